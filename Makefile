@@ -1,0 +1,74 @@
+# The whole developer surface: setup, serve, test, check, bench; contract, clients and lock mend what check reports.
+PYTHON ?= python3
+HOST ?= 127.0.0.1
+PORT ?= 8000
+WORKERS ?= 1
+BIN := .venv/bin
+STAMP := .venv/.made-from-lock
+
+.DEFAULT_GOAL := help
+.PHONY: help setup serve test check contract clients bench fuzz lock clean
+
+help:
+	@echo "make setup     make .venv from the hashed lock (python3 3.11 to 3.13 is all it needs)"
+	@echo "make serve     answer on http://$(HOST):$(PORT) (PORT=..., HOST=..., WORKERS=...)"
+	@echo "make test      every test; make check: lint, types, import rules, contract drift, client drift"
+	@echo "make contract  rewrite openapi/v1.json; make clients: regenerate the clients from it"
+	@echo "make bench     speed against a bare FastAPI echo, as ratios from one run"
+	@echo "make fuzz      the longer schema fuzzing; make lock: resolve the dependencies anew"
+
+setup: $(STAMP)
+
+$(STAMP): requirements-dev.lock pyproject.toml
+	@$(PYTHON) -c 'import sys; sys.exit(not ((3, 11) <= sys.version_info[:2] < (3, 14)))' || { \
+	  echo "ductrun needs Python 3.11, 3.12 or 3.13; '$(PYTHON)' is $$($(PYTHON) --version 2>&1)." \
+	       "Name another one: make $(MAKECMDGOALS) PYTHON=python3.12"; exit 1; }
+	@echo "making .venv from requirements-dev.lock (about a minute the first time)"
+	@rm -rf .venv && $(PYTHON) -m venv .venv
+	@if command -v uv >/dev/null 2>&1; then \
+	  VIRTUAL_ENV=.venv uv pip sync -q --require-hashes requirements-dev.lock && \
+	  VIRTUAL_ENV=.venv uv pip install -q --no-deps --no-build-isolation -e .; \
+	else \
+	  $(BIN)/python -m pip install -q --disable-pip-version-check --no-deps --no-compile --only-binary :all: \
+	    --require-hashes -r requirements-dev.lock && \
+	  $(BIN)/python -m pip install -q --disable-pip-version-check --no-deps --no-build-isolation -e .; \
+	fi
+	@touch $@
+
+serve: $(STAMP)
+	@exec $(BIN)/ductrun serve --host $(HOST) --port $(PORT) --workers $(WORKERS)
+
+test: $(STAMP)
+	$(BIN)/python -m pytest --cov --cov-report=term:skip-covered
+	@$(BIN)/coverage report --include='*/engineering/*,*/operations/*' --fail-under=95 --format=total >/dev/null || \
+	  { echo "branch coverage of engineering and operations is under 95 %"; exit 1; }
+
+check: $(STAMP)
+	$(BIN)/ruff check .
+	$(BIN)/ruff format --check .
+	$(BIN)/mypy
+	$(BIN)/lint-imports --no-cache
+	$(BIN)/python tests/contract/drift.py
+	$(BIN)/python tests/clients/drift.py
+	$(BIN)/hadolint docker/Dockerfile
+
+contract: $(STAMP)
+	$(BIN)/ductrun contract > openapi/v1.json.new && mv openapi/v1.json.new openapi/v1.json
+
+clients: contract
+	$(BIN)/python tests/clients/drift.py --write
+
+bench: $(STAMP)
+	$(BIN)/python tests/benchmarks/single_requests.py
+
+fuzz: $(STAMP)
+	DUCTRUN_FUZZ_EXAMPLES=400 $(BIN)/python -m pytest tests/contract/test_fuzzing.py
+
+lock:
+	uv pip compile -q --universal --python-version 3.11 --generate-hashes --no-emit-index-url --no-annotate --no-header \
+	  pyproject.toml -o requirements.lock
+	uv pip compile -q --universal --python-version 3.11 --generate-hashes --no-emit-index-url --no-annotate --no-header \
+	  --group dev pyproject.toml -c requirements.lock -o requirements-dev.lock
+
+clean:
+	rm -rf .venv build dist *.egg-info service/*.egg-info .pytest_cache .mypy_cache .ruff_cache .hypothesis .coverage

@@ -1,0 +1,126 @@
+"""Cables side by side in a conduit: how they lie, what that does to friction and pressure, and whether they pass.
+
+D is the inside diameter of the conduit, d the outside diameter of one cable, s = d / (D - d). The factors follow from
+the wall reactions of smooth equal cylinders: weight correction = sum of the wall forces / weight. The triangular form
+was read in SEC TES-P-104.05 Rev. 0 (2007), page 10; the others are derived here and known from memory.
+"""
+
+from __future__ import annotations
+
+import math
+from enum import StrEnum
+
+OVALITY = 1.05  # conduit ovality in bends (handbook practice, read in Anixter, Wire Wisdom, seven tips for pulling cable)
+
+# smallest D/d through which so many equal circles pass (circle packing in a circle, exact to the digits given)
+_LEAST_RATIO = {1: 1.0, 2: 2.0, 3: 2.1547, 4: 2.4142, 5: 2.7013, 6: 3.0, 7: 3.0}
+
+
+class Arrangement(StrEnum):
+    """How the cables lie in the conduit."""
+
+    SINGLE = "single"
+    TWO = "two"
+    TRIANGULAR = "triangular"
+    CRADLED = "cradled"
+    DIAMOND = "diamond"
+    MANY = "many"
+
+
+ARRANGEMENTS_OF = {
+    1: (Arrangement.SINGLE,),
+    2: (Arrangement.TWO,),
+    3: (Arrangement.TRIANGULAR, Arrangement.CRADLED),
+    4: (Arrangement.DIAMOND,),
+}
+
+
+def arrangement_for(count: int, ratio: float) -> Arrangement:
+    """Choose the arrangement of `count` equal cables for the ratio D/d.
+
+    Three cables lie triangular below 2.5 and cradled above 3.0; between, either may happen and cradled, which gives
+    the higher friction, is taken (from memory).
+    """
+    if count == 3:
+        return Arrangement.TRIANGULAR if ratio < 2.5 else Arrangement.CRADLED
+    return ARRANGEMENTS_OF.get(count, (Arrangement.MANY,))[0]
+
+
+def passes(count: int, ratio: float) -> bool:
+    """Say whether `count` equal cables pass a bore of ratio D/d: by circle packing to seven, above by area alone."""
+    return ratio >= _LEAST_RATIO.get(count, math.sqrt(count)) * (1 - 1e-9)
+
+
+def _s(ratio: float) -> float:
+    return 1.0 / (ratio - 1.0)
+
+
+def weight_correction_factor(arrangement: Arrangement, ratio: float, many: float) -> float:
+    """Give the factor on friction, 1 or above, for an arrangement and the ratio D/d.
+
+    Single 1; two and triangular 1 / sqrt(1 - s^2); cradled 1 + 4/3 s^2; diamond 1 + 2 s^2; more than four: `many`, a
+    flat value, since no closed form exists. Valid where the cables pass the bore (`passes`).
+    """
+    s = _s(ratio) if ratio > 1.0 else 0.0
+    match arrangement:
+        case Arrangement.SINGLE:
+            return 1.0
+        case Arrangement.TWO | Arrangement.TRIANGULAR:
+            # at the tightest fit of two cables s reaches 1: they wedge, and the factor has no bound
+            return 1.0 / math.sqrt(max(1.0 - s * s, 1e-4))
+        case Arrangement.CRADLED:
+            return 1.0 + 4.0 / 3.0 * s * s
+        case Arrangement.DIAMOND:
+            return 1.0 + 2.0 * s * s
+        case Arrangement.MANY:
+            return many
+
+
+def sidewall_factor(arrangement: Arrangement, weight_correction: float) -> float:
+    """Give the share of T/R that presses on the worst cable in a bend.
+
+    Single 1; two and triangular wc / 2; cradled (3 wc - 2) / 3, the centre cable; diamond the larger of wc - 1, the
+    bottom cable, and 1/2, a side cable; more than four 1, on the safe side. Source: SEC TES-P-104.05 uses 1
+    throughout; the shares are from memory and derived.
+    """
+    match arrangement:
+        case Arrangement.SINGLE | Arrangement.MANY:
+            return 1.0
+        case Arrangement.TWO | Arrangement.TRIANGULAR:
+            return weight_correction / 2.0
+        case Arrangement.CRADLED:
+            return (3.0 * weight_correction - 2.0) / 3.0
+        case Arrangement.DIAMOND:
+            return max(weight_correction - 1.0, 0.5)
+
+
+def clearance(arrangement: Arrangement, conduit_diameter: float, cable_diameter: float) -> float | None:
+    """Give the free height [m] between the cables and the crown of the conduit, by geometry; None above four cables.
+
+    Single D - d; two D/2 - d/2 + (D - d)/2 sqrt(1 - s^2); triangular D/2 - 1.366 d + (D - d)/2 sqrt(1 - s^2) (read in
+    SEC TES-P-104.05, page 12); cradled D - d - d^2/(D - d); diamond D - d - 2 d^2/(D - d). Parameters [m].
+    """
+    gap = conduit_diameter - cable_diameter
+    if gap <= 0.0:
+        return 0.0
+    s = cable_diameter / gap
+    drop = gap / 2.0 * math.sqrt(max(1.0 - s * s, 0.0))
+    match arrangement:
+        case Arrangement.SINGLE:
+            return gap
+        case Arrangement.TWO:
+            return conduit_diameter / 2.0 - cable_diameter / 2.0 + drop
+        case Arrangement.TRIANGULAR:
+            # 1.366 of the source is (1 + sqrt 3) / 2
+            return conduit_diameter / 2.0 - (1.0 + math.sqrt(3.0)) / 2.0 * cable_diameter + drop
+        case Arrangement.CRADLED:
+            return gap - cable_diameter * s
+        case Arrangement.DIAMOND:
+            return gap - 2.0 * cable_diameter * s
+        case Arrangement.MANY:
+            return None
+
+
+def jam_ratio(conduit_diameter: float, cable_diameter: float) -> float:
+    """Give D/d; three cables may wedge where it lies in the jam band. Handbooks multiply it by OVALITY first."""
+    return conduit_diameter / cable_diameter

@@ -1,0 +1,54 @@
+"""Length change of conduit with temperature, and the fittings that take it up.
+
+Sources: NFPA 70-2023, 352.44 and 355.44 (coefficient, the 1/4 in trigger of a straight run between securely mounted
+items); conduit maker's catalogue page on compensation for linear expansion (count and piston opening).
+"""
+
+from __future__ import annotations
+
+import math
+
+_TIE = 1e-9  # relative: a change that equals the trigger to this precision meets it
+
+
+def length_change(coefficient: float, length: float, difference: float) -> float:
+    """Give the change of length [m]: a L dT.
+
+    Parameters: coefficient [1/K], length [m] of one straight run, difference [K]. Valid for conduit free to move;
+    buried or encased conduit is held by the ground. Source: NFPA 70-2023, 352.44(A).
+    """
+    return coefficient * length * difference
+
+
+def fitting_required(change: float, trigger: float) -> bool:
+    """Say whether a straight run needs an expansion fitting: change [m] at or over the trigger [m] (1/4 in)."""
+    return change >= trigger * (1 - _TIE)
+
+
+def fitting_count(change: float, travel: float) -> int:
+    """Give the number of fittings that share the change: the quotient of change [m] and travel [m], rounded up.
+
+    The 1/4 in is only the trigger, never the travel of a fitting.
+    """
+    return max(1, math.ceil(change / travel - _TIE))
+
+
+def longest_run(coefficient: float, difference: float, trigger: float) -> float:
+    """Give the length [m] at which a fitting becomes required: trigger / (a dT). Shorter runs need none."""
+    return trigger / (coefficient * difference)
+
+
+def largest_difference(coefficient: float, length: float, trigger: float) -> float:
+    """Give the temperature difference [K] at which a fitting becomes required: trigger / (a L)."""
+    return trigger / (coefficient * length)
+
+
+def piston_opening(travel: float, lowest: float, highest: float, installation: float) -> float:
+    """Give how far the piston stands open [m] when the fitting is set, measured from fully closed.
+
+    travel x (T_highest - T_installation) / (T_highest - T_lowest), the catalogue convention: at the highest
+    temperature the fitting is closed, at the lowest fully open. Parameters: travel [m]; temperatures of the conduit
+    [K], with lowest <= installation <= highest and lowest < highest. Keeps the piston within its travel whenever the
+    change a fitting takes is at most the travel.
+    """
+    return travel * (highest - installation) / (highest - lowest)

@@ -1,0 +1,148 @@
+"""Conduit fill by NFPA 70, Chapter 9, Table 1 and its notes.
+
+Areas are in square inches and decimal: the inch columns of the code decide, and a sum of printed areas may tie with a
+printed limit, where binary fractions would choose at random. Two bases stand side by side, as in the code's own
+tables: the number of equal conductors comes from the unrounded circle of the inside diameter (this reproduces Annex
+C), while a mixed set is held against the percentage column as it is printed.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from decimal import Decimal
+from enum import StrEnum
+from typing import Final
+
+PI: Final = Decimal("3.1415926535897932384626433833")
+NOTE_7_DECIMAL: Final = Decimal("0.8")
+_TIE: Final = Decimal("1e-9")  # in2: a measured area is not known better than this, so a tie is a tie
+
+
+class Rule(StrEnum):
+    """Which line of Table 1 sets the limit."""
+
+    ONE = "one_conductor"
+    TWO = "two_conductors"
+    OVER_TWO = "over_two_conductors"
+    NIPPLE = "nipple"
+
+
+SHARE: Final[Mapping[Rule, Decimal]] = {
+    Rule.ONE: Decimal("0.53"),
+    Rule.TWO: Decimal("0.31"),
+    Rule.OVER_TWO: Decimal("0.40"),
+    Rule.NIPPLE: Decimal("0.60"),
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Group:
+    """So many equal conductors: `area` of one [in2], `diameter` of one [in], `count`."""
+
+    area: Decimal
+    diameter: Decimal
+    count: int
+
+
+@dataclass(frozen=True, slots=True)
+class Bore:
+    """The inside of a conduit: `diameter` [in], `area` [in2] and the `limits` [in2] as printed, if they are."""
+
+    diameter: Decimal
+    area: Decimal
+    limits: Mapping[Rule, Decimal]
+
+
+@dataclass(frozen=True, slots=True)
+class Fill:
+    """What a set of conductors takes of a bore; see `assess`."""
+
+    count: int
+    area: Decimal
+    rule: Rule
+    limit_area: Decimal
+    within: bool
+    rounded_up: bool
+    quotient: Decimal | None
+
+
+def circle_area(diameter: Decimal) -> Decimal:
+    """Give the area of a circle [in2]: pi d^2 / 4.
+
+    Parameters: diameter [in], above 0. Valid for a cable too: an elliptical one counts as the circle of its larger
+    diameter (Chapter 9, Table 1, Note 9).
+    """
+    return PI * diameter * diameter / 4
+
+
+def measured_bore(diameter: Decimal) -> Bore:
+    """Give the bore of a conduit that has no row in Table 4, from its measured inside diameter [in]."""
+    area = circle_area(diameter)
+    return Bore(diameter, area, {rule: share * area for rule, share in SHARE.items()})
+
+
+def limit_rule(count: int, *, nipple: bool) -> Rule:
+    """Say which percentage of Table 1 applies to `count` conductors or cables; a nipple has its own (Note 4)."""
+    if nipple:
+        return Rule.NIPPLE
+    return (Rule.ONE, Rule.TWO)[count - 1] if count <= 2 else Rule.OVER_TWO
+
+
+def quotient(bore: Bore, rule: Rule, area: Decimal) -> Decimal:
+    """Give how many conductors of `area` [in2] the percentage of `rule` holds, with its decimals.
+
+    share x pi/4 x ID^2 / area, with the inside diameter in inches and the circle not rounded: of the bases tried, this
+    one reproduces the counts of Annex C (one miss in 723 read cells, a likely misprint).
+    """
+    return SHARE[rule] * circle_area(bore.diameter) / area
+
+
+def whole_conductors(decimal_count: Decimal) -> int:
+    """Round a quotient to conductors: up from 0.8, else down (Chapter 9, Table 1, Note 7; equal areas only)."""
+    whole = int(decimal_count)
+    return whole + 1 if decimal_count - whole >= NOTE_7_DECIMAL else whole
+
+
+def maximum_count(bore: Bore, area: Decimal, *, nipple: bool) -> tuple[int, Rule, Decimal]:
+    """Give the largest number of equal conductors, the rule that decided and its quotient.
+
+    Three or more by 40 percent, else two by 31, else one by 53, each with the 0.8 rule, in that order: where 40
+    percent would hold two, two are still tested at 31. A nipple has 60 percent whatever the number.
+    """
+    if nipple:
+        decimal_count = quotient(bore, Rule.NIPPLE, area)
+        return whole_conductors(decimal_count), Rule.NIPPLE, decimal_count
+    for rule, least in ((Rule.OVER_TWO, 3), (Rule.TWO, 2)):
+        decimal_count = quotient(bore, rule, area)
+        if whole_conductors(decimal_count) >= least:
+            return (whole_conductors(decimal_count) if rule is Rule.OVER_TWO else 2), rule, decimal_count
+    decimal_count = quotient(bore, Rule.ONE, area)
+    return min(whole_conductors(decimal_count), 1), Rule.ONE, decimal_count
+
+
+def assess(groups: Sequence[Group], bore: Bore, *, nipple: bool, round_single: bool) -> Fill:
+    """Hold a set of conductors against the limit of Table 1.
+
+    Equal areas (Note 7): the set complies when the rounded quotient reaches its number, even where the sum of the
+    areas then exceeds the percentage. Unequal areas: the sum of the printed areas against the printed limit; a tie
+    complies. `round_single` lets 0.8 or more stand for one (the last sentence of Note 7).
+    """
+    count = sum(group.count for group in groups)
+    total = sum((group.area * group.count for group in groups), Decimal(0))
+    rule = limit_rule(count, nipple=nipple)
+    limit = bore.limits[rule]
+    if len({group.area for group in groups}) > 1:
+        return Fill(count, total, rule, limit, total <= limit + _TIE, rounded_up=False, quotient=None)
+    decimal_count = quotient(bore, rule, groups[0].area)
+    plain = decimal_count + _TIE >= count
+    rounded = whole_conductors(decimal_count) >= count and (count > 1 or round_single)
+    return Fill(count, total, rule, limit, plain or rounded, rounded and not plain, decimal_count)
+
+
+def jam_ratio(bore_diameter: float, cable_diameter: float) -> float:
+    """Give D/d, inside diameter of the conduit over outside diameter of one of three cables (any one unit).
+
+    Three cables may wedge side by side in a bend where D/d is 2.8 to 3.2 (Chapter 9, Table 1, informational note 2).
+    """
+    return bore_diameter / cable_diameter

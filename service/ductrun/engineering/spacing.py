@@ -1,0 +1,65 @@
+"""Spacers of a duct bank: stations along the run and pieces at a station.
+
+Every rule here is derived by counting; the intervals themselves are published in guide specifications and are inputs.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+
+_TIE = 1e-9  # inputs in tenths of a foot are not exact in binary: a quotient this close to a whole number is whole
+
+
+def round_up(quotient: float) -> int:
+    """Round a count up, unless it is a whole number but for binary noise (a billionth of it, or of one)."""
+    return math.ceil(quotient - _TIE * max(1.0, abs(quotient)))
+
+
+def stations_by_distance(length: float, interval: float, end_offset: float) -> int:
+    """Give the stations of a run whose spacers stand no more than `interval` apart: fence posts, ends included.
+
+    ceil((L - 2 e) / s) + 1; one station when the offsets leave nothing between them. Parameters [m]: length of the run
+    face to face, interval, end_offset of the first and last station from the ends.
+    """
+    clear = length - 2 * end_offset
+    return 1 if clear <= _TIE * length else round_up(clear / interval) + 1
+
+
+def stations_by_stick(length: float, count: int, stick_length: float) -> int:
+    """Give the stations of a run specified as so many for each stick: ceil(L x count / stick), no fence post.
+
+    Parameters: length [m], count for each stick, stick_length [m]. The stations stand half an interval from the
+    joints, which keeps them clear of the bells; against the form by distance this is one station fewer.
+    """
+    return round_up(length * count / stick_length)
+
+
+def spacing_by_distance(length: float, stations: int, end_offset: float) -> float:
+    """Give the distance [m] between stations that share the run evenly; 0 for a single station."""
+    return 0.0 if stations == 1 else (length - 2 * end_offset) / (stations - 1)
+
+
+def base_pieces(tiers: Sequence[int], ducts_per_spacer: int) -> int:
+    """Give the base pieces of one station: those under the bottom tier."""
+    return -(-tiers[0] // ducts_per_spacer)
+
+
+def intermediate_pieces(tiers: Sequence[int], ducts_per_spacer: int) -> int:
+    """Give the intermediate pieces of one station: those under every tier above the bottom one.
+
+    For single-duct pieces this is all ducts less the bottom tier, which gives C (R - 1) for a rectangle of C columns
+    and R tiers and stays right for a stepped bank.
+    """
+    return sum(-(-ducts // ducts_per_spacer) for ducts in tiers[1:])
+
+
+def top_pieces(tiers: Sequence[int], ducts_per_spacer: int) -> int:
+    """Give the pieces that close one station from above: those over every duct that carries no other."""
+    exposed = (max(0, lower - upper) for lower, upper in zip(tiers, [*tiers[1:], 0], strict=True))
+    return sum(-(-ducts // ducts_per_spacer) for ducts in exposed)
+
+
+def with_waste(count: int, waste_percent: float) -> int:
+    """Give the count to order: raised by the waste [percent] and rounded up to whole pieces."""
+    return round_up(count * (1 + waste_percent / 100))

@@ -1,0 +1,108 @@
+"""Read the CSV files into frozen rows, check them, and refuse to go on with a corrupt one.
+
+The type of each column is the type of the field of its row; the checks of checks.py run on every load, so a service
+that is up stands on tables that passed them.
+"""
+
+from __future__ import annotations
+
+import csv
+import hashlib
+from collections.abc import Callable
+from dataclasses import MISSING, dataclass, fields
+from decimal import Decimal, InvalidOperation
+from pathlib import Path
+from types import MappingProxyType
+from typing import Any, TypeVar
+
+from ductrun.tables import rows
+from ductrun.tables.checks import CorruptTableError, check
+
+R = TypeVar("R")
+
+FILES: dict[str, type[Any]] = {
+    "sources": rows.Source,
+    "conduits": rows.Conduit,
+    "conductors": rows.Conductor,
+    "friction_coefficients": rows.Friction,
+    "sidewall_limits": rows.CableLimit,
+    "basket_grip_limits": rows.CableLimit,
+    "conductor_stress_limits": rows.ConductorStress,
+    "conductor_counting": rows.ConductorCounting,
+    "jam_ratio_bands": rows.JamBand,
+    "conduit_bend_radii": rows.ConduitBend,
+    "hdpe_bend_radii": rows.HdpeBend,
+    "cable_bend_radii": rows.CableBend,
+    "elbows": rows.Elbow,
+    "support_spacing": rows.Support,
+    "expansion_coefficients": rows.Expansion,
+    "spacer_intervals": rows.SpacerInterval,
+    "duct_separations": rows.Separation,
+    "encasement_cover": rows.EncasementCover,
+    "cover_to_1000_v": rows.CoverTo1000V,
+    "cover_above_1000_v": rows.CoverAbove1000V,
+    "defaults": rows.Default,
+}
+
+_READERS: dict[str, Callable[[str], Any]] = {
+    "str": str,
+    "int": int,
+    "int | None": lambda text: int(text) if text else None,
+    "float": float,
+    "float | None": lambda text: float(text) if text else None,
+    "Decimal": Decimal,
+    "Decimal | None": lambda text: Decimal(text) if text else None,
+    "tuple[str, ...]": lambda text: tuple(text.split()),
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Tables:
+    """Every reference table, frozen, with a hash of the files they were read from."""
+
+    files: MappingProxyType[str, tuple[Any, ...]]
+    hash: str
+
+    def __getitem__(self, name: str) -> tuple[Any, ...]:
+        """Give the rows of one file, in the order of the file."""
+        return self.files[name]
+
+
+def read_file(path: Path, row: type[R]) -> tuple[R, ...]:
+    """Read one CSV file into rows; a cell of the wrong type or a wrong heading raises CorruptTableError."""
+    readers = {field.name: _READERS[str(field.type)] for field in fields(row)}  # type: ignore[arg-type]
+    optional = {field.name for field in fields(row) if field.default is not MISSING}  # type: ignore[arg-type]
+    found: list[R] = []
+    with path.open(encoding="utf-8", newline="") as handle:
+        reader = csv.DictReader(handle, strict=True)
+        heading = set(reader.fieldnames or ())
+        if not (set(readers) - optional <= heading <= set(readers)):
+            wanted, has = sorted(readers), sorted(heading)
+            raise CorruptTableError(path.name, 1, f"the heading must have {wanted}, but has {has}")
+        for cells in reader:
+            line = reader.line_num
+            values: dict[str, Any] = {}
+            for name, text in cells.items():
+                try:
+                    values[name] = readers[name](text)
+                except (ValueError, InvalidOperation, KeyError, TypeError, AttributeError):
+                    raise CorruptTableError(
+                        path.name, line, f"column {name!r} cannot be read: {text!r}"
+                    ) from None
+            found.append(row(**values))
+    return tuple(found)
+
+
+def load(directory: Path) -> Tables:
+    """Read, check and freeze every table of a folder; raises CorruptTableError, which names the file and the row."""
+    digest = hashlib.sha256()
+    files: dict[str, tuple[Any, ...]] = {}
+    for name, row in FILES.items():
+        path = directory / f"{name}.csv"
+        try:
+            digest.update(name.encode() + b"\0" + path.read_bytes())
+        except OSError as error:
+            raise CorruptTableError(path.name, 0, f"the file cannot be read ({error.strerror})") from None
+        files[name] = read_file(path, row)
+    check(files)
+    return Tables(MappingProxyType(files), digest.hexdigest()[:16])

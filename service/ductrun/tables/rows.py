@@ -1,0 +1,266 @@
+"""The rows of the reference tables, one frozen record a file, with the printed digits kept as they were printed.
+
+Every row names its source (an id of sources.csv) and its standing: whether the figure was read in that source or
+comes from memory. Columns that end in `_in`, `_in2`, `_mm` or `_ft` carry that unit; the inch column rules where
+the two columns of a code table were rounded separately.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from decimal import Decimal
+
+from ductrun.units import Length, LengthUnit
+
+STANDINGS = frozenset(
+    {
+        "read",
+        "read in two copies",
+        "metric read, inch from memory",
+        "metric read, inch converted",
+        "from memory",
+        "derived",
+        "common practice, no source",
+    }
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Source:
+    """A cited document."""
+
+    id: str
+    citation: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Row:
+    """What every row carries: where the figure stands and whether it was read there."""
+
+    source: str
+    standing: str
+    note: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Conduit(Row):
+    """One trade size of one conduit type. Utility duct has no bore here: no code table gives one."""
+
+    type: str
+    trade_size: str
+    metric_designator: int
+    inside_diameter_in: Decimal | None
+    inside_diameter_mm: Decimal | None
+    area_in2: Decimal | None
+    area_mm2: Decimal | None
+    area_60_in2: Decimal | None
+    area_53_in2: Decimal | None
+    area_31_in2: Decimal | None
+    area_40_in2: Decimal | None
+    outside_diameter_in: Decimal | None
+    outside_diameter_mm: Decimal | None
+    minimum_wall_in: Decimal | None
+    minimum_wall_mm: Decimal | None
+    wall_source: str
+    wall_standing: str
+
+    @property
+    def inside_diameter(self) -> Length | None:
+        """The bore, as printed in inches."""
+        return (
+            None
+            if self.inside_diameter_in is None
+            else Length(float(self.inside_diameter_in), LengthUnit.INCH)
+        )
+
+    @property
+    def outside_diameter(self) -> Length | None:
+        """The outside diameter, as printed in inches."""
+        return (
+            None
+            if self.outside_diameter_in is None
+            else Length(float(self.outside_diameter_in), LengthUnit.INCH)
+        )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Conductor(Row):
+    """One size of one conductor: Table 5 (insulated), 5A (compact) or 8 (bare; the area of its overall circle)."""
+
+    table: str
+    insulations: tuple[str, ...]
+    stranding: str
+    size: str
+    diameter_in: Decimal
+    diameter_mm: Decimal
+    area_in2: Decimal
+    area_mm2: Decimal
+    circular_mils: int | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Friction(Row):
+    """A published range of the friction coefficient of one cable jacket against one conduit."""
+
+    jacket: str
+    conduit: str
+    lubrication: str
+    low: float
+    high: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CableLimit(Row):
+    """A published limit for a kind of cable: sidewall pressure or the force on a basket grip."""
+
+    cable: str
+    limit: float
+    unit: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ConductorStress(Row):
+    """A published limit of the pull on a conductor per metal area."""
+
+    material: str
+    cable: str
+    limit: float
+    unit: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ConductorCounting(Row):
+    """A published rule for how many of several conductors share the pull."""
+
+    rule: str
+    factor: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class JamBand(Row):
+    """A published band of the jam ratio, plain (D/d) or with the 1.05 allowance for ovality in bends."""
+
+    index: str
+    low: float
+    high: float
+    verdict: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ConduitBend(Row):
+    """Least centre-line radius of a field bend."""
+
+    trade_size: str
+    metric_designator: int
+    one_shot_in: float
+    other_bends_in: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HdpeBend(Row):
+    """Least centre-line radius of an HDPE field bend."""
+
+    trade_size: str
+    radius_in: float
+    radius_mm: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CableBend(Row):
+    """Least bending radius of a cable as a multiple of a diameter."""
+
+    cable: str
+    multiple: float
+    of: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Elbow(Row):
+    """A centre-line radius elbows are sold in."""
+
+    item: str
+    trade_size: str
+    radius_in: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Support(Row):
+    """Greatest distance between supports of conduit above ground."""
+
+    type: str
+    trade_size_from: str
+    trade_size_to: str
+    maximum_spacing_ft: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Expansion(Row):
+    """Coefficient of linear thermal expansion of a conduit material."""
+
+    material: str
+    coefficient: float
+    unit: str
+    coefficient_metric: float
+    unit_metric: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SpacerInterval(Row):
+    """A published or customary interval between spacer stations, as a distance or as a count for each stick."""
+
+    preset: str
+    setting: str
+    distance_ft: float | None
+    count: int | None
+    stick_length_ft: float | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Separation(Row):
+    """A published clear separation between ducts."""
+
+    services: str
+    separation_in: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class EncasementCover(Row):
+    """A published concrete cover outside the ducts."""
+
+    top_in: float
+    bottom_in: float
+    side_in: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CoverTo1000V(Row):
+    """Least cover of underground wiring to 1000 V at one location."""
+
+    location: str
+    direct_buried_cable_in: float
+    rmc_imc_in: float
+    nonmetallic_raceway_in: float
+    gfci_residential_in: float
+    low_voltage_control_in: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CoverAbove1000V(Row):
+    """Least cover of underground wiring above 1000 V for one band of voltage."""
+
+    voltage: str
+    direct_buried_cable_in: float
+    rtrc_pvc_hdpe_in: float
+    rmc_imc_in: float
+    under_building_or_slab_in: float
+    airport_runway_in: float
+    vehicular_area_in: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Default(Row):
+    """What is taken when the caller gives nothing: it always comes back under `assumptions`."""
+
+    name: str
+    value: str
+    unit: str
