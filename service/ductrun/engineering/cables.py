@@ -10,7 +10,9 @@ from __future__ import annotations
 import math
 from enum import StrEnum
 
-OVALITY = 1.05  # conduit ovality in bends (handbook practice, read in Anixter, Wire Wisdom, seven tips for pulling cable)
+OVALITY = (
+    1.05  # conduit ovality in bends (handbook practice, read in Anixter, Wire Wisdom, seven tips for pulling cable)
+)
 
 # smallest D/d through which so many equal circles pass (circle packing in a circle, exact to the digits given)
 _LEAST_RATIO = {1: 1.0, 2: 2.0, 3: 2.1547, 4: 2.4142, 5: 2.7013, 6: 3.0, 7: 3.0}
@@ -46,9 +48,9 @@ def arrangement_for(count: int, ratio: float) -> Arrangement:
     return ARRANGEMENTS_OF.get(count, (Arrangement.MANY,))[0]
 
 
-def passes(count: int, ratio: float) -> bool:
-    """Say whether `count` equal cables pass a bore of ratio D/d: by circle packing to seven, above by area alone."""
-    return ratio >= _LEAST_RATIO.get(count, math.sqrt(count)) * (1 - 1e-9)
+def least_ratio(count: int) -> float:
+    """Give the smallest D/d that `count` equal cables can pass: by circle packing to seven, above by area alone."""
+    return _LEAST_RATIO.get(count, math.sqrt(count))
 
 
 def _s(ratio: float) -> float:
@@ -59,7 +61,7 @@ def weight_correction_factor(arrangement: Arrangement, ratio: float, many: float
     """Give the factor on friction, 1 or above, for an arrangement and the ratio D/d.
 
     Single 1; two and triangular 1 / sqrt(1 - s^2); cradled 1 + 4/3 s^2; diamond 1 + 2 s^2; more than four: `many`, a
-    flat value, since no closed form exists. Valid where the cables pass the bore (`passes`).
+    flat value, since no closed form exists. Valid where the cables pass the bore (`least_ratio`).
     """
     s = _s(ratio) if ratio > 1.0 else 0.0
     match arrangement:

@@ -114,11 +114,7 @@ def _sag_piece(tension: float, side: float, friction: float, entry: float, leave
     on_inner_wall = lift > 0.0 or (lift == 0.0 and entry >= 0.0)
     signed = friction if on_inner_wall else -friction
     after = _sag(tension, side, signed, entry, leave)
-    changes = (
-        (after < side * math.cos(leave))
-        if on_inner_wall
-        else (after > side * math.cos(leave) and entry >= 0.0)
-    )
+    changes = (after < side * math.cos(leave)) if on_inner_wall else (after > side * math.cos(leave) and entry >= 0.0)
     if not changes:
         return after
     crossing = _sag_crossing(tension, side, signed, entry, leave)
@@ -150,7 +146,7 @@ def vertical_bend(
 
 
 def pull(sections: Iterable[Section], weight: float, friction: float, incoming: float) -> list[SectionPull]:
-    """Carry the tension through a route; where a section would give less than zero the reel holds back and zero goes on.
+    """Carry the tension through a route; below zero the reel holds back and zero goes on.
 
     Parameters: sections in the order of the pull, weight w [N/m] of all cables, friction K, incoming tension [N].
     Never feeds a negative tension into the next section.

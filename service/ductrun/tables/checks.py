@@ -116,9 +116,7 @@ def conductor_faults(row: Conductor) -> Iterator[str]:
         yield "a bare conductor without its circular mils"
 
 
-def _growth_faults(
-    keyed: Iterable[tuple[int, Any, Any, float | None]], what: str
-) -> Iterator[tuple[int, str]]:
+def _growth_faults(keyed: Iterable[tuple[int, Any, Any, float | None]], what: str) -> Iterator[tuple[int, str]]:
     """Within one group of rows (line, group, size rank, measure) both the size and the measure must rise."""
     for (_, group, rank, measure), (line, group_after, rank_after, measure_after) in pairwise(keyed):
         if group != group_after:
@@ -138,9 +136,7 @@ def _number_faults(row: Any) -> Iterator[str]:
     if low is not None and high is not None and low > high:
         yield f"low {low} is above high {high}"
     unit = getattr(row, "unit", "")
-    if unit not in _EXTRA_UNITS and not any(
-        unit in codes.__members__.values() for codes in UNIT_CODES.values()
-    ):
+    if unit not in _EXTRA_UNITS and not any(unit in codes.__members__.values() for codes in UNIT_CODES.values()):
         yield f"unknown unit {unit!r}"
 
 

@@ -42,6 +42,7 @@ FILES: dict[str, type[Any]] = {
     "cover_to_1000_v": rows.CoverTo1000V,
     "cover_above_1000_v": rows.CoverAbove1000V,
     "defaults": rows.Default,
+    "code_sections": rows.CodeSection,
 }
 
 _READERS: dict[str, Callable[[str], Any]] = {
@@ -86,9 +87,7 @@ def read_file(path: Path, row: type[R]) -> tuple[R, ...]:
                 try:
                     values[name] = readers[name](text)
                 except (ValueError, InvalidOperation, KeyError, TypeError, AttributeError):
-                    raise CorruptTableError(
-                        path.name, line, f"column {name!r} cannot be read: {text!r}"
-                    ) from None
+                    raise CorruptTableError(path.name, line, f"column {name!r} cannot be read: {text!r}") from None
             found.append(row(**values))
     return tuple(found)
 

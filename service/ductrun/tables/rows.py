@@ -27,10 +27,11 @@ STANDINGS = frozenset(
 
 @dataclass(frozen=True, slots=True)
 class Source:
-    """A cited document."""
+    """A cited document: `remark` says where its figures were read, if not in the document itself."""
 
     id: str
     citation: str
+    remark: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -67,20 +68,12 @@ class Conduit(Row):
     @property
     def inside_diameter(self) -> Length | None:
         """The bore, as printed in inches."""
-        return (
-            None
-            if self.inside_diameter_in is None
-            else Length(float(self.inside_diameter_in), LengthUnit.INCH)
-        )
+        return None if self.inside_diameter_in is None else Length(float(self.inside_diameter_in), LengthUnit.INCH)
 
     @property
     def outside_diameter(self) -> Length | None:
         """The outside diameter, as printed in inches."""
-        return (
-            None
-            if self.outside_diameter_in is None
-            else Length(float(self.outside_diameter_in), LengthUnit.INCH)
-        )
+        return None if self.outside_diameter_in is None else Length(float(self.outside_diameter_in), LengthUnit.INCH)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -264,3 +257,13 @@ class Default(Row):
     name: str
     value: str
     unit: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CodeSection(Row):
+    """Where a rule stands in each edition of NFPA 70."""
+
+    rule: str
+    edition_2017: str
+    edition_2020: str
+    edition_2023: str

@@ -27,6 +27,7 @@ from ductrun.units.codes import (
 )
 from ductrun.units.factors import DEFINITIONS
 from ductrun.units.quantities import (
+    UNIT_CODES,
     Angle,
     Area,
     ConductorArea,
@@ -42,13 +43,10 @@ from ductrun.units.quantities import (
     Quantity,
     Temperature,
     TemperatureDifference,
-    UNIT_CODES,
     Volume,
 )
 
-STANDARD_GRAVITY: Final = (
-    9.80665  # m/s2, exact by definition (ISO 80000-3); turns a mass per length into a weight
-)
+STANDARD_GRAVITY: Final = 9.80665  # m/s2, exact by definition (ISO 80000-3); turns a mass per length into a weight
 
 __all__ = [
     "Angle",

@@ -51,9 +51,7 @@ DEFINITIONS: Final[dict[str, Definition]] = {
     "kg/m": Definition("kilogram / meter", "kilogram / meter", "kg/m", "metric", "lb/ft"),
     "kg/km": Definition("kilogram / kilometer", "kilogram / meter", "kg/km", "metric", "lb/1000ft"),
     "lb/ft": Definition("pound / foot", "kilogram / meter", "[lb_av]/[ft_i]", "us", "kg/m"),
-    "lb/1000ft": Definition(
-        "pound / (1000 * foot)", "kilogram / meter", "[lb_av]/(10*3.[ft_i])", "us", "kg/km"
-    ),
+    "lb/1000ft": Definition("pound / (1000 * foot)", "kilogram / meter", "[lb_av]/(10*3.[ft_i])", "us", "kg/km"),
     "N": Definition("newton", "newton", "N", "metric", "lbf"),
     "kN": Definition("kilonewton", "newton", "kN", "metric", "lbf"),
     "lbf": Definition("force_pound", "newton", "[lbf_av]", "us", "N"),
@@ -88,9 +86,7 @@ def _read_factors() -> None:
         for code in codes:
             definition = DEFINITIONS[code.value]
             name, code.si, code.ucum, code.system = definition[:4]
-            code.counterpart = next(
-                by_text[text] for text in definition.counterpart.split("|") if text in by_text
-            )
+            code.counterpart = next(by_text[text] for text in definition.counterpart.split("|") if text in by_text)
             if isinstance(code, TemperatureUnit):
                 code.zero = float(registry.Quantity(Decimal(0), name).to("kelvin").magnitude)
                 name = "kelvin" if code is TemperatureUnit.K else f"delta_{name}"

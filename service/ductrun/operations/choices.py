@@ -1,0 +1,188 @@
+"""The closed sets a caller chooses from, written as the trade writes them."""
+
+from __future__ import annotations
+
+from ductrun.units import Code
+
+
+class ConduitType(Code):
+    """Kinds of conduit and duct with a sourced table row."""
+
+    PVC_SCHEDULE_40 = "pvc_schedule_40"
+    PVC_SCHEDULE_80 = "pvc_schedule_80"
+    PVC_TYPE_A = "pvc_type_a"
+    PVC_TYPE_EB = "pvc_type_eb"
+    PVC_DB_60 = "pvc_db_60"
+    PVC_DB_100 = "pvc_db_100"
+    PVC_DB_120 = "pvc_db_120"
+    PVC_EB_20 = "pvc_eb_20"
+    PVC_EB_35 = "pvc_eb_35"
+    HDPE_SCHEDULE_40 = "hdpe_schedule_40"
+    EMT = "emt"
+    IMC = "imc"
+    RMC = "rmc"
+    ENT = "ent"
+    FMC = "fmc"
+    LFMC = "lfmc"
+    LFNC_A = "lfnc_a"
+    LFNC_B = "lfnc_b"
+
+
+class TradeSize(Code):
+    """Trade sizes of conduit; a name, not a dimension."""
+
+    SIZE_3_8 = "3/8"
+    SIZE_1_2 = "1/2"
+    SIZE_3_4 = "3/4"
+    SIZE_1 = "1"
+    SIZE_1_1_4 = "1-1/4"
+    SIZE_1_1_2 = "1-1/2"
+    SIZE_2 = "2"
+    SIZE_2_1_2 = "2-1/2"
+    SIZE_3 = "3"
+    SIZE_3_1_2 = "3-1/2"
+    SIZE_4 = "4"
+    SIZE_5 = "5"
+    SIZE_6 = "6"
+
+
+class ConductorSize(Code):
+    """Sizes of conductors."""
+
+    AWG_18 = "18 AWG"
+    AWG_16 = "16 AWG"
+    AWG_14 = "14 AWG"
+    AWG_12 = "12 AWG"
+    AWG_10 = "10 AWG"
+    AWG_8 = "8 AWG"
+    AWG_6 = "6 AWG"
+    AWG_4 = "4 AWG"
+    AWG_3 = "3 AWG"
+    AWG_2 = "2 AWG"
+    AWG_1 = "1 AWG"
+    AWG_1_0 = "1/0 AWG"
+    AWG_2_0 = "2/0 AWG"
+    AWG_3_0 = "3/0 AWG"
+    AWG_4_0 = "4/0 AWG"
+    KCMIL_250 = "250 kcmil"
+    KCMIL_300 = "300 kcmil"
+    KCMIL_350 = "350 kcmil"
+    KCMIL_400 = "400 kcmil"
+    KCMIL_500 = "500 kcmil"
+    KCMIL_600 = "600 kcmil"
+    KCMIL_700 = "700 kcmil"
+    KCMIL_750 = "750 kcmil"
+    KCMIL_800 = "800 kcmil"
+    KCMIL_900 = "900 kcmil"
+    KCMIL_1000 = "1000 kcmil"
+    KCMIL_1250 = "1250 kcmil"
+    KCMIL_1500 = "1500 kcmil"
+    KCMIL_1750 = "1750 kcmil"
+    KCMIL_2000 = "2000 kcmil"
+
+
+class Insulation(Code):
+    """Insulation as marked on the conductor; an asterisk, as in Table 5, means without an outer covering."""
+
+    THHN = "THHN"
+    THWN = "THWN"
+    THWN_2 = "THWN-2"
+    XHH = "XHH"
+    XHHW = "XHHW"
+    XHHW_2 = "XHHW-2"
+    ZW = "ZW"
+    TW = "TW"
+    THW = "THW"
+    THHW = "THHW"
+    THW_2 = "THW-2"
+    RHH = "RHH"
+    RHW = "RHW"
+    RHW_2 = "RHW-2"
+    RHH_NO_COVERING = "RHH*"
+    RHW_NO_COVERING = "RHW*"
+    RHW_2_NO_COVERING = "RHW-2*"
+    USE_2 = "USE-2"
+
+
+class BareStranding(Code):
+    """Make-up of a bare conductor."""
+
+    SOLID = "solid"
+    STRANDED = "stranded"
+
+
+class CodeEdition(Code):
+    """Editions of NFPA 70 whose numbers and rules an answer can follow."""
+
+    NFPA_70_2017 = "2017"
+    NFPA_70_2020 = "2020"
+    NFPA_70_2023 = "2023"
+
+
+class ConduitMaterial(Code):
+    """Materials of conduit with a coefficient of expansion on file."""
+
+    PVC = "pvc"
+    RTRC = "rtrc"
+    HDPE = "hdpe"
+    STEEL = "steel"
+    ALUMINUM = "aluminum"
+
+
+class ConductorMaterial(Code):
+    """Metals of conductors."""
+
+    COPPER = "copper"
+    ALUMINUM = "aluminum"
+
+
+class CableArrangement(Code):
+    """How cables lie in the conduit; three cables lie triangular or cradled."""
+
+    SINGLE = "single"
+    TWO = "two"
+    TRIANGULAR = "triangular"
+    CRADLED = "cradled"
+    DIAMOND = "diamond"
+    MANY = "many"
+
+
+class Attachment(Code):
+    """How the rope holds the cable."""
+
+    PULLING_EYE = "pulling_eye"
+    BASKET_GRIP = "basket_grip"
+
+
+class PullDirection(Code):
+    """From which end the cable is pulled."""
+
+    FORWARD = "forward"
+    REVERSED = "reversed"
+
+
+class TopClosure(Code):
+    """What closes a spacer stack above the top ducts."""
+
+    NONE = "none"
+    CAP = "cap"
+    STRAP = "strap"
+    INTERMEDIATE = "intermediate"
+    BASE = "base"
+
+
+class FillLimitRule(Code):
+    """Which line of Chapter 9, Table 1 sets the limit: 53, 31 or 40 percent, or 60 for a nipple."""
+
+    ONE_CONDUCTOR = "one_conductor"
+    TWO_CONDUCTORS = "two_conductors"
+    OVER_TWO_CONDUCTORS = "over_two_conductors"
+    NIPPLE = "nipple"
+
+
+class Severity(Code):
+    """Weight of a finding: a broken rule or limit, something unwise or near a limit, or a note."""
+
+    VIOLATION = "violation"
+    CAUTION = "caution"
+    NOTE = "note"

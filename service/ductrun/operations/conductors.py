@@ -1,0 +1,194 @@
+"""The conductors and cables of a fill request, and the area each takes."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Annotated, Literal
+
+from pydantic import Field
+from typing_extensions import TypeAliasType
+
+from ductrun.engineering import fill as engineering
+from ductrun.operations.choices import BareStranding, ConductorSize, Insulation, Severity
+from ductrun.operations.conduits import exact_inches
+from ductrun.operations.defaults import choice, citation
+from ductrun.operations.inputs import Count, Diameter, Form, Omissible
+from ductrun.operations.worksheet import Fault, Gathering, UnanswerableError, Worksheet, listing
+from ductrun.tables import TABLES
+from ductrun.tables.rows import Conductor as ConductorRow
+
+BARE_STRANDING = choice("fill.bare_stranding", BareStranding)
+
+_ROWS: dict[tuple[str, str, str], dict[str, ConductorRow]] = {}
+for _row in TABLES["conductors"]:
+    for _insulation in _row.insulations:
+        _ROWS.setdefault((_row.table, _insulation, _row.stranding), {})[_row.size] = _row
+
+
+class ListedConductor(Form):
+    """Insulated conductors by marking and size, from Chapter 9, Table 5."""
+
+    kind: Literal["listed"] = Field(description="Fixed text that says: by insulation and size.")
+    insulation: Insulation = Field(
+        description="Insulation as marked; an asterisk means without an outer covering.", examples=["THWN-2"]
+    )
+    size: ConductorSize = Field(description="Conductor size.", examples=["500 kcmil"])
+    count: Count = Field(description="How many, grounding and bonding conductors included.", examples=[3])
+
+
+class CompactConductor(Form):
+    """Insulated conductors of compact stranding by marking and size, from Chapter 9, Table 5A."""
+
+    kind: Literal["compact"] = Field(description="Fixed text that says: compact stranding.")
+    insulation: Insulation = Field(description="Insulation as marked.", examples=["XHHW-2"])
+    size: ConductorSize = Field(description="Conductor size.", examples=["250 kcmil"])
+    count: Count = Field(description="How many.", examples=[4])
+
+
+class BareConductor(Form):
+    """Bare conductors by size, from Chapter 9, Table 8; the circle around all strands counts."""
+
+    kind: Literal["bare"] = Field(description="Fixed text that says: bare.")
+    size: ConductorSize = Field(description="Conductor size.", examples=["3 AWG"])
+    stranding: Omissible[BareStranding] = Field(
+        default=None, description="Solid or stranded, where Table 8 has both.", examples=["stranded"]
+    )
+    count: Count = Field(description="How many.", examples=[1])
+
+
+class MeasuredConductor(Form):
+    """Single conductors by measured diameter over the insulation (Chapter 9, Table 1, Note 5)."""
+
+    kind: Literal["measured"] = Field(description="Fixed text that says: by diameter.")
+    diameter: Diameter = Field(description="Outside diameter of one.", examples=[{"value": 0.7, "unit": "in"}])
+    count: Count = Field(description="How many.", examples=[3])
+
+
+class Cable(Form):
+    """Multiconductor cables or cords; each counts as one, an elliptical one by its major diameter (Note 9)."""
+
+    kind: Literal["cable"] = Field(description="Fixed text that says: a cable with an overall jacket.")
+    major_diameter: Diameter = Field(
+        description="Outside diameter, the larger one if elliptical.",
+        examples=[{"value": 0.75, "unit": "in"}],
+    )
+    count: Count = Field(description="How many.", examples=[1])
+
+
+Conductor = TypeAliasType(
+    "Conductor",
+    Annotated[
+        ListedConductor | CompactConductor | BareConductor | MeasuredConductor | Cable,
+        Field(discriminator="kind"),
+    ],
+)
+
+
+def _row_of(conductor: ListedConductor | CompactConductor, table: str, stranding: str, pointer: str) -> ConductorRow:
+    sizes = _ROWS.get((table, conductor.insulation.value, stranding), {})
+    row = sizes.get(conductor.size.value)
+    if row is None:
+        has = list(sizes)
+        text = f"It has {listing(has)}." if has else f"Table {table} does not list it: give the measured diameter."
+        raise UnanswerableError(
+            Fault(
+                f"{pointer}/size" if has else f"{pointer}/insulation",
+                "conductor_not_listed",
+                f"Table {table} has no {conductor.insulation.value} of {conductor.size.value}. {text}",
+                has or sorted({insulation for where, insulation, _ in _ROWS if where == table}),
+            )
+        )
+    return row
+
+
+def _bare_row(conductor: BareConductor, sheet: Worksheet, pointer: str) -> ConductorRow:
+    made = {name: _ROWS["8", "bare", name].get(conductor.size.value) for name in ("solid", "stranded")}
+    listed = {name: row for name, row in made.items() if row is not None}
+    stranding = conductor.stranding
+    if stranding is None and len(listed) > 1:
+        stranding = sheet.settle(f"{pointer}/stranding", None, BARE_STRANDING)
+    row = listed.get(stranding.value) if stranding is not None else next(iter(listed.values()))
+    if row is None:
+        raise UnanswerableError(
+            Fault(
+                f"{pointer}/stranding",
+                "conductor_not_listed",
+                f"Table 8 lists bare {conductor.size.value} {listing(list(listed))} only.",
+                list(listed),
+            )
+        )
+    return row
+
+
+def group_of(
+    conductor: ListedConductor | CompactConductor | BareConductor | MeasuredConductor | Cable,
+    sheet: Worksheet,
+    pointer: str,
+) -> engineering.Group:
+    """Give the area and diameter of one line of conductors, from its table or its measure."""
+    match conductor:
+        case MeasuredConductor(diameter=given) | Cable(major_diameter=given):
+            diameter = exact_inches(given)
+            return engineering.Group(engineering.circle_area(diameter), diameter, conductor.count)
+        case ListedConductor():
+            row = _row_of(conductor, "5", "", pointer)
+            if conductor.insulation is Insulation.USE_2:
+                sheet.find(
+                    Severity.NOTE,
+                    "use_2_row",
+                    "USE-2 has no row of its own in Table 5: the row of RHW-2 without an outer covering was used.",
+                    citation(row.source),
+                )
+        case CompactConductor():
+            row = _row_of(conductor, "5A", "compact", pointer)
+        case BareConductor():
+            row = _bare_row(conductor, sheet, pointer)
+    sheet.cite(row.source)
+    return engineering.Group(row.area_in2, row.diameter_in, conductor.count)
+
+
+def groups_of(conductors: Sequence[Conductor], sheet: Worksheet) -> list[engineering.Group]:
+    """Give every line of conductors; all faults at once."""
+    groups = []
+    faults = Gathering()
+    for index, conductor in enumerate(conductors):
+        with faults:
+            groups.append(group_of(conductor, sheet, f"#/conductors/{index}"))
+    faults.stop()
+    return groups
+
+
+def check_bore(groups: Sequence[engineering.Group], bore: engineering.Bore, conductors: Sequence[Conductor]) -> None:
+    """Refuse conductors that cannot be in the conduit at all: one wider than the bore, or more area than there is."""
+    faults = [
+        Fault(
+            f"#/conductors/{index}/{_SIZE_FIELD[type(conductor)]}",
+            "wider_than_bore",
+            f"A diameter of {group.diameter.normalize():f} in does not pass the inside diameter of "
+            f"{bore.diameter.normalize():f} in.",
+            {"below": {"value": float(bore.diameter), "unit": "in"}},
+        )
+        for index, (group, conductor) in enumerate(zip(groups, conductors, strict=True))
+        if group.diameter >= bore.diameter
+    ]
+    total = sum(group.area * group.count for group in groups)
+    if not faults and total > bore.area:
+        faults = [
+            Fault(
+                "#/conductors",
+                "more_than_the_bore",
+                f"The conductors take {float(total):.4g} in2; the conduit has {float(bore.area):.4g} in2 inside.",
+                {"maximum": {"value": float(bore.area), "unit": "in2"}},
+            )
+        ]
+    if faults:
+        raise UnanswerableError(*faults)
+
+
+_SIZE_FIELD = {
+    ListedConductor: "size",
+    CompactConductor: "size",
+    BareConductor: "size",
+    MeasuredConductor: "diameter",
+    Cable: "major_diameter",
+}

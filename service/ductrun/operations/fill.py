@@ -1,0 +1,247 @@
+"""POST /v1/fill: do these conductors fit this conduit."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from decimal import Decimal
+from typing import Annotated
+
+from msgspec import UNSET, Meta, Struct, UnsetType
+from pydantic import Field
+
+from ductrun.engineering import fill as engineering
+from ductrun.engineering.cables import OVALITY
+from ductrun.operations import answers
+from ductrun.operations.choices import CodeEdition, FillLimitRule, Severity, TradeSize
+from ductrun.operations.conductors import (
+    BareConductor,
+    CompactConductor,
+    Conductor,
+    ListedConductor,
+    check_bore,
+    groups_of,
+)
+from ductrun.operations.conduits import SIZES, Conduit, ListedConduit, bore_of_row, find_bore
+from ductrun.operations.inputs import Form, Offset, Omissible
+from ductrun.operations.jam import caution_in_jam_band
+from ductrun.operations.operation import Operation
+from ductrun.operations.worksheet import Gathering, Worksheet
+from ductrun.units import Area, AreaUnit, Length
+
+NIPPLE_LONGEST = Length.parse(24, "in")  # Chapter 9, Table 1, Note 4
+
+
+class FillRequest(Form):
+    """What goes into which conduit."""
+
+    conduit: Conduit = Field(description="The conduit.")
+    conductors: Annotated[list[Conductor], Field(min_length=1, max_length=200)] = Field(
+        description="Everything in the conduit, grounding and bonding conductors included."
+    )
+    nipple_length: Omissible[Offset] = Field(
+        default=None,
+        description="Length between the boxes if this is a nipple: up to 24 in it may be filled to 60 percent.",
+        examples=[{"value": 18, "unit": "in"}],
+    )
+    single_cable_rounding: Omissible[bool] = Field(
+        default=None,
+        description="Let 0.8 or more stand for one cable (last sentence of Note 7). Off unless asked: the sentence "
+        "speaks of a conductor, and a jacketed cable that exceeds 53 percent is often refused in the field.",
+        examples=[False],
+    )
+    code_edition: Omissible[CodeEdition] = Field(
+        default=None, description="Edition of NFPA 70 to follow.", examples=["2023"]
+    )
+
+
+class FillResult(Struct, frozen=True, gc=False):
+    """How full the conduit is, and against which limit."""
+
+    conductor_count: Annotated[int, Meta(description="Conductors and cables counted.")]
+    conductor_area: Annotated[answers.Area, Meta(description="Their area together.")]
+    conduit_area: Annotated[answers.Area, Meta(description="Inside area of the conduit, as printed if listed.")]
+    fill_percent: Annotated[float, Meta(description="Conductor area in percent of conduit area.")]
+    limit_percent: Annotated[float, Meta(description="Percentage of Table 1 that applies.")]
+    limit_area: Annotated[answers.Area, Meta(description="Area this percentage allows, as printed if listed.")]
+    within_limit: Annotated[bool, Meta(description="Whether the set complies, by the sum or by Note 7.")]
+    limit_rule: Annotated[FillLimitRule, Meta(description="Which line of Table 1 applies.")]
+    rounding_decided: Annotated[bool, Meta(description="Whether it complies only by the 0.8 rule of Note 7.")]
+    spare_area: Annotated[answers.Area, Meta(description="Limit area less conductor area; negative when over.")]
+    jam_ratio: Annotated[
+        float | UnsetType,
+        Meta(description="Conduit over cable diameter; for three conductors or cables only."),
+    ] = UNSET
+    jam_ratio_with_ovality: Annotated[
+        float | UnsetType,
+        Meta(description="The same times 1.05, the handbook allowance for ovality in bends."),
+    ] = UNSET
+    smallest_trade_size: Annotated[
+        TradeSize | UnsetType,
+        Meta(description="Smallest trade size of the same type that complies; listed only."),
+    ] = UNSET
+
+
+def is_nipple(nipple_length: Length | None, sheet: Worksheet) -> bool:
+    """Say whether the 60 percent of Note 4 applies, and note a nipple that is too long for it."""
+    if nipple_length is None:
+        return False
+    if nipple_length.si <= NIPPLE_LONGEST.si * (1 + 1e-9):
+        measured = " The connectors are not counted in it." if sheet.edition == "2023" else ""
+        sheet.find(
+            Severity.NOTE,
+            "nipple_limit",
+            f"A nipple of {nipple_length} may be filled to 60 percent, up to 24 in between boxes.{measured}",
+            sheet.rule("fill_nipple"),
+        )
+        return True
+    sheet.find(
+        Severity.CAUTION,
+        "too_long_for_a_nipple",
+        f"At {nipple_length} this is over 24 in and counts as a complete run, not as a nipple.",
+        sheet.rule("fill_nipple"),
+        sheet.tell.given(nipple_length),
+        sheet.tell.given(NIPPLE_LONGEST),
+    )
+    return False
+
+
+def smallest_complying(
+    conduit_type: str, groups: Sequence[engineering.Group], *, nipple: bool, round_single: bool
+) -> TradeSize | None:
+    """Give the smallest trade size of a type in which the set complies and physically lies."""
+    widest = max(group.diameter for group in groups)
+    for size, row in SIZES[conduit_type].items():
+        bore = bore_of_row(row)
+        if bore is None or widest >= bore.diameter:
+            continue
+        if engineering.assess(groups, bore, nipple=nipple, round_single=round_single).within:
+            return TradeSize(size)
+    return None
+
+
+def told_area(square_inches: Decimal, sheet: Worksheet) -> answers.Area:
+    """Tell an area of the inch tables: as printed in US units, converted in metric ones."""
+    told = Area(float(square_inches), AreaUnit.IN2).in_system(sheet.tell.system)
+    return answers.Area(told.value, told.unit.value)
+
+
+def compute(request: FillRequest, sheet: Worksheet) -> FillResult:
+    """Hold the conductors against the limit of Chapter 9, Table 1."""
+    sheet.follow_edition(request.code_edition)
+    faults = Gathering()
+    with faults:
+        bore = find_bore(request.conduit, sheet)
+    with faults:
+        groups = groups_of(request.conductors, sheet)
+    faults.stop()
+    check_bore(groups, bore, request.conductors)
+    nipple = is_nipple(request.nipple_length, sheet)
+    # Annex C counts a single conductor by the 0.8 rule; for a jacketed or measured cable it is the caller's choice
+    single = request.conductors[0]
+    round_single = isinstance(single, ListedConductor | CompactConductor | BareConductor) or bool(
+        request.single_cable_rounding
+    )
+    fill = engineering.assess(groups, bore, nipple=nipple, round_single=round_single)
+    area = float(fill.area)
+    percent = float(fill.area / bore.area * 100)
+    limit_percent = float(engineering.SHARE[fill.rule] * 100)
+    rule = sheet.rule("fill")
+    _report(fill, percent, limit_percent, rule, sheet)
+    jam = _jam(groups, fill.count, bore, sheet)
+    smallest = None
+    if isinstance(request.conduit, ListedConduit):
+        kind = request.conduit.type.value
+        smallest = smallest_complying(kind, groups, nipple=nipple, round_single=round_single)
+        if smallest is None:
+            sheet.find(
+                Severity.CAUTION,
+                "no_size_complies",
+                f"No trade size of {kind} in the tables holds this set: divide it over several conduits.",
+                rule,
+            )
+    sheet.show(
+        "A",
+        "sum of count x area of one",
+        " + ".join(f"{group.count} x {float(group.area):.4f}" for group in groups) + " in2",
+        told_area(fill.area, sheet),
+    )
+    sheet.show("fill_percent", "100 A / A_conduit", f"100 x {area:.4f} / {float(bore.area):.4f}", percent)
+    if fill.quotient is not None:
+        sheet.show(
+            "n",
+            "percentage x pi/4 x ID^2 / area of one",
+            f"{limit_percent / 100:g} x pi/4 x {float(bore.diameter):g}^2 / {float(groups[0].area):.4f}",
+            float(fill.quotient),
+        )
+    return FillResult(
+        conductor_count=fill.count,
+        conductor_area=told_area(fill.area, sheet),
+        conduit_area=told_area(bore.area, sheet),
+        fill_percent=percent,
+        limit_percent=limit_percent,
+        limit_area=told_area(fill.limit_area, sheet),
+        within_limit=fill.within,
+        limit_rule=FillLimitRule(fill.rule.value),
+        rounding_decided=fill.rounded_up,
+        spare_area=told_area(fill.limit_area - fill.area, sheet),
+        jam_ratio=UNSET if jam is None else jam,
+        jam_ratio_with_ovality=UNSET if jam is None else jam * OVALITY,
+        smallest_trade_size=UNSET if smallest is None else smallest,
+    )
+
+
+def _report(fill: engineering.Fill, percent: float, limit_percent: float, rule: str, sheet: Worksheet) -> None:
+    if not fill.within:
+        if fill.quotient is not None and fill.count > 1:
+            detail = f": the conduit holds {float(fill.quotient):.2f} of them by {limit_percent:g} percent"
+        else:
+            detail = f", {percent - limit_percent:.2f} percent over"
+        sheet.find(
+            Severity.VIOLATION,
+            "fill_exceeded",
+            f"The conductors fill {percent:.2f} percent of the conduit; {limit_percent:g} percent is the limit{detail}.",
+            rule,
+            percent,
+            limit_percent,
+        )
+    elif fill.rounded_up:
+        sheet.find(
+            Severity.NOTE,
+            "rounded_up",
+            f"{fill.count} equal conductors comply by rounding {float(fill.quotient or Decimal(0)):.3f} up (0.8 or "
+            f"more), though their area is {percent:.2f} percent against {limit_percent:g}.",
+            sheet.rule("fill_rounding"),
+            percent,
+            limit_percent,
+        )
+
+
+def _jam(groups: Sequence[engineering.Group], count: int, bore: engineering.Bore, sheet: Worksheet) -> float | None:
+    """Give the jam ratio of three conductors or cables and caution inside the published bands."""
+    if count != 3:
+        return None
+    mean = sum(float(group.diameter) * group.count for group in groups) / count
+    ratio = engineering.jam_ratio(float(bore.diameter), mean)
+    caution_in_jam_band(ratio, sheet)
+    return ratio
+
+
+OPERATION = Operation(
+    name="fill",
+    operation_id="calculate_fill",
+    summary="Conduit fill",
+    description="Holds conductors and cables in a conduit against the limits of NFPA 70, Chapter 9, Table 1: the "
+    "percentage that applies, the 0.8 rule for equal conductors, the nipple, the jam ratio, the smallest size.",
+    request=FillRequest,
+    result=FillResult,
+    compute=compute,
+    example={
+        "conduit": {"kind": "listed", "type": "pvc_schedule_40", "trade_size": "3"},
+        "conductors": [
+            {"kind": "listed", "insulation": "THHN", "size": "500 kcmil", "count": 3},
+            {"kind": "listed", "insulation": "THHN", "size": "250 kcmil", "count": 1},
+            {"kind": "listed", "insulation": "THHN", "size": "3 AWG", "count": 1},
+        ],
+        "code_edition": "2023",
+    },
+)

@@ -1,0 +1,130 @@
+"""What every request is made of: a closed form, quantities within physical bounds, fields that may be left out.
+
+A request is a form an estimator could fill in. Bounds are physical, and are checked in SI whatever the unit; the
+contract states them with each field.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Annotated, Any, TypeVar
+
+from pydantic import BaseModel, ConfigDict, Field, GetCoreSchemaHandler, GetJsonSchemaHandler
+from pydantic_core import PydanticCustomError, core_schema
+
+from ductrun.units import (
+    Angle,
+    Area,
+    ConductorArea,
+    Density,
+    ExpansionCoefficient,
+    Force,
+    ForcePerLength,
+    Grade,
+    Length,
+    Mass,
+    MassPerLength,
+    Quantity,
+    Temperature,
+    TemperatureDifference,
+    Volume,
+)
+
+T = TypeVar("T")
+
+
+class Form(BaseModel):
+    """A closed request object: unknown fields, texts for numbers and non-finite numbers are refused."""
+
+    model_config = ConfigDict(extra="forbid", strict=True, frozen=True, allow_inf_nan=False)
+
+
+class _MayBeAbsent:
+    """Marks a field that may be left out but not be null: the validator is that of the bare type."""
+
+    def __get_pydantic_core_schema__(self, source: Any, handler: GetCoreSchemaHandler) -> core_schema.CoreSchema:
+        nullable: Any = handler(source)
+        bare: core_schema.CoreSchema = nullable["schema"]
+        return bare
+
+
+Omissible = Annotated[T | None, _MayBeAbsent()]
+
+
+class Between:
+    """Bounds of a quantity, both included, each with its unit."""
+
+    def __init__(self, low: Quantity, high: Quantity) -> None:
+        """Set the least and the greatest quantity."""
+        self.low = low
+        self.high = high
+
+    def __get_pydantic_core_schema__(self, source: Any, handler: GetCoreSchemaHandler) -> core_schema.CoreSchema:
+        """Add the bounds behind the validation of the quantity itself."""
+        return core_schema.no_info_after_validator_function(self._hold(), handler(source))
+
+    def __get_pydantic_json_schema__(self, core: Any, handler: GetJsonSchemaHandler) -> dict[str, Any]:
+        """State the bounds in the contract; a schema has no words for a bound that depends on the unit."""
+        schema = handler(core)
+        schema["x-minimum"] = {"value": self.low.value, "unit": self.low.unit.value}
+        schema["x-maximum"] = {"value": self.high.value, "unit": self.high.unit.value}
+        return schema
+
+    def _hold(self) -> Callable[[Quantity], Quantity]:
+        low, high = self.low.si, self.high.si
+        text = f"{self.low} to {self.high}"
+
+        def hold(quantity: Quantity) -> Quantity:
+            if low <= quantity.unit.to_si(quantity.value) <= high:
+                return quantity
+            raise PydanticCustomError("quantity_out_of_range", "The value must lie in {allowed}.", {"allowed": text})
+
+        return hold
+
+
+def _feet(low: float, high: float) -> Between:
+    return Between(Length.parse(low, "ft"), Length.parse(high, "ft"))
+
+
+def _inches(low: float, high: float) -> Between:
+    return Between(Length.parse(low, "in"), Length.parse(high, "in"))
+
+
+RunLength = Annotated[Length, _feet(0.01, 100_000)]
+BendRadius = Annotated[Length, _inches(0.5, 120_000)]
+Diameter = Annotated[Length, _inches(0.01, 60)]
+Clearance = Annotated[Length, _inches(0, 240)]
+Offset = Annotated[Length, _feet(0, 1_000)]
+Interval = Annotated[Length, _feet(0.25, 1_000)]
+TrenchWidth = Annotated[Length, _inches(1, 1_200)]
+FittingTravel = Annotated[Length, _inches(0.25, 60)]
+BendAngle = Annotated[Angle, Between(Angle.parse(0.1, "deg"), Angle.parse(360, "deg"))]
+RunGrade = Annotated[Grade, Between(Grade.parse(-90, "deg"), Grade.parse(90, "deg"))]
+CableMass = Annotated[MassPerLength, Between(MassPerLength.parse(0.0001, "lb/ft"), MassPerLength.parse(1_000, "lb/ft"))]
+Tension = Annotated[Force, Between(Force.parse(0, "lbf"), Force.parse(1_000_000, "lbf"))]
+TensionLimit = Annotated[Force, Between(Force.parse(1, "lbf"), Force.parse(1_000_000, "lbf"))]
+SidewallLimit = Annotated[
+    ForcePerLength, Between(ForcePerLength.parse(1, "lbf/ft"), ForcePerLength.parse(100_000, "lbf/ft"))
+]
+MetalArea = Annotated[ConductorArea, Between(ConductorArea.parse(0.1, "kcmil"), ConductorArea.parse(10_000, "kcmil"))]
+ConduitTemperature = Annotated[Temperature, Between(Temperature.parse(-100, "degF"), Temperature.parse(400, "degF"))]
+TemperatureSpan = Annotated[
+    TemperatureDifference,
+    Between(TemperatureDifference.parse(0.1, "delta_degF"), TemperatureDifference.parse(500, "delta_degF")),
+]
+SunAllowance = Annotated[
+    TemperatureDifference,
+    Between(TemperatureDifference.parse(0, "delta_degF"), TemperatureDifference.parse(100, "delta_degF")),
+]
+Expansivity = Annotated[
+    ExpansionCoefficient,
+    Between(ExpansionCoefficient.parse(1e-7, "1/degF"), ExpansionCoefficient.parse(1e-3, "1/degF")),
+]
+TruckVolume = Annotated[Volume, Between(Volume.parse(0.1, "yd3"), Volume.parse(100, "yd3"))]
+BatchVolume = Annotated[Volume, Between(Volume.parse(0.001, "yd3"), Volume.parse(100, "yd3"))]
+BagMass = Annotated[Mass, Between(Mass.parse(1, "lb"), Mass.parse(5_000, "lb"))]
+ConcreteDensity = Annotated[Density, Between(Density.parse(50, "lb/ft3"), Density.parse(300, "lb/ft3"))]
+CrossSection = Annotated[Area, Between(Area.parse(0.0001, "in2"), Area.parse(10_000, "in2"))]
+
+Percent = Annotated[float, Field(ge=0, le=100)]
+Count = Annotated[int, Field(ge=1, le=100_000)]
