@@ -8,7 +8,7 @@ bend [rad]; phi slope from level [rad], positive when the cable climbs in the di
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from typing import NamedTuple
 
 
@@ -18,12 +18,43 @@ class Straight(NamedTuple):
     length: float
     grade: float
 
+    def carry(self, tension: float, weight: float, friction: float) -> float:
+        """Give the tension [N] at its end; see `straight`."""
+        return straight(tension, weight, friction, self.length, self.grade)
+
+    def reversed(self) -> Straight:
+        """Give the section met from its other end."""
+        return Straight(self.length, -self.grade)
+
+    @property
+    def angle(self) -> float:
+        """The change of direction [rad]: none."""
+        return 0.0
+
+    @property
+    def developed_length(self) -> float:
+        """The length along the centre line [m]."""
+        return self.length
+
 
 class HorizontalBend(NamedTuple):
     """A bend in a level plane: centre-line `radius` [m], `angle` [rad]."""
 
     radius: float
     angle: float
+
+    def carry(self, tension: float, weight: float, friction: float) -> float:
+        """Give the tension [N] at its end; see `horizontal_bend`."""
+        return horizontal_bend(tension, weight, friction, self.radius, self.angle)
+
+    def reversed(self) -> HorizontalBend:
+        """Give the section met from its other end: the same."""
+        return self
+
+    @property
+    def developed_length(self) -> float:
+        """The length along the centre line [m]."""
+        return self.radius * self.angle
 
 
 class VerticalBend(NamedTuple):
@@ -32,6 +63,24 @@ class VerticalBend(NamedTuple):
     radius: float
     entry_grade: float
     exit_grade: float
+
+    def carry(self, tension: float, weight: float, friction: float) -> float:
+        """Give the tension [N] at its end; see `vertical_bend`."""
+        return vertical_bend(tension, weight, friction, self.radius, self.entry_grade, self.exit_grade)
+
+    def reversed(self) -> VerticalBend:
+        """Give the section met from its other end: slopes swap and change sign."""
+        return VerticalBend(self.radius, -self.exit_grade, -self.entry_grade)
+
+    @property
+    def angle(self) -> float:
+        """The change of direction [rad]."""
+        return abs(self.exit_grade - self.entry_grade)
+
+    @property
+    def developed_length(self) -> float:
+        """The length along the centre line [m]."""
+        return self.radius * self.angle
 
 
 Section = Straight | HorizontalBend | VerticalBend
@@ -154,46 +203,26 @@ def pull(sections: Iterable[Section], weight: float, friction: float, incoming: 
     pulled: list[SectionPull] = []
     tension = incoming
     for section in sections:
-        match section:
-            case Straight(length, grade):
-                after = straight(tension, weight, friction, length, grade)
-            case HorizontalBend(radius, angle):
-                after = horizontal_bend(tension, weight, friction, radius, angle)
-            case VerticalBend(radius, entry, leave):
-                after = vertical_bend(tension, weight, friction, radius, entry, leave)
+        after = section.carry(tension, weight, friction)
         leaving = after if after > 0.0 else 0.0
         pulled.append(SectionPull(tension, leaving, leaving - after))
         tension = leaving
     return pulled
 
 
-def reverse(sections: Iterable[Section]) -> list[Section]:
+def reverse(sections: Sequence[Section]) -> list[Section]:
     """Give the same route pulled from the other end: order turned round, slopes change sign."""
-    turned: list[Section] = []
-    for section in sections:
-        match section:
-            case Straight(length, grade):
-                turned.append(Straight(length, -grade))
-            case HorizontalBend():
-                turned.append(section)
-            case VerticalBend(radius, entry, leave):
-                turned.append(VerticalBend(radius, -leave, -entry))
-    turned.reverse()
-    return turned
+    return [section.reversed() for section in reversed(sections)]
 
 
 def bend_total(sections: Iterable[Section]) -> float:
     """Give the sum of the angles of all bends [rad], horizontal and vertical."""
-    total = 0.0
-    for section in sections:
-        match section:
-            case HorizontalBend(_, angle):
-                total += angle
-            case VerticalBend(_, entry, leave):
-                total += abs(leave - entry)
-            case Straight():
-                pass
-    return total
+    return sum(section.angle for section in sections)
+
+
+def developed_length(sections: Iterable[Section]) -> float:
+    """Give the length of a route along its centre line [m], bends included."""
+    return sum(section.developed_length for section in sections)
 
 
 def lubricant_volume(length: float, conduit_diameter: float, film: float) -> float:

@@ -199,7 +199,7 @@ def _report(fill: engineering.Fill, percent: float, limit_percent: float, rule: 
         sheet.find(
             Severity.VIOLATION,
             "fill_exceeded",
-            f"The conductors fill {percent:.2f} percent of the conduit; {limit_percent:g} percent is the limit{detail}.",
+            f"The conductors fill {percent:.2f} percent of the conduit; the limit is {limit_percent:g}{detail}.",
             rule,
             percent,
             limit_percent,

@@ -75,7 +75,7 @@ class Between:
         text = f"{self.low} to {self.high}"
 
         def hold(quantity: Quantity) -> Quantity:
-            if low <= quantity.unit.to_si(quantity.value) <= high:
+            if low <= quantity.si <= high:
                 return quantity
             raise PydanticCustomError("quantity_out_of_range", "The value must lie in {allowed}.", {"allowed": text})
 

@@ -69,14 +69,19 @@ class Direction:
                 )
             )
         force, per_length = sheet.tell.force, sheet.tell.force_per_length
+        none = force(0.0)
+        entering = force(pulled[0].tension_in)
         sections, worst = [], -1.0
-        for section, (entering, leaving, hold_back) in zip(route, pulled, strict=True):
-            pressure: answers.ForcePerLength | UnsetType = UNSET
-            if not isinstance(section, engineering.Straight):
-                pressed = sidewall_pressure(leaving, section.radius, lie.sidewall_factor)
-                pressure = per_length(pressed)
-                worst = max(worst, pressed)
-            sections.append(SectionTension(force(entering), force(leaving), force(hold_back), pressure))
+        for section, step in zip(route, pulled, strict=True):
+            leaving = force(step.tension_out)
+            hold_back = force(step.hold_back) if step.hold_back > 0.0 else none
+            if isinstance(section, engineering.Straight):
+                sections.append(SectionTension(entering, leaving, hold_back))
+            else:
+                pressed = sidewall_pressure(step.tension_out, section.radius, lie.sidewall_factor)
+                worst = pressed if pressed > worst else worst
+                sections.append(SectionTension(entering, leaving, hold_back, per_length(pressed)))
+            entering = leaving
         self.pulled = pulled
         self.sections = sections
         self.final = pulled[-1].tension_out

@@ -29,7 +29,7 @@ from ductrun.operations.pull_direction import (
     report_route,
     show_working,
 )
-from ductrun.operations.route import Route, length_of, sections_of
+from ductrun.operations.route import Route, sections_of
 from ductrun.operations.worksheet import Gathering, Worksheet, text_of
 from ductrun.units import Force, ForcePerLength, LengthUnit, VolumeUnit
 
@@ -182,7 +182,9 @@ def compute(request: PullTensionRequest, sheet: Worksheet) -> PullTensionResult:
         ),
         better_direction=better,
         bend_total=tell.angle(total),
-        lubricant_volume=tell.liquid_volume(engineering.lubricant_volume(length_of(route), bore, _FILM)),
+        lubricant_volume=tell.liquid_volume(
+            engineering.lubricant_volume(engineering.developed_length(route), bore, _FILM)
+        ),
         jam_ratio=lie.ratio if three else UNSET,
         jam_ratio_with_ovality=lie.ratio * OVALITY if three else UNSET,
         clearance=UNSET if lie.clearance is None else tell.size(lie.clearance),

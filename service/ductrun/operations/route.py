@@ -83,16 +83,3 @@ def sections_of(route: Sequence[RouteSection], sheet: Worksheet) -> list[enginee
     if faults:
         raise UnanswerableError(*faults)
     return sections
-
-
-def length_of(sections: Sequence[engineering.Section]) -> float:
-    """Give the developed length of a route [m], bends included."""
-    total = 0.0
-    for section in sections:
-        if isinstance(section, engineering.Straight):
-            total += section.length
-        elif isinstance(section, engineering.HorizontalBend):
-            total += section.radius * section.angle
-        else:
-            total += section.radius * abs(section.exit_grade - section.entry_grade)
-    return total

@@ -9,7 +9,19 @@ from typing import Any, Self
 
 
 class Code(StrEnum):
-    """A closed set of texts; the contract names its members, so that no generator has to guess a name."""
+    """A closed set of texts; the contract names its members, so that no generator has to guess a name.
+
+    A member finds in a dict what its text finds: its hash is that of the text, where Enum would take the name's.
+    """
+
+    __hash__ = str.__hash__
+
+    @classmethod
+    def __get_pydantic_core_schema__(cls, source: Any, handler: Callable[[Any], Any]) -> Any:
+        """Take the text of a member wherever the member is taken: a text is how a code comes in."""
+        schema = handler(source)
+        schema["strict"] = False
+        return schema
 
     @classmethod
     def __get_pydantic_json_schema__(cls, core_schema: Any, handler: Callable[[Any], dict[str, Any]]) -> Any:

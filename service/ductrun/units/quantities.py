@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any, ClassVar, Final, Self
 
@@ -25,8 +26,16 @@ from ductrun.units.codes import (
 )
 
 
+class _InSI:
+    """Room for the value in SI: no field of the quantity, since it is not given but follows from those that are."""
+
+    __slots__ = ("si",)
+
+    si: float
+
+
 @dataclass(frozen=True, slots=True)
-class Quantity:
+class Quantity(_InSI):
     """A value and its unit, just as it was given or printed; `si` is the same in SI."""
 
     __pydantic_config__: ClassVar[dict[str, Any]] = {
@@ -38,14 +47,20 @@ class Quantity:
     value: float
     unit: UnitCode
 
-    @property
-    def si(self) -> float:
-        """The value in SI."""
-        return self.unit.to_si(self.value)
+    @classmethod
+    def __get_pydantic_core_schema__(cls, source: Any, handler: Callable[[Any], Any]) -> Any:
+        """Take an object of value and unit wherever the quantity is taken; its value stays a number and no text."""
+        schema = handler(source)
+        (schema["schema"] if schema["type"] == "definitions" else schema)["strict"] = False
+        return schema
+
+    def __post_init__(self) -> None:
+        """Convert once."""
+        object.__setattr__(self, "si", self.unit.to_si(self.value))
 
     def in_unit(self, unit: UnitCode) -> float:
         """The value in another unit of the same dimension; untouched, bit for bit, when the unit is its own."""
-        return self.value if unit is self.unit else unit.from_si(self.unit.to_si(self.value))
+        return self.value if unit is self.unit else unit.from_si(self.si)
 
     def in_system(self, system: str) -> Self:
         """The same quantity for a reader of one unit system: itself if its unit belongs there, else converted."""

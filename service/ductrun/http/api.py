@@ -1,0 +1,37 @@
+"""FastAPI less what this service has its own form of, or no use for, on the way of every request."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Coroutine
+from typing import Any
+
+from fastapi import FastAPI, Request, Response
+from fastapi.routing import APIRoute
+from starlette.applications import Starlette
+from starlette.middleware.errors import ServerErrorMiddleware
+from starlette.middleware.exceptions import ExceptionMiddleware
+from starlette.types import ASGIApp, Receive, Scope, Send
+
+
+class Api(FastAPI):
+    """The application: routes and contract are FastAPI's; telemetry, body limit and exit stacks are left out."""
+
+    def build_middleware_stack(self) -> ASGIApp:
+        """Put only the two layers that turn exceptions into answers around the router."""
+        handlers = dict(self.exception_handlers)
+        on_failure = handlers.pop(Exception, None)
+        inner = ExceptionMiddleware(self.router, handlers=handlers)
+        return ServerErrorMiddleware(inner, handler=on_failure)
+
+    async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
+        """Answer without FastAPI's telemetry, which looks into the environment at every request."""
+        await Starlette.__call__(self, scope, receive, send)
+
+
+class PlainRoute(APIRoute):
+    """A route whose endpoint takes the request and gives the response, with nothing to inject or validate."""
+
+    def get_route_handler(self) -> Callable[[Request], Coroutine[Any, Any, Response]]:
+        """Give the endpoint itself."""
+        endpoint: Callable[[Request], Coroutine[Any, Any, Response]] = self.endpoint
+        return endpoint

@@ -1,0 +1,158 @@
+"""The application, made from the registry of operations and the list of reference tables."""
+
+from __future__ import annotations
+
+import logging
+from collections.abc import AsyncIterator, Callable
+from contextlib import asynccontextmanager
+from typing import Any
+
+from fastapi import Request, Response
+from fastapi.responses import JSONResponse
+from fastapi.staticfiles import StaticFiles
+from starlette.exceptions import HTTPException
+from starlette.types import ASGIApp
+
+from ductrun import __version__
+from ductrun.http import contract
+from ductrun.http.api import Api, PlainRoute
+from ductrun.http.calculations import Calculation, CalculationRoute
+from ductrun.http.documentation import ASSETS, docs_page, problem_page
+from ductrun.http.problems import KINDS, MEDIA_TYPE, ProblemRaised, body_of
+from ductrun.http.request_id import REQUEST_ID, Gate
+from ductrun.http.tables import TableEndpoint
+from ductrun.operations import OPERATIONS
+from ductrun.operations.reference import REFERENCE_TABLES
+from ductrun.settings import Settings
+from ductrun.tables import TABLES
+
+_log = logging.getLogger("ductrun")
+
+
+def _problem(request: Request, name: str, detail: str, headers: dict[str, str] | None = None) -> Response:
+    kind = KINDS[name]
+    instance = request.scope.get(REQUEST_ID, "")
+    all_headers = {"Cache-Control": "no-store", **(headers or {})}
+    return Response(body_of(kind, detail, instance), kind.status, all_headers, MEDIA_TYPE)
+
+
+async def _on_raised(request: Request, error: Exception) -> Response:
+    assert isinstance(error, ProblemRaised)  # noqa: S101  (registered for it alone)
+    return _problem(request, error.kind.name, error.detail)
+
+
+async def _on_http(request: Request, error: Exception) -> Response:
+    assert isinstance(error, HTTPException)  # noqa: S101  (registered for it alone)
+    headers = dict(error.headers or {})
+    if error.status_code == 405:
+        return _problem(request, "method_not_allowed", f"Allowed here: {headers.get('Allow', 'nothing')}.", headers)
+    return _problem(request, "not_found", "There is nothing at this path. See /docs for what there is.", headers)
+
+
+async def _on_failure(request: Request, error: Exception) -> Response:
+    _log.error("request %s failed", request.scope.get(REQUEST_ID, ""), exc_info=error)
+    return _problem(request, "internal_error", "The service failed. Report the request id.")
+
+
+def create_app(settings: Settings | None = None) -> ASGIApp:
+    """Make the application, its gate outermost."""
+    return Gate(create_api(settings or Settings.from_environment()))
+
+
+def create_api(settings: Settings) -> Api:
+    """Make the FastAPI application with every route."""
+    state = {"ready": False}
+
+    @asynccontextmanager
+    async def lifespan(_app: object) -> AsyncIterator[None]:
+        state["ready"] = True
+        yield
+        state["ready"] = False
+
+    api = Api(
+        title="ductrun",
+        version=__version__,
+        openapi_url=None,
+        docs_url=None,
+        redoc_url=None,
+        redirect_slashes=False,
+        lifespan=lifespan,
+    )
+    api.router.route_class = PlainRoute
+    for operation in OPERATIONS:
+        route = CalculationRoute(
+            f"/v1/{operation.name}",
+            Calculation(operation, settings.max_body_bytes),
+            methods=["POST"],
+            **contract.calculation_options(operation),
+        )
+        api.router.routes.append(route)
+    for table in REFERENCE_TABLES:
+        api.add_api_route(
+            f"/v1/tables/{table.name}", TableEndpoint(table), methods=["GET"], **contract.table_options(table)
+        )
+    _add_health(api, state)
+    _add_pages(api)
+    api.add_exception_handler(ProblemRaised, _on_raised)
+    api.add_exception_handler(HTTPException, _on_http)
+    api.add_exception_handler(Exception, _on_failure)
+    return api
+
+
+def _add_health(api: Api, state: dict[str, bool]) -> None:
+    no_store = {"Cache-Control": "no-store"}
+
+    async def livez(_request: Request) -> Response:
+        return JSONResponse({"status": "alive"}, headers=no_store)
+
+    async def readyz(_request: Request) -> Response:
+        if not state["ready"]:
+            raise ProblemRaised("not_ready", "The service is starting or stopping.")
+        return JSONResponse({"status": "ready", "tables": TABLES.hash}, headers=no_store)
+
+    _add_plain(api, "/livez", livez, "check_alive", "Whether the process answers", {"status": {"type": "string"}}, ())
+    _add_plain(
+        api,
+        "/readyz",
+        readyz,
+        "check_ready",
+        "Whether the tables are loaded and requests are welcome",
+        {"status": {"type": "string"}, "tables": {"type": "string"}},
+        (503,),
+    )
+
+
+def _add_plain(
+    api: Api,
+    path: str,
+    endpoint: Callable[[Request], Any],
+    operation_id: str,
+    summary: str,
+    properties: dict[str, Any],
+    problems: tuple[int, ...],
+) -> None:
+    schema = {"type": "object", "properties": properties, "required": list(properties)}
+    answer: dict[str, Any] = {"description": "Yes.", "content": {"application/json": {"schema": schema}}}
+    api.add_api_route(
+        path,
+        endpoint,
+        methods=["GET"],
+        operation_id=operation_id,
+        summary=summary,
+        description=f"{summary}.",
+        tags=["health"],
+        response_model=None,
+        responses=contract.problem_responses(405, *problems) | {200: answer},
+    )
+
+
+def _add_pages(api: Api) -> None:
+    document = contract.written(api)
+
+    async def openapi(_request: Request) -> Response:
+        return Response(document, media_type="application/json", headers={"Cache-Control": "no-cache"})
+
+    api.add_api_route("/openapi.json", openapi, methods=["GET"], include_in_schema=False)
+    api.add_api_route("/docs", docs_page, methods=["GET"], include_in_schema=False)
+    api.add_api_route("/problems/{name}", problem_page, methods=["GET"], include_in_schema=False)
+    api.mount("/docs/assets", StaticFiles(directory=ASSETS), name="assets")

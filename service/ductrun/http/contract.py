@@ -1,0 +1,256 @@
+"""The contract: OpenAPI 3.1 from the routes, the request models and the answer records; the same bytes everywhere."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterator
+from enum import StrEnum
+from typing import Any
+
+import msgspec
+from fastapi import FastAPI
+from fastapi.openapi.utils import get_openapi
+from pydantic import TypeAdapter
+from pydantic.json_schema import models_json_schema
+
+from ductrun import __version__
+from ductrun.http.problems import KINDS, MEDIA_TYPE, Problem
+from ductrun.operations import OPERATIONS, Operation
+from ductrun.operations.answers import Assumption, Basis, Finding, Step
+from ductrun.operations.reference import REFERENCE_TABLES, ReferenceTable
+from ductrun.operations.telling import UnitSystem
+from ductrun.units import Code
+
+TAGS = [
+    {
+        "name": "calculations",
+        "description": "The engineering: pure, safe to retry, the same body gives the same bytes.",
+    },
+    {"name": "health", "description": "Whether the service lives and is ready."},
+    {"name": "tables", "description": "Reference data with the source and standing of every row."},
+]
+_DESCRIPTION = """\
+ductrun turns a conduit run on a drawing into what is priced, ordered, permitted and built. Every number in an answer
+can be defended: what was assumed, which limit it was held against, where each coefficient comes from and, with
+`working=true`, how it was worked out.
+
+A physical quantity is always an object of `value` and `unit`; a bare number is a count, a ratio or a percentage, and
+its name says which. Inputs may mix units freely; `units` picks those of the answer. A limit that is broken is a
+finding of severity `violation` in a 200: that is the answer. A 4xx is a question without an answer, as
+`application/problem+json` with the field, the reason and what would be allowed.
+
+Calculations are POST only because they carry a body: they change nothing, need no idempotency key and may be retried.
+A planning figure: the adopted code with its local amendments, the authority having jurisdiction and a licensed
+professional decide.
+"""
+
+
+class AssumptionPolicy(Code):
+    """What to do where a field was left out: state what was assumed, or refuse to assume."""
+
+    STATE = "state"
+    REFUSE = "refuse"
+
+
+def stem(operation: Operation[Any, Any]) -> str:
+    """Give the common beginning of an operation's schema names: FillRequest, FillResult, FillAnswer."""
+    return operation.result.__name__.removesuffix("Result")
+
+
+def table_name(table: ReferenceTable) -> str:
+    """Give the schema name of a table: ConduitTable."""
+    return f"{table.row.__name__.removesuffix('Row')}Table"
+
+
+def problem_responses(*statuses: int) -> dict[int | str, dict[str, Any]]:
+    """Give the documented problems of an operation."""
+    content = {MEDIA_TYPE: {"schema": {"$ref": "#/components/schemas/Problem"}}}
+    titles = {
+        status: "; or: ".join(kind.title for kind in KINDS.values() if kind.status == status) for status in statuses
+    }
+    responses: dict[int | str, dict[str, Any]] = {
+        status: {"description": f"{titles[status]}.", "content": content} for status in statuses
+    }
+    return responses | {"default": {"description": "Any other problem.", "content": content}}
+
+
+def calculation_options(operation: Operation[Any, Any]) -> dict[str, Any]:
+    """Give what FastAPI needs to put a calculation into the contract."""
+    answer = {"application/json": {"schema": {"$ref": f"#/components/schemas/{stem(operation)}Answer"}}}
+    body = {
+        "schema": {"$ref": f"#/components/schemas/{operation.request.__name__}"},
+        "examples": {"complete": {"summary": "A complete request", "value": operation.example}},
+    }
+    parameters = [
+        _parameter("units", "Units of the answer.", UnitSystem, "us"),
+        {
+            "name": "working",
+            "in": "query",
+            "description": "Whether to add the working, step by step.",
+            "schema": {"type": "boolean", "default": False},
+        },
+        _parameter("assumptions", "Whether defaults are stated or refused.", AssumptionPolicy, "state"),
+    ]
+    return {
+        "operation_id": operation.operation_id,
+        "summary": operation.summary,
+        "description": operation.description,
+        "tags": ["calculations"],
+        "response_model": None,
+        "responses": {200: {"description": "The answer.", "content": answer}}
+        | problem_responses(400, 405, 413, 415, 422),
+        "openapi_extra": {
+            "parameters": parameters,
+            "requestBody": {"required": True, "content": {"application/json": body}},
+        },
+    }
+
+
+def _parameter(name: str, description: str, choices: type[Code], default: str) -> dict[str, Any]:
+    schema = {"$ref": f"#/components/schemas/{choices.__name__}", "default": default}
+    return {"name": name, "in": "query", "description": description, "schema": schema}
+
+
+def table_options(table: ReferenceTable) -> dict[str, Any]:
+    """Give what FastAPI needs to put a table into the contract."""
+    headers = {
+        "ETag": {"description": "Entity tag of the content.", "schema": {"type": "string", "maxLength": 100}},
+        "Cache-Control": {"description": "How long to keep it.", "schema": {"type": "string", "maxLength": 100}},
+    }
+    content = {"application/json": {"schema": {"$ref": f"#/components/schemas/{table_name(table)}"}}}
+    known = {
+        "name": "If-None-Match",
+        "in": "header",
+        "description": "Entity tag of the version the caller has.",
+        "schema": {"type": "string", "maxLength": 200},
+    }
+    return {
+        "operation_id": table.operation_id,
+        "summary": table.summary,
+        "description": table.description,
+        "tags": ["tables"],
+        "response_model": None,
+        "responses": {
+            200: {"description": "The table.", "content": content, "headers": headers},
+            304: {"description": "The caller has this version already.", "headers": headers},
+        }
+        | problem_responses(405),
+        "openapi_extra": {"parameters": [known]},
+    }
+
+
+def _answer_of(operation: Operation[Any, Any]) -> type[msgspec.Struct]:
+    return msgspec.defstruct(
+        f"{stem(operation)}Answer",
+        [
+            ("result", operation.result),
+            ("findings", list[Finding]),
+            ("assumptions", list[Assumption]),
+            ("basis", Basis),
+            ("notice", str),
+            ("working", list[Step] | msgspec.UnsetType, msgspec.UNSET),
+        ],
+        namespace={"__doc__": f"The answer of {operation.name} with everything that defends it."},
+    )
+
+
+def _table_of(table: ReferenceTable) -> type[msgspec.Struct]:
+    rows: Any = list[table.row]  # type: ignore[name-defined]
+    return msgspec.defstruct(
+        table_name(table),
+        [("tables", str), ("rows", rows)],
+        namespace={"__doc__": f"{table.summary}, with the hash of all tables."},
+    )
+
+
+def schemas() -> dict[str, Any]:
+    """Give every named schema: those of the answers, overlaid by those of the requests where a name is shared."""
+    _, answers = msgspec.json.schema_components(
+        [Problem, *map(_answer_of, OPERATIONS), *map(_table_of, REFERENCE_TABLES)],
+        ref_template="#/components/schemas/{name}",
+    )
+    template = "#/components/schemas/{model}"
+    models: list[Any] = [(operation.request, "validation") for operation in OPERATIONS]
+    _, requests = models_json_schema(models, ref_template=template)
+    enums = {
+        code.__name__: TypeAdapter(code).json_schema(ref_template=template)
+        for code in _all_codes(Code)
+        if code.__name__ in answers or code in (UnitSystem, AssumptionPolicy)
+    }
+    merged: dict[str, Any] = answers | enums | requests["$defs"]
+    return merged
+
+
+def _all_codes(base: type[Code]) -> Iterator[type[StrEnum]]:
+    for code in base.__subclasses__():
+        yield code
+        yield from _all_codes(code)
+
+
+def build(app: FastAPI) -> dict[str, Any]:
+    """Build the contract of the application."""
+    document = get_openapi(
+        title="ductrun",
+        version=__version__,
+        openapi_version="3.1.0",
+        summary="The engineering behind a conduit run.",
+        description=_DESCRIPTION,
+        routes=app.routes,
+        tags=TAGS,
+        servers=[{"url": "/", "description": "This server, whether local, staging or production."}],
+        license_info={"name": "MIT", "identifier": "MIT"},
+    )
+    document["components"] = {"schemas": dict(sorted(schemas().items()))}
+    for path in document["paths"].values():
+        for operation in path.values():
+            _one_media_type(operation)
+    _tidy(document)
+    return document
+
+
+def _one_media_type(operation: dict[str, Any]) -> None:
+    """Drop the application/json that FastAPI adds beside a documented problem."""
+    for response in operation["responses"].values():
+        content = response.get("content", {})
+        if MEDIA_TYPE in content:
+            response["content"] = {MEDIA_TYPE: content[MEDIA_TYPE]}
+
+
+def _tidy(node: Any, *, of_properties: bool = False) -> None:
+    """Say what generators and linters need: number formats, bounds of counts and texts, no titles, no null defaults."""
+    if isinstance(node, list):
+        for item in node:
+            _tidy(item)
+    if not isinstance(node, dict):
+        return
+    if not of_properties:
+        _tidy_schema(node)
+    for key, value in node.items():
+        if key not in ("example", "examples", "value", "enum", "const", "default") or of_properties:
+            _tidy(value, of_properties=key == "properties" and not of_properties)
+
+
+def _tidy_schema(node: dict[str, Any]) -> None:
+    kind = node.get("type")
+    if isinstance(node.get("title"), str) and ("properties" in node or kind or "$ref" in node or "oneOf" in node):
+        del node["title"]
+    if "default" in node and node["default"] is None:
+        del node["default"]
+    if "x-minimum" in node:
+        low, high = (f"{bound['value']:g} {bound['unit']}" for bound in (node["x-minimum"], node["x-maximum"]))
+        node["description"] = f"{node.get('description', '')} From {low} to {high}.".strip()
+    if kind == "number":
+        node.setdefault("format", "double")
+    elif kind == "integer":
+        node.setdefault("format", "int32")
+        node.setdefault("minimum", -(2**31))
+        node.setdefault("maximum", 2**31 - 1)
+    elif kind == "string" and not {"enum", "const", "maxLength"} & set(node):
+        node["maxLength"] = 2000
+    elif kind == "array":
+        node.setdefault("maxItems", 10_000)
+
+
+def written(app: FastAPI) -> str:
+    """Write the contract: sorted, indented, one newline at the end."""
+    return json.dumps(build(app), indent=2, sort_keys=True, ensure_ascii=False, allow_nan=False) + "\n"

@@ -1,0 +1,46 @@
+"""The outermost layer: a request id for every request, safe headers on every response, HEAD for every GET."""
+
+from __future__ import annotations
+
+import os
+import re
+from typing import Final
+
+from starlette.types import ASGIApp, Message, Receive, Scope, Send
+
+REQUEST_ID: Final = "ductrun.request_id"
+_SAFE = re.compile(rb"[A-Za-z0-9._-]{1,64}\Z")
+_ALWAYS: Final = ((b"x-content-type-options", b"nosniff"), (b"referrer-policy", b"no-referrer"))
+
+
+class Gate:
+    """Wraps the application. A caller's X-Request-ID is kept if it is short and safe, else one is made."""
+
+    def __init__(self, app: ASGIApp) -> None:
+        """Keep the application."""
+        self.app = app
+
+    async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
+        """Pass a request on with its id; answer HEAD as a GET whose body is not sent."""
+        if scope["type"] != "http":
+            await self.app(scope, receive, send)
+            return
+        request_id = b""
+        for name, value in scope["headers"]:
+            if name == b"x-request-id" and _SAFE.match(value):
+                request_id = value
+        if not request_id:
+            request_id = os.urandom(16).hex().encode()
+        scope[REQUEST_ID] = request_id.decode()
+        head = scope["method"] == "HEAD"
+        if head:
+            scope = {**scope, "method": "GET"}  # a copy: the server itself must know that the body is not sent
+
+        async def send_on(message: Message) -> None:
+            if message["type"] == "http.response.start":
+                message["headers"] = [*message.get("headers", ()), (b"x-request-id", request_id), *_ALWAYS]
+            elif head:
+                message = {**message, "body": b""}
+            await send(message)
+
+        await self.app(scope, receive, send_on)
