@@ -33,7 +33,17 @@ def free_port() -> int:
 
 
 def start(application: str, port: int, *options: str) -> subprocess.Popen[bytes]:
-    command = [sys.executable, "-m", "uvicorn", application, "--port", str(port), "--no-access-log", *options]
+    command = [
+        sys.executable,
+        "-m",
+        "uvicorn",
+        application,
+        "--port",
+        str(port),
+        "--no-access-log",
+        "--no-proxy-headers",
+        *options,
+    ]
     server = subprocess.Popen([*command, "--log-level", "warning", "--no-server-header"], cwd=REPOSITORY)
     deadline = time.monotonic() + 30
     while time.monotonic() < deadline:

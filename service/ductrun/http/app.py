@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import logging
 from collections.abc import AsyncIterator, Callable
 from contextlib import asynccontextmanager
@@ -65,6 +66,9 @@ def create_api(settings: Settings) -> Api:
 
     @asynccontextmanager
     async def lifespan(_app: object) -> AsyncIterator[None]:
+        # what start-up made lives as long as the process: the collector need not look at it again
+        gc.collect()
+        gc.freeze()
         state["ready"] = True
         yield
         state["ready"] = False

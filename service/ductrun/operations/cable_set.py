@@ -34,7 +34,14 @@ STRESS = {
 }
 _PASCALS = ForceUnit.LBF.scale / (ConductorAreaUnit.KCMIL.scale / 1000)  # of one lbf/cmil
 
-_CIRCULAR_MILS = {row.size: row.circular_mils for row in TABLES["conductors"] if row.table == "8"}
+# metal area [m2] of every size: Table 8 gives the circular mils of a gauge, a size in kcmil is its own area
+_METAL_AREAS: dict[str, float] = {
+    size: ConductorArea.parse(float(size.split()[0]), "kcmil").si for size in ConductorSize if size.endswith("kcmil")
+} | {
+    row.size: ConductorArea.parse(row.circular_mils / 1000, "kcmil").si
+    for row in TABLES["conductors"]
+    if row.table == "8" and row.size.endswith("AWG")
+}
 
 
 class PulledConductor(Form):
@@ -140,7 +147,7 @@ def _arrangement(cables: CableSet, ratio: float, sheet: Worksheet) -> engineerin
             )
         return chosen
     possible = engineering.ARRANGEMENTS_OF.get(cables.count, (engineering.Arrangement.MANY,))
-    given = engineering.Arrangement(cables.arrangement.value)
+    given = engineering.Arrangement(cables.arrangement)
     if given not in possible:
         allowed = [arrangement.value for arrangement in possible]
         raise UnanswerableError(
@@ -175,15 +182,17 @@ def allowable_tension(cables: CableSet, attachment: Attachment, sheet: Worksheet
         count = cables.count * conductor.count
         area = metal_area(conductor)
         limit = conductor_limit(stress.value * _PASCALS, area, count, MORE_THAN_THREE.value)
-        limits.append((limit, f"{conductor.material.value} conductors, {stress.source}"))
+        limits.append((limit, f"{conductor.material} conductors, {stress.source}"))
         sheet.cite(stress.source_id)
-        shared = f" x {MORE_THAN_THREE.value:g}" if count > 3 else ""
-        sheet.show(
-            "T_conductors",
-            "S x N x A, times 0.8 above three conductors",
-            f"{stress.value:g} lbf/cmil x {count} x {area / ConductorAreaUnit.KCMIL.scale * 1000:.6g} cmil{shared}",
-            sheet.tell.force(limit),
-        )
+        if sheet.working is not None:
+            shared = f" x {MORE_THAN_THREE.value:g}" if count > 3 else ""
+            circular_mils = area / ConductorAreaUnit.KCMIL.scale * 1000
+            sheet.show(
+                "T_conductors",
+                "S x N x A, times 0.8 above three conductors",
+                f"{stress.value:g} lbf/cmil x {count} x {circular_mils:.6g} cmil{shared}",
+                sheet.tell.force(limit),
+            )
     return min(limits)
 
 
@@ -201,6 +210,4 @@ def metal_area(conductor: PulledConductor) -> float:
     if conductor.area is not None:
         return conductor.area.si
     assert conductor.size is not None  # noqa: S101  (one of the two is there)
-    size = conductor.size.value
-    kcmil = (_CIRCULAR_MILS[size] or 0) / 1000 if size in _CIRCULAR_MILS else float(size.split()[0])
-    return ConductorArea(kcmil, ConductorAreaUnit.KCMIL).si
+    return _METAL_AREAS[conductor.size]

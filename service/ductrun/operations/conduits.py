@@ -19,6 +19,7 @@ from ductrun.units import Length, LengthUnit
 SIZES: dict[str, dict[str, ConduitRow]] = {}
 for _row in TABLES["conduits"]:
     SIZES.setdefault(_row.type, {})[_row.trade_size] = _row
+_BORES = {(row.type, row.trade_size): row.inside_diameter.si for row in TABLES["conduits"] if row.inside_diameter}
 
 
 class ListedConduit(Form):
@@ -55,8 +56,8 @@ def exact_inches(length: Length) -> Decimal:
 
 def find_row(conduit: ListedConduit, pointer: str) -> ConduitRow:
     """Give the table row of a listed conduit; a size the type lacks is answered with the sizes it has."""
-    sizes = SIZES[conduit.type.value]
-    row = sizes.get(conduit.trade_size.value)
+    sizes = SIZES[conduit.type]
+    row = sizes.get(conduit.trade_size)
     if row is None:
         has = list(sizes)
         raise UnanswerableError(
@@ -123,11 +124,11 @@ def inside_diameter(conduit: ListedConduit | MeasuredConduit, sheet: Worksheet, 
         check_diameters(conduit, pointer)
         return conduit.inside_diameter.si
     row = find_row(conduit, pointer)
-    inside = row.inside_diameter
-    if inside is None:
+    bore = _BORES.get((conduit.type, conduit.trade_size))
+    if bore is None:
         raise UnanswerableError(_no_bore(conduit, pointer))
     sheet.cite(row.source)
-    return inside.si
+    return bore
 
 
 def outside_diameter(conduit: ListedConduit | MeasuredConduit, sheet: Worksheet, pointer: str = "#/conduit") -> float:

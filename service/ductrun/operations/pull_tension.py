@@ -10,7 +10,7 @@ from pydantic import Field
 from ductrun.engineering import pulling as engineering
 from ductrun.engineering.cables import OVALITY
 from ductrun.operations import answers
-from ductrun.operations.cable_set import CableSet, allowable_tension, lie_of
+from ductrun.operations.cable_set import DEVICE_LIMIT, CableSet, allowable_tension, lie_of
 from ductrun.operations.choices import (
     Attachment,
     CableArrangement,
@@ -134,6 +134,7 @@ def compute(request: PullTensionRequest, sheet: Worksheet) -> PullTensionResult:
     if request.allowable_tension is None:
         allowed, rule = allowable_tension(request.cables, attachment, sheet)
         told_allowed = tell.force(allowed)
+        sheet.assume("#/allowable_tension", told_allowed, f"computed from {rule}", DEVICE_LIMIT.source_id)
     else:
         allowed, rule = request.allowable_tension.si, "the limit given"
         told_allowed = _force(request.allowable_tension, sheet)
@@ -166,7 +167,7 @@ def compute(request: PullTensionRequest, sheet: Worksheet) -> PullTensionResult:
     told_pressure_limit = pressure_limit.in_system(tell.system)
     three = request.cables.count == 3
     return PullTensionResult(
-        arrangement=CableArrangement(lie.arrangement.value),
+        arrangement=CableArrangement(lie.arrangement),
         weight_correction_factor=lie.weight_correction,
         tension=tell.force(forward.final),
         highest_tension=tell.force(forward.highest),
