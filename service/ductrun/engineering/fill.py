@@ -95,7 +95,8 @@ def quotient(bore: Bore, rule: Rule, area: Decimal) -> Decimal:
     share x pi/4 x ID^2 / area, with the inside diameter in inches and the circle not rounded: of the bases tried, this
     one reproduces the counts of Annex C (one miss in 723 read cells, a likely misprint).
     """
-    return SHARE[rule] * circle_area(bore.diameter) / area
+    # twelve decimals: the digits of pi beyond them must not decide whether 0.8 is reached
+    return round(SHARE[rule] * circle_area(bore.diameter) / area, 12)
 
 
 def whole_conductors(decimal_count: Decimal) -> int:

@@ -19,7 +19,9 @@ from ductrun.units import Length, LengthUnit
 SIZES: dict[str, dict[str, ConduitRow]] = {}
 for _row in TABLES["conduits"]:
     SIZES.setdefault(_row.type, {})[_row.trade_size] = _row
-_BORES = {(row.type, row.trade_size): row.inside_diameter.si for row in TABLES["conduits"] if row.inside_diameter}
+_BORES: dict[tuple[str, str], float] = {
+    (row.type, row.trade_size): row.inside_diameter.si for row in TABLES["conduits"] if row.inside_diameter
+}
 
 
 class ListedConduit(Form):

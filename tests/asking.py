@@ -1,0 +1,58 @@
+"""Asking the service in process, from the bytes of a request to the bytes of its answer, without a socket."""
+
+from __future__ import annotations
+
+import csv
+import json
+from pathlib import Path
+from typing import Any
+
+from ductrun.http.calculations import answer_to
+from ductrun.http.problems import ProblemRaised
+from ductrun.operations import OPERATIONS
+
+PUBLISHED = Path(__file__).parent / "published" / "data"
+_ANSWERS = {operation.name: answer_to(operation) for operation in OPERATIONS}
+EXAMPLES: dict[str, dict[str, Any]] = {operation.name: operation.example for operation in OPERATIONS}
+
+
+def ask(operation: str, request: Any, query: str = "") -> dict[str, Any]:
+    """Ask one calculation; a problem is raised as ProblemRaised."""
+    answer: dict[str, Any] = json.loads(_ANSWERS[operation](json.dumps(request).encode(), query.encode()))
+    return answer
+
+
+def result(operation: str, request: Any, query: str = "") -> dict[str, Any]:
+    """Ask one calculation and give the result alone."""
+    found: dict[str, Any] = ask(operation, request, query)["result"]
+    return found
+
+
+def problem(operation: str, request: Any, query: str = "") -> ProblemRaised:
+    """Ask a question that must end in a problem, and give the problem."""
+    try:
+        answer = ask(operation, request, query)
+    except ProblemRaised as raised:
+        return raised
+    raise AssertionError(f"an answer where a problem was due: {answer}")
+
+
+def codes(answer: dict[str, Any], severity: str | None = None) -> list[str]:
+    """Give the codes of the findings, or of those of one severity."""
+    return [found["code"] for found in answer["findings"] if severity in (None, found["severity"])]
+
+
+def quantity(value: float, unit: str) -> dict[str, Any]:
+    """Write a quantity."""
+    return {"value": value, "unit": unit}
+
+
+def rows_of(name: str) -> list[dict[str, str]]:
+    """Read a table of published values."""
+    with (PUBLISHED / name).open(encoding="utf-8", newline="") as handle:
+        return list(csv.DictReader(handle))
+
+
+def document_of(name: str) -> Any:
+    """Read a document of published values."""
+    return json.loads((PUBLISHED / name).read_text(encoding="utf-8"))

@@ -1,0 +1,92 @@
+"""Spacers, concrete and movement by hand."""
+
+from __future__ import annotations
+
+import pytest
+from ductrun.engineering import encasement, expansion, spacing
+
+
+def test_fence_posts_stand_at_both_ends() -> None:
+    assert spacing.stations_by_distance(100.0, 5.0, 0.0) == 21
+    assert spacing.stations_by_distance(101.0, 5.0, 0.0) == 22
+    assert spacing.stations_by_distance(100.0, 5.0, 2.5) == 20
+    assert spacing.stations_by_distance(3.0, 5.0, 1.5) == 1
+    assert spacing.stations_by_distance(3.0, 5.0, 9.0) == 1
+
+
+def test_stations_by_stick_are_one_fewer_than_by_distance() -> None:
+    for sticks in range(1, 40):
+        by_stick = spacing.stations_by_stick(sticks * 10.0, 2, 10.0)
+        assert by_stick == 2 * sticks
+        assert spacing.stations_by_distance(sticks * 10.0, 5.0, 0.0) == by_stick + 1
+
+
+def test_tenths_of_a_foot_never_add_a_station() -> None:
+    for tenths in range(1, 3_000):
+        for interval in (1, 3, 7, 50, 80):
+            exact = -(-tenths // interval) + 1
+            assert spacing.stations_by_distance(tenths * 0.1, interval * 0.1, 0.0) == exact
+            assert spacing.stations_by_distance(tenths * 0.1 * 0.3048, interval * 0.1 * 0.3048, 0.0) == exact
+
+
+def test_pieces_of_a_stepped_bank() -> None:
+    assert spacing.base_pieces([3, 3, 2], 1) == 3
+    assert spacing.intermediate_pieces([3, 3, 2], 1) == 5
+    assert spacing.top_pieces([3, 3, 2], 1) == 3
+    assert (spacing.base_pieces([5, 4], 2), spacing.intermediate_pieces([5, 4], 2), spacing.top_pieces([5, 4], 2)) == (
+        3,
+        2,
+        3,
+    )
+
+
+def test_a_rectangle_has_columns_times_tiers_less_one_intermediates() -> None:
+    for columns in range(1, 7):
+        for tiers in range(1, 6):
+            bank = [columns] * tiers
+            assert spacing.intermediate_pieces(bank, 1) == columns * (tiers - 1)
+            assert spacing.top_pieces(bank, 1) == columns
+
+
+def test_waste_rounds_up_to_whole_pieces() -> None:
+    assert spacing.with_waste(488, 5) == 513
+    assert spacing.with_waste(100, 10) == 110
+    assert spacing.with_waste(0, 50) == 0
+
+
+def test_even_spacing_shares_the_run() -> None:
+    assert spacing.spacing_by_distance(101.0, 22, 0.0) == pytest.approx(101 / 21)
+    assert spacing.spacing_by_distance(3.0, 1, 1.5) == 0.0
+
+
+def test_the_envelope_goes_around_the_widest_tier() -> None:
+    assert encasement.envelope_width([3, 2], 4.5, 2.0, 3.0) == pytest.approx(23.5)
+    assert encasement.envelope_height(2, 4.5, 2.0, 3.0, 4.0) == pytest.approx(18.0)
+
+
+def test_an_order_rises_to_the_next_step() -> None:
+    assert encasement.order_volume(9.9, 0, 0.25) == pytest.approx(10.0)
+    assert encasement.order_volume(10.0, 0, 0.25) == pytest.approx(10.0)
+    assert encasement.order_volume(10.0, 5, 0.5) == pytest.approx(10.5)
+    assert encasement.loads(10.0, 10.0) == 1
+    assert encasement.loads(10.1, 10.0) == 2
+
+
+def test_a_change_that_meets_the_trigger_needs_a_fitting() -> None:
+    assert expansion.fitting_required(0.25, 0.25)
+    assert not expansion.fitting_required(0.2499, 0.25)
+    assert expansion.fitting_count(0.3, 6.0) == 1
+    assert expansion.fitting_count(12.0, 6.0) == 2
+    assert expansion.fitting_count(12.1, 6.0) == 3
+
+
+def test_the_inverse_answers_meet_the_trigger_exactly() -> None:
+    longest = expansion.longest_run(6e-5, 50.0, 0.00635)
+    assert expansion.length_change(6e-5, longest, 50.0) == pytest.approx(0.00635)
+    difference = expansion.largest_difference(6e-5, 30.0, 0.00635)
+    assert expansion.length_change(6e-5, 30.0, difference) == pytest.approx(0.00635)
+
+
+def test_the_piston_is_closed_when_hottest_and_open_when_coldest() -> None:
+    assert expansion.piston_opening(0.15, 250.0, 320.0, 320.0) == 0.0
+    assert expansion.piston_opening(0.15, 250.0, 320.0, 250.0) == pytest.approx(0.15)
