@@ -19,7 +19,7 @@ from ductrun.operations import OPERATIONS, Operation
 from ductrun.operations.answers import Assumption, Basis, Finding, Step
 from ductrun.operations.reference import REFERENCE_TABLES, ReferenceTable
 from ductrun.operations.telling import UnitSystem
-from ductrun.units import Code
+from ductrun.units import UNIT_CODES, Code
 
 TAGS = [
     {
@@ -172,12 +172,15 @@ def schemas() -> dict[str, Any]:
     template = "#/components/schemas/{model}"
     models: list[Any] = [(operation.request, "validation") for operation in OPERATIONS]
     _, requests = models_json_schema(models, ref_template=template)
+    quantities: Any = [(dimension.__name__, "validation", TypeAdapter(dimension)) for dimension in UNIT_CODES]
+    _, dimensions = TypeAdapter.json_schemas(quantities, ref_template=template)
+    used = {name: schema for name, schema in dimensions["$defs"].items() if name.removesuffix("Unit") in answers}
     enums = {
         code.__name__: TypeAdapter(code).json_schema(ref_template=template)
         for code in _all_codes(Code)
         if code.__name__ in answers or code in (UnitSystem, AssumptionPolicy)
     }
-    merged: dict[str, Any] = answers | enums | requests["$defs"]
+    merged: dict[str, Any] = answers | enums | used | requests["$defs"]
     return merged
 
 

@@ -148,7 +148,7 @@ class CableArrangement(Code):
 
 
 class Attachment(Code):
-    """How the rope holds the cable."""
+    """Ways to hold the cable: by its conductors or by its jacket."""
 
     PULLING_EYE = "pulling_eye"
     BASKET_GRIP = "basket_grip"

@@ -14,7 +14,6 @@ from pydantic_core import PydanticCustomError, core_schema
 
 from ductrun.units import (
     Angle,
-    Area,
     ConductorArea,
     Density,
     ExpansionCoefficient,
@@ -124,7 +123,6 @@ TruckVolume = Annotated[Volume, Between(Volume.parse(0.1, "yd3"), Volume.parse(1
 BatchVolume = Annotated[Volume, Between(Volume.parse(0.001, "yd3"), Volume.parse(100, "yd3"))]
 BagMass = Annotated[Mass, Between(Mass.parse(1, "lb"), Mass.parse(5_000, "lb"))]
 ConcreteDensity = Annotated[Density, Between(Density.parse(50, "lb/ft3"), Density.parse(300, "lb/ft3"))]
-CrossSection = Annotated[Area, Between(Area.parse(0.0001, "in2"), Area.parse(10_000, "in2"))]
 
 Percent = Annotated[float, Field(ge=0, le=100)]
 Count = Annotated[int, Field(ge=1, le=100_000)]

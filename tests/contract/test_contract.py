@@ -1,0 +1,124 @@
+"""The contract as a document: valid, stable, closed where it must be, and true of the code."""
+
+from __future__ import annotations
+
+import json
+import subprocess
+import sys
+from collections.abc import Iterator
+from typing import Any
+
+import pytest
+from ductrun.operations import OPERATIONS
+from openapi_spec_validator import OpenAPIV31SpecValidator
+
+from tests.asking import ask
+from tests.contract.drift import CONTRACT, main
+
+DOCUMENT: dict[str, Any] = json.loads(CONTRACT.read_text(encoding="utf-8"))
+SCHEMAS: dict[str, Any] = DOCUMENT["components"]["schemas"]
+CALCULATIONS = {path: item["post"] for path, item in DOCUMENT["paths"].items() if "post" in item}
+
+
+def nodes(node: Any) -> Iterator[dict[str, Any]]:
+    if isinstance(node, dict):
+        yield node
+        for key, value in node.items():
+            if key not in {"example", "examples", "value"}:
+                yield from nodes(value)
+    elif isinstance(node, list):
+        for item in node:
+            yield from nodes(item)
+
+
+def test_the_committed_contract_is_what_the_code_says() -> None:
+    assert main() == 0
+
+
+def test_the_contract_is_a_valid_openapi_3_1_document() -> None:
+    assert DOCUMENT["openapi"].startswith("3.1")
+    OpenAPIV31SpecValidator(DOCUMENT).validate()
+
+
+def test_the_contract_does_not_depend_on_the_order_of_hashes() -> None:
+    written = [
+        subprocess.run(
+            [sys.executable, "-m", "ductrun", "contract"],
+            capture_output=True,
+            check=True,
+            env={"PYTHONHASHSEED": seed, "PATH": ""},
+        ).stdout
+        for seed in ("1", "2")
+    ]
+    assert written[0] == written[1]
+
+
+@pytest.mark.parametrize("operation", OPERATIONS, ids=lambda operation: operation.name)
+def test_an_operation_has_its_route_and_a_complete_example_that_is_answered(operation: Any) -> None:
+    described = CALCULATIONS[f"/v1/{operation.name}"]
+    assert described["operationId"] == operation.operation_id
+    [example] = described["requestBody"]["content"]["application/json"]["examples"].values()
+    assert example["value"] == operation.example
+    assert ask(operation.name, example["value"])["result"]
+    missing = set(SCHEMAS[operation.request.__name__]["required"]) - set(example["value"])
+    assert not missing
+
+
+def test_every_calculation_of_the_contract_is_one_of_the_registry() -> None:
+    assert set(CALCULATIONS) == {f"/v1/{operation.name}" for operation in OPERATIONS}
+
+
+def test_operation_ids_are_unique() -> None:
+    identities = [operation["operationId"] for path in DOCUMENT["paths"].values() for operation in path.values()]
+    assert len(identities) == len(set(identities)) == 13
+
+
+def test_requests_are_closed_and_answers_open() -> None:
+    for operation in OPERATIONS:
+        stem = operation.request.__name__.removesuffix("Request")
+        assert SCHEMAS[f"{stem}Request"]["additionalProperties"] is False
+        assert "additionalProperties" not in SCHEMAS[f"{stem}Result"]
+
+
+def test_no_schema_is_split_in_two_or_left_to_a_generator_to_name() -> None:
+    assert not [name for name in SCHEMAS if name.endswith(("-Input", "-Output"))]
+    assert "HTTPValidationError" not in SCHEMAS
+    for name, schema in SCHEMAS.items():
+        if "enum" in schema:
+            names = schema["x-enum-varnames"]
+            assert len(names) == len(set(names)) == len(schema["enum"]), name
+
+
+def test_a_union_is_named_objects_with_a_required_kind() -> None:
+    for node in nodes(DOCUMENT):
+        assert "allOf" not in node
+        if "oneOf" in node:
+            assert node["discriminator"]["propertyName"] == "kind"
+            for reference in node["oneOf"]:
+                variant = SCHEMAS[reference["$ref"].rsplit("/", 1)[1]]
+                assert "kind" in variant["required"]
+                assert set(variant["properties"]["kind"]) >= {"const", "type"}
+                assert "default" not in variant["properties"]["kind"]
+
+
+def test_nothing_is_nullable_and_everything_has_a_bound() -> None:
+    for node in nodes(DOCUMENT):
+        assert node.get("type") != "null"
+        if node.get("type") == "string":
+            assert {"enum", "const", "maxLength"} & set(node), node
+        if node.get("type") == "integer":
+            assert {"minimum", "maximum", "format"} <= set(node), node
+        if node.get("type") == "array":
+            assert "maxItems" in node, node
+
+
+def test_every_field_of_a_request_says_what_it_is() -> None:
+    for operation in OPERATIONS:
+        for name, field in SCHEMAS[operation.request.__name__]["properties"].items():
+            assert field.get("description"), f"{operation.name} {name}"
+
+
+def test_a_quantity_is_the_same_in_request_and_answer() -> None:
+    assert set(SCHEMAS["Length"]["properties"]) == {"value", "unit"}
+    assert SCHEMAS["FillResult"]["properties"]["conduit_area"]["$ref"].endswith("/Area")
+    assert SCHEMAS["Area"]["properties"]["unit"]["$ref"].endswith("/AreaUnit")

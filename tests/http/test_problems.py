@@ -1,0 +1,291 @@
+"""The shape of every error. The canonical form is the one `assert_problem` states, and it holds for the framework's
+own errors as for ours: problem+json with type, title, status, detail, instance, every fault at once with a JSON
+Pointer, nothing of the input in it, never a 5xx for what a caller sent.
+"""
+
+from __future__ import annotations
+
+import copy
+import json
+from typing import Any
+
+import pytest
+from ductrun.http.app import create_api
+from ductrun.http.problems import KINDS
+from ductrun.http.request_id import Gate
+from ductrun.settings import Settings
+
+from tests.asking import EXAMPLES, quantity
+from tests.http.wire import JSON_TYPE, Reply, post, reply, send
+
+ECHO = "zanzibar"
+
+
+def assert_problem(found: Reply, name: str) -> dict[str, Any]:
+    kind = KINDS[name]
+    assert found.headers["content-type"] == "application/problem+json"
+    assert found.headers["cache-control"] == "no-store"
+    problem: dict[str, Any] = found.json
+    assert problem["type"] == f"/problems/{name}"
+    assert (found.status, problem["status"], problem["title"]) == (kind.status, kind.status, kind.title)
+    assert problem["instance"] == found.headers["x-request-id"]
+    assert problem["detail"]
+    for error in problem.get("errors", []):
+        assert error["code"]
+        assert error["message"]
+        assert error.get("pointer", "#").startswith("#")
+        assert ("pointer" in error) != ("parameter" in error)
+    assert ECHO.encode() not in found.body
+    assert b"Traceback" not in found.body
+    assert b":null" not in found.body
+    page = reply("GET", problem["type"])
+    assert page.status == 200
+    assert kind.title.encode() in page.body
+    return problem
+
+
+FILL = json.dumps(EXAMPLES["fill"]).encode()
+
+
+def changed(text: str, by: str) -> bytes:
+    assert text.encode() in FILL
+    return FILL.replace(text.encode(), by.encode(), 1)
+
+
+BODIES = {
+    "nothing": (b"", "malformed_json"),
+    "blanks": (b"  \n", "malformed_json"),
+    "a cut body": (FILL[:-1], "malformed_json"),
+    "two values": (FILL + FILL, "malformed_json"),
+    "a comment": (b"/* */" + FILL, "malformed_json"),
+    "single quotes": (b"{'a': 1}", "malformed_json"),
+    "a control character": (b'{"' + ECHO.encode() + b'\x01": 1}', "malformed_json"),
+    "a leading zero": (changed('"count": 3', '"count": 03'), "malformed_json"),
+    "NaN": (changed('"count": 3', '"count": NaN'), "non_finite_number"),
+    "minus infinity": (changed('"count": 3', '"count": -Infinity'), "non_finite_number"),
+    "1e400": (changed('"count": 3', '"count": 1e400'), "non_finite_number"),
+    "-1e400": (changed('"count": 3', '"count": -1e400'), "non_finite_number"),
+    "5000 digits": (changed('"count": 3', f'"count": {"9" * 5000}'), "number_too_long"),
+    "a member twice": (changed('"count": 3', '"count": 3, "count": 4'), "duplicate_member"),
+    "a top member twice": (b'{"zanzibar": 1, "zanzibar": 1}', "duplicate_member"),
+    "a lone surrogate": (changed('"THHN"', '"\\ud800zanzibar"'), "lone_surrogate"),
+    "a lone surrogate in a name": (b'{"\\udc00": 1}', "lone_surrogate"),
+    "201 arrays": (b"[" * 201 + b"]" * 201, "too_deep"),
+    "100 000 arrays": (b"[" * 100_000, "too_deep"),
+    "5 000 objects": (b'{"a":' * 5_000 + b"1" + b"}" * 5_000, "too_deep"),
+    "invalid UTF-8": (changed('"THHN"', '"THHN"').replace(b"THHN", b"\xff\xfe"), "invalid_utf8"),
+    "UTF-16": (FILL.decode().encode("utf-16"), "invalid_utf8"),
+    "a byte order mark": (b"\xef\xbb\xbf" + FILL, "invalid_utf8"),
+}
+
+
+@pytest.mark.parametrize("name", BODIES)
+def test_a_body_that_is_not_strict_json_has_its_own_problem(name: str) -> None:
+    body, problem = BODIES[name]
+    assert_problem(post("fill", body), problem)
+
+
+@pytest.mark.parametrize("body", [b"[]", b"null", b"3", b'"zanzibar"', b"true", b"{}"])
+def test_json_that_is_no_request_is_an_invalid_request(body: bytes) -> None:
+    assert_problem(post("fill", body), "invalid_request")
+
+
+def test_150_arrays_are_json_but_no_request() -> None:
+    assert_problem(post("fill", b"[" * 150 + b"]" * 150), "invalid_request")
+
+
+@pytest.mark.parametrize(
+    "headers",
+    [
+        [],
+        [("content-type", "text/plain")],
+        [("content-type", "application/x-www-form-urlencoded")],
+        [("content-type", "application/jsonx")],
+        [("content-type", "text/json+json")],
+        [("content-type", "application/json; charset=utf-16")],
+    ],
+)
+def test_another_content_type_is_refused_and_told_which(headers: list[tuple[str, str]]) -> None:
+    found = post("fill", FILL, headers=headers)
+    assert_problem(found, "unsupported_media_type")
+    assert found.headers["accept-post"] == "application/json"
+
+
+@pytest.mark.parametrize(
+    "content_type", ["application/json", "Application/JSON; charset=UTF-8", "application/geo+json", "application/json;"]
+)
+def test_json_by_any_of_its_names_is_taken(content_type: str) -> None:
+    assert post("fill", FILL, headers=[("content-type", content_type)]).status == 200
+
+
+def test_a_body_declared_too_large_is_refused_unread() -> None:
+    found = reply("POST", "/v1/fill", FILL, [*JSON_TYPE, ("content-length", "1048577")])
+    assert "1048576" in assert_problem(found, "body_too_large")["detail"]
+
+
+def test_a_body_that_grows_too_large_is_refused_though_nothing_was_declared() -> None:
+    assert_problem(reply("POST", "/v1/fill", [b" " * 600_000] * 2, JSON_TYPE), "body_too_large")
+
+
+def test_a_body_in_chunks_is_one_body() -> None:
+    assert reply("POST", "/v1/fill", [FILL[:10], FILL[10:50], FILL[50:]], JSON_TYPE).status == 200
+
+
+def test_a_caller_who_hangs_up_is_not_answered() -> None:
+    assert send("POST", "/v1/fill", [FILL[:10]], JSON_TYPE, hang_up=True) is None
+
+
+@pytest.mark.parametrize("method", ["GET", "HEAD", "PUT", "PATCH", "DELETE", "OPTIONS", "TRACE"])
+def test_another_method_is_refused_and_told_which(method: str) -> None:
+    found = reply(method, "/v1/fill")
+    assert found.headers["allow"] == "POST"
+    if method != "HEAD":
+        assert_problem(found, "method_not_allowed")
+
+
+@pytest.mark.parametrize("path", ["/v1/tables/units", "/livez", "/docs"])
+def test_what_is_read_is_not_posted(path: str) -> None:
+    found = reply("POST", path, FILL, JSON_TYPE)
+    assert_problem(found, "method_not_allowed")
+    assert "GET" in found.headers["allow"]
+
+
+@pytest.mark.parametrize("path", ["/", "/v1", "/v1/fill/", f"/{ECHO}", "/v1/tables/zanzibar", "/v2/fill"])
+def test_a_path_that_leads_nowhere(path: str) -> None:
+    assert_problem(reply("GET", path), "not_found")
+    assert_problem(reply("POST", path, FILL, JSON_TYPE), "not_found")
+
+
+def test_a_problem_page_that_is_none() -> None:
+    assert_problem(reply("GET", "/problems/zanzibar"), "not_found")
+
+
+@pytest.mark.parametrize(
+    ("query", "parameters"),
+    [
+        ("units=si", {"units": "not_allowed"}),
+        ("units=us&units=metric", {"units": "repeated"}),
+        ("unit=metric", {"unit": "unknown_parameter"}),
+        ("working=yes&assumptions=", {"working": "not_allowed", "assumptions": "not_allowed"}),
+        ("working", {"working": "not_allowed"}),
+    ],
+)
+def test_a_query_that_cannot_be_used_names_the_parameter(query: str, parameters: dict[str, str]) -> None:
+    problem = assert_problem(post("fill", FILL, f"?{query}"), "invalid_query")
+    assert {error["parameter"]: error["code"] for error in problem["errors"]} == parameters
+
+
+def with_change(operation: str, path: list[Any], value: Any) -> dict[str, Any]:
+    request = copy.deepcopy(EXAMPLES[operation])
+    node = request
+    for step in path[:-1]:
+        node = node[step]
+    node[path[-1]] = value
+    return request
+
+
+FIELDS: list[tuple[str, list[Any], Any, str, str, Any]] = [
+    ("fill", ["conductors", 0, "count"], "3", "#/conductors/0/count", "int_type", {"minimum": 1, "maximum": 100000}),
+    ("fill", ["conductors", 0, "count"], True, "#/conductors/0/count", "int_type", {"minimum": 1, "maximum": 100000}),
+    ("fill", ["conductors", 0, "count"], 0, "#/conductors/0/count", "greater_than_equal", {"minimum": 1, "maximum": 100000}),
+    ("fill", ["conductors", 0, "count"], 2.5, "#/conductors/0/count", "int_type", {"minimum": 1, "maximum": 100000}),
+    ("fill", ["conductors"], [], "#/conductors", "too_short", {"minimum_items": 1, "maximum_items": 200}),
+    ("fill", ["nipple_length"], 18, "#/nipple_length", "model_type", None),
+    ("fill", ["nipple_length"], None, "#/nipple_length", "model_type", None),
+    ("fill", ["nipple_length"], {"value": 18, "unit": "lb"}, "#/nipple_length/unit", "enum", ["mm", "cm", "m", "in", "ft", "yd"]),
+    ("fill", ["nipple_length"], {"value": -1, "unit": "in"}, "#/nipple_length/value", "quantity_out_of_range", None),
+    ("fill", ["nipple_length"], {"value": "1", "unit": "in"}, "#/nipple_length/value", "float_type", None),
+    ("fill", ["nipple_length"], {"value": 1}, "#/nipple_length/unit", "missing", ["mm", "cm", "m", "in", "ft", "yd"]),
+    ("fill", ["nipple_length"], {"value": 1, "unit": "in", ECHO: 1}, f"#/nipple_length/{ECHO}", "extra_forbidden", ["unit", "value"]),
+    ("fill", ["lenght"], quantity(1, "ft"), "#/lenght", "extra_forbidden", None),
+    ("fill", ["conduit", "kind"], ECHO, "#/conduit/kind", "union_tag_invalid", ["listed", "measured"]),
+    ("fill", ["conduit"], {"type": "emt"}, "#/conduit/kind", "union_tag_not_found", ["listed", "measured"]),
+    ("fill", ["conduit", "trade_size"], "7", "#/conduit/trade_size", "enum", None),
+    ("spacers", ["waste_percent"], 1000, "#/waste_percent", "less_than_equal", {"minimum": 0, "maximum": 100}),
+    ("spacers", ["interval", "distance"], quantity(0, "ft"), "#/interval/distance/value", "quantity_out_of_range", None),
+    ("spacers", ["tiers", 1], 0, "#/tiers/1", "greater_than_equal", {"minimum": 1, "maximum": 100}),
+    ("encasement", ["waste_percent"], -1, "#/waste_percent", "greater_than_equal", {"minimum": 0, "maximum": 100}),
+    ("expansion", ["temperatures", "lowest"], quantity(-500, "degF"), "#/temperatures/lowest/value", "below_absolute_zero", None),
+    ("expansion", ["temperatures", "lowest"], quantity(-400, "degF"), "#/temperatures/lowest/value", "quantity_out_of_range", None),
+    ("pull-tension", ["sections"], [], "#/sections", "too_short", {"minimum_items": 1, "maximum_items": 500}),
+    ("pull-tension", ["sections", 1, "radius"], quantity(0, "ft"), "#/sections/1/radius/value", "quantity_out_of_range", None),
+    ("pull-tension", ["sections", 1, "kind"], "horizontal_bend", "", "", None),
+    ("pull-tension", ["friction_coefficient"], 2.5, "#/friction_coefficient", "less_than_equal", {"minimum": 0.01, "maximum": 2}),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("operation", "path", "value", "pointer", "code", "allowed"), FIELDS)
+def test_a_field_that_is_wrong_is_named_with_what_is_allowed(
+    operation: str, path: list[Any], value: Any, pointer: str, code: str, allowed: Any
+) -> None:
+    found = post(operation, with_change(operation, path, value))
+    if not code:
+        assert found.status == 200
+        return
+    [error] = json.loads(found.body.replace(ECHO.encode(), b"*"))["errors"]
+    assert error["pointer"] == pointer.replace(ECHO, "*")
+    assert error["code"] == code
+    if allowed is not None:
+        assert error["allowed"] == allowed
+    if code == "quantity_out_of_range":
+        assert set(error["allowed"]) == {"minimum", "maximum"}
+
+
+def test_all_faults_come_at_once() -> None:
+    request = with_change("pull-tension", ["friction_coefficient"], "high")
+    request["sections"][0]["length"] = 150
+    request["sections"][1]["angle"] = quantity(90, "ft")
+    request["cables"]["count"] = 0
+    del request["conduit"]
+    problem = assert_problem(post("pull-tension", request), "invalid_request")
+    assert {error["pointer"] for error in problem["errors"]} == {
+        "#/conduit",
+        "#/cables/count",
+        "#/friction_coefficient",
+        "#/sections/0/length",
+        "#/sections/1/angle/unit",
+    }
+
+
+def test_a_pointer_escapes_and_never_grows_without_bound() -> None:
+    problem = post("fill", with_change("fill", ["a/b~c"], 1)).json
+    assert problem["errors"][0]["pointer"] == "#/a~1b~0c"
+    assert post("fill", with_change("fill", ["x" * 5000], 1)).json["errors"][0]["pointer"] == "#"
+
+
+def test_a_thousand_faults_are_the_most_that_are_told() -> None:
+    request = EXAMPLES["fill"] | {f"field_{number}": 1 for number in range(3000)}
+    found = post("fill", request).json
+    assert found["detail"].startswith("3000 ")
+    assert len(found["errors"]) == 1000
+
+
+def test_an_unanswerable_question_is_a_problem_with_pointers() -> None:
+    problem = assert_problem(
+        post("fill", with_change("fill", ["conduit"], {"kind": "listed", "type": "emt", "trade_size": "5"})),
+        "unanswerable",
+    )
+    [error] = problem["errors"]
+    assert error["pointer"] == "#/conduit/trade_size"
+    assert error["allowed"] == ["1/2", "3/4", "1", "1-1/4", "1-1/2", "2", "2-1/2", "3", "3-1/2", "4"]
+
+
+def test_refused_assumptions_are_a_problem_with_what_would_be_assumed() -> None:
+    request = {key: EXAMPLES["spacers"][key] for key in ("length", "tiers")}
+    problem = assert_problem(post("spacers", request, "?assumptions=refuse"), "assumptions_refused")
+    assert {error["pointer"]: error["allowed"] for error in problem["errors"]}["#/interval"] == quantity(5, "ft")
+
+
+def test_a_fault_of_our_own_is_an_internal_error_without_a_trace() -> None:
+    api = create_api(Settings())
+
+    async def fails(_request: object) -> None:
+        raise ZeroDivisionError(ECHO)
+
+    api.add_api_route("/fails", fails, response_model=None)
+    assert_problem(reply("GET", "/fails", application=Gate(api)), "internal_error")
+
+
+def test_a_service_that_is_not_started_is_not_ready() -> None:
+    assert_problem(reply("GET", "/readyz"), "not_ready")
+    assert reply("GET", "/livez").json == {"status": "alive"}
