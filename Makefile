@@ -48,18 +48,18 @@ check: $(STAMP)
 	$(BIN)/ruff format --check .
 	$(BIN)/mypy
 	$(BIN)/lint-imports --no-cache
-	$(BIN)/python tests/contract/drift.py
-	$(BIN)/python tests/clients/drift.py
+	$(BIN)/python -m tests.contract.drift
+	$(BIN)/python -m tests.clients.drift
 	$(BIN)/hadolint docker/Dockerfile
 
 contract: $(STAMP)
 	$(BIN)/ductrun contract > openapi/v1.json.new && mv openapi/v1.json.new openapi/v1.json
 
 clients: contract
-	$(BIN)/python tests/clients/drift.py --write
+	$(BIN)/python -m tests.clients.drift --write
 
 bench: $(STAMP)
-	$(BIN)/python tests/benchmarks/single_requests.py
+	$(BIN)/python -m tests.benchmarks.single_requests
 
 fuzz: $(STAMP)
 	DUCTRUN_FUZZ_EXAMPLES=400 $(BIN)/python -m pytest tests/contract/test_fuzzing.py

@@ -9,52 +9,19 @@ from __future__ import annotations
 import asyncio
 import json
 import os
-import socket
 import statistics
-import subprocess
-import sys
 import time
-from pathlib import Path
+from contextlib import ExitStack
 from typing import cast
 
 import uvloop
 from ductrun.operations.pull_tension import OPERATION
 
+from tests.live import free_port, running
+
 ROUNDS = int(os.environ.get("DUCTRUN_BENCH_ROUNDS", "7"))
 SECONDS = float(os.environ.get("DUCTRUN_BENCH_SECONDS", "2"))
 CONNECTIONS = 8
-REPOSITORY = Path(__file__).resolve().parents[2]
-
-
-def free_port() -> int:
-    with socket.socket() as trial:
-        trial.bind(("127.0.0.1", 0))
-        return int(trial.getsockname()[1])
-
-
-def start(application: str, port: int, *options: str) -> subprocess.Popen[bytes]:
-    command = [
-        sys.executable,
-        "-m",
-        "uvicorn",
-        application,
-        "--port",
-        str(port),
-        "--no-access-log",
-        "--no-proxy-headers",
-        *options,
-    ]
-    server = subprocess.Popen([*command, "--log-level", "warning", "--no-server-header"], cwd=REPOSITORY)
-    deadline = time.monotonic() + 30
-    while time.monotonic() < deadline:
-        try:
-            socket.create_connection(("127.0.0.1", port), 0.2).close()
-        except OSError:
-            time.sleep(0.05)
-        else:
-            return server
-    server.kill()
-    raise SystemExit(f"{application} did not start")
 
 
 class Connection(asyncio.Protocol):
@@ -119,17 +86,21 @@ def p99(taken: list[float]) -> float:
 
 def main() -> None:
     ports = {"ductrun": free_port(), "echo": free_port()}
-    servers = [
-        start("ductrun.http.app:create_app", ports["ductrun"], "--factory"),
-        start("tests.benchmarks.echo_app:app", ports["echo"]),
-    ]
+    commands = {
+        "ductrun": ["uvicorn", "ductrun.http.app:create_app", "--factory"],
+        "echo": ["uvicorn", "tests.benchmarks.echo_app:app"],
+    }
+    options = ["--no-access-log", "--no-proxy-headers", "--no-server-header", "--log-level", "warning"]
     requests = {
         "ductrun": request_bytes("/v1/pull-tension", ports["ductrun"]),
         "echo": request_bytes("/echo", ports["echo"]),
     }
     rates: dict[str, list[float]] = {"ductrun": [], "echo": []}
     slowest: dict[str, list[float]] = {"ductrun": [], "echo": []}
-    try:
+    with ExitStack() as servers:
+        for name, command in commands.items():
+            port = ports[name]
+            servers.enter_context(running([*command, "--port", str(port), *options], port, "/openapi.json"))
         for round_number in range(ROUNDS + 1):
             for name in ("ductrun", "echo"):
                 seconds = SECONDS if round_number else 0.5
@@ -137,10 +108,6 @@ def main() -> None:
                 if round_number:  # the first round warms up
                     rates[name].append(len(taken) / seconds)
                     slowest[name].append(p99(taken))
-    finally:
-        for server in servers:
-            server.terminate()
-            server.wait(10)
     ratios = [a / b for a, b in zip(rates["ductrun"], rates["echo"], strict=True)]
     print(
         f"pull-tension, five sections, {CONNECTIONS} connections, one worker, {ROUNDS} rounds of {SECONDS:g} s in turn"

@@ -4,12 +4,10 @@ from __future__ import annotations
 
 import gc
 import logging
-from collections.abc import AsyncIterator, Callable
+from collections.abc import AsyncIterator
 from contextlib import asynccontextmanager
-from typing import Any
 
 from fastapi import Request, Response
-from fastapi.responses import JSONResponse
 from fastapi.staticfiles import StaticFiles
 from starlette.exceptions import HTTPException
 from starlette.types import ASGIApp
@@ -19,13 +17,13 @@ from ductrun.http import contract
 from ductrun.http.api import Api, PlainRoute
 from ductrun.http.calculations import Calculation, CalculationRoute
 from ductrun.http.documentation import ASSETS, docs_page, problem_page
+from ductrun.http.health import Alive, Health, Ready
 from ductrun.http.problems import KINDS, MEDIA_TYPE, ProblemRaised, body_of
 from ductrun.http.request_id import REQUEST_ID, Gate
 from ductrun.http.tables import TableEndpoint
 from ductrun.operations import OPERATIONS
 from ductrun.operations.reference import REFERENCE_TABLES
 from ductrun.settings import Settings
-from ductrun.tables import TABLES
 
 _log = logging.getLogger("ductrun")
 
@@ -62,16 +60,16 @@ def create_app(settings: Settings | None = None) -> ASGIApp:
 
 def create_api(settings: Settings) -> Api:
     """Make the FastAPI application with every route."""
-    state = {"ready": False}
+    health = Health()
 
     @asynccontextmanager
     async def lifespan(_app: object) -> AsyncIterator[None]:
         # what start-up made lives as long as the process: the collector need not look at it again
         gc.collect()
         gc.freeze()
-        state["ready"] = True
+        health.ready = True
         yield
-        state["ready"] = False
+        health.ready = False
 
     api = Api(
         title="ductrun",
@@ -95,7 +93,7 @@ def create_api(settings: Settings) -> Api:
         api.add_api_route(
             f"/v1/tables/{table.name}", TableEndpoint(table), methods=["GET"], **contract.table_options(table)
         )
-    _add_health(api, state)
+    _add_health(api, health)
     _add_pages(api)
     api.add_exception_handler(ProblemRaised, _on_raised)
     api.add_exception_handler(HTTPException, _on_http)
@@ -103,51 +101,9 @@ def create_api(settings: Settings) -> Api:
     return api
 
 
-def _add_health(api: Api, state: dict[str, bool]) -> None:
-    no_store = {"Cache-Control": "no-store"}
-
-    async def livez(_request: Request) -> Response:
-        return JSONResponse({"status": "alive"}, headers=no_store)
-
-    async def readyz(_request: Request) -> Response:
-        if not state["ready"]:
-            raise ProblemRaised("not_ready", "The service is starting or stopping.")
-        return JSONResponse({"status": "ready", "tables": TABLES.hash}, headers=no_store)
-
-    _add_plain(api, "/livez", livez, "check_alive", "Whether the process answers", {"status": {"type": "string"}}, ())
-    _add_plain(
-        api,
-        "/readyz",
-        readyz,
-        "check_ready",
-        "Whether the tables are loaded and requests are welcome",
-        {"status": {"type": "string"}, "tables": {"type": "string"}},
-        (503,),
-    )
-
-
-def _add_plain(
-    api: Api,
-    path: str,
-    endpoint: Callable[[Request], Any],
-    operation_id: str,
-    summary: str,
-    properties: dict[str, Any],
-    problems: tuple[int, ...],
-) -> None:
-    schema = {"type": "object", "properties": properties, "required": list(properties)}
-    answer: dict[str, Any] = {"description": "Yes.", "content": {"application/json": {"schema": schema}}}
-    api.add_api_route(
-        path,
-        endpoint,
-        methods=["GET"],
-        operation_id=operation_id,
-        summary=summary,
-        description=f"{summary}.",
-        tags=["health"],
-        response_model=None,
-        responses=contract.problem_responses(405, *problems) | {200: answer},
-    )
+def _add_health(api: Api, health: Health) -> None:
+    api.add_api_route("/livez", health.livez, methods=["GET"], **contract.health_options("check_alive", Alive))
+    api.add_api_route("/readyz", health.readyz, methods=["GET"], **contract.health_options("check_ready", Ready, 503))
 
 
 def _add_pages(api: Api) -> None:

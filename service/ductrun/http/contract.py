@@ -14,6 +14,7 @@ from pydantic import TypeAdapter
 from pydantic.json_schema import models_json_schema
 
 from ductrun import __version__
+from ductrun.http.health import Alive, Ready
 from ductrun.http.problems import KINDS, MEDIA_TYPE, Problem
 from ductrun.operations import OPERATIONS, Operation
 from ductrun.operations.answers import Assumption, Basis, Finding, Step
@@ -139,6 +140,20 @@ def table_options(table: ReferenceTable) -> dict[str, Any]:
     }
 
 
+def health_options(operation_id: str, state: type[msgspec.Struct], *problems: int) -> dict[str, Any]:
+    """Give what FastAPI needs to put a health check into the contract."""
+    meaning = (state.__doc__ or "").rstrip(".")
+    content = {"application/json": {"schema": {"$ref": f"#/components/schemas/{state.__name__}"}}}
+    return {
+        "operation_id": operation_id,
+        "summary": meaning,
+        "description": f"{meaning}.",
+        "tags": ["health"],
+        "response_model": None,
+        "responses": problem_responses(405, *problems) | {200: {"description": "Yes.", "content": content}},
+    }
+
+
 def _answer_of(operation: Operation[Any, Any]) -> type[msgspec.Struct]:
     return msgspec.defstruct(
         f"{stem(operation)}Answer",
@@ -166,7 +181,7 @@ def _table_of(table: ReferenceTable) -> type[msgspec.Struct]:
 def schemas() -> dict[str, Any]:
     """Give every named schema: those of the answers, overlaid by those of the requests where a name is shared."""
     _, answers = msgspec.json.schema_components(
-        [Problem, *map(_answer_of, OPERATIONS), *map(_table_of, REFERENCE_TABLES)],
+        [Alive, Ready, Problem, *map(_answer_of, OPERATIONS), *map(_table_of, REFERENCE_TABLES)],
         ref_template="#/components/schemas/{name}",
     )
     template = "#/components/schemas/{model}"

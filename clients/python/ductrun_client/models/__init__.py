@@ -1,0 +1,205 @@
+"""Contains all the data models used in inputs/outputs"""
+
+from .alive import Alive
+from .angle import Angle
+from .angle_unit import AngleUnit
+from .any_quantity import AnyQuantity
+from .area import Area
+from .area_unit import AreaUnit
+from .assumption import Assumption
+from .assumption_policy import AssumptionPolicy
+from .attachment import Attachment
+from .bare_conductor import BareConductor
+from .bare_stranding import BareStranding
+from .basis import Basis
+from .cable import Cable
+from .cable_arrangement import CableArrangement
+from .cable_set import CableSet
+from .code_edition import CodeEdition
+from .compact_conductor import CompactConductor
+from .concrete_cover import ConcreteCover
+from .conductor_area import ConductorArea
+from .conductor_area_unit import ConductorAreaUnit
+from .conductor_material import ConductorMaterial
+from .conductor_row import ConductorRow
+from .conductor_size import ConductorSize
+from .conductor_table import ConductorTable
+from .conduit_material import ConduitMaterial
+from .conduit_row import ConduitRow
+from .conduit_table import ConduitTable
+from .conduit_type import ConduitType
+from .density import Density
+from .density_unit import DensityUnit
+from .distance_interval import DistanceInterval
+from .duct_bank import DuctBank
+from .encasement_answer import EncasementAnswer
+from .encasement_request import EncasementRequest
+from .encasement_result import EncasementResult
+from .expansion_answer import ExpansionAnswer
+from .expansion_coefficient import ExpansionCoefficient
+from .expansion_coefficient_unit import ExpansionCoefficientUnit
+from .expansion_request import ExpansionRequest
+from .expansion_result import ExpansionResult
+from .fill_answer import FillAnswer
+from .fill_limit_rule import FillLimitRule
+from .fill_request import FillRequest
+from .fill_result import FillResult
+from .finding import Finding
+from .force import Force
+from .force_per_length import ForcePerLength
+from .force_per_length_unit import ForcePerLengthUnit
+from .force_unit import ForceUnit
+from .friction_row import FrictionRow
+from .friction_table import FrictionTable
+from .grade import Grade
+from .grade_unit import GradeUnit
+from .horizontal_bend_section import HorizontalBendSection
+from .insulation import Insulation
+from .length import Length
+from .length_unit import LengthUnit
+from .listed_conductor import ListedConductor
+from .listed_conduit import ListedConduit
+from .mass import Mass
+from .mass_per_length import MassPerLength
+from .mass_per_length_unit import MassPerLengthUnit
+from .mass_unit import MassUnit
+from .material_row import MaterialRow
+from .material_table import MaterialTable
+from .measured_conductor import MeasuredConductor
+from .measured_conduit import MeasuredConduit
+from .per_stick_interval import PerStickInterval
+from .problem import Problem
+from .problem_error import ProblemError
+from .pull_direction import PullDirection
+from .pull_tension_answer import PullTensionAnswer
+from .pull_tension_request import PullTensionRequest
+from .pull_tension_result import PullTensionResult
+from .pulled_conductor import PulledConductor
+from .ready import Ready
+from .reversed_pull import ReversedPull
+from .section_tension import SectionTension
+from .severity import Severity
+from .source_row import SourceRow
+from .source_table import SourceTable
+from .spacers_answer import SpacersAnswer
+from .spacers_request import SpacersRequest
+from .spacers_result import SpacersResult
+from .step import Step
+from .straight_section import StraightSection
+from .temperature import Temperature
+from .temperature_difference import TemperatureDifference
+from .temperature_difference_unit import TemperatureDifferenceUnit
+from .temperature_range import TemperatureRange
+from .temperature_spread import TemperatureSpread
+from .temperature_unit import TemperatureUnit
+from .top_closure import TopClosure
+from .trade_size import TradeSize
+from .unit_row import UnitRow
+from .unit_system import UnitSystem
+from .unit_table import UnitTable
+from .vertical_bend_section import VerticalBendSection
+from .volume import Volume
+from .volume_unit import VolumeUnit
+
+__all__ = (
+    "Alive",
+    "Angle",
+    "AngleUnit",
+    "AnyQuantity",
+    "Area",
+    "AreaUnit",
+    "Assumption",
+    "AssumptionPolicy",
+    "Attachment",
+    "BareConductor",
+    "BareStranding",
+    "Basis",
+    "Cable",
+    "CableArrangement",
+    "CableSet",
+    "CodeEdition",
+    "CompactConductor",
+    "ConcreteCover",
+    "ConductorArea",
+    "ConductorAreaUnit",
+    "ConductorMaterial",
+    "ConductorRow",
+    "ConductorSize",
+    "ConductorTable",
+    "ConduitMaterial",
+    "ConduitRow",
+    "ConduitTable",
+    "ConduitType",
+    "Density",
+    "DensityUnit",
+    "DistanceInterval",
+    "DuctBank",
+    "EncasementAnswer",
+    "EncasementRequest",
+    "EncasementResult",
+    "ExpansionAnswer",
+    "ExpansionCoefficient",
+    "ExpansionCoefficientUnit",
+    "ExpansionRequest",
+    "ExpansionResult",
+    "FillAnswer",
+    "FillLimitRule",
+    "FillRequest",
+    "FillResult",
+    "Finding",
+    "Force",
+    "ForcePerLength",
+    "ForcePerLengthUnit",
+    "ForceUnit",
+    "FrictionRow",
+    "FrictionTable",
+    "Grade",
+    "GradeUnit",
+    "HorizontalBendSection",
+    "Insulation",
+    "Length",
+    "LengthUnit",
+    "ListedConductor",
+    "ListedConduit",
+    "Mass",
+    "MassPerLength",
+    "MassPerLengthUnit",
+    "MassUnit",
+    "MaterialRow",
+    "MaterialTable",
+    "MeasuredConductor",
+    "MeasuredConduit",
+    "PerStickInterval",
+    "Problem",
+    "ProblemError",
+    "PullDirection",
+    "PulledConductor",
+    "PullTensionAnswer",
+    "PullTensionRequest",
+    "PullTensionResult",
+    "Ready",
+    "ReversedPull",
+    "SectionTension",
+    "Severity",
+    "SourceRow",
+    "SourceTable",
+    "SpacersAnswer",
+    "SpacersRequest",
+    "SpacersResult",
+    "Step",
+    "StraightSection",
+    "Temperature",
+    "TemperatureDifference",
+    "TemperatureDifferenceUnit",
+    "TemperatureRange",
+    "TemperatureSpread",
+    "TemperatureUnit",
+    "TopClosure",
+    "TradeSize",
+    "UnitRow",
+    "UnitSystem",
+    "UnitTable",
+    "VerticalBendSection",
+    "Volume",
+    "VolumeUnit",
+)

@@ -1,0 +1,261 @@
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import TYPE_CHECKING, Any, TypeVar
+
+from attrs import define as _attrs_define
+from attrs import field as _attrs_field
+
+from ..models.conduit_type import ConduitType
+from ..models.trade_size import TradeSize
+from ..types import UNSET, Unset
+
+if TYPE_CHECKING:
+    from ..models.area import Area
+    from ..models.length import Length
+
+
+T = TypeVar("T", bound="ConduitRow")
+
+
+@_attrs_define
+class ConduitRow:
+    """One trade size of one conduit type; utility duct has no inside diameter here.
+
+    Attributes:
+        metric_designator (int): Metric designator; a label, not a dimension.
+        source (str): Id of the source; see /v1/tables/sources.
+        standing (str): Read in the source, or from memory.
+        trade_size (TradeSize): Trade sizes of conduit; a name, not a dimension.
+        type_ (ConduitType): Kinds of conduit and duct with a sourced table row.
+        area (Area | Unset): An area with its unit.
+        area_metric (Area | Unset): An area with its unit.
+        inside_diameter (Length | Unset): A length with its unit.
+        inside_diameter_metric (Length | Unset): A length with its unit.
+        minimum_wall (Length | Unset): A length with its unit.
+        minimum_wall_metric (Length | Unset): A length with its unit.
+        note (str | Unset): Remark on the row.
+        outside_diameter (Length | Unset): A length with its unit.
+        outside_diameter_metric (Length | Unset): A length with its unit.
+        wall_source (str | Unset): Source of outside diameter and wall.
+        wall_standing (str | Unset): Standing of outside diameter and wall.
+    """
+
+    metric_designator: int
+    source: str
+    standing: str
+    trade_size: TradeSize
+    type_: ConduitType
+    area: Area | Unset = UNSET
+    area_metric: Area | Unset = UNSET
+    inside_diameter: Length | Unset = UNSET
+    inside_diameter_metric: Length | Unset = UNSET
+    minimum_wall: Length | Unset = UNSET
+    minimum_wall_metric: Length | Unset = UNSET
+    note: str | Unset = UNSET
+    outside_diameter: Length | Unset = UNSET
+    outside_diameter_metric: Length | Unset = UNSET
+    wall_source: str | Unset = UNSET
+    wall_standing: str | Unset = UNSET
+    additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
+
+    def to_dict(self) -> dict[str, Any]:
+        metric_designator = self.metric_designator
+
+        source = self.source
+
+        standing = self.standing
+
+        trade_size = self.trade_size.value
+
+        type_ = self.type_.value
+
+        area: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.area, Unset):
+            area = self.area.to_dict()
+
+        area_metric: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.area_metric, Unset):
+            area_metric = self.area_metric.to_dict()
+
+        inside_diameter: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.inside_diameter, Unset):
+            inside_diameter = self.inside_diameter.to_dict()
+
+        inside_diameter_metric: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.inside_diameter_metric, Unset):
+            inside_diameter_metric = self.inside_diameter_metric.to_dict()
+
+        minimum_wall: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.minimum_wall, Unset):
+            minimum_wall = self.minimum_wall.to_dict()
+
+        minimum_wall_metric: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.minimum_wall_metric, Unset):
+            minimum_wall_metric = self.minimum_wall_metric.to_dict()
+
+        note = self.note
+
+        outside_diameter: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.outside_diameter, Unset):
+            outside_diameter = self.outside_diameter.to_dict()
+
+        outside_diameter_metric: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.outside_diameter_metric, Unset):
+            outside_diameter_metric = self.outside_diameter_metric.to_dict()
+
+        wall_source = self.wall_source
+
+        wall_standing = self.wall_standing
+
+        field_dict: dict[str, Any] = {}
+        field_dict.update(self.additional_properties)
+        field_dict.update(
+            {
+                "metric_designator": metric_designator,
+                "source": source,
+                "standing": standing,
+                "trade_size": trade_size,
+                "type": type_,
+            }
+        )
+        if area is not UNSET:
+            field_dict["area"] = area
+        if area_metric is not UNSET:
+            field_dict["area_metric"] = area_metric
+        if inside_diameter is not UNSET:
+            field_dict["inside_diameter"] = inside_diameter
+        if inside_diameter_metric is not UNSET:
+            field_dict["inside_diameter_metric"] = inside_diameter_metric
+        if minimum_wall is not UNSET:
+            field_dict["minimum_wall"] = minimum_wall
+        if minimum_wall_metric is not UNSET:
+            field_dict["minimum_wall_metric"] = minimum_wall_metric
+        if note is not UNSET:
+            field_dict["note"] = note
+        if outside_diameter is not UNSET:
+            field_dict["outside_diameter"] = outside_diameter
+        if outside_diameter_metric is not UNSET:
+            field_dict["outside_diameter_metric"] = outside_diameter_metric
+        if wall_source is not UNSET:
+            field_dict["wall_source"] = wall_source
+        if wall_standing is not UNSET:
+            field_dict["wall_standing"] = wall_standing
+
+        return field_dict
+
+    @classmethod
+    def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
+        from ..models.area import Area  # noqa: PLC0415
+        from ..models.length import Length  # noqa: PLC0415
+
+        d = dict(src_dict)
+        metric_designator = d.pop("metric_designator")
+
+        source = d.pop("source")
+
+        standing = d.pop("standing")
+
+        trade_size = TradeSize(d.pop("trade_size"))
+
+        type_ = ConduitType(d.pop("type"))
+
+        _area = d.pop("area", UNSET)
+        area: Area | Unset
+        if isinstance(_area, Unset):
+            area = UNSET
+        else:
+            area = Area.from_dict(_area)
+
+        _area_metric = d.pop("area_metric", UNSET)
+        area_metric: Area | Unset
+        if isinstance(_area_metric, Unset):
+            area_metric = UNSET
+        else:
+            area_metric = Area.from_dict(_area_metric)
+
+        _inside_diameter = d.pop("inside_diameter", UNSET)
+        inside_diameter: Length | Unset
+        if isinstance(_inside_diameter, Unset):
+            inside_diameter = UNSET
+        else:
+            inside_diameter = Length.from_dict(_inside_diameter)
+
+        _inside_diameter_metric = d.pop("inside_diameter_metric", UNSET)
+        inside_diameter_metric: Length | Unset
+        if isinstance(_inside_diameter_metric, Unset):
+            inside_diameter_metric = UNSET
+        else:
+            inside_diameter_metric = Length.from_dict(_inside_diameter_metric)
+
+        _minimum_wall = d.pop("minimum_wall", UNSET)
+        minimum_wall: Length | Unset
+        if isinstance(_minimum_wall, Unset):
+            minimum_wall = UNSET
+        else:
+            minimum_wall = Length.from_dict(_minimum_wall)
+
+        _minimum_wall_metric = d.pop("minimum_wall_metric", UNSET)
+        minimum_wall_metric: Length | Unset
+        if isinstance(_minimum_wall_metric, Unset):
+            minimum_wall_metric = UNSET
+        else:
+            minimum_wall_metric = Length.from_dict(_minimum_wall_metric)
+
+        note = d.pop("note", UNSET)
+
+        _outside_diameter = d.pop("outside_diameter", UNSET)
+        outside_diameter: Length | Unset
+        if isinstance(_outside_diameter, Unset):
+            outside_diameter = UNSET
+        else:
+            outside_diameter = Length.from_dict(_outside_diameter)
+
+        _outside_diameter_metric = d.pop("outside_diameter_metric", UNSET)
+        outside_diameter_metric: Length | Unset
+        if isinstance(_outside_diameter_metric, Unset):
+            outside_diameter_metric = UNSET
+        else:
+            outside_diameter_metric = Length.from_dict(_outside_diameter_metric)
+
+        wall_source = d.pop("wall_source", UNSET)
+
+        wall_standing = d.pop("wall_standing", UNSET)
+
+        conduit_row = cls(
+            metric_designator=metric_designator,
+            source=source,
+            standing=standing,
+            trade_size=trade_size,
+            type_=type_,
+            area=area,
+            area_metric=area_metric,
+            inside_diameter=inside_diameter,
+            inside_diameter_metric=inside_diameter_metric,
+            minimum_wall=minimum_wall,
+            minimum_wall_metric=minimum_wall_metric,
+            note=note,
+            outside_diameter=outside_diameter,
+            outside_diameter_metric=outside_diameter_metric,
+            wall_source=wall_source,
+            wall_standing=wall_standing,
+        )
+
+        conduit_row.additional_properties = d
+        return conduit_row
+
+    @property
+    def additional_keys(self) -> list[str]:
+        return list(self.additional_properties.keys())
+
+    def __getitem__(self, key: str) -> Any:
+        return self.additional_properties[key]
+
+    def __setitem__(self, key: str, value: Any) -> None:
+        self.additional_properties[key] = value
+
+    def __delitem__(self, key: str) -> None:
+        del self.additional_properties[key]
+
+    def __contains__(self, key: str) -> bool:
+        return key in self.additional_properties

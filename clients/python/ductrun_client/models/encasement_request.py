@@ -1,0 +1,174 @@
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import TYPE_CHECKING, Any, TypeVar
+
+from attrs import define as _attrs_define
+
+from ..types import UNSET, Unset
+
+if TYPE_CHECKING:
+    from ..models.concrete_cover import ConcreteCover
+    from ..models.density import Density
+    from ..models.duct_bank import DuctBank
+    from ..models.length import Length
+    from ..models.mass import Mass
+    from ..models.volume import Volume
+
+
+T = TypeVar("T", bound="EncasementRequest")
+
+
+@_attrs_define
+class EncasementRequest:
+    """A length of duct bank in concrete.
+
+    Attributes:
+        bank (DuctBank): Ducts in tiers.
+        length (Length): A length with its unit.
+        bag_mass (Mass | Unset): A mass with its unit; a force is not a mass: see Force.
+        concrete_density (Density | Unset): A mass per volume with its unit.
+        cover (ConcreteCover | Unset): Concrete outside the ducts.
+        order_increment (Volume | Unset): A volume with its unit.
+        trench_width (Length | Unset): A length with its unit.
+        truck_capacity (Volume | Unset): A volume with its unit.
+        waste_percent (float | Unset): Waste on the net volume, in percent.
+    """
+
+    bank: DuctBank
+    length: Length
+    bag_mass: Mass | Unset = UNSET
+    concrete_density: Density | Unset = UNSET
+    cover: ConcreteCover | Unset = UNSET
+    order_increment: Volume | Unset = UNSET
+    trench_width: Length | Unset = UNSET
+    truck_capacity: Volume | Unset = UNSET
+    waste_percent: float | Unset = UNSET
+
+    def to_dict(self) -> dict[str, Any]:
+        bank = self.bank.to_dict()
+
+        length = self.length.to_dict()
+
+        bag_mass: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.bag_mass, Unset):
+            bag_mass = self.bag_mass.to_dict()
+
+        concrete_density: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.concrete_density, Unset):
+            concrete_density = self.concrete_density.to_dict()
+
+        cover: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.cover, Unset):
+            cover = self.cover.to_dict()
+
+        order_increment: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.order_increment, Unset):
+            order_increment = self.order_increment.to_dict()
+
+        trench_width: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.trench_width, Unset):
+            trench_width = self.trench_width.to_dict()
+
+        truck_capacity: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.truck_capacity, Unset):
+            truck_capacity = self.truck_capacity.to_dict()
+
+        waste_percent = self.waste_percent
+
+        field_dict: dict[str, Any] = {}
+
+        field_dict.update(
+            {
+                "bank": bank,
+                "length": length,
+            }
+        )
+        if bag_mass is not UNSET:
+            field_dict["bag_mass"] = bag_mass
+        if concrete_density is not UNSET:
+            field_dict["concrete_density"] = concrete_density
+        if cover is not UNSET:
+            field_dict["cover"] = cover
+        if order_increment is not UNSET:
+            field_dict["order_increment"] = order_increment
+        if trench_width is not UNSET:
+            field_dict["trench_width"] = trench_width
+        if truck_capacity is not UNSET:
+            field_dict["truck_capacity"] = truck_capacity
+        if waste_percent is not UNSET:
+            field_dict["waste_percent"] = waste_percent
+
+        return field_dict
+
+    @classmethod
+    def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
+        from ..models.concrete_cover import ConcreteCover  # noqa: PLC0415
+        from ..models.density import Density  # noqa: PLC0415
+        from ..models.duct_bank import DuctBank  # noqa: PLC0415
+        from ..models.length import Length  # noqa: PLC0415
+        from ..models.mass import Mass  # noqa: PLC0415
+        from ..models.volume import Volume  # noqa: PLC0415
+
+        d = dict(src_dict)
+        bank = DuctBank.from_dict(d.pop("bank"))
+
+        length = Length.from_dict(d.pop("length"))
+
+        _bag_mass = d.pop("bag_mass", UNSET)
+        bag_mass: Mass | Unset
+        if isinstance(_bag_mass, Unset):
+            bag_mass = UNSET
+        else:
+            bag_mass = Mass.from_dict(_bag_mass)
+
+        _concrete_density = d.pop("concrete_density", UNSET)
+        concrete_density: Density | Unset
+        if isinstance(_concrete_density, Unset):
+            concrete_density = UNSET
+        else:
+            concrete_density = Density.from_dict(_concrete_density)
+
+        _cover = d.pop("cover", UNSET)
+        cover: ConcreteCover | Unset
+        if isinstance(_cover, Unset):
+            cover = UNSET
+        else:
+            cover = ConcreteCover.from_dict(_cover)
+
+        _order_increment = d.pop("order_increment", UNSET)
+        order_increment: Volume | Unset
+        if isinstance(_order_increment, Unset):
+            order_increment = UNSET
+        else:
+            order_increment = Volume.from_dict(_order_increment)
+
+        _trench_width = d.pop("trench_width", UNSET)
+        trench_width: Length | Unset
+        if isinstance(_trench_width, Unset):
+            trench_width = UNSET
+        else:
+            trench_width = Length.from_dict(_trench_width)
+
+        _truck_capacity = d.pop("truck_capacity", UNSET)
+        truck_capacity: Volume | Unset
+        if isinstance(_truck_capacity, Unset):
+            truck_capacity = UNSET
+        else:
+            truck_capacity = Volume.from_dict(_truck_capacity)
+
+        waste_percent = d.pop("waste_percent", UNSET)
+
+        encasement_request = cls(
+            bank=bank,
+            length=length,
+            bag_mass=bag_mass,
+            concrete_density=concrete_density,
+            cover=cover,
+            order_increment=order_increment,
+            trench_width=trench_width,
+            truck_capacity=truck_capacity,
+            waste_percent=waste_percent,
+        )
+
+        return encasement_request

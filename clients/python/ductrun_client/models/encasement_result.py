@@ -1,0 +1,136 @@
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import TYPE_CHECKING, Any, TypeVar
+
+from attrs import define as _attrs_define
+from attrs import field as _attrs_field
+
+if TYPE_CHECKING:
+    from ..models.length import Length
+    from ..models.mass import Mass
+    from ..models.volume import Volume
+
+
+T = TypeVar("T", bound="EncasementResult")
+
+
+@_attrs_define
+class EncasementResult:
+    """Envelope, volumes and what to order.
+
+    Attributes:
+        bag_count (int): Bags of pre-mix for the net volume with waste.
+        concrete_mass (Mass): A mass with its unit; a force is not a mass: see Force.
+        duct_volume (Volume): A volume with its unit.
+        envelope_height (Length): A length with its unit.
+        envelope_width (Length): A length with its unit.
+        gross_volume (Volume): A volume with its unit.
+        net_volume (Volume): A volume with its unit.
+        order_volume (Volume): A volume with its unit.
+        truck_load_count (int): Truck loads for the order.
+    """
+
+    bag_count: int
+    concrete_mass: Mass
+    duct_volume: Volume
+    envelope_height: Length
+    envelope_width: Length
+    gross_volume: Volume
+    net_volume: Volume
+    order_volume: Volume
+    truck_load_count: int
+    additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
+
+    def to_dict(self) -> dict[str, Any]:
+        bag_count = self.bag_count
+
+        concrete_mass = self.concrete_mass.to_dict()
+
+        duct_volume = self.duct_volume.to_dict()
+
+        envelope_height = self.envelope_height.to_dict()
+
+        envelope_width = self.envelope_width.to_dict()
+
+        gross_volume = self.gross_volume.to_dict()
+
+        net_volume = self.net_volume.to_dict()
+
+        order_volume = self.order_volume.to_dict()
+
+        truck_load_count = self.truck_load_count
+
+        field_dict: dict[str, Any] = {}
+        field_dict.update(self.additional_properties)
+        field_dict.update(
+            {
+                "bag_count": bag_count,
+                "concrete_mass": concrete_mass,
+                "duct_volume": duct_volume,
+                "envelope_height": envelope_height,
+                "envelope_width": envelope_width,
+                "gross_volume": gross_volume,
+                "net_volume": net_volume,
+                "order_volume": order_volume,
+                "truck_load_count": truck_load_count,
+            }
+        )
+
+        return field_dict
+
+    @classmethod
+    def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
+        from ..models.length import Length  # noqa: PLC0415
+        from ..models.mass import Mass  # noqa: PLC0415
+        from ..models.volume import Volume  # noqa: PLC0415
+
+        d = dict(src_dict)
+        bag_count = d.pop("bag_count")
+
+        concrete_mass = Mass.from_dict(d.pop("concrete_mass"))
+
+        duct_volume = Volume.from_dict(d.pop("duct_volume"))
+
+        envelope_height = Length.from_dict(d.pop("envelope_height"))
+
+        envelope_width = Length.from_dict(d.pop("envelope_width"))
+
+        gross_volume = Volume.from_dict(d.pop("gross_volume"))
+
+        net_volume = Volume.from_dict(d.pop("net_volume"))
+
+        order_volume = Volume.from_dict(d.pop("order_volume"))
+
+        truck_load_count = d.pop("truck_load_count")
+
+        encasement_result = cls(
+            bag_count=bag_count,
+            concrete_mass=concrete_mass,
+            duct_volume=duct_volume,
+            envelope_height=envelope_height,
+            envelope_width=envelope_width,
+            gross_volume=gross_volume,
+            net_volume=net_volume,
+            order_volume=order_volume,
+            truck_load_count=truck_load_count,
+        )
+
+        encasement_result.additional_properties = d
+        return encasement_result
+
+    @property
+    def additional_keys(self) -> list[str]:
+        return list(self.additional_properties.keys())
+
+    def __getitem__(self, key: str) -> Any:
+        return self.additional_properties[key]
+
+    def __setitem__(self, key: str, value: Any) -> None:
+        self.additional_properties[key] = value
+
+    def __delitem__(self, key: str) -> None:
+        del self.additional_properties[key]
+
+    def __contains__(self, key: str) -> bool:
+        return key in self.additional_properties

@@ -1,0 +1,44 @@
+"""Whether the process lives, and whether it is ready: outside the version prefix, never cached."""
+
+from __future__ import annotations
+
+from fastapi import Request, Response
+from msgspec import Struct, json
+
+from ductrun.http.problems import ProblemRaised
+from ductrun.tables import TABLES
+
+
+class Alive(Struct, frozen=True):
+    """The process answers."""
+
+    status: str
+
+
+class Ready(Struct, frozen=True):
+    """The tables are loaded and requests are welcome."""
+
+    status: str
+    tables: str
+
+
+class Health:
+    """Readiness, set when the service has started and taken back when it stops."""
+
+    def __init__(self) -> None:
+        """Start as not ready."""
+        self.ready = False
+
+    async def livez(self, _request: Request) -> Response:
+        """Say that the process answers."""
+        return _no_store(Alive("alive"))
+
+    async def readyz(self, _request: Request) -> Response:
+        """Say that requests are welcome, or answer with a problem."""
+        if not self.ready:
+            raise ProblemRaised("not_ready", "The service is starting or stopping.")
+        return _no_store(Ready("ready", TABLES.hash))
+
+
+def _no_store(state: Struct) -> Response:
+    return Response(json.encode(state), media_type="application/json", headers={"Cache-Control": "no-store"})

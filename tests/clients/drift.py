@@ -1,0 +1,69 @@
+"""Whether clients/python is what its generator makes of the contract; with --write, make it so.
+
+Exits 1 and names the command that mends it if the client has drifted, or if the generator had anything to warn of.
+"""
+
+from __future__ import annotations
+
+import filecmp
+import os
+import shutil
+import subprocess
+import sys
+import tempfile
+from pathlib import Path
+
+REPOSITORY = Path(__file__).resolve().parents[2]
+CLIENT = REPOSITORY / "clients" / "python"
+TOOLS = Path(sys.executable).parent
+
+
+def generate(target: Path) -> None:
+    """Generate the client into a folder; a warning of the generator is a failure."""
+    command = [
+        str(TOOLS / "openapi-python-client"),
+        "generate",
+        "--path",
+        str(REPOSITORY / "openapi" / "v1.json"),
+        "--config",
+        str(REPOSITORY / "clients" / "python.yaml"),
+        "--meta",
+        "uv",
+        "--output-path",
+        str(target),
+        "--overwrite",
+        "--fail-on-warning",
+    ]
+    environment = os.environ | {"PATH": f"{TOOLS}{os.pathsep}{os.environ.get('PATH', '')}"}
+    done = subprocess.run(command, capture_output=True, text=True, env=environment, check=False)
+    if done.returncode:
+        sys.exit(f"the generator of the Python client failed or warned:\n{done.stdout}{done.stderr}")
+
+
+def differences(one: Path, other: Path) -> list[str]:
+    """List the files that differ between two trees, byte for byte."""
+    compared = filecmp.dircmp(one, other, ignore=["__pycache__", ".ruff_cache"])
+    found = [str(Path(compared.left) / name) for name in compared.left_only + compared.right_only]
+    _, changed, unreadable = filecmp.cmpfiles(one, other, compared.common_files, shallow=False)
+    found += [str(Path(compared.left) / name) for name in changed + unreadable]
+    for name in compared.common_dirs:
+        found += differences(one / name, other / name)
+    return found
+
+
+def main() -> int:
+    with tempfile.TemporaryDirectory() as folder:
+        fresh = Path(folder) / "python"
+        generate(fresh)
+        if "--write" in sys.argv:
+            shutil.rmtree(CLIENT, ignore_errors=True)
+            shutil.copytree(fresh, CLIENT, ignore=shutil.ignore_patterns(".ruff_cache"))
+            return 0
+        changed = differences(fresh, CLIENT) if CLIENT.exists() else ["all of it"]
+    if changed:
+        sys.stderr.write("\n".join(changed[:20]) + "\nThe Python client has drifted from the contract: make clients\n")
+    return 1 if changed else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())

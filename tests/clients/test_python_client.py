@@ -1,0 +1,107 @@
+"""The generated Python client against a live server, sync and async."""
+
+from __future__ import annotations
+
+import asyncio
+import importlib
+import sys
+from collections.abc import Iterator
+from types import SimpleNamespace
+from typing import Any
+
+import pytest
+from ductrun.operations import OPERATIONS
+
+from tests.clients.drift import CLIENT, main
+from tests.live import serving
+
+pytestmark = pytest.mark.live
+
+
+@pytest.fixture(scope="module")
+def address() -> Iterator[str]:
+    with serving() as started:
+        yield started
+
+
+@pytest.fixture(scope="module")
+def library() -> Iterator[SimpleNamespace]:
+    sys.path.insert(0, str(CLIENT))
+    try:
+        yield SimpleNamespace(
+            root=importlib.import_module("ductrun_client"),
+            models=importlib.import_module("ductrun_client.models"),
+            calls={
+                operation.name: importlib.import_module(f"ductrun_client.api.calculations.{operation.operation_id}")
+                for operation in OPERATIONS
+            },
+            units=importlib.import_module("ductrun_client.api.tables.list_units"),
+            ready=importlib.import_module("ductrun_client.api.health.check_ready"),
+        )
+    finally:
+        sys.path.remove(str(CLIENT))
+
+
+@pytest.fixture
+def client(address: str, library: SimpleNamespace) -> Iterator[Any]:
+    with library.root.Client(base_url=address, raise_on_unexpected_status=True) as opened:
+        yield opened
+
+
+def test_the_client_is_what_the_generator_makes_of_the_contract(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(sys, "argv", ["drift.py"])
+    assert main() == 0
+
+
+@pytest.mark.parametrize("operation", OPERATIONS, ids=lambda operation: operation.name)
+def test_every_example_goes_through_the_client_and_back(
+    operation: Any, address: str, client: Any, library: SimpleNamespace
+) -> None:
+    async def ask_again() -> Any:
+        async with library.root.Client(base_url=address, raise_on_unexpected_status=True) as opened:
+            return await library.calls[operation.name].asyncio(client=opened, body=request)
+
+    request = getattr(library.models, operation.request.__name__).from_dict(operation.example)
+    assert request.to_dict() == operation.example
+    answer = library.calls[operation.name].sync(client=client, body=request)
+    assert type(answer).__name__ == operation.result.__name__.removesuffix("Result") + "Answer"
+    assert answer.basis.code == "NFPA 70-2023"
+    assert asyncio.run(ask_again()) == answer
+
+
+def test_a_request_is_written_in_types(client: Any, library: SimpleNamespace) -> None:
+    models = library.models
+    request = models.FillRequest(
+        conduit=models.ListedConduit(
+            kind="listed", type_=models.ConduitType.PVC_SCHEDULE_40, trade_size=models.TradeSize.SIZE_2
+        ),
+        conductors=[
+            models.ListedConductor(
+                kind="listed", insulation=models.Insulation.THHN, size=models.ConductorSize.AWG_4_0, count=5
+            )
+        ],
+    )
+    answer = library.calls["fill"].sync(client=client, body=request, units=models.UnitSystem.METRIC, working=True)
+    assert answer.result.within_limit is False
+    assert answer.findings[0].severity is models.Severity.VIOLATION
+    assert answer.result.conduit_area.unit is models.AreaUnit.MM2
+    assert answer.working
+    assert answer.assumptions[0].field == "#/code_edition"
+
+
+def test_a_problem_comes_back_typed(client: Any, library: SimpleNamespace) -> None:
+    models = library.models
+    request = models.SpacersRequest(length=models.Length(value=-1.0, unit=models.LengthUnit.FT), tiers=[3])
+    problem = library.calls["spacers"].sync(client=client, body=request)
+    assert isinstance(problem, models.Problem)
+    assert problem.status == 422
+    assert problem.errors[0].pointer == "#/length/value"
+
+
+def test_tables_and_health_are_there_too(client: Any, library: SimpleNamespace) -> None:
+    found = library.units.sync_detailed(client=client)
+    assert found.status_code == 200
+    assert len(found.parsed.rows) == 51
+    unchanged = library.units.sync_detailed(client=client, if_none_match=found.headers["ETag"])
+    assert unchanged.status_code == 304
+    assert library.ready.sync(client=client).status == "ready"
