@@ -13,7 +13,7 @@ from pathlib import Path
 from typing import Any
 
 from ductrun.operations import OPERATIONS
-from ductrun.operations.reference import REFERENCE_TABLES
+from ductrun.operations.reference import PICKERS, REFERENCE_TABLES
 
 from tests.asking import ask
 
@@ -46,6 +46,10 @@ def operations() -> str:
     """Write the table of operations."""
     rows = [f"| `POST /v1/{operation.name}` | {operation.description} |" for operation in OPERATIONS]
     rows += [f"| `GET /v1/tables/{table.name}` | {table.description} |" for table in REFERENCE_TABLES]
+    rows += [
+        f"| `GET /v1/tables/{picker.table.name}/{{{picker.parameter}}}` | Rows of one {picker.parameter}, by pages. |"
+        for picker in PICKERS
+    ]
     rows += ["| `GET /livez`, `GET /readyz` | Whether the process answers; whether it is ready. |"]
     return "\n".join(["| operation | gives |", "|---|---|", *rows])
 

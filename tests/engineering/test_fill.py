@@ -10,9 +10,11 @@ from ductrun.engineering.fill import (
     Rule,
     assess,
     circle_area,
+    jam_ratio,
     limit_rule,
     maximum_count,
     measured_bore,
+    quotient,
     whole_conductors,
 )
 
@@ -48,7 +50,7 @@ def test_a_sum_that_equals_the_limit_complies() -> None:
 def test_two_that_40_percent_would_hold_are_tested_at_31() -> None:
     bore = measured_bore(Decimal(10))
     area = circle_area(Decimal("4.4"))  # 40 percent holds 2.07, 31 percent 1.60
-    assert maximum_count(bore, area, nipple=False)[:2] == (1, Rule.ONE)
+    assert maximum_count(bore, area, nipple=False, round_single=True)[:2] == (1, Rule.ONE)
 
 
 def test_a_single_one_rounds_up_only_when_asked() -> None:
@@ -76,6 +78,46 @@ def test_lines_of_the_same_conductor_count_together() -> None:
 
 def test_a_nipple_holds_60_percent_whatever_the_number() -> None:
     bore = measured_bore(Decimal(10))
-    assert maximum_count(bore, circle_area(Decimal(4)), nipple=True) == (3, Rule.NIPPLE, Decimal("3.75"))
+    assert maximum_count(bore, circle_area(Decimal(4)), nipple=True, round_single=True) == (
+        3,
+        Rule.NIPPLE,
+        Decimal("3.75"),
+    )
     assert assess([group("7.7", 1)], bore, nipple=True, round_single=False).within
     assert not assess([group("7.8", 1)], bore, nipple=True, round_single=False).within
+
+
+def test_a_single_one_is_counted_only_as_it_is_rounded() -> None:
+    bore = measured_bore(Decimal(10))
+    area = circle_area(Decimal("7.8"))  # 53 percent holds 0.871, 60 percent 0.986
+    for nipple in (False, True):
+        assert maximum_count(bore, area, nipple=nipple, round_single=True)[0] == 1
+        assert maximum_count(bore, area, nipple=nipple, round_single=False)[0] == 0
+
+
+def test_forty_percent_decides_from_three_on() -> None:
+    bore = measured_bore(Decimal(10))
+    for diameter, count, rule in (("3.65", 3, Rule.OVER_TWO), ("3.9", 2, Rule.TWO), ("4.1", 2, Rule.TWO)):
+        assert maximum_count(bore, circle_area(Decimal(diameter)), nipple=False, round_single=True)[:2] == (count, rule)
+
+
+def test_a_quotient_of_exactly_eight_tenths_is_not_lost_to_the_digits_of_pi() -> None:
+    bore = measured_bore(Decimal(10))
+    area = circle_area(Decimal(10)) * Decimal("0.4") / Decimal("3.8")
+    assert quotient(bore, Rule.OVER_TWO, area) == Decimal("3.8")
+    assert maximum_count(bore, area, nipple=False, round_single=True)[0] == 4
+
+
+def test_the_fill_reports_the_sum_the_limit_and_the_quotient() -> None:
+    bore = measured_bore(Decimal(10))
+    mixed = assess([group("2", 2), group("1", 3)], bore, nipple=False, round_single=False)
+    assert (mixed.count, mixed.rule, mixed.quotient) == (5, Rule.OVER_TWO, None)
+    assert mixed.area == 2 * circle_area(Decimal(2)) + 3 * circle_area(Decimal(1))
+    assert mixed.limit_area == Decimal("0.40") * bore.area
+    equal = assess([group("2", 5)], bore, nipple=False, round_single=False)
+    assert equal.quotient == Decimal(10)
+    assert not equal.rounded_up
+
+
+def test_the_jam_ratio_is_the_conduit_over_the_cable() -> None:
+    assert jam_ratio(4.026, 1.342) == pytest.approx(3.0)

@@ -175,6 +175,26 @@ def test_a_query_that_cannot_be_used_names_the_parameter(query: str, parameters:
     assert {error["parameter"]: error["code"] for error in problem["errors"]} == parameters
 
 
+@pytest.mark.parametrize(
+    ("target", "parameters"),
+    [
+        ("conduits/emt?limit=0", {"limit": "not_allowed"}),
+        ("conduits/emt?limit=101&offset=-1", {"limit": "not_allowed", "offset": "not_allowed"}),
+        ("conduits/emt?limit=1.5&page=2", {"limit": "not_allowed", "page": "unknown_parameter"}),
+        ("conductors/THHN?offset=1&offset=2", {"offset": "repeated"}),
+        ("conductors/THHN?offset=" + "9" * 5000, {"offset": "not_allowed"}),
+    ],
+)
+def test_a_page_that_cannot_be_turned_names_the_parameter(target: str, parameters: dict[str, str]) -> None:
+    problem = assert_problem(reply("GET", f"/v1/tables/{target}"), "invalid_query")
+    assert {error["parameter"]: error["code"] for error in problem["errors"]} == parameters
+
+
+@pytest.mark.parametrize(("target", "known"), [("conduits/zanzibar", "emt"), ("conductors/thhn", "THHN")])
+def test_a_choice_the_tables_lack_is_answered_with_those_they_have(target: str, known: str) -> None:
+    assert known in assert_problem(reply("GET", f"/v1/tables/{target}"), "not_found")["detail"]
+
+
 def with_change(operation: str, path: list[Any], value: Any) -> dict[str, Any]:
     request = copy.deepcopy(EXAMPLES[operation])
     node = request

@@ -79,6 +79,8 @@ def test_refusing_assumptions_lists_every_field_that_is_missing(name: str) -> No
 
 REQUIRED = {
     "fill": {"conduit", "conductors"},
+    "conduit-size": {"type", "conductors"},
+    "conductor-count": {"conduit", "conductor"},
     "expansion": {"material", "length", "temperatures"},
     "spacers": {"length", "tiers"},
     "encasement": {"length", "bank"},
@@ -125,6 +127,8 @@ def test_the_answer_follows_the_edition_named() -> None:
     nipple = {"nipple_length": quantity(18, "in")}
     older = ask("fill", example("fill", code_edition="2017") | nipple)
     newer = ask("fill", example("fill", code_edition="2023") | nipple)
+    assert "310.15(B)(3)(a)" in older["findings"][0]["message"]
+    assert "310.15(C)(1)" in newer["findings"][0]["message"]
     assert older["basis"]["code"] == "NFPA 70-2017"
     assert "connectors" not in older["findings"][0]["message"]
     assert "connectors" in newer["findings"][0]["message"]

@@ -7,14 +7,10 @@ from decimal import Decimal
 from typing import Any
 
 import pytest
-from ductrun.engineering.fill import Rule, maximum_count
-from ductrun.operations.conductors import group_of
+from ductrun.engineering.fill import Rule
 from ductrun.operations.conduits import SIZES, bore_of_row
-from ductrun.operations.fill import FillRequest
-from ductrun.operations.telling import US
-from ductrun.operations.worksheet import Worksheet
 
-from tests.asking import ask, result, rows_of
+from tests.asking import ask, quantity, result, rows_of
 
 ROWS = {row["id"]: row for row in rows_of("fill_examples.csv")}
 COUNTS = [row for row in ROWS.values() if row["question"] == "maximum number of conductors"]
@@ -46,12 +42,10 @@ def request_of(row: dict[str, str], **changes: Any) -> dict[str, Any]:
 @pytest.mark.parametrize("row", COUNTS, ids=name_of)
 def test_the_published_maximum_is_reproduced(row: dict[str, str]) -> None:
     [line] = json.loads(row["conductors"])
-    form = FillRequest.model_validate(request_of(row, conductors=[line | {"count": 1}]))
-    group = group_of(form.conductors[0], Worksheet(US, working=False), "#/conductors/0")
-    bore = bore_of_row(SIZES[row["type"]][row["trade_size"]])
-    assert bore is not None
-    count, _, _ = maximum_count(bore, group.area, nipple=row["category"] == "nipple")
-    assert count == int(row["published_result"])
+    del line["count"]
+    nipple = {"nipple_length": quantity(24, "in")} if row["category"] == "nipple" else {}
+    counted = result("conductor-count", {"conduit": conduit_of(row), "conductor": line} | nipple)
+    assert counted["maximum_count"] == int(row["published_result"])
 
 
 @pytest.mark.parametrize("row", [row for row in ROWS.values() if row["category"] == "table4_cell"], ids=name_of)

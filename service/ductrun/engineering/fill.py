@@ -105,21 +105,23 @@ def whole_conductors(decimal_count: Decimal) -> int:
     return whole + 1 if decimal_count - whole >= NOTE_7_DECIMAL else whole
 
 
-def maximum_count(bore: Bore, area: Decimal, *, nipple: bool) -> tuple[int, Rule, Decimal]:
+def maximum_count(bore: Bore, area: Decimal, *, nipple: bool, round_single: bool) -> tuple[int, Rule, Decimal]:
     """Give the largest number of equal conductors, the rule that decided and its quotient.
 
     Three or more by 40 percent, else two by 31, else one by 53, each with the 0.8 rule, in that order: where 40
-    percent would hold two, two are still tested at 31. A nipple has 60 percent whatever the number.
+    percent would hold two, two are still tested at 31. A nipple has 60 percent whatever the number. `round_single`
+    lets 0.8 or more stand for one (the last sentence of Note 7).
     """
     if nipple:
         decimal_count = quotient(bore, Rule.NIPPLE, area)
-        return whole_conductors(decimal_count), Rule.NIPPLE, decimal_count
+        count = whole_conductors(decimal_count)
+        return (count if count > 1 or round_single else int(decimal_count)), Rule.NIPPLE, decimal_count
     for rule, least in ((Rule.OVER_TWO, 3), (Rule.TWO, 2)):
         decimal_count = quotient(bore, rule, area)
         if whole_conductors(decimal_count) >= least:
             return (whole_conductors(decimal_count) if rule is Rule.OVER_TWO else 2), rule, decimal_count
     decimal_count = quotient(bore, Rule.ONE, area)
-    return min(whole_conductors(decimal_count), 1), Rule.ONE, decimal_count
+    return min(whole_conductors(decimal_count) if round_single else int(decimal_count), 1), Rule.ONE, decimal_count
 
 
 def assess(groups: Sequence[Group], bore: Bore, *, nipple: bool, round_single: bool) -> Fill:

@@ -13,31 +13,37 @@ from starlette.exceptions import HTTPException
 from starlette.types import ASGIApp
 
 from ductrun import __version__
-from ductrun.http import contract
+from ductrun.http import contract, descriptions
 from ductrun.http.api import Api, PlainRoute
 from ductrun.http.calculations import Calculation, CalculationRoute
 from ductrun.http.documentation import ASSETS, docs_page, problem_page
 from ductrun.http.health import Alive, Health, Ready
-from ductrun.http.problems import KINDS, MEDIA_TYPE, ProblemRaised, body_of
+from ductrun.http.problems import KINDS, MEDIA_TYPE, ProblemError, ProblemRaised, body_of
 from ductrun.http.request_id import REQUEST_ID, Gate
-from ductrun.http.tables import TableEndpoint
+from ductrun.http.tables import PickerEndpoint, TableEndpoint
 from ductrun.operations import OPERATIONS
-from ductrun.operations.reference import REFERENCE_TABLES
+from ductrun.operations.reference import PICKERS, REFERENCE_TABLES
 from ductrun.settings import Settings
 
 _log = logging.getLogger("ductrun")
 
 
-def _problem(request: Request, name: str, detail: str, headers: dict[str, str] | None = None) -> Response:
+def _problem(
+    request: Request,
+    name: str,
+    detail: str,
+    headers: dict[str, str] | None = None,
+    errors: list[ProblemError] | None = None,
+) -> Response:
     kind = KINDS[name]
     instance = request.scope.get(REQUEST_ID, "")
     all_headers = {"Cache-Control": "no-store", **(headers or {})}
-    return Response(body_of(kind, detail, instance), kind.status, all_headers, MEDIA_TYPE)
+    return Response(body_of(kind, detail, instance, errors), kind.status, all_headers, MEDIA_TYPE)
 
 
 async def _on_raised(request: Request, error: Exception) -> Response:
     assert isinstance(error, ProblemRaised)  # noqa: S101  (registered for it alone)
-    return _problem(request, error.kind.name, error.detail)
+    return _problem(request, error.kind.name, error.detail, errors=error.errors)
 
 
 async def _on_http(request: Request, error: Exception) -> Response:
@@ -86,13 +92,16 @@ def create_api(settings: Settings) -> Api:
             f"/v1/{operation.name}",
             Calculation(operation, settings.max_body_bytes),
             methods=["POST"],
-            **contract.calculation_options(operation),
+            **descriptions.calculation_options(operation),
         )
         api.router.routes.append(route)
     for table in REFERENCE_TABLES:
         api.add_api_route(
-            f"/v1/tables/{table.name}", TableEndpoint(table), methods=["GET"], **contract.table_options(table)
+            f"/v1/tables/{table.name}", TableEndpoint(table), methods=["GET"], **descriptions.table_options(table)
         )
+    for picker in PICKERS:
+        path = f"/v1/tables/{picker.table.name}/{{{picker.parameter}}}"
+        api.add_api_route(path, PickerEndpoint(picker), methods=["GET"], **descriptions.picker_options(picker))
     _add_health(api, health)
     _add_pages(api)
     api.add_exception_handler(ProblemRaised, _on_raised)
@@ -102,8 +111,10 @@ def create_api(settings: Settings) -> Api:
 
 
 def _add_health(api: Api, health: Health) -> None:
-    api.add_api_route("/livez", health.livez, methods=["GET"], **contract.health_options("check_alive", Alive))
-    api.add_api_route("/readyz", health.readyz, methods=["GET"], **contract.health_options("check_ready", Ready, 503))
+    api.add_api_route("/livez", health.livez, methods=["GET"], **descriptions.health_options("check_alive", Alive))
+    api.add_api_route(
+        "/readyz", health.readyz, methods=["GET"], **descriptions.health_options("check_ready", Ready, 503)
+    )
 
 
 def _add_pages(api: Api) -> None:

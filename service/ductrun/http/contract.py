@@ -14,11 +14,12 @@ from pydantic import TypeAdapter
 from pydantic.json_schema import models_json_schema
 
 from ductrun import __version__
+from ductrun.http.descriptions import AssumptionPolicy, page_name, stem, table_name
 from ductrun.http.health import Alive, Ready
-from ductrun.http.problems import KINDS, MEDIA_TYPE, Problem
+from ductrun.http.problems import MEDIA_TYPE, Problem
 from ductrun.operations import OPERATIONS, Operation
 from ductrun.operations.answers import Assumption, Basis, Finding, Step
-from ductrun.operations.reference import REFERENCE_TABLES, ReferenceTable
+from ductrun.operations.reference import PICKERS, REFERENCE_TABLES, Picker, ReferenceTable
 from ductrun.operations.telling import UnitSystem
 from ductrun.units import UNIT_CODES, Code
 
@@ -46,114 +47,6 @@ professional decide.
 """
 
 
-class AssumptionPolicy(Code):
-    """What to do where a field was left out: state what was assumed, or refuse to assume."""
-
-    STATE = "state"
-    REFUSE = "refuse"
-
-
-def stem(operation: Operation[Any, Any]) -> str:
-    """Give the common beginning of an operation's schema names: FillRequest, FillResult, FillAnswer."""
-    return operation.result.__name__.removesuffix("Result")
-
-
-def table_name(table: ReferenceTable) -> str:
-    """Give the schema name of a table: ConduitTable."""
-    return f"{table.row.__name__.removesuffix('Row')}Table"
-
-
-def problem_responses(*statuses: int) -> dict[int | str, dict[str, Any]]:
-    """Give the documented problems of an operation."""
-    content = {MEDIA_TYPE: {"schema": {"$ref": "#/components/schemas/Problem"}}}
-    titles = {
-        status: "; or: ".join(kind.title for kind in KINDS.values() if kind.status == status) for status in statuses
-    }
-    responses: dict[int | str, dict[str, Any]] = {
-        status: {"description": f"{titles[status]}.", "content": content} for status in statuses
-    }
-    return responses | {"default": {"description": "Any other problem.", "content": content}}
-
-
-def calculation_options(operation: Operation[Any, Any]) -> dict[str, Any]:
-    """Give what FastAPI needs to put a calculation into the contract."""
-    answer = {"application/json": {"schema": {"$ref": f"#/components/schemas/{stem(operation)}Answer"}}}
-    body = {
-        "schema": {"$ref": f"#/components/schemas/{operation.request.__name__}"},
-        "examples": {"complete": {"summary": "A complete request", "value": operation.example}},
-    }
-    parameters = [
-        _parameter("units", "Units of the answer.", UnitSystem, "us"),
-        {
-            "name": "working",
-            "in": "query",
-            "description": "Whether to add the working, step by step.",
-            "schema": {"type": "boolean", "default": False},
-        },
-        _parameter("assumptions", "Whether defaults are stated or refused.", AssumptionPolicy, "state"),
-    ]
-    return {
-        "operation_id": operation.operation_id,
-        "summary": operation.summary,
-        "description": operation.description,
-        "tags": ["calculations"],
-        "response_model": None,
-        "responses": {200: {"description": "The answer.", "content": answer}}
-        | problem_responses(400, 405, 413, 415, 422),
-        "openapi_extra": {
-            "parameters": parameters,
-            "requestBody": {"required": True, "content": {"application/json": body}},
-        },
-    }
-
-
-def _parameter(name: str, description: str, choices: type[Code], default: str) -> dict[str, Any]:
-    schema = {"$ref": f"#/components/schemas/{choices.__name__}", "default": default}
-    return {"name": name, "in": "query", "description": description, "schema": schema}
-
-
-def table_options(table: ReferenceTable) -> dict[str, Any]:
-    """Give what FastAPI needs to put a table into the contract."""
-    headers = {
-        "ETag": {"description": "Entity tag of the content.", "schema": {"type": "string", "maxLength": 100}},
-        "Cache-Control": {"description": "How long to keep it.", "schema": {"type": "string", "maxLength": 100}},
-    }
-    content = {"application/json": {"schema": {"$ref": f"#/components/schemas/{table_name(table)}"}}}
-    known = {
-        "name": "If-None-Match",
-        "in": "header",
-        "description": "Entity tag of the version the caller has.",
-        "schema": {"type": "string", "maxLength": 200},
-    }
-    return {
-        "operation_id": table.operation_id,
-        "summary": table.summary,
-        "description": table.description,
-        "tags": ["tables"],
-        "response_model": None,
-        "responses": {
-            200: {"description": "The table.", "content": content, "headers": headers},
-            304: {"description": "The caller has this version already.", "headers": headers},
-        }
-        | problem_responses(405),
-        "openapi_extra": {"parameters": [known]},
-    }
-
-
-def health_options(operation_id: str, state: type[msgspec.Struct], *problems: int) -> dict[str, Any]:
-    """Give what FastAPI needs to put a health check into the contract."""
-    meaning = (state.__doc__ or "").rstrip(".")
-    content = {"application/json": {"schema": {"$ref": f"#/components/schemas/{state.__name__}"}}}
-    return {
-        "operation_id": operation_id,
-        "summary": meaning,
-        "description": f"{meaning}.",
-        "tags": ["health"],
-        "response_model": None,
-        "responses": problem_responses(405, *problems) | {200: {"description": "Yes.", "content": content}},
-    }
-
-
 def _answer_of(operation: Operation[Any, Any]) -> type[msgspec.Struct]:
     return msgspec.defstruct(
         f"{stem(operation)}Answer",
@@ -169,6 +62,21 @@ def _answer_of(operation: Operation[Any, Any]) -> type[msgspec.Struct]:
     )
 
 
+def _page_of(picker: Picker) -> type[msgspec.Struct]:
+    rows: Any = list[picker.table.row]  # type: ignore[name-defined]
+    return msgspec.defstruct(
+        page_name(picker.table),
+        [
+            ("tables", str),
+            ("total_count", int),
+            ("offset", int),
+            ("rows", rows),
+            ("next_offset", int | msgspec.UnsetType, msgspec.UNSET),
+        ],
+        namespace={"__doc__": f"A page of {picker.table.name}; next_offset leads to the next one, if there is one."},
+    )
+
+
 def _table_of(table: ReferenceTable) -> type[msgspec.Struct]:
     rows: Any = list[table.row]  # type: ignore[name-defined]
     return msgspec.defstruct(
@@ -181,7 +89,14 @@ def _table_of(table: ReferenceTable) -> type[msgspec.Struct]:
 def schemas() -> dict[str, Any]:
     """Give every named schema: those of the answers, overlaid by those of the requests where a name is shared."""
     _, answers = msgspec.json.schema_components(
-        [Alive, Ready, Problem, *map(_answer_of, OPERATIONS), *map(_table_of, REFERENCE_TABLES)],
+        [
+            Alive,
+            Ready,
+            Problem,
+            *map(_answer_of, OPERATIONS),
+            *map(_table_of, REFERENCE_TABLES),
+            *map(_page_of, PICKERS),
+        ],
         ref_template="#/components/schemas/{name}",
     )
     template = "#/components/schemas/{model}"

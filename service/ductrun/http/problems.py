@@ -74,8 +74,8 @@ _ALL = (
         "invalid_query",
         422,
         "A query parameter is not valid",
-        "Query parameters are units (us or metric), working (true or false) and assumptions (state or refuse), each "
-        "at most once.",
+        "A calculation takes units (us or metric), working (true or false) and assumptions (state or refuse); a page "
+        "of a table takes limit and offset; each at most once.",
     ),
     Kind(
         "unanswerable",

@@ -2,11 +2,13 @@
 
 from typing import Any
 
-from ductrun.operations import encasement, expansion, fill, pull_tension, spacers
+from ductrun.operations import conductor_count, conduit_size, encasement, expansion, fill, pull_tension, spacers
 from ductrun.operations.operation import Operation
 
 OPERATIONS: tuple[Operation[Any, Any], ...] = (
     fill.OPERATION,
+    conduit_size.OPERATION,
+    conductor_count.OPERATION,
     expansion.OPERATION,
     spacers.OPERATION,
     encasement.OPERATION,

@@ -180,6 +180,13 @@ class FillLimitRule(Code):
     NIPPLE = "nipple"
 
 
+class ConductorChange(Code):
+    """A small change of one line of conductors."""
+
+    ONE_MORE = "one_more"
+    ONE_SIZE_LARGER = "one_size_larger"
+
+
 class Severity(Code):
     """Weight of a finding: a broken rule or limit, something unwise or near a limit, or a note."""
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from decimal import Decimal
 from typing import Annotated, Literal
 
 from pydantic import Field
@@ -25,53 +26,77 @@ for _row in TABLES["conductors"]:
         _ROWS.setdefault((_row.table, _insulation, _row.stranding), {})[_row.size] = _row
 
 
-class ListedConductor(Form):
-    """Insulated conductors by marking and size, from Chapter 9, Table 5."""
+class OneListedConductor(Form):
+    """An insulated conductor by marking and size, from Chapter 9, Table 5."""
 
     kind: Literal["listed"] = Field(description="Fixed text that says: by insulation and size.")
     insulation: Insulation = Field(
         description="Insulation as marked; an asterisk means without an outer covering.", examples=["THWN-2"]
     )
     size: ConductorSize = Field(description="Conductor size.", examples=["500 kcmil"])
-    count: Count = Field(description="How many, grounding and bonding conductors included.", examples=[3])
 
 
-class CompactConductor(Form):
-    """Insulated conductors of compact stranding by marking and size, from Chapter 9, Table 5A."""
+class OneCompactConductor(Form):
+    """An insulated conductor of compact stranding by marking and size, from Chapter 9, Table 5A."""
 
     kind: Literal["compact"] = Field(description="Fixed text that says: compact stranding.")
     insulation: Insulation = Field(description="Insulation as marked.", examples=["XHHW-2"])
     size: ConductorSize = Field(description="Conductor size.", examples=["250 kcmil"])
-    count: Count = Field(description="How many.", examples=[4])
 
 
-class BareConductor(Form):
-    """Bare conductors by size, from Chapter 9, Table 8; the circle around all strands counts."""
+class OneBareConductor(Form):
+    """A bare conductor by size, from Chapter 9, Table 8; the circle around all strands counts."""
 
     kind: Literal["bare"] = Field(description="Fixed text that says: bare.")
     size: ConductorSize = Field(description="Conductor size.", examples=["3 AWG"])
     stranding: Omissible[BareStranding] = Field(
         default=None, description="Solid or stranded, where Table 8 has both.", examples=["stranded"]
     )
-    count: Count = Field(description="How many.", examples=[1])
 
 
-class MeasuredConductor(Form):
-    """Single conductors by measured diameter over the insulation (Chapter 9, Table 1, Note 5)."""
+class OneMeasuredConductor(Form):
+    """A single conductor by measured diameter over the insulation (Chapter 9, Table 1, Note 5)."""
 
     kind: Literal["measured"] = Field(description="Fixed text that says: by diameter.")
     diameter: Diameter = Field(description="Outside diameter of one.", examples=[{"value": 0.7, "unit": "in"}])
-    count: Count = Field(description="How many.", examples=[3])
 
 
-class Cable(Form):
-    """Multiconductor cables or cords; each counts as one, an elliptical one by its major diameter (Note 9)."""
+class OneCable(Form):
+    """A multiconductor cable or cord: it counts as one, an elliptical one by its major diameter (Note 9)."""
 
     kind: Literal["cable"] = Field(description="Fixed text that says: a cable with an overall jacket.")
     major_diameter: Diameter = Field(
-        description="Outside diameter, the larger one if elliptical.",
-        examples=[{"value": 0.75, "unit": "in"}],
+        description="Outside diameter, the larger one if elliptical.", examples=[{"value": 0.75, "unit": "in"}]
     )
+
+
+class ListedConductor(OneListedConductor):
+    """Insulated conductors by marking and size, from Chapter 9, Table 5."""
+
+    count: Count = Field(description="How many, grounding and bonding conductors included.", examples=[3])
+
+
+class CompactConductor(OneCompactConductor):
+    """Insulated conductors of compact stranding by marking and size, from Chapter 9, Table 5A."""
+
+    count: Count = Field(description="How many, grounding and bonding conductors included.", examples=[4])
+
+
+class BareConductor(OneBareConductor):
+    """Bare conductors by size, from Chapter 9, Table 8; the circle around all strands counts."""
+
+    count: Count = Field(description="How many, grounding and bonding conductors included.", examples=[1])
+
+
+class MeasuredConductor(OneMeasuredConductor):
+    """Single conductors by measured diameter over the insulation (Chapter 9, Table 1, Note 5)."""
+
+    count: Count = Field(description="How many, grounding and bonding conductors included.", examples=[3])
+
+
+class Cable(OneCable):
+    """Multiconductor cables or cords; each counts as one, an elliptical one by its major diameter (Note 9)."""
+
     count: Count = Field(description="How many.", examples=[1])
 
 
@@ -82,9 +107,21 @@ Conductor = TypeAliasType(
         Field(discriminator="kind"),
     ],
 )
+OneConductor = TypeAliasType(
+    "OneConductor",
+    Annotated[
+        OneListedConductor | OneCompactConductor | OneBareConductor | OneMeasuredConductor | OneCable,
+        Field(discriminator="kind"),
+    ],
+)
+Conductors = Annotated[list[Conductor], Field(min_length=1, max_length=200)]
+# Annex C counts a single one of these by the 0.8 rule; for a cable, or one only measured, it is the caller's choice
+LISTED_KINDS = (OneListedConductor, OneCompactConductor, OneBareConductor)
 
 
-def _row_of(conductor: ListedConductor | CompactConductor, table: str, stranding: str, pointer: str) -> ConductorRow:
+def _row_of(
+    conductor: OneListedConductor | OneCompactConductor, table: str, stranding: str, pointer: str
+) -> ConductorRow:
     sizes = _ROWS.get((table, conductor.insulation.value, stranding), {})
     row = sizes.get(conductor.size.value)
     if row is None:
@@ -101,7 +138,7 @@ def _row_of(conductor: ListedConductor | CompactConductor, table: str, stranding
     return row
 
 
-def _bare_row(conductor: BareConductor, sheet: Worksheet, pointer: str) -> ConductorRow:
+def _bare_row(conductor: OneBareConductor, sheet: Worksheet, pointer: str) -> ConductorRow:
     made = {name: _ROWS["8", "bare", name].get(conductor.size.value) for name in ("solid", "stranded")}
     listed = {name: row for name, row in made.items() if row is not None}
     stranding = conductor.stranding
@@ -120,17 +157,13 @@ def _bare_row(conductor: BareConductor, sheet: Worksheet, pointer: str) -> Condu
     return row
 
 
-def group_of(
-    conductor: ListedConductor | CompactConductor | BareConductor | MeasuredConductor | Cable,
-    sheet: Worksheet,
-    pointer: str,
-) -> engineering.Group:
-    """Give the area and diameter of one line of conductors, from its table or its measure."""
+def measures_of(conductor: OneConductor, sheet: Worksheet, pointer: str) -> tuple[Decimal, Decimal]:
+    """Give the area [in2] and the diameter [in] of one conductor, from its table or its measure."""
     match conductor:
-        case MeasuredConductor(diameter=given) | Cable(major_diameter=given):
+        case OneMeasuredConductor(diameter=given) | OneCable(major_diameter=given):
             diameter = exact_inches(given)
-            return engineering.Group(engineering.circle_area(diameter), diameter, conductor.count)
-        case ListedConductor():
+            return engineering.circle_area(diameter), diameter
+        case OneListedConductor():
             row = _row_of(conductor, "5", "", pointer)
             if conductor.insulation is Insulation.USE_2:
                 sheet.find(
@@ -139,12 +172,28 @@ def group_of(
                     "USE-2 has no row of its own in Table 5: the row of RHW-2 without an outer covering was used.",
                     citation(row.source),
                 )
-        case CompactConductor():
+        case OneCompactConductor():
             row = _row_of(conductor, "5A", "compact", pointer)
-        case BareConductor():
+        case OneBareConductor():
             row = _bare_row(conductor, sheet, pointer)
     sheet.cite(row.source)
-    return engineering.Group(row.area_in2, row.diameter_in, conductor.count)
+    return row.area_in2, row.diameter_in
+
+
+def next_larger(conductor: Conductor) -> Conductor | None:
+    """Give the same line of conductors one size up, or None where the table ends or the conductor is measured."""
+    if isinstance(conductor, MeasuredConductor | Cable):
+        return None
+    if isinstance(conductor, BareConductor):
+        sizes = list(_ROWS["8", "bare", "stranded"])
+    else:
+        listed = isinstance(conductor, ListedConductor)
+        sizes = list(_ROWS["5" if listed else "5A", conductor.insulation, "" if listed else "compact"])
+    after = sizes.index(conductor.size) + 1
+    if after == len(sizes):
+        return None
+    change = {"size": ConductorSize(sizes[after])}
+    return conductor.model_copy(update=change | ({"stranding": None} if isinstance(conductor, BareConductor) else {}))
 
 
 def groups_of(conductors: Sequence[Conductor], sheet: Worksheet) -> list[engineering.Group]:
@@ -153,7 +202,8 @@ def groups_of(conductors: Sequence[Conductor], sheet: Worksheet) -> list[enginee
     faults = Gathering()
     for index, conductor in enumerate(conductors):
         with faults:
-            groups.append(group_of(conductor, sheet, f"#/conductors/{index}"))
+            area, diameter = measures_of(conductor, sheet, f"#/conductors/{index}")
+            groups.append(engineering.Group(area, diameter, conductor.count))
     faults.stop()
     return groups
 

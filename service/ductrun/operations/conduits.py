@@ -115,7 +115,7 @@ def find_bore(conduit: ListedConduit | MeasuredConduit, sheet: Worksheet, pointe
     row = find_row(conduit, pointer)
     bore = bore_of_row(row)
     if bore is None:
-        raise UnanswerableError(_no_bore(conduit, pointer))
+        raise UnanswerableError(_no_bore(conduit, row, pointer))
     sheet.cite(row.source)
     return bore
 
@@ -128,7 +128,7 @@ def inside_diameter(conduit: ListedConduit | MeasuredConduit, sheet: Worksheet, 
     row = find_row(conduit, pointer)
     bore = _BORES.get((conduit.type, conduit.trade_size))
     if bore is None:
-        raise UnanswerableError(_no_bore(conduit, pointer))
+        raise UnanswerableError(_no_bore(conduit, row, pointer))
     sheet.cite(row.source)
     return bore
 
@@ -162,11 +162,42 @@ def outside_diameter(conduit: ListedConduit | MeasuredConduit, sheet: Worksheet,
     return outside.si
 
 
-def _no_bore(conduit: ListedConduit, pointer: str) -> Fault:
+def refuse_without_bore(conduit_type: ConduitType, pointer: str) -> None:
+    """Refuse a type whose bore no code table gives."""
+    if not any(row.inside_diameter_in for row in SIZES[conduit_type].values()):
+        raise UnanswerableError(
+            Fault(
+                pointer,
+                "inside_diameter_not_listed",
+                f"No code table gives the bore of {conduit_type.value}: ask its fill size by size, as kind measured.",
+                _types_with_bore(),
+            )
+        )
+
+
+def _types_with_bore() -> list[str]:
+    return [kind for kind, sizes in SIZES.items() if all(row.inside_diameter_in for row in sizes.values())]
+
+
+def _no_bore(conduit: ListedConduit, row: ConduitRow, pointer: str) -> Fault:
+    """Say that utility duct has no bore in the code, and offer what its outside diameter and wall leave of it."""
+    allowed: dict[str, object] = {"types": _types_with_bore()}
+    estimate = ""
+    if row.outside_diameter_in is not None and row.minimum_wall_in is not None:
+        bore = row.outside_diameter_in - 2 * row.minimum_wall_in
+        estimate = (
+            f" Outside diameter less two minimum walls leaves {bore} in ({row.wall_standing}): an estimate, and the "
+            "largest it can be."
+        )
+        allowed["estimate"] = {
+            "kind": "measured",
+            "inside_diameter": {"value": float(bore), "unit": "in"},
+            "outside_diameter": {"value": float(row.outside_diameter_in), "unit": "in"},
+        }
     return Fault(
         f"{pointer}/type",
         "inside_diameter_not_listed",
         f"No code table gives the bore of {conduit.type.value}: take the inside diameter from its maker and give the "
-        "conduit as kind measured.",
-        [kind for kind, sizes in SIZES.items() if all(row.inside_diameter_in for row in sizes.values())],
+        f"conduit as kind measured.{estimate}",
+        allowed,
     )

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from decimal import Decimal
 from typing import Annotated
 
@@ -12,46 +11,35 @@ from pydantic import Field
 from ductrun.engineering import fill as engineering
 from ductrun.engineering.cables import OVALITY
 from ductrun.operations import answers
-from ductrun.operations.choices import CodeEdition, FillLimitRule, Severity, TradeSize
-from ductrun.operations.conductors import (
-    BareConductor,
-    CompactConductor,
-    Conductor,
-    ListedConductor,
-    check_bore,
-    groups_of,
+from ductrun.operations.choices import FillLimitRule, Severity, TradeSize
+from ductrun.operations.conductors import Conductors, check_bore, groups_of
+from ductrun.operations.conduits import Conduit, ListedConduit, find_bore
+from ductrun.operations.fill_rules import (
+    REASONS,
+    Edition,
+    NippleLength,
+    SingleCableRounding,
+    caution_jam,
+    caution_pair,
+    is_nipple,
+    percent_of,
+    rounds_single,
+    smallest_complying,
+    told_area,
 )
-from ductrun.operations.conduits import SIZES, Conduit, ListedConduit, bore_of_row, find_bore
-from ductrun.operations.inputs import Form, Offset, Omissible
-from ductrun.operations.jam import caution_in_jam_band
+from ductrun.operations.inputs import Form
 from ductrun.operations.operation import Operation
 from ductrun.operations.worksheet import Gathering, Worksheet
-from ductrun.units import Area, AreaUnit, Length
-
-NIPPLE_LONGEST = Length.parse(24, "in")  # Chapter 9, Table 1, Note 4
 
 
 class FillRequest(Form):
     """What goes into which conduit."""
 
     conduit: Conduit = Field(description="The conduit.")
-    conductors: Annotated[list[Conductor], Field(min_length=1, max_length=200)] = Field(
-        description="Everything in the conduit, grounding and bonding conductors included."
-    )
-    nipple_length: Omissible[Offset] = Field(
-        default=None,
-        description="Length between the boxes if this is a nipple: up to 24 in it may be filled to 60 percent.",
-        examples=[{"value": 18, "unit": "in"}],
-    )
-    single_cable_rounding: Omissible[bool] = Field(
-        default=None,
-        description="Let 0.8 or more stand for one cable (last sentence of Note 7). Off unless asked: the sentence "
-        "speaks of a conductor, and a jacketed cable that exceeds 53 percent is often refused in the field.",
-        examples=[False],
-    )
-    code_edition: Omissible[CodeEdition] = Field(
-        default=None, description="Edition of NFPA 70 to follow.", examples=["2023"]
-    )
+    conductors: Conductors = Field(description="Everything in the conduit, grounding and bonding conductors included.")
+    nipple_length: NippleLength = None
+    single_cable_rounding: SingleCableRounding = None
+    code_edition: Edition = None
 
 
 class FillResult(Struct, frozen=True, gc=False):
@@ -65,6 +53,7 @@ class FillResult(Struct, frozen=True, gc=False):
     limit_area: Annotated[answers.Area, Meta(description="Area this percentage allows, as printed if listed.")]
     within_limit: Annotated[bool, Meta(description="Whether the set complies, by the sum or by Note 7.")]
     limit_rule: Annotated[FillLimitRule, Meta(description="Which line of Table 1 applies.")]
+    limit_reason: Annotated[str, Meta(description="Why that line applies, in a sentence.")]
     rounding_decided: Annotated[bool, Meta(description="Whether it complies only by the 0.8 rule of Note 7.")]
     spare_area: Annotated[answers.Area, Meta(description="Limit area less conductor area; negative when over.")]
     jam_ratio: Annotated[
@@ -81,50 +70,6 @@ class FillResult(Struct, frozen=True, gc=False):
     ] = UNSET
 
 
-def is_nipple(nipple_length: Length | None, sheet: Worksheet) -> bool:
-    """Say whether the 60 percent of Note 4 applies, and note a nipple that is too long for it."""
-    if nipple_length is None:
-        return False
-    if nipple_length.si <= NIPPLE_LONGEST.si * (1 + 1e-9):
-        measured = " The connectors are not counted in it." if sheet.edition == "2023" else ""
-        sheet.find(
-            Severity.NOTE,
-            "nipple_limit",
-            f"A nipple of {nipple_length} may be filled to 60 percent, up to 24 in between boxes.{measured}",
-            sheet.rule("fill_nipple"),
-        )
-        return True
-    sheet.find(
-        Severity.CAUTION,
-        "too_long_for_a_nipple",
-        f"At {nipple_length} this is over 24 in and counts as a complete run, not as a nipple.",
-        sheet.rule("fill_nipple"),
-        sheet.tell.given(nipple_length),
-        sheet.tell.given(NIPPLE_LONGEST),
-    )
-    return False
-
-
-def smallest_complying(
-    conduit_type: str, groups: Sequence[engineering.Group], *, nipple: bool, round_single: bool
-) -> TradeSize | None:
-    """Give the smallest trade size of a type in which the set complies and physically lies."""
-    widest = max(group.diameter for group in groups)
-    for size, row in SIZES[conduit_type].items():
-        bore = bore_of_row(row)
-        if bore is None or widest >= bore.diameter:
-            continue
-        if engineering.assess(groups, bore, nipple=nipple, round_single=round_single).within:
-            return TradeSize(size)
-    return None
-
-
-def told_area(square_inches: Decimal, sheet: Worksheet) -> answers.Area:
-    """Tell an area of the inch tables: as printed in US units, converted in metric ones."""
-    told = Area(float(square_inches), AreaUnit.IN2).in_system(sheet.tell.system)
-    return answers.Area(told.value, told.unit.value)
-
-
 def compute(request: FillRequest, sheet: Worksheet) -> FillResult:
     """Hold the conductors against the limit of Chapter 9, Table 1."""
     sheet.follow_edition(request.code_edition)
@@ -136,21 +81,19 @@ def compute(request: FillRequest, sheet: Worksheet) -> FillResult:
     faults.stop()
     check_bore(groups, bore, request.conductors)
     nipple = is_nipple(request.nipple_length, sheet)
-    # Annex C counts a single conductor by the 0.8 rule; for a jacketed or measured cable it is the caller's choice
-    single = request.conductors[0]
-    round_single = isinstance(single, ListedConductor | CompactConductor | BareConductor) or bool(
-        request.single_cable_rounding
-    )
+    round_single = rounds_single(request.conductors, request.single_cable_rounding)
     fill = engineering.assess(groups, bore, nipple=nipple, round_single=round_single)
     area = float(fill.area)
     percent = float(fill.area / bore.area * 100)
-    limit_percent = float(engineering.SHARE[fill.rule] * 100)
+    limit_percent = percent_of(fill.rule)
     rule = sheet.rule("fill")
     _report(fill, percent, limit_percent, rule, sheet)
-    jam = _jam(groups, fill.count, bore, sheet)
+    if fill.rule is engineering.Rule.TWO and not fill.within:
+        caution_pair(groups, bore, "this conduit", sheet)
+    jam = caution_jam(groups, bore, request.conduit, sheet, nipple=nipple)
     smallest = None
     if isinstance(request.conduit, ListedConduit):
-        kind = request.conduit.type.value
+        kind = request.conduit.type
         smallest = smallest_complying(kind, groups, nipple=nipple, round_single=round_single)
         if smallest is None:
             sheet.find(
@@ -159,6 +102,14 @@ def compute(request: FillRequest, sheet: Worksheet) -> FillResult:
                 f"No trade size of {kind} in the tables holds this set: divide it over several conduits.",
                 rule,
             )
+    else:
+        sheet.find(
+            Severity.NOTE,
+            "measured_bore",
+            f"The inside diameter of {request.conduit.inside_diameter} is the caller's: it must come from the maker of "
+            "the conduit or be measured.",
+            sheet.rule("fill_actual"),
+        )
     sheet.show(
         "A",
         "sum of count x area of one",
@@ -181,7 +132,8 @@ def compute(request: FillRequest, sheet: Worksheet) -> FillResult:
         limit_percent=limit_percent,
         limit_area=told_area(fill.limit_area, sheet),
         within_limit=fill.within,
-        limit_rule=FillLimitRule(fill.rule.value),
+        limit_rule=FillLimitRule(fill.rule),
+        limit_reason=REASONS[fill.rule],
         rounding_decided=fill.rounded_up,
         spare_area=told_area(fill.limit_area - fill.area, sheet),
         jam_ratio=UNSET if jam is None else jam,
@@ -199,7 +151,8 @@ def _report(fill: engineering.Fill, percent: float, limit_percent: float, rule: 
         sheet.find(
             Severity.VIOLATION,
             "fill_exceeded",
-            f"The conductors fill {percent:.2f} percent of the conduit; the limit is {limit_percent:g}{detail}.",
+            f"The conductors fill {percent:.2f} percent of the conduit; the limit is {limit_percent:g}{detail}. It is "
+            "the limit of a complete run, not of a short length that only protects exposed wiring (Note 2).",
             rule,
             percent,
             limit_percent,
@@ -214,16 +167,6 @@ def _report(fill: engineering.Fill, percent: float, limit_percent: float, rule: 
             percent,
             limit_percent,
         )
-
-
-def _jam(groups: Sequence[engineering.Group], count: int, bore: engineering.Bore, sheet: Worksheet) -> float | None:
-    """Give the jam ratio of three conductors or cables and caution inside the published bands."""
-    if count != 3:
-        return None
-    mean = sum(float(group.diameter) * group.count for group in groups) / count
-    ratio = engineering.jam_ratio(float(bore.diameter), mean)
-    caution_in_jam_band(ratio, sheet)
-    return ratio
 
 
 OPERATION = Operation(

@@ -9,7 +9,7 @@ from ductrun.operations.worksheet import Worksheet
 from ductrun.tables import TABLES
 
 # the union of the published bands as a plain D/d; the gap one source leaves is not a published band
-_BANDS = [
+_BANDS: list[tuple[float, float]] = [
     (row.low / factor, row.high / factor)
     for row in TABLES["jam_ratio_bands"]
     if row.standing != "derived"
@@ -19,14 +19,19 @@ JAM_LOW = min(low for low, _ in _BANDS)
 JAM_HIGH = max(high for _, high in _BANDS)
 
 
-def caution_in_jam_band(ratio: float, sheet: Worksheet) -> None:
-    """Caution where three cables may wedge: the union of the published bands, as a plain D/d."""
-    if JAM_LOW <= ratio <= JAM_HIGH:
+def in_jam_band(ratio: float) -> bool:
+    """Say whether a plain D/d lies in the union of the published bands."""
+    return JAM_LOW <= ratio <= JAM_HIGH
+
+
+def caution_in_jam_band(ratio: float, sheet: Worksheet, remedy: str = "Take another conduit size.") -> None:
+    """Caution where three cables may wedge, and say what would get them out of the band."""
+    if in_jam_band(ratio):
         sheet.find(
             Severity.CAUTION,
             "jam_ratio_in_band",
             f"Three cables may wedge in a bend: conduit over cable diameter is {ratio:.2f} ({ratio * OVALITY:.2f} with "
-            f"ovality), inside the jam band of {JAM_LOW:.2f} to {JAM_HIGH:.2f}. Take another conduit size.",
+            f"ovality), inside the jam band of {JAM_LOW:.2f} to {JAM_HIGH:.2f}. {remedy}",
             f"{sheet.rule('jam')}; {citation('anixter-seven-tips')}",
             ratio,
             JAM_HIGH if ratio > (JAM_LOW + JAM_HIGH) / 2 else JAM_LOW,

@@ -10,9 +10,9 @@ from typing import Annotated, Any
 from msgspec import UNSET, Meta, Struct, UnsetType
 
 from ductrun.operations.answers import Area, Length
-from ductrun.operations.choices import ConductorSize, ConduitMaterial, ConduitType, TradeSize
+from ductrun.operations.choices import ConductorSize, ConduitMaterial, ConduitType, Insulation, TradeSize
 from ductrun.tables import TABLES
-from ductrun.units import UNIT_CODES
+from ductrun.units import UNIT_CODES, Code
 
 
 class ReferenceRow(Struct, frozen=True, kw_only=True):
@@ -105,6 +105,25 @@ class ReferenceTable:
     def operation_id(self) -> str:
         """The id of the GET in the contract."""
         return f"list_{self.name}"
+
+
+@dataclass(frozen=True, slots=True)
+class Picker:
+    """The rows of one table that belong to one choice, for a list a person picks from, page by page."""
+
+    table: ReferenceTable
+    parameter: str
+    choices: type[Code]
+    belongs: Callable[[Any, str], bool]
+
+    @property
+    def operation_id(self) -> str:
+        """The id of the GET in the contract."""
+        return f"pick_{self.table.name}"
+
+    def rows(self, choice: str) -> list[Any]:
+        """Give the rows of one choice, in the order of the table."""
+        return [row for row in self.table.rows() if self.belongs(row, choice)]
 
 
 def _length(number: Decimal | None, unit: str) -> Length | UnsetType:
@@ -204,21 +223,23 @@ def _sources() -> list[SourceRow]:
     return [SourceRow(row.id, row.citation, _text(row.remark)) for row in TABLES["sources"]]
 
 
+CONDUITS = ReferenceTable(
+    "conduits",
+    "Conduit and duct dimensions",
+    "Inside and outside diameters, areas and walls of every type and trade size, as printed.",
+    ConduitRow,
+    _conduits,
+)
+CONDUCTORS = ReferenceTable(
+    "conductors",
+    "Conductor dimensions",
+    "Diameters and areas of insulated, compact and bare conductors, as printed.",
+    ConductorRow,
+    _conductors,
+)
 REFERENCE_TABLES: tuple[ReferenceTable, ...] = (
-    ReferenceTable(
-        "conduits",
-        "Conduit and duct dimensions",
-        "Inside and outside diameters, areas and walls of every type and trade size, as printed.",
-        ConduitRow,
-        _conduits,
-    ),
-    ReferenceTable(
-        "conductors",
-        "Conductor dimensions",
-        "Diameters and areas of insulated, compact and bare conductors, as printed.",
-        ConductorRow,
-        _conductors,
-    ),
+    CONDUITS,
+    CONDUCTORS,
     ReferenceTable(
         "materials", "Expansion coefficients", "Coefficients of linear thermal expansion.", MaterialRow, _materials
     ),
@@ -231,4 +252,8 @@ REFERENCE_TABLES: tuple[ReferenceTable, ...] = (
     ),
     ReferenceTable("units", "Unit codes", "Every unit code with its factor to SI and its UCUM code.", UnitRow, _units),
     ReferenceTable("sources", "Sources", "The documents that rows, defaults and findings cite.", SourceRow, _sources),
+)
+PICKERS: tuple[Picker, ...] = (
+    Picker(CONDUITS, "type", ConduitType, lambda row, choice: row.type == choice),
+    Picker(CONDUCTORS, "insulation", Insulation, lambda row, choice: choice in row.insulations),
 )

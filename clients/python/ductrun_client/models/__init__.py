@@ -20,12 +20,21 @@ from .compact_conductor import CompactConductor
 from .concrete_cover import ConcreteCover
 from .conductor_area import ConductorArea
 from .conductor_area_unit import ConductorAreaUnit
+from .conductor_change import ConductorChange
+from .conductor_count_answer import ConductorCountAnswer
+from .conductor_count_request import ConductorCountRequest
+from .conductor_count_result import ConductorCountResult
 from .conductor_material import ConductorMaterial
+from .conductor_page import ConductorPage
 from .conductor_row import ConductorRow
 from .conductor_size import ConductorSize
 from .conductor_table import ConductorTable
 from .conduit_material import ConduitMaterial
+from .conduit_page import ConduitPage
 from .conduit_row import ConduitRow
+from .conduit_size_answer import ConduitSizeAnswer
+from .conduit_size_request import ConduitSizeRequest
+from .conduit_size_result import ConduitSizeResult
 from .conduit_table import ConduitTable
 from .conduit_type import ConduitType
 from .density import Density
@@ -67,6 +76,11 @@ from .material_row import MaterialRow
 from .material_table import MaterialTable
 from .measured_conductor import MeasuredConductor
 from .measured_conduit import MeasuredConduit
+from .one_bare_conductor import OneBareConductor
+from .one_cable import OneCable
+from .one_compact_conductor import OneCompactConductor
+from .one_listed_conductor import OneListedConductor
+from .one_measured_conductor import OneMeasuredConductor
 from .per_stick_interval import PerStickInterval
 from .problem import Problem
 from .problem_error import ProblemError
@@ -79,6 +93,8 @@ from .ready import Ready
 from .reversed_pull import ReversedPull
 from .section_tension import SectionTension
 from .severity import Severity
+from .size_candidate import SizeCandidate
+from .size_change import SizeChange
 from .source_row import SourceRow
 from .source_table import SourceTable
 from .spacers_answer import SpacersAnswer
@@ -122,12 +138,21 @@ __all__ = (
     "ConcreteCover",
     "ConductorArea",
     "ConductorAreaUnit",
+    "ConductorChange",
+    "ConductorCountAnswer",
+    "ConductorCountRequest",
+    "ConductorCountResult",
     "ConductorMaterial",
+    "ConductorPage",
     "ConductorRow",
     "ConductorSize",
     "ConductorTable",
     "ConduitMaterial",
+    "ConduitPage",
     "ConduitRow",
+    "ConduitSizeAnswer",
+    "ConduitSizeRequest",
+    "ConduitSizeResult",
     "ConduitTable",
     "ConduitType",
     "Density",
@@ -169,6 +194,11 @@ __all__ = (
     "MaterialTable",
     "MeasuredConductor",
     "MeasuredConduit",
+    "OneBareConductor",
+    "OneCable",
+    "OneCompactConductor",
+    "OneListedConductor",
+    "OneMeasuredConductor",
     "PerStickInterval",
     "Problem",
     "ProblemError",
@@ -181,6 +211,8 @@ __all__ = (
     "ReversedPull",
     "SectionTension",
     "Severity",
+    "SizeCandidate",
+    "SizeChange",
     "SourceRow",
     "SourceTable",
     "SpacersAnswer",

@@ -22,7 +22,7 @@ class BareConductor:
     """Bare conductors by size, from Chapter 9, Table 8; the circle around all strands counts.
 
     Attributes:
-        count (int): How many.
+        count (int): How many, grounding and bonding conductors included.
         kind (Literal['bare']): Fixed text that says: bare.
         size (ConductorSize): Sizes of conductors.
         stranding (BareStranding | Unset): Make-up of a bare conductor.

@@ -21,7 +21,7 @@ class CompactConductor:
     """Insulated conductors of compact stranding by marking and size, from Chapter 9, Table 5A.
 
     Attributes:
-        count (int): How many.
+        count (int): How many, grounding and bonding conductors included.
         insulation (Insulation): Insulation as marked on the conductor; an asterisk, as in Table 5, means without an
             outer covering.
         kind (Literal['compact']): Fixed text that says: compact stranding.

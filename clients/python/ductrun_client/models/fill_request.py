@@ -33,8 +33,8 @@ class FillRequest:
         code_edition (CodeEdition | Unset): Editions of NFPA 70 whose numbers and rules an answer can follow.
         nipple_length (Length | Unset): A length with its unit.
         single_cable_rounding (bool | Unset): Let 0.8 or more stand for one cable (last sentence of Note 7). Off unless
-            asked: the sentence speaks of a conductor, and a jacketed cable that exceeds 53 percent is often refused in the
-            field.
+            asked: the sentence speaks of a conductor, and a jacketed cable over 53 percent is often refused in the field. A
+            single conductor of Tables 5, 5A and 8 is always rounded, as the counts of Annex C are.
     """
 
     conductors: list[BareConductor | Cable | CompactConductor | ListedConductor | MeasuredConductor]

@@ -28,6 +28,7 @@ class FillResult:
         fill_percent (float): Conductor area in percent of conduit area.
         limit_area (Area): An area with its unit.
         limit_percent (float): Percentage of Table 1 that applies.
+        limit_reason (str): Why that line applies, in a sentence.
         limit_rule (FillLimitRule): Which line of Chapter 9, Table 1 sets the limit: 53, 31 or 40 percent, or 60 for a
             nipple.
         rounding_decided (bool): Whether it complies only by the 0.8 rule of Note 7.
@@ -44,6 +45,7 @@ class FillResult:
     fill_percent: float
     limit_area: Area
     limit_percent: float
+    limit_reason: str
     limit_rule: FillLimitRule
     rounding_decided: bool
     spare_area: Area
@@ -65,6 +67,8 @@ class FillResult:
         limit_area = self.limit_area.to_dict()
 
         limit_percent = self.limit_percent
+
+        limit_reason = self.limit_reason
 
         limit_rule = self.limit_rule.value
 
@@ -92,6 +96,7 @@ class FillResult:
                 "fill_percent": fill_percent,
                 "limit_area": limit_area,
                 "limit_percent": limit_percent,
+                "limit_reason": limit_reason,
                 "limit_rule": limit_rule,
                 "rounding_decided": rounding_decided,
                 "spare_area": spare_area,
@@ -124,6 +129,8 @@ class FillResult:
 
         limit_percent = d.pop("limit_percent")
 
+        limit_reason = d.pop("limit_reason")
+
         limit_rule = FillLimitRule(d.pop("limit_rule"))
 
         rounding_decided = d.pop("rounding_decided")
@@ -150,6 +157,7 @@ class FillResult:
             fill_percent=fill_percent,
             limit_area=limit_area,
             limit_percent=limit_percent,
+            limit_reason=limit_reason,
             limit_rule=limit_rule,
             rounding_decided=rounding_decided,
             spare_area=spare_area,

@@ -23,7 +23,7 @@ class MeasuredConductor:
     """Single conductors by measured diameter over the insulation (Chapter 9, Table 1, Note 5).
 
     Attributes:
-        count (int): How many.
+        count (int): How many, grounding and bonding conductors included.
         diameter (Length): A length with its unit.
         kind (Literal['measured']): Fixed text that says: by diameter.
     """

@@ -1,0 +1,190 @@
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import TYPE_CHECKING, Any, TypeVar
+
+from attrs import define as _attrs_define
+
+from ..models.code_edition import CodeEdition
+from ..models.conduit_type import ConduitType
+from ..types import UNSET, Unset
+
+if TYPE_CHECKING:
+    from ..models.bare_conductor import BareConductor
+    from ..models.cable import Cable
+    from ..models.compact_conductor import CompactConductor
+    from ..models.length import Length
+    from ..models.listed_conductor import ListedConductor
+    from ..models.measured_conductor import MeasuredConductor
+
+
+T = TypeVar("T", bound="ConduitSizeRequest")
+
+
+@_attrs_define
+class ConduitSizeRequest:
+    """What goes into a conduit whose size is asked for.
+
+    Attributes:
+        conductors (list[BareConductor | Cable | CompactConductor | ListedConductor | MeasuredConductor]): Everything in
+            the conduit, grounding and bonding conductors included.
+        type_ (ConduitType): Kinds of conduit and duct with a sourced table row.
+        code_edition (CodeEdition | Unset): Editions of NFPA 70 whose numbers and rules an answer can follow.
+        nipple_length (Length | Unset): A length with its unit.
+        single_cable_rounding (bool | Unset): Let 0.8 or more stand for one cable (last sentence of Note 7). Off unless
+            asked: the sentence speaks of a conductor, and a jacketed cable over 53 percent is often refused in the field. A
+            single conductor of Tables 5, 5A and 8 is always rounded, as the counts of Annex C are.
+        spare_percent (float | Unset): Share of the permitted area to leave free, in percent.
+    """
+
+    conductors: list[BareConductor | Cable | CompactConductor | ListedConductor | MeasuredConductor]
+    type_: ConduitType
+    code_edition: CodeEdition | Unset = UNSET
+    nipple_length: Length | Unset = UNSET
+    single_cable_rounding: bool | Unset = UNSET
+    spare_percent: float | Unset = UNSET
+
+    def to_dict(self) -> dict[str, Any]:
+        from ..models.bare_conductor import BareConductor  # noqa: PLC0415
+        from ..models.compact_conductor import CompactConductor  # noqa: PLC0415
+        from ..models.listed_conductor import ListedConductor  # noqa: PLC0415
+        from ..models.measured_conductor import MeasuredConductor  # noqa: PLC0415
+
+        conductors = []
+        for conductors_item_data in self.conductors:
+            conductors_item: dict[str, Any]
+            if isinstance(conductors_item_data, ListedConductor):
+                conductors_item = conductors_item_data.to_dict()
+            elif isinstance(conductors_item_data, CompactConductor):
+                conductors_item = conductors_item_data.to_dict()
+            elif isinstance(conductors_item_data, BareConductor):
+                conductors_item = conductors_item_data.to_dict()
+            elif isinstance(conductors_item_data, MeasuredConductor):
+                conductors_item = conductors_item_data.to_dict()
+            else:
+                conductors_item = conductors_item_data.to_dict()
+
+            conductors.append(conductors_item)
+
+        type_ = self.type_.value
+
+        code_edition: str | Unset = UNSET
+        if not isinstance(self.code_edition, Unset):
+            code_edition = self.code_edition.value
+
+        nipple_length: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.nipple_length, Unset):
+            nipple_length = self.nipple_length.to_dict()
+
+        single_cable_rounding = self.single_cable_rounding
+
+        spare_percent = self.spare_percent
+
+        field_dict: dict[str, Any] = {}
+
+        field_dict.update(
+            {
+                "conductors": conductors,
+                "type": type_,
+            }
+        )
+        if code_edition is not UNSET:
+            field_dict["code_edition"] = code_edition
+        if nipple_length is not UNSET:
+            field_dict["nipple_length"] = nipple_length
+        if single_cable_rounding is not UNSET:
+            field_dict["single_cable_rounding"] = single_cable_rounding
+        if spare_percent is not UNSET:
+            field_dict["spare_percent"] = spare_percent
+
+        return field_dict
+
+    @classmethod
+    def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
+        from ..models.bare_conductor import BareConductor  # noqa: PLC0415
+        from ..models.cable import Cable  # noqa: PLC0415
+        from ..models.compact_conductor import CompactConductor  # noqa: PLC0415
+        from ..models.length import Length  # noqa: PLC0415
+        from ..models.listed_conductor import ListedConductor  # noqa: PLC0415
+        from ..models.measured_conductor import MeasuredConductor  # noqa: PLC0415
+
+        d = dict(src_dict)
+        conductors = []
+        _conductors = d.pop("conductors")
+        for conductors_item_data in _conductors:
+
+            def _parse_conductors_item(
+                data: object,
+            ) -> BareConductor | Cable | CompactConductor | ListedConductor | MeasuredConductor:
+                try:
+                    if not isinstance(data, dict):
+                        raise TypeError()
+                    componentsschemas_conductor_type_0 = ListedConductor.from_dict(data)
+
+                    return componentsschemas_conductor_type_0
+                except (TypeError, ValueError, AttributeError, KeyError):
+                    pass
+                try:
+                    if not isinstance(data, dict):
+                        raise TypeError()
+                    componentsschemas_conductor_type_1 = CompactConductor.from_dict(data)
+
+                    return componentsschemas_conductor_type_1
+                except (TypeError, ValueError, AttributeError, KeyError):
+                    pass
+                try:
+                    if not isinstance(data, dict):
+                        raise TypeError()
+                    componentsschemas_conductor_type_2 = BareConductor.from_dict(data)
+
+                    return componentsschemas_conductor_type_2
+                except (TypeError, ValueError, AttributeError, KeyError):
+                    pass
+                try:
+                    if not isinstance(data, dict):
+                        raise TypeError()
+                    componentsschemas_conductor_type_3 = MeasuredConductor.from_dict(data)
+
+                    return componentsschemas_conductor_type_3
+                except (TypeError, ValueError, AttributeError, KeyError):
+                    pass
+                if not isinstance(data, dict):
+                    raise TypeError()
+                componentsschemas_conductor_type_4 = Cable.from_dict(data)
+
+                return componentsschemas_conductor_type_4
+
+            conductors_item = _parse_conductors_item(conductors_item_data)
+
+            conductors.append(conductors_item)
+
+        type_ = ConduitType(d.pop("type"))
+
+        _code_edition = d.pop("code_edition", UNSET)
+        code_edition: CodeEdition | Unset
+        if isinstance(_code_edition, Unset):
+            code_edition = UNSET
+        else:
+            code_edition = CodeEdition(_code_edition)
+
+        _nipple_length = d.pop("nipple_length", UNSET)
+        nipple_length: Length | Unset
+        if isinstance(_nipple_length, Unset):
+            nipple_length = UNSET
+        else:
+            nipple_length = Length.from_dict(_nipple_length)
+
+        single_cable_rounding = d.pop("single_cable_rounding", UNSET)
+
+        spare_percent = d.pop("spare_percent", UNSET)
+
+        conduit_size_request = cls(
+            conductors=conductors,
+            type_=type_,
+            code_edition=code_edition,
+            nipple_length=nipple_length,
+            single_cable_rounding=single_cable_rounding,
+            spare_percent=spare_percent,
+        )
+
+        return conduit_size_request

@@ -1,0 +1,65 @@
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import (
+    TYPE_CHECKING,
+    Any,
+    Literal,
+    TypeVar,
+    cast,
+)
+
+from attrs import define as _attrs_define
+
+if TYPE_CHECKING:
+    from ..models.length import Length
+
+
+T = TypeVar("T", bound="OneMeasuredConductor")
+
+
+@_attrs_define
+class OneMeasuredConductor:
+    """A single conductor by measured diameter over the insulation (Chapter 9, Table 1, Note 5).
+
+    Attributes:
+        diameter (Length): A length with its unit.
+        kind (Literal['measured']): Fixed text that says: by diameter.
+    """
+
+    diameter: Length
+    kind: Literal["measured"]
+
+    def to_dict(self) -> dict[str, Any]:
+        diameter = self.diameter.to_dict()
+
+        kind = self.kind
+
+        field_dict: dict[str, Any] = {}
+
+        field_dict.update(
+            {
+                "diameter": diameter,
+                "kind": kind,
+            }
+        )
+
+        return field_dict
+
+    @classmethod
+    def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
+        from ..models.length import Length  # noqa: PLC0415
+
+        d = dict(src_dict)
+        diameter = Length.from_dict(d.pop("diameter"))
+
+        kind = cast(Literal["measured"], d.pop("kind"))
+        if kind != "measured":
+            raise ValueError(f"kind must match const 'measured', got '{kind}'")
+
+        one_measured_conductor = cls(
+            diameter=diameter,
+            kind=kind,
+        )
+
+        return one_measured_conductor

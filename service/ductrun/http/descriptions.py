@@ -1,0 +1,160 @@
+"""What each route says of itself in the contract: ids, parameters, bodies, answers, problems."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import msgspec
+
+from ductrun.http.problems import KINDS, MEDIA_TYPE
+from ductrun.http.tables import PAGE_BOUNDS
+from ductrun.operations import Operation
+from ductrun.operations.reference import Picker, ReferenceTable
+from ductrun.operations.telling import UnitSystem
+from ductrun.units import Code
+
+
+class AssumptionPolicy(Code):
+    """What to do where a field was left out: state what was assumed, or refuse to assume."""
+
+    STATE = "state"
+    REFUSE = "refuse"
+
+
+def stem(operation: Operation[Any, Any]) -> str:
+    """Give the common beginning of an operation's schema names: FillRequest, FillResult, FillAnswer."""
+    return operation.result.__name__.removesuffix("Result")
+
+
+def table_name(table: ReferenceTable) -> str:
+    """Give the schema name of a table: ConduitTable."""
+    return f"{table.row.__name__.removesuffix('Row')}Table"
+
+
+def page_name(table: ReferenceTable) -> str:
+    """Give the schema name of a page of a table: ConduitPage."""
+    return f"{table.row.__name__.removesuffix('Row')}Page"
+
+
+def problem_responses(*statuses: int) -> dict[int | str, dict[str, Any]]:
+    """Give the documented problems of an operation."""
+    content = {MEDIA_TYPE: {"schema": {"$ref": "#/components/schemas/Problem"}}}
+    titles = {
+        status: "; or: ".join(kind.title for kind in KINDS.values() if kind.status == status) for status in statuses
+    }
+    responses: dict[int | str, dict[str, Any]] = {
+        status: {"description": f"{titles[status]}.", "content": content} for status in statuses
+    }
+    return responses | {"default": {"description": "Any other problem.", "content": content}}
+
+
+def calculation_options(operation: Operation[Any, Any]) -> dict[str, Any]:
+    """Give what FastAPI needs to put a calculation into the contract."""
+    answer = {"application/json": {"schema": {"$ref": f"#/components/schemas/{stem(operation)}Answer"}}}
+    body = {
+        "schema": {"$ref": f"#/components/schemas/{operation.request.__name__}"},
+        "examples": {"complete": {"summary": "A complete request", "value": operation.example}},
+    }
+    parameters = [
+        _parameter("units", "Units of the answer.", UnitSystem, "us"),
+        {
+            "name": "working",
+            "in": "query",
+            "description": "Whether to add the working, step by step.",
+            "schema": {"type": "boolean", "default": False},
+        },
+        _parameter("assumptions", "Whether defaults are stated or refused.", AssumptionPolicy, "state"),
+    ]
+    return {
+        "operation_id": operation.operation_id,
+        "summary": operation.summary,
+        "description": operation.description,
+        "tags": ["calculations"],
+        "response_model": None,
+        "responses": {200: {"description": "The answer.", "content": answer}}
+        | problem_responses(400, 405, 413, 415, 422),
+        "openapi_extra": {
+            "parameters": parameters,
+            "requestBody": {"required": True, "content": {"application/json": body}},
+        },
+    }
+
+
+def _parameter(name: str, description: str, choices: type[Code], default: str) -> dict[str, Any]:
+    schema = {"$ref": f"#/components/schemas/{choices.__name__}", "default": default}
+    return {"name": name, "in": "query", "description": description, "schema": schema}
+
+
+_TAG_HEADERS = {
+    "ETag": {"description": "Entity tag of the content.", "schema": {"type": "string", "maxLength": 100}},
+    "Cache-Control": {"description": "How long to keep it.", "schema": {"type": "string", "maxLength": 100}},
+}
+_IF_NONE_MATCH = {
+    "name": "If-None-Match",
+    "in": "header",
+    "description": "Entity tag of the version the caller has.",
+    "schema": {"type": "string", "maxLength": 200},
+}
+
+
+def _reading(schema: str, *problems: int) -> dict[str, Any]:
+    content = {"application/json": {"schema": {"$ref": f"#/components/schemas/{schema}"}}}
+    return {
+        "tags": ["tables"],
+        "response_model": None,
+        "responses": {
+            200: {"description": "The rows.", "content": content, "headers": _TAG_HEADERS},
+            304: {"description": "The caller has this version already.", "headers": _TAG_HEADERS},
+        }
+        | problem_responses(405, *problems),
+    }
+
+
+def table_options(table: ReferenceTable) -> dict[str, Any]:
+    """Give what FastAPI needs to put a table into the contract."""
+    return {
+        "operation_id": table.operation_id,
+        "summary": table.summary,
+        "description": table.description,
+        "openapi_extra": {"parameters": [_IF_NONE_MATCH]},
+    } | _reading(table_name(table))
+
+
+def picker_options(picker: Picker) -> dict[str, Any]:
+    """Give what FastAPI needs to put the pages of a table into the contract."""
+    choice = {
+        "name": picker.parameter,
+        "in": "path",
+        "required": True,
+        "description": "Whose rows to give.",
+        "schema": {"$ref": f"#/components/schemas/{picker.choices.__name__}"},
+    }
+    pages = [
+        {
+            "name": name,
+            "in": "query",
+            "description": "Most rows of a page." if name == "limit" else "Rows to pass over.",
+            "schema": {"type": "integer", "minimum": least, "maximum": most, "default": default},
+        }
+        for name, (least, most, default) in PAGE_BOUNDS.items()
+    ]
+    return {
+        "operation_id": picker.operation_id,
+        "summary": f"{picker.table.summary} of one {picker.parameter}",
+        "description": f"{picker.table.description} One {picker.parameter}, page by page.",
+        "openapi_extra": {"parameters": [choice, *pages, _IF_NONE_MATCH]},
+    } | _reading(page_name(picker.table), 404, 422)
+
+
+def health_options(operation_id: str, state: type[msgspec.Struct], *problems: int) -> dict[str, Any]:
+    """Give what FastAPI needs to put a health check into the contract."""
+    meaning = (state.__doc__ or "").rstrip(".")
+    content = {"application/json": {"schema": {"$ref": f"#/components/schemas/{state.__name__}"}}}
+    return {
+        "operation_id": operation_id,
+        "summary": meaning,
+        "description": f"{meaning}.",
+        "tags": ["health"],
+        "response_model": None,
+        "responses": problem_responses(405, *problems) | {200: {"description": "Yes.", "content": content}},
+    }
