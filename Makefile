@@ -20,8 +20,8 @@ help:
 setup: $(STAMP)
 
 $(STAMP): requirements-dev.lock pyproject.toml
-	@$(PYTHON) -c 'import sys; sys.exit(not ((3, 11) <= sys.version_info[:2] < (3, 14)))' || { \
-	  echo "ductrun needs Python 3.11, 3.12 or 3.13; '$(PYTHON)' is $$($(PYTHON) --version 2>&1)." \
+	@$(PYTHON) -c 'import sys; sys.exit(not ((3, 11) <= sys.version_info[:2] < (3, 14)))' 2>/dev/null || { \
+	  echo "ductrun needs Python 3.11, 3.12 or 3.13; '$(PYTHON)' is $$($(PYTHON) --version 2>/dev/null || echo missing)." \
 	       "Name another one: make $(MAKECMDGOALS) PYTHON=python3.12"; exit 1; }
 	@echo "making .venv from requirements-dev.lock (about a minute the first time)"
 	@rm -rf .venv && $(PYTHON) -m venv .venv

@@ -119,11 +119,11 @@ def test_bends_and_lengths_add_up() -> None:
 
 def test_cradled_and_triangular_meet_at_the_tightest_fit() -> None:
     tightest = 1 + 2 / math.sqrt(3)
-    assert weight_correction_factor(Arrangement.TRIANGULAR, tightest, 1) == pytest.approx(2.0)
-    assert weight_correction_factor(Arrangement.CRADLED, tightest, 1) == pytest.approx(2.0)
+    assert weight_correction_factor(Arrangement.TRIANGULAR, tightest) == pytest.approx(2.0)
+    assert weight_correction_factor(Arrangement.CRADLED, tightest) == pytest.approx(2.0)
     for ratio in (2.3, 2.8, 3.5, 6.0):
-        cradled = weight_correction_factor(Arrangement.CRADLED, ratio, 1)
-        assert cradled >= weight_correction_factor(Arrangement.TRIANGULAR, ratio, 1) > 1.0
+        cradled = weight_correction_factor(Arrangement.CRADLED, ratio)
+        assert cradled >= weight_correction_factor(Arrangement.TRIANGULAR, ratio) > 1.0
 
 
 def test_three_cables_lie_triangular_below_two_and_a_half() -> None:
@@ -167,3 +167,8 @@ def test_the_least_ratio_is_that_of_packed_circles() -> None:
     assert least_ratio(4) == pytest.approx(1 + math.sqrt(2), abs=1e-4)
     assert least_ratio(7) == 3.0
     assert least_ratio(16) == 4.0
+
+
+def test_more_than_four_cables_have_no_closed_form() -> None:
+    with pytest.raises(ValueError, match="no closed form"):
+        weight_correction_factor(Arrangement.MANY, 5.0)

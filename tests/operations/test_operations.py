@@ -372,7 +372,10 @@ def test_five_cables_take_a_flat_weight_correction_under_the_assumptions() -> No
     answer = ask("pull-tension", request)
     assert answer["result"]["arrangement"] == CableArrangement.MANY
     assert answer["result"]["weight_correction_factor"] == 1.4
-    assert 1.4 in [assumption["value"] for assumption in answer["assumptions"]]
+    assumed = {assumption["field"]: assumption["value"] for assumption in answer["assumptions"]}
+    assert assumed["#/cables/weight_correction_factor"] == 1.4
+    request["cables"]["weight_correction_factor"] = 1.6
+    assert ask("pull-tension", request)["result"]["weight_correction_factor"] == 1.6
     assert "clearance" not in answer["result"]
 
 

@@ -149,7 +149,7 @@ def test_a_110_kv_cable_by_the_exact_form() -> None:
 def test_the_weight_correction_of_three_cables() -> None:
     step = STEPS["PUB-11"]
     ratio = step["inputs"]["D_mm"] / step["inputs"]["d_mm"]
-    found = weight_correction_factor(Arrangement.TRIANGULAR, ratio, 1.0)
+    found = weight_correction_factor(Arrangement.TRIANGULAR, ratio)
     assert found == pytest.approx(step["published"], abs=0.005)
 
 

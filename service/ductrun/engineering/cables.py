@@ -57,11 +57,11 @@ def _s(ratio: float) -> float:
     return 1.0 / (ratio - 1.0)
 
 
-def weight_correction_factor(arrangement: Arrangement, ratio: float, many: float) -> float:
+def weight_correction_factor(arrangement: Arrangement, ratio: float) -> float:
     """Give the factor on friction, 1 or above, for an arrangement and the ratio D/d.
 
-    Single 1; two and triangular 1 / sqrt(1 - s^2); cradled 1 + 4/3 s^2; diamond 1 + 2 s^2; more than four: `many`, a
-    flat value, since no closed form exists. Valid where the cables pass the bore (`least_ratio`).
+    Single 1; two and triangular 1 / sqrt(1 - s^2); cradled 1 + 4/3 s^2; diamond 1 + 2 s^2. Valid where the cables pass
+    the bore (`least_ratio`). More than four have no closed form: a ValueError, the caller must know the factor.
     """
     s = _s(ratio) if ratio > 1.0 else 0.0
     match arrangement:
@@ -75,7 +75,7 @@ def weight_correction_factor(arrangement: Arrangement, ratio: float, many: float
         case Arrangement.DIAMOND:
             return 1.0 + 2.0 * s * s
         case Arrangement.MANY:
-            return many
+            raise ValueError("no closed form gives the weight correction of more than four cables")
 
 
 def sidewall_factor(arrangement: Arrangement, weight_correction: float) -> float:

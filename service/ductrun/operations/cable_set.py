@@ -77,6 +77,11 @@ class CableSet(Form):
         description="How the cables lie; factory-triplexed cable is triangular.",
         examples=["triangular"],
     )
+    weight_correction_factor: Omissible[Annotated[float, Field(ge=1, le=10)]] = Field(
+        default=None,
+        description="Factor on friction for cables side by side, in place of the one of their arrangement.",
+        examples=[1.4],
+    )
 
 
 @dataclass(frozen=True, slots=True)
@@ -108,8 +113,11 @@ def lie_of(cables: CableSet, bore: float, sheet: Worksheet) -> Lie:
             )
         )
     arrangement = _arrangement(cables, ratio, sheet)
-    many = sheet.settle("#/cables/arrangement", None, MANY_CABLES) if count > 4 else 1.0
-    weight_correction = engineering.weight_correction_factor(arrangement, ratio, many)
+    if count > 4 or cables.weight_correction_factor is not None:
+        given = cables.weight_correction_factor
+        weight_correction = sheet.settle("#/cables/weight_correction_factor", given, MANY_CABLES)
+    else:
+        weight_correction = engineering.weight_correction_factor(arrangement, ratio)
     sheet.cite("wall-reactions")
     if count == 3:
         caution_in_jam_band(ratio, sheet)

@@ -27,6 +27,8 @@ class CableSet:
         mass_per_length (MassPerLength): A mass per length with its unit.
         arrangement (CableArrangement | Unset): How cables lie in the conduit; three cables lie triangular or cradled.
         conductor (PulledConductor | Unset): The conductors within one cable.
+        weight_correction_factor (float | Unset): Factor on friction for cables side by side, in place of the one of
+            their arrangement.
     """
 
     count: int
@@ -34,6 +36,7 @@ class CableSet:
     mass_per_length: MassPerLength
     arrangement: CableArrangement | Unset = UNSET
     conductor: PulledConductor | Unset = UNSET
+    weight_correction_factor: float | Unset = UNSET
 
     def to_dict(self) -> dict[str, Any]:
         count = self.count
@@ -50,6 +53,8 @@ class CableSet:
         if not isinstance(self.conductor, Unset):
             conductor = self.conductor.to_dict()
 
+        weight_correction_factor = self.weight_correction_factor
+
         field_dict: dict[str, Any] = {}
 
         field_dict.update(
@@ -63,6 +68,8 @@ class CableSet:
             field_dict["arrangement"] = arrangement
         if conductor is not UNSET:
             field_dict["conductor"] = conductor
+        if weight_correction_factor is not UNSET:
+            field_dict["weight_correction_factor"] = weight_correction_factor
 
         return field_dict
 
@@ -93,12 +100,15 @@ class CableSet:
         else:
             conductor = PulledConductor.from_dict(_conductor)
 
+        weight_correction_factor = d.pop("weight_correction_factor", UNSET)
+
         cable_set = cls(
             count=count,
             diameter=diameter,
             mass_per_length=mass_per_length,
             arrangement=arrangement,
             conductor=conductor,
+            weight_correction_factor=weight_correction_factor,
         )
 
         return cable_set
