@@ -121,3 +121,23 @@ def test_the_fill_reports_the_sum_the_limit_and_the_quotient() -> None:
 
 def test_the_jam_ratio_is_the_conduit_over_the_cable() -> None:
     assert jam_ratio(4.026, 1.342) == pytest.approx(3.0)
+
+
+def test_two_round_up_without_the_option_for_a_single_one() -> None:
+    bore = measured_bore(Decimal(10))
+    pair = [group("4.1", 2)]  # 31 percent holds 1.844
+    rounded = assess(pair, bore, nipple=False, round_single=False)
+    assert rounded.within
+    assert rounded.rounded_up
+    assert maximum_count(bore, circle_area(Decimal("5.7")), nipple=True, round_single=False)[0] == 2  # 1.847
+
+
+def test_a_set_that_fits_exactly_was_not_rounded() -> None:
+    bore = measured_bore(Decimal(10))
+    exact = assess([group("2", 10)], bore, nipple=False, round_single=True)
+    assert exact.quotient == Decimal(10)
+    assert exact.within
+    assert not exact.rounded_up
+    mixed = assess([group("3", 4), group("2", 1)], bore, nipple=False, round_single=True)
+    assert mixed.within
+    assert not mixed.rounded_up

@@ -119,7 +119,8 @@ def maximum_count(bore: Bore, area: Decimal, *, nipple: bool, round_single: bool
     for rule, least in ((Rule.OVER_TWO, 3), (Rule.TWO, 2)):
         decimal_count = quotient(bore, rule, area)
         if whole_conductors(decimal_count) >= least:
-            return (whole_conductors(decimal_count) if rule is Rule.OVER_TWO else 2), rule, decimal_count
+            # at 31 percent this is two: where it would be three, 40 percent has held them already
+            return whole_conductors(decimal_count), rule, decimal_count
     decimal_count = quotient(bore, Rule.ONE, area)
     return min(whole_conductors(decimal_count) if round_single else int(decimal_count), 1), Rule.ONE, decimal_count
 
