@@ -15,7 +15,7 @@ from ductrun.engineering.cables import (
     sidewall_factor,
     weight_correction_factor,
 )
-from ductrun.engineering.pulling import HorizontalBend, Section, Straight, VerticalBend
+from ductrun.engineering.pulling import Friction, HorizontalBend, Section, Straight, VerticalBend
 
 
 def integrated(tension: float, weight: float, friction: float, radius: float, entry: float, leave: float) -> float:
@@ -91,7 +91,9 @@ def test_a_bend_at_the_reel_is_not_free() -> None:
 
 
 def test_a_steep_descent_carries_zero_and_says_how_much_to_hold_back() -> None:
-    [steep, level] = pulling.pull([Straight(100.0, math.radians(-15)), Straight(10.0, 0.0)], 100.0, 0.2, 0.0)
+    [steep, level] = pulling.pull(
+        [Straight(100.0, math.radians(-15)), Straight(10.0, 0.0)], 100.0, Friction(0.2, 0.2), 0.0
+    )
     runaway = 100.0 * 100.0 * (math.sin(math.radians(15)) - 0.2 * math.cos(math.radians(15)))
     assert steep.tension_out == 0.0
     assert steep.hold_back == pytest.approx(runaway)

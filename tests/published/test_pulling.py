@@ -156,7 +156,7 @@ def test_the_weight_correction_of_three_cables() -> None:
 def test_a_400_mm2_conductor_bears_27440_newtons() -> None:
     step = STEPS["PUB-13"]
     given = step["inputs"]
-    found = conductor_limit(given["stress_N_mm2"] * 1e6, given["A_mm2"] * 1e-6, given["n"], 0.8)
+    found = conductor_limit(given["stress_N_mm2"] * 1e6, given["A_mm2"] * 1e-6, given["n"])
     assert [found, found / ForceUnit.KGF.scale] == pytest.approx(step["published"], rel=1e-4)
 
 

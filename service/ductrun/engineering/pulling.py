@@ -12,15 +12,25 @@ from collections.abc import Iterable, Sequence
 from typing import NamedTuple
 
 
+class Friction(NamedTuple):
+    """Effective friction K of one cable set: weight correction times the coefficient, in straights and in bends.
+
+    The two differ only for documents that put the weight correction on straights alone.
+    """
+
+    straights: float
+    bends: float
+
+
 class Straight(NamedTuple):
     """A straight section: `length` [m] at a slope `grade` [rad]."""
 
     length: float
     grade: float
 
-    def carry(self, tension: float, weight: float, friction: float) -> float:
+    def carry(self, tension: float, weight: float, friction: Friction) -> float:
         """Give the tension [N] at its end; see `straight`."""
-        return straight(tension, weight, friction, self.length, self.grade)
+        return straight(tension, weight, friction.straights, self.length, self.grade)
 
     def reversed(self) -> Straight:
         """Give the section met from its other end."""
@@ -43,9 +53,9 @@ class HorizontalBend(NamedTuple):
     radius: float
     angle: float
 
-    def carry(self, tension: float, weight: float, friction: float) -> float:
+    def carry(self, tension: float, weight: float, friction: Friction) -> float:
         """Give the tension [N] at its end; see `horizontal_bend`."""
-        return horizontal_bend(tension, weight, friction, self.radius, self.angle)
+        return horizontal_bend(tension, weight, friction.bends, self.radius, self.angle)
 
     def reversed(self) -> HorizontalBend:
         """Give the section met from its other end: the same."""
@@ -64,9 +74,9 @@ class VerticalBend(NamedTuple):
     entry_grade: float
     exit_grade: float
 
-    def carry(self, tension: float, weight: float, friction: float) -> float:
+    def carry(self, tension: float, weight: float, friction: Friction) -> float:
         """Give the tension [N] at its end; see `vertical_bend`."""
-        return vertical_bend(tension, weight, friction, self.radius, self.entry_grade, self.exit_grade)
+        return vertical_bend(tension, weight, friction.bends, self.radius, self.entry_grade, self.exit_grade)
 
     def reversed(self) -> VerticalBend:
         """Give the section met from its other end: slopes swap and change sign."""
@@ -194,7 +204,7 @@ def vertical_bend(
     return _sag_piece(tension, side, friction, entry_grade, exit_grade)
 
 
-def pull(sections: Iterable[Section], weight: float, friction: float, incoming: float) -> list[SectionPull]:
+def pull(sections: Iterable[Section], weight: float, friction: Friction, incoming: float) -> list[SectionPull]:
     """Carry the tension through a route; below zero the reel holds back and zero goes on.
 
     Parameters: sections in the order of the pull, weight w [N/m] of all cables, friction K, incoming tension [N].

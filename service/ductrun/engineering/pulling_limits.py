@@ -7,14 +7,26 @@ own limit. The limits of the cable's maker govern.
 from __future__ import annotations
 
 
-def conductor_limit(stress: float, area: float, count: int, more_than_three: float) -> float:
-    """Give the pull [N] that the conductors bear: S x N x A, times a factor where more than three share it.
+def counted_conductors(count: int, three_counted: float, more_than_three_factor: float) -> float:
+    """Give how many of N conductors are taken to share the pull: all of one or two, `three_counted` of three, and N
+    times the factor above three.
 
-    Parameters: stress S [N/m2], area A of one conductor [m2], count N of all conductors, more_than_three (0.8).
+    Source: Southwire, technical page Wire and Cable Pulling Tensions (3 and 0.8); EC&M, sidebar to MV Cable Pulling (2
+    and 0.6).
+    """
+    if count < 3:
+        return float(count)
+    return three_counted if count == 3 else count * more_than_three_factor
+
+
+def conductor_limit(stress: float, area: float, counted: float) -> float:
+    """Give the pull [N] that the conductors bear: S x N x A.
+
+    Parameters: stress S [N/m2], area A of one conductor [m2], counted N of all conductors (`counted_conductors`).
     Shields, armor and concentric neutrals are not counted; conductors of mixed sizes should not be pulled together.
     Source: Southwire, technical page Wire and Cable Pulling Tensions.
     """
-    return stress * area * count * (1.0 if count <= 3 else more_than_three)
+    return stress * area * counted
 
 
 def sidewall_pressure(tension_out: float, radius: float, factor: float) -> float:

@@ -2,7 +2,16 @@
 
 from typing import Any
 
-from ductrun.operations import conductor_count, conduit_size, encasement, expansion, fill, pull_tension, spacers
+from ductrun.operations import (
+    conductor_count,
+    conduit_size,
+    encasement,
+    expansion,
+    fill,
+    pull_plan,
+    pull_tension,
+    spacers,
+)
 from ductrun.operations.operation import Operation
 
 OPERATIONS: tuple[Operation[Any, Any], ...] = (
@@ -13,6 +22,7 @@ OPERATIONS: tuple[Operation[Any, Any], ...] = (
     spacers.OPERATION,
     encasement.OPERATION,
     pull_tension.OPERATION,
+    pull_plan.OPERATION,
 )
 
 __all__ = ["OPERATIONS", "Operation"]

@@ -8,40 +8,24 @@ from typing import Annotated
 from pydantic import Field
 
 from ductrun.engineering import cables as engineering
-from ductrun.engineering.pulling_limits import conductor_limit
 from ductrun.operations.choices import (
-    Attachment,
     CableArrangement,
+    CableSheath,
+    CableShielding,
+    CableType,
     ConductorMaterial,
     ConductorSize,
+    ConductorTemper,
     Severity,
 )
 from ductrun.operations.defaults import number, quantity
-from ductrun.operations.inputs import CableMass, Diameter, Form, MetalArea, Omissible
+from ductrun.operations.inputs import CableMass, Diameter, Form, MetalArea, Omissible, PullingStress
 from ductrun.operations.jam import caution_in_jam_band
 from ductrun.operations.worksheet import Fault, UnanswerableError, Worksheet, text_of
-from ductrun.tables import TABLES
-from ductrun.units import STANDARD_GRAVITY, ConductorArea, ConductorAreaUnit, Force, ForceUnit, Length
+from ductrun.units import STANDARD_GRAVITY, Length
 
 MANY_CABLES = number("pulling.many_cables_weight_correction")
 CLEARANCE_MINIMUM = quantity("pulling.clearance_minimum", Length)
-DEVICE_LIMIT = quantity("pulling.device_limit", Force)
-BASKET_GRIP_LIMIT = quantity("pulling.basket_grip_limit", Force)
-MORE_THAN_THREE = number("pulling.more_than_three_conductors")
-STRESS = {
-    ConductorMaterial.COPPER: number("pulling.copper_stress"),
-    ConductorMaterial.ALUMINUM: number("pulling.aluminum_stress"),
-}
-_PASCALS = ForceUnit.LBF.scale / (ConductorAreaUnit.KCMIL.scale / 1000)  # of one lbf/cmil
-
-# metal area [m2] of every size: Table 8 gives the circular mils of a gauge, a size in kcmil is its own area
-_METAL_AREAS: dict[str, float] = {
-    size: ConductorArea.parse(float(size.split()[0]), "kcmil").si for size in ConductorSize if size.endswith("kcmil")
-} | {
-    row.size: ConductorArea.parse(row.circular_mils / 1000, "kcmil").si
-    for row in TABLES["conductors"]
-    if row.table == "8" and row.size.endswith("AWG")
-}
 
 
 class PulledConductor(Form):
@@ -55,6 +39,14 @@ class PulledConductor(Form):
         default=None,
         description="Metal area of one conductor; give this or the size.",
         examples=[{"value": 240, "unit": "mm2"}],
+    )
+    temper: Omissible[ConductorTemper] = Field(
+        default=None, description="Temper or alloy of the metal.", examples=["aa_8000"]
+    )
+    allowable_stress: Omissible[PullingStress] = Field(
+        default=None,
+        description="Pull per metal area that the conductor bears, in place of the published one.",
+        examples=[{"value": 70.2, "unit": "MPa"}],
     )
     count: Annotated[int, Field(ge=1, le=200)] = Field(
         description="Conductors of this size in one cable, shields and grounds not counted.", examples=[1]
@@ -77,6 +69,20 @@ class CableSet(Form):
         description="How the cables lie; factory-triplexed cable is triangular.",
         examples=["triangular"],
     )
+    cable_type: Omissible[CableType] = Field(
+        default=None, description="Kind of cable, for its sidewall pressure.", examples=["power_shielded_5_to_35_kv"]
+    )
+    shielding: Omissible[CableShielding] = Field(
+        default=None, description="Make-up of the cable, for its bending radius.", examples=["shielded"]
+    )
+    shielded_conductor_diameter: Omissible[Diameter] = Field(
+        default=None,
+        description="Outside diameter of one shielded conductor within an individually shielded cable.",
+        examples=[{"value": 0.9, "unit": "in"}],
+    )
+    sheath: Omissible[CableSheath] = Field(
+        default=None, description="What a basket grip would hold.", examples=["nonmetallic"]
+    )
     weight_correction_factor: Omissible[Annotated[float, Field(ge=1, le=10)]] = Field(
         default=None,
         description="Factor on friction for cables side by side, in place of the one of their arrangement.",
@@ -94,6 +100,7 @@ class Lie:
     sidewall_factor: float
     weight: float
     clearance: float | None
+    handbook_clearance: float | None
 
 
 def lie_of(cables: CableSet, bore: float, sheet: Worksheet) -> Lie:
@@ -139,6 +146,7 @@ def lie_of(cables: CableSet, bore: float, sheet: Worksheet) -> Lie:
         engineering.sidewall_factor(arrangement, weight_correction),
         count * cables.mass_per_length.si * STANDARD_GRAVITY,
         clearance,
+        engineering.handbook_clearance(arrangement, bore, diameter),
     )
 
 
@@ -167,55 +175,3 @@ def _arrangement(cables: CableSet, ratio: float, sheet: Worksheet) -> engineerin
             )
         )
     return given
-
-
-def allowable_tension(cables: CableSet, attachment: Attachment, sheet: Worksheet) -> tuple[float, str]:
-    """Give the tension [N] the conductors, the grip and the device allow, and the words of the rule that decided."""
-    limits = [(DEVICE_LIMIT.value.si, f"pulling device, {DEVICE_LIMIT.source}")]
-    sheet.cite(DEVICE_LIMIT.source_id)
-    if attachment is Attachment.BASKET_GRIP:
-        limits.append((BASKET_GRIP_LIMIT.value.si, f"basket grip, {BASKET_GRIP_LIMIT.source}"))
-        sheet.cite(BASKET_GRIP_LIMIT.source_id)
-    if cables.conductor is None:
-        sheet.find(
-            Severity.CAUTION,
-            "conductor_not_given",
-            "Without the conductor the tension is held only against the pulling gear: give the conductor, or the "
-            "allowable tension of the cable's maker.",
-            "common practice, no source",
-        )
-    else:
-        conductor = cables.conductor
-        stress = STRESS[conductor.material]
-        count = cables.count * conductor.count
-        area = metal_area(conductor)
-        limit = conductor_limit(stress.value * _PASCALS, area, count, MORE_THAN_THREE.value)
-        limits.append((limit, f"{conductor.material} conductors, {stress.source}"))
-        sheet.cite(stress.source_id)
-        if sheet.working is not None:
-            shared = f" x {MORE_THAN_THREE.value:g}" if count > 3 else ""
-            circular_mils = area / ConductorAreaUnit.KCMIL.scale * 1000
-            sheet.show(
-                "T_conductors",
-                "S x N x A, times 0.8 above three conductors",
-                f"{stress.value:g} lbf/cmil x {count} x {circular_mils:.6g} cmil{shared}",
-                sheet.tell.force(limit),
-            )
-    return min(limits)
-
-
-def metal_area(conductor: PulledConductor) -> float:
-    """Give the metal area of one conductor [m2], from its size or as given."""
-    if (conductor.size is None) == (conductor.area is None):
-        raise UnanswerableError(
-            Fault(
-                "#/cables/conductor/size" if conductor.size is None else "#/cables/conductor/area",
-                "one_of_two",
-                "Give either the size or the area of the conductor.",
-                [size.value for size in ConductorSize],
-            )
-        )
-    if conductor.area is not None:
-        return conductor.area.si
-    assert conductor.size is not None  # noqa: S101  (one of the two is there)
-    return _METAL_AREAS[conductor.size]

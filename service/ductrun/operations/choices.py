@@ -147,6 +147,57 @@ class CableArrangement(Code):
     MANY = "many"
 
 
+class ConductorTemper(Code):
+    """Tempers and alloys of conductors with a published pulling stress."""
+
+    SOFT = "soft"
+    HALF_HARD = "half_hard"
+    THREE_QUARTER_HARD = "three_quarter_hard"
+    HARD = "hard"
+    AA_8000 = "aa_8000"
+
+
+class ConductorCounting(Code):
+    """Published rules for how many conductors share the pull: all of three, or two of three single conductors."""
+
+    ALL_COUNTED = "all_counted"
+    TWO_OF_THREE = "two_of_three"
+
+
+class WeightCorrectionUse(Code):
+    """Two readings of the weight correction: in the bend exponent as well, or on straights alone."""
+
+    STRAIGHTS_AND_BENDS = "straights_and_bends"
+    STRAIGHTS_ONLY = "straights_only"
+
+
+class CableSheath(Code):
+    """What a basket grip holds."""
+
+    NONMETALLIC = "nonmetallic"
+    COPPER_OR_ALUMINUM = "copper_or_aluminum"
+
+
+class CableType(Code):
+    """Kinds of cable with a published sidewall pressure."""
+
+    GENERAL = "general"
+    CONTROL_NONSHIELDED_600_V = "control_nonshielded_600_v"
+    CONTROL_SHIELDED_600_V = "control_shielded_600_v"
+    POWER_NONSHIELDED_600_V = "power_nonshielded_600_v"
+    POWER_SHIELDED_5_TO_35_KV = "power_shielded_5_to_35_kv"
+    INTERLOCKED_ARMOR = "interlocked_armor"
+    CORRUGATED_ARMOR = "corrugated_armor"
+
+
+class CableShielding(Code):
+    """Make-up of a cable that sets its least bending radius."""
+
+    NONSHIELDED = "nonshielded"
+    SHIELDED = "shielded"
+    INDIVIDUALLY_SHIELDED = "individually_shielded"
+
+
 class Attachment(Code):
     """Ways to hold the cable: by its conductors or by its jacket."""
 

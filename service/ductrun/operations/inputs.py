@@ -23,6 +23,7 @@ from ductrun.units import (
     Length,
     Mass,
     MassPerLength,
+    Pressure,
     Quantity,
     Temperature,
     TemperatureDifference,
@@ -94,6 +95,7 @@ BendRadius = Annotated[Length, _inches(0.5, 120_000)]
 Diameter = Annotated[Length, _inches(0.01, 60)]
 Clearance = Annotated[Length, _inches(0, 240)]
 Offset = Annotated[Length, _feet(0, 1_000)]
+RoutePosition = Annotated[Length, _feet(0, 10_000_000)]
 Interval = Annotated[Length, _feet(0.25, 1_000)]
 TrenchWidth = Annotated[Length, _inches(1, 1_200)]
 FittingTravel = Annotated[Length, _inches(0.25, 60)]
@@ -105,6 +107,7 @@ TensionLimit = Annotated[Force, Between(Force.parse(1, "lbf"), Force.parse(1_000
 SidewallLimit = Annotated[
     ForcePerLength, Between(ForcePerLength.parse(1, "lbf/ft"), ForcePerLength.parse(100_000, "lbf/ft"))
 ]
+PullingStress = Annotated[Pressure, Between(Pressure.parse(1, "MPa"), Pressure.parse(1_000, "MPa"))]
 MetalArea = Annotated[ConductorArea, Between(ConductorArea.parse(0.1, "kcmil"), ConductorArea.parse(10_000, "kcmil"))]
 ConduitTemperature = Annotated[Temperature, Between(Temperature.parse(-100, "degF"), Temperature.parse(400, "degF"))]
 TemperatureSpan = Annotated[

@@ -8,16 +8,14 @@ from typing import Annotated
 from msgspec import UNSET, Meta, Struct, UnsetType
 
 from ductrun.engineering import pulling as engineering
+from ductrun.engineering.pull_search import Load
 from ductrun.engineering.pulling_limits import sidewall_pressure
 from ductrun.operations import answers
-from ductrun.operations.cable_set import Lie
 from ductrun.operations.choices import ConduitType, Severity
 from ductrun.operations.conduits import ListedConduit, MeasuredConduit
-from ductrun.operations.defaults import quantity
+from ductrun.operations.pull_inputs import BEND_TOTAL_LIMIT, Pulling
 from ductrun.operations.worksheet import Fault, UnanswerableError, Worksheet, text_of
-from ductrun.units import Angle, ForcePerLength
 
-BEND_TOTAL_LIMIT = quantity("pulling.bend_total_limit", Angle)
 _BEYOND_ANY_ROPE = 1e9  # N
 _BEND_RULES = {
     ConduitType.HDPE_SCHEDULE_40: "bend_total_hdpe",
@@ -48,15 +46,13 @@ class Direction:
     def __init__(
         self,
         route: Sequence[engineering.Section],
-        lie: Lie,
-        friction: float,
-        incoming: float,
+        load: Load,
         sheet: Worksheet,
     ) -> None:
         """Carry the tension through a route; refuses one that no rope could pull."""
         try:
-            pulled = engineering.pull(route, lie.weight, friction, incoming)
-            highest = max(incoming, *(section.tension_out for section in pulled))
+            pulled = engineering.pull(route, load.weight, load.friction, load.incoming)
+            highest = max(load.incoming, *(section.tension_out for section in pulled))
         except OverflowError:
             highest = _BEYOND_ANY_ROPE
         if not highest < _BEYOND_ANY_ROPE:
@@ -78,7 +74,7 @@ class Direction:
             if isinstance(section, engineering.Straight):
                 sections.append(SectionTension(entering, leaving, hold_back))
             else:
-                pressed = sidewall_pressure(step.tension_out, section.radius, lie.sidewall_factor)
+                pressed = sidewall_pressure(step.tension_out, section.radius, load.sidewall_factor)
                 worst = pressed if pressed > worst else worst
                 sections.append(SectionTension(entering, leaving, hold_back, per_length(pressed)))
             entering = leaving
@@ -93,37 +89,31 @@ class Direction:
         return max(self.highest / allowed, (self.pressure or 0.0) / allowed_pressure)
 
 
-def hold_against_limits(
-    way: Direction,
-    allowed: float,
-    rule: str,
-    pressure_limit: ForcePerLength,
-    pressure_rule: str,
-    sheet: Worksheet,
-) -> None:
+def hold_against_limits(way: Direction, pulling: Pulling, sheet: Worksheet) -> None:
     """Find where the pull breaks a limit of the cable or the gear."""
     tell = sheet.tell
-    if way.highest > allowed * (1 + 1e-9):
-        told, limit = tell.force(way.highest), tell.force(allowed)
+    if way.highest > pulling.limits.tension * (1 + 1e-9):
+        told, limit = tell.force(way.highest), tell.force(pulling.limits.tension)
         sheet.find(
             Severity.VIOLATION,
             "tension_exceeded",
-            f"The pull reaches {text_of(told)}; {text_of(limit)} is allowed ({rule}). Divide the run or pull from the "
-            "other end.",
-            rule,
+            f"The pull reaches {text_of(told)}; {text_of(limit)} is allowed ({pulling.tension_rule}). Divide the run "
+            "or pull from the other end.",
+            pulling.tension_rule,
             told,
             limit,
         )
-    if way.pressure is not None and way.pressure > pressure_limit.si * (1 + 1e-9):
+    if way.pressure is not None and way.pressure > pulling.limits.pressure * (1 + 1e-9):
         told_pressure = tell.force_per_length(way.pressure)
         sheet.find(
             Severity.VIOLATION,
             "sidewall_pressure_exceeded",
-            f"Sidewall pressure reaches {text_of(told_pressure)} in a bend; {pressure_limit.in_system(tell.system)} is "
-            "allowed. Widen the bend, move it toward the reel, or take the limit of the cable's maker.",
-            pressure_rule,
+            f"Sidewall pressure reaches {text_of(told_pressure)} in a bend; "
+            f"{text_of(tell.given(pulling.pressure_limit))} is allowed. Widen the bend, move it toward the reel, or "
+            "take the limit of the cable's maker.",
+            pulling.pressure_rule,
             told_pressure,
-            tell.given(pressure_limit),
+            tell.given(pulling.pressure_limit),
         )
 
 
@@ -161,44 +151,31 @@ def report_route(conduit: ListedConduit | MeasuredConduit, way: Direction, total
     )
 
 
-def show_working(
-    route: Sequence[engineering.Section],
-    pulled: Sequence[engineering.SectionPull],
-    lie: Lie,
-    coefficient: float,
-    friction: float,
-    sheet: Worksheet,
-) -> None:
-    """Write out the forward pull, with the plain capstan figure beside each bend."""
-    tell = sheet.tell
+def show_working(way: Direction, pulling: Pulling, sheet: Worksheet) -> None:
+    """Write out the forward pull, with the plain capstan figure and its shortfall beside each bend."""
+    tell, lie, load = sheet.tell, pulling.lie, pulling.load
+    friction = load.friction
     sheet.show("wc", f"weight correction, {lie.arrangement.value}", f"D/d = {lie.ratio:.5g}", lie.weight_correction)
-    sheet.show("K", "wc x coefficient of friction", f"{lie.weight_correction:.6g} x {coefficient:g}", friction)
-    sheet.show(
-        "w",
-        "weight of all cables",
-        "count x mass per length x 9.80665 m/s2",
-        tell.force_per_length(lie.weight),
-    )
-    for index, (section, step) in enumerate(zip(route, pulled, strict=True), start=1):
-        entering, after = step.tension_in, tell.force(step.tension_out)
-        start = f"T1 = {entering:.6g} N, w = {lie.weight:.6g} N/m, K = {friction:.6g}"
-        match section:
-            case engineering.Straight(length, grade):
-                formula = "T1 + w L (K cos phi + sin phi), not below 0"
-                sheet.show(f"T{index}", formula, f"{start}, L = {length:.6g} m, phi = {grade:.6g} rad", after)
-                continue
-            case engineering.HorizontalBend(radius, angle):
-                formula = "T1 cosh(K theta) + sinh(K theta) sqrt(T1^2 + (w R)^2)"
-                sheet.show(f"T{index}", formula, f"{start}, R = {radius:.6g} m, theta = {angle:.6g} rad", after)
-            case engineering.VerticalBend(radius, entry, leave):
-                angle = abs(leave - entry)
-                formula = "dT/dphi = K |T -+ w R cos phi| + w R sin phi, in closed form piece by piece, not below 0"
-                given = f"{start}, R = {radius:.6g} m, phi = {entry:.6g} to {leave:.6g} rad"
-                sheet.show(f"T{index}", formula, given, after)
-        plain = engineering.capstan(entering, friction, angle)
-        sheet.show(
-            f"T{index} plain",
-            "T1 e^(K theta), weight neglected",
-            f"theta = {angle:.6g} rad",
-            tell.force(plain),
-        )
+    for name, value in (("K straights", friction.straights), ("K bends", friction.bends)):
+        sheet.show(name, "weight correction where it applies, x coefficient", f"{pulling.coefficient:g}", value)
+    sheet.show("w", "weight of all cables", "count x mass per length x 9.80665 m/s2", tell.force_per_length(lie.weight))
+    for index, (section, step) in enumerate(zip(pulling.route, way.pulled, strict=True), start=1):
+        entering, leaving = step.tension_in, step.tension_out
+        start = f"T1 = {entering:.6g} N, w = {lie.weight:.6g} N/m"
+        if isinstance(section, engineering.Straight):
+            formula = "T1 + w L (K cos phi + sin phi), not below 0"
+            given = f"{start}, K = {friction.straights:.6g}, L = {section.length:.6g} m, phi = {section.grade:.6g} rad"
+            sheet.show(f"T{index}", formula, given, tell.force(leaving))
+            continue
+        bend = f"{start}, K = {friction.bends:.6g}, R = {section.radius:.6g} m"
+        if isinstance(section, engineering.HorizontalBend):
+            formula = "T1 cosh(K theta) + sinh(K theta) sqrt(T1^2 + (w R)^2)"
+            given = f"{bend}, theta = {section.angle:.6g} rad"
+        else:
+            formula = "dT/dphi = K |T -+ w R cos phi| + w R sin phi, in closed form piece by piece, not below 0"
+            given = f"{bend}, phi = {section.entry_grade:.6g} to {section.exit_grade:.6g} rad"
+        sheet.show(f"T{index}", formula, given, tell.force(leaving))
+        plain = engineering.capstan(entering, friction.bends, section.angle)
+        off = f"{(plain - leaving) / leaving * 100:+.2f} percent of the form with weight" if leaving else "against none"
+        formula = "T1 e^(K theta), the weight of the cable neglected"
+        sheet.show(f"T{index} plain", formula, f"theta = {section.angle:.6g} rad; {off}", tell.force(plain))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Annotated
+from typing import Annotated, Any
 
 from msgspec import UNSET, Meta, Struct, UnsetType
 from pydantic import Field
@@ -10,66 +10,43 @@ from pydantic import Field
 from ductrun.engineering import pulling as engineering
 from ductrun.engineering.cables import OVALITY
 from ductrun.operations import answers
-from ductrun.operations.cable_set import DEVICE_LIMIT, CableSet, allowable_tension, lie_of
-from ductrun.operations.choices import (
-    Attachment,
-    CableArrangement,
-    CodeEdition,
-    PullDirection,
-    Severity,
-)
-from ductrun.operations.conduits import Conduit, inside_diameter
-from ductrun.operations.defaults import choice, number, quantity
-from ductrun.operations.inputs import Form, Omissible, SidewallLimit, Tension, TensionLimit
+from ductrun.operations.choices import CableArrangement, PullDirection, Severity
+from ductrun.operations.defaults import number
+from ductrun.operations.inputs import Interval, Omissible
 from ductrun.operations.operation import Operation
-from ductrun.operations.pull_direction import (
-    Direction,
-    SectionTension,
-    hold_against_limits,
-    report_route,
-    show_working,
+from ductrun.operations.pull_direction import Direction, SectionTension, hold_against_limits, report_route, show_working
+from ductrun.operations.pull_inputs import Pulling, PullInputs, settle
+from ductrun.operations.pull_studies import (
+    FrictionCase,
+    FrictionRange,
+    LargestComplying,
+    ProfilePoint,
+    friction_cases,
+    largest_complying,
+    profile,
 )
-from ductrun.operations.route import Route, sections_of
-from ductrun.operations.worksheet import Gathering, Worksheet, text_of
-from ductrun.units import Force, ForcePerLength, LengthUnit, VolumeUnit
+from ductrun.operations.worksheet import Worksheet, text_of
+from ductrun.units import Force, LengthUnit, VolumeUnit
 
-FRICTION = number("pulling.friction_coefficient")
-INCOMING = quantity("pulling.incoming_tension", Force)
-ATTACHMENT = choice("pulling.attachment", Attachment)
-SIDEWALL_LIMIT = quantity("pulling.sidewall_limit", ForcePerLength)
 _LUBRICANT = number("pulling.lubricant_per_length")  # US gallons for each foot and inch
 _FILM = _LUBRICANT.value * VolumeUnit.GAL_US.scale / (LengthUnit.FT.scale * LengthUnit.INCH.scale)
 
 
-class PullTensionRequest(Form):
-    """Cables, conduit, and the route in the order of the pull."""
+class PullTensionRequest(PullInputs):
+    """Cables, conduit, and the route in the order of the pull; and what to find beside the tension."""
 
-    conduit: Conduit = Field(description="The conduit.")
-    cables: CableSet = Field(description="The cables pulled together.")
-    friction_coefficient: Omissible[Annotated[float, Field(ge=0.01, le=2)]] = Field(
-        default=None, description="Coefficient of friction of one cable against the conduit.", examples=[0.35]
+    friction_range: Omissible[FrictionRange] = Field(
+        default=None, description="Gives the pull at a low and a high friction as well."
     )
-    incoming_tension: Omissible[Tension] = Field(
+    find_largest: Omissible[bool] = Field(
         default=None,
-        description="Tension at the entry, from the reel.",
-        examples=[{"value": 50, "unit": "lbf"}],
+        description="Whether to find the largest friction, incoming tension and last straight that still comply.",
+        examples=[True],
     )
-    attachment: Omissible[Attachment] = Field(
-        default=None, description="How the rope holds the cable.", examples=["pulling_eye"]
-    )
-    allowable_tension: Omissible[TensionLimit] = Field(
+    profile_spacing: Omissible[Interval] = Field(
         default=None,
-        description="Limit of the cable's maker, in place of the one computed.",
-        examples=[{"value": 10000, "unit": "lbf"}],
-    )
-    allowable_sidewall_pressure: Omissible[SidewallLimit] = Field(
-        default=None,
-        description="Limit of the cable's maker, in place of the general one.",
-        examples=[{"value": 500, "unit": "lbf/ft"}],
-    )
-    sections: Route = Field(description="The route, in the order of the pull, every bend and elbow included.")
-    code_edition: Omissible[CodeEdition] = Field(
-        default=None, description="Edition of NFPA 70 to follow.", examples=["2023"]
+        description="Gives the tension along the run at points this far apart, for plotting.",
+        examples=[{"value": 10, "unit": "ft"}],
     )
 
 
@@ -78,6 +55,7 @@ class ReversedPull(Struct, frozen=True, gc=False):
 
     tension: Annotated[answers.Force, Meta(description="Tension at the pulling end.")]
     within_limits: Annotated[bool, Meta(description="Whether tension and sidewall pressure keep their limits.")]
+    utilization_percent: Annotated[float, Meta(description="The larger share of the two limits that is used.")]
     sections: Annotated[
         list[SectionTension],
         Meta(description="The sections in the order of this pull: the route from its last section to its first."),
@@ -97,9 +75,11 @@ class PullTensionResult(Struct, frozen=True, gc=False):
     allowable_tension: Annotated[answers.Force, Meta(description="What conductors, grip and gear allow.")]
     allowable_sidewall_pressure: Annotated[answers.ForcePerLength, Meta(description="What the cable allows in a bend.")]
     within_limits: Annotated[bool, Meta(description="Whether tension and sidewall pressure keep their limits.")]
+    utilization_percent: Annotated[float, Meta(description="The larger share of the two limits that is used.")]
     sections: Annotated[list[SectionTension], Meta(description="The sections in the order of the pull.")]
     reversed: Annotated[ReversedPull, Meta(description="The same pull from the other end.")]
     better_direction: Annotated[PullDirection, Meta(description="Direction that uses less of the limits.")]
+    better_reason: Annotated[str, Meta(description="Why that end, in a sentence.")]
     bend_total: Annotated[answers.Angle, Meta(description="All bends of the route together.")]
     lubricant_volume: Annotated[answers.Volume, Meta(description="Pulling lubricant for the run.")]
     jam_ratio: Annotated[float | UnsetType, Meta(description="Conduit over cable diameter; for three cables only.")] = (
@@ -108,6 +88,16 @@ class PullTensionResult(Struct, frozen=True, gc=False):
     jam_ratio_with_ovality: Annotated[
         float | UnsetType,
         Meta(description="The same times 1.05, the handbook allowance for ovality in bends."),
+    ] = UNSET
+    friction_cases: Annotated[
+        list[FrictionCase] | UnsetType, Meta(description="The pull at low, expected and high friction, if asked.")
+    ] = UNSET
+    largest: Annotated[LargestComplying | UnsetType, Meta(description="What would still comply, if asked.")] = UNSET
+    profile: Annotated[
+        list[ProfilePoint] | UnsetType, Meta(description="Tension along the run for plotting, if asked.")
+    ] = UNSET
+    handbook_clearance: Annotated[
+        answers.Length | UnsetType, Meta(description="Clearance as handbooks print it; higher for the cradle.")
     ] = UNSET
     clearance: Annotated[
         answers.Length | UnsetType, Meta(description="Free height above the cables; up to four cables.")
@@ -120,82 +110,82 @@ class PullTensionResult(Struct, frozen=True, gc=False):
 def compute(request: PullTensionRequest, sheet: Worksheet) -> PullTensionResult:
     """Carry the tension through the route in both directions and hold it against the limits."""
     tell = sheet.tell
-    sheet.follow_edition(request.code_edition)
-    faults = Gathering()
-    with faults:
-        bore = inside_diameter(request.conduit, sheet)
-    with faults:
-        route = sections_of(request.sections, sheet)
-    faults.stop()
-    lie = lie_of(request.cables, bore, sheet)
-    coefficient = sheet.settle("#/friction_coefficient", request.friction_coefficient, FRICTION)
-    incoming = sheet.settle("#/incoming_tension", request.incoming_tension, INCOMING).si
-    attachment = sheet.settle("#/attachment", request.attachment, ATTACHMENT)
-    if request.allowable_tension is None:
-        allowed, rule = allowable_tension(request.cables, attachment, sheet)
-        told_allowed = tell.force(allowed)
-        sheet.assume("#/allowable_tension", told_allowed, f"computed from {rule}", DEVICE_LIMIT.source_id)
-    else:
-        allowed, rule = request.allowable_tension.si, "the limit given"
-        told_allowed = _force(request.allowable_tension, sheet)
-    pressure_limit = sheet.settle("#/allowable_sidewall_pressure", request.allowable_sidewall_pressure, SIDEWALL_LIMIT)
-    allowed_pressure = pressure_limit.si
-    friction = coefficient * lie.weight_correction
-    sheet.cite("exact-bend")
-    forward = Direction(route, lie, friction, incoming, sheet)
-    backward = Direction(engineering.reverse(route), lie, friction, incoming, sheet)
-    use, use_backward = (way.use_of(allowed, allowed_pressure) for way in (forward, backward))
+    pulling = settle(request, sheet)
+    route, lie, limits = pulling.route, pulling.lie, pulling.limits
+    forward = Direction(route, pulling.load, sheet)
+    backward = Direction(engineering.reverse(route), pulling.load, sheet)
+    use, use_backward = (way.use_of(limits.tension, limits.pressure) for way in (forward, backward))
     total = engineering.bend_total(route)
-
-    pressure_rule = "the limit given" if request.allowable_sidewall_pressure is not None else SIDEWALL_LIMIT.source
-    hold_against_limits(forward, allowed, rule, pressure_limit, pressure_rule, sheet)
+    hold_against_limits(forward, pulling, sheet)
     report_route(request.conduit, forward, total, sheet)
-    better = PullDirection.REVERSED if use_backward < use * (1 - 1e-9) else PullDirection.FORWARD
-    if better is PullDirection.REVERSED:
-        told = tell.force(backward.final)
-        sheet.find(
-            Severity.NOTE,
-            "pull_from_the_other_end",
-            f"From the other end the pull ends at {text_of(told)} instead of {text_of(tell.force(forward.final))} and "
-            f"uses {use_backward * 100:.0f} percent of its limits instead of {use * 100:.0f}.",
-            "derived",
-            told,
-            tell.force(forward.final),
-        )
+    better, reason = _better_end(forward, backward, use, use_backward, sheet)
     if sheet.working is not None:
-        show_working(route, forward.pulled, lie, coefficient, friction, sheet)
-    told_pressure_limit = pressure_limit.in_system(tell.system)
+        show_working(forward, pulling, sheet)
+    told_pressure_limit = pulling.pressure_limit.in_system(tell.system)
     three = request.cables.count == 3
+    sheet.cite("lubricant-technical-talk-17")
     return PullTensionResult(
         arrangement=CableArrangement(lie.arrangement),
         weight_correction_factor=lie.weight_correction,
         tension=tell.force(forward.final),
         highest_tension=tell.force(forward.highest),
-        allowable_tension=told_allowed,
+        allowable_tension=_allowable(request.allowable_tension, limits.tension, sheet),
         allowable_sidewall_pressure=answers.ForcePerLength(told_pressure_limit.value, told_pressure_limit.unit.value),
         within_limits=use <= 1.0 + 1e-9,
+        utilization_percent=use * 100,
         sections=forward.sections,
         reversed=ReversedPull(
             tension=tell.force(backward.final),
             within_limits=use_backward <= 1.0 + 1e-9,
+            utilization_percent=use_backward * 100,
             sections=backward.sections,
             sidewall_pressure=UNSET if backward.pressure is None else tell.force_per_length(backward.pressure),
         ),
         better_direction=better,
+        better_reason=reason,
         bend_total=tell.angle(total),
         lubricant_volume=tell.liquid_volume(
-            engineering.lubricant_volume(engineering.developed_length(route), bore, _FILM)
+            engineering.lubricant_volume(engineering.developed_length(route), pulling.bore, _FILM)
         ),
         jam_ratio=lie.ratio if three else UNSET,
         jam_ratio_with_ovality=lie.ratio * OVALITY if three else UNSET,
         clearance=UNSET if lie.clearance is None else tell.size(lie.clearance),
+        handbook_clearance=UNSET if lie.handbook_clearance is None else tell.size(lie.handbook_clearance),
         sidewall_pressure=UNSET if forward.pressure is None else tell.force_per_length(forward.pressure),
+        **_studies(request, pulling, sheet),
     )
 
 
-def _force(given: Force, sheet: Worksheet) -> answers.Force:
+def _studies(request: PullTensionRequest, pulling: Pulling, sheet: Worksheet) -> dict[str, Any]:
+    """Give the parts of the answer that are made only when asked for."""
+    found: dict[str, Any] = {}
+    if request.friction_range is not None:
+        found["friction_cases"] = friction_cases(request.friction_range, pulling, sheet)
+    if request.find_largest:
+        found["largest"] = largest_complying(pulling, sheet)
+    if request.profile_spacing is not None:
+        found["profile"] = profile(pulling, request.profile_spacing.si, sheet)
+    return found
+
+
+def _allowable(given: Force | None, computed: float, sheet: Worksheet) -> answers.Force:
+    if given is None:
+        return sheet.tell.force(computed)
     told = given.in_system(sheet.tell.system)
     return answers.Force(told.value, told.unit.value)
+
+
+def _better_end(
+    forward: Direction, backward: Direction, use: float, use_backward: float, sheet: Worksheet
+) -> tuple[PullDirection, str]:
+    """Recommend the end that uses less of the limits, and say so where it is not the one asked about."""
+    ends, other = sheet.tell.force(forward.final), sheet.tell.force(backward.final)
+    shares = f"{use * 100:.0f} percent of the limits is used as given, {use_backward * 100:.0f} from the other end"
+    if use_backward < use * (1 - 1e-9):
+        reason = f"Pull from the other end: {shares}; the pull ends at {text_of(other)} instead of {text_of(ends)}."
+        sheet.find(Severity.NOTE, "pull_from_the_other_end", reason, "derived", other, ends)
+        return PullDirection.REVERSED, reason
+    return PullDirection.FORWARD, f"Pull as given: {shares}."
 
 
 OPERATION = Operation(
@@ -213,12 +203,17 @@ OPERATION = Operation(
             "count": 3,
             "diameter": {"value": 1.42, "unit": "in"},
             "mass_per_length": {"value": 2.6, "unit": "lb/ft"},
-            "conductor": {"material": "copper", "size": "500 kcmil", "count": 1},
+            "conductor": {"material": "copper", "size": "500 kcmil", "temper": "soft", "count": 1},
             "arrangement": "cradled",
+            "cable_type": "power_shielded_5_to_35_kv",
+            "shielding": "shielded",
         },
         "friction_coefficient": 0.35,
+        "weight_correction_in": "straights_and_bends",
         "incoming_tension": {"value": 0, "unit": "lbf"},
         "attachment": "pulling_eye",
+        "conductor_counting": "all_counted",
+        "device_limit": {"value": 10000, "unit": "lbf"},
         "allowable_sidewall_pressure": {"value": 500, "unit": "lbf/ft"},
         "sections": [
             {

@@ -104,8 +104,12 @@ class Friction(Row):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CableLimit(Row):
-    """A published limit for a kind of cable: sidewall pressure or the force on a basket grip."""
+    """A published limit for a kind of cable: sidewall pressure or the force on a basket grip.
 
+    `key` is what a caller chooses it by; rows without one are there for comparison.
+    """
+
+    key: str
     cable: str
     limit: float
     unit: str
@@ -113,8 +117,9 @@ class CableLimit(Row):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ConductorStress(Row):
-    """A published limit of the pull on a conductor per metal area."""
+    """A published limit of the pull on a conductor per metal area; `key` is the temper a caller chooses it by."""
 
+    key: str
     material: str
     cable: str
     limit: float
@@ -123,10 +128,12 @@ class ConductorStress(Row):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ConductorCounting(Row):
-    """A published rule for how many of several conductors share the pull."""
+    """A published rule for how many of several conductors share the pull, as factors on their number."""
 
+    key: str
     rule: str
-    factor: float
+    three_counted: float
+    more_than_three_factor: float
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -162,6 +169,7 @@ class HdpeBend(Row):
 class CableBend(Row):
     """Least bending radius of a cable as a multiple of a diameter."""
 
+    key: str
     cable: str
     multiple: float
     of: str

@@ -4,6 +4,7 @@ from .alive import Alive
 from .angle import Angle
 from .angle_unit import AngleUnit
 from .any_quantity import AnyQuantity
+from .anywhere import Anywhere
 from .area import Area
 from .area_unit import AreaUnit
 from .assumption import Assumption
@@ -12,9 +13,13 @@ from .attachment import Attachment
 from .bare_conductor import BareConductor
 from .bare_stranding import BareStranding
 from .basis import Basis
+from .between_sections import BetweenSections
 from .cable import Cable
 from .cable_arrangement import CableArrangement
 from .cable_set import CableSet
+from .cable_sheath import CableSheath
+from .cable_shielding import CableShielding
+from .cable_type import CableType
 from .code_edition import CodeEdition
 from .compact_conductor import CompactConductor
 from .concrete_cover import ConcreteCover
@@ -24,11 +29,13 @@ from .conductor_change import ConductorChange
 from .conductor_count_answer import ConductorCountAnswer
 from .conductor_count_request import ConductorCountRequest
 from .conductor_count_result import ConductorCountResult
+from .conductor_counting import ConductorCounting
 from .conductor_material import ConductorMaterial
 from .conductor_page import ConductorPage
 from .conductor_row import ConductorRow
 from .conductor_size import ConductorSize
 from .conductor_table import ConductorTable
+from .conductor_temper import ConductorTemper
 from .conduit_material import ConduitMaterial
 from .conduit_page import ConduitPage
 from .conduit_row import ConduitRow
@@ -58,16 +65,20 @@ from .force import Force
 from .force_per_length import ForcePerLength
 from .force_per_length_unit import ForcePerLengthUnit
 from .force_unit import ForceUnit
+from .friction_case import FrictionCase
+from .friction_range import FrictionRange
 from .friction_row import FrictionRow
 from .friction_table import FrictionTable
 from .grade import Grade
 from .grade_unit import GradeUnit
 from .horizontal_bend_section import HorizontalBendSection
 from .insulation import Insulation
+from .largest_complying import LargestComplying
 from .length import Length
 from .length_unit import LengthUnit
 from .listed_conductor import ListedConductor
 from .listed_conduit import ListedConduit
+from .listed_positions import ListedPositions
 from .mass import Mass
 from .mass_per_length import MassPerLength
 from .mass_per_length_unit import MassPerLengthUnit
@@ -82,9 +93,16 @@ from .one_compact_conductor import OneCompactConductor
 from .one_listed_conductor import OneListedConductor
 from .one_measured_conductor import OneMeasuredConductor
 from .per_stick_interval import PerStickInterval
+from .planned_pull import PlannedPull
+from .pressure import Pressure
+from .pressure_unit import PressureUnit
 from .problem import Problem
 from .problem_error import ProblemError
+from .profile_point import ProfilePoint
 from .pull_direction import PullDirection
+from .pull_plan_answer import PullPlanAnswer
+from .pull_plan_request import PullPlanRequest
+from .pull_plan_result import PullPlanResult
 from .pull_tension_answer import PullTensionAnswer
 from .pull_tension_request import PullTensionRequest
 from .pull_tension_result import PullTensionResult
@@ -116,12 +134,14 @@ from .unit_table import UnitTable
 from .vertical_bend_section import VerticalBendSection
 from .volume import Volume
 from .volume_unit import VolumeUnit
+from .weight_correction_use import WeightCorrectionUse
 
 __all__ = (
     "Alive",
     "Angle",
     "AngleUnit",
     "AnyQuantity",
+    "Anywhere",
     "Area",
     "AreaUnit",
     "Assumption",
@@ -130,9 +150,13 @@ __all__ = (
     "BareConductor",
     "BareStranding",
     "Basis",
+    "BetweenSections",
     "Cable",
     "CableArrangement",
     "CableSet",
+    "CableSheath",
+    "CableShielding",
+    "CableType",
     "CodeEdition",
     "CompactConductor",
     "ConcreteCover",
@@ -140,6 +164,7 @@ __all__ = (
     "ConductorAreaUnit",
     "ConductorChange",
     "ConductorCountAnswer",
+    "ConductorCounting",
     "ConductorCountRequest",
     "ConductorCountResult",
     "ConductorMaterial",
@@ -147,6 +172,7 @@ __all__ = (
     "ConductorRow",
     "ConductorSize",
     "ConductorTable",
+    "ConductorTemper",
     "ConduitMaterial",
     "ConduitPage",
     "ConduitRow",
@@ -176,16 +202,20 @@ __all__ = (
     "ForcePerLength",
     "ForcePerLengthUnit",
     "ForceUnit",
+    "FrictionCase",
+    "FrictionRange",
     "FrictionRow",
     "FrictionTable",
     "Grade",
     "GradeUnit",
     "HorizontalBendSection",
     "Insulation",
+    "LargestComplying",
     "Length",
     "LengthUnit",
     "ListedConductor",
     "ListedConduit",
+    "ListedPositions",
     "Mass",
     "MassPerLength",
     "MassPerLengthUnit",
@@ -200,10 +230,17 @@ __all__ = (
     "OneListedConductor",
     "OneMeasuredConductor",
     "PerStickInterval",
+    "PlannedPull",
+    "Pressure",
+    "PressureUnit",
     "Problem",
     "ProblemError",
+    "ProfilePoint",
     "PullDirection",
     "PulledConductor",
+    "PullPlanAnswer",
+    "PullPlanRequest",
+    "PullPlanResult",
     "PullTensionAnswer",
     "PullTensionRequest",
     "PullTensionResult",
@@ -234,4 +271,5 @@ __all__ = (
     "VerticalBendSection",
     "Volume",
     "VolumeUnit",
+    "WeightCorrectionUse",
 )

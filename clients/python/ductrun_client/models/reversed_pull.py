@@ -25,12 +25,14 @@ class ReversedPull:
         sections (list[SectionTension]): The sections in the order of this pull: the route from its last section to its
             first.
         tension (Force): A force with its unit; tension is a force.
+        utilization_percent (float): The larger share of the two limits that is used.
         within_limits (bool): Whether tension and sidewall pressure keep their limits.
         sidewall_pressure (ForcePerLength | Unset): A force per length with its unit; sidewall pressure is one.
     """
 
     sections: list[SectionTension]
     tension: Force
+    utilization_percent: float
     within_limits: bool
     sidewall_pressure: ForcePerLength | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
@@ -42,6 +44,8 @@ class ReversedPull:
             sections.append(sections_item)
 
         tension = self.tension.to_dict()
+
+        utilization_percent = self.utilization_percent
 
         within_limits = self.within_limits
 
@@ -55,6 +59,7 @@ class ReversedPull:
             {
                 "sections": sections,
                 "tension": tension,
+                "utilization_percent": utilization_percent,
                 "within_limits": within_limits,
             }
         )
@@ -79,6 +84,8 @@ class ReversedPull:
 
         tension = Force.from_dict(d.pop("tension"))
 
+        utilization_percent = d.pop("utilization_percent")
+
         within_limits = d.pop("within_limits")
 
         _sidewall_pressure = d.pop("sidewall_pressure", UNSET)
@@ -91,6 +98,7 @@ class ReversedPull:
         reversed_pull = cls(
             sections=sections,
             tension=tension,
+            utilization_percent=utilization_percent,
             within_limits=within_limits,
             sidewall_pressure=sidewall_pressure,
         )

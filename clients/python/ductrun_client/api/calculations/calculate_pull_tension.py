@@ -121,7 +121,8 @@ def sync_detailed(
         working (bool | Unset):  Default: False.
         assumptions (AssumptionPolicy | Unset): What to do where a field was left out: state what
             was assumed, or refuse to assume.
-        body (PullTensionRequest): Cables, conduit, and the route in the order of the pull.
+        body (PullTensionRequest): Cables, conduit, and the route in the order of the pull; and
+            what to find beside the tension.
 
     Raises:
         errors.UnexpectedStatus: If the server returns an undocumented status code and Client.raise_on_unexpected_status is True.
@@ -164,7 +165,8 @@ def sync(
         working (bool | Unset):  Default: False.
         assumptions (AssumptionPolicy | Unset): What to do where a field was left out: state what
             was assumed, or refuse to assume.
-        body (PullTensionRequest): Cables, conduit, and the route in the order of the pull.
+        body (PullTensionRequest): Cables, conduit, and the route in the order of the pull; and
+            what to find beside the tension.
 
     Raises:
         errors.UnexpectedStatus: If the server returns an undocumented status code and Client.raise_on_unexpected_status is True.
@@ -202,7 +204,8 @@ async def asyncio_detailed(
         working (bool | Unset):  Default: False.
         assumptions (AssumptionPolicy | Unset): What to do where a field was left out: state what
             was assumed, or refuse to assume.
-        body (PullTensionRequest): Cables, conduit, and the route in the order of the pull.
+        body (PullTensionRequest): Cables, conduit, and the route in the order of the pull; and
+            what to find beside the tension.
 
     Raises:
         errors.UnexpectedStatus: If the server returns an undocumented status code and Client.raise_on_unexpected_status is True.
@@ -243,7 +246,8 @@ async def asyncio(
         working (bool | Unset):  Default: False.
         assumptions (AssumptionPolicy | Unset): What to do where a field was left out: state what
             was assumed, or refuse to assume.
-        body (PullTensionRequest): Cables, conduit, and the route in the order of the pull.
+        body (PullTensionRequest): Cables, conduit, and the route in the order of the pull; and
+            what to find beside the tension.
 
     Raises:
         errors.UnexpectedStatus: If the server returns an undocumented status code and Client.raise_on_unexpected_status is True.

@@ -1,0 +1,124 @@
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import TYPE_CHECKING, Any, TypeVar
+
+from attrs import define as _attrs_define
+from attrs import field as _attrs_field
+
+from ..models.pull_direction import PullDirection
+
+if TYPE_CHECKING:
+    from ..models.angle import Angle
+    from ..models.force import Force
+    from ..models.force_per_length import ForcePerLength
+    from ..models.length import Length
+
+
+T = TypeVar("T", bound="PlannedPull")
+
+
+@_attrs_define
+class PlannedPull:
+    """One pull of the plan.
+
+    Attributes:
+        bend_total (Angle): An angle with its unit.
+        direction (PullDirection): From which end the cable is pulled.
+        end (Length): A length with its unit.
+        sidewall_pressure (ForcePerLength): A force per length with its unit; sidewall pressure is one.
+        start (Length): A length with its unit.
+        tension (Force): A force with its unit; tension is a force.
+        utilization_percent (float): The largest share of its limits that it uses.
+    """
+
+    bend_total: Angle
+    direction: PullDirection
+    end: Length
+    sidewall_pressure: ForcePerLength
+    start: Length
+    tension: Force
+    utilization_percent: float
+    additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
+
+    def to_dict(self) -> dict[str, Any]:
+        bend_total = self.bend_total.to_dict()
+
+        direction = self.direction.value
+
+        end = self.end.to_dict()
+
+        sidewall_pressure = self.sidewall_pressure.to_dict()
+
+        start = self.start.to_dict()
+
+        tension = self.tension.to_dict()
+
+        utilization_percent = self.utilization_percent
+
+        field_dict: dict[str, Any] = {}
+        field_dict.update(self.additional_properties)
+        field_dict.update(
+            {
+                "bend_total": bend_total,
+                "direction": direction,
+                "end": end,
+                "sidewall_pressure": sidewall_pressure,
+                "start": start,
+                "tension": tension,
+                "utilization_percent": utilization_percent,
+            }
+        )
+
+        return field_dict
+
+    @classmethod
+    def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
+        from ..models.angle import Angle  # noqa: PLC0415
+        from ..models.force import Force  # noqa: PLC0415
+        from ..models.force_per_length import ForcePerLength  # noqa: PLC0415
+        from ..models.length import Length  # noqa: PLC0415
+
+        d = dict(src_dict)
+        bend_total = Angle.from_dict(d.pop("bend_total"))
+
+        direction = PullDirection(d.pop("direction"))
+
+        end = Length.from_dict(d.pop("end"))
+
+        sidewall_pressure = ForcePerLength.from_dict(d.pop("sidewall_pressure"))
+
+        start = Length.from_dict(d.pop("start"))
+
+        tension = Force.from_dict(d.pop("tension"))
+
+        utilization_percent = d.pop("utilization_percent")
+
+        planned_pull = cls(
+            bend_total=bend_total,
+            direction=direction,
+            end=end,
+            sidewall_pressure=sidewall_pressure,
+            start=start,
+            tension=tension,
+            utilization_percent=utilization_percent,
+        )
+
+        planned_pull.additional_properties = d
+        return planned_pull
+
+    @property
+    def additional_keys(self) -> list[str]:
+        return list(self.additional_properties.keys())
+
+    def __getitem__(self, key: str) -> Any:
+        return self.additional_properties[key]
+
+    def __setitem__(self, key: str, value: Any) -> None:
+        self.additional_properties[key] = value
+
+    def __delitem__(self, key: str) -> None:
+        del self.additional_properties[key]
+
+    def __contains__(self, key: str) -> bool:
+        return key in self.additional_properties

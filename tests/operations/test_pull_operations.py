@@ -1,0 +1,421 @@
+"""Pulling: limits with their sources, what would still comply, profiles, and plans."""
+
+from __future__ import annotations
+
+import copy
+import time
+from itertools import pairwise
+from typing import Any
+
+import pytest
+
+from tests.asking import EXAMPLES, ask, codes, problem, quantity, result
+
+
+def straight(feet: float, degrees: float = 0.0) -> dict[str, Any]:
+    return {"kind": "straight", "length": quantity(feet, "ft"), "grade": quantity(degrees, "deg")}
+
+
+def bend(feet: float, degrees: float) -> dict[str, Any]:
+    return {"kind": "horizontal_bend", "radius": quantity(feet, "ft"), "angle": quantity(degrees, "deg")}
+
+
+def request(operation: str = "pull-tension", cables: dict[str, Any] | None = None, **changes: Any) -> dict[str, Any]:
+    made = copy.deepcopy(EXAMPLES[operation]) | changes
+    made["cables"] |= cables or {}
+    for field in [field for field, value in made.items() if value is None]:
+        del made[field]
+    for field in [field for field, value in made["cables"].items() if value is None]:
+        del made["cables"][field]
+    return made
+
+
+def assumed(answer: dict[str, Any]) -> dict[str, Any]:
+    return {assumption["field"]: assumption["value"] for assumption in answer["assumptions"]}
+
+
+@pytest.mark.parametrize(
+    ("cable_type", "limit"),
+    [
+        ("general", 300),
+        ("control_nonshielded_600_v", 500),
+        ("control_shielded_600_v", 500),
+        ("power_nonshielded_600_v", 1000),
+        ("power_shielded_5_to_35_kv", 1000),
+        ("interlocked_armor", 300),
+        ("corrugated_armor", 500),
+    ],
+)
+def test_the_sidewall_pressure_is_that_of_the_cable_type(cable_type: str, limit: float) -> None:
+    answer = ask("pull-tension", request(cables={"cable_type": cable_type}, allowable_sidewall_pressure=None))
+    assert answer["result"]["allowable_sidewall_pressure"] == quantity(limit, "lbf/ft")
+
+
+def test_an_unknown_cable_is_held_to_the_conservative_limit() -> None:
+    answer = ask("pull-tension", request(cables={"cable_type": None}, allowable_sidewall_pressure=None))
+    assert assumed(answer)["#/cables/cable_type"] == "general"
+    assert answer["result"]["allowable_sidewall_pressure"] == quantity(300, "lbf/ft")
+
+
+@pytest.mark.parametrize(
+    ("conductor", "pounds"),
+    [
+        ({"material": "copper", "size": "500 kcmil", "count": 1}, 0.008 * 500e3),
+        ({"material": "aluminum", "size": "500 kcmil", "count": 1}, 0.006 * 500e3),
+        ({"material": "aluminum", "size": "500 kcmil", "count": 1, "temper": "hard"}, 0.008 * 500e3),
+        ({"material": "aluminum", "size": "500 kcmil", "count": 1, "temper": "half_hard"}, 0.003 * 500e3),
+        ({"material": "aluminum", "size": "500 kcmil", "count": 1, "temper": "soft"}, 0.002 * 500e3),
+        (
+            {"material": "copper", "area": quantity(400, "mm2"), "allowable_stress": quantity(68.6, "MPa"), "count": 1},
+            27440 / 4.4482216152605,
+        ),
+    ],
+)
+def test_the_conductor_bears_what_its_temper_bears(conductor: dict[str, Any], pounds: float) -> None:
+    answer = ask("pull-tension", request(cables={"count": 1, "arrangement": None, "conductor": conductor}))
+    assert answer["result"]["allowable_tension"]["value"] == pytest.approx(pounds)
+
+
+def test_a_temper_without_a_published_stress_is_refused_with_those_there_are() -> None:
+    conductor = {"material": "copper", "size": "500 kcmil", "count": 1, "temper": "hard"}
+    raised = problem("pull-tension", request(cables={"conductor": conductor}))
+    assert raised.errors is not None
+    assert (raised.errors[0].pointer, raised.errors[0].allowed) == ("#/cables/conductor/temper", ["soft"])
+
+
+@pytest.mark.parametrize(
+    ("rule", "cables", "counted"),
+    [
+        ("all_counted", 3, 3),
+        ("two_of_three", 3, 2),
+        ("all_counted", 4, 3.2),
+        ("two_of_three", 4, 2.4),
+        ("two_of_three", 2, 2),
+    ],
+)
+def test_both_published_rules_count_conductors(rule: str, cables: int, counted: float) -> None:
+    small = {"material": "copper", "size": "4/0 AWG", "count": 1}
+    made = request(cables={"count": cables, "arrangement": None, "conductor": small}, conductor_counting=rule)
+    found = result("pull-tension", made)["allowable_tension"]["value"]
+    assert found == pytest.approx(0.008 * 211600 * counted)
+
+
+def test_a_basket_grip_is_limited_by_what_it_holds() -> None:
+    grip: dict[str, Any] = {"attachment": "basket_grip"}
+    plain = ask("pull-tension", request(**grip))
+    assert plain["result"]["allowable_tension"] == quantity(1000, "lbf")
+    assert assumed(plain)["#/cables/sheath"] == "nonmetallic"
+    metal = result("pull-tension", request(cables={"sheath": "copper_or_aluminum"}, **grip), "units=metric")
+    assert metal["allowable_tension"]["value"] == pytest.approx(4450)
+    given = result("pull-tension", request(grip_limit=quantity(1500, "lbf"), **grip))
+    assert given["allowable_tension"]["value"] == pytest.approx(1500)
+
+
+def test_the_device_may_be_the_weakest() -> None:
+    answer = ask("pull-tension", request(device_limit=quantity(2000, "lbf")))
+    [broken] = [finding for finding in answer["findings"] if finding["code"] == "tension_exceeded"]
+    assert broken["limit"]["value"] == pytest.approx(2000)
+    assert "pulling device" in broken["source"]
+
+
+def test_a_bend_tighter_than_the_cable_bears_is_a_violation_above_1000_v() -> None:
+    tight = [bend(1.5, 90), straight(100)]  # 18 in less half the bore is under 12 x 1.42 in
+    medium = ask("pull-tension", request(sections=tight))
+    [found] = [finding for finding in medium["findings"] if finding["code"] == "cable_bent_too_tightly"]
+    assert found["severity"] == "violation"
+    assert found["actual"]["value"] == pytest.approx(18 - 5.016 / 2)
+    assert found["limit"]["value"] == pytest.approx(12 * 1.42)
+    low = {"cable_type": "power_nonshielded_600_v", "shielding": None}
+    assert "cable_bent_too_tightly" not in codes(ask("pull-tension", request(cables=low, sections=tight)))
+    tighter = ask("pull-tension", request(cables=low, sections=[bend(1.1, 90)]))
+    assert "cable_bent_too_tightly" in codes(tighter, "caution")
+    assert assumed(tighter)["#/cables/shielding"] == "nonshielded"
+
+
+def test_an_individually_shielded_cable_follows_its_conductor() -> None:
+    cable = {
+        "count": 1,
+        "arrangement": None,
+        "diameter": quantity(3, "in"),
+        "shielding": "individually_shielded",
+        "shielded_conductor_diameter": quantity(1.3, "in"),
+    }
+    answer = ask("pull-tension", request(cables=cable, sections=[bend(1.5, 90)]))
+    [found] = [finding for finding in answer["findings"] if finding["code"] == "cable_bent_too_tightly"]
+    assert found["limit"]["value"] == pytest.approx(7 * 3)
+    raised = problem("pull-tension", request(cables=cable | {"shielded_conductor_diameter": None}))
+    assert raised.errors is not None
+    assert raised.errors[0].pointer == "#/cables/shielded_conductor_diameter"
+
+
+@pytest.mark.parametrize(
+    ("conduit", "inches"),
+    [
+        ({"kind": "listed", "type": "pvc_schedule_40", "trade_size": "5"}, 24),
+        ({"kind": "listed", "type": "hdpe_schedule_40", "trade_size": "4"}, 60),
+    ],
+)
+def test_a_field_bend_has_a_least_radius(conduit: dict[str, Any], inches: float) -> None:
+    cable = {"count": 1, "arrangement": None}
+    tight = ask("pull-tension", request(cables=cable, conduit=conduit, sections=[bend(inches / 12 - 0.01, 30)]))
+    [found] = [finding for finding in tight["findings"] if finding["code"] == "field_bend_too_tight"]
+    assert found["limit"] == quantity(inches, "in")
+    wide = ask("pull-tension", request(cables=cable, conduit=conduit, sections=[bend(inches / 12, 30)]))
+    assert "field_bend_too_tight" not in codes(wide)
+
+
+def test_weight_correction_on_straights_only_is_an_option() -> None:
+    both = result("pull-tension", request())
+    straights = result("pull-tension", request(weight_correction_in="straights_only"))
+    assert straights["sections"][0] == both["sections"][0]
+    assert straights["tension"]["value"] < both["tension"]["value"]
+
+
+def test_the_working_shows_the_plain_figure_beside_each_bend() -> None:
+    working = ask("pull-tension", request(), "working=true")["working"]
+    symbols = [step["symbol"] for step in working]
+    assert symbols.count("T2") == symbols.count("T2 plain") == symbols.count("T4 plain") == 1
+    [plain] = [step for step in working if step["symbol"] == "T2 plain"]
+    [exact] = [step for step in working if step["symbol"] == "T2"]
+    assert plain["value"]["value"] == pytest.approx(960.940, abs=0.001)  # derived beside the exact form
+    assert plain["value"]["value"] < exact["value"]["value"]
+    assert "-0.04 percent" in plain["substituted"]
+
+
+def test_a_vertical_bend_shows_its_working_too() -> None:
+    sag = {
+        "kind": "vertical_bend",
+        "radius": quantity(3, "ft"),
+        "entry_grade": quantity(-90, "deg"),
+        "exit_grade": quantity(0, "deg"),
+    }
+    answer = ask("pull-tension", request(sections=[straight(30, -90), sag]), "working=true")
+    assert any("dT/dphi" in step["formula"] for step in answer["working"])
+    assert any("against none" in step["substituted"] for step in answer["working"])
+
+
+def test_the_better_end_comes_with_its_reason() -> None:
+    found = result("pull-tension", request())
+    assert found["better_direction"] == "reversed"
+    assert "91 from the other end" in found["better_reason"]
+    turned = request(sections=list(reversed(request()["sections"])))
+    assert result("pull-tension", turned)["better_reason"].startswith("Pull as given: 91 percent")
+
+
+def test_both_clearances_are_given() -> None:
+    found = result("pull-tension", request())
+    assert found["clearance"]["value"] == pytest.approx(3.0353, abs=1e-4)
+    assert found["handbook_clearance"]["value"] > found["clearance"]["value"]
+    single = result("pull-tension", request(cables={"count": 1, "arrangement": None}))
+    assert single["handbook_clearance"] == single["clearance"]
+
+
+def test_a_range_of_friction_is_answered_in_one_call() -> None:
+    found = result("pull-tension", request(friction_range={"low": 0.2, "high": 0.5}))
+    low, expected, high = found["friction_cases"]
+    assert [case["friction_coefficient"] for case in (low, expected, high)] == [0.2, 0.35, 0.5]
+    assert expected["tension"]["value"] == pytest.approx(found["tension"]["value"])
+    assert expected["reversed_tension"]["value"] == pytest.approx(found["reversed"]["tension"]["value"])
+    assert expected["utilization_percent"] == pytest.approx(found["utilization_percent"])
+    assert low["tension"]["value"] < expected["tension"]["value"] < high["tension"]["value"]
+    alone = result("pull-tension", request(friction_coefficient=0.5))
+    assert high["tension"]["value"] == pytest.approx(alone["tension"]["value"])
+    assert low["within_limits"]
+    assert not high["within_limits"]
+
+
+def test_a_range_must_hold_the_expected_friction() -> None:
+    raised = problem("pull-tension", request(friction_range={"low": 0.4, "high": 0.5}))
+    assert raised.errors is not None
+    assert raised.errors[0].code == "range_misses_expected"
+
+
+def test_a_high_friction_beyond_any_rope_is_refused_by_name() -> None:
+    coil = [bend(3, 360)] * 200
+    raised = problem(
+        "pull-tension", request(friction_coefficient=0.01, friction_range={"low": 0.01, "high": 2.0}, sections=coil)
+    )
+    assert raised.errors is not None
+    assert raised.errors[0].pointer == "#/friction_range/high"
+
+
+def test_the_largest_values_comply_and_a_little_more_does_not() -> None:
+    made = request(allowable_sidewall_pressure=quantity(1000, "lbf/ft"), find_largest=True)
+    largest = result("pull-tension", made)["largest"]
+
+    def complies(**changes: Any) -> bool:
+        return bool(result("pull-tension", made | changes)["within_limits"])
+
+    friction = largest["friction_coefficient"]
+    assert complies(friction_coefficient=friction)
+    assert not complies(friction_coefficient=friction * 1.0001)
+    incoming = largest["incoming_tension"]
+    assert complies(incoming_tension=incoming)
+    assert not complies(incoming_tension=quantity(incoming["value"] * 1.0001, "lbf"))
+    sections = copy.deepcopy(made["sections"])
+    sections[-1]["length"] = largest["last_straight"]
+    assert complies(sections=sections)
+    sections[-1]["length"] = quantity(largest["last_straight"]["value"] * 1.0001, "ft")
+    assert not complies(sections=sections)
+
+
+def test_a_straight_that_could_follow_a_last_bend() -> None:
+    sections = [straight(100), bend(6, 90)]
+    made = request(allowable_sidewall_pressure=quantity(1000, "lbf/ft"), find_largest=True, sections=sections)
+    length = result("pull-tension", made)["largest"]["last_straight"]
+    longer = made | {"sections": [*sections, straight(length["value"] * (1 - 1e-9))]}
+    assert result("pull-tension", longer)["utilization_percent"] == pytest.approx(100, rel=1e-6)
+
+
+def test_where_nothing_complies_nothing_is_largest() -> None:
+    hopeless = request(incoming_tension=quantity(20000, "lbf"), find_largest=True)
+    largest = result("pull-tension", hopeless)["largest"]
+    assert "friction_coefficient" not in largest
+    assert "last_straight" not in largest
+    downhill = request(sections=[straight(10, -60)], find_largest=True)
+    assert "last_straight" not in result("pull-tension", downhill)["largest"]
+    assert result("pull-tension", downhill)["largest"]["friction_coefficient"] == 2.0
+
+
+def test_a_profile_runs_from_the_entry_to_the_end() -> None:
+    found = result("pull-tension", request(profile_spacing=quantity(10, "ft"), incoming_tension=quantity(50, "lbf")))
+    points = found["profile"]
+    assert points[0]["position"] == quantity(0.0, "ft")
+    assert points[0]["tension"]["value"] == pytest.approx(50)
+    assert points[-1]["tension"]["value"] == pytest.approx(found["tension"]["value"])
+    positions = [point["position"]["value"] for point in points]
+    assert positions == sorted(positions)
+    assert max(b - a for a, b in pairwise(positions)) <= 10 + 1e-9
+    joints = {round(section["tension_out"]["value"], 6) for section in found["sections"]}
+    assert joints <= {round(point["tension"]["value"], 6) for point in points}
+
+
+def test_a_profile_shows_the_inside_of_a_vertical_bend() -> None:
+    crest = {
+        "kind": "vertical_bend",
+        "radius": quantity(30, "ft"),
+        "entry_grade": quantity(20, "deg"),
+        "exit_grade": quantity(-20, "deg"),
+    }
+    made = request(sections=[straight(50, 20), crest], profile_spacing=quantity(1, "ft"))
+    found = result("pull-tension", made)
+    assert len(found["profile"]) == 50 + 21 + 1
+    assert found["profile"][-1]["tension"]["value"] == pytest.approx(found["tension"]["value"])
+
+
+def test_a_profile_of_too_many_points_is_refused_with_a_spacing_that_works() -> None:
+    made = request(sections=[straight(9_000)], profile_spacing=quantity(1, "ft"))
+    raised = problem("pull-tension", made)
+    assert raised.errors is not None
+    assert (
+        len(result("pull-tension", made | {"profile_spacing": raised.errors[0].allowed["minimum"]})["profile"]) < 2000
+    )
+
+
+def plan(sections: list[dict[str, Any]], positions: Any = None, **changes: Any) -> dict[str, Any]:
+    made = request("pull-plan", sections=sections, box_positions=positions, **changes)
+    return ask("pull-plan", made)
+
+
+def test_a_run_too_long_for_one_pull_is_divided_once() -> None:
+    answer = plan([straight(800), bend(3, 90), straight(800), bend(3, 90), straight(800)])
+    found = answer["result"]
+    assert found["possible"]
+    assert found["box_count"] == found["pull_count"] - 1 >= 1
+    assert found["pulls"][0]["start"]["value"] == 0
+    for one, other in pairwise(found["pulls"]):
+        assert one["end"] == other["start"]
+    assert found["worst_utilization_percent"] == max(pull["utilization_percent"] for pull in found["pulls"]) <= 100
+    assert assumed(answer)["#/box_positions"] == "between_sections"
+
+
+def test_a_pull_of_a_plan_is_the_pull_it_says() -> None:
+    sections = [straight(300), bend(3, 90), straight(300), bend(3, 90), straight(300)]
+    first, *_ = plan(sections)["result"]["pulls"]
+    assert first["start"]["value"] == 0
+    reached, index = 0.0, 0
+    while reached < first["end"]["value"] - 1e-6:
+        section = sections[index]
+        reached += section["length"]["value"] if section["kind"] == "straight" else 3 * 3.141592653589793 / 2
+        index += 1
+    alone = result("pull-tension", request(sections=sections[:index]))
+    way = alone if first["direction"] == "forward" else alone["reversed"]
+    assert way["tension"]["value"] == pytest.approx(first["tension"]["value"])
+    assert way["utilization_percent"] == pytest.approx(first["utilization_percent"])
+
+
+def test_places_anywhere_on_straights_are_never_worse_than_their_ends() -> None:
+    sections = [straight(2_000), bend(3, 90), straight(1_500)]
+    ends = plan(sections)["result"]
+    anywhere = plan(sections, {"kind": "anywhere", "spacing": quantity(25, "ft")})["result"]
+    assert (anywhere["pull_count"], anywhere["worst_utilization_percent"]) <= (
+        ends["pull_count"],
+        ends["worst_utilization_percent"],
+    )
+    assert anywhere["pull_count"] >= 2
+
+
+def test_listed_places_are_the_only_ones() -> None:
+    places = {"kind": "listed", "positions": [quantity(1_000, "ft"), quantity(2_000, "ft")]}
+    found = plan([straight(2_000), bend(3, 90), straight(1_500)], places)["result"]
+    ends = {round(pull["end"]["value"], 6) for pull in found["pulls"][:-1]}
+    assert ends <= {1_000.0, 2_000.0}
+    assert ends
+
+
+def test_a_place_in_a_bend_or_beyond_the_end_is_refused() -> None:
+    places = {"kind": "listed", "positions": [quantity(102, "ft"), quantity(50, "ft"), quantity(900, "ft")]}
+    raised = problem(
+        "pull-plan", request("pull-plan", sections=[straight(100), bend(3, 90), straight(100)], box_positions=places)
+    )
+    assert raised.errors is not None
+    assert [error.pointer for error in raised.errors] == [
+        "#/box_positions/positions/0/value",
+        "#/box_positions/positions/2/value",
+    ]
+
+
+def test_too_many_places_are_refused() -> None:
+    made = request(
+        "pull-plan", sections=[straight(5_000)], box_positions={"kind": "anywhere", "spacing": quantity(1, "ft")}
+    )
+    raised = problem("pull-plan", made)
+    assert raised.errors is not None
+    assert raised.errors[0].code == "too_many_positions"
+
+
+def test_a_route_no_plan_can_save_names_the_bend() -> None:
+    heavy = [straight(100), bend(3, 90), bend(3, 90), bend(3, 90), bend(3, 90), bend(3, 45), straight(100)]
+    answer = plan(heavy)
+    assert not answer["result"]["possible"]
+    assert answer["result"]["forbidding_section"] == 1
+    [found] = [finding for finding in answer["findings"] if finding["code"] == "no_plan"]
+    assert "bend in section 2" in found["message"]
+    assert "405 deg of bends" in found["message"]
+
+
+def test_a_straight_no_plan_can_save_is_named_too() -> None:
+    answer = plan([straight(50_000)])
+    assert answer["result"]["forbidding_section"] == 0
+    assert any("straight in section 1" in finding["message"] for finding in answer["findings"])
+    coil = plan([bend(3, 360), *[bend(3, 360)] * 99], friction_coefficient=2.0)
+    assert any(
+        "beyond any rope" in finding["message"] or "of bends" in finding["message"] for finding in coil["findings"]
+    )
+
+
+def test_two_hundred_sections_are_planned_without_delay() -> None:
+    """Within tens of milliseconds: here against a bound ten times that, for a machine that is busy."""
+    sections = [straight(40) if index % 2 == 0 else bend(5, 15) for index in range(200)]
+    began = time.perf_counter()
+    found = plan(sections)["result"]
+    assert time.perf_counter() - began < 1.0
+    assert found["possible"]
+    assert found["pull_count"] >= 5
+
+
+def test_a_long_plan_shows_each_pull_in_the_working() -> None:
+    made = request("pull-plan", sections=[straight(2_000), bend(3, 90), straight(1_500)], box_positions=None)
+    answer = ask("pull-plan", made, "working=true")
+    shown = [step["symbol"] for step in answer["working"] if step["symbol"].startswith("pull ")]
+    assert len(shown) == answer["result"]["pull_count"]
