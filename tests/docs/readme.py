@@ -20,6 +20,7 @@ from tests.asking import ask
 README = Path(__file__).resolve().parents[2] / "README.md"
 WIDTH = 118
 EXAMPLE = re.compile(r"<!-- example: (\S+)\n(.*?)\n-->\n(.*?)<!-- /example -->", re.DOTALL)
+CREW = re.compile(r"<!-- crew table -->\n.*?<!-- /crew table -->", re.DOTALL)
 LIST = re.compile(r"<!-- operations -->\n.*?<!-- /operations -->", re.DOTALL)
 
 
@@ -54,6 +55,15 @@ def operations() -> str:
     return "\n".join(["| operation | gives |", "|---|---|", *rows])
 
 
+def crew_table(text: str) -> str:
+    """Write the openings of the expansion example as a table."""
+    request = next(json.loads(request) for operation, request, _ in examples(text) if operation == "expansion")
+    [run] = ask("expansion", request)["result"]["runs"]
+    lines = sorted((line["temperature"]["value"], line["opening"]["value"]) for line in run["piston_settings"])
+    cells = [f"| {temperature:g} degF | {opening:.2f} in |" for temperature, opening in lines]
+    return "\n".join(["| conduit at | open the piston by |", "|---|---|", *cells])
+
+
 def examples(text: str) -> Iterator[tuple[str, str, str]]:
     """Give operation, request and the text below of every example."""
     for found in EXAMPLE.finditer(text):
@@ -65,6 +75,7 @@ def renewed(text: str) -> str:
     text = EXAMPLE.sub(
         lambda found: f"<!-- example: {found[1]}\n{found[2]}\n-->\n{block(found[1], found[2])}<!-- /example -->", text
     )
+    text = CREW.sub(lambda _: f"<!-- crew table -->\n{crew_table(text)}\n<!-- /crew table -->", text)
     return LIST.sub(lambda _: f"<!-- operations -->\n{operations()}\n<!-- /operations -->", text)
 
 

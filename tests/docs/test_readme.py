@@ -12,7 +12,7 @@ import pytest
 from ductrun.operations import OPERATIONS
 
 from tests.asking import ask
-from tests.docs.readme import README, examples, operations
+from tests.docs.readme import README, crew_table, examples, operations
 from tests.live import serving
 
 PAGE = README.read_text(encoding="utf-8")
@@ -47,6 +47,7 @@ def test_a_worked_example_shows_the_real_answer(operation: str, request_: str, b
 def test_every_calculation_has_an_example_and_a_row() -> None:
     assert [example[0] for example in EXAMPLES] == [operation.name for operation in OPERATIONS]
     assert operations() in PAGE, MEND
+    assert crew_table(PAGE) in PAGE, MEND
 
 
 @pytest.fixture(scope="module")

@@ -52,3 +52,23 @@ def piston_opening(travel: float, lowest: float, highest: float, installation: f
     change a fitting takes is at most the travel.
     """
     return travel * (highest - installation) / (highest - lowest)
+
+
+def centered_opening(travel: float, change: float, lowest: float, highest: float, installation: float) -> float:
+    """Give how far the piston stands open [m] when it is to use the middle of its travel.
+
+    change x (T_highest - T_installation) / (T_highest - T_lowest) + (travel - change) / 2: half of the travel that is
+    not used stays free at either end. Parameters as for `piston_opening`; change [m] is what one fitting takes over the
+    whole range, at most the travel. Source: derived; the two conventions agree when the change is the travel.
+    """
+    return change * (highest - installation) / (highest - lowest) + (travel - change) / 2
+
+
+def fitting_positions(length: float, count: int) -> list[float]:
+    """Give where fittings stand along a run [m]: in the middle of as many equal pieces of it."""
+    return [length * (2 * index + 1) / (2 * count) for index in range(count)]
+
+
+def anchor_positions(length: float, count: int) -> list[float]:
+    """Give where the run is anchored between fittings [m]; its ends are fixed already."""
+    return [length * index / count for index in range(1, count)]

@@ -11,6 +11,7 @@ from ductrun.operations import (
     pull_plan,
     pull_tension,
     spacers,
+    supports,
 )
 from ductrun.operations.operation import Operation
 
@@ -19,6 +20,7 @@ OPERATIONS: tuple[Operation[Any, Any], ...] = (
     conduit_size.OPERATION,
     conductor_count.OPERATION,
     expansion.OPERATION,
+    supports.OPERATION,
     spacers.OPERATION,
     encasement.OPERATION,
     pull_tension.OPERATION,

@@ -44,6 +44,10 @@ class ForcePerLength(AnyQuantity, frozen=True, gc=False):
     """A force per length with its unit; sidewall pressure is one."""
 
 
+class Temperature(AnyQuantity, frozen=True, gc=False):
+    """A temperature with its unit."""
+
+
 class TemperatureDifference(AnyQuantity, frozen=True, gc=False):
     """A difference between two temperatures with its unit."""
 

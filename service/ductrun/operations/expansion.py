@@ -1,87 +1,39 @@
-"""POST /v1/expansion: how far a straight run moves, and the fittings that take it up."""
+"""POST /v1/expansion: how far straight runs move, and the fittings that take it up."""
 
 from __future__ import annotations
 
-from typing import Annotated, Literal
+from typing import Annotated
 
 from msgspec import UNSET, Meta, Struct, UnsetType
 from pydantic import Field
-from typing_extensions import TypeAliasType
 
 from ductrun.engineering import expansion as engineering
 from ductrun.operations import answers
-from ductrun.operations.choices import CodeEdition, ConduitMaterial, Severity
-from ductrun.operations.defaults import flag, quantity, standing_of
-from ductrun.operations.inputs import (
-    ConduitTemperature,
-    Expansivity,
-    FittingTravel,
-    Form,
-    Omissible,
-    RunLength,
-    SunAllowance,
-    TemperatureSpan,
+from ductrun.operations.choices import CodeEdition, ConduitMaterial, PistonConvention, RunSetting
+from ductrun.operations.defaults import choice, quantity
+from ductrun.operations.expansion_findings import (
+    TRIGGER,
+    coefficient_of,
+    find_movement,
+    held_by_the_ground,
+    report_situation,
+    rule_of,
 )
+from ductrun.operations.inputs import ConduitTemperature, Expansivity, FittingTravel, Form, Omissible, RunLength
 from ductrun.operations.operation import Operation
-from ductrun.operations.worksheet import Fault, UnanswerableError, Worksheet, text_of
+from ductrun.operations.temperatures import Span, TemperatureRange, Temperatures, span_of
+from ductrun.operations.worksheet import Fault, UnanswerableError, Worksheet
 from ductrun.tables import TABLES
-from ductrun.units import (
-    ExpansionCoefficient,
-    Length,
-    Temperature,
-    TemperatureDifference,
-    TemperatureDifferenceUnit,
-    TemperatureUnit,
-)
+from ductrun.units import Length, Temperature
 
-_COEFFICIENTS = {row.material: row for row in TABLES["expansion_coefficients"]}
-_RULES = {ConduitMaterial.PVC: "expansion_pvc", ConduitMaterial.RTRC: "expansion_rtrc"}
-DIRECT_SUN = flag("expansion.direct_sun")
-SUN_ALLOWANCE = quantity("expansion.sun_allowance", TemperatureDifference)
-_TIE = 1e-9  # K
-TRIGGER = quantity("expansion.trigger", Length)
 FITTING_TRAVEL = quantity("expansion.fitting_travel", Length)
-
-
-class TemperatureRange(Form):
-    """The lowest and highest temperature of the conduit itself, which in the sun is not that of the air."""
-
-    kind: Literal["range"] = Field(description="Fixed text that says: by lowest and highest.")
-    lowest: ConduitTemperature = Field(description="Lowest temperature.", examples=[{"value": 0, "unit": "degF"}])
-    highest: ConduitTemperature = Field(description="Highest temperature.", examples=[{"value": 110, "unit": "degF"}])
-    installation: Omissible[ConduitTemperature] = Field(
-        default=None,
-        description="Temperature of the conduit when the fitting is set; needed for the piston opening.",
-        examples=[{"value": 60, "unit": "degF"}],
-    )
-    direct_sun: Omissible[bool] = Field(
-        default=None,
-        description="Whether the run lies in direct sun and the highest temperature does not include that yet.",
-        examples=[True],
-    )
-    sun_allowance: Omissible[SunAllowance] = Field(
-        default=None,
-        description="What direct sun adds to the highest temperature.",
-        examples=[{"value": 30, "unit": "delta_degF"}],
-    )
-
-
-class TemperatureSpread(Form):
-    """The difference between the highest and lowest temperature of the conduit, sun included."""
-
-    kind: Literal["difference"] = Field(description="Fixed text that says: by the difference.")
-    difference: TemperatureSpan = Field(
-        description="Highest less lowest temperature.", examples=[{"value": 100, "unit": "delta_degF"}]
-    )
-
-
-Temperatures = TypeAliasType(
-    "Temperatures", Annotated[TemperatureRange | TemperatureSpread, Field(discriminator="kind")]
-)
+CONVENTION = choice("expansion.piston_convention", PistonConvention)
+SETTING = choice("expansion.setting", RunSetting)
+_SOLD = [Length.parse(row.travel_in, "in") for row in TABLES["fitting_travels"]]
 
 
 class ExpansionRequest(Form):
-    """One straight run between securely mounted items, and the temperatures it sees."""
+    """Straight runs between securely mounted items, and the temperatures they see."""
 
     material: Omissible[ConduitMaterial] = Field(
         default=None, description="Material of the conduit; give this or the coefficient.", examples=["pvc"]
@@ -91,207 +43,242 @@ class ExpansionRequest(Form):
         description="Coefficient of linear expansion; give this or the material.",
         examples=[{"value": 3.38e-5, "unit": "1/degF"}],
     )
-    length: RunLength = Field(
-        description="Length of the straight run between boxes, elbows or other fixed points.",
+    length: Omissible[RunLength] = Field(
+        default=None,
+        description="Length of one straight run between boxes, elbows or other fixed points; this or straight_runs.",
         examples=[{"value": 380, "unit": "ft"}],
     )
+    straight_runs: Omissible[Annotated[list[RunLength], Field(min_length=1, max_length=200)]] = Field(
+        default=None,
+        description="Lengths of several straight runs, each judged on its own; this or length.",
+        examples=[[{"value": 40, "unit": "ft"}, {"value": 3, "unit": "ft"}]],
+    )
     temperatures: Temperatures = Field(description="The temperatures of the conduit.")
+    setting: Omissible[RunSetting] = Field(default=None, description="Where the runs lie.", examples=["above_ground"])
     fitting_travel: Omissible[FittingTravel] = Field(
         default=None, description="Travel of one expansion fitting.", examples=[{"value": 6, "unit": "in"}]
+    )
+    piston_convention: Omissible[PistonConvention] = Field(
+        default=None, description="How far to open the fittings.", examples=["full_travel"]
+    )
+    setting_temperatures: Omissible[Annotated[list[ConduitTemperature], Field(min_length=1, max_length=50)]] = Field(
+        default=None,
+        description="Temperatures for which to give the opening, as a table the crew carries.",
+        examples=[[{"value": 40, "unit": "degF"}, {"value": 60, "unit": "degF"}]],
+    )
+    emerges_from_grade: Omissible[bool] = Field(
+        default=None, description="Whether a run comes up out of the ground.", examples=[False]
+    )
+    crosses_structural_joint: Omissible[bool] = Field(
+        default=None, description="Whether a run crosses a joint of the structure.", examples=[False]
     )
     code_edition: Omissible[CodeEdition] = Field(
         default=None, description="Edition of NFPA 70 to follow.", examples=["2023"]
     )
 
 
+class PistonSetting(Struct, frozen=True, gc=False):
+    """One line of the table the crew carries."""
+
+    temperature: Annotated[answers.Temperature, Meta(description="Temperature of the conduit.")]
+    opening: Annotated[answers.Length, Meta(description="Opening of the piston, measured from fully closed.")]
+
+
+class TravelOption(Struct, frozen=True, gc=False):
+    """What fittings of one travel that is sold would mean."""
+
+    fitting_travel: answers.Length
+    fitting_count: int
+
+
+class RunMovement(Struct, frozen=True, gc=False):
+    """One straight run."""
+
+    length: Annotated[answers.Length, Meta(description="Length of the run.")]
+    length_change: Annotated[answers.Length, Meta(description="Change over the whole span of temperature.")]
+    fitting_required: Annotated[bool, Meta(description="Whether the change reaches the 1/4 in trigger.")]
+    fitting_count: Annotated[int, Meta(description="Fittings that share the change; 0 if none is required.")]
+    fitting_positions: Annotated[list[answers.Length], Meta(description="Where they stand along the run.")]
+    anchor_positions: Annotated[
+        list[answers.Length], Meta(description="Where the run is anchored between them; its ends are fixed.")
+    ]
+    piston_settings: Annotated[
+        list[PistonSetting], Meta(description="Openings at the temperatures asked for, the installation first.")
+    ]
+
+
 class ExpansionResult(Struct, frozen=True, gc=False):
-    """How far the run moves and what takes it up."""
+    """How far the runs move and what takes it up; runs held by the ground have no movement to show."""
 
     temperature_difference: Annotated[
-        answers.TemperatureDifference,
-        Meta(description="Highest less lowest temperature, sun allowance included."),
+        answers.TemperatureDifference, Meta(description="Highest less lowest temperature, sun allowance included.")
     ]
-    length_change: Annotated[answers.Length, Meta(description="Change of length over that difference.")]
-    fitting_required: Annotated[bool, Meta(description="Whether the change reaches the 1/4 in trigger.")]
-    fitting_count: Annotated[int, Meta(description="Expansion fittings that share the change; 0 if none is required.")]
+    fitting_required: Annotated[bool, Meta(description="Whether any run reaches the 1/4 in trigger.")]
+    fitting_count: Annotated[int, Meta(description="Expansion fittings of all runs together.")]
+    runs: Annotated[list[RunMovement], Meta(description="Each straight run; none if they are buried or encased.")]
+    travel_options: Annotated[
+        list[TravelOption], Meta(description="How many fittings of each travel that is sold would be needed.")
+    ]
+    length_change: Annotated[
+        answers.Length | UnsetType, Meta(description="Change of the run; of several, of the one that moves most.")
+    ] = UNSET
     longest_run_without_fitting: Annotated[
-        answers.Length, Meta(description="At this length a fitting becomes required; shorter runs need none.")
-    ]
+        answers.Length | UnsetType,
+        Meta(description="At this length a fitting becomes required; shorter runs need none."),
+    ] = UNSET
     largest_difference_without_fitting: Annotated[
-        answers.TemperatureDifference, Meta(description="At this difference a fitting becomes required.")
-    ]
+        answers.TemperatureDifference | UnsetType,
+        Meta(description="At this difference the longest run needs a fitting; at less, none does."),
+    ] = UNSET
+    travel_needed: Annotated[
+        answers.Length | UnsetType, Meta(description="Travel with which one fitting would do for the longest run.")
+    ] = UNSET
     fitting_spacing: Annotated[
-        answers.Length | UnsetType, Meta(description="Length of run to each fitting, if any is required.")
+        answers.Length | UnsetType, Meta(description="Length of run to each fitting, for one run that needs any.")
     ] = UNSET
     piston_opening: Annotated[
         answers.Length | UnsetType,
-        Meta(description="Opening at the installation temperature, measured from fully closed, if it was given."),
+        Meta(description="Opening at the installation temperature, measured from fully closed, for one run."),
     ] = UNSET
 
 
-def _coefficient(request: ExpansionRequest, sheet: Worksheet) -> tuple[float, str]:
-    """Give the coefficient [1/K] and the words of its source."""
-    if (request.material is None) == (request.coefficient is None):
-        both = request.material is not None
+def _lengths(request: ExpansionRequest) -> list[Length]:
+    if (request.length is None) == (request.straight_runs is None):
+        both = request.length is not None
         raise UnanswerableError(
             Fault(
-                "#/coefficient" if both else "#/material",
+                "#/straight_runs" if both else "#/length",
                 "one_of_two",
-                "Give either material or coefficient, not both." if both else "Give either material or coefficient.",
-                [material.value for material in ConduitMaterial],
+                "Give either length or straight_runs, not both." if both else "Give either length or straight_runs.",
             )
         )
-    if request.coefficient is not None:
-        return request.coefficient.si, "the coefficient given"
-    assert request.material is not None  # noqa: S101  (one of the two is there)
-    row = _COEFFICIENTS[request.material.value]
-    sheet.cite(row.source)
-    return ExpansionCoefficient.parse(row.coefficient, row.unit).si, standing_of(row)
+    return [request.length] if request.length is not None else list(request.straight_runs or ())
 
 
-def _span(temperatures: TemperatureRange, sheet: Worksheet) -> tuple[float, float, TemperatureDifference]:
-    """Give the lowest and highest temperature [K], the sun allowance added once, and their difference.
+def _settings(
+    request: ExpansionRequest, span: Span | None, travel: float, change: float, sheet: Worksheet
+) -> list[PistonSetting]:
+    """Give the openings of a fitting that takes `change` [m], for the installation and every temperature asked for."""
+    temperatures = request.temperatures
+    if span is None or not isinstance(temperatures, TemperatureRange):
+        return []
+    asked: list[Temperature] = [temperatures.installation] if temperatures.installation is not None else []
+    asked += request.setting_temperatures or []
+    if not asked:
+        return []
+    centered = sheet.settle_once("#/piston_convention", request.piston_convention, CONVENTION)
+    settings = []
+    for temperature in asked:
+        if centered is PistonConvention.CENTERED:
+            opening = engineering.centered_opening(travel, change, span.lowest, span.highest, temperature.si)
+        else:
+            opening = engineering.piston_opening(travel, span.lowest, span.highest, temperature.si)
+        told = temperature.in_system(sheet.tell.system)
+        settings.append(PistonSetting(answers.Temperature(told.value, told.unit.value), sheet.tell.size(opening)))
+    return settings
 
-    The difference is taken in the unit of the lowest temperature, so that whole degrees stay whole.
-    """
-    lowest, highest = temperatures.lowest.si, temperatures.highest.si
-    if temperatures.sun_allowance is not None and temperatures.direct_sun is False:
-        raise UnanswerableError(
-            Fault(
-                "#/temperatures/sun_allowance",
-                "contradiction",
-                "A sun allowance contradicts direct_sun false.",
-            )
-        )
-    in_sun = temperatures.sun_allowance is not None or sheet.settle(
-        "#/temperatures/direct_sun", temperatures.direct_sun, DIRECT_SUN
+
+def _run(
+    request: ExpansionRequest, length: float, change: float, span: Span | None, travel: float, sheet: Worksheet
+) -> RunMovement:
+    tell = sheet.tell
+    required = engineering.fitting_required(change, TRIGGER.value.si)
+    count = engineering.fitting_count(change, travel) if required else 0
+    return RunMovement(
+        length=tell.distance(length),
+        length_change=tell.size(change),
+        fitting_required=required,
+        fitting_count=count,
+        fitting_positions=[tell.distance(place) for place in engineering.fitting_positions(length, count)],
+        anchor_positions=[tell.distance(place) for place in engineering.anchor_positions(length, count)],
+        piston_settings=_settings(request, span, travel, change / count, sheet) if count else [],
     )
-    unit = temperatures.lowest.unit
-    degrees = (
-        TemperatureDifferenceUnit.DELTA_DEG_F
-        if unit is TemperatureUnit.DEG_F
-        else TemperatureDifferenceUnit.DELTA_DEG_C
-    )
-    difference = temperatures.highest.in_unit(unit) - temperatures.lowest.value
-    if in_sun:
-        allowance = sheet.settle("#/temperatures/sun_allowance", temperatures.sun_allowance, SUN_ALLOWANCE)
-        highest += allowance.si
-        difference += allowance.in_unit(degrees)
-    if lowest >= highest:
-        raise UnanswerableError(
-            Fault(
-                "#/temperatures/highest/value",
-                "highest_not_above_lowest",
-                f"The highest temperature must be above the lowest, {temperatures.lowest}.",
-                {"above": {"value": temperatures.lowest.value, "unit": temperatures.lowest.unit.value}},
-            )
-        )
-    installation = temperatures.installation
-    if installation is not None and not lowest - _TIE <= installation.si <= highest + _TIE:
-        unit = installation.unit
-        allowed = {"minimum": unit.from_si(lowest), "maximum": unit.from_si(highest), "unit": unit.value}
-        raise UnanswerableError(
-            Fault(
-                "#/temperatures/installation/value",
-                "installation_outside_range",
-                "The installation temperature of the conduit must lie between the lowest and the highest: "
-                f"{allowed['minimum']:g} to {allowed['maximum']:g} {unit.value}.",
-                allowed,
-            )
-        )
-    return lowest, highest, TemperatureDifference(difference, degrees)
 
 
 def compute(request: ExpansionRequest, sheet: Worksheet) -> ExpansionResult:
-    """Give the movement of one straight run, whether it needs fittings, how many and how far open."""
+    """Give the movement of each straight run, whether it needs fittings, how many, where, and how far open."""
     sheet.follow_edition(request.code_edition)
-    coefficient, source = _coefficient(request, sheet)
-    tell = sheet.tell
-    temperatures = request.temperatures
-    lowest = highest = 0.0
-    installation: Temperature | None = None
-    if isinstance(temperatures, TemperatureRange):
-        lowest, highest, given = _span(temperatures, sheet)
-        installation = temperatures.installation
-    else:
-        given = temperatures.difference
-    difference = given.si
-    told_difference = given.in_system(tell.system)
+    coefficient, source = coefficient_of(request.material, request.coefficient, sheet)
+    lengths = _lengths(request)
+    tell, temperatures = sheet.tell, request.temperatures
+    span = span_of(temperatures, sheet) if isinstance(temperatures, TemperatureRange) else None
+    for index, temperature in enumerate(request.setting_temperatures or ()):
+        if span is None:
+            raise UnanswerableError(
+                Fault(
+                    "#/setting_temperatures", "needs_a_range", "Openings follow from a range of temperatures: give one."
+                )
+            )
+        span.refuse_outside(temperature, f"#/setting_temperatures/{index}/value")
+    given = temperatures.difference if span is None else span.difference  # type: ignore[union-attr]
+    told = given.in_system(tell.system)
+    difference = answers.TemperatureDifference(told.value, told.unit.value)
+    setting = sheet.settle("#/setting", request.setting, SETTING)
+    rule = rule_of(request.material, sheet)
+    report_situation(
+        request.material, setting, request.emerges_from_grade, request.crosses_structural_joint, rule, sheet
+    )
+    if setting is not RunSetting.ABOVE_GROUND:
+        held_by_the_ground(setting, rule, sheet)
+        return ExpansionResult(
+            temperature_difference=difference, fitting_required=False, fitting_count=0, runs=[], travel_options=[]
+        )
     travel = sheet.settle("#/fitting_travel", request.fitting_travel, FITTING_TRAVEL)
-    length = request.length.si
-    change = engineering.length_change(coefficient, length, difference)
-    required = engineering.fitting_required(change, TRIGGER.value.si)
-    count = engineering.fitting_count(change, travel.si) if required else 0
-    told_change = tell.size(change)
-    sheet.show(
-        "dL",
-        "a x L x dT",
-        f"{coefficient:.6g} /K x {length:.6g} m x {difference:.6g} K",
-        told_change,
-    )
-    rule = sheet.rule(_RULES.get(request.material, "expansion_other") if request.material else "expansion_other")
-    if required:
-        sheet.show("n", "dL / travel, rounded up", f"{change:.6g} m / {travel.si:.6g} m", count)
-        fittings = "1 expansion fitting" if count == 1 else f"{count} expansion fittings"
-        sheet.find(
-            Severity.CAUTION,
-            "expansion_fitting_required",
-            f"The run moves {text_of(told_change)}, at or over the 1/4 in that calls for an expansion fitting: provide "
-            f"{fittings} of {travel} travel, one to each {text_of(tell.distance(length / count))}, each piece anchored "
-            "between them.",
-            f"{rule}; coefficient: {source}",
-            told_change,
-            tell.given(TRIGGER.value),
-        )
-    _notes(request, sheet, rule)
-    opening: answers.Length | UnsetType = UNSET
-    if required and installation is not None:
-        opening = tell.size(engineering.piston_opening(travel.si, lowest, highest, installation.si))
+    runs = []
+    for index, length in enumerate(lengths):
+        change = engineering.length_change(coefficient, length.si, given.si)
         sheet.show(
-            "opening",
-            "travel x (T_highest - T_installation) / (T_highest - T_lowest)",
-            f"{travel.si:.6g} m x {highest - installation.si:.6g} K / {difference:.6g} K",
-            opening,
+            f"dL{index + 1}",
+            "a x L x dT",
+            f"{coefficient:.6g} /K x {length.si:.6g} m x {given.si:.6g} K",
+            tell.size(change),
         )
-        sheet.cite("sun-allowance-catalogue")
+        run = _run(request, length.si, change, span, travel.si, sheet)
+        runs.append(run)
+        if run.fitting_required:
+            find_movement(
+                index, len(lengths), run.length_change, run.fitting_count, length, travel, rule, source, sheet
+            )
+    longest = max(length.si for length in lengths)
+    most = engineering.length_change(coefficient, longest, given.si)
+    only = runs[0] if len(runs) == 1 and runs[0].fitting_count else None
+    installed = isinstance(temperatures, TemperatureRange) and temperatures.installation is not None
+    changes = [engineering.length_change(coefficient, length.si, given.si) for length in lengths]
+    moving = [change for change in changes if engineering.fitting_required(change, TRIGGER.value.si)]
+    sheet.cite("sun-allowance-catalogue")
     return ExpansionResult(
-        temperature_difference=answers.TemperatureDifference(told_difference.value, told_difference.unit.value),
-        length_change=told_change,
-        fitting_required=required,
-        fitting_count=count,
-        longest_run_without_fitting=tell.distance(engineering.longest_run(coefficient, difference, TRIGGER.value.si)),
+        temperature_difference=difference,
+        length_change=tell.size(most),
+        fitting_required=bool(moving),
+        fitting_count=sum(run.fitting_count for run in runs),
+        runs=runs,
+        travel_options=[
+            TravelOption(
+                _told_length(sold, sheet), sum(engineering.fitting_count(change, sold.si) for change in moving)
+            )
+            for sold in _SOLD
+        ],
+        longest_run_without_fitting=tell.distance(engineering.longest_run(coefficient, given.si, TRIGGER.value.si)),
         largest_difference_without_fitting=tell.difference(
-            engineering.largest_difference(coefficient, length, TRIGGER.value.si)
+            engineering.largest_difference(coefficient, longest, TRIGGER.value.si)
         ),
-        fitting_spacing=tell.distance(length / count) if count else UNSET,
-        piston_opening=opening,
+        travel_needed=tell.size(most) if moving else UNSET,
+        fitting_spacing=tell.distance(longest / only.fitting_count) if only else UNSET,
+        piston_opening=only.piston_settings[0].opening if only and installed else UNSET,
     )
 
 
-def _notes(request: ExpansionRequest, sheet: Worksheet, rule: str) -> None:
-    if request.material is None or request.material not in _RULES:
-        sheet.find(
-            Severity.NOTE,
-            "trigger_borrowed",
-            "The code sets the 1/4 in trigger for PVC and RTRC; for this run it is used as a planning figure, and "
-            "fittings are due where the movement needs them.",
-            rule,
-        )
-    sheet.find(
-        Severity.NOTE,
-        "free_to_move",
-        "The movement is that of conduit free to slide above ground, at the temperature of the conduit itself; buried "
-        "or encased conduit is held and moves little.",
-        rule,
-    )
+def _told_length(length: Length, sheet: Worksheet) -> answers.Length:
+    told = length.in_system(sheet.tell.system)
+    return answers.Length(told.value, told.unit.value)
 
 
 OPERATION = Operation(
     name="expansion",
     operation_id="calculate_expansion",
     summary="Thermal expansion",
-    description="Gives the length change of a straight run with temperature, whether it reaches the 1/4 in that calls "
-    "for an expansion fitting, how many fittings, and how far open to set the piston.",
+    description="Gives the length change of straight runs with temperature, each held against the 1/4 in that calls "
+    "for an expansion fitting, how many fittings and where, and how far open to set each, by either convention.",
     request=ExpansionRequest,
     result=ExpansionResult,
     compute=compute,
@@ -306,7 +293,12 @@ OPERATION = Operation(
             "direct_sun": True,
             "sun_allowance": {"value": 30, "unit": "delta_degF"},
         },
+        "setting": "above_ground",
         "fitting_travel": {"value": 6, "unit": "in"},
+        "piston_convention": "full_travel",
+        "setting_temperatures": [{"value": 40, "unit": "degF"}, {"value": 120, "unit": "degF"}],
+        "emerges_from_grade": False,
+        "crosses_structural_joint": False,
         "code_edition": "2023",
     },
 )

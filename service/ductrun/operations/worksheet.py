@@ -92,6 +92,12 @@ class Worksheet:
         self.assume(field, told, default.source, default.source_id)
         return default.value
 
+    def settle_once(self, field: str, given: T | None, default: Default[T]) -> T:
+        """Settle a field that is asked for several times and stands under the assumptions once."""
+        if given is None and any(assumption.field == field for assumption in self.assumptions):
+            return default.value
+        return self.settle(field, given, default)
+
     def assume(self, field: str, value: float | str | bool | AnyQuantity, source: str, source_id: str) -> None:
         """Put a value the caller left out under the assumptions."""
         self.assumptions.append(Assumption(field, value, source))

@@ -41,6 +41,7 @@ FILES: dict[str, type[Any]] = {
     "encasement_cover": rows.EncasementCover,
     "cover_to_1000_v": rows.CoverTo1000V,
     "cover_above_1000_v": rows.CoverAbove1000V,
+    "fitting_travels": rows.FittingTravel,
     "defaults": rows.Default,
     "code_sections": rows.CodeSection,
 }

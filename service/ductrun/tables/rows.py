@@ -275,3 +275,10 @@ class CodeSection(Row):
     edition_2017: str
     edition_2020: str
     edition_2023: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FittingTravel(Row):
+    """A travel expansion fittings are sold in."""
+
+    travel_in: float

@@ -93,6 +93,8 @@ from .one_compact_conductor import OneCompactConductor
 from .one_listed_conductor import OneListedConductor
 from .one_measured_conductor import OneMeasuredConductor
 from .per_stick_interval import PerStickInterval
+from .piston_convention import PistonConvention
+from .piston_setting import PistonSetting
 from .planned_pull import PlannedPull
 from .pressure import Pressure
 from .pressure_unit import PressureUnit
@@ -109,6 +111,8 @@ from .pull_tension_result import PullTensionResult
 from .pulled_conductor import PulledConductor
 from .ready import Ready
 from .reversed_pull import ReversedPull
+from .run_movement import RunMovement
+from .run_setting import RunSetting
 from .section_tension import SectionTension
 from .severity import Severity
 from .size_candidate import SizeCandidate
@@ -120,6 +124,11 @@ from .spacers_request import SpacersRequest
 from .spacers_result import SpacersResult
 from .step import Step
 from .straight_section import StraightSection
+from .supported_conduit import SupportedConduit
+from .supported_conduit_type import SupportedConduitType
+from .supports_answer import SupportsAnswer
+from .supports_request import SupportsRequest
+from .supports_result import SupportsResult
 from .temperature import Temperature
 from .temperature_difference import TemperatureDifference
 from .temperature_difference_unit import TemperatureDifferenceUnit
@@ -128,6 +137,7 @@ from .temperature_spread import TemperatureSpread
 from .temperature_unit import TemperatureUnit
 from .top_closure import TopClosure
 from .trade_size import TradeSize
+from .travel_option import TravelOption
 from .unit_row import UnitRow
 from .unit_system import UnitSystem
 from .unit_table import UnitTable
@@ -230,6 +240,8 @@ __all__ = (
     "OneListedConductor",
     "OneMeasuredConductor",
     "PerStickInterval",
+    "PistonConvention",
+    "PistonSetting",
     "PlannedPull",
     "Pressure",
     "PressureUnit",
@@ -246,6 +258,8 @@ __all__ = (
     "PullTensionResult",
     "Ready",
     "ReversedPull",
+    "RunMovement",
+    "RunSetting",
     "SectionTension",
     "Severity",
     "SizeCandidate",
@@ -257,6 +271,11 @@ __all__ = (
     "SpacersResult",
     "Step",
     "StraightSection",
+    "SupportedConduit",
+    "SupportedConduitType",
+    "SupportsAnswer",
+    "SupportsRequest",
+    "SupportsResult",
     "Temperature",
     "TemperatureDifference",
     "TemperatureDifferenceUnit",
@@ -265,6 +284,7 @@ __all__ = (
     "TemperatureUnit",
     "TopClosure",
     "TradeSize",
+    "TravelOption",
     "UnitRow",
     "UnitSystem",
     "UnitTable",

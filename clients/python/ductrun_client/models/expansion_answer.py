@@ -28,7 +28,8 @@ class ExpansionAnswer:
         basis (Basis): What the answer rests on: service version, hash of the tables, code edition, ids of the sources.
         findings (list[Finding]):
         notice (str):
-        result (ExpansionResult): How far the run moves and what takes it up.
+        result (ExpansionResult): How far the runs move and what takes it up; runs held by the ground have no movement
+            to show.
         working (list[Step] | Unset):
     """
 

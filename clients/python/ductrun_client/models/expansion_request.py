@@ -7,11 +7,14 @@ from attrs import define as _attrs_define
 
 from ..models.code_edition import CodeEdition
 from ..models.conduit_material import ConduitMaterial
+from ..models.piston_convention import PistonConvention
+from ..models.run_setting import RunSetting
 from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
     from ..models.expansion_coefficient import ExpansionCoefficient
     from ..models.length import Length
+    from ..models.temperature import Temperature
     from ..models.temperature_range import TemperatureRange
     from ..models.temperature_spread import TemperatureSpread
 
@@ -21,28 +24,40 @@ T = TypeVar("T", bound="ExpansionRequest")
 
 @_attrs_define
 class ExpansionRequest:
-    """One straight run between securely mounted items, and the temperatures it sees.
+    """Straight runs between securely mounted items, and the temperatures they see.
 
     Attributes:
-        length (Length): A length with its unit.
         temperatures (TemperatureRange | TemperatureSpread):
         code_edition (CodeEdition | Unset): Editions of NFPA 70 whose numbers and rules an answer can follow.
         coefficient (ExpansionCoefficient | Unset): A coefficient of linear thermal expansion with its unit.
+        crosses_structural_joint (bool | Unset): Whether a run crosses a joint of the structure.
+        emerges_from_grade (bool | Unset): Whether a run comes up out of the ground.
         fitting_travel (Length | Unset): A length with its unit.
+        length (Length | Unset): A length with its unit.
         material (ConduitMaterial | Unset): Materials of conduit with a coefficient of expansion on file.
+        piston_convention (PistonConvention | Unset): How far to open an expansion fitting: by its full travel, or
+            centered on the movement it takes.
+        setting (RunSetting | Unset): Where a run lies, which decides whether it is free to move.
+        setting_temperatures (list[Temperature] | Unset): Temperatures for which to give the opening, as a table the
+            crew carries.
+        straight_runs (list[Length] | Unset): Lengths of several straight runs, each judged on its own; this or length.
     """
 
-    length: Length
     temperatures: TemperatureRange | TemperatureSpread
     code_edition: CodeEdition | Unset = UNSET
     coefficient: ExpansionCoefficient | Unset = UNSET
+    crosses_structural_joint: bool | Unset = UNSET
+    emerges_from_grade: bool | Unset = UNSET
     fitting_travel: Length | Unset = UNSET
+    length: Length | Unset = UNSET
     material: ConduitMaterial | Unset = UNSET
+    piston_convention: PistonConvention | Unset = UNSET
+    setting: RunSetting | Unset = UNSET
+    setting_temperatures: list[Temperature] | Unset = UNSET
+    straight_runs: list[Length] | Unset = UNSET
 
     def to_dict(self) -> dict[str, Any]:
         from ..models.temperature_range import TemperatureRange  # noqa: PLC0415
-
-        length = self.length.to_dict()
 
         temperatures: dict[str, Any]
         if isinstance(self.temperatures, TemperatureRange):
@@ -58,19 +73,48 @@ class ExpansionRequest:
         if not isinstance(self.coefficient, Unset):
             coefficient = self.coefficient.to_dict()
 
+        crosses_structural_joint = self.crosses_structural_joint
+
+        emerges_from_grade = self.emerges_from_grade
+
         fitting_travel: dict[str, Any] | Unset = UNSET
         if not isinstance(self.fitting_travel, Unset):
             fitting_travel = self.fitting_travel.to_dict()
+
+        length: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.length, Unset):
+            length = self.length.to_dict()
 
         material: str | Unset = UNSET
         if not isinstance(self.material, Unset):
             material = self.material.value
 
+        piston_convention: str | Unset = UNSET
+        if not isinstance(self.piston_convention, Unset):
+            piston_convention = self.piston_convention.value
+
+        setting: str | Unset = UNSET
+        if not isinstance(self.setting, Unset):
+            setting = self.setting.value
+
+        setting_temperatures: list[dict[str, Any]] | Unset = UNSET
+        if not isinstance(self.setting_temperatures, Unset):
+            setting_temperatures = []
+            for setting_temperatures_item_data in self.setting_temperatures:
+                setting_temperatures_item = setting_temperatures_item_data.to_dict()
+                setting_temperatures.append(setting_temperatures_item)
+
+        straight_runs: list[dict[str, Any]] | Unset = UNSET
+        if not isinstance(self.straight_runs, Unset):
+            straight_runs = []
+            for straight_runs_item_data in self.straight_runs:
+                straight_runs_item = straight_runs_item_data.to_dict()
+                straight_runs.append(straight_runs_item)
+
         field_dict: dict[str, Any] = {}
 
         field_dict.update(
             {
-                "length": length,
                 "temperatures": temperatures,
             }
         )
@@ -78,10 +122,24 @@ class ExpansionRequest:
             field_dict["code_edition"] = code_edition
         if coefficient is not UNSET:
             field_dict["coefficient"] = coefficient
+        if crosses_structural_joint is not UNSET:
+            field_dict["crosses_structural_joint"] = crosses_structural_joint
+        if emerges_from_grade is not UNSET:
+            field_dict["emerges_from_grade"] = emerges_from_grade
         if fitting_travel is not UNSET:
             field_dict["fitting_travel"] = fitting_travel
+        if length is not UNSET:
+            field_dict["length"] = length
         if material is not UNSET:
             field_dict["material"] = material
+        if piston_convention is not UNSET:
+            field_dict["piston_convention"] = piston_convention
+        if setting is not UNSET:
+            field_dict["setting"] = setting
+        if setting_temperatures is not UNSET:
+            field_dict["setting_temperatures"] = setting_temperatures
+        if straight_runs is not UNSET:
+            field_dict["straight_runs"] = straight_runs
 
         return field_dict
 
@@ -89,11 +147,11 @@ class ExpansionRequest:
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
         from ..models.expansion_coefficient import ExpansionCoefficient  # noqa: PLC0415
         from ..models.length import Length  # noqa: PLC0415
+        from ..models.temperature import Temperature  # noqa: PLC0415
         from ..models.temperature_range import TemperatureRange  # noqa: PLC0415
         from ..models.temperature_spread import TemperatureSpread  # noqa: PLC0415
 
         d = dict(src_dict)
-        length = Length.from_dict(d.pop("length"))
 
         def _parse_temperatures(data: object) -> TemperatureRange | TemperatureSpread:
             try:
@@ -126,12 +184,23 @@ class ExpansionRequest:
         else:
             coefficient = ExpansionCoefficient.from_dict(_coefficient)
 
+        crosses_structural_joint = d.pop("crosses_structural_joint", UNSET)
+
+        emerges_from_grade = d.pop("emerges_from_grade", UNSET)
+
         _fitting_travel = d.pop("fitting_travel", UNSET)
         fitting_travel: Length | Unset
         if isinstance(_fitting_travel, Unset):
             fitting_travel = UNSET
         else:
             fitting_travel = Length.from_dict(_fitting_travel)
+
+        _length = d.pop("length", UNSET)
+        length: Length | Unset
+        if isinstance(_length, Unset):
+            length = UNSET
+        else:
+            length = Length.from_dict(_length)
 
         _material = d.pop("material", UNSET)
         material: ConduitMaterial | Unset
@@ -140,13 +209,51 @@ class ExpansionRequest:
         else:
             material = ConduitMaterial(_material)
 
+        _piston_convention = d.pop("piston_convention", UNSET)
+        piston_convention: PistonConvention | Unset
+        if isinstance(_piston_convention, Unset):
+            piston_convention = UNSET
+        else:
+            piston_convention = PistonConvention(_piston_convention)
+
+        _setting = d.pop("setting", UNSET)
+        setting: RunSetting | Unset
+        if isinstance(_setting, Unset):
+            setting = UNSET
+        else:
+            setting = RunSetting(_setting)
+
+        _setting_temperatures = d.pop("setting_temperatures", UNSET)
+        setting_temperatures: list[Temperature] | Unset = UNSET
+        if _setting_temperatures is not UNSET:
+            setting_temperatures = []
+            for setting_temperatures_item_data in _setting_temperatures:
+                setting_temperatures_item = Temperature.from_dict(setting_temperatures_item_data)
+
+                setting_temperatures.append(setting_temperatures_item)
+
+        _straight_runs = d.pop("straight_runs", UNSET)
+        straight_runs: list[Length] | Unset = UNSET
+        if _straight_runs is not UNSET:
+            straight_runs = []
+            for straight_runs_item_data in _straight_runs:
+                straight_runs_item = Length.from_dict(straight_runs_item_data)
+
+                straight_runs.append(straight_runs_item)
+
         expansion_request = cls(
-            length=length,
             temperatures=temperatures,
             code_edition=code_edition,
             coefficient=coefficient,
+            crosses_structural_joint=crosses_structural_joint,
+            emerges_from_grade=emerges_from_grade,
             fitting_travel=fitting_travel,
+            length=length,
             material=material,
+            piston_convention=piston_convention,
+            setting=setting,
+            setting_temperatures=setting_temperatures,
+            straight_runs=straight_runs,
         )
 
         return expansion_request

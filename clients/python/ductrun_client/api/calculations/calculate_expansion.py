@@ -112,16 +112,17 @@ def sync_detailed(
 ) -> Response[ExpansionAnswer | Problem]:
     """Thermal expansion
 
-     Gives the length change of a straight run with temperature, whether it reaches the 1/4 in that calls
-    for an expansion fitting, how many fittings, and how far open to set the piston.
+     Gives the length change of straight runs with temperature, each held against the 1/4 in that calls
+    for an expansion fitting, how many fittings and where, and how far open to set each, by either
+    convention.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
         working (bool | Unset):  Default: False.
         assumptions (AssumptionPolicy | Unset): What to do where a field was left out: state what
             was assumed, or refuse to assume.
-        body (ExpansionRequest): One straight run between securely mounted items, and the
-            temperatures it sees.
+        body (ExpansionRequest): Straight runs between securely mounted items, and the
+            temperatures they see.
 
     Raises:
         errors.UnexpectedStatus: If the server returns an undocumented status code and Client.raise_on_unexpected_status is True.
@@ -155,16 +156,17 @@ def sync(
 ) -> ExpansionAnswer | Problem | None:
     """Thermal expansion
 
-     Gives the length change of a straight run with temperature, whether it reaches the 1/4 in that calls
-    for an expansion fitting, how many fittings, and how far open to set the piston.
+     Gives the length change of straight runs with temperature, each held against the 1/4 in that calls
+    for an expansion fitting, how many fittings and where, and how far open to set each, by either
+    convention.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
         working (bool | Unset):  Default: False.
         assumptions (AssumptionPolicy | Unset): What to do where a field was left out: state what
             was assumed, or refuse to assume.
-        body (ExpansionRequest): One straight run between securely mounted items, and the
-            temperatures it sees.
+        body (ExpansionRequest): Straight runs between securely mounted items, and the
+            temperatures they see.
 
     Raises:
         errors.UnexpectedStatus: If the server returns an undocumented status code and Client.raise_on_unexpected_status is True.
@@ -193,16 +195,17 @@ async def asyncio_detailed(
 ) -> Response[ExpansionAnswer | Problem]:
     """Thermal expansion
 
-     Gives the length change of a straight run with temperature, whether it reaches the 1/4 in that calls
-    for an expansion fitting, how many fittings, and how far open to set the piston.
+     Gives the length change of straight runs with temperature, each held against the 1/4 in that calls
+    for an expansion fitting, how many fittings and where, and how far open to set each, by either
+    convention.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
         working (bool | Unset):  Default: False.
         assumptions (AssumptionPolicy | Unset): What to do where a field was left out: state what
             was assumed, or refuse to assume.
-        body (ExpansionRequest): One straight run between securely mounted items, and the
-            temperatures it sees.
+        body (ExpansionRequest): Straight runs between securely mounted items, and the
+            temperatures they see.
 
     Raises:
         errors.UnexpectedStatus: If the server returns an undocumented status code and Client.raise_on_unexpected_status is True.
@@ -234,16 +237,17 @@ async def asyncio(
 ) -> ExpansionAnswer | Problem | None:
     """Thermal expansion
 
-     Gives the length change of a straight run with temperature, whether it reaches the 1/4 in that calls
-    for an expansion fitting, how many fittings, and how far open to set the piston.
+     Gives the length change of straight runs with temperature, each held against the 1/4 in that calls
+    for an expansion fitting, how many fittings and where, and how far open to set each, by either
+    convention.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
         working (bool | Unset):  Default: False.
         assumptions (AssumptionPolicy | Unset): What to do where a field was left out: state what
             was assumed, or refuse to assume.
-        body (ExpansionRequest): One straight run between securely mounted items, and the
-            temperatures it sees.
+        body (ExpansionRequest): Straight runs between securely mounted items, and the
+            temperatures they see.
 
     Raises:
         errors.UnexpectedStatus: If the server returns an undocumented status code and Client.raise_on_unexpected_status is True.

@@ -1,0 +1,142 @@
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import TYPE_CHECKING, Any, TypeVar
+
+from attrs import define as _attrs_define
+from attrs import field as _attrs_field
+
+if TYPE_CHECKING:
+    from ..models.length import Length
+    from ..models.piston_setting import PistonSetting
+
+
+T = TypeVar("T", bound="RunMovement")
+
+
+@_attrs_define
+class RunMovement:
+    """One straight run.
+
+    Attributes:
+        anchor_positions (list[Length]): Where the run is anchored between them; its ends are fixed.
+        fitting_count (int): Fittings that share the change; 0 if none is required.
+        fitting_positions (list[Length]): Where they stand along the run.
+        fitting_required (bool): Whether the change reaches the 1/4 in trigger.
+        length (Length): A length with its unit.
+        length_change (Length): A length with its unit.
+        piston_settings (list[PistonSetting]): Openings at the temperatures asked for, the installation first.
+    """
+
+    anchor_positions: list[Length]
+    fitting_count: int
+    fitting_positions: list[Length]
+    fitting_required: bool
+    length: Length
+    length_change: Length
+    piston_settings: list[PistonSetting]
+    additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
+
+    def to_dict(self) -> dict[str, Any]:
+        anchor_positions = []
+        for anchor_positions_item_data in self.anchor_positions:
+            anchor_positions_item = anchor_positions_item_data.to_dict()
+            anchor_positions.append(anchor_positions_item)
+
+        fitting_count = self.fitting_count
+
+        fitting_positions = []
+        for fitting_positions_item_data in self.fitting_positions:
+            fitting_positions_item = fitting_positions_item_data.to_dict()
+            fitting_positions.append(fitting_positions_item)
+
+        fitting_required = self.fitting_required
+
+        length = self.length.to_dict()
+
+        length_change = self.length_change.to_dict()
+
+        piston_settings = []
+        for piston_settings_item_data in self.piston_settings:
+            piston_settings_item = piston_settings_item_data.to_dict()
+            piston_settings.append(piston_settings_item)
+
+        field_dict: dict[str, Any] = {}
+        field_dict.update(self.additional_properties)
+        field_dict.update(
+            {
+                "anchor_positions": anchor_positions,
+                "fitting_count": fitting_count,
+                "fitting_positions": fitting_positions,
+                "fitting_required": fitting_required,
+                "length": length,
+                "length_change": length_change,
+                "piston_settings": piston_settings,
+            }
+        )
+
+        return field_dict
+
+    @classmethod
+    def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
+        from ..models.length import Length  # noqa: PLC0415
+        from ..models.piston_setting import PistonSetting  # noqa: PLC0415
+
+        d = dict(src_dict)
+        anchor_positions = []
+        _anchor_positions = d.pop("anchor_positions")
+        for anchor_positions_item_data in _anchor_positions:
+            anchor_positions_item = Length.from_dict(anchor_positions_item_data)
+
+            anchor_positions.append(anchor_positions_item)
+
+        fitting_count = d.pop("fitting_count")
+
+        fitting_positions = []
+        _fitting_positions = d.pop("fitting_positions")
+        for fitting_positions_item_data in _fitting_positions:
+            fitting_positions_item = Length.from_dict(fitting_positions_item_data)
+
+            fitting_positions.append(fitting_positions_item)
+
+        fitting_required = d.pop("fitting_required")
+
+        length = Length.from_dict(d.pop("length"))
+
+        length_change = Length.from_dict(d.pop("length_change"))
+
+        piston_settings = []
+        _piston_settings = d.pop("piston_settings")
+        for piston_settings_item_data in _piston_settings:
+            piston_settings_item = PistonSetting.from_dict(piston_settings_item_data)
+
+            piston_settings.append(piston_settings_item)
+
+        run_movement = cls(
+            anchor_positions=anchor_positions,
+            fitting_count=fitting_count,
+            fitting_positions=fitting_positions,
+            fitting_required=fitting_required,
+            length=length,
+            length_change=length_change,
+            piston_settings=piston_settings,
+        )
+
+        run_movement.additional_properties = d
+        return run_movement
+
+    @property
+    def additional_keys(self) -> list[str]:
+        return list(self.additional_properties.keys())
+
+    def __getitem__(self, key: str) -> Any:
+        return self.additional_properties[key]
+
+    def __setitem__(self, key: str, value: Any) -> None:
+        self.additional_properties[key] = value
+
+    def __delitem__(self, key: str) -> None:
+        del self.additional_properties[key]
+
+    def __contains__(self, key: str) -> bool:
+        return key in self.additional_properties

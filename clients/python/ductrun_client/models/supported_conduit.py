@@ -1,0 +1,69 @@
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import (
+    Any,
+    Literal,
+    TypeVar,
+    cast,
+)
+
+from attrs import define as _attrs_define
+
+from ..models.supported_conduit_type import SupportedConduitType
+from ..models.trade_size import TradeSize
+
+T = TypeVar("T", bound="SupportedConduit")
+
+
+@_attrs_define
+class SupportedConduit:
+    """A conduit with a table of support spacing, by type and trade size.
+
+    Attributes:
+        kind (Literal['listed']): Fixed text that says: by type and trade size.
+        trade_size (TradeSize): Trade sizes of conduit; a name, not a dimension.
+        type_ (SupportedConduitType): Conduit with a table of support spacing on file.
+    """
+
+    kind: Literal["listed"]
+    trade_size: TradeSize
+    type_: SupportedConduitType
+
+    def to_dict(self) -> dict[str, Any]:
+        kind = self.kind
+
+        trade_size = self.trade_size.value
+
+        type_ = self.type_.value
+
+        field_dict: dict[str, Any] = {}
+
+        field_dict.update(
+            {
+                "kind": kind,
+                "trade_size": trade_size,
+                "type": type_,
+            }
+        )
+
+        return field_dict
+
+    @classmethod
+    def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
+        d = dict(src_dict)
+        kind = cast(Literal["listed"], d.pop("kind"))
+        if kind != "listed":
+            raise ValueError(f"kind must match const 'listed', got '{kind}'")
+
+        trade_size = TradeSize(d.pop("trade_size"))
+
+        type_ = SupportedConduitType(d.pop("type"))
+
+        supported_conduit = cls(
+            kind=kind,
+            trade_size=trade_size,
+            type_=type_,
+        )
+
+        return supported_conduit

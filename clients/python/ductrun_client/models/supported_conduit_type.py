@@ -1,0 +1,11 @@
+from enum import StrEnum
+
+
+class SupportedConduitType(StrEnum):
+    PVC_SCHEDULE_40 = "pvc_schedule_40"
+    PVC_SCHEDULE_80 = "pvc_schedule_80"
+    RMC = "rmc"
+    RTRC = "rtrc"
+
+    def __str__(self) -> str:
+        return str(self.value)

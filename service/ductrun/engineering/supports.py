@@ -1,0 +1,29 @@
+"""Supports of conduit above ground: the end straps near each termination, the rest no farther apart than allowed."""
+
+from __future__ import annotations
+
+import math
+
+_TIE = 1e-9
+
+
+def support_positions(length: float, spacing: float, end_distance: float, terminations: int) -> list[float]:
+    """Give where straps stand along a straight run [m].
+
+    With a termination at both ends the first and last stand `end_distance` from them and the rest share what is
+    between evenly, fence posts included; a run no longer than twice that distance needs one strap, in its middle. With
+    one termination the first stands `end_distance` from it and the next follow every `spacing`, as the run goes on.
+    Parameters [m]: length, spacing (the most allowed), end_distance (the most allowed, and no more than the spacing).
+    Source: NFPA 70-2023, 352.30 and the like sections; the count is derived.
+    """
+    end = min(end_distance, spacing)
+    if terminations == 1:
+        beyond = max(0.0, length - end)
+        return [min(end, length / 2) if length < end else end] + [
+            end + spacing * step for step in range(1, math.floor(beyond / spacing + _TIE) + 1)
+        ]
+    if length <= 2 * end * (1 + _TIE):
+        return [length / 2]
+    between = length - 2 * end
+    gaps = max(1, math.ceil(between / spacing * (1 - _TIE)))
+    return [end + between * step / gaps for step in range(gaps + 1)]
