@@ -183,6 +183,9 @@ def in_other_units(node: Any) -> Any:
     return {key: in_other_units(value) for key, value in node.items()}
 
 
+PROSE = {"better_reason"}  # a sentence, with figures in the units of the answer
+
+
 def figures(node: Any) -> list[Any]:
     """List every figure of an answer in SI, so that two unit systems can be compared."""
     if isinstance(node, list):
@@ -190,7 +193,7 @@ def figures(node: Any) -> list[Any]:
     if isinstance(node, dict):
         if set(node) == {"value", "unit"}:
             return [DIMENSION[node["unit"]].parse(node["value"], node["unit"]).si]
-        return [figure for key, value in sorted(node.items()) for figure in figures(value)]
+        return [figure for key, value in sorted(node.items()) if key not in PROSE for figure in figures(value)]
     return [node]
 
 
