@@ -59,11 +59,6 @@ def test_even_spacing_shares_the_run() -> None:
     assert spacing.spacing_by_distance(3.0, 1, 1.5) == 0.0
 
 
-def test_the_envelope_goes_around_the_widest_tier() -> None:
-    assert encasement.envelope_width([3, 2], 4.5, 2.0, 3.0) == pytest.approx(23.5)
-    assert encasement.envelope_height(2, 4.5, 2.0, 3.0, 4.0) == pytest.approx(18.0)
-
-
 def test_an_order_rises_to_the_next_step() -> None:
     assert encasement.order_volume(9.9, 0, 0.25) == pytest.approx(10.0)
     assert encasement.order_volume(10.0, 0, 0.25) == pytest.approx(10.0)

@@ -15,7 +15,7 @@ from pathlib import Path
 from types import MappingProxyType
 from typing import Any, TypeVar
 
-from ductrun.tables import rows
+from ductrun.tables import ground_rows, rows
 from ductrun.tables.checks import CorruptTableError, check
 
 R = TypeVar("R")
@@ -37,10 +37,16 @@ FILES: dict[str, type[Any]] = {
     "support_spacing": rows.Support,
     "expansion_coefficients": rows.Expansion,
     "spacer_intervals": rows.SpacerInterval,
-    "duct_separations": rows.Separation,
-    "encasement_cover": rows.EncasementCover,
-    "cover_to_1000_v": rows.CoverTo1000V,
-    "cover_above_1000_v": rows.CoverAbove1000V,
+    "duct_separations": ground_rows.Separation,
+    "encasement_cover": ground_rows.EncasementCover,
+    "cover_to_1000_v": ground_rows.CoverTo1000V,
+    "cover_above_1000_v": ground_rows.CoverAbove1000V,
+    "cement_yields": ground_rows.CementYield,
+    "set_times": ground_rows.SetTime,
+    "soils": ground_rows.Soil,
+    "side_slopes": ground_rows.SideSlope,
+    "reinforcing_bars": ground_rows.ReinforcingBar,
+    "permitted_uses": ground_rows.PermittedUse,
     "fitting_travels": rows.FittingTravel,
     "defaults": rows.Default,
     "code_sections": rows.CodeSection,

@@ -217,48 +217,6 @@ class SpacerInterval(Row):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Separation(Row):
-    """A published clear separation between ducts."""
-
-    services: str
-    separation_in: float
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class EncasementCover(Row):
-    """A published concrete cover outside the ducts."""
-
-    top_in: float
-    bottom_in: float
-    side_in: float
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class CoverTo1000V(Row):
-    """Least cover of underground wiring to 1000 V at one location."""
-
-    location: str
-    direct_buried_cable_in: float
-    rmc_imc_in: float
-    nonmetallic_raceway_in: float
-    gfci_residential_in: float
-    low_voltage_control_in: float
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class CoverAbove1000V(Row):
-    """Least cover of underground wiring above 1000 V for one band of voltage."""
-
-    voltage: str
-    direct_buried_cable_in: float
-    rtrc_pvc_hdpe_in: float
-    rmc_imc_in: float
-    under_building_or_slab_in: float
-    airport_runway_in: float
-    vehicular_area_in: float
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
 class Default(Row):
     """What is taken when the caller gives nothing: it always comes back under `assumptions`."""
 

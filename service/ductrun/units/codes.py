@@ -137,6 +137,7 @@ class DensityUnit(UnitCode):
 
     KG_PER_M3 = "kg/m3"
     LB_PER_FT3 = "lb/ft3"
+    LB_PER_YD3 = "lb/yd3"
 
 
 class TemperatureUnit(UnitCode):
@@ -173,6 +174,13 @@ class ExpansionCoefficientUnit(UnitCode):
 
     PER_DEG_C = "1/degC"
     PER_DEG_F = "1/degF"
+
+
+class DurationUnit(UnitCode):
+    """Units of time."""
+
+    MIN = "min"
+    H = "h"
 
 
 class AngleUnit(UnitCode):

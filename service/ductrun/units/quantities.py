@@ -11,6 +11,7 @@ from ductrun.units.codes import (
     AreaUnit,
     ConductorAreaUnit,
     DensityUnit,
+    DurationUnit,
     ExpansionCoefficientUnit,
     ForcePerLengthUnit,
     ForceUnit,
@@ -171,6 +172,13 @@ class ExpansionCoefficient(Quantity):
 
 
 @dataclass(frozen=True, slots=True)
+class Duration(Quantity):
+    """A time with its unit."""
+
+    unit: DurationUnit
+
+
+@dataclass(frozen=True, slots=True)
 class Angle(Quantity):
     """An angle with its unit."""
 
@@ -198,6 +206,7 @@ UNIT_CODES: Final[dict[type[Quantity], type[UnitCode]]] = {
     Temperature: TemperatureUnit,
     TemperatureDifference: TemperatureDifferenceUnit,
     ExpansionCoefficient: ExpansionCoefficientUnit,
+    Duration: DurationUnit,
     Angle: AngleUnit,
     Grade: GradeUnit,
 }

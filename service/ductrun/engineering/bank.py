@@ -1,0 +1,150 @@
+"""One geometry of a duct bank: ducts placed by tiers, from which spacers, concrete, flotation and trench are read.
+
+The origin is the lower left corner of the bank without its cover; x runs to the right, y upward, all [m]. A tier stands
+on the one below it with the vertical separation between them; tiers of different width are centered or justified.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from enum import StrEnum
+from itertools import pairwise
+from typing import NamedTuple
+
+
+class Alignment(StrEnum):
+    """How tiers of different width stand on each other."""
+
+    CENTERED = "centered"
+    LEFT = "left"
+    RIGHT = "right"
+
+
+class Duct(NamedTuple):
+    """A duct of the bank: center, outside diameter [m], its tier from the bottom, and whether it carries signals."""
+
+    x: float
+    y: float
+    diameter: float
+    tier: int
+    signal: bool
+
+
+class Tier(NamedTuple):
+    """One tier to place: ducts of one outside diameter [m], the last `signal` of them for signals."""
+
+    ducts: int
+    diameter: float
+    signal: int = 0
+
+
+class Bank(NamedTuple):
+    """A placed bank: its ducts, width and height without cover, and bottom, top and width of every tier [m]."""
+
+    ducts: tuple[Duct, ...]
+    width: float
+    height: float
+    tier_bottoms: tuple[float, ...]
+    tier_tops: tuple[float, ...]
+    tier_widths: tuple[float, ...]
+
+    @property
+    def counts(self) -> list[int]:
+        """Ducts in each tier, the bottom tier first."""
+        return [sum(duct.tier == tier for duct in self.ducts) for tier in range(len(self.tier_tops))]
+
+
+def clear_gap(separation: float, center_to_center: bool, one: float, other: float) -> float:
+    """Give the clear gap [m] between ducts of two diameters [m] for a separation given clear or between centers."""
+    return separation - (one + other) / 2 if center_to_center else separation
+
+
+def place(
+    tiers: Sequence[Tier],
+    horizontal: float,
+    vertical: float,
+    power_signal: float,
+    alignment: Alignment,
+    *,
+    center_to_center: bool,
+) -> Bank:
+    """Place the ducts of a bank.
+
+    Parameters [m]: horizontal and vertical separation of like ducts, power_signal between a power and a signal duct,
+    beside each other in a tier or one whole tier above another. Clear, or between centers throughout.
+    """
+    widths, offsets = [], []
+    for tier in tiers:
+        at, places = 0.0, []
+        for index in range(tier.ducts):
+            if index:
+                mixed = index == tier.ducts - tier.signal
+                separation = power_signal if mixed else horizontal
+                at += clear_gap(separation, center_to_center, tier.diameter, tier.diameter)
+            places.append(at + tier.diameter / 2)
+            at += tier.diameter
+        widths.append(at)
+        offsets.append(places)
+    width = max(widths)
+    ducts: list[Duct] = []
+    bottoms, tops = [], []
+    y = 0.0
+    for number, (tier, places) in enumerate(zip(tiers, offsets, strict=True)):
+        if number:
+            below = tiers[number - 1]
+            unlike = {tier.signal == tier.ducts, below.signal == below.ducts} == {True, False} and (
+                tier.signal in (0, tier.ducts) and below.signal in (0, below.ducts)
+            )
+            y += clear_gap(power_signal if unlike else vertical, center_to_center, below.diameter, tier.diameter)
+        spare = width - widths[number]
+        shift = {Alignment.CENTERED: spare / 2, Alignment.LEFT: 0.0, Alignment.RIGHT: spare}[alignment]
+        first_signal = tier.ducts - tier.signal
+        ducts += [
+            Duct(shift + x, y + tier.diameter / 2, tier.diameter, number, index >= first_signal)
+            for index, x in enumerate(places)
+        ]
+        bottoms.append(y)
+        y += tier.diameter
+        tops.append(y)
+    return Bank(tuple(ducts), width, y, tuple(bottoms), tuple(tops), tuple(widths))
+
+
+def duct_area(bank: Bank) -> float:
+    """Give the area [m2] of all ducts by their outside diameter: sum of pi/4 OD^2."""
+    return sum(math.pi / 4 * duct.diameter * duct.diameter for duct in bank.ducts)
+
+
+def rectangle_area(bank: Bank, top: float, bottom: float, side: float) -> float:
+    """Give the area [m2] of the bounding rectangle of a bank and its cover [m]."""
+    return (bank.width + 2 * side) * (bank.height + top + bottom)
+
+
+def stepped_area(bank: Bank, top: float, bottom: float, side: float) -> float:
+    """Give the area [m2] of a pour that steps with the tiers, each with its full cover [m] on all sides.
+
+    At each height the pour is as wide as the widest tier whose cover reaches it. Equal tiers give the rectangle.
+    """
+    slabs = [
+        (low - bottom, high + top, width + 2 * side)
+        for low, high, width in zip(bank.tier_bottoms, bank.tier_tops, bank.tier_widths, strict=True)
+    ]
+    levels = sorted({level for low, high, _ in slabs for level in (low, high)})
+    area = 0.0
+    for low, high in pairwise(levels):
+        middle = (low + high) / 2
+        # between tiers with more clearance than cover the pour is as wide as the narrower neighbor
+        widths = [width for start, end, width in slabs if start <= middle <= end] or [min(w for _, _, w in slabs)]
+        area += (high - low) * max(widths)
+    return area
+
+
+def smallest_gap(bank: Bank) -> float:
+    """Give the smallest clear gap [m] between neighbors of a tier and between tiers; infinite for a single duct."""
+    gaps = [
+        other.x - one.x - (one.diameter + other.diameter) / 2
+        for one, other in pairwise(bank.ducts)
+        if one.tier == other.tier
+    ]
+    gaps += [bottom - top for top, bottom in zip(bank.tier_tops, bank.tier_bottoms[1:], strict=False)]
+    return min(gaps, default=math.inf)

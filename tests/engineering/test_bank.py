@@ -1,0 +1,103 @@
+"""One geometry of a duct bank, checked by hand and against polygons counted on a grid."""
+
+from __future__ import annotations
+
+import math
+
+import pytest
+from ductrun.engineering import bank
+from ductrun.engineering.bank import Alignment, Tier
+from hypothesis import given
+from hypothesis import strategies as st
+
+COUNTS = st.lists(st.integers(min_value=1, max_value=8), min_size=1, max_size=6)
+GAPS = st.floats(min_value=0.5, max_value=6)
+COVERS = st.floats(min_value=2, max_value=12)
+
+
+def placed(
+    tiers: list[Tier],
+    horizontal: float = 2.0,
+    vertical: float = 2.0,
+    alignment: Alignment = Alignment.CENTERED,
+    *,
+    center_to_center: bool = False,
+) -> bank.Bank:
+    return bank.place(tiers, horizontal, vertical, 4.0, alignment, center_to_center=center_to_center)
+
+
+def test_two_tiers_of_three_trade_4_ducts_by_hand() -> None:
+    found = placed([Tier(3, 4.5), Tier(2, 4.5)])
+    assert (found.width, found.height) == (17.5, 11.0)
+    assert [(duct.x, duct.y) for duct in found.ducts] == [
+        (2.25, 2.25),
+        (8.75, 2.25),
+        (15.25, 2.25),
+        (5.5, 8.75),
+        (12.0, 8.75),
+    ]
+    assert found.counts == [3, 2]
+    assert bank.duct_area(found) == pytest.approx(5 * math.pi / 4 * 4.5**2)
+    assert bank.smallest_gap(found) == 2.0
+
+
+@pytest.mark.parametrize(("alignment", "first"), [("left", 2.25), ("right", 8.75), ("centered", 5.5)])
+def test_a_narrow_tier_stands_left_right_or_in_the_middle(alignment: str, first: float) -> None:
+    found = placed([Tier(3, 4.5), Tier(2, 4.5)], alignment=Alignment(alignment))
+    assert found.ducts[3].x == first
+
+
+def test_distances_between_centers_give_the_same_bank() -> None:
+    tiers = [Tier(3, 4.5), Tier(2, 4.5)]
+    assert placed(tiers, 6.5, 6.5, center_to_center=True) == placed(tiers, 2.0, 2.0)
+
+
+def test_a_signal_duct_stands_off_the_power_ducts() -> None:
+    found = placed([Tier(3, 4.5, 1)])
+    assert [duct.signal for duct in found.ducts] == [False, False, True]
+    assert found.width == 3 * 4.5 + 2.0 + 4.0
+    above = placed([Tier(2, 4.5), Tier(2, 4.5, 2)])
+    assert above.height == 2 * 4.5 + 4.0
+    assert placed([Tier(2, 4.5), Tier(2, 4.5, 1)]).height == 2 * 4.5 + 2.0
+
+
+def test_tiers_of_different_conduit_keep_their_own_diameters() -> None:
+    found = placed([Tier(3, 4.5), Tier(4, 2.375)])
+    assert found.tier_widths == (17.5, 15.5)
+    assert found.height == 4.5 + 2.0 + 2.375
+    assert found.ducts[3].x == 1.0 + 2.375 / 2
+
+
+def test_a_stepped_pour_of_three_over_one_by_hand() -> None:
+    found = placed([Tier(3, 4.0), Tier(1, 4.0)])
+    # 3 in of cover: 22 in wide up to 7 + 3 above the bottom of the pour, then 10 in wide for 6 in more
+    assert bank.stepped_area(found, 3, 3, 3) == pytest.approx(22 * 10 + 10 * 6)
+    assert bank.rectangle_area(found, 3, 3, 3) == pytest.approx(22 * 16)
+
+
+@given(count=st.integers(1, 8), tiers=st.integers(1, 6), gap=GAPS, cover=COVERS)
+def test_a_stepped_bank_of_equal_tiers_is_its_rectangle(count: int, tiers: int, gap: float, cover: float) -> None:
+    found = placed([Tier(count, 4.5)] * tiers, gap, gap)
+    assert bank.stepped_area(found, cover, cover, cover) == pytest.approx(
+        bank.rectangle_area(found, cover, cover, cover)
+    )
+
+
+@given(counts=COUNTS, gap=GAPS, cover=COVERS)
+def test_a_stepped_pour_holds_its_ducts_and_fits_its_rectangle(counts: list[int], gap: float, cover: float) -> None:
+    found = placed([Tier(count, 3.5) for count in counts], gap, gap)
+    stepped = bank.stepped_area(found, cover, cover, cover)
+    assert bank.duct_area(found) < stepped <= bank.rectangle_area(found, cover, cover, cover) * (1 + 1e-9)
+
+
+@given(counts=COUNTS, gap=GAPS, alignment=st.sampled_from(Alignment))
+def test_ducts_never_overlap_and_lie_within_the_bank(counts: list[int], gap: float, alignment: Alignment) -> None:
+    found = placed([Tier(count, 3.5) for count in counts], gap, gap, alignment)
+    for index, one in enumerate(found.ducts):
+        assert one.diameter / 2 - 1e-9 <= one.x <= found.width - one.diameter / 2 + 1e-9
+        for other in found.ducts[index + 1 :]:
+            assert math.hypot(one.x - other.x, one.y - other.y) >= one.diameter + gap - 1e-9
+
+
+def test_a_single_duct_has_no_neighbor() -> None:
+    assert bank.smallest_gap(placed([Tier(1, 4.5)])) == math.inf
