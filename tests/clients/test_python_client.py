@@ -101,7 +101,7 @@ def test_a_problem_comes_back_typed(client: Any, library: SimpleNamespace) -> No
 def test_tables_and_health_are_there_too(client: Any, library: SimpleNamespace) -> None:
     found = library.units.sync_detailed(client=client)
     assert found.status_code == 200
-    assert len(found.parsed.rows) == 51
+    assert len(found.parsed.rows) == 54
     unchanged = library.units.sync_detailed(client=client, if_none_match=found.headers["ETag"])
     assert unchanged.status_code == 304
     assert library.ready.sync(client=client).status == "ready"

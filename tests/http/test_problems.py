@@ -223,7 +223,7 @@ FIELDS: list[tuple[str, list[Any], Any, str, str, Any]] = [
     ("fill", ["conduit", "trade_size"], "7", "#/conduit/trade_size", "enum", None),
     ("spacers", ["waste_percent"], 1000, "#/waste_percent", "less_than_equal", {"minimum": 0, "maximum": 100}),
     ("spacers", ["interval", "distance"], quantity(0, "ft"), "#/interval/distance/value", "quantity_out_of_range", None),
-    ("spacers", ["tiers", 1], 0, "#/tiers/1", "greater_than_equal", {"minimum": 1, "maximum": 100}),
+    ("spacers", ["tiers", 1], 0, "#/tiers/1", "greater_than_equal", {"minimum": 1, "maximum": 40}),
     ("encasement", ["waste_percent"], -1, "#/waste_percent", "greater_than_equal", {"minimum": 0, "maximum": 100}),
     ("expansion", ["temperatures", "lowest"], quantity(-500, "degF"), "#/temperatures/lowest/value", "below_absolute_zero", None),
     ("expansion", ["temperatures", "lowest"], quantity(-400, "degF"), "#/temperatures/lowest/value", "quantity_out_of_range", None),

@@ -77,6 +77,11 @@ def test_refusing_assumptions_lists_every_field_that_is_missing(name: str) -> No
 
 
 REQUIRED = {
+    "permitted-use": {"type", "uses"},
+    "flotation": {"bank"},
+    "cover": {"wiring_method", "location", "voltage"},
+    "trench": {"length", "bank", "cover"},
+    "joints": {"conduit", "length", "duct_count"},
     "fill": {"conduit", "conductors"},
     "conduit-size": {"type", "conductors"},
     "conductor-count": {"conduit", "conductor"},
@@ -109,7 +114,7 @@ def test_a_limit_given_in_the_unit_of_the_answer_comes_back_bit_for_bit() -> Non
 def test_the_enums_of_the_contract_are_those_of_the_tables() -> None:
     assert tuple(TradeSize) == TRADE_SIZES
     assert tuple(ConductorSize) == CONDUCTOR_SIZES
-    assert set(ConduitType) == {row.type for row in TABLES["conduits"]}
+    assert set(ConduitType) == {row.type for row in TABLES["conduits"]} | {"rtrc"}
     assert set(ConduitMaterial) == {row.material for row in TABLES["expansion_coefficients"]}
     assert set(Insulation) | {"bare"} == {name for row in TABLES["conductors"] for name in row.insulations}
 

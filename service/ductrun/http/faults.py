@@ -105,6 +105,13 @@ def errors_of(error: ValidationError, schema: RequestSchema) -> list[ProblemErro
         _, parent = schema.follow(fault["loc"][:-1])
         allowed = _allowed(code, node, parent)
         message = _SENTENCES.get(kind) or fault["msg"].removeprefix("Value error, ")
+        if kind in {"too_short", "too_long"}:
+            bounds = fault["ctx"]
+            message = (
+                f"At least {bounds['min_length']} must be given here."
+                if kind == "too_short"
+                else f"No more than {bounds['max_length']} can be given here."
+            )
         if kind.startswith("union_tag"):
             pointer += "/kind"
         elif kind in {"quantity_out_of_range", "value_error"}:

@@ -36,6 +36,10 @@ class Mass(AnyQuantity, frozen=True, gc=False):
     """A mass with its unit; a force is not a mass: see Force."""
 
 
+class MassPerLength(AnyQuantity, frozen=True, gc=False):
+    """A mass per length with its unit."""
+
+
 class Force(AnyQuantity, frozen=True, gc=False):
     """A force with its unit; tension is a force."""
 
@@ -50,6 +54,10 @@ class Temperature(AnyQuantity, frozen=True, gc=False):
 
 class TemperatureDifference(AnyQuantity, frozen=True, gc=False):
     """A difference between two temperatures with its unit."""
+
+
+class Duration(AnyQuantity, frozen=True, gc=False):
+    """A time with its unit."""
 
 
 class Angle(AnyQuantity, frozen=True, gc=False):

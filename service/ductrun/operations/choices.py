@@ -6,7 +6,7 @@ from ductrun.units import Code
 
 
 class ConduitType(Code):
-    """Kinds of conduit and duct with a sourced table row."""
+    """Kinds of conduit and duct with a sourced table row; RTRC has rules, but no dimensions on file."""
 
     PVC_SCHEDULE_40 = "pvc_schedule_40"
     PVC_SCHEDULE_80 = "pvc_schedule_80"
@@ -18,6 +18,7 @@ class ConduitType(Code):
     PVC_EB_20 = "pvc_eb_20"
     PVC_EB_35 = "pvc_eb_35"
     HDPE_SCHEDULE_40 = "hdpe_schedule_40"
+    RTRC = "rtrc"
     EMT = "emt"
     IMC = "imc"
     RMC = "rmc"
@@ -234,16 +235,6 @@ class PullDirection(Code):
 
     FORWARD = "forward"
     REVERSED = "reversed"
-
-
-class TopClosure(Code):
-    """What closes a spacer stack above the top ducts."""
-
-    NONE = "none"
-    CAP = "cap"
-    STRAP = "strap"
-    INTERMEDIATE = "intermediate"
-    BASE = "base"
 
 
 class FillLimitRule(Code):

@@ -16,9 +16,9 @@ from ductrun.tables import TABLES
 from ductrun.tables.rows import Conduit as ConduitRow
 from ductrun.units import Length, LengthUnit
 
-SIZES: dict[str, dict[str, ConduitRow]] = {}
+SIZES: dict[str, dict[str, ConduitRow]] = {kind.value: {} for kind in ConduitType}
 for _row in TABLES["conduits"]:
-    SIZES.setdefault(_row.type, {})[_row.trade_size] = _row
+    SIZES[_row.type][_row.trade_size] = _row
 _BORES: dict[tuple[str, str], float] = {
     (row.type, row.trade_size): row.inside_diameter.si for row in TABLES["conduits"] if row.inside_diameter
 }
@@ -60,6 +60,16 @@ def find_row(conduit: ListedConduit, pointer: str) -> ConduitRow:
     """Give the table row of a listed conduit; a size the type lacks is answered with the sizes it has."""
     sizes = SIZES[conduit.type]
     row = sizes.get(conduit.trade_size)
+    if row is None and not sizes:
+        raise UnanswerableError(
+            Fault(
+                f"{pointer}/type",
+                "dimensions_not_listed",
+                f"The tables hold no dimensions of {conduit.type.value}: take them from its maker and give the conduit "
+                "as kind measured.",
+                [kind for kind, listed in SIZES.items() if listed],
+            )
+        )
     if row is None:
         has = list(sizes)
         raise UnanswerableError(
@@ -155,7 +165,11 @@ def outside_diameter(conduit: ListedConduit | MeasuredConduit, sheet: Worksheet,
                 "outside_diameter_not_listed",
                 f"The tables hold no outside diameter for {conduit.type.value}: give the conduit as kind measured, "
                 "with both diameters from its maker.",
-                [kind for kind, sizes in SIZES.items() if all(row.outside_diameter for row in sizes.values())],
+                [
+                    kind
+                    for kind, listed in SIZES.items()
+                    if listed and all(row.outside_diameter for row in listed.values())
+                ],
             )
         )
     sheet.cite(row.wall_source)
@@ -176,7 +190,7 @@ def refuse_without_bore(conduit_type: ConduitType, pointer: str) -> None:
 
 
 def _types_with_bore() -> list[str]:
-    return [kind for kind, sizes in SIZES.items() if all(row.inside_diameter_in for row in sizes.values())]
+    return [kind for kind, sizes in SIZES.items() if sizes and all(row.inside_diameter_in for row in sizes.values())]
 
 
 def _no_bore(conduit: ListedConduit, row: ConduitRow, pointer: str) -> Fault:

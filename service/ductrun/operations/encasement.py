@@ -4,17 +4,20 @@ from __future__ import annotations
 
 from typing import Annotated
 
-from msgspec import Meta, Struct
+from msgspec import UNSET, Meta, Struct, UnsetType
 from pydantic import Field
 
+from ductrun.engineering import bank as geometry
 from ductrun.engineering import encasement as engineering
 from ductrun.operations import answers
+from ductrun.operations.bank import DuctBank, PlacedDuct, bank_of, told_ducts
 from ductrun.operations.choices import Severity
-from ductrun.operations.conduits import Conduit, outside_diameter
-from ductrun.operations.defaults import citation, number, quantity
+from ductrun.operations.defaults import choice, citation, number, quantity
+from ductrun.operations.ground_choices import PourShape
 from ductrun.operations.inputs import (
     BagMass,
     BatchVolume,
+    CementContent,
     Clearance,
     ConcreteDensity,
     Form,
@@ -25,12 +28,10 @@ from ductrun.operations.inputs import (
     TruckVolume,
 )
 from ductrun.operations.operation import Operation
-from ductrun.operations.spacers import Tiers, caution_overhang
-from ductrun.operations.worksheet import Fault, UnanswerableError, Worksheet
+from ductrun.operations.reinforcing import Reinforcing, ReinforcingTakeoff, pigment_mass, reinforcing_takeoff
+from ductrun.operations.worksheet import Fault, UnanswerableError, Worksheet, text_of
 from ductrun.units import Density, Length, Mass, Volume
 
-HORIZONTAL_SEPARATION = quantity("bank.horizontal_separation", Length)
-VERTICAL_SEPARATION = quantity("bank.vertical_separation", Length)
 COVER = quantity("encasement.cover", Length)
 WASTE_FORMED = number("encasement.waste_formed")
 WASTE_TRENCH = number("encasement.waste_trench")
@@ -39,22 +40,8 @@ ORDER_INCREMENT = quantity("encasement.order_increment", Volume)
 BAG_MASS = quantity("encasement.bag_mass", Mass)
 BAG_YIELD = quantity("encasement.bag_yield", Volume)  # of one pound of pre-mix
 DENSITY = quantity("encasement.density", Density)
+POUR_SHAPE = choice("encasement.pour_shape", PourShape)
 LEAST_ENVELOPE = Length.parse(2, "in")
-
-
-class DuctBank(Form):
-    """Ducts in tiers."""
-
-    conduit: Conduit = Field(description="The duct, the same throughout.")
-    tiers: Tiers = Field(description="Ducts in each tier, the bottom tier first.", examples=[[3, 3, 3]])
-    horizontal_separation: Omissible[Clearance] = Field(
-        default=None,
-        description="Clear distance between ducts of a tier.",
-        examples=[{"value": 2, "unit": "in"}],
-    )
-    vertical_separation: Omissible[Clearance] = Field(
-        default=None, description="Clear distance between tiers.", examples=[{"value": 2, "unit": "in"}]
-    )
 
 
 class ConcreteCover(Form):
@@ -99,6 +86,21 @@ class EncasementRequest(Form):
         description="Mass of one bag of pre-mix, for small pours.",
         examples=[{"value": 80, "unit": "lb"}],
     )
+    pour_shape: Omissible[PourShape] = Field(
+        default=None,
+        description="Whether the pour fills the bounding rectangle or steps with the tiers.",
+        examples=["bounding_rectangle"],
+    )
+    maximum_aggregate: Omissible[Clearance] = Field(
+        default=None, description="Largest aggregate of the mix.", examples=[{"value": 0.75, "unit": "in"}]
+    )
+    reinforcing: Omissible[Reinforcing] = Field(default=None, description="Bars in the envelope.")
+    pigment_percent: Omissible[Annotated[float, Field(ge=0, le=100)]] = Field(
+        default=None, description="Color in percent of the mass of cement, for a marked mix.", examples=[2]
+    )
+    cement_content: Omissible[CementContent] = Field(
+        default=None, description="Cement in the mix.", examples=[{"value": 564, "unit": "lb/yd3"}]
+    )
     concrete_density: Omissible[ConcreteDensity] = Field(
         default=None, description="Density of fresh concrete.", examples=[{"value": 150, "unit": "lb/ft3"}]
     )
@@ -107,7 +109,7 @@ class EncasementRequest(Form):
 class EncasementResult(Struct, frozen=True, gc=False):
     """Envelope, volumes and what to order."""
 
-    envelope_width: Annotated[answers.Length, Meta(description="Width of the concrete.")]
+    envelope_width: Annotated[answers.Length, Meta(description="Greatest width of the concrete.")]
     envelope_height: Annotated[answers.Length, Meta(description="Height of the concrete.")]
     gross_volume: Annotated[answers.Volume, Meta(description="Volume of the envelope.")]
     duct_volume: Annotated[answers.Volume, Meta(description="What the ducts displace, by outside diameter.")]
@@ -116,6 +118,9 @@ class EncasementResult(Struct, frozen=True, gc=False):
     truck_load_count: Annotated[int, Meta(description="Truck loads for the order.")]
     bag_count: Annotated[int, Meta(description="Bags of pre-mix for the net volume with waste.")]
     concrete_mass: Annotated[answers.Mass, Meta(description="Mass of the net volume.")]
+    ducts: Annotated[list[PlacedDuct], Meta(description="Where every duct lies.")]
+    reinforcing: Annotated[ReinforcingTakeoff | UnsetType, Meta(description="Bars, if asked for.")] = UNSET
+    pigment_mass: Annotated[answers.Mass | UnsetType, Meta(description="Color for the mix, if asked for.")] = UNSET
 
 
 def _cover(request: EncasementRequest, sheet: Worksheet) -> tuple[float, float, float]:
@@ -156,12 +161,48 @@ def _width(request: EncasementRequest, least: float) -> float:
     return trench.si
 
 
+def _area(
+    request: EncasementRequest, placed: geometry.Bank, cover: tuple[float, float, float], sheet: Worksheet
+) -> tuple[float, float]:
+    """Give the area of the pour [m2] and its greatest width [m]."""
+    top, bottom, side = cover
+    width = _width(request, placed.width + 2 * side)
+    if request.trench_width is not None:
+        if request.pour_shape is PourShape.STEPPED:
+            raise UnanswerableError(
+                Fault(
+                    "#/pour_shape",
+                    "not_with_a_trench_form",
+                    "Where the trench is the form the pour fills its width: a stepped pour needs forms.",
+                    ["bounding_rectangle"],
+                )
+            )
+        return width * (placed.height + top + bottom), width
+    shape = sheet.settle("#/pour_shape", request.pour_shape, POUR_SHAPE)
+    if shape is PourShape.STEPPED:
+        return geometry.stepped_area(placed, top, bottom, side), width
+    return geometry.rectangle_area(placed, top, bottom, side), width
+
+
+def _aggregate(request: EncasementRequest, placed: geometry.Bank, sheet: Worksheet) -> None:
+    gap = geometry.smallest_gap(placed)
+    if request.maximum_aggregate is None or request.maximum_aggregate.si <= 0.75 * gap * (1 + 1e-9):
+        return
+    sheet.find(
+        Severity.CAUTION,
+        "aggregate_too_large",
+        f"Aggregate of {request.maximum_aggregate} does not pass a clear gap of {text_of(sheet.tell.size(gap))} "
+        "reliably: keep it to three quarters of the gap.",
+        "from memory",
+        sheet.tell.given(request.maximum_aggregate),
+        sheet.tell.size(0.75 * gap),
+    )
+
+
 def compute(request: EncasementRequest, sheet: Worksheet) -> EncasementResult:
     """Give the envelope of a bank, its concrete, and what to order."""
-    bank, tell = request.bank, sheet.tell
-    diameter = outside_diameter(bank.conduit, sheet, "#/bank/conduit")
-    across = sheet.settle("#/bank/horizontal_separation", bank.horizontal_separation, HORIZONTAL_SEPARATION).si
-    between = sheet.settle("#/bank/vertical_separation", bank.vertical_separation, VERTICAL_SEPARATION).si
+    tell = sheet.tell
+    placed = bank_of(request.bank, sheet)
     top, bottom, side = _cover(request, sheet)
     trench_formed = request.trench_width is not None
     waste = sheet.settle("#/waste_percent", request.waste_percent, WASTE_TRENCH if trench_formed else WASTE_FORMED)
@@ -170,43 +211,25 @@ def compute(request: EncasementRequest, sheet: Worksheet) -> EncasementResult:
     bag = sheet.settle("#/bag_mass", request.bag_mass, BAG_MASS)
     density = sheet.settle("#/concrete_density", request.concrete_density, DENSITY).si
     sheet.cite("pre-mix-bag-yield")
-    caution_overhang(bank.tiers, sheet)
-
-    length, ducts = request.length.si, sum(bank.tiers)
-    width = _width(request, engineering.envelope_width(bank.tiers, diameter, across, side))
-    height = engineering.envelope_height(len(bank.tiers), diameter, between, top, bottom)
-    gross = engineering.prism_volume(width, height, length)
-    displaced = engineering.duct_volume(ducts, diameter, length)
+    length = request.length.si
+    area, width = _area(request, placed, (top, bottom, side), sheet)
+    height = placed.height + top + bottom
+    duct_area = geometry.duct_area(placed)
+    gross, displaced = area * length, duct_area * length
     net = gross - displaced
     order = engineering.order_volume(net, waste, increment)
     told_net, told_order = tell.concrete_volume(net), tell.concrete_volume(order)
     bag_volume = BAG_YIELD.value.si * bag.in_unit(BAG_MASS.value.unit)
+    _aggregate(request, placed, sheet)
+    ducts = f"{len(placed.ducts)} ducts in {len(placed.tier_tops)} tiers"
+    sheet.show("W", "2 side + width of the widest tier, or the trench", ducts, tell.size(width))
+    sheet.show("H", "bottom + top + height of the tiers", ducts, tell.size(height))
+    sheet.show("V_gross", "area of the pour x L", f"{area:.6g} m2 x {length:.6g} m", tell.concrete_volume(gross))
     sheet.show(
-        "W",
-        "2 side + C OD + (C - 1) separation, or the trench",
-        f"{ducts} ducts of {diameter:.5g} m",
-        tell.size(width),
-    )
-    sheet.show("H", "bottom + top + R OD + (R - 1) separation", f"{len(bank.tiers)} tiers", tell.size(height))
-    sheet.show(
-        "V_gross",
-        "W x H x L",
-        f"{width:.5g} m x {height:.5g} m x {length:.6g} m",
-        tell.concrete_volume(gross),
-    )
-    sheet.show(
-        "V_ducts",
-        "n x pi/4 x OD^2 x L",
-        f"{ducts} x pi/4 x {diameter:.5g}^2 x {length:.6g}",
-        tell.concrete_volume(displaced),
+        "V_ducts", "sum of pi/4 OD^2 x L", f"{duct_area:.6g} m2 x {length:.6g} m", tell.concrete_volume(displaced)
     )
     sheet.show("V_net", "V_gross - V_ducts", f"{gross:.6g} - {displaced:.6g} m3", told_net)
-    sheet.show(
-        "V_order",
-        "V_net x (1 + waste), up to the next step",
-        f"{net:.6g} m3 x {1 + waste / 100:g}",
-        told_order,
-    )
+    sheet.show("V_order", "V_net x (1 + waste), up to the next step", f"{net:.6g} m3 x {1 + waste / 100:g}", told_order)
     sheet.find(
         Severity.CAUTION,
         "empty_ducts_float",
@@ -230,6 +253,9 @@ def compute(request: EncasementRequest, sheet: Worksheet) -> EncasementResult:
         truck_load_count=engineering.loads(order, capacity),
         bag_count=engineering.loads(net * (1 + waste / 100), bag_volume),
         concrete_mass=tell.mass(net * density),
+        ducts=told_ducts(placed, sheet),
+        reinforcing=reinforcing_takeoff(request.reinforcing, length, width, height, sheet),
+        pigment_mass=pigment_mass(request.pigment_percent, request.cement_content, net, sheet),
     )
 
 
@@ -249,12 +275,14 @@ OPERATION = Operation(
             "tiers": [3, 3, 3],
             "horizontal_separation": {"value": 2, "unit": "in"},
             "vertical_separation": {"value": 2, "unit": "in"},
+            "separation_measure": "clear",
         },
         "cover": {
             "top": {"value": 3, "unit": "in"},
             "bottom": {"value": 3, "unit": "in"},
             "side": {"value": 3, "unit": "in"},
         },
+        "pour_shape": "bounding_rectangle",
         "waste_percent": 5,
         "truck_capacity": {"value": 10, "unit": "yd3"},
         "order_increment": {"value": 0.25, "unit": "yd3"},

@@ -122,6 +122,12 @@ Expansivity = Annotated[
     ExpansionCoefficient,
     Between(ExpansionCoefficient.parse(1e-7, "1/degF"), ExpansionCoefficient.parse(1e-3, "1/degF")),
 ]
+PullAnchor = Annotated[Force, Between(Force.parse(1, "lbf"), Force.parse(1_000_000, "lbf"))]
+FluidDensity = Annotated[Density, Between(Density.parse(20, "lb/ft3"), Density.parse(300, "lb/ft3"))]
+CementContent = Annotated[Density, Between(Density.parse(1, "lb/ft3"), Density.parse(100, "lb/ft3"))]
+DuctMass = Annotated[MassPerLength, Between(MassPerLength.parse(0, "lb/ft"), MassPerLength.parse(1_000, "lb/ft"))]
+Depth = Annotated[Length, _inches(0, 1_200)]
+AmbientTemperature = Annotated[Temperature, Between(Temperature.parse(-100, "degF"), Temperature.parse(300, "degF"))]
 TruckVolume = Annotated[Volume, Between(Volume.parse(0.1, "yd3"), Volume.parse(100, "yd3"))]
 BatchVolume = Annotated[Volume, Between(Volume.parse(0.001, "yd3"), Volume.parse(100, "yd3"))]
 BagMass = Annotated[Mass, Between(Mass.parse(1, "lb"), Mass.parse(5_000, "lb"))]

@@ -11,8 +11,10 @@ from typing_extensions import TypeAliasType
 
 from ductrun.engineering import spacing as engineering
 from ductrun.operations import answers
-from ductrun.operations.choices import Severity, TopClosure
-from ductrun.operations.defaults import choice, citation, count, number, quantity
+from ductrun.operations.bank import Tiers, caution_overhang
+from ductrun.operations.choices import Severity
+from ductrun.operations.defaults import choice, citation, count, number, quantity, standing_of
+from ductrun.operations.ground_choices import PieceSystem, SpacerPreset, TopClosure
 from ductrun.operations.inputs import Form, Interval, Offset, Omissible, Percent, RunLength
 from ductrun.operations.operation import Operation
 from ductrun.operations.worksheet import Fault, UnanswerableError, Worksheet, text_of
@@ -24,8 +26,10 @@ END_OFFSET = quantity("spacers.end_offset", Length)
 DUCTS_PER_SPACER = count("spacers.ducts_per_spacer")
 TOP_CLOSURE = choice("spacers.top_closure", TopClosure)
 WASTE_PERCENT = number("spacers.waste_percent")
-
-Tiers = Annotated[list[Annotated[int, Field(ge=1, le=100)]], Field(min_length=1, max_length=50)]
+PIECE_SYSTEM = choice("spacers.piece_system", PieceSystem)
+SHARED_END_COUNT = count("spacers.shared_end_count")
+CLEAR_OF_JOINT = Length.parse(6, "in")
+_PRESETS = {row.preset: row for row in TABLES["spacer_intervals"]}
 
 
 class DistanceInterval(Form):
@@ -43,8 +47,16 @@ class PerStickInterval(Form):
     stick_length: Interval = Field(description="Length of a stick.", examples=[{"value": 10, "unit": "ft"}])
 
 
+class PresetInterval(Form):
+    """The interval of a published specification or of the trade, by name."""
+
+    kind: Literal["preset"] = Field(description="Fixed text that says: by a specification.")
+    preset: SpacerPreset = Field(description="The specification.", examples=["cegs_4ft"])
+
+
 SpacerInterval = TypeAliasType(
-    "SpacerInterval", Annotated[DistanceInterval | PerStickInterval, Field(discriminator="kind")]
+    "SpacerInterval",
+    Annotated[DistanceInterval | PerStickInterval | PresetInterval, Field(discriminator="kind")],
 )
 
 
@@ -61,6 +73,21 @@ class SpacersRequest(Form):
     )
     ducts_per_spacer: Omissible[Annotated[int, Field(ge=1, le=20)]] = Field(
         default=None, description="Ducts that one piece carries side by side.", examples=[1]
+    )
+    piece_system: Omissible[PieceSystem] = Field(
+        default=None,
+        description="Whether a piece carries a few ducts, a whole tier or the whole bank.",
+        examples=["pieces"],
+    )
+    shared_end_count: Omissible[Annotated[int, Field(ge=0, le=2)]] = Field(
+        default=None,
+        description="Ends of this segment whose station belongs to the segment it meets; 0 between manholes.",
+        examples=[0],
+    )
+    stick_length: Omissible[Interval] = Field(
+        default=None,
+        description="Length of a stick, to keep stations clear of the joints.",
+        examples=[{"value": 20, "unit": "ft"}],
     )
     top_closure: Omissible[TopClosure] = Field(
         default=None, description="What closes each stack above the top ducts.", examples=["none"]
@@ -85,10 +112,27 @@ class SpacersResult(Struct, frozen=True, gc=False):
     ] = UNSET
 
 
-def _stations(request: SpacersRequest, sheet: Worksheet) -> tuple[int, float]:
-    """Give the stations and their even spacing [m], 0 for a single one."""
+def _preset(interval: PresetInterval, sheet: Worksheet) -> DistanceInterval | PerStickInterval:
+    """Give the interval a preset stands for, and say where it comes from."""
+    row = _PRESETS[interval.preset]
+    sheet.cite(row.source)
+    sheet.find(
+        Severity.NOTE,
+        "preset_interval",
+        f"The interval is that of {standing_of(row)}, for {row.setting.replace('_', ' ')} ducts.",
+        standing_of(row),
+    )
+    if row.distance_ft is not None:
+        return DistanceInterval(kind="distance", distance=Length.parse(row.distance_ft, "ft"))
+    return PerStickInterval(kind="per_stick", count=row.count, stick_length=Length.parse(row.stick_length_ft, "ft"))
+
+
+def _stations(request: SpacersRequest, sheet: Worksheet) -> tuple[int, float, float]:
+    """Give the stations, their even spacing [m], 0 for a single one, and where the first one stands [m]."""
     length = request.length.si
     interval = request.interval
+    if isinstance(interval, PresetInterval):
+        interval = _preset(interval, sheet)
     if isinstance(interval, PerStickInterval):
         if request.end_offset is not None:
             raise UnanswerableError(
@@ -99,13 +143,14 @@ def _stations(request: SpacersRequest, sheet: Worksheet) -> tuple[int, float]:
                 )
             )
         stations = engineering.stations_by_stick(length, interval.count, interval.stick_length.si)
+        spacing = interval.stick_length.si / interval.count
         sheet.show(
             "stations",
             "L x count / stick, rounded up",
             f"{length:.6g} m x {interval.count} / {interval.stick_length.si:.6g} m",
             stations,
         )
-        return stations, interval.stick_length.si / interval.count if stations > 1 else 0.0
+        return stations, spacing if stations > 1 else 0.0, spacing / 2
     distance = sheet.settle("#/interval", None if interval is None else interval.distance, INTERVAL).si
     offset = sheet.settle("#/end_offset", request.end_offset, END_OFFSET).si
     stations = engineering.stations_by_distance(length, distance, offset)
@@ -115,22 +160,29 @@ def _stations(request: SpacersRequest, sheet: Worksheet) -> tuple[int, float]:
         f"({length:.6g} m - 2 x {offset:.6g} m) / {distance:.6g} m",
         stations,
     )
-    return stations, engineering.spacing_by_distance(length, stations, offset)
+    return stations, engineering.spacing_by_distance(length, stations, offset), offset
 
 
-def caution_overhang(tiers: Sequence[int], sheet: Worksheet) -> None:
-    """Caution where a tier is wider than the one below it."""
-    for index in range(1, len(tiers)):
-        if tiers[index] > tiers[index - 1]:
-            sheet.find(
-                Severity.CAUTION,
-                "tier_overhangs",
-                f"Tier {index + 1} has {tiers[index]} ducts above {tiers[index - 1]}: the outer ducts have nothing to "
-                "stand on. Tiers are given from the bottom.",
-                "derived",
-                tiers[index],
-                tiers[index - 1],
-            )
+def _joints(stick: Length | None, stations: int, spacing: float, first: float, sheet: Worksheet) -> None:
+    """Caution where a station would stand on a bell or coupling."""
+    if stick is None or not spacing:
+        return
+    hits = sum(
+        1
+        for index in range(stations)
+        if (place := first + index * spacing) > CLEAR_OF_JOINT.si
+        and abs(place - round(place / stick.si) * stick.si) < CLEAR_OF_JOINT.si
+    )
+    if hits:
+        sheet.find(
+            Severity.CAUTION,
+            "stations_on_joints",
+            f"{hits} of {stations} stations fall within {CLEAR_OF_JOINT} of a joint every {stick}: start half an "
+            "interval in, so that pieces clear the bells.",
+            "derived",
+            hits,
+            0,
+        )
 
 
 def _spread(sheet: Worksheet, spacing: float) -> None:
@@ -150,35 +202,58 @@ def _spread(sheet: Worksheet, spacing: float) -> None:
         )
 
 
+def _pieces(system: PieceSystem, tiers: Sequence[int], wide: int, closure: TopClosure) -> tuple[int, int, int]:
+    """Give the base, intermediate and top pieces of one station."""
+    closed = closure is not TopClosure.NONE
+    if system is PieceSystem.WHOLE_BANK:
+        return 1, 0, int(closed)
+    if system is PieceSystem.WHOLE_TIER:
+        return 1, len(tiers) - 1, int(closed)
+    return (
+        engineering.base_pieces(tiers, wide),
+        engineering.intermediate_pieces(tiers, wide),
+        engineering.top_pieces(tiers, wide) if closed else 0,
+    )
+
+
 def compute(request: SpacersRequest, sheet: Worksheet) -> SpacersResult:
     """Count the stations of a run and the pieces at each."""
-    stations, spacing = _stations(request, sheet)
-    wide = sheet.settle("#/ducts_per_spacer", request.ducts_per_spacer, DUCTS_PER_SPACER)
+    stations, spacing, first = _stations(request, sheet)
+    shared = sheet.settle("#/shared_end_count", request.shared_end_count, SHARED_END_COUNT)
+    own = max(0, stations - shared)
+    system = sheet.settle("#/piece_system", request.piece_system, PIECE_SYSTEM)
+    wide = 1
+    if system is PieceSystem.PIECES:
+        wide = sheet.settle("#/ducts_per_spacer", request.ducts_per_spacer, DUCTS_PER_SPACER)
     closure = sheet.settle("#/top_closure", request.top_closure, TOP_CLOSURE)
     waste = sheet.settle("#/waste_percent", request.waste_percent, WASTE_PERCENT)
     tiers = request.tiers
     caution_overhang(tiers, sheet)
     _spread(sheet, spacing)
-    base = engineering.base_pieces(tiers, wide) * stations
-    intermediate = engineering.intermediate_pieces(tiers, wide) * stations
-    top = 0 if closure is TopClosure.NONE else engineering.top_pieces(tiers, wide) * stations
+    _joints(request.stick_length, stations, spacing, first, sheet)
+    base, intermediate, top = (count * own for count in _pieces(system, tiers, wide, closure))
     total = base + intermediate + top
+    sheet.show("base", "stations x base pieces of one", f"{own} x {base // own if own else 0}", base)
     sheet.show(
-        "base",
-        "stations x ceil(bottom tier / ducts per spacer)",
-        f"{stations} x ceil({tiers[0]} / {wide})",
-        base,
+        "intermediate", "stations x pieces between tiers", f"{own} x {intermediate // own if own else 0}", intermediate
     )
-    upper = " + ".join(f"ceil({ducts} / {wide})" for ducts in tiers[1:]) or "0"
-    sheet.show("intermediate", "stations x sum over the upper tiers", f"{stations} x ({upper})", intermediate)
+    if system is not PieceSystem.PIECES and len(tiers) > 1:
+        sheet.find(
+            Severity.NOTE,
+            "tiers_not_staggered",
+            "Pieces that carry whole tiers keep all tiers at one station: spacers of successive tiers cannot be "
+            "staggered with them.",
+            citation("cegs-16526a"),
+        )
     sheet.find(
         Severity.NOTE,
-        "separate_runs",
-        "Runs that meet at a manhole do not share a station; segments of one run that meet share one.",
+        "one_station_apart",
+        "The two readings of a specification differ by one station a run: a greatest distance counts both ends (fence "
+        "posts), so many a stick does not. Runs that meet at a manhole share no station.",
         "derived",
     )
     return SpacersResult(
-        station_count=stations,
+        station_count=own,
         base_spacer_count=base,
         intermediate_spacer_count=intermediate,
         top_piece_count=top,
@@ -202,7 +277,9 @@ OPERATION = Operation(
         "tiers": [3, 3, 2],
         "interval": {"kind": "distance", "distance": {"value": 5, "unit": "ft"}},
         "end_offset": {"value": 0, "unit": "ft"},
+        "piece_system": "pieces",
         "ducts_per_spacer": 1,
+        "shared_end_count": 0,
         "top_closure": "none",
         "waste_percent": 5,
     },

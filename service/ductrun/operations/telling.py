@@ -11,9 +11,11 @@ from ductrun.units import (
     AngleUnit,
     AreaUnit,
     Code,
+    DurationUnit,
     ForcePerLengthUnit,
     ForceUnit,
     LengthUnit,
+    MassPerLengthUnit,
     MassUnit,
     Quantity,
     TemperatureDifferenceUnit,
@@ -51,10 +53,12 @@ class Telling:
     concrete_volume: Callable[[float], answers.Volume]
     liquid_volume: Callable[[float], answers.Volume]
     mass: Callable[[float], answers.Mass]
+    mass_per_length: Callable[[float], answers.MassPerLength]
     force: Callable[[float], answers.Force]
     force_per_length: Callable[[float], answers.ForcePerLength]
     difference: Callable[[float], answers.TemperatureDifference]
     angle: Callable[[float], answers.Angle]
+    duration: Callable[[float], answers.Duration]
 
     def given(self, quantity: Quantity) -> answers.AnyQuantity:
         """Tell a given or printed quantity: bit for bit if its unit belongs to this system, else converted."""
@@ -70,10 +74,12 @@ US = Telling(
     concrete_volume=_scale(answers.Volume, VolumeUnit.YD3),
     liquid_volume=_scale(answers.Volume, VolumeUnit.GAL_US),
     mass=_scale(answers.Mass, MassUnit.LB),
+    mass_per_length=_scale(answers.MassPerLength, MassPerLengthUnit.LB_PER_FT),
     force=_scale(answers.Force, ForceUnit.LBF),
     force_per_length=_scale(answers.ForcePerLength, ForcePerLengthUnit.LBF_PER_FT),
     difference=_scale(answers.TemperatureDifference, TemperatureDifferenceUnit.DELTA_DEG_F),
     angle=_scale(answers.Angle, AngleUnit.DEG),
+    duration=_scale(answers.Duration, DurationUnit.MIN),
 )
 METRIC = Telling(
     UnitSystem.METRIC,
@@ -83,9 +89,11 @@ METRIC = Telling(
     concrete_volume=_scale(answers.Volume, VolumeUnit.M3),
     liquid_volume=_scale(answers.Volume, VolumeUnit.L),
     mass=_scale(answers.Mass, MassUnit.KG),
+    mass_per_length=_scale(answers.MassPerLength, MassPerLengthUnit.KG_PER_M),
     force=_scale(answers.Force, ForceUnit.N),
     force_per_length=_scale(answers.ForcePerLength, ForcePerLengthUnit.N_PER_M),
     difference=_scale(answers.TemperatureDifference, TemperatureDifferenceUnit.DELTA_DEG_C),
     angle=_scale(answers.Angle, AngleUnit.DEG),
+    duration=_scale(answers.Duration, DurationUnit.MIN),
 )
 TELLINGS = {UnitSystem.US: US, UnitSystem.METRIC: METRIC}

@@ -1,0 +1,81 @@
+"""Cautions of an open trench: its protection, its neighbors and its warning tape."""
+
+from __future__ import annotations
+
+from ductrun.operations.choices import Severity
+from ductrun.operations.defaults import citation, quantity
+from ductrun.operations.ground_choices import ExcavationSoilType
+from ductrun.operations.worksheet import Worksheet, text_of
+from ductrun.tables import TABLES
+from ductrun.units import Length
+
+TAPE_DEPTH = quantity("trench.tape_depth", Length)
+UTILITY_SEPARATION = Length.parse(12, "in")
+_SLOPES = {row.soil_type: row for row in TABLES["side_slopes"]}
+# depths at which 29 CFR 1926 Subpart P asks for more (from memory)
+EGRESS, PROTECTION, ENGINEERED = (Length.parse(feet, "ft") for feet in (4, 5, 20))
+
+
+def tape_depth(cover: float, sheet: Worksheet) -> float:
+    """Give the depth of the tape [m]: 12 in below grade, and at least 12 in above the bank where there is room."""
+    wanted = TAPE_DEPTH.value.si
+    sheet.cite(TAPE_DEPTH.source_id)
+    if cover < 2 * wanted * (1 - 1e-9):
+        sheet.find(
+            Severity.CAUTION,
+            "tape_close_to_the_bank",
+            f"With {text_of(sheet.tell.size(cover))} of cover the tape cannot lie both {TAPE_DEPTH.value} below grade "
+            "and as far above the bank: lay it in the middle.",
+            TAPE_DEPTH.source,
+        )
+        return cover / 2
+    return wanted
+
+
+def caution_excavation(soil_type: ExcavationSoilType, depth: float, slope: float, sheet: Worksheet) -> None:
+    """Give the cautions of an excavation [m], of side `slope` horizontal to 1; never a design of its protection."""
+    row = _SLOPES[soil_type]
+    sheet.cite(row.source)
+    told = sheet.tell.size(depth)
+    if depth >= PROTECTION.si * (1 - 1e-9) and slope < row.horizontal_per_vertical:
+        sheet.find(
+            Severity.CAUTION,
+            "needs_protection",
+            f"At {text_of(told)} the sides stand steeper than {row.horizontal_per_vertical:g} to 1, the most for "
+            f"{soil_type.replace('_', ' ')} soil: shore, shield or slope it as the competent person decides.",
+            citation(row.source),
+            slope,
+            row.horizontal_per_vertical,
+        )
+    for least, code, words in (
+        (EGRESS, "needs_egress", "a ladder or ramp within 25 ft of everybody in it"),
+        (ENGINEERED, "needs_an_engineer", "a protective system designed by a registered engineer"),
+    ):
+        if depth >= least.si * (1 - 1e-9):
+            sheet.find(
+                Severity.CAUTION,
+                code,
+                f"At {text_of(told)} the trench needs {words}.",
+                "29 CFR 1926 Subpart P, from memory",
+            )
+    sheet.find(
+        Severity.CAUTION,
+        "excavation_safety",
+        "Have utilities located before digging, keep spoil back from the edge, and let nobody into an unprotected "
+        "trench: a competent person and the adopted rules decide.",
+        citation(row.source),
+    )
+
+
+def caution_utility(near: Length | None, sheet: Worksheet) -> None:
+    """Caution against a clear distance to another utility that owners would not accept."""
+    if near is not None and near.si < UTILITY_SEPARATION.si * (1 - 1e-9):
+        sheet.find(
+            Severity.CAUTION,
+            "close_to_another_utility",
+            f"The nearest utility is {near} away; owners ask for {UTILITY_SEPARATION} and more, most for "
+            "fuel and steam.",
+            "common practice, no source",
+            sheet.tell.given(near),
+            sheet.tell.given(UTILITY_SEPARATION),
+        )
