@@ -10,10 +10,13 @@ from .area_unit import AreaUnit
 from .assumption import Assumption
 from .assumption_policy import AssumptionPolicy
 from .attachment import Attachment
+from .bank_alignment import BankAlignment
+from .bar_size import BarSize
 from .bare_conductor import BareConductor
 from .bare_stranding import BareStranding
 from .basis import Basis
 from .between_sections import BetweenSections
+from .burial_location import BurialLocation
 from .cable import Cable
 from .cable_arrangement import CableArrangement
 from .cable_set import CableSet
@@ -44,13 +47,23 @@ from .conduit_size_request import ConduitSizeRequest
 from .conduit_size_result import ConduitSizeResult
 from .conduit_table import ConduitTable
 from .conduit_type import ConduitType
+from .conduit_use import ConduitUse
+from .cover_answer import CoverAnswer
+from .cover_request import CoverRequest
+from .cover_result import CoverResult
 from .density import Density
 from .density_unit import DensityUnit
 from .distance_interval import DistanceInterval
 from .duct_bank import DuctBank
+from .duct_contents import DuctContents
+from .duct_elbow import DuctElbow
+from .duct_ends import DuctEnds
+from .duration import Duration
+from .duration_unit import DurationUnit
 from .encasement_answer import EncasementAnswer
 from .encasement_request import EncasementRequest
 from .encasement_result import EncasementResult
+from .excavation_soil_type import ExcavationSoilType
 from .expansion_answer import ExpansionAnswer
 from .expansion_coefficient import ExpansionCoefficient
 from .expansion_coefficient_unit import ExpansionCoefficientUnit
@@ -61,6 +74,10 @@ from .fill_limit_rule import FillLimitRule
 from .fill_request import FillRequest
 from .fill_result import FillResult
 from .finding import Finding
+from .flotation_answer import FlotationAnswer
+from .flotation_medium import FlotationMedium
+from .flotation_request import FlotationRequest
+from .flotation_result import FlotationResult
 from .force import Force
 from .force_per_length import ForcePerLength
 from .force_per_length_unit import ForcePerLengthUnit
@@ -73,6 +90,10 @@ from .grade import Grade
 from .grade_unit import GradeUnit
 from .horizontal_bend_section import HorizontalBendSection
 from .insulation import Insulation
+from .joints_answer import JointsAnswer
+from .joints_request import JointsRequest
+from .joints_result import JointsResult
+from .judged_use import JudgedUse
 from .largest_complying import LargestComplying
 from .length import Length
 from .length_unit import LengthUnit
@@ -93,9 +114,16 @@ from .one_compact_conductor import OneCompactConductor
 from .one_listed_conductor import OneListedConductor
 from .one_measured_conductor import OneMeasuredConductor
 from .per_stick_interval import PerStickInterval
+from .permitted_use_answer import PermittedUseAnswer
+from .permitted_use_request import PermittedUseRequest
+from .permitted_use_result import PermittedUseResult
+from .piece_system import PieceSystem
 from .piston_convention import PistonConvention
 from .piston_setting import PistonSetting
+from .placed_duct import PlacedDuct
 from .planned_pull import PlannedPull
+from .pour_shape import PourShape
+from .preset_interval import PresetInterval
 from .pressure import Pressure
 from .pressure_unit import PressureUnit
 from .problem import Problem
@@ -110,18 +138,24 @@ from .pull_tension_request import PullTensionRequest
 from .pull_tension_result import PullTensionResult
 from .pulled_conductor import PulledConductor
 from .ready import Ready
+from .reinforcing import Reinforcing
+from .reinforcing_takeoff import ReinforcingTakeoff
 from .reversed_pull import ReversedPull
 from .run_movement import RunMovement
 from .run_setting import RunSetting
 from .section_tension import SectionTension
+from .separation_measure import SeparationMeasure
 from .severity import Severity
 from .size_candidate import SizeCandidate
 from .size_change import SizeChange
+from .soil_kind import SoilKind
 from .source_row import SourceRow
 from .source_table import SourceTable
+from .spacer_preset import SpacerPreset
 from .spacers_answer import SpacersAnswer
 from .spacers_request import SpacersRequest
 from .spacers_result import SpacersResult
+from .station import Station
 from .step import Step
 from .straight_section import StraightSection
 from .supported_conduit import SupportedConduit
@@ -135,16 +169,24 @@ from .temperature_difference_unit import TemperatureDifferenceUnit
 from .temperature_range import TemperatureRange
 from .temperature_spread import TemperatureSpread
 from .temperature_unit import TemperatureUnit
+from .tier_uplift import TierUplift
 from .top_closure import TopClosure
 from .trade_size import TradeSize
 from .travel_option import TravelOption
+from .trench_answer import TrenchAnswer
+from .trench_practice import TrenchPractice
+from .trench_request import TrenchRequest
+from .trench_result import TrenchResult
 from .unit_row import UnitRow
 from .unit_system import UnitSystem
 from .unit_table import UnitTable
+from .use_verdict import UseVerdict
 from .vertical_bend_section import VerticalBendSection
+from .voltage_class import VoltageClass
 from .volume import Volume
 from .volume_unit import VolumeUnit
 from .weight_correction_use import WeightCorrectionUse
+from .wiring_method import WiringMethod
 
 __all__ = (
     "Alive",
@@ -157,10 +199,13 @@ __all__ = (
     "Assumption",
     "AssumptionPolicy",
     "Attachment",
+    "BankAlignment",
     "BareConductor",
     "BareStranding",
+    "BarSize",
     "Basis",
     "BetweenSections",
+    "BurialLocation",
     "Cable",
     "CableArrangement",
     "CableSet",
@@ -191,13 +236,23 @@ __all__ = (
     "ConduitSizeResult",
     "ConduitTable",
     "ConduitType",
+    "ConduitUse",
+    "CoverAnswer",
+    "CoverRequest",
+    "CoverResult",
     "Density",
     "DensityUnit",
     "DistanceInterval",
     "DuctBank",
+    "DuctContents",
+    "DuctElbow",
+    "DuctEnds",
+    "Duration",
+    "DurationUnit",
     "EncasementAnswer",
     "EncasementRequest",
     "EncasementResult",
+    "ExcavationSoilType",
     "ExpansionAnswer",
     "ExpansionCoefficient",
     "ExpansionCoefficientUnit",
@@ -208,6 +263,10 @@ __all__ = (
     "FillRequest",
     "FillResult",
     "Finding",
+    "FlotationAnswer",
+    "FlotationMedium",
+    "FlotationRequest",
+    "FlotationResult",
     "Force",
     "ForcePerLength",
     "ForcePerLengthUnit",
@@ -220,6 +279,10 @@ __all__ = (
     "GradeUnit",
     "HorizontalBendSection",
     "Insulation",
+    "JointsAnswer",
+    "JointsRequest",
+    "JointsResult",
+    "JudgedUse",
     "LargestComplying",
     "Length",
     "LengthUnit",
@@ -239,10 +302,17 @@ __all__ = (
     "OneCompactConductor",
     "OneListedConductor",
     "OneMeasuredConductor",
+    "PermittedUseAnswer",
+    "PermittedUseRequest",
+    "PermittedUseResult",
     "PerStickInterval",
+    "PieceSystem",
     "PistonConvention",
     "PistonSetting",
+    "PlacedDuct",
     "PlannedPull",
+    "PourShape",
+    "PresetInterval",
     "Pressure",
     "PressureUnit",
     "Problem",
@@ -257,18 +327,24 @@ __all__ = (
     "PullTensionRequest",
     "PullTensionResult",
     "Ready",
+    "Reinforcing",
+    "ReinforcingTakeoff",
     "ReversedPull",
     "RunMovement",
     "RunSetting",
     "SectionTension",
+    "SeparationMeasure",
     "Severity",
     "SizeCandidate",
     "SizeChange",
+    "SoilKind",
     "SourceRow",
     "SourceTable",
+    "SpacerPreset",
     "SpacersAnswer",
     "SpacersRequest",
     "SpacersResult",
+    "Station",
     "Step",
     "StraightSection",
     "SupportedConduit",
@@ -282,14 +358,22 @@ __all__ = (
     "TemperatureRange",
     "TemperatureSpread",
     "TemperatureUnit",
+    "TierUplift",
     "TopClosure",
     "TradeSize",
     "TravelOption",
+    "TrenchAnswer",
+    "TrenchPractice",
+    "TrenchRequest",
+    "TrenchResult",
     "UnitRow",
     "UnitSystem",
     "UnitTable",
+    "UseVerdict",
     "VerticalBendSection",
+    "VoltageClass",
     "Volume",
     "VolumeUnit",
     "WeightCorrectionUse",
+    "WiringMethod",
 )

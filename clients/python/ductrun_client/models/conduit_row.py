@@ -27,7 +27,8 @@ class ConduitRow:
         source (str): Id of the source; see /v1/tables/sources.
         standing (str): Read in the source, or from memory.
         trade_size (TradeSize): Trade sizes of conduit; a name, not a dimension.
-        type_ (ConduitType): Kinds of conduit and duct with a sourced table row.
+        type_ (ConduitType): Kinds of conduit and duct with a sourced table row; RTRC has rules, but no dimensions on
+            file.
         area (Area | Unset): An area with its unit.
         area_metric (Area | Unset): An area with its unit.
         inside_diameter (Length | Unset): A length with its unit.

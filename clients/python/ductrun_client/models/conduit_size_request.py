@@ -28,7 +28,8 @@ class ConduitSizeRequest:
     Attributes:
         conductors (list[BareConductor | Cable | CompactConductor | ListedConductor | MeasuredConductor]): Everything in
             the conduit, grounding and bonding conductors included.
-        type_ (ConduitType): Kinds of conduit and duct with a sourced table row.
+        type_ (ConduitType): Kinds of conduit and duct with a sourced table row; RTRC has rules, but no dimensions on
+            file.
         code_edition (CodeEdition | Unset): Editions of NFPA 70 whose numbers and rules an answer can follow.
         nipple_length (Length | Unset): A length with its unit.
         single_cable_rounding (bool | Unset): Let 0.8 or more stand for one cable (last sentence of Note 7). Off unless

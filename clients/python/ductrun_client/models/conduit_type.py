@@ -20,6 +20,7 @@ class ConduitType(StrEnum):
     PVC_TYPE_A = "pvc_type_a"
     PVC_TYPE_EB = "pvc_type_eb"
     RMC = "rmc"
+    RTRC = "rtrc"
 
     def __str__(self) -> str:
         return str(self.value)

@@ -5,6 +5,8 @@ from typing import TYPE_CHECKING, Any, TypeVar, cast
 
 from attrs import define as _attrs_define
 
+from ..models.bank_alignment import BankAlignment
+from ..models.separation_measure import SeparationMeasure
 from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
@@ -23,13 +25,24 @@ class DuctBank:
     Attributes:
         conduit (ListedConduit | MeasuredConduit):
         tiers (list[int]): Ducts in each tier, the bottom tier first.
+        alignment (BankAlignment | Unset): Alignments of tiers of different width.
         horizontal_separation (Length | Unset): A length with its unit.
+        power_signal_separation (Length | Unset): A length with its unit.
+        separation_measure (SeparationMeasure | Unset): How separations are measured.
+        signal_ducts (list[int] | Unset): How many ducts of each tier, the last ones, carry signals beside power.
+        tier_conduits (list[ListedConduit | MeasuredConduit] | Unset): The duct of each tier, the bottom tier first,
+            where they differ.
         vertical_separation (Length | Unset): A length with its unit.
     """
 
     conduit: ListedConduit | MeasuredConduit
     tiers: list[int]
+    alignment: BankAlignment | Unset = UNSET
     horizontal_separation: Length | Unset = UNSET
+    power_signal_separation: Length | Unset = UNSET
+    separation_measure: SeparationMeasure | Unset = UNSET
+    signal_ducts: list[int] | Unset = UNSET
+    tier_conduits: list[ListedConduit | MeasuredConduit] | Unset = UNSET
     vertical_separation: Length | Unset = UNSET
 
     def to_dict(self) -> dict[str, Any]:
@@ -43,9 +56,37 @@ class DuctBank:
 
         tiers = self.tiers
 
+        alignment: str | Unset = UNSET
+        if not isinstance(self.alignment, Unset):
+            alignment = self.alignment.value
+
         horizontal_separation: dict[str, Any] | Unset = UNSET
         if not isinstance(self.horizontal_separation, Unset):
             horizontal_separation = self.horizontal_separation.to_dict()
+
+        power_signal_separation: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.power_signal_separation, Unset):
+            power_signal_separation = self.power_signal_separation.to_dict()
+
+        separation_measure: str | Unset = UNSET
+        if not isinstance(self.separation_measure, Unset):
+            separation_measure = self.separation_measure.value
+
+        signal_ducts: list[int] | Unset = UNSET
+        if not isinstance(self.signal_ducts, Unset):
+            signal_ducts = self.signal_ducts
+
+        tier_conduits: list[dict[str, Any]] | Unset = UNSET
+        if not isinstance(self.tier_conduits, Unset):
+            tier_conduits = []
+            for tier_conduits_item_data in self.tier_conduits:
+                tier_conduits_item: dict[str, Any]
+                if isinstance(tier_conduits_item_data, ListedConduit):
+                    tier_conduits_item = tier_conduits_item_data.to_dict()
+                else:
+                    tier_conduits_item = tier_conduits_item_data.to_dict()
+
+                tier_conduits.append(tier_conduits_item)
 
         vertical_separation: dict[str, Any] | Unset = UNSET
         if not isinstance(self.vertical_separation, Unset):
@@ -59,8 +100,18 @@ class DuctBank:
                 "tiers": tiers,
             }
         )
+        if alignment is not UNSET:
+            field_dict["alignment"] = alignment
         if horizontal_separation is not UNSET:
             field_dict["horizontal_separation"] = horizontal_separation
+        if power_signal_separation is not UNSET:
+            field_dict["power_signal_separation"] = power_signal_separation
+        if separation_measure is not UNSET:
+            field_dict["separation_measure"] = separation_measure
+        if signal_ducts is not UNSET:
+            field_dict["signal_ducts"] = signal_ducts
+        if tier_conduits is not UNSET:
+            field_dict["tier_conduits"] = tier_conduits
         if vertical_separation is not UNSET:
             field_dict["vertical_separation"] = vertical_separation
 
@@ -93,12 +144,60 @@ class DuctBank:
 
         tiers = cast(list[int], d.pop("tiers"))
 
+        _alignment = d.pop("alignment", UNSET)
+        alignment: BankAlignment | Unset
+        if isinstance(_alignment, Unset):
+            alignment = UNSET
+        else:
+            alignment = BankAlignment(_alignment)
+
         _horizontal_separation = d.pop("horizontal_separation", UNSET)
         horizontal_separation: Length | Unset
         if isinstance(_horizontal_separation, Unset):
             horizontal_separation = UNSET
         else:
             horizontal_separation = Length.from_dict(_horizontal_separation)
+
+        _power_signal_separation = d.pop("power_signal_separation", UNSET)
+        power_signal_separation: Length | Unset
+        if isinstance(_power_signal_separation, Unset):
+            power_signal_separation = UNSET
+        else:
+            power_signal_separation = Length.from_dict(_power_signal_separation)
+
+        _separation_measure = d.pop("separation_measure", UNSET)
+        separation_measure: SeparationMeasure | Unset
+        if isinstance(_separation_measure, Unset):
+            separation_measure = UNSET
+        else:
+            separation_measure = SeparationMeasure(_separation_measure)
+
+        signal_ducts = cast(list[int], d.pop("signal_ducts", UNSET))
+
+        _tier_conduits = d.pop("tier_conduits", UNSET)
+        tier_conduits: list[ListedConduit | MeasuredConduit] | Unset = UNSET
+        if _tier_conduits is not UNSET:
+            tier_conduits = []
+            for tier_conduits_item_data in _tier_conduits:
+
+                def _parse_tier_conduits_item(data: object) -> ListedConduit | MeasuredConduit:
+                    try:
+                        if not isinstance(data, dict):
+                            raise TypeError()
+                        componentsschemas_conduit_type_0 = ListedConduit.from_dict(data)
+
+                        return componentsschemas_conduit_type_0
+                    except (TypeError, ValueError, AttributeError, KeyError):
+                        pass
+                    if not isinstance(data, dict):
+                        raise TypeError()
+                    componentsschemas_conduit_type_1 = MeasuredConduit.from_dict(data)
+
+                    return componentsschemas_conduit_type_1
+
+                tier_conduits_item = _parse_tier_conduits_item(tier_conduits_item_data)
+
+                tier_conduits.append(tier_conduits_item)
 
         _vertical_separation = d.pop("vertical_separation", UNSET)
         vertical_separation: Length | Unset
@@ -110,7 +209,12 @@ class DuctBank:
         duct_bank = cls(
             conduit=conduit,
             tiers=tiers,
+            alignment=alignment,
             horizontal_separation=horizontal_separation,
+            power_signal_separation=power_signal_separation,
+            separation_measure=separation_measure,
+            signal_ducts=signal_ducts,
+            tier_conduits=tier_conduits,
             vertical_separation=vertical_separation,
         )
 

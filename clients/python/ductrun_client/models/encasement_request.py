@@ -5,6 +5,7 @@ from typing import TYPE_CHECKING, Any, TypeVar
 
 from attrs import define as _attrs_define
 
+from ..models.pour_shape import PourShape
 from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
@@ -13,6 +14,7 @@ if TYPE_CHECKING:
     from ..models.duct_bank import DuctBank
     from ..models.length import Length
     from ..models.mass import Mass
+    from ..models.reinforcing import Reinforcing
     from ..models.volume import Volume
 
 
@@ -27,9 +29,14 @@ class EncasementRequest:
         bank (DuctBank): Ducts in tiers.
         length (Length): A length with its unit.
         bag_mass (Mass | Unset): A mass with its unit; a force is not a mass: see Force.
+        cement_content (Density | Unset): A mass per volume with its unit.
         concrete_density (Density | Unset): A mass per volume with its unit.
         cover (ConcreteCover | Unset): Concrete outside the ducts.
+        maximum_aggregate (Length | Unset): A length with its unit.
         order_increment (Volume | Unset): A volume with its unit.
+        pigment_percent (float | Unset): Color in percent of the mass of cement, for a marked mix.
+        pour_shape (PourShape | Unset): Whether concrete fills the bounding rectangle or steps with the tiers.
+        reinforcing (Reinforcing | Unset): Longitudinal bars and ties.
         trench_width (Length | Unset): A length with its unit.
         truck_capacity (Volume | Unset): A volume with its unit.
         waste_percent (float | Unset): Waste on the net volume, in percent.
@@ -38,9 +45,14 @@ class EncasementRequest:
     bank: DuctBank
     length: Length
     bag_mass: Mass | Unset = UNSET
+    cement_content: Density | Unset = UNSET
     concrete_density: Density | Unset = UNSET
     cover: ConcreteCover | Unset = UNSET
+    maximum_aggregate: Length | Unset = UNSET
     order_increment: Volume | Unset = UNSET
+    pigment_percent: float | Unset = UNSET
+    pour_shape: PourShape | Unset = UNSET
+    reinforcing: Reinforcing | Unset = UNSET
     trench_width: Length | Unset = UNSET
     truck_capacity: Volume | Unset = UNSET
     waste_percent: float | Unset = UNSET
@@ -54,6 +66,10 @@ class EncasementRequest:
         if not isinstance(self.bag_mass, Unset):
             bag_mass = self.bag_mass.to_dict()
 
+        cement_content: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.cement_content, Unset):
+            cement_content = self.cement_content.to_dict()
+
         concrete_density: dict[str, Any] | Unset = UNSET
         if not isinstance(self.concrete_density, Unset):
             concrete_density = self.concrete_density.to_dict()
@@ -62,9 +78,23 @@ class EncasementRequest:
         if not isinstance(self.cover, Unset):
             cover = self.cover.to_dict()
 
+        maximum_aggregate: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.maximum_aggregate, Unset):
+            maximum_aggregate = self.maximum_aggregate.to_dict()
+
         order_increment: dict[str, Any] | Unset = UNSET
         if not isinstance(self.order_increment, Unset):
             order_increment = self.order_increment.to_dict()
+
+        pigment_percent = self.pigment_percent
+
+        pour_shape: str | Unset = UNSET
+        if not isinstance(self.pour_shape, Unset):
+            pour_shape = self.pour_shape.value
+
+        reinforcing: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.reinforcing, Unset):
+            reinforcing = self.reinforcing.to_dict()
 
         trench_width: dict[str, Any] | Unset = UNSET
         if not isinstance(self.trench_width, Unset):
@@ -86,12 +116,22 @@ class EncasementRequest:
         )
         if bag_mass is not UNSET:
             field_dict["bag_mass"] = bag_mass
+        if cement_content is not UNSET:
+            field_dict["cement_content"] = cement_content
         if concrete_density is not UNSET:
             field_dict["concrete_density"] = concrete_density
         if cover is not UNSET:
             field_dict["cover"] = cover
+        if maximum_aggregate is not UNSET:
+            field_dict["maximum_aggregate"] = maximum_aggregate
         if order_increment is not UNSET:
             field_dict["order_increment"] = order_increment
+        if pigment_percent is not UNSET:
+            field_dict["pigment_percent"] = pigment_percent
+        if pour_shape is not UNSET:
+            field_dict["pour_shape"] = pour_shape
+        if reinforcing is not UNSET:
+            field_dict["reinforcing"] = reinforcing
         if trench_width is not UNSET:
             field_dict["trench_width"] = trench_width
         if truck_capacity is not UNSET:
@@ -108,6 +148,7 @@ class EncasementRequest:
         from ..models.duct_bank import DuctBank  # noqa: PLC0415
         from ..models.length import Length  # noqa: PLC0415
         from ..models.mass import Mass  # noqa: PLC0415
+        from ..models.reinforcing import Reinforcing  # noqa: PLC0415
         from ..models.volume import Volume  # noqa: PLC0415
 
         d = dict(src_dict)
@@ -121,6 +162,13 @@ class EncasementRequest:
             bag_mass = UNSET
         else:
             bag_mass = Mass.from_dict(_bag_mass)
+
+        _cement_content = d.pop("cement_content", UNSET)
+        cement_content: Density | Unset
+        if isinstance(_cement_content, Unset):
+            cement_content = UNSET
+        else:
+            cement_content = Density.from_dict(_cement_content)
 
         _concrete_density = d.pop("concrete_density", UNSET)
         concrete_density: Density | Unset
@@ -136,12 +184,35 @@ class EncasementRequest:
         else:
             cover = ConcreteCover.from_dict(_cover)
 
+        _maximum_aggregate = d.pop("maximum_aggregate", UNSET)
+        maximum_aggregate: Length | Unset
+        if isinstance(_maximum_aggregate, Unset):
+            maximum_aggregate = UNSET
+        else:
+            maximum_aggregate = Length.from_dict(_maximum_aggregate)
+
         _order_increment = d.pop("order_increment", UNSET)
         order_increment: Volume | Unset
         if isinstance(_order_increment, Unset):
             order_increment = UNSET
         else:
             order_increment = Volume.from_dict(_order_increment)
+
+        pigment_percent = d.pop("pigment_percent", UNSET)
+
+        _pour_shape = d.pop("pour_shape", UNSET)
+        pour_shape: PourShape | Unset
+        if isinstance(_pour_shape, Unset):
+            pour_shape = UNSET
+        else:
+            pour_shape = PourShape(_pour_shape)
+
+        _reinforcing = d.pop("reinforcing", UNSET)
+        reinforcing: Reinforcing | Unset
+        if isinstance(_reinforcing, Unset):
+            reinforcing = UNSET
+        else:
+            reinforcing = Reinforcing.from_dict(_reinforcing)
 
         _trench_width = d.pop("trench_width", UNSET)
         trench_width: Length | Unset
@@ -163,9 +234,14 @@ class EncasementRequest:
             bank=bank,
             length=length,
             bag_mass=bag_mass,
+            cement_content=cement_content,
             concrete_density=concrete_density,
             cover=cover,
+            maximum_aggregate=maximum_aggregate,
             order_increment=order_increment,
+            pigment_percent=pigment_percent,
+            pour_shape=pour_shape,
+            reinforcing=reinforcing,
             trench_width=trench_width,
             truck_capacity=truck_capacity,
             waste_percent=waste_percent,

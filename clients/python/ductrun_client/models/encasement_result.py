@@ -6,9 +6,13 @@ from typing import TYPE_CHECKING, Any, TypeVar
 from attrs import define as _attrs_define
 from attrs import field as _attrs_field
 
+from ..types import UNSET, Unset
+
 if TYPE_CHECKING:
     from ..models.length import Length
     from ..models.mass import Mass
+    from ..models.placed_duct import PlacedDuct
+    from ..models.reinforcing_takeoff import ReinforcingTakeoff
     from ..models.volume import Volume
 
 
@@ -23,23 +27,29 @@ class EncasementResult:
         bag_count (int): Bags of pre-mix for the net volume with waste.
         concrete_mass (Mass): A mass with its unit; a force is not a mass: see Force.
         duct_volume (Volume): A volume with its unit.
+        ducts (list[PlacedDuct]): Where every duct lies.
         envelope_height (Length): A length with its unit.
         envelope_width (Length): A length with its unit.
         gross_volume (Volume): A volume with its unit.
         net_volume (Volume): A volume with its unit.
         order_volume (Volume): A volume with its unit.
         truck_load_count (int): Truck loads for the order.
+        pigment_mass (Mass | Unset): A mass with its unit; a force is not a mass: see Force.
+        reinforcing (ReinforcingTakeoff | Unset): Bars of the envelope.
     """
 
     bag_count: int
     concrete_mass: Mass
     duct_volume: Volume
+    ducts: list[PlacedDuct]
     envelope_height: Length
     envelope_width: Length
     gross_volume: Volume
     net_volume: Volume
     order_volume: Volume
     truck_load_count: int
+    pigment_mass: Mass | Unset = UNSET
+    reinforcing: ReinforcingTakeoff | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
@@ -48,6 +58,11 @@ class EncasementResult:
         concrete_mass = self.concrete_mass.to_dict()
 
         duct_volume = self.duct_volume.to_dict()
+
+        ducts = []
+        for ducts_item_data in self.ducts:
+            ducts_item = ducts_item_data.to_dict()
+            ducts.append(ducts_item)
 
         envelope_height = self.envelope_height.to_dict()
 
@@ -61,6 +76,14 @@ class EncasementResult:
 
         truck_load_count = self.truck_load_count
 
+        pigment_mass: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.pigment_mass, Unset):
+            pigment_mass = self.pigment_mass.to_dict()
+
+        reinforcing: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.reinforcing, Unset):
+            reinforcing = self.reinforcing.to_dict()
+
         field_dict: dict[str, Any] = {}
         field_dict.update(self.additional_properties)
         field_dict.update(
@@ -68,6 +91,7 @@ class EncasementResult:
                 "bag_count": bag_count,
                 "concrete_mass": concrete_mass,
                 "duct_volume": duct_volume,
+                "ducts": ducts,
                 "envelope_height": envelope_height,
                 "envelope_width": envelope_width,
                 "gross_volume": gross_volume,
@@ -76,6 +100,10 @@ class EncasementResult:
                 "truck_load_count": truck_load_count,
             }
         )
+        if pigment_mass is not UNSET:
+            field_dict["pigment_mass"] = pigment_mass
+        if reinforcing is not UNSET:
+            field_dict["reinforcing"] = reinforcing
 
         return field_dict
 
@@ -83,6 +111,8 @@ class EncasementResult:
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
         from ..models.length import Length  # noqa: PLC0415
         from ..models.mass import Mass  # noqa: PLC0415
+        from ..models.placed_duct import PlacedDuct  # noqa: PLC0415
+        from ..models.reinforcing_takeoff import ReinforcingTakeoff  # noqa: PLC0415
         from ..models.volume import Volume  # noqa: PLC0415
 
         d = dict(src_dict)
@@ -91,6 +121,13 @@ class EncasementResult:
         concrete_mass = Mass.from_dict(d.pop("concrete_mass"))
 
         duct_volume = Volume.from_dict(d.pop("duct_volume"))
+
+        ducts = []
+        _ducts = d.pop("ducts")
+        for ducts_item_data in _ducts:
+            ducts_item = PlacedDuct.from_dict(ducts_item_data)
+
+            ducts.append(ducts_item)
 
         envelope_height = Length.from_dict(d.pop("envelope_height"))
 
@@ -104,16 +141,33 @@ class EncasementResult:
 
         truck_load_count = d.pop("truck_load_count")
 
+        _pigment_mass = d.pop("pigment_mass", UNSET)
+        pigment_mass: Mass | Unset
+        if isinstance(_pigment_mass, Unset):
+            pigment_mass = UNSET
+        else:
+            pigment_mass = Mass.from_dict(_pigment_mass)
+
+        _reinforcing = d.pop("reinforcing", UNSET)
+        reinforcing: ReinforcingTakeoff | Unset
+        if isinstance(_reinforcing, Unset):
+            reinforcing = UNSET
+        else:
+            reinforcing = ReinforcingTakeoff.from_dict(_reinforcing)
+
         encasement_result = cls(
             bag_count=bag_count,
             concrete_mass=concrete_mass,
             duct_volume=duct_volume,
+            ducts=ducts,
             envelope_height=envelope_height,
             envelope_width=envelope_width,
             gross_volume=gross_volume,
             net_volume=net_volume,
             order_volume=order_volume,
             truck_load_count=truck_load_count,
+            pigment_mass=pigment_mass,
+            reinforcing=reinforcing,
         )
 
         encasement_result.additional_properties = d

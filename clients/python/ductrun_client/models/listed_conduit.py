@@ -23,7 +23,8 @@ class ListedConduit:
     Attributes:
         kind (Literal['listed']): Fixed text that says: by type and trade size.
         trade_size (TradeSize): Trade sizes of conduit; a name, not a dimension.
-        type_ (ConduitType): Kinds of conduit and duct with a sourced table row.
+        type_ (ConduitType): Kinds of conduit and duct with a sourced table row; RTRC has rules, but no dimensions on
+            file.
     """
 
     kind: Literal["listed"]

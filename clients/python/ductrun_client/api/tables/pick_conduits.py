@@ -99,7 +99,8 @@ def sync_detailed(
     page by page.
 
     Args:
-        type_ (ConduitType): Kinds of conduit and duct with a sourced table row.
+        type_ (ConduitType): Kinds of conduit and duct with a sourced table row; RTRC has rules,
+            but no dimensions on file.
         limit (int | Unset):  Default: 50.
         offset (int | Unset):  Default: 0.
         if_none_match (str | Unset):
@@ -140,7 +141,8 @@ def sync(
     page by page.
 
     Args:
-        type_ (ConduitType): Kinds of conduit and duct with a sourced table row.
+        type_ (ConduitType): Kinds of conduit and duct with a sourced table row; RTRC has rules,
+            but no dimensions on file.
         limit (int | Unset):  Default: 50.
         offset (int | Unset):  Default: 0.
         if_none_match (str | Unset):
@@ -176,7 +178,8 @@ async def asyncio_detailed(
     page by page.
 
     Args:
-        type_ (ConduitType): Kinds of conduit and duct with a sourced table row.
+        type_ (ConduitType): Kinds of conduit and duct with a sourced table row; RTRC has rules,
+            but no dimensions on file.
         limit (int | Unset):  Default: 50.
         offset (int | Unset):  Default: 0.
         if_none_match (str | Unset):
@@ -215,7 +218,8 @@ async def asyncio(
     page by page.
 
     Args:
-        type_ (ConduitType): Kinds of conduit and duct with a sourced table row.
+        type_ (ConduitType): Kinds of conduit and duct with a sourced table row; RTRC has rules,
+            but no dimensions on file.
         limit (int | Unset):  Default: 50.
         offset (int | Unset):  Default: 0.
         if_none_match (str | Unset):

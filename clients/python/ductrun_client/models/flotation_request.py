@@ -1,0 +1,230 @@
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import TYPE_CHECKING, Any, TypeVar
+
+from attrs import define as _attrs_define
+
+from ..models.duct_contents import DuctContents
+from ..models.flotation_medium import FlotationMedium
+from ..types import UNSET, Unset
+
+if TYPE_CHECKING:
+    from ..models.density import Density
+    from ..models.duct_bank import DuctBank
+    from ..models.force import Force
+    from ..models.length import Length
+    from ..models.mass_per_length import MassPerLength
+
+
+T = TypeVar("T", bound="FlotationRequest")
+
+
+@_attrs_define
+class FlotationRequest:
+    """A bank in a fluid.
+
+    Attributes:
+        bank (DuctBank): Ducts in tiers.
+        anchor_capacity (Force | Unset): A force with its unit; tension is a force.
+        bottom_cover (Length | Unset): A length with its unit.
+        cable_mass_per_length (MassPerLength | Unset): A mass per length with its unit.
+        contents (DuctContents | Unset): Contents of ducts.
+        duct_mass_per_length (MassPerLength | Unset): A mass per length with its unit.
+        fluid_density (Density | Unset): A mass per volume with its unit.
+        length (Length | Unset): A length with its unit.
+        lift_height (Length | Unset): A length with its unit.
+        medium (FlotationMedium | Unset): What ducts would float in.
+        safety_factor (float | Unset): Factor on the uplift.
+        station_spacing (Length | Unset): A length with its unit.
+    """
+
+    bank: DuctBank
+    anchor_capacity: Force | Unset = UNSET
+    bottom_cover: Length | Unset = UNSET
+    cable_mass_per_length: MassPerLength | Unset = UNSET
+    contents: DuctContents | Unset = UNSET
+    duct_mass_per_length: MassPerLength | Unset = UNSET
+    fluid_density: Density | Unset = UNSET
+    length: Length | Unset = UNSET
+    lift_height: Length | Unset = UNSET
+    medium: FlotationMedium | Unset = UNSET
+    safety_factor: float | Unset = UNSET
+    station_spacing: Length | Unset = UNSET
+
+    def to_dict(self) -> dict[str, Any]:
+        bank = self.bank.to_dict()
+
+        anchor_capacity: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.anchor_capacity, Unset):
+            anchor_capacity = self.anchor_capacity.to_dict()
+
+        bottom_cover: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.bottom_cover, Unset):
+            bottom_cover = self.bottom_cover.to_dict()
+
+        cable_mass_per_length: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.cable_mass_per_length, Unset):
+            cable_mass_per_length = self.cable_mass_per_length.to_dict()
+
+        contents: str | Unset = UNSET
+        if not isinstance(self.contents, Unset):
+            contents = self.contents.value
+
+        duct_mass_per_length: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.duct_mass_per_length, Unset):
+            duct_mass_per_length = self.duct_mass_per_length.to_dict()
+
+        fluid_density: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.fluid_density, Unset):
+            fluid_density = self.fluid_density.to_dict()
+
+        length: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.length, Unset):
+            length = self.length.to_dict()
+
+        lift_height: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.lift_height, Unset):
+            lift_height = self.lift_height.to_dict()
+
+        medium: str | Unset = UNSET
+        if not isinstance(self.medium, Unset):
+            medium = self.medium.value
+
+        safety_factor = self.safety_factor
+
+        station_spacing: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.station_spacing, Unset):
+            station_spacing = self.station_spacing.to_dict()
+
+        field_dict: dict[str, Any] = {}
+
+        field_dict.update(
+            {
+                "bank": bank,
+            }
+        )
+        if anchor_capacity is not UNSET:
+            field_dict["anchor_capacity"] = anchor_capacity
+        if bottom_cover is not UNSET:
+            field_dict["bottom_cover"] = bottom_cover
+        if cable_mass_per_length is not UNSET:
+            field_dict["cable_mass_per_length"] = cable_mass_per_length
+        if contents is not UNSET:
+            field_dict["contents"] = contents
+        if duct_mass_per_length is not UNSET:
+            field_dict["duct_mass_per_length"] = duct_mass_per_length
+        if fluid_density is not UNSET:
+            field_dict["fluid_density"] = fluid_density
+        if length is not UNSET:
+            field_dict["length"] = length
+        if lift_height is not UNSET:
+            field_dict["lift_height"] = lift_height
+        if medium is not UNSET:
+            field_dict["medium"] = medium
+        if safety_factor is not UNSET:
+            field_dict["safety_factor"] = safety_factor
+        if station_spacing is not UNSET:
+            field_dict["station_spacing"] = station_spacing
+
+        return field_dict
+
+    @classmethod
+    def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
+        from ..models.density import Density  # noqa: PLC0415
+        from ..models.duct_bank import DuctBank  # noqa: PLC0415
+        from ..models.force import Force  # noqa: PLC0415
+        from ..models.length import Length  # noqa: PLC0415
+        from ..models.mass_per_length import MassPerLength  # noqa: PLC0415
+
+        d = dict(src_dict)
+        bank = DuctBank.from_dict(d.pop("bank"))
+
+        _anchor_capacity = d.pop("anchor_capacity", UNSET)
+        anchor_capacity: Force | Unset
+        if isinstance(_anchor_capacity, Unset):
+            anchor_capacity = UNSET
+        else:
+            anchor_capacity = Force.from_dict(_anchor_capacity)
+
+        _bottom_cover = d.pop("bottom_cover", UNSET)
+        bottom_cover: Length | Unset
+        if isinstance(_bottom_cover, Unset):
+            bottom_cover = UNSET
+        else:
+            bottom_cover = Length.from_dict(_bottom_cover)
+
+        _cable_mass_per_length = d.pop("cable_mass_per_length", UNSET)
+        cable_mass_per_length: MassPerLength | Unset
+        if isinstance(_cable_mass_per_length, Unset):
+            cable_mass_per_length = UNSET
+        else:
+            cable_mass_per_length = MassPerLength.from_dict(_cable_mass_per_length)
+
+        _contents = d.pop("contents", UNSET)
+        contents: DuctContents | Unset
+        if isinstance(_contents, Unset):
+            contents = UNSET
+        else:
+            contents = DuctContents(_contents)
+
+        _duct_mass_per_length = d.pop("duct_mass_per_length", UNSET)
+        duct_mass_per_length: MassPerLength | Unset
+        if isinstance(_duct_mass_per_length, Unset):
+            duct_mass_per_length = UNSET
+        else:
+            duct_mass_per_length = MassPerLength.from_dict(_duct_mass_per_length)
+
+        _fluid_density = d.pop("fluid_density", UNSET)
+        fluid_density: Density | Unset
+        if isinstance(_fluid_density, Unset):
+            fluid_density = UNSET
+        else:
+            fluid_density = Density.from_dict(_fluid_density)
+
+        _length = d.pop("length", UNSET)
+        length: Length | Unset
+        if isinstance(_length, Unset):
+            length = UNSET
+        else:
+            length = Length.from_dict(_length)
+
+        _lift_height = d.pop("lift_height", UNSET)
+        lift_height: Length | Unset
+        if isinstance(_lift_height, Unset):
+            lift_height = UNSET
+        else:
+            lift_height = Length.from_dict(_lift_height)
+
+        _medium = d.pop("medium", UNSET)
+        medium: FlotationMedium | Unset
+        if isinstance(_medium, Unset):
+            medium = UNSET
+        else:
+            medium = FlotationMedium(_medium)
+
+        safety_factor = d.pop("safety_factor", UNSET)
+
+        _station_spacing = d.pop("station_spacing", UNSET)
+        station_spacing: Length | Unset
+        if isinstance(_station_spacing, Unset):
+            station_spacing = UNSET
+        else:
+            station_spacing = Length.from_dict(_station_spacing)
+
+        flotation_request = cls(
+            bank=bank,
+            anchor_capacity=anchor_capacity,
+            bottom_cover=bottom_cover,
+            cable_mass_per_length=cable_mass_per_length,
+            contents=contents,
+            duct_mass_per_length=duct_mass_per_length,
+            fluid_density=fluid_density,
+            length=length,
+            lift_height=lift_height,
+            medium=medium,
+            safety_factor=safety_factor,
+            station_spacing=station_spacing,
+        )
+
+        return flotation_request

@@ -1,0 +1,147 @@
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import TYPE_CHECKING, Any, TypeVar
+
+from attrs import define as _attrs_define
+from attrs import field as _attrs_field
+
+from ..types import UNSET, Unset
+
+if TYPE_CHECKING:
+    from ..models.assumption import Assumption
+    from ..models.basis import Basis
+    from ..models.finding import Finding
+    from ..models.joints_result import JointsResult
+    from ..models.step import Step
+
+
+T = TypeVar("T", bound="JointsAnswer")
+
+
+@_attrs_define
+class JointsAnswer:
+    """The answer of joints with everything that defends it.
+
+    Attributes:
+        assumptions (list[Assumption]):
+        basis (Basis): What the answer rests on: service version, hash of the tables, code edition, ids of the sources.
+        findings (list[Finding]):
+        notice (str):
+        result (JointsResult): What to order and how long to wait.
+        working (list[Step] | Unset):
+    """
+
+    assumptions: list[Assumption]
+    basis: Basis
+    findings: list[Finding]
+    notice: str
+    result: JointsResult
+    working: list[Step] | Unset = UNSET
+    additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
+
+    def to_dict(self) -> dict[str, Any]:
+        assumptions = []
+        for assumptions_item_data in self.assumptions:
+            assumptions_item = assumptions_item_data.to_dict()
+            assumptions.append(assumptions_item)
+
+        basis = self.basis.to_dict()
+
+        findings = []
+        for findings_item_data in self.findings:
+            findings_item = findings_item_data.to_dict()
+            findings.append(findings_item)
+
+        notice = self.notice
+
+        result = self.result.to_dict()
+
+        working: list[dict[str, Any]] | Unset = UNSET
+        if not isinstance(self.working, Unset):
+            working = []
+            for working_item_data in self.working:
+                working_item = working_item_data.to_dict()
+                working.append(working_item)
+
+        field_dict: dict[str, Any] = {}
+        field_dict.update(self.additional_properties)
+        field_dict.update(
+            {
+                "assumptions": assumptions,
+                "basis": basis,
+                "findings": findings,
+                "notice": notice,
+                "result": result,
+            }
+        )
+        if working is not UNSET:
+            field_dict["working"] = working
+
+        return field_dict
+
+    @classmethod
+    def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
+        from ..models.assumption import Assumption  # noqa: PLC0415
+        from ..models.basis import Basis  # noqa: PLC0415
+        from ..models.finding import Finding  # noqa: PLC0415
+        from ..models.joints_result import JointsResult  # noqa: PLC0415
+        from ..models.step import Step  # noqa: PLC0415
+
+        d = dict(src_dict)
+        assumptions = []
+        _assumptions = d.pop("assumptions")
+        for assumptions_item_data in _assumptions:
+            assumptions_item = Assumption.from_dict(assumptions_item_data)
+
+            assumptions.append(assumptions_item)
+
+        basis = Basis.from_dict(d.pop("basis"))
+
+        findings = []
+        _findings = d.pop("findings")
+        for findings_item_data in _findings:
+            findings_item = Finding.from_dict(findings_item_data)
+
+            findings.append(findings_item)
+
+        notice = d.pop("notice")
+
+        result = JointsResult.from_dict(d.pop("result"))
+
+        _working = d.pop("working", UNSET)
+        working: list[Step] | Unset = UNSET
+        if _working is not UNSET:
+            working = []
+            for working_item_data in _working:
+                working_item = Step.from_dict(working_item_data)
+
+                working.append(working_item)
+
+        joints_answer = cls(
+            assumptions=assumptions,
+            basis=basis,
+            findings=findings,
+            notice=notice,
+            result=result,
+            working=working,
+        )
+
+        joints_answer.additional_properties = d
+        return joints_answer
+
+    @property
+    def additional_keys(self) -> list[str]:
+        return list(self.additional_properties.keys())
+
+    def __getitem__(self, key: str) -> Any:
+        return self.additional_properties[key]
+
+    def __setitem__(self, key: str, value: Any) -> None:
+        self.additional_properties[key] = value
+
+    def __delitem__(self, key: str) -> None:
+        del self.additional_properties[key]
+
+    def __contains__(self, key: str) -> bool:
+        return key in self.additional_properties

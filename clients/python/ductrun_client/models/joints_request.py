@@ -1,0 +1,177 @@
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import TYPE_CHECKING, Any, TypeVar
+
+from attrs import define as _attrs_define
+
+from ..models.duct_ends import DuctEnds
+from ..types import UNSET, Unset
+
+if TYPE_CHECKING:
+    from ..models.duct_elbow import DuctElbow
+    from ..models.length import Length
+    from ..models.listed_conduit import ListedConduit
+    from ..models.temperature import Temperature
+
+
+T = TypeVar("T", bound="JointsRequest")
+
+
+@_attrs_define
+class JointsRequest:
+    """Ducts along a run.
+
+    Attributes:
+        conduit (ListedConduit): A conduit or duct by its type and trade size; its diameters come from the tables.
+        duct_count (int): Ducts of the run.
+        length (Length): A length with its unit.
+        bell_loss (Length | Unset): A length with its unit.
+        elbows (list[DuctElbow] | Unset): Elbows and sweeps of each duct.
+        ends (DuctEnds | Unset): Whether sticks have a bell or two plain ends.
+        offcuts_shared (bool | Unset): Whether the offcut of one duct starts the next.
+        spare_duct_count (int | Unset): Ducts that stay empty, plugged at both ends.
+        stick_length (Length | Unset): A length with its unit.
+        temperature (Temperature | Unset): A temperature with its unit.
+    """
+
+    conduit: ListedConduit
+    duct_count: int
+    length: Length
+    bell_loss: Length | Unset = UNSET
+    elbows: list[DuctElbow] | Unset = UNSET
+    ends: DuctEnds | Unset = UNSET
+    offcuts_shared: bool | Unset = UNSET
+    spare_duct_count: int | Unset = UNSET
+    stick_length: Length | Unset = UNSET
+    temperature: Temperature | Unset = UNSET
+
+    def to_dict(self) -> dict[str, Any]:
+        conduit = self.conduit.to_dict()
+
+        duct_count = self.duct_count
+
+        length = self.length.to_dict()
+
+        bell_loss: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.bell_loss, Unset):
+            bell_loss = self.bell_loss.to_dict()
+
+        elbows: list[dict[str, Any]] | Unset = UNSET
+        if not isinstance(self.elbows, Unset):
+            elbows = []
+            for elbows_item_data in self.elbows:
+                elbows_item = elbows_item_data.to_dict()
+                elbows.append(elbows_item)
+
+        ends: str | Unset = UNSET
+        if not isinstance(self.ends, Unset):
+            ends = self.ends.value
+
+        offcuts_shared = self.offcuts_shared
+
+        spare_duct_count = self.spare_duct_count
+
+        stick_length: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.stick_length, Unset):
+            stick_length = self.stick_length.to_dict()
+
+        temperature: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.temperature, Unset):
+            temperature = self.temperature.to_dict()
+
+        field_dict: dict[str, Any] = {}
+
+        field_dict.update(
+            {
+                "conduit": conduit,
+                "duct_count": duct_count,
+                "length": length,
+            }
+        )
+        if bell_loss is not UNSET:
+            field_dict["bell_loss"] = bell_loss
+        if elbows is not UNSET:
+            field_dict["elbows"] = elbows
+        if ends is not UNSET:
+            field_dict["ends"] = ends
+        if offcuts_shared is not UNSET:
+            field_dict["offcuts_shared"] = offcuts_shared
+        if spare_duct_count is not UNSET:
+            field_dict["spare_duct_count"] = spare_duct_count
+        if stick_length is not UNSET:
+            field_dict["stick_length"] = stick_length
+        if temperature is not UNSET:
+            field_dict["temperature"] = temperature
+
+        return field_dict
+
+    @classmethod
+    def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
+        from ..models.duct_elbow import DuctElbow  # noqa: PLC0415
+        from ..models.length import Length  # noqa: PLC0415
+        from ..models.listed_conduit import ListedConduit  # noqa: PLC0415
+        from ..models.temperature import Temperature  # noqa: PLC0415
+
+        d = dict(src_dict)
+        conduit = ListedConduit.from_dict(d.pop("conduit"))
+
+        duct_count = d.pop("duct_count")
+
+        length = Length.from_dict(d.pop("length"))
+
+        _bell_loss = d.pop("bell_loss", UNSET)
+        bell_loss: Length | Unset
+        if isinstance(_bell_loss, Unset):
+            bell_loss = UNSET
+        else:
+            bell_loss = Length.from_dict(_bell_loss)
+
+        _elbows = d.pop("elbows", UNSET)
+        elbows: list[DuctElbow] | Unset = UNSET
+        if _elbows is not UNSET:
+            elbows = []
+            for elbows_item_data in _elbows:
+                elbows_item = DuctElbow.from_dict(elbows_item_data)
+
+                elbows.append(elbows_item)
+
+        _ends = d.pop("ends", UNSET)
+        ends: DuctEnds | Unset
+        if isinstance(_ends, Unset):
+            ends = UNSET
+        else:
+            ends = DuctEnds(_ends)
+
+        offcuts_shared = d.pop("offcuts_shared", UNSET)
+
+        spare_duct_count = d.pop("spare_duct_count", UNSET)
+
+        _stick_length = d.pop("stick_length", UNSET)
+        stick_length: Length | Unset
+        if isinstance(_stick_length, Unset):
+            stick_length = UNSET
+        else:
+            stick_length = Length.from_dict(_stick_length)
+
+        _temperature = d.pop("temperature", UNSET)
+        temperature: Temperature | Unset
+        if isinstance(_temperature, Unset):
+            temperature = UNSET
+        else:
+            temperature = Temperature.from_dict(_temperature)
+
+        joints_request = cls(
+            conduit=conduit,
+            duct_count=duct_count,
+            length=length,
+            bell_loss=bell_loss,
+            elbows=elbows,
+            ends=ends,
+            offcuts_shared=offcuts_shared,
+            spare_duct_count=spare_duct_count,
+            stick_length=stick_length,
+            temperature=temperature,
+        )
+
+        return joints_request

@@ -1,0 +1,81 @@
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any, TypeVar
+
+from attrs import define as _attrs_define
+from attrs import field as _attrs_field
+
+from ..models.conduit_use import ConduitUse
+from ..models.use_verdict import UseVerdict
+
+T = TypeVar("T", bound="JudgedUse")
+
+
+@_attrs_define
+class JudgedUse:
+    """One use.
+
+    Attributes:
+        source (str): Where that stands, or that it is from memory.
+        use (ConduitUse): Places and ways conduit is used.
+        verdict (UseVerdict): Whether a use is permitted: yes, no, or under a condition.
+    """
+
+    source: str
+    use: ConduitUse
+    verdict: UseVerdict
+    additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
+
+    def to_dict(self) -> dict[str, Any]:
+        source = self.source
+
+        use = self.use.value
+
+        verdict = self.verdict.value
+
+        field_dict: dict[str, Any] = {}
+        field_dict.update(self.additional_properties)
+        field_dict.update(
+            {
+                "source": source,
+                "use": use,
+                "verdict": verdict,
+            }
+        )
+
+        return field_dict
+
+    @classmethod
+    def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
+        d = dict(src_dict)
+        source = d.pop("source")
+
+        use = ConduitUse(d.pop("use"))
+
+        verdict = UseVerdict(d.pop("verdict"))
+
+        judged_use = cls(
+            source=source,
+            use=use,
+            verdict=verdict,
+        )
+
+        judged_use.additional_properties = d
+        return judged_use
+
+    @property
+    def additional_keys(self) -> list[str]:
+        return list(self.additional_properties.keys())
+
+    def __getitem__(self, key: str) -> Any:
+        return self.additional_properties[key]
+
+    def __setitem__(self, key: str, value: Any) -> None:
+        self.additional_properties[key] = value
+
+    def __delitem__(self, key: str) -> None:
+        del self.additional_properties[key]
+
+    def __contains__(self, key: str) -> bool:
+        return key in self.additional_properties

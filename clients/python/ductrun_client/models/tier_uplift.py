@@ -1,0 +1,92 @@
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import TYPE_CHECKING, Any, TypeVar
+
+from attrs import define as _attrs_define
+from attrs import field as _attrs_field
+
+if TYPE_CHECKING:
+    from ..models.force_per_length import ForcePerLength
+
+
+T = TypeVar("T", bound="TierUplift")
+
+
+@_attrs_define
+class TierUplift:
+    """One tier.
+
+    Attributes:
+        duct_count (int):
+        tier (int): Tier, from 1 at the bottom.
+        uplift (ForcePerLength): A force per length with its unit; sidewall pressure is one.
+        uplift_per_duct (ForcePerLength): A force per length with its unit; sidewall pressure is one.
+    """
+
+    duct_count: int
+    tier: int
+    uplift: ForcePerLength
+    uplift_per_duct: ForcePerLength
+    additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
+
+    def to_dict(self) -> dict[str, Any]:
+        duct_count = self.duct_count
+
+        tier = self.tier
+
+        uplift = self.uplift.to_dict()
+
+        uplift_per_duct = self.uplift_per_duct.to_dict()
+
+        field_dict: dict[str, Any] = {}
+        field_dict.update(self.additional_properties)
+        field_dict.update(
+            {
+                "duct_count": duct_count,
+                "tier": tier,
+                "uplift": uplift,
+                "uplift_per_duct": uplift_per_duct,
+            }
+        )
+
+        return field_dict
+
+    @classmethod
+    def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
+        from ..models.force_per_length import ForcePerLength  # noqa: PLC0415
+
+        d = dict(src_dict)
+        duct_count = d.pop("duct_count")
+
+        tier = d.pop("tier")
+
+        uplift = ForcePerLength.from_dict(d.pop("uplift"))
+
+        uplift_per_duct = ForcePerLength.from_dict(d.pop("uplift_per_duct"))
+
+        tier_uplift = cls(
+            duct_count=duct_count,
+            tier=tier,
+            uplift=uplift,
+            uplift_per_duct=uplift_per_duct,
+        )
+
+        tier_uplift.additional_properties = d
+        return tier_uplift
+
+    @property
+    def additional_keys(self) -> list[str]:
+        return list(self.additional_properties.keys())
+
+    def __getitem__(self, key: str) -> Any:
+        return self.additional_properties[key]
+
+    def __setitem__(self, key: str, value: Any) -> None:
+        self.additional_properties[key] = value
+
+    def __delitem__(self, key: str) -> None:
+        del self.additional_properties[key]
+
+    def __contains__(self, key: str) -> bool:
+        return key in self.additional_properties

@@ -1,0 +1,261 @@
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import TYPE_CHECKING, Any, TypeVar
+
+from attrs import define as _attrs_define
+
+from ..models.excavation_soil_type import ExcavationSoilType
+from ..models.soil_kind import SoilKind
+from ..models.trench_practice import TrenchPractice
+from ..types import UNSET, Unset
+
+if TYPE_CHECKING:
+    from ..models.concrete_cover import ConcreteCover
+    from ..models.duct_bank import DuctBank
+    from ..models.length import Length
+    from ..models.station import Station
+
+
+T = TypeVar("T", bound="TrenchRequest")
+
+
+@_attrs_define
+class TrenchRequest:
+    """A bank in its trench.
+
+    Attributes:
+        bank (DuctBank): Ducts in tiers.
+        cover (Length): A length with its unit.
+        length (Length): A length with its unit.
+        bedding (Length | Unset): A length with its unit.
+        compacted_per_bank (float | Unset): Compacted volume of one in the bank, in place of the soil's.
+        concrete_cover (ConcreteCover | Unset): Concrete outside the ducts.
+        loose_per_bank (float | Unset): Loose volume of one in the bank, in place of the soil's.
+        nearest_utility (Length | Unset): A length with its unit.
+        practice (TrenchPractice | Unset): Practices of laying a bank in its trench.
+        select_fill (Length | Unset): A length with its unit.
+        side_slope (float | Unset): Side of the trench, horizontal for one vertical.
+        soil (SoilKind | Unset): Soils with factors from bank to loose and compacted.
+        soil_type (ExcavationSoilType | Unset): Soil types of 29 CFR 1926 Subpart P.
+        stations (list[Station] | Unset): Cover along the run where it varies, from its start to its end.
+        tape_overlap_percent (float | Unset): Extra warning tape.
+        width (Length | Unset): A length with its unit.
+    """
+
+    bank: DuctBank
+    cover: Length
+    length: Length
+    bedding: Length | Unset = UNSET
+    compacted_per_bank: float | Unset = UNSET
+    concrete_cover: ConcreteCover | Unset = UNSET
+    loose_per_bank: float | Unset = UNSET
+    nearest_utility: Length | Unset = UNSET
+    practice: TrenchPractice | Unset = UNSET
+    select_fill: Length | Unset = UNSET
+    side_slope: float | Unset = UNSET
+    soil: SoilKind | Unset = UNSET
+    soil_type: ExcavationSoilType | Unset = UNSET
+    stations: list[Station] | Unset = UNSET
+    tape_overlap_percent: float | Unset = UNSET
+    width: Length | Unset = UNSET
+
+    def to_dict(self) -> dict[str, Any]:
+        bank = self.bank.to_dict()
+
+        cover = self.cover.to_dict()
+
+        length = self.length.to_dict()
+
+        bedding: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.bedding, Unset):
+            bedding = self.bedding.to_dict()
+
+        compacted_per_bank = self.compacted_per_bank
+
+        concrete_cover: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.concrete_cover, Unset):
+            concrete_cover = self.concrete_cover.to_dict()
+
+        loose_per_bank = self.loose_per_bank
+
+        nearest_utility: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.nearest_utility, Unset):
+            nearest_utility = self.nearest_utility.to_dict()
+
+        practice: str | Unset = UNSET
+        if not isinstance(self.practice, Unset):
+            practice = self.practice.value
+
+        select_fill: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.select_fill, Unset):
+            select_fill = self.select_fill.to_dict()
+
+        side_slope = self.side_slope
+
+        soil: str | Unset = UNSET
+        if not isinstance(self.soil, Unset):
+            soil = self.soil.value
+
+        soil_type: str | Unset = UNSET
+        if not isinstance(self.soil_type, Unset):
+            soil_type = self.soil_type.value
+
+        stations: list[dict[str, Any]] | Unset = UNSET
+        if not isinstance(self.stations, Unset):
+            stations = []
+            for stations_item_data in self.stations:
+                stations_item = stations_item_data.to_dict()
+                stations.append(stations_item)
+
+        tape_overlap_percent = self.tape_overlap_percent
+
+        width: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.width, Unset):
+            width = self.width.to_dict()
+
+        field_dict: dict[str, Any] = {}
+
+        field_dict.update(
+            {
+                "bank": bank,
+                "cover": cover,
+                "length": length,
+            }
+        )
+        if bedding is not UNSET:
+            field_dict["bedding"] = bedding
+        if compacted_per_bank is not UNSET:
+            field_dict["compacted_per_bank"] = compacted_per_bank
+        if concrete_cover is not UNSET:
+            field_dict["concrete_cover"] = concrete_cover
+        if loose_per_bank is not UNSET:
+            field_dict["loose_per_bank"] = loose_per_bank
+        if nearest_utility is not UNSET:
+            field_dict["nearest_utility"] = nearest_utility
+        if practice is not UNSET:
+            field_dict["practice"] = practice
+        if select_fill is not UNSET:
+            field_dict["select_fill"] = select_fill
+        if side_slope is not UNSET:
+            field_dict["side_slope"] = side_slope
+        if soil is not UNSET:
+            field_dict["soil"] = soil
+        if soil_type is not UNSET:
+            field_dict["soil_type"] = soil_type
+        if stations is not UNSET:
+            field_dict["stations"] = stations
+        if tape_overlap_percent is not UNSET:
+            field_dict["tape_overlap_percent"] = tape_overlap_percent
+        if width is not UNSET:
+            field_dict["width"] = width
+
+        return field_dict
+
+    @classmethod
+    def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
+        from ..models.concrete_cover import ConcreteCover  # noqa: PLC0415
+        from ..models.duct_bank import DuctBank  # noqa: PLC0415
+        from ..models.length import Length  # noqa: PLC0415
+        from ..models.station import Station  # noqa: PLC0415
+
+        d = dict(src_dict)
+        bank = DuctBank.from_dict(d.pop("bank"))
+
+        cover = Length.from_dict(d.pop("cover"))
+
+        length = Length.from_dict(d.pop("length"))
+
+        _bedding = d.pop("bedding", UNSET)
+        bedding: Length | Unset
+        if isinstance(_bedding, Unset):
+            bedding = UNSET
+        else:
+            bedding = Length.from_dict(_bedding)
+
+        compacted_per_bank = d.pop("compacted_per_bank", UNSET)
+
+        _concrete_cover = d.pop("concrete_cover", UNSET)
+        concrete_cover: ConcreteCover | Unset
+        if isinstance(_concrete_cover, Unset):
+            concrete_cover = UNSET
+        else:
+            concrete_cover = ConcreteCover.from_dict(_concrete_cover)
+
+        loose_per_bank = d.pop("loose_per_bank", UNSET)
+
+        _nearest_utility = d.pop("nearest_utility", UNSET)
+        nearest_utility: Length | Unset
+        if isinstance(_nearest_utility, Unset):
+            nearest_utility = UNSET
+        else:
+            nearest_utility = Length.from_dict(_nearest_utility)
+
+        _practice = d.pop("practice", UNSET)
+        practice: TrenchPractice | Unset
+        if isinstance(_practice, Unset):
+            practice = UNSET
+        else:
+            practice = TrenchPractice(_practice)
+
+        _select_fill = d.pop("select_fill", UNSET)
+        select_fill: Length | Unset
+        if isinstance(_select_fill, Unset):
+            select_fill = UNSET
+        else:
+            select_fill = Length.from_dict(_select_fill)
+
+        side_slope = d.pop("side_slope", UNSET)
+
+        _soil = d.pop("soil", UNSET)
+        soil: SoilKind | Unset
+        if isinstance(_soil, Unset):
+            soil = UNSET
+        else:
+            soil = SoilKind(_soil)
+
+        _soil_type = d.pop("soil_type", UNSET)
+        soil_type: ExcavationSoilType | Unset
+        if isinstance(_soil_type, Unset):
+            soil_type = UNSET
+        else:
+            soil_type = ExcavationSoilType(_soil_type)
+
+        _stations = d.pop("stations", UNSET)
+        stations: list[Station] | Unset = UNSET
+        if _stations is not UNSET:
+            stations = []
+            for stations_item_data in _stations:
+                stations_item = Station.from_dict(stations_item_data)
+
+                stations.append(stations_item)
+
+        tape_overlap_percent = d.pop("tape_overlap_percent", UNSET)
+
+        _width = d.pop("width", UNSET)
+        width: Length | Unset
+        if isinstance(_width, Unset):
+            width = UNSET
+        else:
+            width = Length.from_dict(_width)
+
+        trench_request = cls(
+            bank=bank,
+            cover=cover,
+            length=length,
+            bedding=bedding,
+            compacted_per_bank=compacted_per_bank,
+            concrete_cover=concrete_cover,
+            loose_per_bank=loose_per_bank,
+            nearest_utility=nearest_utility,
+            practice=practice,
+            select_fill=select_fill,
+            side_slope=side_slope,
+            soil=soil,
+            soil_type=soil_type,
+            stations=stations,
+            tape_overlap_percent=tape_overlap_percent,
+            width=width,
+        )
+
+        return trench_request
