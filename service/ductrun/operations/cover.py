@@ -13,7 +13,7 @@ from ductrun.operations.defaults import flag
 from ductrun.operations.ground_choices import BurialLocation, VoltageClass, WiringMethod
 from ductrun.operations.inputs import Depth, Form, Omissible
 from ductrun.operations.operation import Operation
-from ductrun.operations.worksheet import Fault, UnanswerableError, Worksheet
+from ductrun.operations.worksheet import Fault, UnanswerableError, Worksheet, text_of
 from ductrun.tables import TABLES
 from ductrun.units import Length
 
@@ -142,12 +142,14 @@ def compute(request: CoverRequest, sheet: Worksheet) -> CoverResult:
     least = answers.Length(told.value, told.unit.value)
     sheet.show("cover", rule, f"{request.wiring_method}, {request.location}, {request.voltage}", least)
     if request.cover is not None and request.cover.si < depth.si * (1 - 1e-9):
+        planned = sheet.tell.given(request.cover)
         sheet.find(
             Severity.VIOLATION,
             "too_shallow",
-            f"A cover of {request.cover} is less than the {depth} required. Go deeper or change the wiring method.",
+            f"A cover of {text_of(planned)} is less than the {text_of(least)} required. Go deeper or change the wiring "
+            "method.",
             rule,
-            sheet.tell.given(request.cover),
+            planned,
             least,
         )
     sheet.find(

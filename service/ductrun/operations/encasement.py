@@ -134,8 +134,8 @@ def _cover(request: EncasementRequest, sheet: Worksheet) -> tuple[float, float, 
             sheet.find(
                 Severity.CAUTION,
                 "thin_envelope",
-                f"The {side} cover of {cover} is under the 2 in of concrete required around a raceway that is approved "
-                "only when encased.",
+                f"The {side} cover of {text_of(sheet.tell.given(cover))} is under the 2 in of concrete required around "
+                "a raceway that is approved only when encased.",
                 citation("nfpa70-300-5"),
                 sheet.tell.given(cover),
                 sheet.tell.given(LEAST_ENVELOPE),
@@ -191,8 +191,8 @@ def _aggregate(request: EncasementRequest, placed: geometry.Bank, sheet: Workshe
     sheet.find(
         Severity.CAUTION,
         "aggregate_too_large",
-        f"Aggregate of {request.maximum_aggregate} does not pass a clear gap of {text_of(sheet.tell.size(gap))} "
-        "reliably: keep it to three quarters of the gap.",
+        f"Aggregate of {text_of(sheet.tell.given(request.maximum_aggregate))} does not pass a clear gap of "
+        f"{text_of(sheet.tell.size(gap))} reliably: keep it to three quarters of the gap.",
         "from memory",
         sheet.tell.given(request.maximum_aggregate),
         sheet.tell.size(0.75 * gap),

@@ -24,8 +24,8 @@ def tape_depth(cover: float, sheet: Worksheet) -> float:
         sheet.find(
             Severity.CAUTION,
             "tape_close_to_the_bank",
-            f"With {text_of(sheet.tell.size(cover))} of cover the tape cannot lie both {TAPE_DEPTH.value} below grade "
-            "and as far above the bank: lay it in the middle.",
+            f"With {text_of(sheet.tell.size(cover))} of cover the tape cannot lie both "
+            f"{text_of(sheet.tell.size(wanted))} below grade and as far above the bank: lay it in the middle.",
             TAPE_DEPTH.source,
         )
         return cover / 2
@@ -41,8 +41,9 @@ def caution_excavation(soil_type: ExcavationSoilType, depth: float, slope: float
         sheet.find(
             Severity.CAUTION,
             "needs_protection",
-            f"At {text_of(told)} the sides stand steeper than {row.horizontal_per_vertical:g} to 1, the most for "
-            f"{soil_type.replace('_', ' ')} soil: shore, shield or slope it as the competent person decides.",
+            f"The trench is {text_of(told)} deep and its sides stand steeper than "
+            f"{row.horizontal_per_vertical:g} to 1, the most for {soil_type.replace('_', ' ')} soil: "
+            "shore, shield or slope it as the competent person decides.",
             citation(row.source),
             slope,
             row.horizontal_per_vertical,
@@ -55,7 +56,7 @@ def caution_excavation(soil_type: ExcavationSoilType, depth: float, slope: float
             sheet.find(
                 Severity.CAUTION,
                 code,
-                f"At {text_of(told)} the trench needs {words}.",
+                f"The trench is {text_of(told)} deep: it needs {words}.",
                 "29 CFR 1926 Subpart P, from memory",
             )
     sheet.find(
@@ -70,12 +71,13 @@ def caution_excavation(soil_type: ExcavationSoilType, depth: float, slope: float
 def caution_utility(near: Length | None, sheet: Worksheet) -> None:
     """Caution against a clear distance to another utility that owners would not accept."""
     if near is not None and near.si < UTILITY_SEPARATION.si * (1 - 1e-9):
+        told, asked = sheet.tell.size(near.si), sheet.tell.size(UTILITY_SEPARATION.si)
         sheet.find(
             Severity.CAUTION,
             "close_to_another_utility",
-            f"The nearest utility is {near} away; owners ask for {UTILITY_SEPARATION} and more, most for "
-            "fuel and steam.",
+            f"The nearest utility is {text_of(told)} away; owners ask for {text_of(asked)} or more, and for far more "
+            "from fuel and steam.",
             "common practice, no source",
-            sheet.tell.given(near),
-            sheet.tell.given(UTILITY_SEPARATION),
+            told,
+            asked,
         )

@@ -12,7 +12,7 @@ from ductrun.operations.defaults import standing_of
 from ductrun.operations.ground_choices import ConduitUse, UseVerdict
 from ductrun.operations.inputs import AmbientTemperature, Form, Omissible
 from ductrun.operations.operation import Operation
-from ductrun.operations.worksheet import Worksheet
+from ductrun.operations.worksheet import Worksheet, text_of
 from ductrun.tables import TABLES
 from ductrun.units import Temperature
 
@@ -117,7 +117,8 @@ def compute(request: PermittedUseRequest, sheet: Worksheet) -> PermittedUseResul
         sheet.find(
             Severity.VIOLATION,
             "too_hot_for_pvc",
-            f"PVC conduit is limited to an ambient of 50 degC (122 degF) unless listed for more; {hot} is over it.",
+            "PVC conduit is limited to an ambient of 50 degC (122 degF) unless listed for more; "
+            f"{text_of(sheet.tell.given(hot))} is over it.",
             "NFPA 70, 352.12",
             sheet.tell.given(hot),
             sheet.tell.given(PVC_AMBIENT_MOST),

@@ -177,8 +177,8 @@ def _joints(stick: Length | None, stations: int, spacing: float, first: float, s
         sheet.find(
             Severity.CAUTION,
             "stations_on_joints",
-            f"{hits} of {stations} stations fall within {CLEAR_OF_JOINT} of a joint every {stick}: start half an "
-            "interval in, so that pieces clear the bells.",
+            f"{hits} of {stations} stations come within {text_of(sheet.tell.size(CLEAR_OF_JOINT.si))} of a joint every "
+            f"{text_of(sheet.tell.given(stick))}. Start half an interval in, so that pieces clear the bells.",
             "derived",
             hits,
             0,
