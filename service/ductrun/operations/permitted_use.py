@@ -97,7 +97,6 @@ def compute(request: PermittedUseRequest, sheet: Worksheet) -> PermittedUseResul
         row = _USES[_FAMILIES[request.type], use]
         verdict = UseVerdict(row.verdict)
         sheet.cite(row.source)
-        sheet.show("verdict", standing_of(row), f"{row.family}, {row.use}", row.verdict)
         judged.append(JudgedUse(use, verdict, standing_of(row)))
         name, where = _NAMES.get(row.family, row.family.upper()), _WORDS[use]
         because = f": {row.note}" if row.note else ""
@@ -123,14 +122,16 @@ def compute(request: PermittedUseRequest, sheet: Worksheet) -> PermittedUseResul
             sheet.tell.given(hot),
             sheet.tell.given(PVC_AMBIENT_MOST),
         )
-    permitted = not too_hot and all(one.verdict is not UseVerdict.NO for one in judged)
+    forbidden = sum(one.verdict is UseVerdict.NO for one in judged) + too_hot
+    verdicts = ", ".join(f"{one.use} {one.verdict}" for one in judged)
+    sheet.show("forbidden", "uses with the verdict no, and 1 for an ambient over the limit", verdicts, forbidden)
     sheet.find(
         Severity.NOTE,
         "listing_decides",
         "The listing of the product, its marking and the adopted code with its amendments decide.",
         "common practice, no source",
     )
-    return PermittedUseResult(permitted, judged)
+    return PermittedUseResult(forbidden == 0, judged)
 
 
 OPERATION = Operation(
