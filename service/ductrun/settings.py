@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import os
-from dataclasses import dataclass
+from dataclasses import dataclass, fields
 
 
 @dataclass(frozen=True, slots=True)
@@ -11,13 +11,16 @@ class Settings:
     """Settings of the service; each is an environment variable of the same name with the prefix DUCTRUN_."""
 
     max_body_bytes: int = 1_048_576
+    max_batch_bytes: int = 16_777_216
 
     @classmethod
     def from_environment(cls) -> Settings:
         """Read the settings; a value that is not a positive whole number is a ValueError that names it."""
-        text = os.environ.get("DUCTRUN_MAX_BODY_BYTES", "")
-        if not text:
-            return cls()
-        if not text.isdecimal() or int(text) < 1:
-            raise ValueError("DUCTRUN_MAX_BODY_BYTES must be a positive whole number")
-        return cls(max_body_bytes=int(text))
+        given = {}
+        for field in fields(cls):
+            text = os.environ.get(f"DUCTRUN_{field.name.upper()}", "")
+            if text and (not text.isdecimal() or int(text) < 1):
+                raise ValueError(f"DUCTRUN_{field.name.upper()} must be a positive whole number")
+            if text:
+                given[field.name] = int(text)
+        return cls(**given)

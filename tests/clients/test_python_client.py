@@ -35,6 +35,7 @@ def library() -> Iterator[SimpleNamespace]:
                 operation.name: importlib.import_module(f"ductrun_client.api.calculations.{operation.operation_id}")
                 for operation in OPERATIONS
             },
+            batch=importlib.import_module("ductrun_client.api.calculations.calculate_batch"),
             units=importlib.import_module("ductrun_client.api.tables.list_units"),
             ready=importlib.import_module("ductrun_client.api.health.check_ready"),
         )
@@ -87,6 +88,24 @@ def test_a_request_is_written_in_types(client: Any, library: SimpleNamespace) ->
     assert answer.result.conduit_area.unit is models.AreaUnit.MM2
     assert answer.working
     assert answer.assumptions[0].field == "#/code_edition"
+
+
+def test_a_batch_comes_back_typed(client: Any, library: SimpleNamespace) -> None:
+    models = library.models
+    questions = [
+        models.BatchItem.from_dict({"id": operation.name, "operation": operation.name, "request": operation.example})
+        for operation in OPERATIONS
+    ]
+    questions.append(models.BatchItem.from_dict({"id": "empty", "operation": "fill", "request": {}}))
+    found = library.batch.sync(client=client, body=models.BatchRequest(items=questions))
+    assert [item.id for item in found.items] == [question.id for question in questions]
+    assert [item.status for item in found.items] == [200] * len(OPERATIONS) + [422]
+    assert found.items[-1].problem.errors[0].pointer == f"#/items/{len(OPERATIONS)}/request/conduit"
+    for operation, item in zip(OPERATIONS, found.items, strict=False):
+        answer = getattr(models, operation.result.__name__.removesuffix("Result") + "Answer")
+        request = getattr(models, operation.request.__name__).from_dict(operation.example)
+        alone = library.calls[operation.name].sync(client=client, body=request)
+        assert answer.from_dict(item.answer.to_dict()) == alone
 
 
 def test_a_problem_comes_back_typed(client: Any, library: SimpleNamespace) -> None:

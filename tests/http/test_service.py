@@ -174,13 +174,15 @@ def test_a_result_that_is_not_finite_never_leaves_the_service() -> None:
 @pytest.mark.parametrize(("text", "expected"), [("", 1_048_576), ("2048", 2048)])
 def test_the_body_limit_may_be_set(monkeypatch: pytest.MonkeyPatch, text: str, expected: int) -> None:
     monkeypatch.setenv("DUCTRUN_MAX_BODY_BYTES", text)
-    assert Settings.from_environment().max_body_bytes == expected
+    monkeypatch.setenv("DUCTRUN_MAX_BATCH_BYTES", "4096")
+    assert Settings.from_environment() == Settings(max_body_bytes=expected, max_batch_bytes=4096)
 
 
+@pytest.mark.parametrize("name", ["DUCTRUN_MAX_BODY_BYTES", "DUCTRUN_MAX_BATCH_BYTES"])
 @pytest.mark.parametrize("text", ["0", "-1", "1e6", "many"])
-def test_a_body_limit_that_is_none_is_refused(monkeypatch: pytest.MonkeyPatch, text: str) -> None:
-    monkeypatch.setenv("DUCTRUN_MAX_BODY_BYTES", text)
-    with pytest.raises(ValueError, match="DUCTRUN_MAX_BODY_BYTES"):
+def test_a_body_limit_that_is_none_is_refused(monkeypatch: pytest.MonkeyPatch, name: str, text: str) -> None:
+    monkeypatch.setenv(name, text)
+    with pytest.raises(ValueError, match=name):
         Settings.from_environment()
 
 

@@ -15,6 +15,7 @@ from starlette.types import ASGIApp
 from ductrun import __version__
 from ductrun.http import contract, descriptions
 from ductrun.http.api import Api, PlainRoute
+from ductrun.http.batch import EXAMPLE, Batch
 from ductrun.http.calculations import Calculation, CalculationRoute
 from ductrun.http.documentation import ASSETS, docs_page, problem_page
 from ductrun.http.health import Alive, Health, Ready
@@ -95,6 +96,10 @@ def create_api(settings: Settings) -> Api:
             **descriptions.calculation_options(operation),
         )
         api.router.routes.append(route)
+    batch = CalculationRoute(
+        "/v1/batch", Batch(settings.max_batch_bytes), methods=["POST"], **descriptions.batch_options(EXAMPLE)
+    )
+    api.router.routes.append(batch)
     for table in REFERENCE_TABLES:
         api.add_api_route(
             f"/v1/tables/{table.name}", TableEndpoint(table), methods=["GET"], **descriptions.table_options(table)

@@ -7,7 +7,7 @@ small ASGI application for each operation.
 from __future__ import annotations
 
 from collections.abc import Callable
-from typing import Any
+from typing import Any, Protocol
 from urllib.parse import parse_qsl
 
 from fastapi.routing import APIRoute
@@ -81,17 +81,32 @@ async def read_body(scope: Scope, receive: Receive, limit: int) -> bytes:
             raise ProblemRaised("body_too_large", f"A request may have {limit} bytes.")
     if not _is_json(content_type):
         raise ProblemRaised("unsupported_media_type", "Send the body with Content-Type: application/json.")
-    body = b""
+    chunks: list[bytes] = []
+    size = 0
     while True:
         message = await receive()
         if message["type"] == "http.disconnect":
             raise ClientGone
         chunk: bytes = message.get("body", b"")
-        body += chunk
-        if len(body) > limit:
+        chunks.append(chunk)
+        size += len(chunk)
+        if size > limit:
             raise ProblemRaised("body_too_large", f"A request may have {limit} bytes.")
         if not message.get("more_body", False):
-            return body
+            return b"".join(chunks)
+
+
+async def send_written(send: Send, status: int, media_type: bytes, written: bytes) -> None:
+    """Send an answer or a problem that is written already."""
+    headers = [
+        (b"content-type", media_type),
+        (b"content-length", str(len(written)).encode()),
+        (b"cache-control", b"no-store"),
+    ]
+    if status == 415:
+        headers.append((b"accept-post", b"application/json"))
+    await send({"type": "http.response.start", "status": status, "headers": headers})
+    await send({"type": "http.response.body", "body": written})
 
 
 def answer_to(operation: Operation[Any, Any]) -> Callable[[bytes, bytes], bytes]:
@@ -167,25 +182,27 @@ class Calculation:
             written = body_of(problem.kind, problem.detail, scope[REQUEST_ID], problem.errors)
         except ClientGone:
             return
-        headers = [
-            (b"content-type", media_type),
-            (b"content-length", str(len(written)).encode()),
-            (b"cache-control", b"no-store"),
-        ]
-        if status == 415:
-            headers.append((b"accept-post", b"application/json"))
-        await send({"type": "http.response.start", "status": status, "headers": headers})
-        await send({"type": "http.response.body", "body": written})
+        await send_written(send, status, media_type, written)
 
     async def __call__(self) -> None:
         """Stand in the contract: FastAPI reads this signature, CalculationRoute answers before it is ever called."""
         raise RuntimeError("a calculation is answered by its route")
 
 
+class Answering(Protocol):
+    """An endpoint that answers a request itself."""
+
+    async def app(self, scope: Scope, receive: Receive, send: Send) -> None:
+        """Answer one request."""
+
+    async def __call__(self) -> None:
+        """Stand in the contract."""
+
+
 class CalculationRoute(APIRoute):
     """A FastAPI route whose requests skip the framework's own body handling: see `Calculation.app`."""
 
-    def __init__(self, path: str, endpoint: Calculation, **options: Any) -> None:
+    def __init__(self, path: str, endpoint: Answering, **options: Any) -> None:
         """Put the endpoint's own ASGI application in the place of the one FastAPI would make."""
         super().__init__(path, endpoint, **options)
         self.app = endpoint.app

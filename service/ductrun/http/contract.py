@@ -14,6 +14,7 @@ from pydantic import TypeAdapter
 from pydantic.json_schema import models_json_schema
 
 from ductrun import __version__
+from ductrun.http.batch import BatchAnswer, BatchRequest
 from ductrun.http.descriptions import AssumptionPolicy, page_name, stem, table_name
 from ductrun.http.health import Alive, Ready
 from ductrun.http.problems import MEDIA_TYPE, Problem
@@ -93,6 +94,7 @@ def schemas() -> dict[str, Any]:
             Alive,
             Ready,
             Problem,
+            BatchAnswer,
             *map(_answer_of, OPERATIONS),
             *map(_table_of, REFERENCE_TABLES),
             *map(_page_of, PICKERS),
@@ -100,7 +102,7 @@ def schemas() -> dict[str, Any]:
         ref_template="#/components/schemas/{name}",
     )
     template = "#/components/schemas/{model}"
-    models: list[Any] = [(operation.request, "validation") for operation in OPERATIONS]
+    models: list[Any] = [(model, "validation") for model in (BatchRequest, *(one.request for one in OPERATIONS))]
     _, requests = models_json_schema(models, ref_template=template)
     quantities: Any = [(dimension.__name__, "validation", TypeAdapter(dimension)) for dimension in UNIT_CODES]
     _, dimensions = TypeAdapter.json_schemas(quantities, ref_template=template)

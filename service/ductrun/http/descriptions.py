@@ -55,16 +55,6 @@ def calculation_options(operation: Operation[Any, Any]) -> dict[str, Any]:
         "schema": {"$ref": f"#/components/schemas/{operation.request.__name__}"},
         "examples": {"complete": {"summary": "A complete request", "value": operation.example}},
     }
-    parameters = [
-        _parameter("units", "Units of the answer.", UnitSystem, "us"),
-        {
-            "name": "working",
-            "in": "query",
-            "description": "Whether to add the working, step by step.",
-            "schema": {"type": "boolean", "default": False},
-        },
-        _parameter("assumptions", "Whether defaults are stated or refused.", AssumptionPolicy, "state"),
-    ]
     return {
         "operation_id": operation.operation_id,
         "summary": operation.summary,
@@ -74,10 +64,46 @@ def calculation_options(operation: Operation[Any, Any]) -> dict[str, Any]:
         "responses": {200: {"description": "The answer.", "content": answer}}
         | problem_responses(400, 405, 413, 415, 422),
         "openapi_extra": {
-            "parameters": parameters,
+            "parameters": _asked(),
             "requestBody": {"required": True, "content": {"application/json": body}},
         },
     }
+
+
+def batch_options(example: dict[str, Any]) -> dict[str, Any]:
+    """Give what FastAPI needs to put the batch into the contract."""
+    answer = {"application/json": {"schema": {"$ref": "#/components/schemas/BatchAnswer"}}}
+    body = {
+        "schema": {"$ref": "#/components/schemas/BatchRequest"},
+        "examples": {"complete": {"summary": "Two questions", "value": example}},
+    }
+    return {
+        "operation_id": "calculate_batch",
+        "summary": "Many calculations at once",
+        "description": "Answers up to 1,000 questions of any calculations in order, each with the status it would have "
+        "by itself: a question without an answer is that item's problem and no other's.",
+        "tags": ["calculations"],
+        "response_model": None,
+        "responses": {200: {"description": "What became of each question.", "content": answer}}
+        | problem_responses(400, 405, 413, 415, 422),
+        "openapi_extra": {
+            "parameters": _asked(),
+            "requestBody": {"required": True, "content": {"application/json": body}},
+        },
+    }
+
+
+def _asked() -> list[dict[str, Any]]:
+    return [
+        _parameter("units", "Units of the answer.", UnitSystem, "us"),
+        {
+            "name": "working",
+            "in": "query",
+            "description": "Whether to add the working, step by step.",
+            "schema": {"type": "boolean", "default": False},
+        },
+        _parameter("assumptions", "Whether defaults are stated or refused.", AssumptionPolicy, "state"),
+    ]
 
 
 def _parameter(name: str, description: str, choices: type[Code], default: str) -> dict[str, Any]:

@@ -29,6 +29,7 @@ _SENTENCES = {
     "int_type": "A whole number is expected here, not a text or true or false.",
     "int_from_float": "A whole number is expected here.",
     "finite_number": "The number must be finite.",
+    "dict_type": "An object is expected here.",
     "bool_type": "true or false is expected here.",
     "list_type": "An array is expected here.",
     "enum": "This is not one of the allowed values.",

@@ -15,6 +15,12 @@ from .bar_size import BarSize
 from .bare_conductor import BareConductor
 from .bare_stranding import BareStranding
 from .basis import Basis
+from .batch_answer import BatchAnswer
+from .batch_item import BatchItem
+from .batch_item_answer import BatchItemAnswer
+from .batch_item_answer_answer import BatchItemAnswerAnswer
+from .batch_item_request import BatchItemRequest
+from .batch_request import BatchRequest
 from .between_sections import BetweenSections
 from .burial_location import BurialLocation
 from .cable import Cable
@@ -113,6 +119,7 @@ from .one_cable import OneCable
 from .one_compact_conductor import OneCompactConductor
 from .one_listed_conductor import OneListedConductor
 from .one_measured_conductor import OneMeasuredConductor
+from .operation_name import OperationName
 from .per_stick_interval import PerStickInterval
 from .permitted_use_answer import PermittedUseAnswer
 from .permitted_use_request import PermittedUseRequest
@@ -204,6 +211,12 @@ __all__ = (
     "BareStranding",
     "BarSize",
     "Basis",
+    "BatchAnswer",
+    "BatchItem",
+    "BatchItemAnswer",
+    "BatchItemAnswerAnswer",
+    "BatchItemRequest",
+    "BatchRequest",
     "BetweenSections",
     "BurialLocation",
     "Cable",
@@ -302,6 +315,7 @@ __all__ = (
     "OneCompactConductor",
     "OneListedConductor",
     "OneMeasuredConductor",
+    "OperationName",
     "PermittedUseAnswer",
     "PermittedUseRequest",
     "PermittedUseResult",

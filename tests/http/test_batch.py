@@ -1,0 +1,177 @@
+"""Many questions at once: each keeps its place, its id and its own fault."""
+
+from __future__ import annotations
+
+import asyncio
+import json
+from typing import Any
+
+import pytest
+from ductrun.http.app import create_app
+from ductrun.http.batch import MOST_ITEMS, Batch
+from ductrun.http.request_id import REQUEST_ID
+from ductrun.operations import OPERATIONS
+from ductrun.settings import Settings
+
+from tests.asking import EXAMPLES, ask
+from tests.http.wire import JSON_TYPE, send
+
+
+def batch(items: Any, query: str = "", application: Any = None) -> Any:
+    body = json.dumps({"items": items}).encode()
+    more = {} if application is None else {"application": application}
+    found = send("POST", f"/v1/batch{query}", body, JSON_TYPE, **more)
+    assert found is not None
+    return found
+
+
+def item(name: str, identity: str = "a", **changes: Any) -> dict[str, Any]:
+    return {"id": identity, "operation": name, "request": EXAMPLES[name] | changes}
+
+
+def test_every_operation_answers_in_a_batch_as_by_itself() -> None:
+    names = [operation.name for operation in OPERATIONS]
+    found = batch([item(name, f"run {name}") for name in names], "?units=metric&working=true")
+    assert found.status == 200
+    assert found.headers["content-type"] == "application/json"
+    assert [one["id"] for one in found.json["items"]] == [f"run {name}" for name in names]
+    for name, one in zip(names, found.json["items"], strict=True):
+        assert one["status"] == 200
+        assert one["answer"] == ask(name, EXAMPLES[name], "units=metric&working=true")
+
+
+def test_a_thousand_items_keep_their_order() -> None:
+    items = [item("spacers", str(index), length={"value": index + 1, "unit": "ft"}) for index in range(MOST_ITEMS)]
+    found = batch(items).json["items"]
+    assert [one["id"] for one in found] == [str(index) for index in range(MOST_ITEMS)]
+    assert [one["answer"]["result"]["station_count"] for one in found] == [
+        -(-(index + 1) // 5) + 1 for index in range(MOST_ITEMS)
+    ]
+
+
+def test_a_fault_is_that_of_its_item_alone() -> None:
+    wide = item("encasement", "wide", trench_width={"value": 20, "unit": "in"})
+    unasked = item("fill", "unasked", conduit={"kind": "listed", "type": "emt"})
+    found = batch([item("cover", "first"), wide, unasked, item("cover", "last")]).json["items"]
+    assert [one["status"] for one in found] == [200, 422, 422, 200]
+    assert found[1]["problem"]["type"] == "/problems/unanswerable"
+    assert found[1]["problem"]["errors"][0]["pointer"] == "#/items/1/request/trench_width/value"
+    assert found[2]["problem"]["errors"][0]["pointer"] == "#/items/2/request/conduit/trade_size"
+    assert found[0]["answer"] == found[3]["answer"]
+    refused = batch([item("cover"), {"id": "b", "operation": "fill", "request": {}}], "?assumptions=refuse")
+    assert [one["status"] for one in refused.json["items"]] == [200, 422]
+
+
+@pytest.mark.parametrize(
+    ("given", "identity", "pointer", "code"),
+    [
+        (7, None, "#/items/0", "model_type"),
+        ({"operation": "fill", "request": {}}, None, "#/items/0/id", "missing"),
+        ({"id": 5, "operation": "fill", "request": {}}, None, "#/items/0/id", "string_type"),
+        ({"id": "x" * 201, "operation": "fill", "request": {}}, None, "#/items/0/id", "string_too_long"),
+        ({"id": "b", "operation": "dig", "request": {}}, "b", "#/items/0/operation", "enum"),
+        ({"id": "b", "operation": "fill"}, "b", "#/items/0/request", "missing"),
+        ({"id": "b", "operation": "fill", "request": {}, "more": 1}, "b", "#/items/0/more", "extra_forbidden"),
+        ({"id": "b", "operation": "fill", "request": [1]}, "b", "#/items/0/request", "model_type"),
+    ],
+)
+def test_an_item_without_form_is_told_what_is_wrong(given: Any, identity: str | None, pointer: str, code: str) -> None:
+    [found] = batch([given]).json["items"]
+    assert (found["status"], found.get("id")) == (422, identity)
+    assert (found["problem"]["errors"][0]["pointer"], found["problem"]["errors"][0]["code"]) == (pointer, code)
+
+
+@pytest.mark.parametrize(
+    ("body", "status", "kind"),
+    [
+        (b"", 400, "malformed_json"),
+        (b'{"items":[{"id":"a","id":"b"}]}', 400, "duplicate_member"),
+        (b"[]", 422, "invalid_request"),
+        (b"{}", 422, "invalid_request"),
+        (b'{"items":[]}', 422, "invalid_request"),
+        (b'{"items":[1],"more":1}', 422, "invalid_request"),
+        (b'{"items":[' + b"1," * MOST_ITEMS + b"1]}", 422, "invalid_request"),
+    ],
+)
+def test_a_fault_of_the_batch_is_an_ordinary_problem(body: bytes, status: int, kind: str) -> None:
+    found = send("POST", "/v1/batch", body, JSON_TYPE)
+    assert found is not None
+    assert (found.status, found.json["type"]) == (status, f"/problems/{kind}")
+    assert found.headers["content-type"] == "application/problem+json"
+
+
+def test_a_number_beyond_double_precision_is_refused_in_its_item() -> None:
+    body = b'{"items":[{"id":"a","operation":"fill","request":{"conduit":1e400}}]}'
+    found = send("POST", "/v1/batch", body, JSON_TYPE)
+    assert found is not None
+    assert found.json["items"][0]["problem"]["type"] == "/problems/non_finite_number"
+
+
+def test_a_query_that_is_wrong_and_a_body_too_large_are_problems_of_the_batch() -> None:
+    assert batch([item("fill")], "?units=imperial").json["type"] == "/problems/invalid_query"
+    small = create_app(Settings(max_batch_bytes=100))
+    assert batch([item("fill")], application=small).status == 413
+    assert batch([1], application=small).status == 200
+
+
+def test_a_failure_of_one_item_is_logged_and_spares_the_others(monkeypatch: Any, caplog: Any) -> None:
+    def broken(_body: bytes, _query: bytes) -> bytes:
+        raise ZeroDivisionError
+
+    endpoint = Batch(1_000)
+    monkeypatch.setitem(endpoint.answers, "fill", broken)
+    raw = json.dumps({"items": [item("fill"), item("cover")]}).encode()
+    sent: list[Any] = []
+
+    async def run() -> None:
+        async def receive() -> Any:
+            return {"type": "http.request", "body": raw, "more_body": False}
+
+        async def keep(message: Any) -> None:
+            sent.append(message)
+
+        endpoint.max_body_bytes = len(raw)
+        scope = {"type": "http", "headers": [(b"content-type", b"application/json")], "query_string": b""}
+        await endpoint.app(scope | {REQUEST_ID: "r"}, receive, keep)
+
+    asyncio.run(run())
+    found = json.loads(sent[1]["body"])["items"]
+    assert [one["status"] for one in found] == [500, 200]
+    assert found[0]["problem"]["type"] == "/problems/internal_error"
+    assert "ZeroDivisionError" in caplog.text
+    assert "ZeroDivisionError" not in sent[1]["body"].decode()
+
+
+def test_other_requests_are_answered_while_a_batch_is_at_work() -> None:
+    application = create_app(Settings())
+    order: list[str] = []
+
+    async def asked(path: str, body: bytes) -> None:
+        scope = {
+            "type": "http",
+            "method": "POST",
+            "path": path,
+            "raw_path": path.encode(),
+            "root_path": "",
+            "query_string": b"",
+            "headers": [(b"content-type", b"application/json")],
+            "state": {},
+        }
+
+        async def receive() -> Any:
+            return {"type": "http.request", "body": body, "more_body": False}
+
+        async def keep(message: Any) -> None:
+            if message["type"] == "http.response.start":
+                order.append(path)
+
+        await application(scope, receive, keep)
+
+    async def both() -> None:
+        many = json.dumps({"items": [item("pull-tension")] * MOST_ITEMS}).encode()
+        first = asyncio.create_task(asked("/v1/batch", many))
+        await asyncio.sleep(0)
+        await asyncio.gather(first, asked("/v1/fill", json.dumps(EXAMPLES["fill"]).encode()))
+
+    asyncio.run(both())
+    assert order == ["/v1/fill", "/v1/batch"]
