@@ -56,9 +56,25 @@ def test_a_signal_duct_stands_off_the_power_ducts() -> None:
     found = placed([Tier(3, 4.5, 1)])
     assert [duct.signal for duct in found.ducts] == [False, False, True]
     assert found.width == 3 * 4.5 + 2.0 + 4.0
-    above = placed([Tier(2, 4.5), Tier(2, 4.5, 2)])
-    assert above.height == 2 * 4.5 + 4.0
-    assert placed([Tier(2, 4.5), Tier(2, 4.5, 1)]).height == 2 * 4.5 + 2.0
+
+
+@pytest.mark.parametrize(
+    ("below", "above", "gap"),
+    [
+        ((2, 0), (2, 2), 4.0),
+        ((2, 0), (2, 1), 4.0),
+        ((2, 1), (2, 2), 4.0),
+        ((3, 1), (2, 1), 4.0),
+        ((2, 1), (2, 1), 2.0),
+        ((3, 3), (2, 2), 2.0),
+        ((3, 0), (2, 0), 2.0),
+    ],
+)
+def test_a_tier_stands_off_the_one_below_unless_like_lies_on_like(
+    below: tuple[int, int], above: tuple[int, int], gap: float
+) -> None:
+    tiers = [Tier(ducts, 4.5, signal) for ducts, signal in (below, above)]
+    assert placed(tiers).height == 2 * 4.5 + gap
 
 
 def test_tiers_of_different_conduit_keep_their_own_diameters() -> None:
@@ -101,3 +117,9 @@ def test_ducts_never_overlap_and_lie_within_the_bank(counts: list[int], gap: flo
 
 def test_a_single_duct_has_no_neighbor() -> None:
     assert bank.smallest_gap(placed([Tier(1, 4.5)])) == math.inf
+
+
+@pytest.mark.parametrize(("horizontal", "vertical", "smallest"), [(1.5, 3.0, 1.5), (3.0, 1.25, 1.25)])
+def test_the_smallest_gap_is_looked_for_both_ways(horizontal: float, vertical: float, smallest: float) -> None:
+    found = placed([Tier(3, 4.5), Tier(2, 4.5), Tier(2, 4.5)], horizontal, vertical)
+    assert bank.smallest_gap(found) == pytest.approx(smallest)

@@ -60,6 +60,13 @@ def clear_gap(separation: float, center_to_center: bool, one: float, other: floa
     return separation - (one + other) / 2 if center_to_center else separation
 
 
+def _like(below: Tier, above: Tier) -> bool:
+    """Say whether every duct of a tier lies above its like: all power, all signal, or the same mix."""
+    all_power = below.signal == above.signal == 0
+    all_signal = below.signal == below.ducts and above.signal == above.ducts
+    return all_power or all_signal or (below.ducts, below.signal) == (above.ducts, above.signal)
+
+
 def place(
     tiers: Sequence[Tier],
     horizontal: float,
@@ -72,7 +79,7 @@ def place(
     """Place the ducts of a bank.
 
     Parameters [m]: horizontal and vertical separation of like ducts, power_signal between a power and a signal duct,
-    beside each other in a tier or one whole tier above another. Clear, or between centers throughout.
+    beside each other in a tier or one above the other in two tiers. Clear, or between centers throughout.
     """
     widths, offsets = [], []
     for tier in tiers:
@@ -93,10 +100,8 @@ def place(
     for number, (tier, places) in enumerate(zip(tiers, offsets, strict=True)):
         if number:
             below = tiers[number - 1]
-            unlike = {tier.signal == tier.ducts, below.signal == below.ducts} == {True, False} and (
-                tier.signal in (0, tier.ducts) and below.signal in (0, below.ducts)
-            )
-            y += clear_gap(power_signal if unlike else vertical, center_to_center, below.diameter, tier.diameter)
+            separation = vertical if _like(below, tier) else power_signal
+            y += clear_gap(separation, center_to_center, below.diameter, tier.diameter)
         spare = width - widths[number]
         shift = {Alignment.CENTERED: spare / 2, Alignment.LEFT: 0.0, Alignment.RIGHT: spare}[alignment]
         first_signal = tier.ducts - tier.signal
