@@ -14,7 +14,7 @@ from schemathesis.checks import CHECKS, load_all_checks
 
 load_all_checks()
 schema = schemathesis.openapi.from_asgi("/openapi.json", create_app(Settings()))
-EXAMPLES = int(os.environ.get("DUCTRUN_FUZZ_EXAMPLES", "25"))
+EXAMPLES = int(os.environ.get("DUCTRUN_FUZZ_EXAMPLES", "12"))
 
 pytestmark = pytest.mark.filterwarnings("ignore::DeprecationWarning", "ignore::ResourceWarning")
 
