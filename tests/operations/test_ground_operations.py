@@ -474,3 +474,32 @@ def test_solvent_vapor_and_wet_concrete_are_always_cautioned() -> None:
     assert "wet_concrete" in codes(ask("encasement", example("encasement")), "caution")
     assert "excavation_safety" in codes(ask("trench", example("trench")), "caution")
     assert "excavation_safety" in codes(ask("cover", example("cover")), "caution")
+
+
+def test_no_default_in_the_ground_is_silent() -> None:
+    def assumed(name: str, *left_out: str) -> dict[str, Any]:
+        request = {key: value for key, value in example(name).items() if key not in left_out}
+        return {one["field"]: one["value"] for one in ask(name, request)["assumptions"]}
+
+    assert assumed("joints", "cord_tail", "mandrel_clearance") == {
+        "#/cord_tail": quantity(10, "ft"),
+        "#/mandrel_clearance": quantity(0.25, "in"),
+    }
+    assert assumed("flotation", "bottom_cover") == {"#/bottom_cover": quantity(3, "in")}
+    assert assumed("trench", "warning_tape_depth") == {"#/warning_tape_depth": quantity(12, "in")}
+
+
+def test_cord_mandrel_and_tape_follow_what_is_given() -> None:
+    given = example("joints", cord_tail=quantity(5, "ft"), mandrel_clearance=quantity(0.5, "in"))
+    found = result("joints", given)
+    assert found["pull_cord_length"]["value"] == pytest.approx((323 + 10) * 9)
+    assert found["mandrel_diameter"]["value"] == pytest.approx(3.998 - 0.5)
+    assert refused("joints", given | {"mandrel_clearance": quantity(4, "in")}) == {
+        "#/mandrel_clearance/value": "no_mandrel_left"
+    }
+    deep = ask("trench", example("trench", warning_tape_depth=quantity(18, "in")))
+    assert deep["result"]["warning_tape_depth"]["value"] == pytest.approx(18)
+    assert "tape_close_to_the_bank" not in codes(deep)
+    assert "tape_close_to_the_bank" in codes(
+        ask("trench", example("trench", warning_tape_depth=quantity(20, "in"))), "caution"
+    )

@@ -16,16 +16,16 @@ _SLOPES = {row.soil_type: row for row in TABLES["side_slopes"]}
 EGRESS, PROTECTION, ENGINEERED = (Length.parse(feet, "ft") for feet in (4, 5, 20))
 
 
-def tape_depth(cover: float, sheet: Worksheet) -> float:
-    """Give the depth of the tape [m]: 12 in below grade, and at least 12 in above the bank where there is room."""
-    wanted = TAPE_DEPTH.value.si
-    sheet.cite(TAPE_DEPTH.source_id)
-    if cover < 2 * wanted * (1 - 1e-9):
+def tape_depth(given: Length | None, cover: float, sheet: Worksheet) -> float:
+    """Give the depth of the tape [m] below grade, at least 12 in above the bank where there is room."""
+    wanted, above = sheet.settle("#/warning_tape_depth", given, TAPE_DEPTH).si, TAPE_DEPTH.value.si
+    if cover < (wanted + above) * (1 - 1e-9):
         sheet.find(
             Severity.CAUTION,
             "tape_close_to_the_bank",
             f"With {text_of(sheet.tell.size(cover))} of cover the tape cannot lie both "
-            f"{text_of(sheet.tell.size(wanted))} below grade and as far above the bank: lay it in the middle.",
+            f"{text_of(sheet.tell.size(wanted))} below grade and {text_of(sheet.tell.size(above))} above the bank: "
+            "lay it in the middle.",
             TAPE_DEPTH.source,
         )
         return cover / 2

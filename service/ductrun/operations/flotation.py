@@ -15,6 +15,7 @@ from ductrun.operations.bank import DuctBank, bank_of
 from ductrun.operations.choices import Severity
 from ductrun.operations.conduits import ListedConduit, MeasuredConduit, find_row
 from ductrun.operations.defaults import Default, choice, number, quantity
+from ductrun.operations.encasement import COVER
 from ductrun.operations.ground_choices import DuctContents, FlotationMedium
 from ductrun.operations.inputs import (
     Clearance,
@@ -172,7 +173,7 @@ def compute(request: FlotationRequest, sheet: Worksheet) -> FlotationResult:
     full = sum(force * count for force, count in zip(forces, counts, strict=True))
     live = max(0.0, full)
     if request.lift_height is not None:
-        below = request.bottom_cover.si if request.bottom_cover is not None else 0.0
+        below = sheet.settle("#/bottom_cover", request.bottom_cover, COVER).si
         bottoms = [(below + placed.tier_bottoms[duct.tier], forces[duct.tier]) for duct in placed.ducts]
         live = engineering.governing_lift(bottoms, request.lift_height.si)
     spacing = sheet.settle("#/station_spacing", request.station_spacing, STATION_SPACING).si

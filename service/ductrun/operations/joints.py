@@ -77,6 +77,14 @@ class JointsRequest(Form):
     spare_duct_count: Omissible[Annotated[int, Field(ge=0, le=1_200)]] = Field(
         default=None, description="Ducts that stay empty, plugged at both ends.", examples=[2]
     )
+    cord_tail: Omissible[Clearance] = Field(
+        default=None, description="Pull cord left at each end of a duct.", examples=[{"value": 10, "unit": "ft"}]
+    )
+    mandrel_clearance: Omissible[Clearance] = Field(
+        default=None,
+        description="How much smaller than the bore the mandrel is.",
+        examples=[{"value": 0.25, "unit": "in"}],
+    )
     temperature: Omissible[ConduitTemperature] = Field(
         default=None, description="Temperature when joining.", examples=[{"value": 70, "unit": "degF"}]
     )
@@ -168,7 +176,13 @@ def compute(request: JointsRequest, sheet: Worksheet) -> JointsResult:
     quarts = sockets / yields.quart
     temperature = sheet.settle("#/temperature", request.temperature, TEMPERATURE)
     set_time = _set_time(request.conduit.trade_size, temperature, sheet)
+    tail = sheet.settle("#/cord_tail", request.cord_tail, CORD_TAIL).si
+    clearance = sheet.settle("#/mandrel_clearance", request.mandrel_clearance, MANDREL_CLEARANCE)
     bore = row.inside_diameter
+    if bore is not None and clearance.si >= bore.si:
+        raise UnanswerableError(
+            Fault("#/mandrel_clearance/value", "no_mandrel_left", f"The bore is {bore}: leave room for a mandrel.")
+        )
     _reminders(yields.quart, sheet)
     return JointsResult(
         stick_count=sticks,
@@ -179,16 +193,15 @@ def compute(request: JointsRequest, sheet: Worksheet) -> JointsResult:
         elbow_length=tell.distance(elbow_length),
         end_bell_count=2 * ducts,
         plug_count=2 * (request.spare_duct_count or 0),
-        pull_cord_length=tell.distance((request.length.si + 2 * CORD_TAIL.value.si) * ducts),
+        pull_cord_length=tell.distance((request.length.si + 2 * tail) * ducts),
         cement_volume=tell.liquid_volume(quarts * QUART.si),
         cement_quart_count=round_up(quarts),
         set_time=answers.Duration(set_time.value, set_time.unit.value),
-        mandrel_diameter=UNSET if bore is None else tell.size(bore.si - MANDREL_CLEARANCE.value.si),
+        mandrel_diameter=UNSET if bore is None else tell.size(bore.si - clearance.si),
     )
 
 
 def _reminders(per_quart: int, sheet: Worksheet) -> None:
-    sheet.cite(MANDREL_CLEARANCE.source_id)
     sheet.find(
         Severity.NOTE,
         "cement_spread",
@@ -238,6 +251,8 @@ OPERATION = Operation(
         ],
         "offcuts_shared": False,
         "spare_duct_count": 2,
+        "cord_tail": {"value": 10, "unit": "ft"},
+        "mandrel_clearance": {"value": 0.25, "unit": "in"},
         "temperature": {"value": 70, "unit": "degF"},
     },
 )

@@ -89,6 +89,9 @@ class TrenchRequest(Form):
         default=None, description="Compacted volume of one in the bank, in place of the soil's.", examples=[0.9]
     )
     tape_overlap_percent: Omissible[Percent] = Field(default=None, description="Extra warning tape.", examples=[5])
+    warning_tape_depth: Omissible[Depth] = Field(
+        default=None, description="Warning tape below grade.", examples=[{"value": 12, "unit": "in"}]
+    )
     nearest_utility: Omissible[Depth] = Field(
         default=None, description="Clear distance to the nearest other utility.", examples=[{"value": 24, "unit": "in"}]
     )
@@ -201,7 +204,7 @@ def compute(request: TrenchRequest, sheet: Worksheet) -> TrenchResult:
         select = max(0.0, engineering.layer(width, slope, bedding, thickness, length) - envelope)
     backfill = max(0.0, excavated - bed - envelope - select)
     overlap = sheet.settle("#/tape_overlap_percent", request.tape_overlap_percent, TAPE_OVERLAP)
-    tape = tape_depth(request.cover.si, sheet)
+    tape = tape_depth(request.warning_tape_depth, request.cover.si, sheet)
     sheet.show("V", "prismoids of (B + z d) d", f"B = {width:.5g} m, z = {slope:g}", tell.concrete_volume(excavated))
     sheet.show(
         "backfill",
@@ -247,6 +250,7 @@ def _example() -> dict[str, object]:
         "soil": "loam",
         "soil_type": "type_c",
         "tape_overlap_percent": 5,
+        "warning_tape_depth": {"value": 12, "unit": "in"},
     }
 
 

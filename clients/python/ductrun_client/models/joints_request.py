@@ -27,8 +27,10 @@ class JointsRequest:
         duct_count (int): Ducts of the run.
         length (Length): A length with its unit.
         bell_loss (Length | Unset): A length with its unit.
+        cord_tail (Length | Unset): A length with its unit.
         elbows (list[DuctElbow] | Unset): Elbows and sweeps of each duct.
         ends (DuctEnds | Unset): Whether sticks have a bell or two plain ends.
+        mandrel_clearance (Length | Unset): A length with its unit.
         offcuts_shared (bool | Unset): Whether the offcut of one duct starts the next.
         spare_duct_count (int | Unset): Ducts that stay empty, plugged at both ends.
         stick_length (Length | Unset): A length with its unit.
@@ -39,8 +41,10 @@ class JointsRequest:
     duct_count: int
     length: Length
     bell_loss: Length | Unset = UNSET
+    cord_tail: Length | Unset = UNSET
     elbows: list[DuctElbow] | Unset = UNSET
     ends: DuctEnds | Unset = UNSET
+    mandrel_clearance: Length | Unset = UNSET
     offcuts_shared: bool | Unset = UNSET
     spare_duct_count: int | Unset = UNSET
     stick_length: Length | Unset = UNSET
@@ -57,6 +61,10 @@ class JointsRequest:
         if not isinstance(self.bell_loss, Unset):
             bell_loss = self.bell_loss.to_dict()
 
+        cord_tail: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.cord_tail, Unset):
+            cord_tail = self.cord_tail.to_dict()
+
         elbows: list[dict[str, Any]] | Unset = UNSET
         if not isinstance(self.elbows, Unset):
             elbows = []
@@ -67,6 +75,10 @@ class JointsRequest:
         ends: str | Unset = UNSET
         if not isinstance(self.ends, Unset):
             ends = self.ends.value
+
+        mandrel_clearance: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.mandrel_clearance, Unset):
+            mandrel_clearance = self.mandrel_clearance.to_dict()
 
         offcuts_shared = self.offcuts_shared
 
@@ -91,10 +103,14 @@ class JointsRequest:
         )
         if bell_loss is not UNSET:
             field_dict["bell_loss"] = bell_loss
+        if cord_tail is not UNSET:
+            field_dict["cord_tail"] = cord_tail
         if elbows is not UNSET:
             field_dict["elbows"] = elbows
         if ends is not UNSET:
             field_dict["ends"] = ends
+        if mandrel_clearance is not UNSET:
+            field_dict["mandrel_clearance"] = mandrel_clearance
         if offcuts_shared is not UNSET:
             field_dict["offcuts_shared"] = offcuts_shared
         if spare_duct_count is not UNSET:
@@ -127,6 +143,13 @@ class JointsRequest:
         else:
             bell_loss = Length.from_dict(_bell_loss)
 
+        _cord_tail = d.pop("cord_tail", UNSET)
+        cord_tail: Length | Unset
+        if isinstance(_cord_tail, Unset):
+            cord_tail = UNSET
+        else:
+            cord_tail = Length.from_dict(_cord_tail)
+
         _elbows = d.pop("elbows", UNSET)
         elbows: list[DuctElbow] | Unset = UNSET
         if _elbows is not UNSET:
@@ -142,6 +165,13 @@ class JointsRequest:
             ends = UNSET
         else:
             ends = DuctEnds(_ends)
+
+        _mandrel_clearance = d.pop("mandrel_clearance", UNSET)
+        mandrel_clearance: Length | Unset
+        if isinstance(_mandrel_clearance, Unset):
+            mandrel_clearance = UNSET
+        else:
+            mandrel_clearance = Length.from_dict(_mandrel_clearance)
 
         offcuts_shared = d.pop("offcuts_shared", UNSET)
 
@@ -166,8 +196,10 @@ class JointsRequest:
             duct_count=duct_count,
             length=length,
             bell_loss=bell_loss,
+            cord_tail=cord_tail,
             elbows=elbows,
             ends=ends,
+            mandrel_clearance=mandrel_clearance,
             offcuts_shared=offcuts_shared,
             spare_duct_count=spare_duct_count,
             stick_length=stick_length,

@@ -40,6 +40,7 @@ class TrenchRequest:
         soil_type (ExcavationSoilType | Unset): Soil types of 29 CFR 1926 Subpart P.
         stations (list[Station] | Unset): Cover along the run where it varies, from its start to its end.
         tape_overlap_percent (float | Unset): Extra warning tape.
+        warning_tape_depth (Length | Unset): A length with its unit.
         width (Length | Unset): A length with its unit.
     """
 
@@ -58,6 +59,7 @@ class TrenchRequest:
     soil_type: ExcavationSoilType | Unset = UNSET
     stations: list[Station] | Unset = UNSET
     tape_overlap_percent: float | Unset = UNSET
+    warning_tape_depth: Length | Unset = UNSET
     width: Length | Unset = UNSET
 
     def to_dict(self) -> dict[str, Any]:
@@ -110,6 +112,10 @@ class TrenchRequest:
 
         tape_overlap_percent = self.tape_overlap_percent
 
+        warning_tape_depth: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.warning_tape_depth, Unset):
+            warning_tape_depth = self.warning_tape_depth.to_dict()
+
         width: dict[str, Any] | Unset = UNSET
         if not isinstance(self.width, Unset):
             width = self.width.to_dict()
@@ -147,6 +153,8 @@ class TrenchRequest:
             field_dict["stations"] = stations
         if tape_overlap_percent is not UNSET:
             field_dict["tape_overlap_percent"] = tape_overlap_percent
+        if warning_tape_depth is not UNSET:
+            field_dict["warning_tape_depth"] = warning_tape_depth
         if width is not UNSET:
             field_dict["width"] = width
 
@@ -232,6 +240,13 @@ class TrenchRequest:
 
         tape_overlap_percent = d.pop("tape_overlap_percent", UNSET)
 
+        _warning_tape_depth = d.pop("warning_tape_depth", UNSET)
+        warning_tape_depth: Length | Unset
+        if isinstance(_warning_tape_depth, Unset):
+            warning_tape_depth = UNSET
+        else:
+            warning_tape_depth = Length.from_dict(_warning_tape_depth)
+
         _width = d.pop("width", UNSET)
         width: Length | Unset
         if isinstance(_width, Unset):
@@ -255,6 +270,7 @@ class TrenchRequest:
             soil_type=soil_type,
             stations=stations,
             tape_overlap_percent=tape_overlap_percent,
+            warning_tape_depth=warning_tape_depth,
             width=width,
         )
 
