@@ -7,7 +7,9 @@ import json
 from pathlib import Path
 from typing import Any
 
+from ductrun.http import strict_json
 from ductrun.http.calculations import answer_to
+from ductrun.http.exchange import read_query
 from ductrun.http.problems import ProblemRaised
 from ductrun.operations import OPERATIONS
 
@@ -18,7 +20,10 @@ EXAMPLES: dict[str, dict[str, Any]] = {operation.name: operation.example for ope
 
 def ask(operation: str, request: Any, query: str = "") -> dict[str, Any]:
     """Ask one calculation; a problem is raised as ProblemRaised."""
-    answer: dict[str, Any] = json.loads(_ANSWERS[operation](json.dumps(request).encode(), query.encode()))
+    body = json.dumps(request).encode()
+    chosen = read_query(query.encode())
+    strict_json.check(body)
+    answer: dict[str, Any] = json.loads(_ANSWERS[operation](body, chosen))
     return answer
 
 

@@ -12,7 +12,8 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
-from ductrun.http.descriptions import batch_options
+from ductrun.http.descriptions import batch_options, stream_options
+from ductrun.http.stream import MEDIA_TYPES
 from ductrun.operations import OPERATIONS
 from ductrun.operations.reference import PICKERS, REFERENCE_TABLES
 
@@ -47,7 +48,8 @@ def block(operation: str, request: str) -> str:
 def operations() -> str:
     """Write the table of operations."""
     rows = [f"| `POST /v1/{operation.name}` | {operation.description} |" for operation in OPERATIONS]
-    rows += [f"| `POST /v1/batch` | {batch_options({})['description']} |"]
+    rows += [f"| `POST /v1/batch` | {batch_options([])['description']} |"]
+    rows += [f"| `POST /v1/batch/stream` | {stream_options([], MEDIA_TYPES)['description']} |"]
     rows += [f"| `GET /v1/tables/{table.name}` | {table.description} |" for table in REFERENCE_TABLES]
     rows += [
         f"| `GET /v1/tables/{picker.table.name}/{{{picker.parameter}}}` | Rows of one {picker.parameter}, by pages. |"

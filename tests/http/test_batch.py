@@ -9,6 +9,8 @@ from typing import Any
 import pytest
 from ductrun.http.app import create_app
 from ductrun.http.batch import MOST_ITEMS, Batch
+from ductrun.http.exchange import Chosen
+from ductrun.http.items import Items
 from ductrun.http.request_id import REQUEST_ID
 from ductrun.operations import OPERATIONS
 from ductrun.settings import Settings
@@ -115,11 +117,11 @@ def test_a_query_that_is_wrong_and_a_body_too_large_are_problems_of_the_batch() 
 
 
 def test_a_failure_of_one_item_is_logged_and_spares_the_others(monkeypatch: Any, caplog: Any) -> None:
-    def broken(_body: bytes, _query: bytes) -> bytes:
+    def broken(_body: bytes, _chosen: Chosen) -> bytes:
         raise ZeroDivisionError
 
-    endpoint = Batch(1_000)
-    monkeypatch.setitem(endpoint.answers, "fill", broken)
+    endpoint = Batch(Items(), 1_000)
+    monkeypatch.setitem(endpoint.items.answers, "fill", broken)
     raw = json.dumps({"items": [item("fill"), item("cover")]}).encode()
     sent: list[Any] = []
 

@@ -14,6 +14,7 @@ import pytest
 from ductrun import __version__
 from ductrun.http.app import create_api
 from ductrun.http.calculations import answer_to
+from ductrun.http.exchange import read_query
 from ductrun.operations import OPERATIONS
 from ductrun.operations.operation import Operation
 from ductrun.operations.reference import REFERENCE_TABLES
@@ -168,7 +169,7 @@ def test_a_result_that_is_not_finite_never_leaves_the_service() -> None:
         real.example,
     )
     with pytest.raises(ArithmeticError, match="not finite"):
-        answer_to(broken)(json.dumps(real.example).encode(), b"")
+        answer_to(broken)(json.dumps(real.example).encode(), read_query(b""))
 
 
 @pytest.mark.parametrize(("text", "expected"), [("", 1_048_576), ("2048", 2048)])

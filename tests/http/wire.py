@@ -62,6 +62,8 @@ def send(
     sent: list[dict[str, Any]] = []
 
     async def receive() -> dict[str, Any]:
+        if not messages and not hang_up:
+            await asyncio.Event().wait()  # a caller who stays says nothing more
         return messages.pop(0) if messages else {"type": "http.disconnect"}
 
     async def answer(message: dict[str, Any]) -> None:

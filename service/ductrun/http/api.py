@@ -12,9 +12,25 @@ from starlette.middleware.errors import ServerErrorMiddleware
 from starlette.middleware.exceptions import ExceptionMiddleware
 from starlette.types import ASGIApp, Receive, Scope, Send
 
+from ductrun.http.calculations import Answering, CalculationRoute
+
 
 class Api(FastAPI):
-    """The application: routes and contract are FastAPI's; telemetry, body limit and exit stacks are left out."""
+    """The application: routes and contract are FastAPI's; telemetry, body limit and exit stacks are left out.
+
+    A POST whose path is that of a calculation goes to it at once. Everything else, another method or a path behind a
+    prefix among it, goes the way of the framework and its router.
+    """
+
+    def __init__(self, **options: Any) -> None:
+        """Start without routes."""
+        super().__init__(**options)
+        self._calculations: dict[str, ASGIApp] = {}
+
+    def add_calculation(self, path: str, endpoint: Answering, options: dict[str, Any]) -> None:
+        """Add an endpoint that answers requests itself; the handler of failures must be there already."""
+        self.router.routes.append(CalculationRoute(path, endpoint, **options))
+        self._calculations[path] = ServerErrorMiddleware(endpoint.app, handler=self.exception_handlers[Exception])
 
     def build_middleware_stack(self) -> ASGIApp:
         """Put only the two layers that turn exceptions into answers around the router."""
@@ -25,6 +41,11 @@ class Api(FastAPI):
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         """Answer without FastAPI's telemetry, which looks into the environment at every request."""
+        if scope["type"] == "http" and scope["method"] == "POST" and not scope.get("root_path"):
+            calculation = self._calculations.get(scope["path"])
+            if calculation is not None:
+                await calculation(scope, receive, send)
+                return
         await Starlette.__call__(self, scope, receive, send)
 
 

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import asyncio
 import gc
 import logging
 from collections.abc import AsyncIterator
 from contextlib import asynccontextmanager
+from functools import cache
 
 from fastapi import Request, Response
 from fastapi.staticfiles import StaticFiles
@@ -15,12 +17,14 @@ from starlette.types import ASGIApp
 from ductrun import __version__
 from ductrun.http import contract, descriptions
 from ductrun.http.api import Api, PlainRoute
-from ductrun.http.batch import EXAMPLE, Batch
-from ductrun.http.calculations import Calculation, CalculationRoute
+from ductrun.http.batch import Batch
+from ductrun.http.calculations import Calculation
 from ductrun.http.documentation import ASSETS, docs_page, problem_page
 from ductrun.http.health import Alive, Health, Ready
+from ductrun.http.items import EXAMPLES, Items
 from ductrun.http.problems import KINDS, MEDIA_TYPE, ProblemError, ProblemRaised, body_of
 from ductrun.http.request_id import REQUEST_ID, Gate
+from ductrun.http.stream import MEDIA_TYPES, Stream
 from ductrun.http.tables import PickerEndpoint, TableEndpoint
 from ductrun.operations import OPERATIONS
 from ductrun.operations.reference import PICKERS, REFERENCE_TABLES
@@ -88,18 +92,10 @@ def create_api(settings: Settings) -> Api:
         lifespan=lifespan,
     )
     api.router.route_class = PlainRoute
-    for operation in OPERATIONS:
-        route = CalculationRoute(
-            f"/v1/{operation.name}",
-            Calculation(operation, settings.max_body_bytes),
-            methods=["POST"],
-            **descriptions.calculation_options(operation),
-        )
-        api.router.routes.append(route)
-    batch = CalculationRoute(
-        "/v1/batch", Batch(settings.max_batch_bytes), methods=["POST"], **descriptions.batch_options(EXAMPLE)
-    )
-    api.router.routes.append(batch)
+    api.add_exception_handler(ProblemRaised, _on_raised)
+    api.add_exception_handler(HTTPException, _on_http)
+    api.add_exception_handler(Exception, _on_failure)
+    _add_calculations(api, settings)
     for table in REFERENCE_TABLES:
         api.add_api_route(
             f"/v1/tables/{table.name}", TableEndpoint(table), methods=["GET"], **descriptions.table_options(table)
@@ -109,10 +105,17 @@ def create_api(settings: Settings) -> Api:
         api.add_api_route(path, PickerEndpoint(picker), methods=["GET"], **descriptions.picker_options(picker))
     _add_health(api, health)
     _add_pages(api)
-    api.add_exception_handler(ProblemRaised, _on_raised)
-    api.add_exception_handler(HTTPException, _on_http)
-    api.add_exception_handler(Exception, _on_failure)
     return api
+
+
+def _add_calculations(api: Api, settings: Settings) -> None:
+    for operation in OPERATIONS:
+        calculation = Calculation(operation, settings.max_body_bytes)
+        api.add_calculation(f"/v1/{operation.name}", calculation, descriptions.calculation_options(operation))
+    items = Items()
+    api.add_calculation("/v1/batch", Batch(items, settings.max_batch_bytes), descriptions.batch_options(EXAMPLES))
+    stream = Stream(items, settings.max_body_bytes)
+    api.add_calculation("/v1/batch/stream", stream, descriptions.stream_options(EXAMPLES, MEDIA_TYPES))
 
 
 def _add_health(api: Api, health: Health) -> None:
@@ -123,9 +126,10 @@ def _add_health(api: Api, health: Health) -> None:
 
 
 def _add_pages(api: Api) -> None:
-    document = contract.written(api)
+    written = cache(contract.written)  # made when it is first asked for: a start need not wait for it
 
     async def openapi(_request: Request) -> Response:
+        document = await asyncio.to_thread(written, api)
         return Response(document, media_type="application/json", headers={"Cache-Control": "no-cache"})
 
     api.add_api_route("/openapi.json", openapi, methods=["GET"], include_in_schema=False)

@@ -18,6 +18,7 @@ from ductrun.http.batch import BatchAnswer, BatchRequest
 from ductrun.http.descriptions import AssumptionPolicy, page_name, stem, table_name
 from ductrun.http.health import Alive, Ready
 from ductrun.http.problems import MEDIA_TYPE, Problem
+from ductrun.http.stream import StreamItemAnswer, StreamSummary
 from ductrun.operations import OPERATIONS, Operation
 from ductrun.operations.answers import Assumption, Basis, Finding, Step
 from ductrun.operations.reference import PICKERS, REFERENCE_TABLES, Picker, ReferenceTable
@@ -95,6 +96,8 @@ def schemas() -> dict[str, Any]:
             Ready,
             Problem,
             BatchAnswer,
+            StreamItemAnswer,
+            StreamSummary,
             *map(_answer_of, OPERATIONS),
             *map(_table_of, REFERENCE_TABLES),
             *map(_page_of, PICKERS),
@@ -180,7 +183,7 @@ def _tidy_schema(node: dict[str, Any]) -> None:
         node.setdefault("format", "int32")
         node.setdefault("minimum", -(2**31))
         node.setdefault("maximum", 2**31 - 1)
-    elif kind == "string" and not {"enum", "const", "maxLength"} & set(node):
+    elif kind == "string" and not {"enum", "const", "maxLength"} & set(node) and node.get("format") != "binary":
         node["maxLength"] = 2000
     elif kind == "array":
         node.setdefault("maxItems", 10_000)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import json
+from collections.abc import Sequence
 from typing import Any
 
 import msgspec
@@ -70,27 +72,66 @@ def calculation_options(operation: Operation[Any, Any]) -> dict[str, Any]:
     }
 
 
-def batch_options(example: dict[str, Any]) -> dict[str, Any]:
-    """Give what FastAPI needs to put the batch into the contract."""
-    answer = {"application/json": {"schema": {"$ref": "#/components/schemas/BatchAnswer"}}}
-    body = {
-        "schema": {"$ref": "#/components/schemas/BatchRequest"},
-        "examples": {"complete": {"summary": "Two questions", "value": example}},
-    }
+def _many(
+    operation_id: str, summary: str, description: str, body: dict[str, Any], answer: dict[str, Any]
+) -> dict[str, Any]:
     return {
-        "operation_id": "calculate_batch",
-        "summary": "Many calculations at once",
-        "description": "Answers up to 1,000 questions of any calculations in order, each with the status it would have "
-        "by itself: a question without an answer is that item's problem and no other's.",
+        "operation_id": operation_id,
+        "summary": summary,
+        "description": description,
         "tags": ["calculations"],
         "response_model": None,
         "responses": {200: {"description": "What became of each question.", "content": answer}}
         | problem_responses(400, 405, 413, 415, 422),
-        "openapi_extra": {
-            "parameters": _asked(),
-            "requestBody": {"required": True, "content": {"application/json": body}},
-        },
+        "openapi_extra": {"parameters": _asked(), "requestBody": {"required": True, "content": body}},
     }
+
+
+def batch_options(examples: list[dict[str, Any]]) -> dict[str, Any]:
+    """Give what FastAPI needs to put the batch into the contract."""
+    return _many(
+        "calculate_batch",
+        "Many calculations at once",
+        "Answers up to 1,000 questions of any calculations in order, each with the status it would have by itself: a "
+        "question without an answer is that item's problem and no other's.",
+        {
+            "application/json": {
+                "schema": {"$ref": "#/components/schemas/BatchRequest"},
+                "examples": {"complete": {"summary": "Two questions", "value": {"items": examples}}},
+            }
+        },
+        {"application/json": {"schema": {"$ref": "#/components/schemas/BatchAnswer"}}},
+    )
+
+
+def stream_options(examples: list[dict[str, Any]], media_types: Sequence[str]) -> dict[str, Any]:
+    """Give what FastAPI needs to put the stream into the contract."""
+    lines = "".join(json.dumps(example) + "\n" for example in examples)
+    questions, answers = (
+        {"type": "string", "format": "binary", "description": description}
+        for description in (
+            "One BatchItem a line.",
+            "One StreamItemAnswer for each line that is not blank, in order, then one StreamSummary.",
+        )
+    )
+    item = {"$ref": "#/components/schemas/BatchItem"}
+    answer = {"$ref": "#/components/schemas/StreamItemAnswer"}
+    return _many(
+        "calculate_stream",
+        "Any number of calculations, line by line",
+        "Takes JSON Lines of any length, one question a line, and answers each as it is ready, in order, while the "
+        "rest is still arriving: read while you send. A line that is malformed, too long or without an answer is that "
+        "line's problem and no other's. The last line is a summary; an answer without it was cut off.",
+        {
+            media_type: {
+                "schema": questions,
+                "x-item-schema": item,
+                "examples": {"complete": {"summary": "Two questions", "value": lines}},
+            }
+            for media_type in media_types
+        },
+        {media_type: {"schema": answers, "x-item-schema": answer} for media_type in media_types},
+    )
 
 
 def _asked() -> list[dict[str, Any]]:

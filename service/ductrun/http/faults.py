@@ -7,9 +7,10 @@ of a union, which is no part of the body; the schema also knows what would be al
 from __future__ import annotations
 
 from collections.abc import Iterable
+from functools import cache
 from typing import Any
 
-from pydantic import ValidationError
+from pydantic import BaseModel, ValidationError
 
 from ductrun.http.problems import ProblemError
 from ductrun.operations.worksheet import Fault
@@ -96,8 +97,17 @@ def _allowed(code: str, pointer_node: Schema, parent: Schema) -> Any:
     return bounds or None
 
 
-def errors_of(error: ValidationError, schema: RequestSchema) -> list[ProblemError]:
-    """Give every fault of a validation, without a trace of what was sent."""
+@cache
+def _schema_of(model: type[BaseModel]) -> RequestSchema:
+    return RequestSchema(model.model_json_schema())
+
+
+def errors_of(error: ValidationError, model: type[BaseModel]) -> list[ProblemError]:
+    """Give every fault of a validation, without a trace of what was sent.
+
+    The schema of the model is made at its first fault: most services never see one of most models.
+    """
+    schema = _schema_of(model)
     found: list[ProblemError] = []
     for fault in error.errors(include_url=False, include_input=False):
         kind = fault["type"]

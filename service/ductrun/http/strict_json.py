@@ -52,7 +52,8 @@ def explain(body: bytes) -> None:
             parse_int=_integer,
         )
     except json.JSONDecodeError as error:
-        _refuse("malformed_json", f"The body is not valid JSON (line {error.lineno}, column {error.colno}).")
+        place = f"line {error.lineno}, column {error.colno}" if "\n" in text else f"column {error.colno}"
+        _refuse("malformed_json", f"The body is not valid JSON ({place}).")
     if _has_lone_surrogate(value):
         _refuse("lone_surrogate", "A text of the body has half a surrogate pair.")
 

@@ -1,0 +1,117 @@
+"""What a request brings and how its answer goes out: query, media type, body within its limit; headers and body."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from typing import Any, Final, NamedTuple
+from urllib.parse import parse_qsl
+
+from starlette.types import Receive, Scope, Send
+
+from ductrun.http.problems import MEDIA_TYPE, ProblemError, ProblemRaised, body_of
+from ductrun.operations.telling import METRIC, US, Telling
+
+JSON: Final = ("application/json",)
+_OTHER_JSON = re.compile(r"application/.*\+json\Z")
+_QUERY: dict[str, dict[str, Any]] = {
+    "units": {"us": US, "metric": METRIC},
+    "working": {"true": True, "false": False},
+    "assumptions": {"state": False, "refuse": True},
+}
+
+
+class ClientGone(Exception):  # noqa: N818
+    """The caller hung up before the body was complete."""
+
+
+class Chosen(NamedTuple):
+    """What the query chooses: units of the answer, whether to show the working, whether to refuse assumptions."""
+
+    telling: Telling
+    working: bool
+    refuse_assumptions: bool
+
+
+_USUAL = Chosen(US, working=False, refuse_assumptions=False)
+
+
+def read_query(query: bytes) -> Chosen:
+    """Read the query; raises ProblemRaised with everything that is wrong with it."""
+    if not query:
+        return _USUAL
+    chosen: dict[str, Any] = {}
+    errors: list[ProblemError] = []
+    for name, text in parse_qsl(query.decode("latin-1"), keep_blank_values=True):
+        values = _QUERY.get(name)
+        if values is None:
+            message = f"There is no such query parameter. Allowed: {', '.join(_QUERY)}."
+            errors.append(ProblemError("unknown_parameter", message, parameter=name[:100], allowed=list(_QUERY)))
+        elif text not in values:
+            message = f"{name} must be {' or '.join(values)}."
+            errors.append(ProblemError("not_allowed", message, parameter=name, allowed=list(values)))
+        elif name in chosen:
+            errors.append(ProblemError("repeated", f"{name} may be given once.", parameter=name))
+        else:
+            chosen[name] = values[text]
+    if errors:
+        raise ProblemRaised("invalid_query", f"{len(errors)} query parameter(s) cannot be used.", errors)
+    return Chosen(chosen.get("units", US), chosen.get("working", False), chosen.get("assumptions", False))
+
+
+def content_type_of(scope: Scope, accepted: Sequence[str]) -> str:
+    """Give the media type of the body, one of those accepted (or, for JSON, one that ends in +json), in UTF-8."""
+    content_type = b""
+    for name, value in scope["headers"]:
+        if name == b"content-type":
+            content_type = value
+    essence, _, parameters = content_type.decode("latin-1").lower().partition(";")
+    essence = essence.strip()
+    charset = parameters.strip()
+    known = essence in accepted or ("application/json" in accepted and _OTHER_JSON.match(essence))
+    if not known or (charset.startswith("charset=") and charset[8:].strip('" ') not in {"utf-8", "utf8"}):
+        raise ProblemRaised("unsupported_media_type", f"Send the body with Content-Type: {' or '.join(accepted)}.")
+    return essence
+
+
+async def read_body(scope: Scope, receive: Receive, limit: int) -> bytes:
+    """Read the body, whose content type must be JSON and whose size, declared or counted, must keep the limit."""
+    for name, value in scope["headers"]:
+        if name == b"content-length" and value.isdigit() and int(value) > limit:
+            raise ProblemRaised("body_too_large", f"A request may have {limit} bytes.")
+    content_type_of(scope, JSON)
+    chunks: list[bytes] = []
+    size = 0
+    while True:
+        message = await receive()
+        if message["type"] == "http.disconnect":
+            raise ClientGone
+        chunk: bytes = message.get("body", b"")
+        chunks.append(chunk)
+        size += len(chunk)
+        if size > limit:
+            raise ProblemRaised("body_too_large", f"A request may have {limit} bytes.")
+        if not message.get("more_body", False):
+            return b"".join(chunks)
+
+
+async def send_written(
+    send: Send, status: int, media_type: bytes, written: bytes, *more_headers: tuple[bytes, bytes]
+) -> None:
+    """Send an answer or a problem that is written already."""
+    headers = [
+        (b"content-type", media_type),
+        (b"content-length", b"%d" % len(written)),
+        (b"cache-control", b"no-store"),
+        *more_headers,
+    ]
+    await send({"type": "http.response.start", "status": status, "headers": headers})
+    await send({"type": "http.response.body", "body": written})
+
+
+async def send_problem(send: Send, problem: ProblemRaised, instance: str, accepted: Sequence[str] = JSON) -> None:
+    """Send a problem; one about the media type names those accepted."""
+    written = body_of(problem.kind, problem.detail, instance, problem.errors)
+    status = problem.kind.status
+    more_headers = [(b"accept-post", ", ".join(accepted).encode())] if status == 415 else []
+    await send_written(send, status, MEDIA_TYPE.encode(), written, *more_headers)

@@ -1,0 +1,174 @@
+"""POST /v1/batch/stream: questions as JSON Lines, any number, each answered while the next are still arriving.
+
+What stands in memory is bounded whatever the length of the stream: one chunk that is at work, one that waits, at most
+one unfinished line, and the answers of one slice of work. A reader that is slow holds up the work, and through it the
+sender; a caller that goes away ends it within a slice.
+"""
+
+from __future__ import annotations
+
+import asyncio
+from collections.abc import Iterator
+from time import perf_counter
+from typing import Annotated
+
+from msgspec import UNSET, Meta, Struct, UnsetType, json
+from starlette.types import Message, Receive, Scope, Send
+
+from ductrun.http import strict_json
+from ductrun.http.exchange import Chosen, ClientGone, content_type_of, read_query, send_problem
+from ductrun.http.items import Identity, ItemAnswer, Items, Status, refused
+from ductrun.http.problems import Problem, ProblemRaised
+from ductrun.http.request_id import REQUEST_ID
+
+MEDIA_TYPES = ("application/jsonl", "application/x-ndjson")
+_SLICE = 0.0005  # seconds of work before other requests get their turn
+_encode = json.Encoder().encode
+
+
+class StreamItemAnswer(Struct, frozen=True, gc=False):
+    """What became of one line of a stream."""
+
+    line: Annotated[int, Meta(description="Number of the line, from 1, blank lines counted.", ge=1)]
+    status: Status
+    id: Identity = UNSET
+    answer: ItemAnswer = UNSET
+    problem: Annotated[
+        Problem | UnsetType, Meta(description="The problem otherwise; its pointers start at the line.")
+    ] = UNSET
+
+
+class StreamSummary(Struct, frozen=True, gc=False):
+    """The last line of a stream; an answer without it was cut off."""
+
+    items: Annotated[int, Meta(description="Lines that were answered, blank ones not counted.", ge=0)]
+    failed: Annotated[int, Meta(description="How many of them ended in a problem.", ge=0)]
+    seconds: Annotated[float, Meta(description="Time from the first byte to the last answer.", ge=0)]
+
+
+class Arriving:
+    """The body as it arrives: the next chunk is received while the last one is at work, and no further ahead."""
+
+    def __init__(self, receive: Receive) -> None:
+        """Begin to receive."""
+        self._receive = receive
+        self._task = asyncio.create_task(self._next())
+
+    async def _next(self) -> Message:
+        return await self._receive()
+
+    async def chunk(self) -> tuple[bytes, bool]:
+        """Give the next chunk and whether more will come; raises ClientGone."""
+        message = await self._task
+        if message["type"] == "http.disconnect":
+            raise ClientGone
+        self._task = asyncio.create_task(self._next())  # past the end it waits for the caller to go
+        return message.get("body", b""), message.get("more_body", False)
+
+    def gone(self) -> bool:
+        """Tell whether the caller has gone, without waiting."""
+        return self._task.done() and self._task.result()["type"] == "http.disconnect"
+
+    def close(self) -> None:
+        """Receive no more."""
+        self._task.cancel()
+
+
+class Lines:
+    """Cuts chunks into numbered lines; of a line beyond the limit nothing is kept but that it was there."""
+
+    def __init__(self, limit: int) -> None:
+        """Start before the first line; `limit` in bytes."""
+        self.limit = limit
+        self.number = 0
+        self._rest = b""
+        self._too_long = False
+
+    def cut(self, chunk: bytes, *, last: bool) -> Iterator[tuple[int, bytes | None]]:
+        """Give the lines that a chunk completes, blank ones left out, None for one that is too long."""
+        lines = (self._rest + chunk).split(b"\n")
+        self._rest = b"" if last else lines.pop()
+        for line in lines:
+            self.number += 1
+            if self._too_long or len(line) > self.limit:
+                self._too_long = False
+                yield self.number, None
+            elif line.strip(b" \t\r"):
+                yield self.number, line
+        if len(self._rest) > self.limit:
+            self._rest = b""
+            self._too_long = True
+
+
+class Stream:
+    """The endpoint of streams."""
+
+    def __init__(self, items: Items, max_line_bytes: int) -> None:
+        """Keep what answers an item, and the limit of a line."""
+        self.items = items
+        self.max_line_bytes = max_line_bytes
+        self.__name__ = "calculate_stream"
+
+    async def app(self, scope: Scope, receive: Receive, send: Send) -> None:
+        """Answer one stream, with breaks in which other requests are answered."""
+        try:
+            media_type = content_type_of(scope, MEDIA_TYPES)
+            chosen = read_query(scope["query_string"])
+        except ProblemRaised as problem:
+            await send_problem(send, problem, scope[REQUEST_ID], MEDIA_TYPES)
+            return
+        arriving = Arriving(receive)
+        try:
+            await asyncio.sleep(0)  # receiving begins, and a caller who waits for leave to send is given it
+            headers = [(b"content-type", media_type.encode()), (b"cache-control", b"no-store")]
+            await send({"type": "http.response.start", "status": 200, "headers": headers})
+            await self._answer(arriving, chosen, scope[REQUEST_ID], send)
+        except ClientGone:
+            return
+        finally:
+            arriving.close()
+
+    async def _answer(self, arriving: Arriving, chosen: Chosen, instance: str, send: Send) -> None:
+        lines = Lines(self.max_line_bytes)
+        written: list[bytes] = []
+        items = failed = 0
+        begun = turn = perf_counter()
+        more = True
+
+        async def hand_over() -> None:
+            if written:
+                body = b"".join(written)
+                written.clear()
+                await send({"type": "http.response.body", "body": body, "more_body": True})
+            await asyncio.sleep(0)
+            if arriving.gone():
+                raise ClientGone
+
+        while more:
+            chunk, more = await arriving.chunk()
+            for number, line in lines.cut(chunk, last=not more):
+                status, answer = self._one(number, line, chosen, instance)
+                written += (answer, b"\n")
+                items += 1
+                failed += status != 200
+                if perf_counter() - turn > _SLICE:
+                    await hand_over()
+                    turn = perf_counter()
+            await hand_over()
+            turn = perf_counter()
+        summary = _encode(StreamSummary(items, failed, perf_counter() - begun))
+        await send({"type": "http.response.body", "body": summary + b"\n"})
+
+    def _one(self, number: int, line: bytes | None, chosen: Chosen, instance: str) -> tuple[int, bytes]:
+        place = b'"line":%d,' % number
+        try:
+            if line is None:
+                raise ProblemRaised("body_too_large", f"A line may have {self.max_line_bytes} bytes.")
+            strict_json.check(line)
+        except ProblemRaised as problem:
+            return refused(problem, instance, place=place)
+        return self.items.settle(line, chosen, instance, "#", place)
+
+    async def __call__(self) -> None:
+        """Stand in the contract: FastAPI reads this signature, the route answers before it is ever called."""
+        raise RuntimeError("a stream is answered by its route")
