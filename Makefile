@@ -7,7 +7,7 @@ BIN := .venv/bin
 STAMP := .venv/.made-from-lock
 
 .DEFAULT_GOAL := help
-.PHONY: help setup serve test check contract clients bench fuzz lock clean
+.PHONY: help setup serve test check factors contract clients bench fuzz lock clean
 
 help:
 	@echo "make setup     make .venv from the hashed lock (python3 3.11 to 3.13 is all it needs)"
@@ -48,6 +48,7 @@ check: $(STAMP)
 	$(BIN)/ruff format --check .
 	$(BIN)/mypy
 	$(BIN)/lint-imports --no-cache
+	$(BIN)/python -m tests.units.drift
 	$(BIN)/python -m tests.contract.drift
 	$(BIN)/python -m tests.clients.drift
 	$(BIN)/hadolint docker/Dockerfile
@@ -57,6 +58,9 @@ contract: $(STAMP)
 
 clients: contract
 	$(BIN)/python -m tests.clients.drift --write
+
+factors: $(STAMP)
+	$(BIN)/python -m tests.units.drift --write
 
 bench: $(STAMP)
 	$(BIN)/python -m tests.benchmarks.single_requests

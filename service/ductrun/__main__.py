@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import errno
+import gc
 import socket
 import sys
 from collections.abc import Sequence
@@ -57,6 +58,7 @@ def _contract() -> int:
 
 def _serve(host: str, port: int, workers: int) -> int:
     _check_free(host, port)
+    gc.disable()  # a start makes little garbage; the application lets the collector in when it is ready
     import uvicorn  # noqa: PLC0415  (a slow import)
 
     import ductrun.tables  # noqa: PLC0415, F401  (a corrupt table stops the start here, with its own message)

@@ -6,6 +6,7 @@ Exits 1 and names the command that mends it if the client has drifted, or if the
 from __future__ import annotations
 
 import filecmp
+import json
 import os
 import shutil
 import subprocess
@@ -19,14 +20,24 @@ TOOLS = Path(sys.executable).parent
 
 
 def generate(target: Path) -> None:
-    """Generate the client into a folder; a warning of the generator is a failure."""
+    """Generate the client into a folder and lay the additions beside; a warning of the generator is a failure.
+
+    The generator writes no call that is read while it is sent: the stream is left out of what it sees, and is one of
+    the additions.
+    """
+    document = json.loads((REPOSITORY / "openapi" / "v1.json").read_text(encoding="utf-8"))
+    del document["paths"]["/v1/batch/stream"]
+    contract = target.parent / "contract.json"
+    contract.write_text(json.dumps(document), encoding="utf-8")
     command = [
         str(TOOLS / "openapi-python-client"),
         "generate",
         "--path",
-        str(REPOSITORY / "openapi" / "v1.json"),
+        str(contract),
         "--config",
         str(REPOSITORY / "clients" / "python.yaml"),
+        "--custom-template-path",
+        str(REPOSITORY / "clients" / "python_templates"),
         "--meta",
         "uv",
         "--output-path",
@@ -38,6 +49,8 @@ def generate(target: Path) -> None:
     done = subprocess.run(command, capture_output=True, text=True, env=environment, check=False)
     if done.returncode:
         sys.exit(f"the generator of the Python client failed or warned:\n{done.stdout}{done.stderr}")
+    for addition in (REPOSITORY / "clients" / "python_additions").glob("*.py"):
+        shutil.copy(addition, target / "ductrun_client")
 
 
 def differences(one: Path, other: Path) -> list[str]:

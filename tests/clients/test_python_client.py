@@ -38,6 +38,8 @@ def library() -> Iterator[SimpleNamespace]:
             batch=importlib.import_module("ductrun_client.api.calculations.calculate_batch"),
             units=importlib.import_module("ductrun_client.api.tables.list_units"),
             ready=importlib.import_module("ductrun_client.api.health.check_ready"),
+            stream=importlib.import_module("ductrun_client.stream"),
+            errors=importlib.import_module("ductrun_client.errors"),
         )
     finally:
         sys.path.remove(str(CLIENT))
@@ -124,3 +126,102 @@ def test_tables_and_health_are_there_too(client: Any, library: SimpleNamespace) 
     unchanged = library.units.sync_detailed(client=client, if_none_match=found.headers["ETag"])
     assert unchanged.status_code == 304
     assert library.ready.sync(client=client).status == "ready"
+
+
+def spacer_runs(library: SimpleNamespace, count: int) -> Iterator[Any]:
+    for feet in range(1, count + 1):
+        request = {"length": {"value": feet, "unit": "ft"}, "tiers": [3]}
+        yield library.models.BatchItem.from_dict({"id": str(feet), "operation": "spacers", "request": request})
+
+
+def test_a_stream_many_times_larger_than_any_buffer_comes_back_typed_and_in_order(
+    client: Any, library: SimpleNamespace
+) -> None:
+    answered = 0
+    for answer in library.stream.sync(client=client, body=spacer_runs(library, 20_000)):
+        answered += 1
+        assert (answer.line, answer.id, answer.status) == (answered, str(answered), 200)
+    assert answered == 20_000
+    last = library.models.SpacersAnswer.from_dict(answer.answer.to_dict())
+    assert last.result.station_count == 4001
+
+
+def test_a_stream_is_sent_no_further_than_its_answers_are_read(client: Any, library: SimpleNamespace) -> None:
+    taken: list[Any] = []
+
+    def questions() -> Iterator[Any]:
+        for item in spacer_runs(library, 200_000):
+            taken.append(item)
+            yield item
+
+    answers = library.stream.sync(client=client, body=questions())
+    assert next(answers).line == 1
+    answers.close()
+    assert len(taken) < 50_000
+
+
+def test_a_stream_shows_its_progress_when_asked(client: Any, library: SimpleNamespace, capsys: Any) -> None:
+    items = list(spacer_runs(library, 50))
+    assert len(list(library.stream.sync(client=client, body=items, progress=True))) == 50
+    assert "50/50" in capsys.readouterr().err
+    assert len(list(library.stream.sync(client=client, body=items))) == 50
+    assert capsys.readouterr().err == ""
+
+
+def test_a_stream_takes_the_query_and_an_event_loop(client: Any, library: SimpleNamespace) -> None:
+    models = library.models
+
+    async def answers(**options: Any) -> list[Any]:
+        asked = library.stream.asyncio(client=client, body=spacer_runs(library, 3), **options)
+        return [answer async for answer in asked]
+
+    metric = asyncio.run(answers(units=models.UnitSystem.METRIC, working=True))
+    assert [answer.answer["result"]["actual_spacing"]["unit"] for answer in metric] == ["m"] * 3
+    assert all(answer.answer["working"] for answer in metric)
+    refused = asyncio.run(answers(assumptions=models.AssumptionPolicy.REFUSE))
+    assert {answer.problem.type_ for answer in refused} == {"/problems/assumptions_refused"}
+
+
+def test_a_stream_that_is_refused_says_so(address: str, library: SimpleNamespace) -> None:
+    with (
+        library.root.Client(base_url=f"{address}/nowhere") as lost,
+        pytest.raises(library.errors.UnexpectedStatus) as told,
+    ):
+        list(library.stream.sync(client=lost, body=spacer_runs(library, 3)))
+    assert told.value.status_code == 404
+    assert b"/problems/not_found" in told.value.content
+
+
+def test_a_body_that_fails_is_the_callers_own_error(client: Any, library: SimpleNamespace) -> None:
+    def questions() -> Iterator[Any]:
+        yield from spacer_runs(library, 3)
+        raise LookupError("no fourth run")
+
+    with pytest.raises(LookupError, match="no fourth run"):
+        list(library.stream.sync(client=client, body=questions()))
+
+
+@pytest.mark.parametrize("end", [b"", b"0\r\n\r\n"])
+def test_an_answer_without_its_summary_was_cut_off(end: bytes, library: SimpleNamespace) -> None:
+    line = b'{"line":1,"status":422,"id":"1"}\n'
+    head = b"HTTP/1.1 200 OK\r\nContent-Type: application/jsonl\r\nTransfer-Encoding: chunked\r\n\r\n"
+
+    async def answer(reader: asyncio.StreamReader, writer: asyncio.StreamWriter) -> None:
+        await reader.readuntil(b"\r\n\r\n")
+        writer.write(head + b"%x\r\n%b\r\n" % (len(line), line) + end)
+        await writer.drain()
+        writer.close()
+
+    async def ask() -> list[Any]:
+        found = []
+        async with await asyncio.start_server(answer, "127.0.0.1", 0) as server:
+            port = server.sockets[0].getsockname()[1]
+            client = library.root.Client(base_url=f"http://127.0.0.1:{port}")
+            answers = library.stream.asyncio(client=client, body=spacer_runs(library, 3))
+            found.append((await anext(answers)).id)
+            with pytest.raises(library.stream.CutOff, match="after 1 answers") as told:
+                await anext(answers)
+            assert told.value.answered == 1
+        return found
+
+    assert asyncio.run(ask()) == ["1"]

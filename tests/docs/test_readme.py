@@ -6,6 +6,7 @@ import json
 import re
 import subprocess
 from collections.abc import Iterator
+from pathlib import Path
 from typing import Any
 
 import pytest
@@ -76,9 +77,38 @@ def test_a_command_of_the_page_gives_what_stands_below_it(
 @pytest.mark.live
 def test_the_python_of_the_page_runs(address: str, monkeypatch: pytest.MonkeyPatch, capsys: Any) -> None:
     monkeypatch.syspath_prepend(str(README.parent / "clients" / "python"))
-    [program] = fences(PAGE, "python")
-    exec(program.replace("http://127.0.0.1:8000", address), {})  # noqa: S102
-    assert capsys.readouterr().out.startswith("61 ['#/interval'")
+    for program in fences(PAGE, "python"):
+        exec(program.replace("http://127.0.0.1:8000", address), {})  # noqa: S102
+    single, stream = capsys.readouterr().out.splitlines()
+    assert single.startswith("61 ['#/interval'")
+    assert stream == "1000 21 221"
+
+
+def ran(command: list[str]) -> list[str]:
+    return subprocess.run(command, capture_output=True, text=True, check=True, timeout=30).stdout.splitlines()
+
+
+@pytest.mark.live
+def test_the_stream_of_the_page_runs_through_curl(address: str) -> None:
+    section = PAGE.partition("<!-- run -->")[2]
+    [printed, *_] = fences(section, "json")
+    found = ran(["bash", "-c", fences(section, "sh")[0].replace("http://127.0.0.1:8000", address)])
+    assert len(found) == len(printed.splitlines())
+    for shown, real in zip(printed.splitlines()[:-1], found[:-1], strict=True):
+        assert all(part in real for part in re.split(r" ?(?:, )?\.\.\.,? ?", shown.rstrip("}"))), (shown, real)
+    assert found[-1].startswith(printed.splitlines()[-1].partition("seconds")[0])
+
+
+@pytest.mark.live
+def test_the_stream_of_the_page_runs_through_node(address: str, tmp_path: Path) -> None:
+    [program] = fences(PAGE, "js")
+    (tmp_path / "stream.mjs").write_text(program.replace("http://127.0.0.1:8000", address), encoding="utf-8")
+    assert ran(["node", str(tmp_path / "stream.mjs")]) == [
+        "bank of 3: 200, 183 pieces",
+        "bank of 6: 200, 366 pieces",
+        "bank of 9: 200, 549 pieces",
+        "3 answered, 0 failed",
+    ]
 
 
 def test_the_opening_paragraph_says_the_job() -> None:

@@ -75,9 +75,9 @@ def create_api(settings: Settings) -> Api:
 
     @asynccontextmanager
     async def lifespan(_app: object) -> AsyncIterator[None]:
-        # what start-up made lives as long as the process: the collector need not look at it again
-        gc.collect()
+        # what start-up made lives as long as the process: the collector need not look at it, now or again
         gc.freeze()
+        gc.enable()
         health.ready = True
         yield
         health.ready = False

@@ -165,6 +165,9 @@ from .spacers_result import SpacersResult
 from .station import Station
 from .step import Step
 from .straight_section import StraightSection
+from .stream_item_answer import StreamItemAnswer
+from .stream_item_answer_answer import StreamItemAnswerAnswer
+from .stream_summary import StreamSummary
 from .supported_conduit import SupportedConduit
 from .supported_conduit_type import SupportedConduitType
 from .supports_answer import SupportsAnswer
@@ -361,6 +364,9 @@ __all__ = (
     "Station",
     "Step",
     "StraightSection",
+    "StreamItemAnswer",
+    "StreamItemAnswerAnswer",
+    "StreamSummary",
     "SupportedConduit",
     "SupportedConduitType",
     "SupportsAnswer",

@@ -16,7 +16,7 @@ T = TypeVar("T", bound="BatchItem")
 
 @_attrs_define
 class BatchItem:
-    """One question of a batch.
+    """One question of a batch, or one line of a stream.
 
     Attributes:
         id (str): Any text of the caller's, given back with the answer.
