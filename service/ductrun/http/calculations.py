@@ -10,7 +10,7 @@ from collections.abc import Callable
 from typing import Any, Protocol
 
 from fastapi.routing import APIRoute
-from msgspec import UNSET, json
+from msgspec import UNSET, DecodeError, json
 from pydantic import ValidationError
 from starlette.types import Receive, Scope, Send
 
@@ -22,6 +22,7 @@ from ductrun.http.problems import ProblemError, ProblemRaised
 from ductrun.http.request_id import REQUEST_ID
 from ductrun.operations import Operation
 from ductrun.operations.answers import NOTICE, Answer, Basis
+from ductrun.operations.reading import reader_of
 from ductrun.operations.worksheet import UnanswerableError, Worksheet
 from ductrun.tables import TABLES
 
@@ -30,16 +31,20 @@ _encode: Callable[[Any], bytes] = json.Encoder().encode
 
 def answer_to(operation: Operation[Any, Any]) -> Callable[[bytes, Chosen], bytes]:
     """Give the function from a body that is strict JSON to the bytes of its answer; it raises ProblemRaised."""
+    read = reader_of(operation.request)
     validate = operation.request.__pydantic_validator__.validate_json
     compute = operation.compute
 
     def answer(body: bytes, chosen: Chosen) -> bytes:
         try:
-            request = validate(body)
-        except ValidationError as error:
-            strict_json.explain(body)
-            errors = errors_of(error, operation.request)
-            raise ProblemRaised("invalid_request", f"{len(errors)} field(s) cannot be used.", errors) from None
+            request = read(body)
+        except DecodeError:
+            try:
+                request = validate(body)
+            except ValidationError as error:
+                strict_json.explain(body)
+                errors = errors_of(error, operation.request)
+                raise ProblemRaised("invalid_request", f"{len(errors)} field(s) cannot be used.", errors) from None
         sheet = Worksheet(chosen.telling, working=chosen.working)
         try:
             result = compute(request, sheet)

@@ -35,7 +35,7 @@ def check_radii(
         return
     tightest = min(radii)
     _check_cable(tightest - bore / 2, cables, sheet)
-    if isinstance(conduit, ListedConduit):
+    if conduit.kind == "listed":
         _check_conduit(tightest, conduit, sheet)
 
 

@@ -60,7 +60,7 @@ def compute(request: ConductorCountRequest, sheet: Worksheet) -> ConductorCountR
         area, diameter = measures_of(request.conductor, sheet, "#/conductor")
     faults.stop()
     nipple = is_nipple(request.nipple_length, sheet)
-    round_single = isinstance(request.conductor, LISTED_KINDS) or bool(request.single_cable_rounding)
+    round_single = request.conductor.kind in LISTED_KINDS or bool(request.single_cable_rounding)
     count, rule, exact = engineering.maximum_count(bore, area, nipple=nipple, round_single=round_single)
     if diameter >= bore.diameter:
         count = 0

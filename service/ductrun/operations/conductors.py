@@ -17,6 +17,7 @@ from ductrun.operations.inputs import Count, Diameter, Form, Omissible
 from ductrun.operations.worksheet import Fault, Gathering, UnanswerableError, Worksheet, listing
 from ductrun.tables import TABLES
 from ductrun.tables.rows import Conductor as ConductorRow
+from ductrun.units import Length
 
 BARE_STRANDING = choice("fill.bare_stranding", BareStranding)
 
@@ -116,7 +117,7 @@ OneConductor = TypeAliasType(
 )
 Conductors = Annotated[list[Conductor], Field(min_length=1, max_length=200)]
 # Annex C counts a single one of these by the 0.8 rule; for a cable, or one only measured, it is the caller's choice
-LISTED_KINDS = (OneListedConductor, OneCompactConductor, OneBareConductor)
+LISTED_KINDS = ("listed", "compact", "bare")
 
 
 def _row_of(
@@ -157,43 +158,52 @@ def _bare_row(conductor: OneBareConductor, sheet: Worksheet, pointer: str) -> Co
     return row
 
 
+def _circle(diameter: Length) -> tuple[Decimal, Decimal]:
+    inches = exact_inches(diameter)
+    return engineering.circle_area(inches), inches
+
+
 def measures_of(conductor: OneConductor, sheet: Worksheet, pointer: str) -> tuple[Decimal, Decimal]:
     """Give the area [in2] and the diameter [in] of one conductor, from its table or its measure."""
-    match conductor:
-        case OneMeasuredConductor(diameter=given) | OneCable(major_diameter=given):
-            diameter = exact_inches(given)
-            return engineering.circle_area(diameter), diameter
-        case OneListedConductor():
-            row = _row_of(conductor, "5", "", pointer)
-            if conductor.insulation is Insulation.USE_2:
-                sheet.find(
-                    Severity.NOTE,
-                    "use_2_row",
-                    "USE-2 has no row of its own in Table 5: the row of RHW-2 without an outer covering was used.",
-                    citation(row.source),
-                )
-        case OneCompactConductor():
-            row = _row_of(conductor, "5A", "compact", pointer)
-        case OneBareConductor():
-            row = _bare_row(conductor, sheet, pointer)
+    if conductor.kind == "measured":
+        return _circle(conductor.diameter)
+    if conductor.kind == "cable":
+        return _circle(conductor.major_diameter)
+    if conductor.kind == "listed":
+        row = _row_of(conductor, "5", "", pointer)
+        if conductor.insulation is Insulation.USE_2:
+            sheet.find(
+                Severity.NOTE,
+                "use_2_row",
+                "USE-2 has no row of its own in Table 5: the row of RHW-2 without an outer covering was used.",
+                citation(row.source),
+            )
+    elif conductor.kind == "compact":
+        row = _row_of(conductor, "5A", "compact", pointer)
+    else:
+        row = _bare_row(conductor, sheet, pointer)
     sheet.cite(row.source)
     return row.area_in2, row.diameter_in
 
 
 def next_larger(conductor: Conductor) -> Conductor | None:
     """Give the same line of conductors one size up, or None where the table ends or the conductor is measured."""
-    if isinstance(conductor, MeasuredConductor | Cable):
+    if conductor.kind == "measured" or conductor.kind == "cable":  # noqa: PLR1714  (each comparison narrows the type)
         return None
-    if isinstance(conductor, BareConductor):
+    if conductor.kind == "bare":
         sizes = list(_ROWS["8", "bare", "stranded"])
     else:
-        listed = isinstance(conductor, ListedConductor)
+        listed = conductor.kind == "listed"
         sizes = list(_ROWS["5" if listed else "5A", conductor.insulation, "" if listed else "compact"])
     after = sizes.index(conductor.size) + 1
     if after == len(sizes):
         return None
-    change = {"size": ConductorSize(sizes[after])}
-    return conductor.model_copy(update=change | ({"stranding": None} if isinstance(conductor, BareConductor) else {}))
+    size, count = ConductorSize(sizes[after]), conductor.count
+    if conductor.kind == "bare":
+        return BareConductor(kind="bare", size=size, count=count)
+    if conductor.kind == "listed":
+        return ListedConductor(kind="listed", insulation=conductor.insulation, size=size, count=count)
+    return CompactConductor(kind="compact", insulation=conductor.insulation, size=size, count=count)
 
 
 def groups_of(conductors: Sequence[Conductor], sheet: Worksheet) -> list[engineering.Group]:
@@ -212,7 +222,7 @@ def check_bore(groups: Sequence[engineering.Group], bore: engineering.Bore, cond
     """Refuse conductors that cannot be in the conduit at all: one wider than the bore, or more area than there is."""
     faults = [
         Fault(
-            f"#/conductors/{index}/{_SIZE_FIELD[type(conductor)]}",
+            f"#/conductors/{index}/{_SIZE_FIELD[conductor.kind]}",
             "wider_than_bore",
             f"A diameter of {group.diameter.normalize():f} in does not pass the inside diameter of "
             f"{bore.diameter.normalize():f} in.",
@@ -236,9 +246,9 @@ def check_bore(groups: Sequence[engineering.Group], bore: engineering.Bore, cond
 
 
 _SIZE_FIELD = {
-    ListedConductor: "size",
-    CompactConductor: "size",
-    BareConductor: "size",
-    MeasuredConductor: "diameter",
-    Cable: "major_diameter",
+    "listed": "size",
+    "compact": "size",
+    "bare": "size",
+    "measured": "diameter",
+    "cable": "major_diameter",
 }

@@ -119,7 +119,7 @@ def bore_of_row(row: ConduitRow) -> Bore | None:
 
 def find_bore(conduit: ListedConduit | MeasuredConduit, sheet: Worksheet, pointer: str = "#/conduit") -> Bore:
     """Give the bore for fill: the printed row of Table 4, or the circle of a measured inside diameter."""
-    if isinstance(conduit, MeasuredConduit):
+    if conduit.kind == "measured":
         check_diameters(conduit, pointer)
         return measured_bore(exact_inches(conduit.inside_diameter))
     row = find_row(conduit, pointer)
@@ -132,7 +132,7 @@ def find_bore(conduit: ListedConduit | MeasuredConduit, sheet: Worksheet, pointe
 
 def inside_diameter(conduit: ListedConduit | MeasuredConduit, sheet: Worksheet, pointer: str = "#/conduit") -> float:
     """Give the inside diameter [m]."""
-    if isinstance(conduit, MeasuredConduit):
+    if conduit.kind == "measured":
         check_diameters(conduit, pointer)
         return conduit.inside_diameter.si
     row = find_row(conduit, pointer)
@@ -145,7 +145,7 @@ def inside_diameter(conduit: ListedConduit | MeasuredConduit, sheet: Worksheet, 
 
 def outside_diameter(conduit: ListedConduit | MeasuredConduit, sheet: Worksheet, pointer: str = "#/conduit") -> float:
     """Give the outside diameter [m]."""
-    if isinstance(conduit, MeasuredConduit):
+    if conduit.kind == "measured":
         check_diameters(conduit, pointer)
         if conduit.outside_diameter is None:
             raise UnanswerableError(

@@ -21,7 +21,7 @@ from ductrun.operations.expansion_findings import (
 )
 from ductrun.operations.inputs import ConduitTemperature, Expansivity, FittingTravel, Form, Omissible, RunLength
 from ductrun.operations.operation import Operation
-from ductrun.operations.temperatures import Span, TemperatureRange, Temperatures, span_of
+from ductrun.operations.temperatures import Span, Temperatures, span_of
 from ductrun.operations.worksheet import Fault, UnanswerableError, Worksheet
 from ductrun.tables import TABLES
 from ductrun.units import Length, Temperature
@@ -160,7 +160,7 @@ def _settings(
 ) -> list[PistonSetting]:
     """Give the openings of a fitting that takes `change` [m], for the installation and every temperature asked for."""
     temperatures = request.temperatures
-    if span is None or not isinstance(temperatures, TemperatureRange):
+    if span is None or temperatures.kind != "range":
         return []
     asked: list[Temperature] = [temperatures.installation] if temperatures.installation is not None else []
     asked += request.setting_temperatures or []
@@ -201,7 +201,7 @@ def compute(request: ExpansionRequest, sheet: Worksheet) -> ExpansionResult:
     coefficient, source = coefficient_of(request.material, request.coefficient, sheet)
     lengths = _lengths(request)
     tell, temperatures = sheet.tell, request.temperatures
-    span = span_of(temperatures, sheet) if isinstance(temperatures, TemperatureRange) else None
+    span = span_of(temperatures, sheet) if temperatures.kind == "range" else None
     for index, temperature in enumerate(request.setting_temperatures or ()):
         if span is None:
             raise UnanswerableError(
@@ -242,7 +242,7 @@ def compute(request: ExpansionRequest, sheet: Worksheet) -> ExpansionResult:
     longest = max(length.si for length in lengths)
     most = engineering.length_change(coefficient, longest, given.si)
     only = runs[0] if len(runs) == 1 and runs[0].fitting_count else None
-    installed = isinstance(temperatures, TemperatureRange) and temperatures.installation is not None
+    installed = temperatures.kind == "range" and temperatures.installation is not None
     changes = [engineering.length_change(coefficient, length.si, given.si) for length in lengths]
     moving = [change for change in changes if engineering.fitting_required(change, TRIGGER.value.si)]
     sheet.cite("sun-allowance-catalogue")

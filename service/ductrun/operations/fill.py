@@ -13,7 +13,7 @@ from ductrun.engineering.cables import OVALITY
 from ductrun.operations import answers
 from ductrun.operations.choices import FillLimitRule, Severity, TradeSize
 from ductrun.operations.conductors import Conductors, check_bore, groups_of
-from ductrun.operations.conduits import Conduit, ListedConduit, find_bore
+from ductrun.operations.conduits import Conduit, find_bore
 from ductrun.operations.fill_rules import (
     REASONS,
     Edition,
@@ -92,7 +92,7 @@ def compute(request: FillRequest, sheet: Worksheet) -> FillResult:
         caution_pair(groups, bore, "this conduit", sheet)
     jam = caution_jam(groups, bore, request.conduit, sheet, nipple=nipple)
     smallest = None
-    if isinstance(request.conduit, ListedConduit):
+    if request.conduit.kind == "listed":
         kind = request.conduit.type
         smallest = smallest_complying(kind, groups, nipple=nipple, round_single=round_single)
         if smallest is None:

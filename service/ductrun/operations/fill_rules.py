@@ -57,7 +57,7 @@ def percent_of(rule: engineering.Rule) -> float:
 
 def rounds_single(conductors: Sequence[Conductor], option: bool | None) -> bool:
     """Say whether 0.8 or more stands for one: for a table conductor as Annex C counts, for a cable if asked."""
-    return isinstance(conductors[0], LISTED_KINDS) or bool(option)
+    return conductors[0].kind in LISTED_KINDS or bool(option)
 
 
 def is_nipple(nipple_length: Length | None, sheet: Worksheet) -> bool:
@@ -156,7 +156,7 @@ def caution_jam(
     if ratio is None or not in_jam_band(ratio):
         return ratio
     remedy = "Take another conduit size."
-    if isinstance(conduit, ListedConduit):
+    if conduit.kind == "listed":
         outside = _sizes_outside_the_band(groups, conduit, nipple=nipple)
         remedy = f"Outside of it: trade size {' or '.join(outside)}." if outside else "No size of the type is better."
     caution_in_jam_band(ratio, sheet, remedy)

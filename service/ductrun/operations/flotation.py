@@ -114,7 +114,7 @@ def _duct_mass(
     conduit: ListedConduit | MeasuredConduit, pointer: str, request: FlotationRequest, sheet: Worksheet
 ) -> tuple[float, float | None]:
     """Give the mass per length of an empty duct [kg/m] and its inside diameter [m], where known."""
-    if isinstance(conduit, MeasuredConduit):
+    if conduit.kind == "measured":
         inside: float | None = conduit.inside_diameter.si
         outside = conduit.outside_diameter.si if conduit.outside_diameter is not None else 0.0
         wall = (outside - conduit.inside_diameter.si) / 2

@@ -39,16 +39,17 @@ class Form(BaseModel):
     model_config = ConfigDict(extra="forbid", strict=True, frozen=True, allow_inf_nan=False)
 
 
-class _MayBeAbsent:
+class MayBeAbsent:
     """Marks a field that may be left out but not be null: the validator is that of the bare type."""
 
     def __get_pydantic_core_schema__(self, source: Any, handler: GetCoreSchemaHandler) -> core_schema.CoreSchema:
+        """Unwrap the validator of a type or nothing."""
         nullable: Any = handler(source)
         bare: core_schema.CoreSchema = nullable["schema"]
         return bare
 
 
-Omissible = Annotated[T | None, _MayBeAbsent()]
+Omissible = Annotated[T | None, MayBeAbsent()]
 
 
 class Between:

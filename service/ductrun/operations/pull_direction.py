@@ -121,7 +121,7 @@ def report_route(conduit: ListedConduit | MeasuredConduit, way: Direction, total
     """Find too many bends, a cable that runs away, and give the caution every pull needs."""
     tell = sheet.tell
     if total > BEND_TOTAL_LIMIT.value.si * (1 + 1e-9):
-        listed = conduit.type if isinstance(conduit, ListedConduit) else None
+        listed = conduit.type if conduit.kind == "listed" else None
         rule = sheet.rule(_BEND_RULES.get(listed, "bend_total_other") if listed else "bend_total_other")
         told = tell.angle(total)
         sheet.find(

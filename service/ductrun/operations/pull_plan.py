@@ -98,7 +98,7 @@ class _Cut:
         self.places: list[float] = [0.0]  # position of every joint between elements [m]
         self.stops: set[int] = {0}
         listed = _listed(positions)
-        spacing = positions.spacing.si if isinstance(positions, Anywhere) else None
+        spacing = positions.spacing.si if positions is not None and positions.kind == "anywhere" else None
         for index, section in enumerate(route):
             start = self.places[-1]
             if not isinstance(section, engineering.Straight):
@@ -128,7 +128,7 @@ class _Cut:
 
 
 def _listed(positions: BoxPositions | None) -> list[float] | None:
-    if not isinstance(positions, ListedPositions):
+    if positions is None or positions.kind != "listed":
         return None
     return sorted(position.si for position in positions.positions)
 
@@ -144,7 +144,7 @@ def _check_positions(cut: _Cut, positions: BoxPositions | None, sheet: Worksheet
                 {"maximum_positions": MOST_POSITIONS},
             )
         )
-    if not isinstance(positions, ListedPositions):
+    if positions is None or positions.kind != "listed":
         return
     stops = [cut.places[stop] for stop in cut.stops]
     faults = [

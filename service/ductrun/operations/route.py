@@ -62,12 +62,12 @@ def sections_of(route: Sequence[RouteSection], sheet: Worksheet) -> list[enginee
     sections: list[engineering.Section] = []
     faults: list[Fault] = []
     for index, given in enumerate(route):
-        if isinstance(given, StraightSection):
+        if given.kind == "straight":
             grade = given.grade
             if grade is None:
                 grade = sheet.settle(f"#/sections/{index}/grade", None, LEVEL)
             sections.append(engineering.Straight(given.length.si, grade.si))
-        elif isinstance(given, HorizontalBendSection):
+        elif given.kind == "horizontal_bend":
             sections.append(engineering.HorizontalBend(given.radius.si, given.angle.si))
         else:
             entry, leave = given.entry_grade.si, given.exit_grade.si

@@ -130,10 +130,9 @@ def _preset(interval: PresetInterval, sheet: Worksheet) -> DistanceInterval | Pe
 def _stations(request: SpacersRequest, sheet: Worksheet) -> tuple[int, float, float]:
     """Give the stations, their even spacing [m], 0 for a single one, and where the first one stands [m]."""
     length = request.length.si
-    interval = request.interval
-    if isinstance(interval, PresetInterval):
-        interval = _preset(interval, sheet)
-    if isinstance(interval, PerStickInterval):
+    given = request.interval
+    interval = _preset(given, sheet) if given is not None and given.kind == "preset" else given
+    if interval is not None and interval.kind == "per_stick":
         if request.end_offset is not None:
             raise UnanswerableError(
                 Fault(

@@ -45,8 +45,14 @@ class Quantity(_InSI):
         "allow_inf_nan": False,
     }
 
+    dimension: ClassVar[type[Quantity]]
+
     value: float
     unit: UnitCode
+
+    def __init_subclass__(cls) -> None:
+        """Note the dimension: what a conversion gives, also of a quantity with bounds of its own."""
+        cls.dimension = cls
 
     @classmethod
     def __get_pydantic_core_schema__(cls, source: Any, handler: Callable[[Any], Any]) -> Any:
@@ -68,7 +74,7 @@ class Quantity(_InSI):
         if self.unit.system in (system, "both"):
             return self
         other = self.unit.counterpart
-        return type(self)(self.in_unit(other), other)
+        return self.dimension(self.in_unit(other), other)  # type: ignore[return-value]
 
     def __str__(self) -> str:
         """Write the quantity as a person would: `0.25 in`."""
