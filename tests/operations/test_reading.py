@@ -15,7 +15,7 @@ from msgspec import DecodeError
 from pydantic import Field, ValidationError
 
 OPERATION = pytest.mark.parametrize("operation", OPERATIONS, ids=lambda operation: operation.name)
-STRANGE = (
+STRANGE: tuple[Any, ...] = (
     *(None, True, False, "", "x", "3", 0, 1, 3, -1, 2.0, 0.5, 1e-9, 1e300, -1e300, 2**31, 10**25, [], [1], {}),
     *({"value": 1, "unit": "ft"}, {"value": 1, "unit": "degF"}, {"value": "1", "unit": "in"}, {"kind": "listed"}),
 )

@@ -8,7 +8,6 @@ from typing import Any
 from fastapi import FastAPI, Request, Response
 from fastapi.routing import APIRoute
 from starlette.applications import Starlette
-from starlette.middleware.errors import ServerErrorMiddleware
 from starlette.middleware.exceptions import ExceptionMiddleware
 from starlette.types import ASGIApp, Receive, Scope, Send
 
@@ -28,16 +27,13 @@ class Api(FastAPI):
         self._calculations: dict[str, ASGIApp] = {}
 
     def add_calculation(self, path: str, endpoint: Answering, options: dict[str, Any]) -> None:
-        """Add an endpoint that answers requests itself; the handler of failures must be there already."""
+        """Add an endpoint that answers requests itself."""
         self.router.routes.append(CalculationRoute(path, endpoint, **options))
-        self._calculations[path] = ServerErrorMiddleware(endpoint.app, handler=self.exception_handlers[Exception])
+        self._calculations[path] = endpoint.app
 
     def build_middleware_stack(self) -> ASGIApp:
-        """Put only the two layers that turn exceptions into answers around the router."""
-        handlers = dict(self.exception_handlers)
-        on_failure = handlers.pop(Exception, None)
-        inner = ExceptionMiddleware(self.router, handlers=handlers)
-        return ServerErrorMiddleware(inner, handler=on_failure)
+        """Put only the layer that turns exceptions into answers around the router; failures are the gate's."""
+        return ExceptionMiddleware(self.router, handlers=self.exception_handlers)
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         """Answer without FastAPI's telemetry, which looks into the environment at every request."""

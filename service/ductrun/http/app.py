@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import asyncio
 import gc
-import logging
 from collections.abc import AsyncIterator
 from contextlib import asynccontextmanager
 from functools import cache
@@ -29,8 +28,6 @@ from ductrun.http.tables import PickerEndpoint, TableEndpoint
 from ductrun.operations import OPERATIONS
 from ductrun.operations.reference import PICKERS, REFERENCE_TABLES
 from ductrun.settings import Settings
-
-_log = logging.getLogger("ductrun")
 
 
 def _problem(
@@ -57,11 +54,6 @@ async def _on_http(request: Request, error: Exception) -> Response:
     if error.status_code == 405:
         return _problem(request, "method_not_allowed", f"Allowed here: {headers.get('Allow', 'nothing')}.", headers)
     return _problem(request, "not_found", "There is nothing at this path. See /docs for what there is.", headers)
-
-
-async def _on_failure(request: Request, error: Exception) -> Response:
-    _log.error("request %s failed", request.scope.get(REQUEST_ID, ""), exc_info=error)
-    return _problem(request, "internal_error", "The service failed. Report the request id.")
 
 
 def create_app(settings: Settings | None = None) -> ASGIApp:
@@ -94,7 +86,6 @@ def create_api(settings: Settings) -> Api:
     api.router.route_class = PlainRoute
     api.add_exception_handler(ProblemRaised, _on_raised)
     api.add_exception_handler(HTTPException, _on_http)
-    api.add_exception_handler(Exception, _on_failure)
     _add_calculations(api, settings)
     for table in REFERENCE_TABLES:
         api.add_api_route(

@@ -61,24 +61,26 @@ def read_query(query: bytes) -> Chosen:
 
 def content_type_of(scope: Scope, accepted: Sequence[str]) -> str:
     """Give the media type of the body, one of those accepted (or, for JSON, one that ends in +json), in UTF-8."""
-    content_type = b""
-    for name, value in scope["headers"]:
-        if name == b"content-type":
-            content_type = value
+    content_type: bytes = dict(scope["headers"]).get(b"content-type", b"")
     essence, _, parameters = content_type.decode("latin-1").lower().partition(";")
     essence = essence.strip()
+    if essence not in accepted and not ("application/json" in accepted and _OTHER_JSON.match(essence)):
+        raise _media_type_refused(accepted)
     charset = parameters.strip()
-    known = essence in accepted or ("application/json" in accepted and _OTHER_JSON.match(essence))
-    if not known or (charset.startswith("charset=") and charset[8:].strip('" ') not in {"utf-8", "utf8"}):
-        raise ProblemRaised("unsupported_media_type", f"Send the body with Content-Type: {' or '.join(accepted)}.")
+    if charset.startswith("charset=") and charset[8:].strip('" ') not in {"utf-8", "utf8"}:
+        raise _media_type_refused(accepted)
     return essence
+
+
+def _media_type_refused(accepted: Sequence[str]) -> ProblemRaised:
+    return ProblemRaised("unsupported_media_type", f"Send the body with Content-Type: {' or '.join(accepted)}.")
 
 
 async def read_body(scope: Scope, receive: Receive, limit: int) -> bytes:
     """Read the body, whose content type must be JSON and whose size, declared or counted, must keep the limit."""
-    for name, value in scope["headers"]:
-        if name == b"content-length" and value.isdigit() and int(value) > limit:
-            raise ProblemRaised("body_too_large", f"A request may have {limit} bytes.")
+    declared: bytes = dict(scope["headers"]).get(b"content-length", b"")
+    if declared.isdigit() and int(declared) > limit:
+        raise _too_large(limit)
     content_type_of(scope, JSON)
     chunks: list[bytes] = []
     size = 0
@@ -87,12 +89,16 @@ async def read_body(scope: Scope, receive: Receive, limit: int) -> bytes:
         if message["type"] == "http.disconnect":
             raise ClientGone
         chunk: bytes = message.get("body", b"")
-        chunks.append(chunk)
         size += len(chunk)
         if size > limit:
-            raise ProblemRaised("body_too_large", f"A request may have {limit} bytes.")
+            raise _too_large(limit)
+        chunks.append(chunk)
         if not message.get("more_body", False):
             return b"".join(chunks)
+
+
+def _too_large(limit: int) -> ProblemRaised:
+    return ProblemRaised("body_too_large", f"A request may have {limit} bytes.")
 
 
 async def send_written(

@@ -13,7 +13,7 @@ from pydantic import Field, StringConstraints, ValidationError
 from ductrun.http.calculations import answer_to
 from ductrun.http.exchange import Chosen
 from ductrun.http.faults import errors_of
-from ductrun.http.problems import Problem, ProblemError, ProblemRaised, body_of
+from ductrun.http.problems import Problem, ProblemError, ProblemRaised, body_of, failure
 from ductrun.operations import OPERATIONS
 from ductrun.operations.inputs import Form
 from ductrun.units import Code
@@ -110,8 +110,7 @@ class Items:
             return refused(problem, instance, identity, _moved(problem.errors, pointer), place)
         except Exception:
             _log.exception("request %s failed at %s", instance, place.decode() or pointer)
-            failure = ProblemRaised("internal_error", "The service failed. Report the request id.")
-            return refused(failure, instance, identity, None, place)
+            return refused(failure(), instance, identity, None, place)
 
 
 def refused(

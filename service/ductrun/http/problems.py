@@ -130,6 +130,11 @@ class ProblemRaised(Exception):  # noqa: N818  (it becomes an answer, not a fail
         self.errors = errors
 
 
+def failure() -> ProblemRaised:
+    """Give the problem of a fault that is the service's own."""
+    return ProblemRaised("internal_error", "The service failed. Report the request id.")
+
+
 _encode = json.Encoder().encode
 _MOST_ERRORS = 1000
 
