@@ -87,7 +87,11 @@ def test_an_item_without_form_is_told_what_is_wrong(given: Any, identity: str | 
     ("body", "status", "kind"),
     [
         (b"", 400, "malformed_json"),
-        (b'{"items":[{"id":"a","id":"b"}]}', 400, "duplicate_member"),
+        (b'{"items":[1],"items":[1]}', 400, "duplicate_member"),
+        (b'{"items":[1],"\\u0069tems":[1]}', 400, "duplicate_member"),
+        (b'{"items":[1]', 400, "malformed_json"),
+        (b'{"items":[NaN]}', 400, "non_finite_number"),
+        (b'{"items":[' + b"[" * 50_000 + b"]" * 50_000 + b"]}", 400, "too_deep"),
         (b"[]", 422, "invalid_request"),
         (b"{}", 422, "invalid_request"),
         (b'{"items":[]}', 422, "invalid_request"),
@@ -100,6 +104,27 @@ def test_a_fault_of_the_batch_is_an_ordinary_problem(body: bytes, status: int, k
     assert found is not None
     assert (found.status, found.json["type"]) == (status, f"/problems/{kind}")
     assert found.headers["content-type"] == "application/problem+json"
+
+
+@pytest.mark.parametrize(
+    "given",
+    [
+        b'{"id":"a","id":"b","operation":"fill","request":{}}',
+        b'{"id":"b","operation":"fill","operation":"fill","request":{}}',
+        b'{"id":"a:b","operation":"fill","request":{"x":1},"request":{}}',
+        b'{"id":"b","id":"\\u003a","operation":"fill","request":{}}',
+        b'{"id":"b","\\u0069d":"a","operation":"fill","request":{}}',
+        b'{"id":"b","operation":"fill","request":{"conduit":1,"conduit":1}}',
+        b'{"id":"a","id":"b"}',
+    ],
+)
+def test_a_member_given_twice_is_the_fault_of_its_item_alone(given: bytes) -> None:
+    good = json.dumps(item("cover", "with \\ and : in it")).encode()
+    found = send("POST", "/v1/batch", b'{"items":[' + good + b"," + given + b"," + good + b"]}", JSON_TYPE)
+    assert found is not None
+    assert [one["status"] for one in found.json["items"]] == [200, 400, 200]
+    assert found.json["items"][1]["problem"]["type"] == "/problems/duplicate_member"
+    assert found.json["items"][0]["id"] == "with \\ and : in it"
 
 
 def test_a_number_beyond_double_precision_is_refused_in_its_item() -> None:

@@ -4,14 +4,13 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterator
-from typing import Annotated, Any
+from typing import Annotated, Any, Literal
 
 import pytest
 from ductrun.operations import OPERATIONS
 from ductrun.operations.inputs import Form
-from ductrun.operations.reading import reader_of
+from ductrun.operations.reading import REFUSED, reader_of
 from ductrun.units import Quantity
-from msgspec import DecodeError
 from pydantic import Field, ValidationError
 
 OPERATION = pytest.mark.parametrize("operation", OPERATIONS, ids=lambda operation: operation.name)
@@ -71,7 +70,7 @@ def changed(node: Any) -> Iterator[Any]:
 def verdict(read: Any, body: bytes) -> Any:
     try:
         return read(body)
-    except (DecodeError, ValidationError):
+    except (*REFUSED, ValidationError):
         return None
 
 
@@ -118,6 +117,35 @@ def test_a_change_anywhere_gives_the_same_verdict(operation: Any) -> None:
     assert refused > 300
 
 
+def doubled(node: Any) -> Iterator[str]:
+    """Write a body once for each of its members, that member twice, its name once plain and once with an escape."""
+    if isinstance(node, list):
+        for at, item in enumerate(node):
+            for text in doubled(item):
+                yield f"[{','.join([*map(json.dumps, node[:at]), text, *map(json.dumps, node[at + 1 :])])}]"
+    if isinstance(node, dict):
+        members = {name: f"{json.dumps(name)}: {json.dumps(value)}" for name, value in node.items()}
+        for name, value in node.items():
+            rest = [member for other, member in members.items() if other != name]
+            escaped = f'"\\u{ord(name[0]):04x}{name[1:]}": {json.dumps(value)}'
+            for again in (members[name], escaped):
+                yield f"{{{','.join([members[name], *rest, again])}}}"
+            for text in doubled(value):
+                yield f"{{{','.join([*rest, f'{json.dumps(name)}: {text}'])}}}"
+
+
+@OPERATION
+def test_a_member_given_twice_is_not_taken(operation: Any) -> None:
+    read = reader_of(operation.request)
+    for request in bodies(operation)[:4]:
+        assert verdict(read, json.dumps(request, indent=1).encode()) is not None
+        count = 0
+        for body in doubled(request):
+            count += 1
+            assert verdict(read, body.encode()) is None, body
+        assert count > 8
+
+
 @pytest.mark.parametrize("number", ["1e400", "-1e400", "1e309", "NaN", "Infinity", "01", "1.", ".5", "+1", "1_0"])
 def test_what_is_no_finite_number_of_json_is_not_taken(number: str) -> None:
     read = reader_of(next(operation.request for operation in OPERATIONS if operation.name == "spacers"))
@@ -129,12 +157,18 @@ def test_a_field_that_the_reader_would_misread_stops_the_start() -> None:
     class Patterned(Form):
         text: Annotated[str, Field(pattern="a+")]
 
+    class Long(Form):
+        count: Annotated[int, Field(multiple_of=2)]
+
     class Defaulted(Form):
         count: int = 3
 
     class Mapping(Form):
         counts: dict[str, int]
 
-    for form, error in ((Patterned, KeyError), (Defaulted, TypeError), (Mapping, TypeError)):
-        with pytest.raises(error):
+    class Colon(Form):
+        text: Literal["a:b"]
+
+    for form in (Patterned, Long, Defaulted, Mapping, Colon):
+        with pytest.raises((TypeError, KeyError)):
             reader_of(form)

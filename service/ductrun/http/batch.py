@@ -7,7 +7,6 @@ from time import perf_counter
 from typing import Annotated, Any
 
 from msgspec import Meta, Raw, Struct, json
-from msgspec import ValidationError as Unfit
 from pydantic import Field
 from starlette.types import Receive, Scope, Send
 
@@ -17,6 +16,7 @@ from ductrun.http.items import BatchItem, BatchItemAnswer, Items, refusal
 from ductrun.http.problems import ProblemRaised
 from ductrun.http.request_id import REQUEST_ID
 from ductrun.operations.inputs import Form
+from ductrun.operations.reading import REFUSED
 
 MOST_ITEMS = 1_000
 _SLICE = 0.001  # seconds of work before other requests get their turn
@@ -47,6 +47,18 @@ class _Opaque(Form):
 _read_envelope = json.Decoder(_Envelope).decode
 
 
+def _items_of(body: bytes) -> list[bytes]:
+    """Cut a body into its items, none of which is looked at yet; raises ProblemRaised if it is no batch."""
+    try:
+        items = [bytes(item) for item in _read_envelope(body).items]
+    except REFUSED:
+        strict_json.check(body)
+        raise refusal(_Opaque, body) from None
+    if body.count(b":") != 1 + sum(item.count(b":") for item in items):
+        strict_json.check(body)  # `items` given twice, or an escape in its name
+    return items
+
+
 class Batch:
     """The endpoint of batches."""
 
@@ -61,11 +73,7 @@ class Batch:
         try:
             body = await read_body(scope, receive, self.max_body_bytes)
             chosen = read_query(scope["query_string"])
-            strict_json.check(body)
-            try:
-                envelope = _read_envelope(body)
-            except Unfit:
-                raise refusal(_Opaque, body) from None
+            items = _items_of(body)
         except ProblemRaised as problem:
             await send_problem(send, problem, scope[REQUEST_ID])
             return
@@ -73,7 +81,7 @@ class Batch:
             return
         answers = []
         turn = perf_counter()
-        for index, item in enumerate(envelope.items):
+        for index, item in enumerate(items):
             _, answer = self.items.settle(item, chosen, scope[REQUEST_ID], f"#/items/{index}")
             answers.append(answer)
             if perf_counter() - turn > _SLICE:

@@ -10,7 +10,7 @@ from collections.abc import Callable
 from typing import Any, Protocol
 
 from fastapi.routing import APIRoute
-from msgspec import UNSET, DecodeError, json
+from msgspec import UNSET, json
 from pydantic import ValidationError
 from starlette.types import Receive, Scope, Send
 
@@ -22,7 +22,8 @@ from ductrun.http.problems import ProblemError, ProblemRaised
 from ductrun.http.request_id import REQUEST_ID
 from ductrun.operations import Operation
 from ductrun.operations.answers import NOTICE, Answer, Basis
-from ductrun.operations.reading import reader_of
+from ductrun.operations.inputs import Form
+from ductrun.operations.reading import REFUSED, reader_of
 from ductrun.operations.worksheet import UnanswerableError, Worksheet
 from ductrun.tables import TABLES
 
@@ -30,21 +31,15 @@ _encode: Callable[[Any], bytes] = json.Encoder().encode
 
 
 def answer_to(operation: Operation[Any, Any]) -> Callable[[bytes, Chosen], bytes]:
-    """Give the function from a body that is strict JSON to the bytes of its answer; it raises ProblemRaised."""
+    """Give the function from a body to the bytes of its answer; it raises ProblemRaised."""
     read = reader_of(operation.request)
-    validate = operation.request.__pydantic_validator__.validate_json
     compute = operation.compute
 
     def answer(body: bytes, chosen: Chosen) -> bytes:
         try:
             request = read(body)
-        except DecodeError:
-            try:
-                request = validate(body)
-            except ValidationError as error:
-                strict_json.explain(body)
-                errors = errors_of(error, operation.request)
-                raise ProblemRaised("invalid_request", f"{len(errors)} field(s) cannot be used.", errors) from None
+        except REFUSED:
+            request = _read_slowly(operation.request, body)
         sheet = Worksheet(chosen.telling, working=chosen.working)
         try:
             result = compute(request, sheet)
@@ -68,6 +63,17 @@ def answer_to(operation: Operation[Any, Any]) -> Callable[[bytes, Chosen], bytes
         return written
 
     return answer
+
+
+def _read_slowly(form: type[Form], body: bytes) -> Any:
+    """Say what is wrong with a body that the reader refused; if nothing is, the form has it."""
+    strict_json.check(body)
+    try:
+        return form.__pydantic_validator__.validate_json(body)
+    except ValidationError as error:
+        strict_json.explain(body)
+        errors = errors_of(error, form)
+        raise ProblemRaised("invalid_request", f"{len(errors)} field(s) cannot be used.", errors) from None
 
 
 def _refusal(sheet: Worksheet) -> ProblemRaised:
@@ -97,7 +103,6 @@ class Calculation:
         try:
             body = await read_body(scope, receive, self.max_body_bytes)
             chosen = read_query(scope["query_string"])
-            strict_json.check(body)
             written = self.answer(body, chosen)
         except ProblemRaised as problem:
             await send_problem(send, problem, scope[REQUEST_ID])

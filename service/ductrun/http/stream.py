@@ -15,7 +15,6 @@ from typing import Annotated
 from msgspec import UNSET, Meta, Struct, UnsetType, json
 from starlette.types import Message, Receive, Scope, Send
 
-from ductrun.http import strict_json
 from ductrun.http.exchange import Chosen, ClientGone, content_type_of, read_query, send_problem
 from ductrun.http.items import Identity, ItemAnswer, Items, Status, refused
 from ductrun.http.problems import Problem, ProblemRaised
@@ -161,12 +160,9 @@ class Stream:
 
     def _one(self, number: int, line: bytes | None, chosen: Chosen, instance: str) -> tuple[int, bytes]:
         place = b'"line":%d,' % number
-        try:
-            if line is None:
-                raise ProblemRaised("body_too_large", f"A line may have {self.max_line_bytes} bytes.")
-            strict_json.check(line)
-        except ProblemRaised as problem:
-            return refused(problem, instance, place=place)
+        if line is None:
+            too_long = ProblemRaised("body_too_large", f"A line may have {self.max_line_bytes} bytes.")
+            return refused(too_long, instance, place=place)
         return self.items.settle(line, chosen, instance, "#", place)
 
     async def __call__(self) -> None:

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import Annotated
+from typing import Annotated, NamedTuple
 
 from pydantic import Field
 
@@ -90,8 +89,7 @@ class CableSet(Form):
     )
 
 
-@dataclass(frozen=True, slots=True)
-class Lie:
+class Lie(NamedTuple):
     """How a set of cables lies in a conduit, and the factors that follow; `weight` of all cables [N/m]."""
 
     arrangement: engineering.Arrangement

@@ -39,9 +39,9 @@ class SectionTension(Struct, frozen=True, gc=False):
 
 
 class Direction:
-    """One direction of the pull: the told sections and the two figures that are held against limits."""
+    """One direction of the pull: the told sections and the figures that are held against limits."""
 
-    __slots__ = ("final", "highest", "pressure", "pulled", "sections")
+    __slots__ = ("final", "highest", "hold_back", "pressure", "pulled", "sections")
 
     def __init__(
         self,
@@ -52,41 +52,50 @@ class Direction:
         """Carry the tension through a route; refuses one that no rope could pull."""
         try:
             pulled = engineering.pull(route, load.weight, load.friction, load.incoming)
-            highest = max(load.incoming, *(section.tension_out for section in pulled))
         except OverflowError:
-            highest = _BEYOND_ANY_ROPE
-        if not highest < _BEYOND_ANY_ROPE:
-            raise UnanswerableError(
-                Fault(
-                    "#/sections",
-                    "tension_beyond_any_rope",
-                    "Friction and bends multiply the tension beyond any rope (1e9 N): check the friction coefficient "
-                    "and the bends, or divide the route by pull points.",
-                )
-            )
+            raise _beyond_any_rope() from None
         force, per_length = sheet.tell.force, sheet.tell.force_per_length
         none = force(0.0)
-        entering = force(pulled[0].tension_in)
-        sections, worst = [], -1.0
-        for section, step in zip(route, pulled, strict=True):
-            leaving = force(step.tension_out)
-            hold_back = force(step.hold_back) if step.hold_back > 0.0 else none
+        entering = force(load.incoming)
+        sections = []
+        highest, worst, most_held = load.incoming, -1.0, 0.0
+        for section, (_, tension_out, held) in zip(route, pulled, strict=True):
+            leaving = force(tension_out)
+            highest = max(highest, tension_out)
+            hold_back = none
+            if held > 0.0:
+                hold_back = force(held)
+                most_held = max(most_held, held)
             if isinstance(section, engineering.Straight):
                 sections.append(SectionTension(entering, leaving, hold_back))
             else:
-                pressed = sidewall_pressure(step.tension_out, section.radius, load.sidewall_factor)
+                pressed = sidewall_pressure(tension_out, section.radius, load.sidewall_factor)
                 worst = pressed if pressed > worst else worst
                 sections.append(SectionTension(entering, leaving, hold_back, per_length(pressed)))
             entering = leaving
+        if not highest < _BEYOND_ANY_ROPE:
+            raise _beyond_any_rope()
         self.pulled = pulled
         self.sections = sections
         self.final = pulled[-1].tension_out
         self.highest = highest
         self.pressure = worst if worst >= 0.0 else None
+        self.hold_back = most_held
 
     def use_of(self, allowed: float, allowed_pressure: float) -> float:
         """Give the larger share of the two limits that this direction uses."""
         return max(self.highest / allowed, (self.pressure or 0.0) / allowed_pressure)
+
+
+def _beyond_any_rope() -> UnanswerableError:
+    return UnanswerableError(
+        Fault(
+            "#/sections",
+            "tension_beyond_any_rope",
+            "Friction and bends multiply the tension beyond any rope (1e9 N): check the friction coefficient and the "
+            "bends, or divide the route by pull points.",
+        )
+    )
 
 
 def hold_against_limits(way: Direction, pulling: Pulling, sheet: Worksheet) -> None:
@@ -132,9 +141,8 @@ def report_route(conduit: ListedConduit | MeasuredConduit, way: Direction, total
             told,
             tell.given(BEND_TOTAL_LIMIT.value),
         )
-    hold_back = max(section.hold_back for section in way.pulled)
-    if hold_back > 0.0:
-        told_hold = tell.force(hold_back)
+    if way.hold_back > 0.0:
+        told_hold = tell.force(way.hold_back)
         sheet.find(
             Severity.CAUTION,
             "hold_back",

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import Annotated
+from typing import Annotated, NamedTuple
 
 from pydantic import Field
 
@@ -73,8 +72,7 @@ class PullInputs(Form):
     )
 
 
-@dataclass(frozen=True, slots=True)
-class Pulling:
+class Pulling(NamedTuple):
     """A pull in SI: route, how the cables lie, what every pull of them has, what one may use, and by which rules."""
 
     bore: float

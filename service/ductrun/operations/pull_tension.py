@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Annotated, Any
+from typing import Annotated
 
 from msgspec import UNSET, Meta, Struct, UnsetType
 from pydantic import Field
@@ -15,7 +15,7 @@ from ductrun.operations.defaults import number
 from ductrun.operations.inputs import Interval, Omissible
 from ductrun.operations.operation import Operation
 from ductrun.operations.pull_direction import Direction, SectionTension, hold_against_limits, report_route, show_working
-from ductrun.operations.pull_inputs import Pulling, PullInputs, settle
+from ductrun.operations.pull_inputs import PullInputs, settle
 from ductrun.operations.pull_studies import (
     FrictionCase,
     FrictionRange,
@@ -26,7 +26,7 @@ from ductrun.operations.pull_studies import (
     profile,
 )
 from ductrun.operations.worksheet import Worksheet, text_of
-from ductrun.units import Force, LengthUnit, VolumeUnit
+from ductrun.units import Force, ForcePerLength, LengthUnit, VolumeUnit
 
 _LUBRICANT = number("pulling.lubricant_per_length")  # US gallons for each foot and inch
 _FILM = _LUBRICANT.value * VolumeUnit.GAL_US.scale / (LengthUnit.FT.scale * LengthUnit.INCH.scale)
@@ -121,8 +121,8 @@ def compute(request: PullTensionRequest, sheet: Worksheet) -> PullTensionResult:
     better, reason = _better_end(forward, backward, use, use_backward, sheet)
     if sheet.working is not None:
         show_working(forward, pulling, sheet)
-    told_pressure_limit = pulling.pressure_limit.in_system(tell.system)
     three = request.cables.count == 3
+    length = engineering.developed_length(route)
     sheet.cite("lubricant-technical-talk-17")
     return PullTensionResult(
         arrangement=CableArrangement(lie.arrangement),
@@ -130,7 +130,7 @@ def compute(request: PullTensionRequest, sheet: Worksheet) -> PullTensionResult:
         tension=tell.force(forward.final),
         highest_tension=tell.force(forward.highest),
         allowable_tension=_allowable(request.allowable_tension, limits.tension, sheet),
-        allowable_sidewall_pressure=answers.ForcePerLength(told_pressure_limit.value, told_pressure_limit.unit.value),
+        allowable_sidewall_pressure=_told_pressure(pulling.pressure_limit, sheet),
         within_limits=use <= 1.0 + 1e-9,
         utilization_percent=use * 100,
         sections=forward.sections,
@@ -144,28 +144,23 @@ def compute(request: PullTensionRequest, sheet: Worksheet) -> PullTensionResult:
         better_direction=better,
         better_reason=reason,
         bend_total=tell.angle(total),
-        lubricant_volume=tell.liquid_volume(
-            engineering.lubricant_volume(engineering.developed_length(route), pulling.bore, _FILM)
-        ),
+        lubricant_volume=tell.liquid_volume(engineering.lubricant_volume(length, pulling.bore, _FILM)),
         jam_ratio=lie.ratio if three else UNSET,
         jam_ratio_with_ovality=lie.ratio * OVALITY if three else UNSET,
         clearance=UNSET if lie.clearance is None else tell.size(lie.clearance),
         handbook_clearance=UNSET if lie.handbook_clearance is None else tell.size(lie.handbook_clearance),
         sidewall_pressure=UNSET if forward.pressure is None else tell.force_per_length(forward.pressure),
-        **_studies(request, pulling, sheet),
+        friction_cases=(
+            UNSET if request.friction_range is None else friction_cases(request.friction_range, pulling, sheet)
+        ),
+        largest=largest_complying(pulling, sheet) if request.find_largest else UNSET,
+        profile=(UNSET if request.profile_spacing is None else profile(pulling, request.profile_spacing.si, sheet)),
     )
 
 
-def _studies(request: PullTensionRequest, pulling: Pulling, sheet: Worksheet) -> dict[str, Any]:
-    """Give the parts of the answer that are made only when asked for."""
-    found: dict[str, Any] = {}
-    if request.friction_range is not None:
-        found["friction_cases"] = friction_cases(request.friction_range, pulling, sheet)
-    if request.find_largest:
-        found["largest"] = largest_complying(pulling, sheet)
-    if request.profile_spacing is not None:
-        found["profile"] = profile(pulling, request.profile_spacing.si, sheet)
-    return found
+def _told_pressure(limit: ForcePerLength, sheet: Worksheet) -> answers.ForcePerLength:
+    told = limit.in_system(sheet.tell.system)
+    return answers.ForcePerLength(told.value, told.unit.value)
 
 
 def _allowable(given: Force | None, computed: float, sheet: Worksheet) -> answers.Force:
