@@ -23,6 +23,7 @@ from ductrun.operations.jam import caution_in_jam_band
 from ductrun.operations.worksheet import Fault, UnanswerableError, Worksheet, text_of
 from ductrun.units import STANDARD_GRAVITY, Length
 
+_ARRANGEMENTS = {arrangement.value: arrangement for arrangement in engineering.Arrangement}
 MANY_CABLES = number("pulling.many_cables_weight_correction")
 CLEARANCE_MINIMUM = quantity("pulling.clearance_minimum", Length)
 
@@ -161,7 +162,7 @@ def _arrangement(cables: CableSet, ratio: float, sheet: Worksheet) -> engineerin
             )
         return chosen
     possible = engineering.ARRANGEMENTS_OF.get(cables.count, (engineering.Arrangement.MANY,))
-    given = engineering.Arrangement(cables.arrangement)
+    given = _ARRANGEMENTS[cables.arrangement]
     if given not in possible:
         allowed = [arrangement.value for arrangement in possible]
         raise UnanswerableError(

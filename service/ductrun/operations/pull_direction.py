@@ -102,27 +102,27 @@ def hold_against_limits(way: Direction, pulling: Pulling, sheet: Worksheet) -> N
     """Find where the pull breaks a limit of the cable or the gear."""
     tell = sheet.tell
     if way.highest > pulling.limits.tension * (1 + 1e-9):
-        told, limit = tell.force(way.highest), tell.force(pulling.limits.tension)
+        told, most = tell.force(way.highest), tell.force(pulling.limits.tension)
         sheet.find(
             Severity.VIOLATION,
             "tension_exceeded",
-            f"The pull reaches {text_of(told)}; {text_of(limit)} is allowed ({pulling.tension_rule}). Divide the run "
+            f"The pull reaches {text_of(told)}; {text_of(most)} is allowed ({pulling.tension_rule}). Divide the run "
             "or pull from the other end.",
             pulling.tension_rule,
             told,
-            limit,
+            most,
         )
     if way.pressure is not None and way.pressure > pulling.limits.pressure * (1 + 1e-9):
-        told_pressure = tell.force_per_length(way.pressure)
+        told_pressure, limit = tell.force_per_length(way.pressure), tell.given(pulling.pressure_limit)
         sheet.find(
             Severity.VIOLATION,
             "sidewall_pressure_exceeded",
             f"Sidewall pressure reaches {text_of(told_pressure)} in a bend; "
-            f"{text_of(tell.given(pulling.pressure_limit))} is allowed. Widen the bend, move it toward the reel, or "
+            f"{text_of(limit)} is allowed. Widen the bend, move it toward the reel, or "
             "take the limit of the cable's maker.",
             pulling.pressure_rule,
             told_pressure,
-            tell.given(pulling.pressure_limit),
+            limit,
         )
 
 

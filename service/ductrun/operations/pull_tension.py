@@ -160,14 +160,14 @@ def compute(request: PullTensionRequest, sheet: Worksheet) -> PullTensionResult:
 
 def _told_pressure(limit: ForcePerLength, sheet: Worksheet) -> answers.ForcePerLength:
     told = limit.in_system(sheet.tell.system)
-    return answers.ForcePerLength(told.value, told.unit.value)
+    return answers.ForcePerLength(told.value, told.unit)
 
 
 def _allowable(given: Force | None, computed: float, sheet: Worksheet) -> answers.Force:
     if given is None:
         return sheet.tell.force(computed)
     told = given.in_system(sheet.tell.system)
-    return answers.Force(told.value, told.unit.value)
+    return answers.Force(told.value, told.unit)
 
 
 def _better_end(

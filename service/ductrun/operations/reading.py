@@ -22,7 +22,7 @@ from pydantic.fields import FieldInfo
 from typing_extensions import TypeAliasType
 
 from ductrun.operations.inputs import Between, Form, MayBeAbsent
-from ductrun.units import UNIT_CODES, Quantity
+from ductrun.units import UNIT_CODES, Quantity, UnitCode
 
 _Never = Annotated[float, msgspec.Meta(gt=1.0, lt=0.0)]  # no JSON can give it; only `_hold` sets it
 _BOUNDS = {
@@ -130,8 +130,15 @@ def _bounded(kind: Any, rules: Iterable[Any]) -> Any:
 @cache
 def _quantity_of(dimension: type[Quantity], between: Between) -> Any:
     low, high = between.low.si, between.high.si
+    units = UNIT_CODES[dimension]
 
     def hold(quantity: Any) -> None:
+        si = quantity.value * quantity.unit.scale
+        if not low <= si <= high:
+            raise ValueError
+        force_setattr(quantity, "si", si)
+
+    def hold_converted(quantity: Any) -> None:
         si = quantity.unit.to_si(quantity.value)
         if not low <= si <= high:
             raise ValueError
@@ -139,9 +146,9 @@ def _quantity_of(dimension: type[Quantity], between: Between) -> Any:
 
     return msgspec.defstruct(
         dimension.__name__,
-        [("value", float), ("unit", UNIT_CODES[dimension]), ("si", _Never, 0.0)],
+        [("value", float), ("unit", units), ("si", _Never, 0.0)],
         namespace={
-            "__post_init__": hold,
+            "__post_init__": hold if units.to_si is UnitCode.to_si else hold_converted,
             "__str__": Quantity.__str__,
             "dimension": dimension,
             "in_unit": Quantity.in_unit,

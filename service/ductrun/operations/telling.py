@@ -63,7 +63,7 @@ class Telling:
     def given(self, quantity: Quantity) -> answers.AnyQuantity:
         """Tell a given or printed quantity: bit for bit if its unit belongs to this system, else converted."""
         told = quantity.in_system(self.system)
-        return answers.AnyQuantity(told.value, told.unit.value)
+        return answers.AnyQuantity(told.value, told.unit)
 
 
 US = Telling(

@@ -105,7 +105,7 @@ class Worksheet:
 
     def follow_edition(self, given: CodeEdition | None) -> None:
         """Follow the code edition the caller named, or the default one."""
-        self.edition = self.settle("#/code_edition", given, CODE_EDITION).value
+        self.edition = self.settle("#/code_edition", given, CODE_EDITION)
 
     def rule(self, name: str) -> str:
         """Say where a rule of the code stands in the edition of this answer."""
