@@ -14,7 +14,8 @@ help:
 	@echo "make serve     answer on http://$(HOST):$(PORT) (PORT=..., HOST=..., WORKERS=...)"
 	@echo "make test      every test; make check: lint, types, import rules, contract drift, client drift"
 	@echo "make contract  rewrite openapi/v1.json; make clients: regenerate the clients from it"
-	@echo "make bench     speed against a bare FastAPI echo, as ratios from one run"
+	@echo "make factors   have pint write units/factors.csv"
+	@echo "make bench     speed and memory as ratios from one run, into build/benchmarks (about four minutes)"
 	@echo "make fuzz      the longer schema fuzzing; make lock: resolve the dependencies anew"
 
 setup: $(STAMP)
@@ -63,7 +64,7 @@ factors: $(STAMP)
 	$(BIN)/python -m tests.units.drift --write
 
 bench: $(STAMP)
-	$(BIN)/python -m tests.benchmarks.single_requests
+	$(BIN)/python -m tests.benchmarks
 
 fuzz: $(STAMP)
 	DUCTRUN_FUZZ_EXAMPLES=400 $(BIN)/python -m pytest tests/contract/test_fuzzing.py

@@ -54,14 +54,14 @@ _ALL = (
         "body_too_large",
         413,
         "The body is too large",
-        "A request may have so many bytes as the detail says. Divide the work over several requests.",
+        "A request, or a line of a stream, may have so many bytes as the detail says. Divide the work over several.",
     ),
     Kind(
         "unsupported_media_type",
         415,
         "The content type is not JSON",
-        "Send a body with Content-Type: application/json (or a type that ends in +json). Scripts that send none, or "
-        "text/plain, must add it.",
+        "Send a body with Content-Type: application/json (or a type that ends in +json), a stream with application/jsonl "
+        "or application/x-ndjson. Scripts that send none, or text/plain, must add it.",
     ),
     Kind(
         "invalid_request",

@@ -21,7 +21,7 @@ from ductrun.http.problems import Problem, ProblemRaised
 from ductrun.http.request_id import REQUEST_ID
 
 MEDIA_TYPES = ("application/jsonl", "application/x-ndjson")
-_SLICE = 0.0005  # seconds of work before other requests get their turn
+_SLICE = 0.001  # seconds of work before other requests get their turn
 _encode = json.Encoder().encode
 
 

@@ -1,0 +1,48 @@
+"""Every benchmark in one run on one machine: prints the figures and writes them, as a table and as a picture.
+
+DUCTRUN_BENCH_ROUNDS, DUCTRUN_BENCH_SECONDS and DUCTRUN_BENCH_LINES shorten or lengthen it.
+"""
+
+from __future__ import annotations
+
+import os
+import platform
+import sys
+from collections.abc import Callable
+
+from tests.benchmarks import singles, starting, streams
+from tests.benchmarks.figures import Figure, table, write
+from tests.live import REPOSITORY
+
+ROUNDS = int(os.environ.get("DUCTRUN_BENCH_ROUNDS", "5"))
+SECONDS = float(os.environ.get("DUCTRUN_BENCH_SECONDS", "2"))
+LINES = int(os.environ.get("DUCTRUN_BENCH_LINES", "1000000"))
+FOLDER = REPOSITORY / "build" / "benchmarks"
+
+
+def main() -> int:
+    conditions = (
+        f"{os.cpu_count()} cores, {platform.machine()}, Python {platform.python_version()}; {ROUNDS} rounds of "
+        f"{SECONDS:g} s in turn, medians"
+    )
+    measures: tuple[tuple[str, Callable[[], list[Figure]]], ...] = (
+        ("single requests", lambda: singles.measure(ROUNDS, SECONDS)),
+        ("streams", lambda: streams.throughput(ROUNDS, SECONDS)),
+        ("the Python client", lambda: streams.through_the_client(3)),
+        ("memory", lambda: streams.memory(LINES)),
+        ("a request beside a stream", lambda: streams.beside(3, SECONDS * 2)),
+        ("two workers", lambda: streams.workers(3, SECONDS)),
+        ("starting", lambda: starting.measure(ROUNDS)),
+    )
+    figures: list[Figure] = []
+    for name, measure in measures:
+        print(f"measuring {name} ...", file=sys.stderr, flush=True)
+        figures += measure()
+    print(table(figures, conditions))
+    write(figures, conditions, FOLDER)
+    print(f"written to {FOLDER.relative_to(REPOSITORY)}/figures.md and figures.svg")
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())

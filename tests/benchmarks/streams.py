@@ -1,0 +1,205 @@
+"""The stream: against the limit of its arithmetic and single requests, its memory, its neighbours, two workers."""
+
+from __future__ import annotations
+
+import json
+import statistics
+import subprocess
+import sys
+import time
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from typing import Any
+
+import msgspec
+from ductrun.operations import OPERATIONS
+from ductrun.operations.answers import NOTICE, Answer, Basis
+from ductrun.operations.reading import reader_of
+from ductrun.operations.telling import US
+from ductrun.operations.worksheet import Worksheet
+from ductrun.tables import TABLES
+
+from tests.benchmarks.figures import Figure
+from tests.benchmarks.load import EXAMPLES, ask, blocks_of, different, request_bytes, stream
+from tests.live import REPOSITORY, free_port, running
+
+MEBIBYTE = 1024.0
+
+
+@contextmanager
+def serving(workers: int = 1) -> Iterator[int]:
+    port = free_port()
+    command = ["ductrun", "serve", "--port", str(port), "--workers", str(workers)]
+    with running(command, port, "/readyz"):
+        yield port
+
+
+def seconds_of(work: Callable[[Any], object], given: list[Any]) -> float:
+    begun = time.perf_counter()
+    for one in given:
+        work(one)
+    return (time.perf_counter() - begun) / len(given)
+
+
+def in_process(name: str) -> float:
+    """Give the seconds that validation, arithmetic and encoding of one item take by themselves."""
+    operation = next(one for one in OPERATIONS if one.name == name)
+    bodies = [json.dumps(request, separators=(",", ":")).encode() for request in different(name)]
+    read = reader_of(operation.request)
+    requests = [read(body) for body in bodies]
+    made = []
+    for request in requests:
+        sheet = Worksheet(US, working=False)
+        result = operation.compute(request, sheet)
+        basis = Basis("", TABLES.hash, "", tuple(sheet.sources))
+        made.append(Answer(result, sheet.findings, sheet.assumptions, basis, NOTICE))
+    encode = msgspec.json.Encoder().encode
+    return (
+        seconds_of(read, bodies)
+        + seconds_of(lambda request: operation.compute(request, Worksheet(US, working=False)), requests)
+        + seconds_of(encode, made)
+    )
+
+
+def throughput(rounds: int, seconds: float) -> list[Figure]:
+    """Streams of pull-tension and of cover, the lightest calculation, between single requests on one connection."""
+    figures = []
+    with serving() as port:
+        for name in ("pull-tension", "cover"):
+            limit = in_process(name)
+            blocks = blocks_of(name, max(2_000, int(seconds * 0.6 / limit)))
+            request = request_bytes(f"/v1/{name}", port, EXAMPLES[name])
+            to_limit, to_single, told = [], [], []
+            stream(port, blocks[:20])
+            for _ in range(rounds):
+                limit = in_process(name)
+                streamed = stream(port, blocks)
+                single = len(ask(port, request, seconds, connections=1)) / seconds
+                to_limit.append(streamed * limit)
+                to_single.append(streamed / single)
+                told.append((streamed, single, limit))
+            streamed, single, limit = (statistics.median(figures) for figures in zip(*told, strict=True))
+            detail = (
+                f"{streamed:.0f} items/s on one core; in process {limit * 1e6:.0f} us an item; "
+                f"{single:.0f} requests/s on one connection"
+            )
+            figures += [
+                Figure(f"stream of {name} against its in-process limit", statistics.median(to_limit), detail, 0.7),
+                Figure(f"stream of {name} against single requests", statistics.median(to_single), detail, 10.0),
+            ]
+    return figures
+
+
+_CLIENT = """
+import json, sys, time
+from ductrun_client import Client, stream
+from ductrun_client.api.calculations import calculate_cover
+from ductrun_client.models import BatchItem, CoverRequest
+address, count = sys.argv[1], int(sys.argv[2])
+request = json.loads(sys.argv[3])
+with Client(base_url=address) as client:
+    body = CoverRequest.from_dict(request)
+    calculate_cover.sync(client=client, body=body)
+    begun = time.perf_counter()
+    for _ in range(count // 20):
+        calculate_cover.sync(client=client, body=body)
+    single = (time.perf_counter() - begun) / (count // 20)
+    items = (BatchItem.from_dict({"id": "a", "operation": "cover", "request": request}) for _ in range(count))
+    begun = time.perf_counter()
+    assert sum(answer.status == 200 for answer in stream.sync(client=client, body=items)) == count
+    print(single * count / (time.perf_counter() - begun), 1 / single)
+"""
+
+
+def through_the_client(rounds: int) -> list[Figure]:
+    """The Python client: its stream against its single calls, as a script would choose between them."""
+    found = []
+    with serving() as port:
+        for _ in range(rounds):
+            done = subprocess.run(
+                [sys.executable, "-c", _CLIENT, f"http://127.0.0.1:{port}", "10000", json.dumps(EXAMPLES["cover"])],
+                capture_output=True,
+                text=True,
+                check=True,
+                timeout=120,
+                env={"PYTHONPATH": str(REPOSITORY / "clients" / "python")},
+            )
+            found.append([float(text) for text in done.stdout.split()])
+    ratio, single = (statistics.median(figures) for figures in zip(*found, strict=True))
+    detail = f"cover, one connection each: {single * ratio:.0f} items/s against {single:.0f} calls/s"
+    return [Figure("stream through the Python client against its single calls", ratio, detail, 10.0)]
+
+
+def children(pid: int) -> list[int]:
+    return [int(text) for text in Path(f"/proc/{pid}/task/{pid}/children").read_text().split()]
+
+
+def highest_memory(port: int) -> float:
+    """Give the highest resident memory [MiB] the server on a port has had."""
+    listening = subprocess.run(
+        ["pgrep", "-f", f"ductrun serve --port {port}"], capture_output=True, text=True, check=True
+    )
+    pid = int(listening.stdout.split()[0])
+    status = Path(f"/proc/{pid}/status").read_text(encoding="utf-8")
+    return int(status.partition("VmHWM:")[2].split()[0]) / MEBIBYTE
+
+
+def memory(lines: int) -> list[Figure]:
+    """A long stream of cover against one of a thousand lines, in the same server."""
+    with serving() as port:
+        stream(port, blocks_of("cover", 1_000))
+        before = highest_memory(port)
+        rate = stream(port, blocks_of("cover", lines))
+        after = highest_memory(port)
+    detail = f"{before:.1f} MB after 1,000 lines, {after:.1f} MB after {lines:,} ({lines / rate:.0f} s)"
+    return [Figure("memory of a million lines over a thousand", after - before, detail, 20.0, at_most=True, unit="MB")]
+
+
+_BESIDE = """
+import sys
+from tests.benchmarks.load import blocks_of, stream
+stream(int(sys.argv[1]), blocks_of("pull-tension", 2_000_000))
+"""
+
+
+def beside(rounds: int, seconds: float) -> list[Figure]:
+    """One connection that asks every few milliseconds, alone and beside a stream that another process keeps full."""
+    alone, together = [], []
+    with serving() as port:
+        request = request_bytes("/v1/pull-tension", port, EXAMPLES["pull-tension"])
+
+        def p99() -> float:
+            return statistics.quantiles(ask(port, request, seconds, connections=1, pause=0.003), n=100)[98] * 1e3
+
+        p99()
+        for _ in range(rounds):
+            alone.append(p99())
+            other = subprocess.Popen([sys.executable, "-c", _BESIDE, str(port)], cwd=REPOSITORY)
+            try:
+                time.sleep(1.5)
+                assert other.poll() is None, "the stream beside it has ended"
+                together.append(p99())
+            finally:
+                other.kill()
+                other.wait(10)
+            time.sleep(0.3)
+    ratio = statistics.median(two / one for one, two in zip(alone, together, strict=True))
+    detail = f"p99 {statistics.median(together):.1f} ms beside, {statistics.median(alone):.1f} ms alone"
+    return [Figure("p99 of a single request beside a stream", ratio, detail, 6.0, at_most=True)]
+
+
+def workers(rounds: int, seconds: float) -> list[Figure]:
+    """Eight streams of pull-tension at once on one worker and on two."""
+    lines = max(2_000, int(seconds * 0.25 / in_process("pull-tension")))
+    blocks = blocks_of("pull-tension", lines)
+    ratios, told = [], []
+    with serving(1) as one, serving(2) as two:
+        for port in (one, two):
+            stream(port, blocks[:20], streams=8)
+        for _ in range(rounds):
+            single, double = (stream(port, blocks, streams=8) for port in (one, two))
+            ratios.append(double / single)
+            told.append(double)
+    detail = f"{statistics.median(told):.0f} items/s on two; the load shares the same cores"
+    return [Figure("two workers against one", statistics.median(ratios), detail, 1.8)]
