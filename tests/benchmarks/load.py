@@ -61,7 +61,7 @@ class Asking(asyncio.Protocol):
 
 
 class Streaming(asyncio.Protocol):
-    """One stream: sends blocks as fast as they are taken, reads until the summary, and looks at nothing between."""
+    """One stream: sends blocks as fast as they are taken, and counts the answers until the summary."""
 
     def __init__(self, port: int, blocks: Iterable[bytes]) -> None:
         self.head = (
@@ -72,6 +72,7 @@ class Streaming(asyncio.Protocol):
         self.done: asyncio.Future[int] = asyncio.get_running_loop().create_future()
         self.tail = b""
         self.open = True
+        self.answered = 0
 
     def connection_made(self, transport: asyncio.BaseTransport) -> None:
         self.transport = cast(asyncio.Transport, transport)
@@ -90,6 +91,7 @@ class Streaming(asyncio.Protocol):
                 return
 
     def data_received(self, data: bytes) -> None:
+        self.answered += data.count(b'{"line":')  # one that falls between two reads is missed
         self.tail = (self.tail + data)[-200:]
         if self.tail.endswith(b"\r\n0\r\n\r\n"):
             found = _SUMMARY.search(self.tail)
@@ -151,17 +153,39 @@ def blocks_of(name: str, lines: int) -> list[bytes]:
     return [*itertools.islice(itertools.cycle(blocks), whole), *([b"".join(distinct[:rest])] if rest else [])]
 
 
-def stream(port: int, blocks: Sequence[bytes], streams: int = 1, limit: float = 600.0) -> float:
-    """Send the blocks through so many streams at once; gives the items answered a second, all together."""
+async def _streams(port: int, blocks: Iterable[bytes], count: int) -> list[Streaming]:
+    loop = asyncio.get_running_loop()
+    made = []
+    for _ in range(count):
+        made.append((await loop.create_connection(lambda: Streaming(port, blocks), "127.0.0.1", port))[1])
+        await asyncio.sleep(0.02)  # a worker that is at work by then leaves the next connection to another
+    return made
+
+
+def stream(port: int, blocks: Sequence[bytes], limit: float = 600.0) -> float:
+    """Send the blocks through one stream; gives the items answered a second."""
 
     async def run() -> float:
-        loop = asyncio.get_running_loop()
         begun = time.perf_counter()
-        made = []
-        for _ in range(streams):
-            made.append(await loop.create_connection(lambda: Streaming(port, blocks), "127.0.0.1", port))
-            await asyncio.sleep(0.02)  # a worker that is at work by then leaves the next connection to another
-        counts = await asyncio.wait_for(asyncio.gather(*(streaming.done for _, streaming in made)), limit)
-        return sum(counts) / (time.perf_counter() - begun)
+        (streaming,) = await _streams(port, blocks, 1)
+        answered = await asyncio.wait_for(streaming.done, limit)
+        return answered / (time.perf_counter() - begun)
+
+    return uvloop.run(run())
+
+
+def stream_for(port: int, blocks: Sequence[bytes], seconds: float, streams: int) -> float:
+    """Keep so many streams full for some seconds, then hang up; gives the items answered a second, all together."""
+
+    async def run() -> float:
+        made = await _streams(port, itertools.cycle(blocks), streams)
+        await asyncio.sleep(0.5)
+        before, begun = sum(one.answered for one in made), time.perf_counter()
+        await asyncio.sleep(seconds)
+        rate = (sum(one.answered for one in made) - before) / (time.perf_counter() - begun)
+        for one in made:
+            one.done.cancel()
+            one.transport.abort()
+        return rate
 
     return uvloop.run(run())

@@ -60,8 +60,8 @@ _ALL = (
         "unsupported_media_type",
         415,
         "The content type is not JSON",
-        "Send a body with Content-Type: application/json (or a type that ends in +json), a stream with application/jsonl "
-        "or application/x-ndjson. Scripts that send none, or text/plain, must add it.",
+        "Send a body with Content-Type: application/json (or a type that ends in +json), a stream with "
+        "application/jsonl or application/x-ndjson. Scripts that send none, or text/plain, must add it.",
     ),
     Kind(
         "invalid_request",
