@@ -1,7 +1,8 @@
 """Every benchmark in one run on one machine: prints the figures and writes them, as a table and as a picture.
 
-Many short rounds in turn, rather than few long ones: a shared machine is slow for seconds at a time, and what is compared
-must meet the same spells. DUCTRUN_BENCH_ROUNDS, DUCTRUN_BENCH_SECONDS and DUCTRUN_BENCH_LINES shorten or lengthen it.
+Many short rounds in turn, rather than few long ones: a shared machine is slow for seconds at a time, and what is
+compared must meet the same spells. DUCTRUN_BENCH_ROUNDS, DUCTRUN_BENCH_SECONDS and DUCTRUN_BENCH_LINES shorten or
+lengthen it.
 """
 
 from __future__ import annotations

@@ -9,6 +9,7 @@ hold the two against each other for every field.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable, Iterable
 from enum import StrEnum
 from functools import cache
@@ -17,14 +18,12 @@ from typing import Annotated, Any, Final, Literal, Union, get_args, get_origin
 
 import annotated_types
 import msgspec
-from msgspec.structs import force_setattr
 from pydantic.fields import FieldInfo
 from typing_extensions import TypeAliasType
 
 from ductrun.operations.inputs import Between, Form, MayBeAbsent
 from ductrun.units import UNIT_CODES, Quantity, UnitCode
 
-_Never = Annotated[float, msgspec.Meta(gt=1.0, lt=0.0)]  # no JSON can give it; only `_hold` sets it
 _BOUNDS = {
     annotated_types.Ge: "ge",
     annotated_types.Gt: "gt",
@@ -43,14 +42,13 @@ def reader_of(form: type[Form]) -> Callable[[bytes], Any]:
     """Give the function from bytes to a record with the form's attributes; it raises one of REFUSED.
 
     The native pass lets the last of two members of one name win. They are told by counting: no text of a record holds a
-    colon, so a body has as many colons as members, and the record written again has each member once (and `si` beside).
+    colon, so a body has as many colons as members, and the record written again has each member once.
     """
     decode = msgspec.json.Decoder(_record_of(form)).decode
 
     def read(body: bytes) -> Any:
         record = decode(body)
-        written = _encode(record)
-        if body.count(b":") != written.count(b":") - written.count(b'"si":'):
+        if body.count(b":") != _encode(record).count(b":"):
             raise msgspec.DecodeError("a member is given twice")
         return record
 
@@ -129,32 +127,43 @@ def _bounded(kind: Any, rules: Iterable[Any]) -> Any:
 
 @cache
 def _quantity_of(dimension: type[Quantity], between: Between) -> Any:
-    low, high = between.low.si, between.high.si
-    units = UNIT_CODES[dimension]
+    """Give one record type a unit, so that the bounds of a value in that unit are checked by the native pass."""
+    return Union[  # noqa: UP007  (made of as many as there are)
+        tuple(
+            msgspec.defstruct(
+                dimension.__name__,
+                [("value", Annotated[float, msgspec.Meta(ge=low, le=high)])],
+                tag_field="unit",
+                tag=unit.value,
+                namespace={
+                    "unit": unit,
+                    "si": property(_linear if type(unit).to_si is UnitCode.to_si else _converted),
+                    "dimension": dimension,
+                    "in_unit": Quantity.in_unit,
+                    "in_system": Quantity.in_system,
+                    "__str__": Quantity.__str__,
+                },
+                forbid_unknown_fields=True,
+                frozen=True,
+                gc=False,
+            )
+            for unit in UNIT_CODES[dimension]
+            for low, high in [(_edge(unit, between.low, 1.0), _edge(unit, between.high, -1.0))]
+        )
+    ]
 
-    def hold(quantity: Any) -> None:
-        si = quantity.value * quantity.unit.scale
-        if not low <= si <= high:
-            raise ValueError
-        force_setattr(quantity, "si", si)
 
-    def hold_converted(quantity: Any) -> None:
-        si = quantity.unit.to_si(quantity.value)
-        if not low <= si <= high:
-            raise ValueError
-        force_setattr(quantity, "si", si)
+def _linear(quantity: Any) -> Any:
+    return quantity.value * quantity.unit.scale
 
-    return msgspec.defstruct(
-        dimension.__name__,
-        [("value", float), ("unit", units), ("si", _Never, 0.0)],
-        namespace={
-            "__post_init__": hold if units.to_si is UnitCode.to_si else hold_converted,
-            "__str__": Quantity.__str__,
-            "dimension": dimension,
-            "in_unit": Quantity.in_unit,
-            "in_system": Quantity.in_system,
-        },
-        forbid_unknown_fields=True,
-        frozen=True,
-        gc=False,
-    )
+
+def _converted(quantity: Any) -> Any:
+    return quantity.unit.to_si(quantity.value)
+
+
+def _edge(unit: UnitCode, bound: Quantity, inward: float) -> float:
+    """Give the value in a unit at a bound, or just inside it: of what lies between, the form has the say."""
+    value: float = bound.in_unit(unit)
+    while (unit.to_si(value) - bound.si) * inward < 0:
+        value += inward * math.ulp(max(abs(value), 1.0) if unit.to_si(0.0) else value)
+    return value
