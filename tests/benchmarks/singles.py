@@ -1,7 +1,8 @@
 """Single requests of pull-tension (five sections), against two plain FastAPI handlers, as ratios of throughput.
 
-All servers run one worker with the same options; the load comes over eight keep-alive connections. Rounds alternate,
-so that a slow spell of the machine falls on all; a ratio is the median of the rounds.
+The service is started by its own command, the others by uvicorn's; all run one worker with the same options. The load
+comes over eight keep-alive connections. Rounds alternate, so that a slow spell of the machine falls on all; a ratio is
+the median of the rounds.
 """
 
 from __future__ import annotations
@@ -20,9 +21,9 @@ from tests.live import free_port, running
 
 OPTIONS = ["--no-access-log", "--no-proxy-headers", "--no-server-header", "--log-level", "warning"]
 SERVERS = {
-    "ductrun": (["ductrun.http.app:create_app", "--factory"], "/v1/pull-tension"),
-    "echo": (["tests.benchmarks.echo_app:app"], "/echo"),
-    "pint": (["tests.benchmarks.pint_app:app"], "/pull"),
+    "ductrun": (["ductrun", "serve"], "/v1/pull-tension"),
+    "echo": (["uvicorn", "tests.benchmarks.echo_app:app", *OPTIONS], "/echo"),
+    "pint": (["uvicorn", "tests.benchmarks.pint_app:app", *OPTIONS], "/pull"),
 }
 BODY = EXAMPLES["pull-tension"]
 
@@ -49,8 +50,7 @@ def measure(rounds: int, seconds: float) -> list[Figure]:
     slowest: dict[str, list[float]] = {name: [] for name in SERVERS}
     with ExitStack() as servers:
         for name, (command, _) in SERVERS.items():
-            started = ["uvicorn", *command, "--port", str(ports[name]), *OPTIONS]
-            servers.enter_context(running(started, ports[name], "/openapi.json"))
+            servers.enter_context(running([*command, "--port", str(ports[name])], ports[name], "/openapi.json"))
         check_that_pint_agrees(ports)
         for round_number in range(rounds + 1):
             for name, (_, path) in SERVERS.items():

@@ -5,7 +5,7 @@ Laid beside the generated modules and called in their manner: `stream.sync(clien
 """
 
 import json
-from asyncio import StreamReader, StreamWriter, create_task, new_event_loop, open_connection, wait
+from asyncio import StreamReader, StreamWriter, create_task, new_event_loop, open_connection, sleep, wait
 from collections.abc import AsyncGenerator, AsyncIterator, Iterable, Iterator, Sized
 from contextlib import aclosing, suppress
 
@@ -130,10 +130,12 @@ async def _answers(
 
 async def _send(body: Iterable[BatchItem], wire: h11.Connection, writer: StreamWriter) -> None:
     try:
-        for item in body:
+        for number, item in enumerate(body):
             line = json.dumps(item.to_dict(), separators=(",", ":")).encode() + b"\n"
             writer.write(wire.send(h11.Data(data=line)) or b"")
             await writer.drain()
+            if number % 100 == 0:
+                await sleep(0)  # answers are read meanwhile
         writer.write(wire.send(h11.EndOfMessage()) or b"")
     except ConnectionError:
         return  # the reading side finds the end, and how far the answers came
