@@ -76,6 +76,17 @@ def test_operation_ids_are_unique() -> None:
     assert len(identities) == len(set(identities)) == 26
 
 
+def test_a_stream_takes_and_gives_lines_alone() -> None:
+    stream = CALCULATIONS["/v1/batch/stream"]
+    for content, item in (
+        (stream["requestBody"]["content"], "BatchItem"),
+        (stream["responses"]["200"]["content"], "StreamItemAnswer"),
+    ):
+        assert set(content) == {"application/jsonl", "application/x-ndjson"}
+        assert all(lines["x-item-schema"]["$ref"].endswith(f"/{item}") for lines in content.values())
+    assert set(SCHEMAS["StreamSummary"]["required"]) == {"items", "failed", "seconds"}
+
+
 def test_requests_are_closed_and_answers_open() -> None:
     for operation in OPERATIONS:
         stem = operation.request.__name__.removesuffix("Request")

@@ -147,11 +147,13 @@ def build(app: FastAPI) -> dict[str, Any]:
 
 
 def _one_media_type(operation: dict[str, Any]) -> None:
-    """Drop the application/json that FastAPI adds beside a documented problem."""
+    """Drop the application/json without a schema that FastAPI adds beside a documented problem or stream."""
     for response in operation["responses"].values():
         content = response.get("content", {})
         if MEDIA_TYPE in content:
             response["content"] = {MEDIA_TYPE: content[MEDIA_TYPE]}
+        elif len(content) > 1 and content.get("application/json") == {"schema": {}}:
+            del content["application/json"]
 
 
 def _tidy(node: Any, *, of_properties: bool = False) -> None:

@@ -59,7 +59,7 @@ _ALL = (
     Kind(
         "unsupported_media_type",
         415,
-        "The content type is not JSON",
+        "The content type is not taken here",
         "Send a body with Content-Type: application/json (or a type that ends in +json), a stream with "
         "application/jsonl or application/x-ndjson. Scripts that send none, or text/plain, must add it.",
     ),
