@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import os
 import statistics
 import subprocess
 import sys
@@ -23,8 +24,6 @@ from ductrun.tables import TABLES
 from tests.benchmarks.figures import Figure
 from tests.benchmarks.load import EXAMPLES, ask, blocks_of, different, request_bytes, stream, stream_for
 from tests.live import REPOSITORY, free_port, running
-
-MEBIBYTE = 1024.0
 
 
 @contextmanager
@@ -134,27 +133,20 @@ def through_the_client(rounds: int) -> list[Figure]:
     return [Figure("stream through the Python client against its single calls", ratio, detail, 10.0)]
 
 
-def children(pid: int) -> list[int]:
-    return [int(text) for text in Path(f"/proc/{pid}/task/{pid}/children").read_text().split()]
-
-
-def highest_memory(port: int) -> float:
-    """Give the highest resident memory [MiB] the server on a port has had."""
-    listening = subprocess.run(
-        ["pgrep", "-f", f"ductrun serve --port {port}"], capture_output=True, text=True, check=True
-    )
-    pid = int(listening.stdout.split()[0])
-    status = Path(f"/proc/{pid}/status").read_text(encoding="utf-8")
-    return int(status.partition("VmHWM:")[2].split()[0]) / MEBIBYTE
+def highest_memory() -> float:
+    """Give the highest resident memory [MB] of the one server this process has started, from Linux's /proc."""
+    [server] = Path(f"/proc/self/task/{os.getpid()}/children").read_text(encoding="utf-8").split()
+    status = Path(f"/proc/{server}/status").read_text(encoding="utf-8")
+    return int(status.partition("VmHWM:")[2].split()[0]) / 1024
 
 
 def memory(lines: int) -> list[Figure]:
     """A long stream of cover against one of a thousand lines, in the same server."""
     with serving() as port:
         stream(port, blocks_of("cover", 1_000))
-        before = highest_memory(port)
+        before = highest_memory()
         rate = stream(port, blocks_of("cover", lines))
-        after = highest_memory(port)
+        after = highest_memory()
     detail = f"{before:.1f} MB after 1,000 lines, {after:.1f} MB after {lines:,} ({lines / rate:.0f} s)"
     return [Figure("memory of a million lines over a thousand", after - before, detail, 20.0, at_most=True, unit="MB")]
 
