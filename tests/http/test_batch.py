@@ -10,8 +10,8 @@ import pytest
 from ductrun.http.app import create_app
 from ductrun.http.batch import MOST_ITEMS, Batch
 from ductrun.http.exchange import Chosen
+from ductrun.http.gate import REQUEST_ID
 from ductrun.http.items import Items
-from ductrun.http.request_id import REQUEST_ID
 from ductrun.operations import OPERATIONS
 from ductrun.settings import Settings
 

@@ -11,8 +11,8 @@ from typing import Any
 
 import pytest
 from ductrun.http.app import create_api
+from ductrun.http.gate import Gate
 from ductrun.http.problems import KINDS
-from ductrun.http.request_id import Gate
 from ductrun.settings import Settings
 
 from tests.asking import EXAMPLES, quantity

@@ -10,8 +10,8 @@ from typing import Any
 import pytest
 from ductrun.http.app import create_app
 from ductrun.http.exchange import Chosen
+from ductrun.http.gate import REQUEST_ID
 from ductrun.http.items import Items
-from ductrun.http.request_id import REQUEST_ID
 from ductrun.http.stream import MEDIA_TYPES, Lines, Stream
 from ductrun.operations import OPERATIONS
 from ductrun.settings import Settings

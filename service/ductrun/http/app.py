@@ -19,10 +19,10 @@ from ductrun.http.api import Api, PlainRoute
 from ductrun.http.batch import Batch
 from ductrun.http.calculations import Calculation
 from ductrun.http.documentation import ASSETS, docs_page, problem_page
+from ductrun.http.gate import REQUEST_ID, Gate
 from ductrun.http.health import Alive, Health, Ready
 from ductrun.http.items import EXAMPLES, Items
 from ductrun.http.problems import KINDS, MEDIA_TYPE, ProblemError, ProblemRaised, body_of
-from ductrun.http.request_id import REQUEST_ID, Gate
 from ductrun.http.stream import MEDIA_TYPES, Stream
 from ductrun.http.tables import PickerEndpoint, TableEndpoint
 from ductrun.operations import OPERATIONS

@@ -12,9 +12,9 @@ from starlette.types import Receive, Scope, Send
 
 from ductrun.http import strict_json
 from ductrun.http.exchange import ClientGone, read_body, read_query, send_problem, send_written
+from ductrun.http.gate import REQUEST_ID
 from ductrun.http.items import BatchItem, BatchItemAnswer, Items, refusal
 from ductrun.http.problems import ProblemRaised
-from ductrun.http.request_id import REQUEST_ID
 from ductrun.operations.inputs import Form
 from ductrun.operations.reading import REFUSED
 

@@ -18,8 +18,8 @@ from ductrun import __version__
 from ductrun.http import strict_json
 from ductrun.http.exchange import Chosen, ClientGone, read_body, read_query, send_problem, send_written
 from ductrun.http.faults import errors_of, errors_of_faults
+from ductrun.http.gate import REQUEST_ID
 from ductrun.http.problems import ProblemError, ProblemRaised
-from ductrun.http.request_id import REQUEST_ID
 from ductrun.operations import Operation
 from ductrun.operations.answers import NOTICE, Answer, Basis
 from ductrun.operations.inputs import Form

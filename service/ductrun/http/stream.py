@@ -16,9 +16,9 @@ from msgspec import UNSET, Meta, Struct, UnsetType, json
 from starlette.types import Message, Receive, Scope, Send
 
 from ductrun.http.exchange import Chosen, ClientGone, content_type_of, read_query, send_problem
+from ductrun.http.gate import REQUEST_ID
 from ductrun.http.items import Identity, ItemAnswer, Items, Status, refused
 from ductrun.http.problems import Problem, ProblemRaised
-from ductrun.http.request_id import REQUEST_ID
 
 MEDIA_TYPES = ("application/jsonl", "application/x-ndjson")
 _SLICE = 0.001  # seconds of work before other requests get their turn
