@@ -21,8 +21,8 @@ class Recorded:
         self.asked: list[Any] = []
         self.closing = False
 
-    def write(self, data: bytes) -> None:
-        self.asked.append(data)
+    def writelines(self, data: list[bytes]) -> None:
+        self.asked.append(b"".join(data))
 
     def close(self) -> None:
         self.asked.append("close")

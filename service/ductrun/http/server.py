@@ -41,8 +41,8 @@ class Gathering:
 
     def _leave(self) -> None:
         if self._waiting and not self.is_closing():
-            self._transport.write(b"".join(self._waiting))
-        self._waiting.clear()
+            self._transport.writelines(self._waiting)
+        self._waiting = []
 
 
 class GatheringProtocol(HttpToolsProtocol):
