@@ -50,30 +50,13 @@ def problem_responses(*statuses: int) -> dict[int | str, dict[str, Any]]:
     return responses | {"default": {"description": "Any other problem.", "content": content}}
 
 
-def calculation_options(operation: Operation[Any, Any]) -> dict[str, Any]:
-    """Give what FastAPI needs to put a calculation into the contract."""
-    answer = {"application/json": {"schema": {"$ref": f"#/components/schemas/{stem(operation)}Answer"}}}
-    body = {
-        "schema": {"$ref": f"#/components/schemas/{operation.request.__name__}"},
-        "examples": {"complete": {"summary": "A complete request", "value": operation.example}},
-    }
-    return {
-        "operation_id": operation.operation_id,
-        "summary": operation.summary,
-        "description": operation.description,
-        "tags": ["calculations"],
-        "response_model": None,
-        "responses": {200: {"description": "The answer.", "content": answer}}
-        | problem_responses(400, 405, 413, 415, 422),
-        "openapi_extra": {
-            "parameters": _asked(),
-            "requestBody": {"required": True, "content": {"application/json": body}},
-        },
-    }
-
-
-def _many(
-    operation_id: str, summary: str, description: str, body: dict[str, Any], answer: dict[str, Any]
+def _post(
+    operation_id: str,
+    summary: str,
+    description: str,
+    body: dict[str, Any],
+    answer: dict[str, Any],
+    answer_description: str = "What became of each question.",
 ) -> dict[str, Any]:
     return {
         "operation_id": operation_id,
@@ -81,15 +64,31 @@ def _many(
         "description": description,
         "tags": ["calculations"],
         "response_model": None,
-        "responses": {200: {"description": "What became of each question.", "content": answer}}
+        "responses": {200: {"description": answer_description, "content": answer}}
         | problem_responses(400, 405, 413, 415, 422),
         "openapi_extra": {"parameters": _asked(), "requestBody": {"required": True, "content": body}},
     }
 
 
+def calculation_options(operation: Operation[Any, Any]) -> dict[str, Any]:
+    """Give what FastAPI needs to put a calculation into the contract."""
+    body = {
+        "schema": {"$ref": f"#/components/schemas/{operation.request.__name__}"},
+        "examples": {"complete": {"summary": "A complete request", "value": operation.example}},
+    }
+    return _post(
+        operation.operation_id,
+        operation.summary,
+        operation.description,
+        {"application/json": body},
+        {"application/json": {"schema": {"$ref": f"#/components/schemas/{stem(operation)}Answer"}}},
+        "The answer.",
+    )
+
+
 def batch_options(examples: list[dict[str, Any]]) -> dict[str, Any]:
     """Give what FastAPI needs to put the batch into the contract."""
-    return _many(
+    return _post(
         "calculate_batch",
         "Many calculations at once",
         "Answers up to 1,000 questions of any calculations in order, each with the status it would have by itself: a "
@@ -116,7 +115,7 @@ def stream_options(examples: list[dict[str, Any]], media_types: Sequence[str]) -
     )
     item = {"$ref": "#/components/schemas/BatchItem"}
     answer = {"$ref": "#/components/schemas/StreamItemAnswer"}
-    return _many(
+    return _post(
         "calculate_stream",
         "Any number of calculations, line by line",
         "Takes JSON Lines of any length, one question a line, and answers each as it is ready, in order, while the "

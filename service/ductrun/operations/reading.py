@@ -164,6 +164,7 @@ def _converted(quantity: Any) -> Any:
 def _edge(unit: UnitCode, bound: Quantity, inward: float) -> float:
     """Give the value in a unit at a bound, or just inside it: of what lies between, the form has the say."""
     value: float = bound.in_unit(unit)
+    # a unit with a zero of its own loses the digits of a value near it: there a step is one of the value 1
     while (unit.to_si(value) - bound.si) * inward < 0:
         value += inward * math.ulp(max(abs(value), 1.0) if unit.to_si(0.0) else value)
     return value
