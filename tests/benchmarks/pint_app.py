@@ -51,9 +51,10 @@ def carried(sections: list[Any], weight: Any, friction: float, incoming: Any) ->
 
 @app.post("/pull")
 async def pull(request: PullTensionRequest) -> dict[str, Any]:
-    cables = request.cables
-    weight = (cables.count * quantity(cables.mass_per_length) * GRAVITY).to("lbf/ft")
-    diameter = quantity(cables.diameter)
+    [line] = request.cables
+    assert line.cable.kind == "measured"
+    weight = (line.count * quantity(line.cable.mass_per_length) * GRAVITY).to("lbf/ft")
+    diameter = quantity(line.cable.diameter)
     assert request.conduit.kind == "listed"
     bore = registry.Quantity(float(BORES[request.conduit.type, request.conduit.trade_size]), "inch")
     correction = 1 + 4 / 3 * ((diameter / (bore - diameter)).to("dimensionless").magnitude) ** 2

@@ -255,12 +255,12 @@ def test_all_faults_come_at_once() -> None:
     request = with_change("pull-tension", ["friction_coefficient"], "high")
     request["sections"][0]["length"] = 150
     request["sections"][1]["angle"] = quantity(90, "ft")
-    request["cables"]["count"] = 0
+    request["cables"][0]["count"] = 0
     del request["conduit"]
     problem = assert_problem(post("pull-tension", request), "invalid_request")
     assert {error["pointer"] for error in problem["errors"]} == {
         "#/conduit",
-        "#/cables/count",
+        "#/cables/0/count",
         "#/friction_coefficient",
         "#/sections/0/length",
         "#/sections/1/angle/unit",

@@ -52,7 +52,8 @@ def test_a_level_route_of_straights_is_the_same_from_both_ends(lengths: list[flo
 
 @given(angles=st.lists(ANGLES, min_size=1, max_size=4), friction=FRICTIONS)
 def test_without_weight_the_order_of_bends_does_not_matter(angles: list[float], friction: float) -> None:
-    light = copy.deepcopy(EXAMPLES["pull-tension"]["cables"]) | {"mass_per_length": quantity(0.0001, "lb/ft")}
+    light = copy.deepcopy(EXAMPLES["pull-tension"]["cables"])
+    light[0]["cable"]["mass_per_length"] = quantity(0.0001, "lb/ft")
     incoming = quantity(5_000, "lbf")
     found = pull([bend(1, angle) for angle in angles], friction, cables=light, incoming_tension=incoming)
     assert found["reversed"]["tension"]["value"] == pytest.approx(found["tension"]["value"], rel=1e-6)

@@ -26,6 +26,11 @@ EXCEPTIONS = {
 }
 
 
+# derived by cutting a negative tension to zero at the end of each section: the brake that keeps the cable taut leaves
+# more, which tests/engineering holds against an integration
+CUT_AT_ZERO = {(identity, "forward_physical") for identity in ("DER-05", "DER-06", "DER-07")}
+
+
 def name_of(case: dict[str, Any]) -> str:
     return f"{case['id']} {case.get('source', 'derived')[:60]}"
 
@@ -61,6 +66,10 @@ def test_coax_run_a_to_h_with_the_cables_weight_is_a_little_higher() -> None:
     assert 1.0 < final / pull["published"]["final"] < 1.045
 
 
+def line(count: int, diameter: dict[str, Any], mass: dict[str, Any]) -> dict[str, Any]:
+    return {"count": count, "cable": {"kind": "measured", "diameter": diameter, "mass_per_length": mass}}
+
+
 def ask_pull(pull: dict[str, Any], given: dict[str, Any], mass_unit: str) -> dict[str, Any]:
     sections = [
         {"kind": "straight", "length": quantity(section["L"], "ft"), "grade": quantity(section["slope_deg"], "deg")}
@@ -76,12 +85,9 @@ def ask_pull(pull: dict[str, Any], given: dict[str, Any], mass_unit: str) -> dic
         "pull-tension",
         {
             "conduit": {"kind": "measured", "inside_diameter": quantity(2, "in")},
-            "cables": {
-                "count": 1,
-                "diameter": quantity(0.715, "in"),
-                "mass_per_length": quantity(given["w"], mass_unit),
-            },
+            "cables": [line(1, quantity(0.715, "in"), quantity(given["w"], mass_unit))],
             "friction_coefficient": given["mu"],
+            "incoming_tension": quantity(given["T_in"], "lbf"),
             "sections": sections,
         },
     )
@@ -122,13 +128,9 @@ def test_a_110_kv_cable_by_the_exact_form() -> None:
         "pull-tension",
         {
             "conduit": {"kind": "measured", "inside_diameter": quantity(150, "mm")},
-            "cables": {
-                "count": 1,
-                "diameter": quantity(90, "mm"),
-                "mass_per_length": quantity(given["w"], "kg/m"),
-                "conductor": {"material": "copper", "area": quantity(400, "mm2"), "count": 1},
-            },
+            "cables": [line(1, quantity(90, "mm"), quantity(given["w"], "kg/m"))],
             "friction_coefficient": given["mu"],
+            "incoming_tension": quantity(given["T_in"], "N"),
             "sections": [
                 {"kind": "straight", "length": quantity(10, "m"), "grade": quantity(0, "deg")},
                 {"kind": "horizontal_bend", "radius": quantity(12, "m"), "angle": quantity(90, "deg")},
@@ -229,12 +231,8 @@ def test_a_derived_pull_is_reproduced_in_both_directions(pull: dict[str, Any]) -
         "pull-tension",
         {
             "conduit": {"kind": "measured", "inside_diameter": quantity(pull["conduit_ID"], size)},
-            "cables": {
-                "count": pull["n_cables"],
-                "diameter": quantity(pull["cable_OD"], size),
-                "mass_per_length": mass,
-                "arrangement": pull["configuration"],
-            },
+            "cables": [line(pull["n_cables"], quantity(pull["cable_OD"], size), mass)],
+            "arrangement": pull["configuration"],
             "friction_coefficient": pull["mu"],
             "incoming_tension": quantity(pull["T_in"], force),
             "sections": sections,
@@ -249,6 +247,11 @@ def test_a_derived_pull_is_reproduced_in_both_directions(pull: dict[str, Any]) -
     assert clearance == pytest.approx(pull["clearance_geometric"], abs=5e-5)  # the source's 1.366 is rounded
     for direction, answer in (("forward_physical", found), ("reverse_physical", found["reversed"])):
         derived = pull["results"][direction]
+        assert ("brake_tension" in answer) is ((pull["id"], direction) in CUT_AT_ZERO)
+        if "brake_tension" in answer:
+            for section, tension in zip(answer["sections"], derived["tension"], strict=True):
+                assert section["tension_out"]["value"] >= tension - 6e-4, "a braked cable has no less"
+            continue
         for section, tension, pressure in zip(answer["sections"], derived["tension"], derived["swbp"], strict=True):
             assert section["tension_out"]["value"] == pytest.approx(tension, rel=1e-5, abs=6e-4)
             if pressure is not None:

@@ -1,4 +1,4 @@
-"""Cables side by side in a conduit: how they lie, what that does to friction and pressure, and whether they pass.
+"""Equal cables side by side in a conduit: what their arrangement does to friction, pressure and room.
 
 D is the inside diameter of the conduit, d the outside diameter of one cable, s = d / (D - d). The factors follow from
 the wall reactions of smooth equal cylinders: weight correction = sum of the wall forces / weight. The triangular form
@@ -14,9 +14,6 @@ OVALITY = (
     1.05  # conduit ovality in bends (handbook practice, read in Anixter, Wire Wisdom, seven tips for pulling cable)
 )
 
-# smallest D/d through which so many equal circles pass (circle packing in a circle, exact to the digits given)
-_LEAST_RATIO = {1: 1.0, 2: 2.0, 3: 2.1547, 4: 2.4142, 5: 2.7013, 6: 3.0, 7: 3.0}
-
 
 class Arrangement(StrEnum):
     """How the cables lie in the conduit."""
@@ -24,33 +21,10 @@ class Arrangement(StrEnum):
     SINGLE = "single"
     TWO = "two"
     TRIANGULAR = "triangular"
+    TRIPLEXED = "triplexed"
     CRADLED = "cradled"
     DIAMOND = "diamond"
     MANY = "many"
-
-
-ARRANGEMENTS_OF = {
-    1: (Arrangement.SINGLE,),
-    2: (Arrangement.TWO,),
-    3: (Arrangement.TRIANGULAR, Arrangement.CRADLED),
-    4: (Arrangement.DIAMOND,),
-}
-
-
-def arrangement_for(count: int, ratio: float) -> Arrangement:
-    """Choose the arrangement of `count` equal cables for the ratio D/d.
-
-    Three cables lie triangular below 2.5 and cradled above 3.0; between, either may happen and cradled, which gives
-    the higher friction, is taken (from memory).
-    """
-    if count == 3:
-        return Arrangement.TRIANGULAR if ratio < 2.5 else Arrangement.CRADLED
-    return ARRANGEMENTS_OF.get(count, (Arrangement.MANY,))[0]
-
-
-def least_ratio(count: int) -> float:
-    """Give the smallest D/d that `count` equal cables can pass: by circle packing to seven, above by area alone."""
-    return _LEAST_RATIO.get(count, math.sqrt(count))
 
 
 def _s(ratio: float) -> float:
@@ -60,14 +34,15 @@ def _s(ratio: float) -> float:
 def weight_correction_factor(arrangement: Arrangement, ratio: float) -> float:
     """Give the factor on friction, 1 or above, for an arrangement and the ratio D/d.
 
-    Single 1; two and triangular 1 / sqrt(1 - s^2); cradled 1 + 4/3 s^2; diamond 1 + 2 s^2. Valid where the cables pass
-    the bore (`least_ratio`). More than four have no closed form: a ValueError, the caller must know the factor.
+    Single 1; two, triangular and triplexed 1 / sqrt(1 - s^2); cradled 1 + 4/3 s^2; diamond 1 + 2 s^2. Valid where the
+    cables pass the bore (`cable_sets.passes`). More than four have no closed form: a ValueError, the caller must know
+    the factor.
     """
     s = _s(ratio) if ratio > 1.0 else 0.0
     match arrangement:
         case Arrangement.SINGLE:
             return 1.0
-        case Arrangement.TWO | Arrangement.TRIANGULAR:
+        case Arrangement.TWO | Arrangement.TRIANGULAR | Arrangement.TRIPLEXED:
             # at the tightest fit of two cables s reaches 1: they wedge, and the factor has no bound
             return 1.0 / math.sqrt(max(1.0 - s * s, 1e-4))
         case Arrangement.CRADLED:
@@ -88,7 +63,7 @@ def sidewall_factor(arrangement: Arrangement, weight_correction: float) -> float
     match arrangement:
         case Arrangement.SINGLE | Arrangement.MANY:
             return 1.0
-        case Arrangement.TWO | Arrangement.TRIANGULAR:
+        case Arrangement.TWO | Arrangement.TRIANGULAR | Arrangement.TRIPLEXED:
             return weight_correction / 2.0
         case Arrangement.CRADLED:
             return (3.0 * weight_correction - 2.0) / 3.0
@@ -112,7 +87,7 @@ def clearance(arrangement: Arrangement, conduit_diameter: float, cable_diameter:
             return gap
         case Arrangement.TWO:
             return conduit_diameter / 2.0 - cable_diameter / 2.0 + drop
-        case Arrangement.TRIANGULAR:
+        case Arrangement.TRIANGULAR | Arrangement.TRIPLEXED:
             # 1.366 of the source is (1 + sqrt 3) / 2
             return conduit_diameter / 2.0 - (1.0 + math.sqrt(3.0)) / 2.0 * cable_diameter + drop
         case Arrangement.CRADLED:

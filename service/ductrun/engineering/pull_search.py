@@ -1,7 +1,9 @@
-"""Where a pull ends: the largest friction, tension or length that still complies, and where pull points must be.
+"""What a pull uses of its limits, where it ends, and where pull points must be.
 
-Every limit here grows with what is searched, so bisection finds the largest value that complies; the search for pull
-points is exact over the positions it is given.
+A pull is judged twice: with the friction it is pulled with, and with the low friction at which it runs away most, each
+from the least tension at its entry that leaves no cable slack (`pulling.least_entry`). Everything that is searched here
+grows with what a pull uses, so bisection finds the largest value that complies; the search for pull points is exact
+over the positions it is given.
 """
 
 from __future__ import annotations
@@ -10,35 +12,55 @@ import math
 from collections.abc import Callable, Sequence
 from typing import NamedTuple
 
-from ductrun.engineering.pulling import Friction, Section, Straight
-from ductrun.engineering.pulling_limits import sidewall_pressure
+from ductrun.engineering.pulling import Section, least_entry
+
+_WITHIN = 1.0 + 1e-9  # of a limit
 
 
 class Limits(NamedTuple):
-    """What one pull may use: `tension` [N], `pressure` [N/m] on the worst cable, `bend_total` [rad]."""
+    """What one pull may use: `tension` [N], `pressure` [N/m] on the worst cable, `bend_total` [rad], and `brake` [N] of
+    the reel, None where it is not known.
+    """
 
     tension: float
     pressure: float
     bend_total: float
+    brake: float | None = None
 
 
 class Load(NamedTuple):
-    """What every pull of a set of cables has: `weight` [N/m], `friction`, `sidewall_factor`, `incoming` [N]."""
+    """What every pull of a set of cables has: `weight` w [N/m], `incoming` tension [N] without a brake."""
 
     weight: float
-    friction: Friction
-    sidewall_factor: float
     incoming: float
 
 
-class Use(NamedTuple):
-    """What a pull uses: final and highest tension [N], pressure [N/m], bend_total [rad], share of its limits."""
+class Case(NamedTuple):
+    """What a pull uses at one friction: tension `entering` it and `final` [N], `highest` tension [N] anywhere and
+    `pressure` [N/m] on the worst cable.
+    """
 
-    tension: float
+    entering: float
+    final: float
     highest: float
     pressure: float
+
+
+class Use(NamedTuple):
+    """What a pull uses: the `pulling` case, the `braking` case where the route can run away, `bend_total` [rad], the
+    larger `share` of tension, pressure and brake, and whether its brakes were `judged`.
+    """
+
+    pulling: Case
+    braking: Case | None
     bend_total: float
     share: float
+    judged: bool
+
+    @property
+    def complies(self) -> bool:
+        """Say whether every limit was judged and is kept."""
+        return self.judged and self.share <= _WITHIN
 
 
 class Span(NamedTuple):
@@ -48,6 +70,55 @@ class Span(NamedTuple):
     end: int
     backward: bool
     use: Use
+
+
+Sections = Sequence[Section]
+
+
+def case_of(sections: Sections, load: Load) -> Case:
+    """Give what a pull uses at the friction of its sections, from the least entry tension that leaves no slack."""
+    return carried(sections, load.weight, least_entry(sections, load.weight, load.incoming))
+
+
+def carried(sections: Sections, weight: float, entering: float) -> Case:
+    """Give what a pull uses from a given tension at its entry [N]."""
+    case = Case(entering, entering, entering, 0.0)
+    for section in sections:
+        case = after(case, section, weight)
+    return case
+
+
+def after(case: Case, section: Section, weight: float) -> Case:
+    """Give the case after one more section."""
+    step = section.pulled(case.final, weight)
+    pressure = case.pressure if step.pressure is None else max(case.pressure, step.pressure)
+    return Case(case.entering, step.tension_out, max(case.highest, step.highest), pressure)
+
+
+def use_of(pulling: Sections, braking: Sections | None, load: Load, limits: Limits) -> Use:
+    """Give what a pull uses of its limits; a tension beyond numbers uses infinitely much.
+
+    `braking` holds the same sections at the low friction, None where the route cannot run away.
+    """
+    bends = sum(section.angle for section in pulling)
+    try:
+        cases = [case_of(pulling, load)] + ([] if braking is None else [case_of(braking, load)])
+    except OverflowError:
+        beyond = Case(math.inf, math.inf, math.inf, math.inf)
+        return Use(beyond, None, bends, math.inf, judged=True)
+    return held_against(cases[0], cases[1] if braking is not None else None, bends, load, limits)
+
+
+def held_against(pulling: Case, braking: Case | None, bends: float, load: Load, limits: Limits) -> Use:
+    """Hold both cases against the limits: tension, sidewall pressure, and the brake where one is needed."""
+    share, known = 0.0, True
+    for case in (pulling,) if braking is None else (pulling, braking):
+        share = max(share, case.highest / limits.tension, case.pressure / limits.pressure)
+        if case.entering > load.incoming * _WITHIN:
+            known = known and limits.brake is not None
+        if limits.brake is not None and case.entering > 0.0:
+            share = max(share, case.entering / limits.brake)
+    return Use(pulling, braking, bends, share, known)
 
 
 def largest_complying(complies: Callable[[float], bool], low: float, high: float) -> float | None:
@@ -68,75 +139,96 @@ def largest_complying(complies: Callable[[float], bool], low: float, high: float
     return low
 
 
-def use_of(sections: Sequence[Section], load: Load, limits: Limits) -> Use:
-    """Give what a pull through sections uses of its limits; a tension beyond numbers uses infinitely much."""
-    use = start_of(load)
-    try:
-        for section in sections:
-            use = after(use, section, load, limits)
-    except OverflowError:
-        return Use(math.inf, math.inf, math.inf, use.bend_total, math.inf)
-    return use
+class _Way:
+    """One friction in one direction: elements in the order of the pull, and what is known of every low point."""
 
+    def __init__(self, elements: Sections, weight: float) -> None:
+        self.elements = elements
+        self.weight = weight
+        self.needs = [element.entry(0.0, weight) for element in elements]
+        self._held: dict[int, list[Case]] = {}
 
-def start_of(load: Load) -> Use:
-    """Give the use before the first section."""
-    return Use(load.incoming, load.incoming, 0.0, 0.0, 0.0)
+    def held_before(self, index: int) -> list[Case]:
+        """Give the case of every pull that the low point in an element holds back, by where it starts.
 
+        Between a start and the low point the tension is that which ends there at zero, whatever lies elsewhere, so one
+        walk back from it serves all starts.
+        """
+        known = self._held.get(index)
+        if known is None:
+            need = self.needs[index]
+            case = Case(need, need, need, 0.0)
+            known = [case]
+            for element in reversed(self.elements[:index]):
+                step = element.pulled(element.entry(case.entering, self.weight), self.weight)
+                pressure = case.pressure if step.pressure is None else max(case.pressure, step.pressure)
+                case = Case(step.tension_in, need, max(case.highest, step.highest), pressure)
+                known.append(case)
+            known.reverse()
+            self._held[index] = known
+        return known
 
-def after(use: Use, section: Section, load: Load, limits: Limits) -> Use:
-    """Give the use after one more section."""
-    tension = section.carry(use.tension, load.weight, load.friction)
-    tension = max(tension, 0.0)
-    highest = tension if tension > use.highest else use.highest
-    pressure, bend_total = use.pressure, use.bend_total
-    if not isinstance(section, Straight):
-        pressure = max(pressure, sidewall_pressure(tension, section.radius, load.sidewall_factor))
-        bend_total += section.angle
-    share = max(highest / limits.tension, pressure / limits.pressure)
-    return Use(tension, highest, pressure, bend_total, share)
-
-
-def longest_last_straight(tension: float, weight: float, friction: float, grade: float, allowed: float) -> float | None:
-    """Give the length [m] of a straight at which the tension reaches what is allowed; None where it never does.
-
-    (T_allowed - T1) / (w (K cos phi + sin phi)). Parameters: tension T1 [N] entering it, weight w [N/m], friction K,
-    grade phi [rad], allowed [N]. Source: IEWC, technical guide, with the tension that enters.
-    """
-    rate = weight * (friction * math.cos(grade) + math.sin(grade))
-    if rate <= 0.0:
-        return None
-    return max(0.0, (allowed - tension) / rate)
+    def lengthened(self, case: Case, start: int, index: int) -> Case:
+        """Give the case of the pull from `start` with one more element: where that needs a brake, a new one."""
+        if self.needs[index] > case.final:
+            held = self.held_before(index)[start]
+            if held.entering > case.entering:  # but for the last digit it is
+                case = held
+        return after(case, self.elements[index], self.weight)
 
 
 def spans(
-    elements: Sequence[Section], reversed_elements: Sequence[Section], stops: Sequence[int], load: Load, limits: Limits
+    pulling: Sections, braking: Sections | None, stops: Sequence[int], load: Load, limits: Limits
 ) -> dict[tuple[int, int], Span]:
-    """Give every pull between two stops that keeps its limits, from the better end.
+    """Give every pull between two stops that keeps its limits as far as they are known, from the better end.
 
-    From each stop the tension is carried on, once in each direction, until a limit is broken: what a pull uses never
-    falls on the way, so no longer one can comply. Cost: one step a stop and element reached, the square of their number
-    at most. `reversed_elements` are the elements turned round, in the order of the elements.
+    Better is a pull whose brakes are judged, then one that uses less. From each stop the pull is lengthened, once in
+    each direction, until a limit is broken: what a pull uses never falls on the way, so no longer one can comply. Cost:
+    a few steps a stop and element reached, the square of their number at most. `braking` holds the elements at the low
+    friction, None where the route cannot run away.
     """
     found: dict[tuple[int, int], Span] = {}
+    last = len(pulling)
+    for backward in (False, True):
+        ways = [
+            _Way([section.reversed() for section in reversed(case)] if backward else case, load.weight)
+            for case in (pulling, braking)
+            if case is not None
+        ]
+        mine = sorted(last - stop for stop in stops) if backward else stops
+        for start, end, use in _reached(ways, mine, load, limits):
+            key = (last - end, last - start) if backward else (start, end)
+            known = found.get(key)
+            if known is None or _better(use, known.use):
+                found[key] = Span(*key, backward, use)
+    return found
+
+
+def _better(one: Use, other: Use) -> bool:
+    if one.judged != other.judged:
+        return one.judged
+    return one.share < other.share * (1.0 - 1e-9)
+
+
+def _reached(ways: Sequence[_Way], stops: Sequence[int], load: Load, limits: Limits) -> list[tuple[int, int, Use]]:
+    """Give every pull from a stop to a later one that keeps its limits, as start, end and use."""
+    found = []
     at = set(stops)
-    for stop in stops:
-        for backward in (False, True):
-            use, here = start_of(load), stop
-            while here > 0 if backward else here < len(elements):
-                section = reversed_elements[here - 1] if backward else elements[here]
-                here += -1 if backward else 1
-                try:
-                    use = after(use, section, load, limits)
-                except OverflowError:
-                    break
-                if use.share > 1.0 + 1e-9 or use.bend_total > limits.bend_total * (1.0 + 1e-9):
-                    break
-                if here in at:
-                    key = (here, stop) if backward else (stop, here)
-                    known = found.get(key)
-                    if known is None or use.share < known.use.share * (1.0 - 1e-9):
-                        found[key] = Span(key[0], key[1], backward, use)
+    elements = ways[0].elements
+    for start in stops:
+        cases = [Case(load.incoming, load.incoming, load.incoming, 0.0)] * len(ways)
+        bends = 0.0
+        for index in range(start, len(elements)):
+            bends += elements[index].angle
+            try:
+                cases = [way.lengthened(case, start, index) for way, case in zip(ways, cases, strict=True)]
+            except OverflowError:
+                break
+            use = held_against(cases[0], cases[1] if len(cases) > 1 else None, bends, load, limits)
+            if use.share > _WITHIN or bends > limits.bend_total * _WITHIN:
+                break
+            if index + 1 in at:
+                found.append((start, index + 1, use))
     return found
 
 

@@ -3,6 +3,11 @@
 Symbols of the sources: T1, T2 tension entering and leaving [N]; w weight of all cables per length [N/m]; K effective
 friction, the weight correction factor times the coefficient of friction; R centre-line radius [m]; theta angle of a
 bend [rad]; phi slope from level [rad], positive when the cable climbs in the direction of the pull.
+
+Friction opposes motion, so the tension at a point depends on what lies before it alone, and rises with the tension
+that enters. A cable cannot push: where the conduit falls more steeply than tan phi = -K the cable runs away, and the
+reel must hold it back. The brake a pull needs is the least tension at its entry, not below the incoming one, that
+leaves no point of the cable slack (`least_entry`): it is followed backwards from every low point.
 """
 
 from __future__ import annotations
@@ -11,30 +16,55 @@ import math
 from collections.abc import Iterable, Sequence
 from typing import NamedTuple
 
+from ductrun.engineering import vertical_bends
 
-class Friction(NamedTuple):
-    """Effective friction K of one cable set: weight correction times the coefficient, in straights and in bends.
 
-    The two differ only for documents that put the weight correction on straights alone.
+class SectionPull(NamedTuple):
+    """A section pulled: tension [N] into and out of it, the highest anywhere in it, and in a bend the highest pressure
+    [N/m] on the worst cable.
     """
 
-    straights: float
-    bends: float
+    tension_in: float
+    tension_out: float
+    highest: float
+    pressure: float | None
 
 
 class Straight(NamedTuple):
-    """A straight section: `length` [m] at a slope `grade` [rad]."""
+    """A straight section: `length` [m] at a slope `grade` [rad], with the effective `friction` K in it."""
 
     length: float
     grade: float
+    friction: float = 0.0
 
-    def carry(self, tension: float, weight: float, friction: Friction) -> float:
-        """Give the tension [N] at its end; see `straight`."""
-        return straight(tension, weight, friction.straights, self.length, self.grade)
+    def pulled(self, tension: float, weight: float) -> SectionPull:
+        """Pull through it from the tension [N] that enters; zero leaves where the cable would run away. See
+        `straight`.
+        """
+        leaving = max(0.0, straight(tension, weight, self.friction, self.length, self.grade))
+        return SectionPull(tension, leaving, leaving if leaving > tension else tension, None)
+
+    def entry(self, tension_out: float, weight: float) -> float:
+        """Give the least tension [N] that must enter for `tension_out` [N] to leave, with no slack between."""
+        return max(0.0, tension_out - straight(0.0, weight, self.friction, self.length, self.grade))
+
+    def laid(self, friction: float, share: float) -> Straight:  # noqa: ARG002  (as of a bend, where a share presses)
+        """Give the section with its friction K."""
+        return Straight(self.length, self.grade, friction)
 
     def reversed(self) -> Straight:
         """Give the section met from its other end."""
-        return Straight(self.length, -self.grade)
+        return Straight(self.length, -self.grade, self.friction)
+
+    @property
+    def entry_grade(self) -> float:
+        """The slope [rad] where the cable enters."""
+        return self.grade
+
+    @property
+    def exit_grade(self) -> float:
+        """The slope [rad] where the cable leaves."""
+        return self.grade
 
     @property
     def angle(self) -> float:
@@ -48,18 +78,41 @@ class Straight(NamedTuple):
 
 
 class HorizontalBend(NamedTuple):
-    """A bend in a level plane: centre-line `radius` [m], `angle` [rad]."""
+    """A bend in a level plane: centre-line `radius` [m], `angle` [rad], effective `friction` K, and the `share` of T/R
+    that presses on the worst cable.
+    """
 
     radius: float
     angle: float
+    friction: float = 0.0
+    share: float = 1.0
 
-    def carry(self, tension: float, weight: float, friction: Friction) -> float:
-        """Give the tension [N] at its end; see `horizontal_bend`."""
-        return horizontal_bend(tension, weight, friction.bends, self.radius, self.angle)
+    def pulled(self, tension: float, weight: float) -> SectionPull:
+        """Pull through it from the tension [N] that enters: it never falls. See `horizontal_bend`."""
+        leaving = horizontal_bend(tension, weight, self.friction, self.radius, self.angle)
+        return SectionPull(tension, leaving, leaving, self.share * leaving / self.radius)
+
+    def entry(self, tension_out: float, weight: float) -> float:
+        """Give the least tension [N] that must enter for `tension_out` [N] to leave; see `horizontal_bend_entry`."""
+        return horizontal_bend_entry(tension_out, weight, self.friction, self.radius, self.angle)
+
+    def laid(self, friction: float, share: float) -> HorizontalBend:
+        """Give the bend with its friction K and the share of T/R on the worst cable."""
+        return HorizontalBend(self.radius, self.angle, friction, share)
 
     def reversed(self) -> HorizontalBend:
         """Give the section met from its other end: the same."""
         return self
+
+    @property
+    def entry_grade(self) -> float:
+        """The slope [rad] where the cable enters: level."""
+        return 0.0
+
+    @property
+    def exit_grade(self) -> float:
+        """The slope [rad] where the cable leaves: level."""
+        return 0.0
 
     @property
     def developed_length(self) -> float:
@@ -68,19 +121,36 @@ class HorizontalBend(NamedTuple):
 
 
 class VerticalBend(NamedTuple):
-    """A bend in a vertical plane: centre-line `radius` [m] from slope `entry_grade` to `exit_grade` [rad]."""
+    """A bend in a vertical plane: centre-line `radius` [m] from slope `entry_grade` to `exit_grade` [rad], effective
+    `friction` K, and the `share` of T/R that presses on the worst cable.
+    """
 
     radius: float
     entry_grade: float
     exit_grade: float
+    friction: float = 0.0
+    share: float = 1.0
 
-    def carry(self, tension: float, weight: float, friction: Friction) -> float:
-        """Give the tension [N] at its end; see `vertical_bend`."""
-        return vertical_bend(tension, weight, friction.bends, self.radius, self.entry_grade, self.exit_grade)
+    def pulled(self, tension: float, weight: float) -> SectionPull:
+        """Pull through it from the tension [N] that enters, with no slack in it; the highest tension may stand at
+        neither end. See `vertical_bends`.
+        """
+        given = (weight * self.radius, self.friction, self.entry_grade, self.exit_grade)
+        leaving = vertical_bends.carry(tension, *given)
+        top = vertical_bends.highest(tension, leaving, *given)
+        return SectionPull(tension, leaving, top, self.share * top / self.radius)
+
+    def entry(self, tension_out: float, weight: float) -> float:
+        """Give the least tension [N] that must enter for `tension_out` [N] to leave; see `vertical_bends.entry`."""
+        return vertical_bends.entry(tension_out, weight * self.radius, self.friction, self.entry_grade, self.exit_grade)
+
+    def laid(self, friction: float, share: float) -> VerticalBend:
+        """Give the bend with its friction K and the share of T/R on the worst cable."""
+        return VerticalBend(self.radius, self.entry_grade, self.exit_grade, friction, share)
 
     def reversed(self) -> VerticalBend:
         """Give the section met from its other end: slopes swap and change sign."""
-        return VerticalBend(self.radius, -self.exit_grade, -self.entry_grade)
+        return VerticalBend(self.radius, -self.exit_grade, -self.entry_grade, self.friction, self.share)
 
     @property
     def angle(self) -> float:
@@ -93,23 +163,16 @@ class VerticalBend(NamedTuple):
         return self.radius * self.angle
 
 
-Section = Straight | HorizontalBend | VerticalBend
-
-
-class SectionPull(NamedTuple):
-    """Tension [N] into and out of a section and the force [N] with which the reel must hold back."""
-
-    tension_in: float
-    tension_out: float
-    hold_back: float
+Bend = HorizontalBend | VerticalBend
+Section = Straight | Bend
 
 
 def straight(tension: float, weight: float, friction: float, length: float, grade: float) -> float:
     """Give the tension [N] after a straight section: T1 + w L (K cos phi + sin phi).
 
     Parameters: tension T1 [N], weight w [N/m], friction K, length L [m], grade phi [rad] in [-pi/2, pi/2]. The gravity
-    term is never multiplied by the weight correction factor. Negative where the cable runs away down a slope: the
-    caller carries zero then (`pull`). Source: GB 50168-92, appendix 2; SEC TES-P-104.05, page 8 (level).
+    term is never multiplied by the weight correction factor. Negative where less than the cable's pull downhill enters:
+    the cable is slack then. Source: GB 50168-92, appendix 2; SEC TES-P-104.05, page 8 (level).
     """
     return tension + weight * length * (friction * math.cos(grade) + math.sin(grade))
 
@@ -133,91 +196,86 @@ def horizontal_bend(tension: float, weight: float, friction: float, radius: floa
     return tension * math.cosh(turn) + math.sinh(turn) * math.hypot(tension, weight * radius)
 
 
-def _crest(tension: float, side: float, friction: float, entry: float, leave: float) -> float:
-    """Closed form of a crest; `side` is w R [N]. The weight presses the cable on the inner wall."""
+def horizontal_bend_entry(tension_out: float, weight: float, friction: float, radius: float, angle: float) -> float:
+    """Give the tension [N] that enters a level bend and leaves with T2, zero where even a slack cable leaves with more.
 
-    def particular(slope: float) -> float:
-        bracket = (1.0 - friction * friction) * math.cos(slope) - 2.0 * friction * math.sin(slope)
-        return side * bracket / (1.0 + friction * friction)
-
-    return particular(leave) + (tension - particular(entry)) * math.exp(friction * (entry - leave))
-
-
-def _sag(tension: float, side: float, friction: float, entry: float, leave: float) -> float:
-    """Closed form of a sag on the inner wall; a negative `friction` gives the form on the lower wall."""
-
-    def particular(slope: float) -> float:
-        bracket = (1.0 - friction * friction) * math.cos(slope) + 2.0 * friction * math.sin(slope)
-        return -side * bracket / (1.0 + friction * friction)
-
-    return particular(leave) + (tension - particular(entry)) * math.exp(friction * (leave - entry))
-
-
-def _sag_crossing(tension: float, side: float, friction: float, entry: float, leave: float) -> float:
-    """Slope at which the cable changes walls between two slopes of one sign, by bisection to the last digit."""
-    low, high = entry, leave
-    above = tension >= side * math.cos(entry)
-    while True:
-        middle = (low + high) / 2.0
-        if middle in (low, high):
-            return middle
-        if (_sag(tension, side, friction, entry, middle) >= side * math.cos(middle)) == above:
-            low = middle
-        else:
-            high = middle
-
-
-def _sag_piece(tension: float, side: float, friction: float, entry: float, leave: float) -> float:
-    """Tension after part of a sag whose slopes have one sign, changing walls at most once on the way."""
-    lift = tension - side * math.cos(entry)
-    on_inner_wall = lift > 0.0 or (lift == 0.0 and entry >= 0.0)
-    signed = friction if on_inner_wall else -friction
-    after = _sag(tension, side, signed, entry, leave)
-    changes = (after < side * math.cos(leave)) if on_inner_wall else (after > side * math.cos(leave) and entry >= 0.0)
-    if not changes:
-        return after
-    crossing = _sag_crossing(tension, side, signed, entry, leave)
-    return _sag(side * math.cos(crossing), side, -signed, crossing, leave)
-
-
-def vertical_bend(
-    tension: float, weight: float, friction: float, radius: float, entry_grade: float, exit_grade: float
-) -> float:
-    """Give the tension [N] after a bend in a vertical plane, from any slope to any slope, cable weight included.
-
-    dT/dphi = K |T -+ w R cos phi| + w R sin phi, solved in closed form piece by piece. On a crest (the slope falls) the
-    weight presses the cable on the inner wall and one form holds throughout. In a sag (the slope rises) the cable
-    stays on the inner wall only while T >= w R cos phi; below that it lies on the lower wall, where friction adds. It
-    can leave the inner wall only on the way down and return to it only on the way up, so each half of the bend changes
-    walls at most once; the slope of the change is found to the last digit.
-
-    Parameters: tension T1 [N] >= 0, weight w [N/m], friction K, radius R [m], grades [rad] in [-pi/2, pi/2]. May be
-    negative on the way down: the caller carries zero then (`pull`). Source: derived; the forms with one end vertical
-    agree with GB 50168-92, appendix 2.
+    With T = w R sinh u the bend adds K theta to u: T1 = w R sinh(asinh(T2 / (w R)) - K theta). Parameters as in
+    `horizontal_bend`, of which it is the inverse (derived).
     """
     side = weight * radius
-    if exit_grade <= entry_grade:
-        return _crest(tension, side, friction, entry_grade, exit_grade)
-    if entry_grade < 0.0 < exit_grade:
-        at_the_bottom = _sag_piece(tension, side, friction, entry_grade, 0.0)
-        return _sag_piece(at_the_bottom, side, friction, 0.0, exit_grade)
-    return _sag_piece(tension, side, friction, entry_grade, exit_grade)
+    return max(0.0, side * math.sinh(math.asinh(tension_out / side) - friction * angle))
 
 
-def pull(sections: Iterable[Section], weight: float, friction: Friction, incoming: float) -> list[SectionPull]:
-    """Carry the tension through a route; below zero the reel holds back and zero goes on.
+def least_entry(sections: Sequence[Section], weight: float, incoming: float) -> float:
+    """Give the least tension [N] at the entry, not below `incoming` [N], that leaves no point of the cable slack.
 
-    Parameters: sections in the order of the pull, weight w [N/m] of all cables, friction K, incoming tension [N].
-    Never feeds a negative tension into the next section.
+    Followed backwards from every low point: what a fall needs it needs whatever climbs after it. Parameters: sections
+    in the order of the pull, weight w [N/m]. Source: derived.
+    """
+    needed = 0.0
+    for section in reversed(sections):
+        needed = section.entry(needed, weight)
+    return max(incoming, needed)
+
+
+def pull(sections: Iterable[Section], weight: float, entering: float) -> list[SectionPull]:
+    """Carry the tension through a route from `entering` [N], the incoming one or the brake (`least_entry`).
+
+    From less than the brake it gives what friction alone asks beyond the low points, as if the cable lay slack before
+    them. Parameters: sections in the order of the pull, weight w [N/m].
     """
     pulled: list[SectionPull] = []
-    tension = incoming
     for section in sections:
-        after = section.carry(tension, weight, friction)
-        leaving = after if after > 0.0 else 0.0
-        pulled.append(SectionPull(tension, leaving, leaving - after))
-        tension = leaving
+        step = section.pulled(entering, weight)
+        pulled.append(step)
+        entering = step.tension_out
     return pulled
+
+
+def friction_of_feed(coefficient: float, weight: float, length: float) -> float:
+    """Give the tension [N] with which cable enters from the reel: mu w L, the friction of what lies before the conduit.
+
+    Parameters: coefficient of friction mu, without weight correction, weight w of all cables [N/m], length L [m]
+    between reel and conduit. Source: GB 50217-2007, annex H: about 20 m; a worked sheet based on it takes 10 m.
+    """
+    return coefficient * weight * length
+
+
+def steepest(sections: Iterable[Section]) -> float:
+    """Give the steepest slope [rad] anywhere, climbing or falling: what falls one way climbs the other."""
+    return max((max(abs(section.entry_grade), abs(section.exit_grade)) for section in sections), default=0.0)
+
+
+def steep_rises(sections: Sequence[Section], steeper_than: float) -> list[tuple[int, int, float]]:
+    """Give the stretches steeper than a slope [rad]: their first and last section and their rise or fall [m].
+
+    Of a vertical bend the part that is steeper counts: R |cos phi1 - cos phi2| between the slopes it has there. What
+    climbs and what falls are stretches of their own.
+    """
+    stretches: list[tuple[int, int, float]] = []
+    for index, section in enumerate(sections):
+        for rise in _steep_parts(section, steeper_than):
+            if stretches and stretches[-1][1] >= index - 1 and stretches[-1][2] * rise > 0.0:
+                first, _, before = stretches[-1]
+                stretches[-1] = (first, index, before + rise)
+            else:
+                stretches.append((index, index, rise))
+    return [(first, last, abs(rise)) for first, last, rise in stretches]
+
+
+def _steep_parts(section: Section, steeper_than: float) -> list[float]:
+    """Rise [m], negative where it falls, of each part of a section that is steeper than a slope."""
+    if isinstance(section, Straight):
+        return [section.length * math.sin(section.grade)] if abs(section.grade) > steeper_than else []
+    entry, leave = section.entry_grade, section.exit_grade
+    halves = [(entry, 0.0), (0.0, leave)] if entry * leave < 0.0 else [(entry, leave)]
+    parts = []
+    for half in halves:
+        low, high = sorted(map(abs, half))
+        if high > steeper_than:
+            rise = section.radius * (math.cos(max(low, steeper_than)) - math.cos(high))
+            parts.append(math.copysign(rise, sum(half)))
+    return parts
 
 
 def reverse(sections: Sequence[Section]) -> list[Section]:

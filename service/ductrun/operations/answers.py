@@ -68,7 +68,7 @@ Figure = float | AnyQuantity
 
 
 class Finding(Struct, frozen=True, gc=False):
-    """One sentence a foreman understands: what, how much, the limit, the rule."""
+    """One sentence a foreman understands: what, how much, the limit, the rule; `pointer` is where in the request."""
 
     severity: Severity
     code: str
@@ -76,6 +76,7 @@ class Finding(Struct, frozen=True, gc=False):
     source: str
     actual: Figure | UnsetType = UNSET
     limit: Figure | UnsetType = UNSET
+    pointer: str | UnsetType = UNSET
 
 
 class Assumption(Struct, frozen=True, gc=False):

@@ -1,97 +1,183 @@
-"""The least radii of bends: of the cable drawn through them, and of the conduit bent in the field."""
+"""The least radii of bends: of the cable drawn through them, and of the conduit as bought or bent in the field."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import NamedTuple
 
 from ductrun.engineering import pulling as engineering
-from ductrun.operations.cable_set import CableSet
-from ductrun.operations.choices import CableShielding, CableType, ConduitType, Severity
+from ductrun.operations.cable_set import CableSet, Line
+from ductrun.operations.choices import BendMade, CableShielding, CableType, ConduitType, Severity
 from ductrun.operations.conduits import ListedConduit, MeasuredConduit
-from ductrun.operations.defaults import citation
+from ductrun.operations.defaults import choice, citation
+from ductrun.operations.route import RouteSection
 from ductrun.operations.worksheet import Fault, UnanswerableError, Worksheet, text_of
 from ductrun.tables import TABLES
 from ductrun.units import Length
 
+MADE = choice("pulling.bend_made", BendMade)
 _MULTIPLES: dict[str, list[float]] = {}
 for _row in TABLES["cable_bend_radii"]:
     _MULTIPLES.setdefault(_row.key, []).append(_row.multiple)
 _ONE_SHOT = {row.trade_size: Length.parse(row.one_shot_in, "in") for row in TABLES["conduit_bend_radii"]}
 _OTHER = {row.trade_size: Length.parse(row.other_bends_in, "in") for row in TABLES["conduit_bend_radii"]}
 _HDPE = {row.trade_size: Length.parse(row.radius_in, "in") for row in TABLES["hdpe_bend_radii"]}
-_FLEXIBLE = {ConduitType.FMC, ConduitType.LFMC, ConduitType.LFNC_A, ConduitType.LFNC_B, ConduitType.ENT}
+_ELBOWS = {
+    row.trade_size: Length.parse(row.radius_in, "in") for row in TABLES["elbows"] if row.item == "standard_radius_elbow"
+}
+_METAL = {ConduitType.EMT, ConduitType.IMC, ConduitType.RMC}  # one-shot and full-shoe benders are made for these
+_ABOVE_1000_V = {CableType.POWER_SHIELDED_5_TO_15_KV, CableType.POWER_SHIELDED_25_TO_46_KV}
+_RULES = {ConduitType.RMC: "field_bend_rmc", ConduitType.EMT: "field_bend_emt"}
 
 
-def check_radii(
-    route: Sequence[engineering.Section],
-    cables: CableSet,
-    conduit: ListedConduit | MeasuredConduit,
-    bore: float,
-    sheet: Worksheet,
-) -> None:
-    """Hold the tightest bend of a route against the cable's bending radius and the conduit's field-bend radius."""
-    radii = [section.radius for section in route if not isinstance(section, engineering.Straight)]
-    if not radii:
-        return
-    tightest = min(radii)
-    _check_cable(tightest - bore / 2, cables, sheet)
-    if conduit.kind == "listed":
-        _check_conduit(tightest, conduit, sheet)
+class PlacedBend(NamedTuple):
+    """A bend of the route: its section in the route, its radius [m], the bore [m] and the conduit it is made of."""
+
+    section: int
+    radius: float
+    bore: float
+    conduit: ListedConduit | MeasuredConduit
+    made: BendMade | None
 
 
-def _check_cable(inner: float, cables: CableSet, sheet: Worksheet) -> None:
-    """Hold the radius [m] of the inner wall, where the cable lies, against the multiple of its diameter."""
-    shielding = cables.shielding
+def bends_of(
+    sections: Sequence[engineering.Section],
+    given: Sequence[RouteSection],
+    bores: Sequence[float],
+    conduits: Sequence[ListedConduit | MeasuredConduit],
+) -> list[PlacedBend]:
+    """Give the bends of a route with what they are made of."""
+    return [
+        PlacedBend(index, section.radius, bores[index], conduits[index], given[index].made)  # type: ignore[union-attr]
+        for index, section in enumerate(sections)
+        if not isinstance(section, engineering.Straight)
+    ]
+
+
+def check_radii(bends: Sequence[PlacedBend], cables: CableSet, sheet: Worksheet) -> int | None:
+    """Hold every bend of a route against the cables' bending radius and the radius its conduit is made or bent to.
+
+    Gives the section of a bend that breaks a rule, None if none does.
+    """
+    if not bends:
+        return None
+    tightest = min(bends, key=lambda bend: bend.radius - bend.bore / 2)
+    broken = [_check_cable(tightest, line, sheet) for line in cables.lines]
+    bent = _check_conduits(bends, sheet)
+    return tightest.section if any(broken) else bent
+
+
+def _check_cable(tightest: PlacedBend, line: Line, sheet: Worksheet) -> bool:
+    """Hold the radius [m] of the inner wall, where the cable lies, against the multiple of its diameter.
+
+    Says whether a rule is broken: below 1000 V the maker's radius decides, and the finding is a caution.
+    """
+    given = line.given
+    shielding = given.shielding
     if shielding is None:
-        medium_voltage = cables.cable_type is CableType.POWER_SHIELDED_5_TO_35_KV
-        shielding = CableShielding.SHIELDED if medium_voltage else CableShielding.NONSHIELDED
-        sheet.assume("#/cables/shielding", shielding, f"by the cable type, {citation('nfpa70-305-5')}", "nfpa70-305-5")
+        shielding = CableShielding.SHIELDED if given.cable_type in _ABOVE_1000_V else CableShielding.NONSHIELDED
+        words = f"by the cable type, {citation('nfpa70-305-5')}"
+        sheet.assume(f"{line.pointer}/shielding", shielding, words, "nfpa70-305-5")
     multiples = _MULTIPLES[shielding]
-    diameters = [cables.diameter.si]
+    diameters = [line.diameter]
     if shielding is CableShielding.INDIVIDUALLY_SHIELDED:
-        if cables.shielded_conductor_diameter is None:
+        if given.shielded_conductor_diameter is None:
             raise UnanswerableError(
                 Fault(
-                    "#/cables/shielded_conductor_diameter",
+                    f"{line.pointer}/shielded_conductor_diameter",
                     "missing",
                     "The bending radius of an individually shielded cable follows from one conductor: give its "
                     "diameter.",
                 )
             )
-        diameters = [cables.shielded_conductor_diameter.si, cables.diameter.si]
+        diameters = [given.shielded_conductor_diameter.si, line.diameter]
     least = max(multiple * diameter for multiple, diameter in zip(multiples, diameters, strict=True))
-    if inner < least * (1 - 1e-9):
-        over_1000_v = cables.cable_type is CableType.POWER_SHIELDED_5_TO_35_KV
-        told, limit = sheet.tell.size(max(inner, 0.0)), sheet.tell.size(least)
-        sheet.cite("nfpa70-305-5")
+    inner = tightest.radius - tightest.bore / 2
+    if inner >= least * (1 - 1e-9):
+        return False
+    over_1000_v = given.cable_type in _ABOVE_1000_V
+    told, limit = sheet.tell.size(max(inner, 0.0)), sheet.tell.size(least)
+    sheet.cite("nfpa70-305-5")
+    sheet.find(
+        Severity.VIOLATION if over_1000_v else Severity.CAUTION,
+        "cable_bent_too_tightly",
+        f"Section {tightest.section + 1}: the inner wall of the bend has a radius of {text_of(told)}; a "
+        f"{shielding} cable of this size needs {text_of(limit)}"
+        + (". Widen the bend." if over_1000_v else " above 1000 V, and its maker's radius below. Widen the bend."),
+        citation("nfpa70-305-5"),
+        told,
+        limit,
+        pointer=f"#/sections/{tightest.section}",
+    )
+    return over_1000_v
+
+
+def _check_conduits(bends: Sequence[PlacedBend], sheet: Worksheet) -> int | None:
+    """Hold each bend against its own column, and name the tightest of each way of making; say what has no row.
+
+    Gives the section of a field bend that breaks the rule, if one does.
+    """
+    worst: dict[BendMade, tuple[float, PlacedBend, ListedConduit, Length]] = {}
+    without: dict[tuple[str, str, str], PlacedBend] = {}
+    for bend in bends:
+        conduit = bend.conduit
+        if conduit.kind != "listed":
+            continue
+        made = sheet.settle(f"#/sections/{bend.section}/made", bend.made, MADE)
+        least = _least_radius(made, conduit)
+        if least is None:
+            without.setdefault((made, conduit.type, conduit.trade_size), bend)
+            continue
+        share = bend.radius / least.si
+        if share < 1 - 1e-9 and (made not in worst or share < worst[made][0]):
+            worst[made] = (share, bend, conduit, least)
+    for made, (_, bend, conduit, least) in worst.items():
+        _report_tight(made, bend, conduit, least, sheet)
+    for (way, kind, size), bend in without.items():
+        what = "elbow" if way == BendMade.FACTORY_ELBOW else "field bend"
         sheet.find(
-            Severity.VIOLATION if over_1000_v else Severity.CAUTION,
-            "cable_bent_too_tightly",
-            f"The inner wall of the tightest bend has a radius of {text_of(told)}; a {shielding} cable of this size "
-            f"needs {text_of(limit)}"
-            + (". Widen the bend." if over_1000_v else " above 1000 V, and its maker's radius below. Widen the bend."),
-            citation("nfpa70-305-5"),
-            told,
-            limit,
+            Severity.NOTE,
+            "bend_radius_not_on_file",
+            f"No least radius of a {what} of {kind}, trade size {size}, is on file: the conduit "
+            f"of section {bend.section + 1} was not held against one. Ask its maker.",
+            "common practice, no source",
+            pointer=f"#/sections/{bend.section}",
         )
+    bent = worst.get(BendMade.FIELD_BEND)
+    return None if bent is None else bent[1].section
 
 
-def _check_conduit(tightest: float, conduit: ListedConduit, sheet: Worksheet) -> None:
-    """Hold the centre-line radius [m] of the tightest bend against that of a field bend."""
-    if conduit.type is ConduitType.HDPE_SCHEDULE_40:
-        table, source = _HDPE, "nfpa70-354-24"
+def _least_radius(made: BendMade, conduit: ListedConduit) -> Length | None:
+    kind = conduit.type
+    if kind.startswith("pvc_") or kind in _METAL:
+        if made is BendMade.FACTORY_ELBOW:
+            return _ELBOWS.get(conduit.trade_size)
+        return (_ONE_SHOT if kind in _METAL else _OTHER).get(conduit.trade_size)
+    if made is BendMade.FACTORY_ELBOW:
+        return None
+    return (_HDPE if kind is ConduitType.HDPE_SCHEDULE_40 else _OTHER).get(conduit.trade_size)
+
+
+def _report_tight(made: BendMade, bend: PlacedBend, conduit: ListedConduit, least: Length, sheet: Worksheet) -> None:
+    told = sheet.tell.size(bend.radius)
+    size = f"trade size {conduit.trade_size}"
+    start = f"Section {bend.section + 1}: the bend has a centre-line radius of {text_of(told)}; "
+    if made is BendMade.FACTORY_ELBOW:
+        source = citation("ul-651-elbows")
+        sheet.cite("ul-651-elbows")
+        message = f"{start}the standard elbow of {size} has {least}. None is sold tighter: widen the bend."
     else:
-        table, source = (_OTHER if conduit.type in _FLEXIBLE else _ONE_SHOT), "nfpa70-ch9-t2"
-    least = table.get(conduit.trade_size)
-    if least is not None and tightest < least.si * (1 - 1e-9):
-        told = sheet.tell.size(tightest)
-        sheet.cite(source)
-        sheet.find(
-            Severity.CAUTION,
-            "field_bend_too_tight",
-            f"The tightest bend has a centre-line radius of {text_of(told)}; bent in the field, trade size "
-            f"{conduit.trade_size} needs {least}.",
-            citation(source),
-            told,
-            sheet.tell.given(least),
-        )
+        kind = conduit.type
+        hdpe = kind is ConduitType.HDPE_SCHEDULE_40
+        rule = "field_bend_hdpe" if hdpe else "field_bend_pvc" if kind.startswith("pvc_") else _RULES.get(kind)
+        source = sheet.rule(rule or "field_bend_other")
+        message = f"{start}bent in the field, {size} needs {least}. Widen the bend, or buy the elbow."
+    sheet.find(
+        Severity.CAUTION if made is BendMade.FACTORY_ELBOW else Severity.VIOLATION,
+        "elbow_too_tight" if made is BendMade.FACTORY_ELBOW else "field_bend_too_tight",
+        message,
+        source,
+        told,
+        sheet.tell.given(least),
+        pointer=f"#/sections/{bend.section}",
+    )

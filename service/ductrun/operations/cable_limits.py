@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from typing import NamedTuple
+
 from ductrun.engineering.pulling_limits import conductor_limit, counted_conductors
-from ductrun.operations.cable_set import CableSet, PulledConductor
+from ductrun.operations.cable_mass import METAL_AREAS
+from ductrun.operations.cable_set import CableSet, HeldConductor, Line
 from ductrun.operations.choices import (
     Attachment,
     CableSheath,
@@ -14,10 +17,16 @@ from ductrun.operations.choices import (
     ConductorTemper,
     Severity,
 )
-from ductrun.operations.defaults import choice, quantity, standing_of
+from ductrun.operations.defaults import Default, choice, quantity, standing_of
 from ductrun.operations.worksheet import Fault, UnanswerableError, Worksheet
 from ductrun.tables import TABLES
-from ductrun.units import ConductorArea, ConductorAreaUnit, Force, ForcePerLength, ForceUnit
+from ductrun.units import (
+    ConductorAreaUnit,
+    Force,
+    ForcePerLength,
+    ForcePerLengthUnit,
+    ForceUnit,
+)
 
 DEVICE_LIMIT = quantity("pulling.device_limit", Force)
 COUNTING = choice("pulling.conductor_counting", ConductorCounting)
@@ -27,119 +36,187 @@ TEMPER = {
     ConductorMaterial.COPPER: choice("pulling.copper_temper", ConductorTemper),
     ConductorMaterial.ALUMINUM: choice("pulling.aluminum_temper", ConductorTemper),
 }
-_PASCALS = ForceUnit.LBF.scale / (ConductorAreaUnit.KCMIL.scale / 1000)  # of one lbf/cmil
-_STRESSES = {(row.material, row.key): row for row in TABLES["conductor_stress_limits"] if row.key}
-_COUNTINGS = {row.key: row for row in TABLES["conductor_counting"] if row.key}
-_GRIPS = {row.key: row for row in TABLES["basket_grip_limits"] if row.key}
-_SIDEWALLS = {row.key: (ForcePerLength.parse(row.limit, row.unit), row) for row in TABLES["sidewall_limits"] if row.key}
-
-# metal area [m2] of every size: Table 8 gives the circular mils of a gauge, a size in kcmil is its own area
-_METAL_AREAS: dict[str, float] = {
-    size: ConductorArea.parse(float(size.split()[0]), "kcmil").si for size in ConductorSize if size.endswith("kcmil")
-} | {
-    row.size: ConductorArea.parse(row.circular_mils / 1000, "kcmil").si
-    for row in TABLES["conductors"]
-    if row.table == "8" and row.size.endswith("AWG")
+WIRE_TEMPER = TEMPER | {ConductorMaterial.ALUMINUM: choice("pulling.wire_aluminum_temper", ConductorTemper)}
+_PASCALS = {  # of the units of the table
+    "lbf/cmil": ForceUnit.LBF.scale / (ConductorAreaUnit.KCMIL.scale / 1000),
+    "N/mm2": 1e6,
 }
 
 
-def allowable_tension(
-    cables: CableSet,
-    attachment: Attachment,
-    counting: ConductorCounting | None,
-    device: Force | None,
-    grip: Force | None,
-    sheet: Worksheet,
-) -> tuple[float, str]:
-    """Give the tension [N] that conductors, grip and device allow, and the words of the rule that decided."""
+class Allowed(NamedTuple):
+    """A limit [N], or [N/m] of sidewall pressure, and the words of the rule that decided."""
+
+    limit: float
+    rule: str
+
+
+def _lowest_stresses() -> dict[tuple[str, str], tuple[float, str, str]]:
+    """Give for each metal and temper the lowest published stress [Pa], its words with the spread, and its source."""
+    grouped: dict[tuple[str, str], list[tuple[float, str, str]]] = {}
+    for row in TABLES["conductor_stress_limits"]:
+        if row.key:
+            pascals = row.limit * _PASCALS[row.unit]
+            grouped.setdefault((row.material, row.key), []).append((pascals, standing_of(row), row.source))
+    lowest = {}
+    for key, rows in grouped.items():
+        pascals, words, source = min(rows)
+        most = max(rows)[0]
+        spread = f"; published from {pascals / 1e6:.3g} to {most / 1e6:.3g} N/mm2" if most > pascals else ""
+        lowest[key] = (pascals, words + spread, source)
+    return lowest
+
+
+def _lowest_pressures() -> dict[str, tuple[ForcePerLength, str, str]]:
+    """Give for each kind of cable the lowest published sidewall pressure, its words with the spread, its source."""
+    grouped: dict[str, list[tuple[float, ForcePerLength, str, str]]] = {}
+    for row in TABLES["sidewall_limits"]:
+        limit = ForcePerLength.parse(row.limit, row.unit)
+        for key in row.keys:
+            grouped.setdefault(key, []).append((limit.si, limit, standing_of(row), row.source))
+    lowest = {}
+    for key, rows in grouped.items():
+        least, limit, words, source = min(rows, key=lambda row: row[0])
+        most = max(row[0] for row in rows)
+        spread = ""
+        if most > least * (1 + 1e-9):
+            pounds = [ForcePerLengthUnit.LBF_PER_FT.from_si(one) for one in (least, most)]
+            spread = f"; published from {pounds[0]:,.0f} to {pounds[1]:,.0f} lbf/ft"
+        lowest[key] = (limit, words + spread, source)
+    return lowest
+
+
+_STRESSES = _lowest_stresses()
+_SIDEWALLS = _lowest_pressures()
+_COUNTINGS = {row.key: row for row in TABLES["conductor_counting"] if row.key}
+_GRIPS = {row.key: row for row in TABLES["basket_grip_limits"] if row.key}
+
+
+class Bearing(NamedTuple):
+    """What the conductors of one line bear: how many they are in all, metal `area` of one [m2], its `stress` [Pa]."""
+
+    conductor_count: int
+    material: ConductorMaterial
+    area: float
+    stress: float
+    rule: str
+
+
+def gear_limits(
+    cables: CableSet, attachment: Attachment, device: Force | None, grip: Force | None, sheet: Worksheet
+) -> list[Allowed]:
+    """Give the tension [N] that device and, if the cable is held by its jacket, grip allow."""
     device_limit = sheet.settle("#/device_limit", device, DEVICE_LIMIT)
-    limits = [(device_limit.si, f"pulling device, {DEVICE_LIMIT.source if device is None else 'the limit given'}")]
+    words = DEVICE_LIMIT.source if device is None else "the limit given"
+    limits = [Allowed(device_limit.si, f"pulling device, {words}")]
     if attachment is Attachment.BASKET_GRIP:
-        limits.append(_grip_limit(cables, grip, sheet))
-    if cables.conductor is None:
-        sheet.find(
-            Severity.CAUTION,
-            "conductor_not_given",
-            "Without the conductor the tension is held only against the pulling gear: give the conductor, or the "
-            "allowable tension of the cable's maker.",
-            "common practice, no source",
-        )
-    else:
-        limits.append(_conductor_limit(cables.count, cables.conductor, counting, sheet))
-    return min(limits)
+        if grip is not None:
+            return [*limits, Allowed(grip.si, "basket grip, the limit given")]
+        limits += [_grip_limit(line, sheet) for line in cables.lines]
+    return limits
 
 
-def _grip_limit(cables: CableSet, grip: Force | None, sheet: Worksheet) -> tuple[float, str]:
-    if grip is not None:
-        return grip.si, "basket grip, the limit given"
-    row = _GRIPS[sheet.settle("#/cables/sheath", cables.sheath, SHEATH)]
+def _grip_limit(line: Line, sheet: Worksheet) -> Allowed:
+    row = _GRIPS[sheet.settle(f"{line.pointer}/sheath", line.given.sheath, SHEATH)]
     sheet.cite(row.source)
-    return Force.parse(row.limit, row.unit).si, f"basket grip, {standing_of(row)}"
+    return Allowed(Force.parse(row.limit, row.unit).si, f"basket grip, {standing_of(row)}")
 
 
-def _conductor_limit(
-    cables: int, conductor: PulledConductor, counting: ConductorCounting | None, sheet: Worksheet
-) -> tuple[float, str]:
-    stress, source = _stress_of(conductor, sheet)
+def conductors_limit(cables: CableSet, counting: ConductorCounting | None, sheet: Worksheet) -> Allowed | None:
+    """Give the tension [N] that the conductors bear; None, with a finding, where those of a line are not known.
+
+    Of conductors that differ only the strongest count: the smaller ones, a ground beside phases, add nothing.
+    """
+    known = []
+    for line in cables.lines:
+        if line.conductor is None:
+            sheet.find(
+                Severity.CAUTION,
+                "tension_not_judged",
+                "The conductors of a cable are not known: its tension is held against the pulling gear alone, and not "
+                "judged. Give the conductor, or the allowable tension of the cable's maker.",
+                "common practice, no source",
+                pointer=f"{line.pointer}/{'material' if line.is_wire else 'conductor'}",
+            )
+            return None
+        known.append(_bearing(line, line.conductor, sheet))
+    strongest = max(one.stress * one.area for one in known)
+    alike = [one for one in known if one.stress * one.area >= strongest * (1 - 1e-9)]
     rule = _COUNTINGS[sheet.settle("#/conductor_counting", counting, COUNTING)]
     sheet.cite(rule.source)
-    count = cables * conductor.count
+    count, conductor = sum(one.conductor_count for one in alike), alike[0]
     counted = counted_conductors(count, rule.three_counted, rule.more_than_three_factor)
-    area = metal_area(conductor)
-    limit = conductor_limit(stress, area, counted)
+    limit = conductor_limit(conductor.stress, conductor.area, counted)
     if sheet.working is not None:
-        circular_mils = area / ConductorAreaUnit.KCMIL.scale * 1000
+        pounds = conductor.stress / _PASCALS["lbf/cmil"]
+        circular_mils = conductor.area / ConductorAreaUnit.KCMIL.scale * 1000
         sheet.show(
             "T_conductors",
             "S x N x A",
-            f"{stress / _PASCALS:.6g} lbf/cmil x {counted:g} of {count} x {circular_mils:.6g} cmil",
+            f"{pounds:.6g} lbf/cmil x {counted:g} of {count} x {circular_mils:.6g} cmil",
             sheet.tell.force(limit),
         )
-    return limit, f"{conductor.material} conductors, {source}"
+    words = f"{counted:g} of {count} {conductor.material} conductors, {conductor.rule}"
+    return Allowed(limit, words if len(alike) == len(known) else f"{words}; smaller ones add nothing")
 
 
-def _stress_of(conductor: PulledConductor, sheet: Worksheet) -> tuple[float, str]:
+def _bearing(line: Line, conductor: HeldConductor, sheet: Worksheet) -> Bearing:
+    area = metal_area(conductor)
+    stress, rule = _stress_of(conductor, WIRE_TEMPER if line.is_wire else TEMPER, sheet)
+    return Bearing(line.cable_count * conductor.in_one_cable, conductor.material, area, stress, rule)
+
+
+def _stress_of(
+    conductor: HeldConductor, tempers: dict[ConductorMaterial, Default[ConductorTemper]], sheet: Worksheet
+) -> tuple[float, str]:
     """Give the pull per metal area [N/m2] and the words of its source."""
     if conductor.allowable_stress is not None:
         return conductor.allowable_stress.si, "the stress given"
-    temper = sheet.settle("#/cables/conductor/temper", conductor.temper, TEMPER[conductor.material])
-    row = _STRESSES.get((conductor.material, temper))
-    if row is None:
-        allowed = [key for material, key in _STRESSES if material == conductor.material]
+    material = conductor.material
+    temper = sheet.settle(f"{conductor.pointer}/temper", conductor.temper, tempers[material])
+    found = _STRESSES.get((material, temper))
+    if found is None:
+        allowed = [key for metal, key in _STRESSES if metal == material]
         raise UnanswerableError(
             Fault(
-                "#/cables/conductor/temper",
+                f"{conductor.pointer}/temper",
                 "temper_not_listed",
-                f"No pulling stress is on file for {conductor.material} of temper {temper}: {' or '.join(allowed)}, or "
+                f"No pulling stress is on file for {material} of temper {temper}: {' or '.join(allowed)}, or "
                 "give the allowable stress.",
                 allowed,
             )
         )
-    sheet.cite(row.source)
-    return row.limit * _PASCALS, standing_of(row)
+    pascals, words, source = found
+    sheet.cite(source)
+    return pascals, words
 
 
-def metal_area(conductor: PulledConductor) -> float:
+def metal_area(conductor: HeldConductor) -> float:
     """Give the metal area of one conductor [m2], from its size or as given."""
-    if (conductor.size is None) == (conductor.area is None):
+    size, area = conductor.size, conductor.area
+    if (size is None) == (area is None):
         raise UnanswerableError(
             Fault(
-                "#/cables/conductor/size" if conductor.size is None else "#/cables/conductor/area",
+                f"{conductor.pointer}/{'size' if size is None else 'area'}",
                 "one_of_two",
                 "Give either the size or the area of the conductor.",
-                [size.value for size in ConductorSize],
+                [one.value for one in ConductorSize],
             )
         )
-    if conductor.area is not None:
-        return conductor.area.si
-    assert conductor.size is not None  # noqa: S101  (one of the two is there)
-    return _METAL_AREAS[conductor.size]
+    if area is not None:
+        return area.si
+    assert size is not None  # noqa: S101  (one of the two is there)
+    return METAL_AREAS[size]
 
 
 def sidewall_limit(cables: CableSet, given: ForcePerLength | None, sheet: Worksheet) -> tuple[ForcePerLength, str]:
-    """Give the sidewall pressure the cable allows, as printed or given, and the words of its source."""
+    """Give the sidewall pressure that the weakest of the cables allows, as printed or given, and the words of its
+    source.
+    """
     if given is not None:
         return given, "the limit given"
-    limit, row = _SIDEWALLS[sheet.settle("#/cables/cable_type", cables.cable_type, CABLE_TYPE)]
-    sheet.cite(row.source)
-    return limit, standing_of(row)
+    limits = []
+    for line in cables.lines:
+        limit, words, source = _SIDEWALLS[sheet.settle(f"{line.pointer}/cable_type", line.given.cable_type, CABLE_TYPE)]
+        sheet.cite(source)
+        limits.append((limit, words))
+    return min(limits, key=lambda one: one[0].si)

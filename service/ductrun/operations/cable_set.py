@@ -1,135 +1,170 @@
-"""The cables of a pull: how they lie in the conduit and what they may bear."""
+"""The cables of a pull in SI: what each weighs and holds, and how the set lies in a bore."""
 
 from __future__ import annotations
 
-from typing import Annotated, NamedTuple
+from collections.abc import Sequence
+from typing import NamedTuple
 
-from pydantic import Field
-
-from ductrun.engineering import cables as engineering
+from ductrun.engineering import cable_sets as engineering
+from ductrun.engineering.cables import Arrangement
+from ductrun.engineering.pull_search import largest_complying
+from ductrun.operations.cable_mass import wire_mass
 from ductrun.operations.choices import (
     CableArrangement,
-    CableSheath,
-    CableShielding,
-    CableType,
     ConductorMaterial,
     ConductorSize,
     ConductorTemper,
+    Insulation,
     Severity,
 )
+from ductrun.operations.conductors import row_of
 from ductrun.operations.defaults import number, quantity
-from ductrun.operations.inputs import CableMass, Diameter, Form, MetalArea, Omissible, PullingStress
 from ductrun.operations.jam import caution_in_jam_band
-from ductrun.operations.worksheet import Fault, UnanswerableError, Worksheet, text_of
-from ductrun.units import STANDARD_GRAVITY, Length
+from ductrun.operations.pulled_cables import MOST_CABLES, CableLine, PulledCable
+from ductrun.operations.worksheet import Fault, Gathering, UnanswerableError, Worksheet, text_of
+from ductrun.tables.rows import Conductor as ConductorRow
+from ductrun.units import STANDARD_GRAVITY, ConductorArea, Length, LengthUnit, Pressure
 
-_ARRANGEMENTS = {arrangement.value: arrangement for arrangement in engineering.Arrangement}
 MANY_CABLES = number("pulling.many_cables_weight_correction")
+TIGHT_PAIR = number("pulling.tight_pair_factor")
 CLEARANCE_MINIMUM = quantity("pulling.clearance_minimum", Length)
+_ARRANGEMENTS = {arrangement.value: arrangement for arrangement in Arrangement}
 
 
-class PulledConductor(Form):
-    """The conductors within one cable."""
+class HeldConductor(NamedTuple):
+    """The conductors within one cable, which a pulling eye holds, and where the request gives them."""
 
-    material: ConductorMaterial = Field(description="Metal of the conductor.", examples=["copper"])
-    size: Omissible[ConductorSize] = Field(
-        default=None, description="Conductor size; give this or the area.", examples=["500 kcmil"]
-    )
-    area: Omissible[MetalArea] = Field(
-        default=None,
-        description="Metal area of one conductor; give this or the size.",
-        examples=[{"value": 240, "unit": "mm2"}],
-    )
-    temper: Omissible[ConductorTemper] = Field(
-        default=None, description="Temper or alloy of the metal.", examples=["aa_8000"]
-    )
-    allowable_stress: Omissible[PullingStress] = Field(
-        default=None,
-        description="Pull per metal area that the conductor bears, in place of the published one.",
-        examples=[{"value": 70.2, "unit": "MPa"}],
-    )
-    count: Annotated[int, Field(ge=1, le=200)] = Field(
-        description="Conductors of this size in one cable, shields and grounds not counted.", examples=[1]
-    )
+    material: ConductorMaterial
+    size: ConductorSize | None
+    area: ConductorArea | None
+    temper: ConductorTemper | None
+    allowable_stress: Pressure | None
+    in_one_cable: int
+    pointer: str
 
 
-class CableSet(Form):
-    """Equal cables pulled together."""
+class Line(NamedTuple):
+    """So many of one cable: `diameter` [m], `mass` of one [kg/m], its conductors if they are known, the cable as given
+    and where. Building wire and bare conductor are out of a table (`is_wire`).
+    """
 
-    count: Annotated[int, Field(ge=1, le=100)] = Field(description="Cables pulled together.", examples=[3])
-    diameter: Diameter = Field(description="Outside diameter of one cable.", examples=[{"value": 1.42, "unit": "in"}])
-    mass_per_length: CableMass = Field(
-        description="Mass per length of one cable.", examples=[{"value": 2.6, "unit": "lb/ft"}]
-    )
-    conductor: Omissible[PulledConductor] = Field(
-        default=None, description="What the pulling eye holds; without it only the gear limits the tension."
-    )
-    arrangement: Omissible[CableArrangement] = Field(
-        default=None,
-        description="How the cables lie; factory-triplexed cable is triangular.",
-        examples=["triangular"],
-    )
-    cable_type: Omissible[CableType] = Field(
-        default=None, description="Kind of cable, for its sidewall pressure.", examples=["power_shielded_5_to_35_kv"]
-    )
-    shielding: Omissible[CableShielding] = Field(
-        default=None, description="Make-up of the cable, for its bending radius.", examples=["shielded"]
-    )
-    shielded_conductor_diameter: Omissible[Diameter] = Field(
-        default=None,
-        description="Outside diameter of one shielded conductor within an individually shielded cable.",
-        examples=[{"value": 0.9, "unit": "in"}],
-    )
-    sheath: Omissible[CableSheath] = Field(
-        default=None, description="What a basket grip would hold.", examples=["nonmetallic"]
-    )
-    weight_correction_factor: Omissible[Annotated[float, Field(ge=1, le=10)]] = Field(
-        default=None,
-        description="Factor on friction for cables side by side, in place of the one of their arrangement.",
-        examples=[1.4],
-    )
+    cable_count: int
+    diameter: float
+    mass: float
+    conductor: HeldConductor | None
+    is_wire: bool
+    given: PulledCable
+    pointer: str
 
 
-class Lie(NamedTuple):
-    """How a set of cables lies in a conduit, and the factors that follow; `weight` of all cables [N/m]."""
+class CableSet(NamedTuple):
+    """All cables of a pull: the lines, every diameter [m] in falling order, and the `weight` of all [N/m]."""
 
-    arrangement: engineering.Arrangement
-    ratio: float
-    weight_correction: float
-    sidewall_factor: float
+    lines: list[Line]
+    diameters: list[float]
     weight: float
-    clearance: float | None
-    handbook_clearance: float | None
 
 
-def lie_of(cables: CableSet, bore: float, sheet: Worksheet) -> Lie:
-    """Settle how the cables lie in a bore [m]; refuses cables that do not pass."""
-    diameter, count = cables.diameter.si, cables.count
-    ratio = bore / diameter
-    if ratio < engineering.least_ratio(count) * (1 - 1e-9):
-        unit = cables.diameter.unit
-        largest = unit.from_si(bore / engineering.least_ratio(count))
-        raise UnanswerableError(
+def settle_cables(lines: Sequence[CableLine], sheet: Worksheet) -> CableSet:
+    """Settle what every line of cables is; all faults at once."""
+    faults = Gathering()
+    settled: list[Line] = []
+    for index, line in enumerate(lines):
+        with faults:
+            settled.append(_settle_line(line, f"#/cables/{index}/cable", sheet))
+    total = sum(line.count for line in lines)
+    if total > MOST_CABLES:
+        faults.faults.append(
             Fault(
-                "#/cables/diameter/value",
-                "cables_do_not_pass",
-                f"{count} cables of {cables.diameter} do not pass an inside diameter of {unit.from_si(bore):.4g} "
-                f"{unit.value}: at most {largest:.4g} {unit.value} each.",
-                {"maximum": {"value": largest, "unit": unit.value}},
+                "#/cables", "too_many_cables", f"{total} cables: {MOST_CABLES} are the most.", {"maximum": MOST_CABLES}
             )
         )
-    arrangement = _arrangement(cables, ratio, sheet)
-    if count > 4 or cables.weight_correction_factor is not None:
-        given = cables.weight_correction_factor
-        weight_correction = sheet.settle("#/cables/weight_correction_factor", given, MANY_CABLES)
-    else:
-        weight_correction = engineering.weight_correction_factor(arrangement, ratio)
-    sheet.cite("wall-reactions")
-    if count == 3:
-        caution_in_jam_band(ratio, sheet)
-    clearance = engineering.clearance(arrangement, bore, diameter)
-    if clearance is not None and clearance < CLEARANCE_MINIMUM.value.si:
-        told = sheet.tell.size(clearance)
+    faults.stop()
+    diameters = [line.diameter for line in settled for _ in range(line.cable_count)]
+    diameters.sort(reverse=True)
+    return CableSet(settled, diameters, sum(line.cable_count * line.mass for line in settled) * STANDARD_GRAVITY)
+
+
+def _settle_line(line: CableLine, pointer: str, sheet: Worksheet) -> Line:
+    cable = line.cable
+    if cable.kind == "measured" or cable.kind == "multiconductor":  # noqa: PLR1714  (each narrows the type)
+        if cable.mass_per_length is None:
+            raise UnanswerableError(
+                Fault(
+                    f"{pointer}/mass_per_length", "missing", "The pull needs the mass of the cable per length: give it."
+                )
+            )
+        held = cable.conductor
+        conductor = None
+        if held is not None:
+            where = f"{pointer}/conductor"
+            metal = (held.material, held.size, held.area, held.temper, held.allowable_stress)
+            conductor = HeldConductor(*metal, held.count, where)
+        return Line(line.count, cable.diameter.si, cable.mass_per_length.si, conductor, False, cable, pointer)
+    row = row_of(cable, sheet, pointer)
+    insulation = None if cable.kind == "bare" else cable.insulation
+    mass = cable.mass_per_length
+    kilograms = _derived_mass(row, cable.material, insulation, pointer, sheet) if mass is None else mass.si
+    conductor = None
+    if cable.material is not None:
+        metal = (cable.material, cable.size, None, cable.temper, cable.allowable_stress)
+        conductor = HeldConductor(*metal, 1, pointer)
+    diameter = float(row.diameter_in) * LengthUnit.INCH.scale
+    return Line(line.count, diameter, kilograms, conductor, True, cable, pointer)
+
+
+def _derived_mass(
+    row: ConductorRow, material: ConductorMaterial | None, insulation: Insulation | None, pointer: str, sheet: Worksheet
+) -> float:
+    """Give the mass [kg/m] that metal and insulation of the tables make; the caller may give another."""
+    if material is None:
+        raise UnanswerableError(
+            Fault(
+                f"{pointer}/material",
+                "missing",
+                "The mass of the wire follows from its metal: give the material, or the mass per length.",
+                [metal.value for metal in ConductorMaterial],
+            )
+        )
+    mass = wire_mass(row, material, insulation)
+    words = "derived: metal and insulation of the tables (a maker's figure governs)"
+    sheet.assume(f"{pointer}/mass_per_length", sheet.tell.mass_per_length(mass), words, "wire-mass-derivation")
+    return mass
+
+
+def lie_in(
+    cables: CableSet,
+    bore: float,
+    arrangement: CableArrangement | None,
+    factor: float | None,
+    sheet: Worksheet,
+    pointer: str,
+) -> engineering.Lie:
+    """Settle how the cables lie in a bore [m], that of the conduit at `pointer`; refuses cables that do not pass."""
+    diameters = cables.diameters
+    if not engineering.passes(diameters, bore):
+        raise UnanswerableError(_too_large(cables, bore))
+    given = _arrangement(diameters, arrangement)
+    if len(diameters) > 4 and factor is None:
+        sheet.settle_once("#/weight_correction_factor", None, MANY_CABLES)
+    lie = engineering.lie_of(diameters, bore, given, factor, MANY_CABLES.value)
+    sheet.cite("wall-reactions", "pulling-arrangement")
+    if engineering.acts_as_three(diameters):
+        ratio = bore / engineering.mean_of_larger_three(diameters)
+        caution_in_jam_band(ratio, sheet, triplexed=given is Arrangement.TRIPLEXED, pointer=pointer)
+    if len(diameters) == 2 and lie.weight_correction > TIGHT_PAIR.value:
+        sheet.find(
+            Severity.CAUTION,
+            "two_cables_wedge",
+            f"Two cables have almost no room side by side: they wedge against each other and the wall, and multiply "
+            f"friction by {lie.weight_correction:.2f}. Take a larger conduit.",
+            TIGHT_PAIR.source,
+            lie.weight_correction,
+            TIGHT_PAIR.value,
+            pointer=pointer,
+        )
+    if lie.clearance is not None and lie.clearance < CLEARANCE_MINIMUM.value.si:
+        told = sheet.tell.size(lie.clearance)
         sheet.find(
             Severity.CAUTION,
             "little_clearance",
@@ -137,40 +172,54 @@ def lie_of(cables: CableSet, bore: float, sheet: Worksheet) -> Lie:
             CLEARANCE_MINIMUM.source,
             told,
             sheet.tell.given(CLEARANCE_MINIMUM.value),
+            pointer=pointer,
         )
-    return Lie(
-        arrangement,
-        ratio,
-        weight_correction,
-        engineering.sidewall_factor(arrangement, weight_correction),
-        count * cables.mass_per_length.si * STANDARD_GRAVITY,
-        clearance,
-        engineering.handbook_clearance(arrangement, bore, diameter),
-    )
+    return lie
 
 
-def _arrangement(cables: CableSet, ratio: float, sheet: Worksheet) -> engineering.Arrangement:
-    if cables.arrangement is None:
-        chosen = engineering.arrangement_for(cables.count, ratio)
-        if cables.count == 3:
-            sheet.assume(
-                "#/cables/arrangement",
-                chosen.value,
-                f"from memory: by the ratio of conduit to cable diameter, {ratio:.2f} (triangular below 2.5, else the "
-                "cradle, whose friction is higher)",
-                "pulling-arrangement",
-            )
-        return chosen
-    possible = engineering.ARRANGEMENTS_OF.get(cables.count, (engineering.Arrangement.MANY,))
-    given = _ARRANGEMENTS[cables.arrangement]
-    if given not in possible:
-        allowed = [arrangement.value for arrangement in possible]
+def _arrangement(diameters: Sequence[float], given: CableArrangement | None) -> Arrangement | None:
+    """Give the arrangement that is sure, None where it is not; refuses one in which so many cables cannot lie."""
+    if given is None:
+        return None
+    possible = engineering.possible_arrangements(diameters)
+    arrangement = _ARRANGEMENTS[given]
+    if arrangement not in possible:
+        allowed = [one.value for one in possible]
         raise UnanswerableError(
             Fault(
-                "#/cables/arrangement",
+                "#/arrangement",
                 "arrangement_impossible",
-                f"{cables.count} cables cannot lie {given.value}: {' or '.join(allowed)}.",
+                f"{len(diameters)} such cables cannot lie {given.value}: {' or '.join(allowed)}.",
                 allowed,
             )
         )
-    return given
+    return arrangement
+
+
+def _too_large(cables: CableSet, bore: float) -> Fault:
+    """Say that the set does not pass, and how large its largest cable could be beside the others."""
+    largest = max(cables.lines, key=lambda line: line.diameter)
+    others = [
+        diameter for line in cables.lines if line is not largest for diameter in [line.diameter] * line.cable_count
+    ]
+
+    def passes(diameter: float) -> bool:
+        return engineering.passes(sorted([*others, *[diameter] * largest.cable_count], reverse=True), bore)
+
+    cable = largest.given
+    unit = LengthUnit.INCH
+    if cable.kind == "measured" or cable.kind == "multiconductor":  # noqa: PLR1714  (each narrows the type)
+        unit = cable.diameter.unit
+    member = "size" if largest.is_wire else "diameter/value"
+    most = largest_complying(passes, bore * 1e-6, bore)
+    inside = f"an inside diameter of {unit.from_si(bore):.4g} {unit.value}"
+    what = f"{len(cables.diameters)} cables, the largest of {unit.from_si(largest.diameter):.4g} {unit.value}, "
+    if most is None:
+        return Fault("#/cables", "cables_do_not_pass", f"{what}do not pass {inside}, however small the largest were.")
+    most = min(most, largest.diameter)
+    return Fault(
+        f"{largest.pointer}/{member}",
+        "cables_do_not_pass",
+        f"{what}do not pass {inside}: at most {unit.from_si(most):.4g} {unit.value} each for the largest.",
+        {"maximum": {"value": unit.from_si(most), "unit": unit.value}},
+    )

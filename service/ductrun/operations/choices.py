@@ -162,11 +162,12 @@ class ConductorMaterial(Code):
 
 
 class CableArrangement(Code):
-    """How cables lie in the conduit; three cables lie triangular or cradled."""
+    """How cables lie in the conduit; three cables lie triangular or cradled, triplexed if twisted at the factory."""
 
     SINGLE = "single"
     TWO = "two"
     TRIANGULAR = "triangular"
+    TRIPLEXED = "triplexed"
     CRADLED = "cradled"
     DIAMOND = "diamond"
     MANY = "many"
@@ -203,14 +204,31 @@ class CableSheath(Code):
     COPPER_OR_ALUMINUM = "copper_or_aluminum"
 
 
+class CableJacket(Code):
+    """Jackets with a published friction in conduit."""
+
+    PE = "pe"
+    PVC = "pvc"
+    NEOPRENE = "neoprene"
+
+
+class BendMade(Code):
+    """How a bend comes about: bought as an elbow or sweep, or bent on site."""
+
+    FACTORY_ELBOW = "factory_elbow"
+    FIELD_BEND = "field_bend"
+
+
 class CableType(Code):
-    """Kinds of cable with a published sidewall pressure."""
+    """Kinds of cable with a published sidewall pressure; general where it is not known."""
 
     GENERAL = "general"
+    INSTRUMENTATION = "instrumentation"
     CONTROL_NONSHIELDED_600_V = "control_nonshielded_600_v"
     CONTROL_SHIELDED_600_V = "control_shielded_600_v"
     POWER_NONSHIELDED_600_V = "power_nonshielded_600_v"
-    POWER_SHIELDED_5_TO_35_KV = "power_shielded_5_to_35_kv"
+    POWER_SHIELDED_5_TO_15_KV = "power_shielded_5_to_15_kv"
+    POWER_SHIELDED_25_TO_46_KV = "power_shielded_25_to_46_kv"
     INTERLOCKED_ARMOR = "interlocked_armor"
     CORRUGATED_ARMOR = "corrugated_armor"
 
@@ -228,6 +246,12 @@ class Attachment(Code):
 
     PULLING_EYE = "pulling_eye"
     BASKET_GRIP = "basket_grip"
+
+
+class BoxPlacing(Code):
+    """Where pull points stand if nothing is said of it."""
+
+    BETWEEN_SECTIONS = "between_sections"
 
 
 class PullDirection(Code):

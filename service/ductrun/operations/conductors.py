@@ -14,6 +14,7 @@ from ductrun.operations.choices import BareStranding, ConductorSize, Insulation,
 from ductrun.operations.conduits import exact_inches
 from ductrun.operations.defaults import choice, citation
 from ductrun.operations.inputs import Count, Diameter, Form, Omissible
+from ductrun.operations.pulled_cables import BareCable, CompactCable, ListedCable
 from ductrun.operations.worksheet import Fault, Gathering, UnanswerableError, Worksheet, listing
 from ductrun.tables import TABLES
 from ductrun.tables.rows import Conductor as ConductorRow
@@ -118,13 +119,12 @@ OneConductor = TypeAliasType(
 Conductors = Annotated[list[Conductor], Field(min_length=1, max_length=200)]
 # Annex C counts a single one of these by the 0.8 rule; for a cable, or one only measured, it is the caller's choice
 LISTED_KINDS = ("listed", "compact", "bare")
+Wire = OneListedConductor | OneCompactConductor | OneBareConductor | ListedCable | CompactCable | BareCable
 
 
-def _row_of(
-    conductor: OneListedConductor | OneCompactConductor, table: str, stranding: str, pointer: str
-) -> ConductorRow:
-    sizes = _ROWS.get((table, conductor.insulation.value, stranding), {})
-    row = sizes.get(conductor.size.value)
+def _row_of(insulation: Insulation, size: ConductorSize, table: str, stranding: str, pointer: str) -> ConductorRow:
+    sizes = _ROWS.get((table, insulation.value, stranding), {})
+    row = sizes.get(size.value)
     if row is None:
         has = list(sizes)
         text = f"It has {listing(has)}." if has else f"Table {table} does not list it: give the measured diameter."
@@ -132,14 +132,14 @@ def _row_of(
             Fault(
                 f"{pointer}/size" if has else f"{pointer}/insulation",
                 "conductor_not_listed",
-                f"Table {table} has no {conductor.insulation.value} of {conductor.size.value}. {text}",
+                f"Table {table} has no {insulation.value} of {size.value}. {text}",
                 has or sorted({insulation for where, insulation, _ in _ROWS if where == table}),
             )
         )
     return row
 
 
-def _bare_row(conductor: OneBareConductor, sheet: Worksheet, pointer: str) -> ConductorRow:
+def _bare_row(conductor: OneBareConductor | BareCable, sheet: Worksheet, pointer: str) -> ConductorRow:
     made = {name: _ROWS["8", "bare", name].get(conductor.size.value) for name in ("solid", "stranded")}
     listed = {name: row for name, row in made.items() if row is not None}
     stranding = conductor.stranding
@@ -163,14 +163,10 @@ def _circle(diameter: Length) -> tuple[Decimal, Decimal]:
     return engineering.circle_area(inches), inches
 
 
-def measures_of(conductor: OneConductor, sheet: Worksheet, pointer: str) -> tuple[Decimal, Decimal]:
-    """Give the area [in2] and the diameter [in] of one conductor, from its table or its measure."""
-    if conductor.kind == "measured":
-        return _circle(conductor.diameter)
-    if conductor.kind == "cable":
-        return _circle(conductor.major_diameter)
+def row_of(conductor: Wire, sheet: Worksheet, pointer: str) -> ConductorRow:
+    """Give the table row of a conductor by its size."""
     if conductor.kind == "listed":
-        row = _row_of(conductor, "5", "", pointer)
+        row = _row_of(conductor.insulation, conductor.size, "5", "", pointer)
         if conductor.insulation is Insulation.USE_2:
             sheet.find(
                 Severity.NOTE,
@@ -179,10 +175,20 @@ def measures_of(conductor: OneConductor, sheet: Worksheet, pointer: str) -> tupl
                 citation(row.source),
             )
     elif conductor.kind == "compact":
-        row = _row_of(conductor, "5A", "compact", pointer)
+        row = _row_of(conductor.insulation, conductor.size, "5A", "compact", pointer)
     else:
         row = _bare_row(conductor, sheet, pointer)
     sheet.cite(row.source)
+    return row
+
+
+def measures_of(conductor: OneConductor, sheet: Worksheet, pointer: str) -> tuple[Decimal, Decimal]:
+    """Give the area [in2] and the diameter [in] of one conductor, from its table or its measure."""
+    if conductor.kind == "measured":
+        return _circle(conductor.diameter)
+    if conductor.kind == "cable":
+        return _circle(conductor.major_diameter)
+    row = row_of(conductor, sheet, pointer)
     return row.area_in2, row.diameter_in
 
 

@@ -123,6 +123,8 @@ Expansivity = Annotated[
     ExpansionCoefficient,
     Between(ExpansionCoefficient.parse(1e-7, "1/degF"), ExpansionCoefficient.parse(1e-3, "1/degF")),
 ]
+CableTail = Annotated[Length, _feet(0, 1_000)]
+ReelLength = Annotated[Length, _feet(1, 100_000)]
 PullAnchor = Annotated[Force, Between(Force.parse(1, "lbf"), Force.parse(1_000_000, "lbf"))]
 FluidDensity = Annotated[Density, Between(Density.parse(20, "lb/ft3"), Density.parse(300, "lb/ft3"))]
 CementContent = Annotated[Density, Between(Density.parse(1, "lb/ft3"), Density.parse(100, "lb/ft3"))]
@@ -134,5 +136,6 @@ BatchVolume = Annotated[Volume, Between(Volume.parse(0.001, "yd3"), Volume.parse
 BagMass = Annotated[Mass, Between(Mass.parse(1, "lb"), Mass.parse(5_000, "lb"))]
 ConcreteDensity = Annotated[Density, Between(Density.parse(50, "lb/ft3"), Density.parse(300, "lb/ft3"))]
 
+FrictionCoefficient = Annotated[float, Field(ge=0.01, le=2)]
 Percent = Annotated[float, Field(ge=0, le=100)]
 Count = Annotated[int, Field(ge=1, le=100_000)]

@@ -24,16 +24,37 @@ def in_jam_band(ratio: float) -> bool:
     return JAM_LOW <= ratio <= JAM_HIGH
 
 
-def caution_in_jam_band(ratio: float, sheet: Worksheet, remedy: str = "Take another conduit size.") -> None:
-    """Caution where three cables may wedge, and say what would get them out of the band."""
-    if in_jam_band(ratio):
-        sheet.find(
-            Severity.CAUTION,
-            "jam_ratio_in_band",
-            f"Three cables may wedge in a bend: conduit over cable diameter is {ratio:.2f} ({ratio * OVALITY:.2f} with "
-            f"ovality), inside the jam band of {JAM_LOW:.2f} to {JAM_HIGH:.2f}. {remedy}",
-            f"{sheet.rule('jam')}; {citation('anixter-seven-tips')}",
-            ratio,
-            JAM_HIGH if ratio > (JAM_LOW + JAM_HIGH) / 2 else JAM_LOW,
+def caution_in_jam_band(
+    ratio: float,
+    sheet: Worksheet,
+    remedy: str = "Take another conduit size.",
+    *,
+    triplexed: bool = False,
+    pointer: str | None = None,
+) -> None:
+    """Caution where three cables may wedge, and say what would get them out of the band.
+
+    Cables twisted together at the factory do not change places in a bend, so for them it is a note.
+    """
+    if not in_jam_band(ratio):
+        return
+    message = (
+        f"Three cables may wedge in a bend: conduit over cable diameter is {ratio:.2f} ({ratio * OVALITY:.2f} with "
+        f"ovality), inside the jam band of {JAM_LOW:.2f} to {JAM_HIGH:.2f}. {remedy}"
+    )
+    if triplexed:
+        message = (
+            f"Conduit over cable diameter is {ratio:.2f}, inside the jam band of {JAM_LOW:.2f} to {JAM_HIGH:.2f}: "
+            "three loose cables could wedge, triplexed ones hold together (from memory). Keep the twist up to the "
+            "pulling eye."
         )
-        sheet.cite("anixter-seven-tips")
+    sheet.find(
+        Severity.NOTE if triplexed else Severity.CAUTION,
+        "triplexed_in_jam_band" if triplexed else "jam_ratio_in_band",
+        message,
+        f"{sheet.rule('jam')}; {citation('anixter-seven-tips')}",
+        ratio,
+        JAM_HIGH if ratio > (JAM_LOW + JAM_HIGH) / 2 else JAM_LOW,
+        pointer=pointer,
+    )
+    sheet.cite("anixter-seven-tips")

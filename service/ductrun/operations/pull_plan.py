@@ -13,13 +13,19 @@ from typing_extensions import TypeAliasType
 from ductrun.engineering import pull_search
 from ductrun.engineering import pulling as engineering
 from ductrun.operations import answers
-from ductrun.operations.choices import PullDirection, Severity
+from ductrun.operations.choices import BoxPlacing, PullDirection, Severity
+from ductrun.operations.defaults import choice
 from ductrun.operations.inputs import Form, Interval, Omissible, RoutePosition
 from ductrun.operations.operation import Operation
-from ductrun.operations.pull_inputs import Pulling, PullInputs, settle
+from ductrun.operations.pull_direction import Direction, direction_of
+from ductrun.operations.pull_findings import caution_rope, report_brake
+from ductrun.operations.pull_inputs import PullInputs, settle
+from ductrun.operations.pull_telling import BrakingCase, told_brake, told_braking_case
 from ductrun.operations.pull_tension import OPERATION as PULL_TENSION
+from ductrun.operations.pulling import Pulling
 from ductrun.operations.worksheet import Fault, UnanswerableError, Worksheet, text_of
 
+BOX_POSITIONS = choice("pulling.box_positions", BoxPlacing)
 MOST_POSITIONS = 400
 _TOUCHES = 1e-6  # m: a position this close to the end of a section stands at it
 
@@ -70,15 +76,24 @@ class PlannedPull(Struct, frozen=True, gc=False):
     sidewall_pressure: Annotated[answers.ForcePerLength, Meta(description="Highest sidewall pressure; 0 without bend.")]
     bend_total: Annotated[answers.Angle, Meta(description="Bends of this pull together.")]
     utilization_percent: Annotated[float, Meta(description="The largest share of its limits that it uses.")]
+    brake_tension: Annotated[
+        answers.Force | UnsetType, Meta(description="Force with which the reel must hold back, if it must.")
+    ] = UNSET
+    braking_case: Annotated[
+        BrakingCase | UnsetType, Meta(description="The pull at the low friction, where the route can run away.")
+    ] = UNSET
 
 
 class PullPlanResult(Struct, frozen=True, gc=False):
     """The fewest pulls, or the bend that forbids any."""
 
-    possible: Annotated[bool, Meta(description="Whether any plan keeps all limits.")]
     pulls: Annotated[list[PlannedPull], Meta(description="The pulls in the order of the route; none if impossible.")]
     pull_count: Annotated[int, Meta(description="Pulls of the plan.")]
     box_count: Annotated[int, Meta(description="Pull points between them.")]
+    possible: Annotated[
+        bool | UnsetType,
+        Meta(description="Whether a plan keeps all limits; absent where something that decides was not judged."),
+    ] = UNSET
     worst_utilization_percent: Annotated[
         float | UnsetType, Meta(description="Largest share of its limits that any pull uses: the lowest there can be.")
     ] = UNSET
@@ -113,9 +128,13 @@ class _Cut:
                 cuts = [start + section.length * part / parts for part in range(1, parts)]
                 self._stop_if(here=True)
             for place in [*cuts, end]:
-                self._add(engineering.Straight(place - self.places[-1], section.grade), index)
+                self._add(section._replace(length=place - self.places[-1]), index)
                 self._stop_if(listed is None or place != end or any(abs(at - end) <= _TOUCHES for at in listed))
         self._stop_if(here=True)
+
+    def loses_a_bend(self, span: pull_search.Span, pulling: Pulling) -> bool:
+        """Say whether a bend was left out at a joint within a pull; at its ends a pull point may turn."""
+        return any(span.start < self.origin.index(joint) < span.end for joint in pulling.lost_bends)
 
     def _add(self, element: engineering.Section, index: int) -> None:
         self.elements.append(element)
@@ -164,45 +183,38 @@ def _check_positions(cut: _Cut, positions: BoxPositions | None, sheet: Worksheet
 def compute(request: PullPlanRequest, sheet: Worksheet) -> PullPlanResult:
     """Find the fewest pulls, and with that number those whose worst use of the limits is lowest."""
     pulling = settle(request, sheet)
-    if request.box_positions is None:
-        sheet.assume("#/box_positions", "between_sections", "common practice, no source", "trade-practice")
-    cut = _Cut(pulling.route, request.box_positions)
-    _check_positions(cut, request.box_positions, sheet)
+    positions = request.box_positions
+    if positions is None:
+        sheet.settle("#/box_positions", None, BOX_POSITIONS)
+    route, braking = pulling.route_at(pulling.coefficient), pulling.braking_at(pulling.coefficient)
+    cut = _Cut(route, positions)
+    _check_positions(cut, positions, sheet)
+    if pulling.forbidden_bend is not None:
+        return _nothing(pulling.forbidden_bend)
+    held = None if braking is None else _Cut(braking, positions).elements
     stops = sorted(cut.stops)
-    turned = [element.reversed() for element in cut.elements]
-    found = pull_search.spans(cut.elements, turned, stops, pulling.load, pulling.limits)
-    chain = pull_search.fewest_pulls(found, stops)
-    if chain is None:
-        return _impossible(cut, stops, found, pulling, sheet)
-    tell = sheet.tell
-    pulls = [
-        PlannedPull(
-            start=tell.distance(cut.places[span.start]),
-            end=tell.distance(cut.places[span.end]),
-            direction=PullDirection.REVERSED if span.backward else PullDirection.FORWARD,
-            tension=tell.force(span.use.tension),
-            sidewall_pressure=tell.force_per_length(span.use.pressure),
-            bend_total=tell.angle(span.use.bend_total),
-            utilization_percent=span.use.share * 100,
+    found = pull_search.spans(cut.elements, held, stops, pulling.load, pulling.limits)
+    known = {key: span for key, span in found.items() if span.use.judged and not cut.loses_a_bend(span, pulling)}
+    chain, every = pull_search.fewest_pulls(known, stops), pull_search.fewest_pulls(found, stops)
+    if every is None:
+        return _impossible(cut, stops, found, held, pulling, sheet)
+    judged = chain is not None and pulling.tension_judged
+    if chain is not None and len(every) < len(chain):
+        sheet.find(
+            Severity.NOTE,
+            "fewer_pulls_with_more_known",
+            f"{len(every)} pulls may do instead of {len(chain)}, once brake and bends are known: give the brake limit, "
+            "and every bend.",
+            "derived",
+            float(len(every)),
+            float(len(chain)),
+            pointer="#/brake_limit",
         )
-        for span in chain
-    ]
-    for index, (span, pull) in enumerate(zip(chain, pulls, strict=True), start=1):
-        sheet.show(
-            f"pull {index}",
-            "largest share of tension and sidewall pressure",
-            f"{text_of(pull.start)} to {text_of(pull.end)}, {pull.direction.value}: {text_of(pull.tension)}",
-            span.use.share * 100,
-        )
-    sheet.find(
-        Severity.CAUTION,
-        "rope_under_tension",
-        "Nobody stands in line with a rope under tension; use rated gear, watch the tension, and stop if it rises "
-        "unexpectedly. The limits of the cable's maker govern.",
-        "common practice, no source",
-    )
+    ways = [_way_of(span, cut, held, pulling) for span in chain or every]
+    pulls = [_told(span, way, cut, pulling, sheet) for span, way in zip(chain or every, ways, strict=True)]
+    _report(pulls, ways, pulling, sheet)
     return PullPlanResult(
-        possible=True,
+        possible=True if judged else UNSET,
         pulls=pulls,
         pull_count=len(pulls),
         box_count=len(pulls) - 1,
@@ -210,18 +222,70 @@ def compute(request: PullPlanRequest, sheet: Worksheet) -> PullPlanResult:
     )
 
 
+def _way_of(
+    span: pull_search.Span, cut: _Cut, held: Sequence[engineering.Section] | None, pulling: Pulling
+) -> Direction:
+    """Carry one pull of the plan."""
+    ways = [
+        None
+        if elements is None
+        else engineering.reverse(elements[span.start : span.end])
+        if span.backward
+        else elements[span.start : span.end]
+        for elements in (cut.elements, held)
+    ]
+    assert ways[0] is not None  # noqa: S101  (the pulling route is always there)
+    return direction_of(ways[0], ways[1], pulling)
+
+
+def _told(span: pull_search.Span, way: Direction, cut: _Cut, pulling: Pulling, sheet: Worksheet) -> PlannedPull:
+    tell = sheet.tell
+    return PlannedPull(
+        start=tell.distance(cut.places[span.start]),
+        end=tell.distance(cut.places[span.end]),
+        direction=PullDirection.REVERSED if span.backward else PullDirection.FORWARD,
+        tension=tell.force(span.use.pulling.final),
+        sidewall_pressure=tell.force_per_length(span.use.pulling.pressure),
+        bend_total=tell.angle(span.use.bend_total),
+        utilization_percent=span.use.share * 100,
+        brake_tension=told_brake(way, way.pulling, sheet),
+        braking_case=told_braking_case(way, pulling, sheet),
+    )
+
+
+def _report(pulls: Sequence[PlannedPull], ways: Sequence[Direction], pulling: Pulling, sheet: Worksheet) -> None:
+    """Show each pull, say what its reel must hold, and give the caution every pull needs."""
+    for index, (pull, way) in enumerate(zip(pulls, ways, strict=True), start=1):
+        report_brake(way, pulling, sheet, f"Pull {index}: ")
+        sheet.show(
+            f"pull {index}",
+            "largest share of tension, sidewall pressure and brake",
+            f"{text_of(pull.start)} to {text_of(pull.end)}, {pull.direction.value}: {text_of(pull.tension)}",
+            pull.utilization_percent,
+        )
+    caution_rope(sheet, braked=any(way.braked for way in ways))
+
+
+def _nothing(section: int) -> PullPlanResult:
+    return PullPlanResult(possible=False, pulls=[], pull_count=0, box_count=0, forbidding_section=section)
+
+
 def _impossible(
     cut: _Cut,
     stops: Sequence[int],
     found: dict[tuple[int, int], pull_search.Span],
+    held: Sequence[engineering.Section] | None,
     pulling: Pulling,
     sheet: Worksheet,
 ) -> PullPlanResult:
     """Name what forbids any plan: the first stretch between neighboring places that breaks a limit from both ends."""
     start, end = next(pair for pair in pairwise(stops) if pair not in found)
-    elements = cut.elements[start:end]
-    ways = (elements, engineering.reverse(elements))
-    uses = [pull_search.use_of(way, pulling.load, pulling.limits) for way in ways]
+    elements, low = cut.elements[start:end], None if held is None else held[start:end]
+    turned = None if low is None else engineering.reverse(low)
+    uses = [
+        pull_search.use_of(way, braking, pulling.load, pulling.limits)
+        for way, braking in ((elements, low), (engineering.reverse(elements), turned))
+    ]
     use = min(uses, key=lambda one: one.share)
     bends = [at for at in range(start, end) if not isinstance(cut.elements[at], engineering.Straight)]
     index = cut.origin[bends[0] if bends else start]
@@ -236,8 +300,9 @@ def _impossible(
         f"No plan keeps the limits: the stretch from {text_of(told_start)} to {text_of(told_end)}, with the {what}, "
         f"takes {share} from its better end. Allow a pull point within it, widen the bend, or take a lighter pull.",
         pulling.tension_rule,
+        pointer=f"#/sections/{index}",
     )
-    return PullPlanResult(possible=False, pulls=[], pull_count=0, box_count=0, forbidding_section=index)
+    return _nothing(index)
 
 
 OPERATION = Operation(

@@ -10,13 +10,15 @@ from pydantic import Field
 
 from ductrun.engineering import pull_search
 from ductrun.engineering import pulling as engineering
+from ductrun.engineering.pull_search import Use
 from ductrun.operations import answers
-from ductrun.operations.inputs import Form
-from ductrun.operations.pull_inputs import FrictionCoefficient, Pulling
+from ductrun.operations.inputs import Form, FrictionCoefficient
+from ductrun.operations.pulling import Pulling
 from ductrun.operations.worksheet import Fault, UnanswerableError, Worksheet
 
 MOST_POINTS = 2_000
 _FRICTION_BOUNDS = (0.01, 2.0)  # those of the request
+_LONGEST = 100_000 * 0.3048  # m, as of a section
 
 
 class FrictionRange(Form):
@@ -32,11 +34,19 @@ class FrictionCase(Struct, frozen=True, gc=False):
     friction_coefficient: float
     tension: Annotated[answers.Force, Meta(description="Tension at the pulling end.")]
     sidewall_pressure: Annotated[answers.ForcePerLength, Meta(description="Highest sidewall pressure.")]
-    utilization_percent: Annotated[float, Meta(description="The larger share of the limits that is used.")]
-    within_limits: bool
+    utilization_percent: Annotated[float, Meta(description="The largest share of the limits that is used.")]
     reversed_tension: Annotated[answers.Force, Meta(description="Tension at the pulling end from the other end.")]
     reversed_utilization_percent: Annotated[float, Meta(description="The same from the other end.")]
-    reversed_within_limits: bool
+    within_limits: Annotated[
+        bool | UnsetType, Meta(description="Whether it keeps its limits; absent where that was not judged.")
+    ] = UNSET
+    reversed_within_limits: Annotated[bool | UnsetType, Meta(description="The same from the other end.")] = UNSET
+    brake_tension: Annotated[
+        answers.Force | UnsetType, Meta(description="Force with which the reel must hold back, if it must.")
+    ] = UNSET
+    reversed_brake_tension: Annotated[answers.Force | UnsetType, Meta(description="The same from the other end.")] = (
+        UNSET
+    )
 
 
 class LargestComplying(Struct, frozen=True, gc=False):
@@ -51,8 +61,8 @@ class LargestComplying(Struct, frozen=True, gc=False):
     last_straight: Annotated[
         answers.Length | UnsetType,
         Meta(
-            description="Longest last straight: the last section if it is one, else a level one that could follow. "
-            "Absent if the pull before it does not comply, or if no length is too long."
+            description="Longest last straight: the last section if it is one, else one at the grade of its end that "
+            "could follow. Absent if the pull before it does not comply, or if no length is too long."
         ),
     ] = UNSET
 
@@ -64,15 +74,17 @@ class ProfilePoint(Struct, frozen=True, gc=False):
     tension: Annotated[answers.Force, Meta(description="Tension there.")]
 
 
-def _with_friction(pulling: Pulling, coefficient: float) -> pull_search.Load:
-    """Give the load at another coefficient; both effective frictions are proportional to it."""
-    scale = coefficient / pulling.coefficient
-    straights, bends = pulling.load.friction
-    return pulling.load._replace(friction=engineering.Friction(straights * scale, bends * scale))
+def _use_at(pulling: Pulling, coefficient: float, *, backward: bool = False) -> Use:
+    """Give what the pull uses at another coefficient."""
+    route, braking = pulling.route_at(coefficient), pulling.braking_at(coefficient)
+    if backward:
+        route = engineering.reverse(route)
+        braking = None if braking is None else engineering.reverse(braking)
+    return pull_search.use_of(route, braking, pulling.load_at(coefficient), pulling.limits)
 
 
-def friction_cases(given: FrictionRange, pulling: Pulling, sheet: Worksheet) -> list[FrictionCase]:
-    """Give the pull at low, expected and high friction."""
+def friction_cases(given: FrictionRange, pulling: Pulling, sheet: Worksheet, *, violated: bool) -> list[FrictionCase]:
+    """Give the pull at low, expected and high friction; `violated` says that the route breaks a rule at any."""
     if not given.low <= pulling.coefficient <= given.high:
         raise UnanswerableError(
             Fault(
@@ -82,56 +94,61 @@ def friction_cases(given: FrictionRange, pulling: Pulling, sheet: Worksheet) -> 
                 {"low": {"maximum": pulling.coefficient}, "high": {"minimum": pulling.coefficient}},
             )
         )
-    backwards = engineering.reverse(pulling.route)
+    return [
+        _friction_case(coefficient, pulling, sheet, violated=violated)
+        for coefficient in (given.low, pulling.coefficient, given.high)
+    ]
+
+
+def _friction_case(coefficient: float, pulling: Pulling, sheet: Worksheet, *, violated: bool) -> FrictionCase:
+    use, other = (_use_at(pulling, coefficient, backward=backward) for backward in (False, True))
+    if not (math.isfinite(use.share) and math.isfinite(other.share)):
+        raise UnanswerableError(
+            Fault(
+                "#/friction_range/high",
+                "tension_beyond_any_rope",
+                f"At a coefficient of {coefficient:g} the tension grows beyond any rope: lower it.",
+            )
+        )
+    incoming = pulling.load_at(coefficient).incoming
     tell = sheet.tell
-    cases = []
-    for coefficient in (given.low, pulling.coefficient, given.high):
-        load = _with_friction(pulling, coefficient)
-        use, other = (pull_search.use_of(way, load, pulling.limits) for way in (pulling.route, backwards))
-        if not (math.isfinite(use.share) and math.isfinite(other.share)):
-            raise UnanswerableError(
-                Fault(
-                    "#/friction_range/high",
-                    "tension_beyond_any_rope",
-                    f"At a coefficient of {coefficient:g} the tension grows beyond any rope: lower it.",
-                )
-            )
-        cases.append(
-            FrictionCase(
-                friction_coefficient=coefficient,
-                tension=tell.force(use.tension),
-                sidewall_pressure=tell.force_per_length(use.pressure),
-                utilization_percent=use.share * 100,
-                within_limits=use.share <= 1 + 1e-9,
-                reversed_tension=tell.force(other.tension),
-                reversed_utilization_percent=other.share * 100,
-                reversed_within_limits=other.share <= 1 + 1e-9,
-            )
-        )
-    return cases
+
+    def within(one: Use) -> bool | UnsetType:
+        if violated or one.share > 1 + 1e-9:
+            return False
+        return True if one.judged and _known(pulling) else UNSET
+
+    def brake(one: Use) -> answers.Force | UnsetType:
+        held = one.pulling.entering
+        return tell.force(held) if held > incoming * (1 + 1e-9) else UNSET
+
+    return FrictionCase(
+        friction_coefficient=coefficient,
+        tension=tell.force(use.pulling.final),
+        sidewall_pressure=tell.force_per_length(use.pulling.pressure),
+        utilization_percent=use.share * 100,
+        reversed_tension=tell.force(other.pulling.final),
+        reversed_utilization_percent=other.share * 100,
+        within_limits=within(use),
+        reversed_within_limits=within(other),
+        brake_tension=brake(use),
+        reversed_brake_tension=brake(other),
+    )
 
 
-def largest_complying(pulling: Pulling, sheet: Worksheet) -> LargestComplying:
-    """Find the largest friction, incoming tension and last straight with which the pull as given complies."""
-    route, load, limits = pulling.route, pulling.load, pulling.limits
+def _known(pulling: Pulling) -> bool:
+    return pulling.tension_judged and not pulling.lost_bends
 
-    def at_friction(coefficient: float) -> bool:
-        return pull_search.use_of(route, _with_friction(pulling, coefficient), limits).share <= 1 + 1e-12
 
-    def at_incoming(tension: float) -> bool:
-        return pull_search.use_of(route, load._replace(incoming=tension), limits).share <= 1 + 1e-12
+def largest_complying(pulling: Pulling, sheet: Worksheet, *, violated: bool) -> LargestComplying:
+    """Find the largest friction, incoming tension and last straight with which the pull as given complies.
 
-    friction = pull_search.largest_complying(at_friction, *_FRICTION_BOUNDS)
-    incoming = pull_search.largest_complying(at_incoming, 0.0, limits.tension)
-    last = route[-1]
-    ends_straight = isinstance(last, engineering.Straight)
-    before = pull_search.use_of(route[:-1] if ends_straight else route, load, limits)
-    grade = last.grade if isinstance(last, engineering.Straight) else 0.0
-    length = None
-    if before.share <= 1 + 1e-12:
-        length = pull_search.longest_last_straight(
-            before.tension, load.weight, load.friction.straights, grade, limits.tension
-        )
+    Nothing complies where the route breaks a rule at any of them (`violated`), or where the tension is not judged.
+    """
+    if violated or not _known(pulling):
+        return LargestComplying()
+    friction, incoming = _largest_friction(pulling), _largest_incoming(pulling)
+    length = _largest_last_straight(pulling)
     return LargestComplying(
         friction_coefficient=UNSET if friction is None else friction,
         incoming_tension=UNSET if incoming is None else sheet.tell.force(incoming),
@@ -139,22 +156,77 @@ def largest_complying(pulling: Pulling, sheet: Worksheet) -> LargestComplying:
     )
 
 
+def _largest_friction(pulling: Pulling) -> float | None:
+    """Give the largest coefficient that complies.
+
+    What friction adds grows with it: carried from the incoming tension alone, as if slack cable needed no brake. What
+    the brake adds shrinks with it. So the largest coefficient that complies without the brake complies with it, or
+    none does.
+    """
+
+    def without_brake(coefficient: float) -> bool:
+        try:
+            case = pull_search.carried(
+                pulling.route_at(coefficient), pulling.load.weight, pulling.load_at(coefficient).incoming
+            )
+        except OverflowError:
+            return False
+        return max(case.highest / pulling.limits.tension, case.pressure / pulling.limits.pressure) <= 1 + 1e-12
+
+    largest = pull_search.largest_complying(without_brake, *_FRICTION_BOUNDS)
+    return largest if largest is not None and _use_at(pulling, largest).complies else None
+
+
+def _largest_incoming(pulling: Pulling) -> float | None:
+    """Give the largest incoming tension [N] that complies: with so much entering, no other brake is needed."""
+    route, braking = pulling.route_at(pulling.coefficient), pulling.braking_at(pulling.coefficient)
+
+    def use_at(tension: float) -> Use:
+        return pull_search.use_of(route, braking, pulling.load._replace(incoming=tension), pulling.limits)
+
+    largest = pull_search.largest_complying(
+        lambda tension: use_at(tension).share <= 1 + 1e-12, 0, pulling.limits.tension
+    )
+    return largest if largest is not None and use_at(largest).complies else None
+
+
+def _largest_last_straight(pulling: Pulling) -> float | None:
+    """Give the longest last straight [m] that complies; None where none does, and where none is too long."""
+    route = pulling.route_at(pulling.coefficient)
+    braking = pulling.braking_at(pulling.coefficient)
+
+    def use_with(length: float) -> Use:
+        ways = [None if way is None else _ending(way, length, pulling) for way in (route, braking)]
+        assert ways[0] is not None  # noqa: S101  (the pulling route is always there)
+        return pull_search.use_of(ways[0], ways[1], pulling.load, pulling.limits)
+
+    largest = pull_search.largest_complying(lambda length: use_with(length).share <= 1 + 1e-12, 0.0, _LONGEST)
+    return largest if largest is not None and largest < _LONGEST and use_with(largest).complies else None
+
+
+def _ending(way: list[engineering.Section], length: float, pulling: Pulling) -> list[engineering.Section]:
+    """Give a route whose last straight has another length, one more where it ends with a bend."""
+    last = way[-1]
+    if isinstance(last, engineering.Straight):
+        return [*way[:-1], last._replace(length=length)]
+    friction = last.friction / pulling.contacts[-1].correction * pulling.straight_correction
+    return [*way, engineering.Straight(length, last.exit_grade, friction)]
+
+
 def _part(section: engineering.Section, share: float) -> engineering.Section:
     """Give the first part of a section."""
-    match section:
-        case engineering.Straight(length, grade):
-            return engineering.Straight(length * share, grade)
-        case engineering.HorizontalBend(radius, angle):
-            return engineering.HorizontalBend(radius, angle * share)
-        case engineering.VerticalBend(radius, entry, leave):
-            return engineering.VerticalBend(radius, entry, entry + (leave - entry) * share)
+    if isinstance(section, engineering.Straight):
+        return section._replace(length=section.length * share)
+    if isinstance(section, engineering.HorizontalBend):
+        return section._replace(angle=section.angle * share)
+    return section._replace(exit_grade=section.entry_grade + (section.exit_grade - section.entry_grade) * share)
 
 
-def profile(pulling: Pulling, spacing: float, sheet: Worksheet) -> list[ProfilePoint]:
-    """Give the tension along the run, at every joint of sections and at points at most `spacing` [m] apart."""
-    counts = [max(1, math.ceil(section.developed_length / spacing - 1e-9)) for section in pulling.route]
+def profile(pulling: Pulling, entering: float, spacing: float, sheet: Worksheet) -> list[ProfilePoint]:
+    """Give the tension along the run from `entering` [N], at joints and at points at most `spacing` [m] apart."""
+    counts = [max(1, math.ceil(section.developed_length / spacing - 1e-9)) for section in pulling.sections]
     if sum(counts) >= MOST_POINTS:
-        wider = sheet.tell.distance(2 * engineering.developed_length(pulling.route) / MOST_POINTS)
+        wider = sheet.tell.distance(2 * engineering.developed_length(pulling.sections) / MOST_POINTS)
         raise UnanswerableError(
             Fault(
                 "#/profile_spacing",
@@ -163,14 +235,14 @@ def profile(pulling: Pulling, spacing: float, sheet: Worksheet) -> list[ProfileP
                 {"minimum": {"value": wider.value, "unit": wider.unit}},
             )
         )
-    load, tell = pulling.load, sheet.tell
-    tension, position = load.incoming, 0.0
+    weight, tell = pulling.load.weight, sheet.tell
+    tension, position = entering, 0.0
     points = [ProfilePoint(tell.distance(0.0), tell.force(tension))]
-    for section, count in zip(pulling.route, counts, strict=True):
+    for section, count in zip(pulling.route_at(pulling.coefficient), counts, strict=True):
         length = section.developed_length
         for step in range(1, count + 1):
             there = _part(section, step / count) if step < count else section
-            carried = max(0.0, there.carry(tension, load.weight, load.friction))
+            carried = there.pulled(tension, weight).tension_out
             points.append(ProfilePoint(tell.distance(position + length * step / count), tell.force(carried)))
         tension = carried
         position += length

@@ -128,8 +128,9 @@ class Worksheet:
         source: str,
         actual: Figure | None = None,
         limit: Figure | None = None,
+        pointer: str | None = None,
     ) -> None:
-        """Add a finding."""
+        """Add a finding; `pointer` is the member of the request it is about."""
         self.findings.append(
             Finding(
                 severity,
@@ -138,6 +139,7 @@ class Worksheet:
                 source,
                 UNSET if actual is None else actual,
                 UNSET if limit is None else limit,
+                UNSET if pointer is None else pointer,
             )
         )
 

@@ -92,19 +92,45 @@ class Conductor(Row):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class WireDensity(Row):
+    """Density of a metal, or of the covering of some markings of insulation."""
+
+    materials: tuple[str, ...]
+    density_kg_per_m3: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Friction(Row):
-    """A published range of the friction coefficient of one cable jacket against one conduit."""
+    """A published range of the friction coefficient of one cable jacket against one conduit.
+
+    `families` are those of the conduits it speaks of; none where it speaks of no conduit on file, or only in general.
+    """
 
     jacket: str
     conduit: str
+    families: tuple[str, ...]
     lubrication: str
     low: float
     high: float
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class CableLimit(Row):
-    """A published limit for a kind of cable: sidewall pressure or the force on a basket grip.
+class SidewallLimit(Row):
+    """A published sidewall pressure of a kind of cable.
+
+    `keys` are the kinds a caller chooses it by; the lowest row of a kind is its limit, and rows without one are there
+    for comparison.
+    """
+
+    keys: tuple[str, ...]
+    cable: str
+    limit: float
+    unit: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class GripLimit(Row):
+    """A published force on a basket grip.
 
     `key` is what a caller chooses it by; rows without one are there for comparison.
     """
@@ -117,7 +143,10 @@ class CableLimit(Row):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ConductorStress(Row):
-    """A published limit of the pull on a conductor per metal area; `key` is the temper a caller chooses it by."""
+    """A published limit of the pull on a conductor per metal area.
+
+    `key` is the temper a caller chooses it by; the lowest row of a temper is its limit.
+    """
 
     key: str
     material: str
@@ -173,6 +202,16 @@ class CableBend(Row):
     cable: str
     multiple: float
     of: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class VerticalSupport(Row):
+    """Greatest rise of conductors of some sizes in a vertical raceway without a support."""
+
+    size_from: str
+    size_to: str
+    aluminum_ft: float
+    copper_ft: float
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -12,6 +12,7 @@ from .assumption_policy import AssumptionPolicy
 from .attachment import Attachment
 from .bank_alignment import BankAlignment
 from .bar_size import BarSize
+from .bare_cable import BareCable
 from .bare_conductor import BareConductor
 from .bare_stranding import BareStranding
 from .basis import Basis
@@ -21,15 +22,20 @@ from .batch_item_answer import BatchItemAnswer
 from .batch_item_answer_answer import BatchItemAnswerAnswer
 from .batch_item_request import BatchItemRequest
 from .batch_request import BatchRequest
+from .bend_made import BendMade
 from .between_sections import BetweenSections
+from .braking_case import BrakingCase
 from .burial_location import BurialLocation
 from .cable import Cable
 from .cable_arrangement import CableArrangement
-from .cable_set import CableSet
+from .cable_jacket import CableJacket
+from .cable_line import CableLine
+from .cable_order import CableOrder
 from .cable_sheath import CableSheath
 from .cable_shielding import CableShielding
 from .cable_type import CableType
 from .code_edition import CodeEdition
+from .compact_cable import CompactCable
 from .compact_conductor import CompactConductor
 from .concrete_cover import ConcreteCover
 from .conductor_area import ConductorArea
@@ -103,6 +109,7 @@ from .judged_use import JudgedUse
 from .largest_complying import LargestComplying
 from .length import Length
 from .length_unit import LengthUnit
+from .listed_cable import ListedCable
 from .listed_conductor import ListedConductor
 from .listed_conduit import ListedConduit
 from .listed_positions import ListedPositions
@@ -112,14 +119,17 @@ from .mass_per_length_unit import MassPerLengthUnit
 from .mass_unit import MassUnit
 from .material_row import MaterialRow
 from .material_table import MaterialTable
+from .measured_cable import MeasuredCable
 from .measured_conductor import MeasuredConductor
 from .measured_conduit import MeasuredConduit
+from .multiconductor_cable import MulticonductorCable
 from .one_bare_conductor import OneBareConductor
 from .one_cable import OneCable
 from .one_compact_conductor import OneCompactConductor
 from .one_listed_conductor import OneListedConductor
 from .one_measured_conductor import OneMeasuredConductor
 from .operation_name import OperationName
+from .ordered_cable import OrderedCable
 from .per_stick_interval import PerStickInterval
 from .permitted_use_answer import PermittedUseAnswer
 from .permitted_use_request import PermittedUseRequest
@@ -210,6 +220,7 @@ __all__ = (
     "AssumptionPolicy",
     "Attachment",
     "BankAlignment",
+    "BareCable",
     "BareConductor",
     "BareStranding",
     "BarSize",
@@ -220,15 +231,20 @@ __all__ = (
     "BatchItemAnswerAnswer",
     "BatchItemRequest",
     "BatchRequest",
+    "BendMade",
     "BetweenSections",
+    "BrakingCase",
     "BurialLocation",
     "Cable",
     "CableArrangement",
-    "CableSet",
+    "CableJacket",
+    "CableLine",
+    "CableOrder",
     "CableSheath",
     "CableShielding",
     "CableType",
     "CodeEdition",
+    "CompactCable",
     "CompactConductor",
     "ConcreteCover",
     "ConductorArea",
@@ -302,6 +318,7 @@ __all__ = (
     "LargestComplying",
     "Length",
     "LengthUnit",
+    "ListedCable",
     "ListedConductor",
     "ListedConduit",
     "ListedPositions",
@@ -311,14 +328,17 @@ __all__ = (
     "MassUnit",
     "MaterialRow",
     "MaterialTable",
+    "MeasuredCable",
     "MeasuredConductor",
     "MeasuredConduit",
+    "MulticonductorCable",
     "OneBareConductor",
     "OneCable",
     "OneCompactConductor",
     "OneListedConductor",
     "OneMeasuredConductor",
     "OperationName",
+    "OrderedCable",
     "PermittedUseAnswer",
     "PermittedUseRequest",
     "PermittedUseResult",

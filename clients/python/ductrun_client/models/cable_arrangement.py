@@ -7,6 +7,7 @@ class CableArrangement(StrEnum):
     MANY = "many"
     SINGLE = "single"
     TRIANGULAR = "triangular"
+    TRIPLEXED = "triplexed"
     TWO = "two"
 
     def __str__(self) -> str:

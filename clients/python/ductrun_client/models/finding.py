@@ -18,7 +18,7 @@ T = TypeVar("T", bound="Finding")
 
 @_attrs_define
 class Finding:
-    """One sentence a foreman understands: what, how much, the limit, the rule.
+    """One sentence a foreman understands: what, how much, the limit, the rule; `pointer` is where in the request.
 
     Attributes:
         code (str):
@@ -27,6 +27,7 @@ class Finding:
         source (str):
         actual (AnyQuantity | float | Unset):
         limit (AnyQuantity | float | Unset):
+        pointer (str | Unset):
     """
 
     code: str
@@ -35,6 +36,7 @@ class Finding:
     source: str
     actual: AnyQuantity | float | Unset = UNSET
     limit: AnyQuantity | float | Unset = UNSET
+    pointer: str | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
@@ -64,6 +66,8 @@ class Finding:
         else:
             limit = self.limit
 
+        pointer = self.pointer
+
         field_dict: dict[str, Any] = {}
         field_dict.update(self.additional_properties)
         field_dict.update(
@@ -78,6 +82,8 @@ class Finding:
             field_dict["actual"] = actual
         if limit is not UNSET:
             field_dict["limit"] = limit
+        if pointer is not UNSET:
+            field_dict["pointer"] = pointer
 
         return field_dict
 
@@ -124,6 +130,8 @@ class Finding:
 
         limit = _parse_limit(d.pop("limit", UNSET))
 
+        pointer = d.pop("pointer", UNSET)
+
         finding = cls(
             code=code,
             message=message,
@@ -131,6 +139,7 @@ class Finding:
             source=source,
             actual=actual,
             limit=limit,
+            pointer=pointer,
         )
 
         finding.additional_properties = d

@@ -7,9 +7,11 @@ from attrs import define as _attrs_define
 from attrs import field as _attrs_field
 
 from ..models.pull_direction import PullDirection
+from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
     from ..models.angle import Angle
+    from ..models.braking_case import BrakingCase
     from ..models.force import Force
     from ..models.force_per_length import ForcePerLength
     from ..models.length import Length
@@ -30,6 +32,9 @@ class PlannedPull:
         start (Length): A length with its unit.
         tension (Force): A force with its unit; tension is a force.
         utilization_percent (float): The largest share of its limits that it uses.
+        brake_tension (Force | Unset): A force with its unit; tension is a force.
+        braking_case (BrakingCase | Unset): The pull at the low friction, at which the cable runs away most, from its
+            own least brake.
     """
 
     bend_total: Angle
@@ -39,6 +44,8 @@ class PlannedPull:
     start: Length
     tension: Force
     utilization_percent: float
+    brake_tension: Force | Unset = UNSET
+    braking_case: BrakingCase | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
@@ -56,6 +63,14 @@ class PlannedPull:
 
         utilization_percent = self.utilization_percent
 
+        brake_tension: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.brake_tension, Unset):
+            brake_tension = self.brake_tension.to_dict()
+
+        braking_case: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.braking_case, Unset):
+            braking_case = self.braking_case.to_dict()
+
         field_dict: dict[str, Any] = {}
         field_dict.update(self.additional_properties)
         field_dict.update(
@@ -69,12 +84,17 @@ class PlannedPull:
                 "utilization_percent": utilization_percent,
             }
         )
+        if brake_tension is not UNSET:
+            field_dict["brake_tension"] = brake_tension
+        if braking_case is not UNSET:
+            field_dict["braking_case"] = braking_case
 
         return field_dict
 
     @classmethod
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
         from ..models.angle import Angle  # noqa: PLC0415
+        from ..models.braking_case import BrakingCase  # noqa: PLC0415
         from ..models.force import Force  # noqa: PLC0415
         from ..models.force_per_length import ForcePerLength  # noqa: PLC0415
         from ..models.length import Length  # noqa: PLC0415
@@ -94,6 +114,20 @@ class PlannedPull:
 
         utilization_percent = d.pop("utilization_percent")
 
+        _brake_tension = d.pop("brake_tension", UNSET)
+        brake_tension: Force | Unset
+        if isinstance(_brake_tension, Unset):
+            brake_tension = UNSET
+        else:
+            brake_tension = Force.from_dict(_brake_tension)
+
+        _braking_case = d.pop("braking_case", UNSET)
+        braking_case: BrakingCase | Unset
+        if isinstance(_braking_case, Unset):
+            braking_case = UNSET
+        else:
+            braking_case = BrakingCase.from_dict(_braking_case)
+
         planned_pull = cls(
             bend_total=bend_total,
             direction=direction,
@@ -102,6 +136,8 @@ class PlannedPull:
             start=start,
             tension=tension,
             utilization_percent=utilization_percent,
+            brake_tension=brake_tension,
+            braking_case=braking_case,
         )
 
         planned_pull.additional_properties = d

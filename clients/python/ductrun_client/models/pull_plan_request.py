@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, Any, TypeVar
 from attrs import define as _attrs_define
 
 from ..models.attachment import Attachment
+from ..models.cable_arrangement import CableArrangement
 from ..models.code_edition import CodeEdition
 from ..models.conductor_counting import ConductorCounting
 from ..models.weight_correction_use import WeightCorrectionUse
@@ -14,10 +15,11 @@ from ..types import UNSET, Unset
 if TYPE_CHECKING:
     from ..models.anywhere import Anywhere
     from ..models.between_sections import BetweenSections
-    from ..models.cable_set import CableSet
+    from ..models.cable_line import CableLine
     from ..models.force import Force
     from ..models.force_per_length import ForcePerLength
     from ..models.horizontal_bend_section import HorizontalBendSection
+    from ..models.length import Length
     from ..models.listed_conduit import ListedConduit
     from ..models.listed_positions import ListedPositions
     from ..models.measured_conduit import MeasuredConduit
@@ -33,39 +35,52 @@ class PullPlanRequest:
     """Cables, conduit, the whole route, and where pull points may stand.
 
     Attributes:
-        cables (CableSet): Equal cables pulled together.
+        cables (list[CableLine]): The cables pulled together, one line for each kind.
         conduit (ListedConduit | MeasuredConduit):
         sections (list[HorizontalBendSection | StraightSection | VerticalBendSection]): The route, in the order of the
             pull, every bend and elbow included.
         allowable_sidewall_pressure (ForcePerLength | Unset): A force per length with its unit; sidewall pressure is
             one.
         allowable_tension (Force | Unset): A force with its unit; tension is a force.
+        arrangement (CableArrangement | Unset): How cables lie in the conduit; three cables lie triangular or cradled,
+            triplexed if twisted at the factory.
         attachment (Attachment | Unset): Ways to hold the cable: by its conductors or by its jacket.
         box_positions (Anywhere | BetweenSections | ListedPositions | Unset):
+        brake_limit (Force | Unset): A force with its unit; tension is a force.
+        braking_friction_coefficient (float | Unset): Low coefficient of friction, at which a cable runs away downhill
+            most: the reel brake reckons with it.
         code_edition (CodeEdition | Unset): Editions of NFPA 70 whose numbers and rules an answer can follow.
         conductor_counting (ConductorCounting | Unset): Published rules for how many conductors share the pull: all of
             three, or two of three single conductors.
         device_limit (Force | Unset): A force with its unit; tension is a force.
+        feed_length (Length | Unset): A length with its unit.
         friction_coefficient (float | Unset): Coefficient of friction of one cable against the conduit.
         grip_limit (Force | Unset): A force with its unit; tension is a force.
         incoming_tension (Force | Unset): A force with its unit; tension is a force.
+        weight_correction_factor (float | Unset): Factor on friction for cables side by side, in place of the one of
+            their arrangement.
         weight_correction_in (WeightCorrectionUse | Unset): Two readings of the weight correction: in the bend exponent
             as well, or on straights alone.
     """
 
-    cables: CableSet
+    cables: list[CableLine]
     conduit: ListedConduit | MeasuredConduit
     sections: list[HorizontalBendSection | StraightSection | VerticalBendSection]
     allowable_sidewall_pressure: ForcePerLength | Unset = UNSET
     allowable_tension: Force | Unset = UNSET
+    arrangement: CableArrangement | Unset = UNSET
     attachment: Attachment | Unset = UNSET
     box_positions: Anywhere | BetweenSections | ListedPositions | Unset = UNSET
+    brake_limit: Force | Unset = UNSET
+    braking_friction_coefficient: float | Unset = UNSET
     code_edition: CodeEdition | Unset = UNSET
     conductor_counting: ConductorCounting | Unset = UNSET
     device_limit: Force | Unset = UNSET
+    feed_length: Length | Unset = UNSET
     friction_coefficient: float | Unset = UNSET
     grip_limit: Force | Unset = UNSET
     incoming_tension: Force | Unset = UNSET
+    weight_correction_factor: float | Unset = UNSET
     weight_correction_in: WeightCorrectionUse | Unset = UNSET
 
     def to_dict(self) -> dict[str, Any]:
@@ -75,7 +90,10 @@ class PullPlanRequest:
         from ..models.listed_conduit import ListedConduit  # noqa: PLC0415
         from ..models.straight_section import StraightSection  # noqa: PLC0415
 
-        cables = self.cables.to_dict()
+        cables = []
+        for cables_item_data in self.cables:
+            cables_item = cables_item_data.to_dict()
+            cables.append(cables_item)
 
         conduit: dict[str, Any]
         if isinstance(self.conduit, ListedConduit):
@@ -103,6 +121,10 @@ class PullPlanRequest:
         if not isinstance(self.allowable_tension, Unset):
             allowable_tension = self.allowable_tension.to_dict()
 
+        arrangement: str | Unset = UNSET
+        if not isinstance(self.arrangement, Unset):
+            arrangement = self.arrangement.value
+
         attachment: str | Unset = UNSET
         if not isinstance(self.attachment, Unset):
             attachment = self.attachment.value
@@ -117,6 +139,12 @@ class PullPlanRequest:
         else:
             box_positions = self.box_positions.to_dict()
 
+        brake_limit: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.brake_limit, Unset):
+            brake_limit = self.brake_limit.to_dict()
+
+        braking_friction_coefficient = self.braking_friction_coefficient
+
         code_edition: str | Unset = UNSET
         if not isinstance(self.code_edition, Unset):
             code_edition = self.code_edition.value
@@ -129,6 +157,10 @@ class PullPlanRequest:
         if not isinstance(self.device_limit, Unset):
             device_limit = self.device_limit.to_dict()
 
+        feed_length: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.feed_length, Unset):
+            feed_length = self.feed_length.to_dict()
+
         friction_coefficient = self.friction_coefficient
 
         grip_limit: dict[str, Any] | Unset = UNSET
@@ -138,6 +170,8 @@ class PullPlanRequest:
         incoming_tension: dict[str, Any] | Unset = UNSET
         if not isinstance(self.incoming_tension, Unset):
             incoming_tension = self.incoming_tension.to_dict()
+
+        weight_correction_factor = self.weight_correction_factor
 
         weight_correction_in: str | Unset = UNSET
         if not isinstance(self.weight_correction_in, Unset):
@@ -156,22 +190,32 @@ class PullPlanRequest:
             field_dict["allowable_sidewall_pressure"] = allowable_sidewall_pressure
         if allowable_tension is not UNSET:
             field_dict["allowable_tension"] = allowable_tension
+        if arrangement is not UNSET:
+            field_dict["arrangement"] = arrangement
         if attachment is not UNSET:
             field_dict["attachment"] = attachment
         if box_positions is not UNSET:
             field_dict["box_positions"] = box_positions
+        if brake_limit is not UNSET:
+            field_dict["brake_limit"] = brake_limit
+        if braking_friction_coefficient is not UNSET:
+            field_dict["braking_friction_coefficient"] = braking_friction_coefficient
         if code_edition is not UNSET:
             field_dict["code_edition"] = code_edition
         if conductor_counting is not UNSET:
             field_dict["conductor_counting"] = conductor_counting
         if device_limit is not UNSET:
             field_dict["device_limit"] = device_limit
+        if feed_length is not UNSET:
+            field_dict["feed_length"] = feed_length
         if friction_coefficient is not UNSET:
             field_dict["friction_coefficient"] = friction_coefficient
         if grip_limit is not UNSET:
             field_dict["grip_limit"] = grip_limit
         if incoming_tension is not UNSET:
             field_dict["incoming_tension"] = incoming_tension
+        if weight_correction_factor is not UNSET:
+            field_dict["weight_correction_factor"] = weight_correction_factor
         if weight_correction_in is not UNSET:
             field_dict["weight_correction_in"] = weight_correction_in
 
@@ -181,10 +225,11 @@ class PullPlanRequest:
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
         from ..models.anywhere import Anywhere  # noqa: PLC0415
         from ..models.between_sections import BetweenSections  # noqa: PLC0415
-        from ..models.cable_set import CableSet  # noqa: PLC0415
+        from ..models.cable_line import CableLine  # noqa: PLC0415
         from ..models.force import Force  # noqa: PLC0415
         from ..models.force_per_length import ForcePerLength  # noqa: PLC0415
         from ..models.horizontal_bend_section import HorizontalBendSection  # noqa: PLC0415
+        from ..models.length import Length  # noqa: PLC0415
         from ..models.listed_conduit import ListedConduit  # noqa: PLC0415
         from ..models.listed_positions import ListedPositions  # noqa: PLC0415
         from ..models.measured_conduit import MeasuredConduit  # noqa: PLC0415
@@ -192,7 +237,12 @@ class PullPlanRequest:
         from ..models.vertical_bend_section import VerticalBendSection  # noqa: PLC0415
 
         d = dict(src_dict)
-        cables = CableSet.from_dict(d.pop("cables"))
+        cables = []
+        _cables = d.pop("cables")
+        for cables_item_data in _cables:
+            cables_item = CableLine.from_dict(cables_item_data)
+
+            cables.append(cables_item)
 
         def _parse_conduit(data: object) -> ListedConduit | MeasuredConduit:
             try:
@@ -258,6 +308,13 @@ class PullPlanRequest:
         else:
             allowable_tension = Force.from_dict(_allowable_tension)
 
+        _arrangement = d.pop("arrangement", UNSET)
+        arrangement: CableArrangement | Unset
+        if isinstance(_arrangement, Unset):
+            arrangement = UNSET
+        else:
+            arrangement = CableArrangement(_arrangement)
+
         _attachment = d.pop("attachment", UNSET)
         attachment: Attachment | Unset
         if isinstance(_attachment, Unset):
@@ -294,6 +351,15 @@ class PullPlanRequest:
 
         box_positions = _parse_box_positions(d.pop("box_positions", UNSET))
 
+        _brake_limit = d.pop("brake_limit", UNSET)
+        brake_limit: Force | Unset
+        if isinstance(_brake_limit, Unset):
+            brake_limit = UNSET
+        else:
+            brake_limit = Force.from_dict(_brake_limit)
+
+        braking_friction_coefficient = d.pop("braking_friction_coefficient", UNSET)
+
         _code_edition = d.pop("code_edition", UNSET)
         code_edition: CodeEdition | Unset
         if isinstance(_code_edition, Unset):
@@ -315,6 +381,13 @@ class PullPlanRequest:
         else:
             device_limit = Force.from_dict(_device_limit)
 
+        _feed_length = d.pop("feed_length", UNSET)
+        feed_length: Length | Unset
+        if isinstance(_feed_length, Unset):
+            feed_length = UNSET
+        else:
+            feed_length = Length.from_dict(_feed_length)
+
         friction_coefficient = d.pop("friction_coefficient", UNSET)
 
         _grip_limit = d.pop("grip_limit", UNSET)
@@ -331,6 +404,8 @@ class PullPlanRequest:
         else:
             incoming_tension = Force.from_dict(_incoming_tension)
 
+        weight_correction_factor = d.pop("weight_correction_factor", UNSET)
+
         _weight_correction_in = d.pop("weight_correction_in", UNSET)
         weight_correction_in: WeightCorrectionUse | Unset
         if isinstance(_weight_correction_in, Unset):
@@ -344,14 +419,19 @@ class PullPlanRequest:
             sections=sections,
             allowable_sidewall_pressure=allowable_sidewall_pressure,
             allowable_tension=allowable_tension,
+            arrangement=arrangement,
             attachment=attachment,
             box_positions=box_positions,
+            brake_limit=brake_limit,
+            braking_friction_coefficient=braking_friction_coefficient,
             code_edition=code_edition,
             conductor_counting=conductor_counting,
             device_limit=device_limit,
+            feed_length=feed_length,
             friction_coefficient=friction_coefficient,
             grip_limit=grip_limit,
             incoming_tension=incoming_tension,
+            weight_correction_factor=weight_correction_factor,
             weight_correction_in=weight_correction_in,
         )
 

@@ -21,26 +21,24 @@ class PullPlanResult:
 
     Attributes:
         box_count (int): Pull points between them.
-        possible (bool): Whether any plan keeps all limits.
         pull_count (int): Pulls of the plan.
         pulls (list[PlannedPull]): The pulls in the order of the route; none if impossible.
         forbidding_section (int | Unset): Section of the route, from 0, that forbids any plan.
+        possible (bool | Unset): Whether a plan keeps all limits; absent where something that decides was not judged.
         worst_utilization_percent (float | Unset): Largest share of its limits that any pull uses: the lowest there can
             be.
     """
 
     box_count: int
-    possible: bool
     pull_count: int
     pulls: list[PlannedPull]
     forbidding_section: int | Unset = UNSET
+    possible: bool | Unset = UNSET
     worst_utilization_percent: float | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
         box_count = self.box_count
-
-        possible = self.possible
 
         pull_count = self.pull_count
 
@@ -51,6 +49,8 @@ class PullPlanResult:
 
         forbidding_section = self.forbidding_section
 
+        possible = self.possible
+
         worst_utilization_percent = self.worst_utilization_percent
 
         field_dict: dict[str, Any] = {}
@@ -58,13 +58,14 @@ class PullPlanResult:
         field_dict.update(
             {
                 "box_count": box_count,
-                "possible": possible,
                 "pull_count": pull_count,
                 "pulls": pulls,
             }
         )
         if forbidding_section is not UNSET:
             field_dict["forbidding_section"] = forbidding_section
+        if possible is not UNSET:
+            field_dict["possible"] = possible
         if worst_utilization_percent is not UNSET:
             field_dict["worst_utilization_percent"] = worst_utilization_percent
 
@@ -77,8 +78,6 @@ class PullPlanResult:
         d = dict(src_dict)
         box_count = d.pop("box_count")
 
-        possible = d.pop("possible")
-
         pull_count = d.pop("pull_count")
 
         pulls = []
@@ -90,14 +89,16 @@ class PullPlanResult:
 
         forbidding_section = d.pop("forbidding_section", UNSET)
 
+        possible = d.pop("possible", UNSET)
+
         worst_utilization_percent = d.pop("worst_utilization_percent", UNSET)
 
         pull_plan_result = cls(
             box_count=box_count,
-            possible=possible,
             pull_count=pull_count,
             pulls=pulls,
             forbidding_section=forbidding_section,
+            possible=possible,
             worst_utilization_percent=worst_utilization_percent,
         )
 

@@ -6,13 +6,15 @@ from typing import TYPE_CHECKING, Any, TypeVar
 from attrs import define as _attrs_define
 
 from ..models.attachment import Attachment
+from ..models.cable_arrangement import CableArrangement
 from ..models.code_edition import CodeEdition
 from ..models.conductor_counting import ConductorCounting
 from ..models.weight_correction_use import WeightCorrectionUse
 from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
-    from ..models.cable_set import CableSet
+    from ..models.cable_line import CableLine
+    from ..models.cable_order import CableOrder
     from ..models.force import Force
     from ..models.force_per_length import ForcePerLength
     from ..models.friction_range import FrictionRange
@@ -32,18 +34,25 @@ class PullTensionRequest:
     """Cables, conduit, and the route in the order of the pull; and what to find beside the tension.
 
     Attributes:
-        cables (CableSet): Equal cables pulled together.
+        cables (list[CableLine]): The cables pulled together, one line for each kind.
         conduit (ListedConduit | MeasuredConduit):
         sections (list[HorizontalBendSection | StraightSection | VerticalBendSection]): The route, in the order of the
             pull, every bend and elbow included.
         allowable_sidewall_pressure (ForcePerLength | Unset): A force per length with its unit; sidewall pressure is
             one.
         allowable_tension (Force | Unset): A force with its unit; tension is a force.
+        arrangement (CableArrangement | Unset): How cables lie in the conduit; three cables lie triangular or cradled,
+            triplexed if twisted at the factory.
         attachment (Attachment | Unset): Ways to hold the cable: by its conductors or by its jacket.
+        brake_limit (Force | Unset): A force with its unit; tension is a force.
+        braking_friction_coefficient (float | Unset): Low coefficient of friction, at which a cable runs away downhill
+            most: the reel brake reckons with it.
+        cable_order (CableOrder | Unset): What is added to the route at each of its two ends, and how the cable comes.
         code_edition (CodeEdition | Unset): Editions of NFPA 70 whose numbers and rules an answer can follow.
         conductor_counting (ConductorCounting | Unset): Published rules for how many conductors share the pull: all of
             three, or two of three single conductors.
         device_limit (Force | Unset): A force with its unit; tension is a force.
+        feed_length (Length | Unset): A length with its unit.
         find_largest (bool | Unset): Whether to find the largest friction, incoming tension and last straight that still
             comply.
         friction_coefficient (float | Unset): Coefficient of friction of one cable against the conduit.
@@ -51,25 +60,33 @@ class PullTensionRequest:
         grip_limit (Force | Unset): A force with its unit; tension is a force.
         incoming_tension (Force | Unset): A force with its unit; tension is a force.
         profile_spacing (Length | Unset): A length with its unit.
+        weight_correction_factor (float | Unset): Factor on friction for cables side by side, in place of the one of
+            their arrangement.
         weight_correction_in (WeightCorrectionUse | Unset): Two readings of the weight correction: in the bend exponent
             as well, or on straights alone.
     """
 
-    cables: CableSet
+    cables: list[CableLine]
     conduit: ListedConduit | MeasuredConduit
     sections: list[HorizontalBendSection | StraightSection | VerticalBendSection]
     allowable_sidewall_pressure: ForcePerLength | Unset = UNSET
     allowable_tension: Force | Unset = UNSET
+    arrangement: CableArrangement | Unset = UNSET
     attachment: Attachment | Unset = UNSET
+    brake_limit: Force | Unset = UNSET
+    braking_friction_coefficient: float | Unset = UNSET
+    cable_order: CableOrder | Unset = UNSET
     code_edition: CodeEdition | Unset = UNSET
     conductor_counting: ConductorCounting | Unset = UNSET
     device_limit: Force | Unset = UNSET
+    feed_length: Length | Unset = UNSET
     find_largest: bool | Unset = UNSET
     friction_coefficient: float | Unset = UNSET
     friction_range: FrictionRange | Unset = UNSET
     grip_limit: Force | Unset = UNSET
     incoming_tension: Force | Unset = UNSET
     profile_spacing: Length | Unset = UNSET
+    weight_correction_factor: float | Unset = UNSET
     weight_correction_in: WeightCorrectionUse | Unset = UNSET
 
     def to_dict(self) -> dict[str, Any]:
@@ -77,7 +94,10 @@ class PullTensionRequest:
         from ..models.listed_conduit import ListedConduit  # noqa: PLC0415
         from ..models.straight_section import StraightSection  # noqa: PLC0415
 
-        cables = self.cables.to_dict()
+        cables = []
+        for cables_item_data in self.cables:
+            cables_item = cables_item_data.to_dict()
+            cables.append(cables_item)
 
         conduit: dict[str, Any]
         if isinstance(self.conduit, ListedConduit):
@@ -105,9 +125,23 @@ class PullTensionRequest:
         if not isinstance(self.allowable_tension, Unset):
             allowable_tension = self.allowable_tension.to_dict()
 
+        arrangement: str | Unset = UNSET
+        if not isinstance(self.arrangement, Unset):
+            arrangement = self.arrangement.value
+
         attachment: str | Unset = UNSET
         if not isinstance(self.attachment, Unset):
             attachment = self.attachment.value
+
+        brake_limit: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.brake_limit, Unset):
+            brake_limit = self.brake_limit.to_dict()
+
+        braking_friction_coefficient = self.braking_friction_coefficient
+
+        cable_order: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.cable_order, Unset):
+            cable_order = self.cable_order.to_dict()
 
         code_edition: str | Unset = UNSET
         if not isinstance(self.code_edition, Unset):
@@ -120,6 +154,10 @@ class PullTensionRequest:
         device_limit: dict[str, Any] | Unset = UNSET
         if not isinstance(self.device_limit, Unset):
             device_limit = self.device_limit.to_dict()
+
+        feed_length: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.feed_length, Unset):
+            feed_length = self.feed_length.to_dict()
 
         find_largest = self.find_largest
 
@@ -141,6 +179,8 @@ class PullTensionRequest:
         if not isinstance(self.profile_spacing, Unset):
             profile_spacing = self.profile_spacing.to_dict()
 
+        weight_correction_factor = self.weight_correction_factor
+
         weight_correction_in: str | Unset = UNSET
         if not isinstance(self.weight_correction_in, Unset):
             weight_correction_in = self.weight_correction_in.value
@@ -158,14 +198,24 @@ class PullTensionRequest:
             field_dict["allowable_sidewall_pressure"] = allowable_sidewall_pressure
         if allowable_tension is not UNSET:
             field_dict["allowable_tension"] = allowable_tension
+        if arrangement is not UNSET:
+            field_dict["arrangement"] = arrangement
         if attachment is not UNSET:
             field_dict["attachment"] = attachment
+        if brake_limit is not UNSET:
+            field_dict["brake_limit"] = brake_limit
+        if braking_friction_coefficient is not UNSET:
+            field_dict["braking_friction_coefficient"] = braking_friction_coefficient
+        if cable_order is not UNSET:
+            field_dict["cable_order"] = cable_order
         if code_edition is not UNSET:
             field_dict["code_edition"] = code_edition
         if conductor_counting is not UNSET:
             field_dict["conductor_counting"] = conductor_counting
         if device_limit is not UNSET:
             field_dict["device_limit"] = device_limit
+        if feed_length is not UNSET:
+            field_dict["feed_length"] = feed_length
         if find_largest is not UNSET:
             field_dict["find_largest"] = find_largest
         if friction_coefficient is not UNSET:
@@ -178,6 +228,8 @@ class PullTensionRequest:
             field_dict["incoming_tension"] = incoming_tension
         if profile_spacing is not UNSET:
             field_dict["profile_spacing"] = profile_spacing
+        if weight_correction_factor is not UNSET:
+            field_dict["weight_correction_factor"] = weight_correction_factor
         if weight_correction_in is not UNSET:
             field_dict["weight_correction_in"] = weight_correction_in
 
@@ -185,7 +237,8 @@ class PullTensionRequest:
 
     @classmethod
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
-        from ..models.cable_set import CableSet  # noqa: PLC0415
+        from ..models.cable_line import CableLine  # noqa: PLC0415
+        from ..models.cable_order import CableOrder  # noqa: PLC0415
         from ..models.force import Force  # noqa: PLC0415
         from ..models.force_per_length import ForcePerLength  # noqa: PLC0415
         from ..models.friction_range import FrictionRange  # noqa: PLC0415
@@ -197,7 +250,12 @@ class PullTensionRequest:
         from ..models.vertical_bend_section import VerticalBendSection  # noqa: PLC0415
 
         d = dict(src_dict)
-        cables = CableSet.from_dict(d.pop("cables"))
+        cables = []
+        _cables = d.pop("cables")
+        for cables_item_data in _cables:
+            cables_item = CableLine.from_dict(cables_item_data)
+
+            cables.append(cables_item)
 
         def _parse_conduit(data: object) -> ListedConduit | MeasuredConduit:
             try:
@@ -263,12 +321,35 @@ class PullTensionRequest:
         else:
             allowable_tension = Force.from_dict(_allowable_tension)
 
+        _arrangement = d.pop("arrangement", UNSET)
+        arrangement: CableArrangement | Unset
+        if isinstance(_arrangement, Unset):
+            arrangement = UNSET
+        else:
+            arrangement = CableArrangement(_arrangement)
+
         _attachment = d.pop("attachment", UNSET)
         attachment: Attachment | Unset
         if isinstance(_attachment, Unset):
             attachment = UNSET
         else:
             attachment = Attachment(_attachment)
+
+        _brake_limit = d.pop("brake_limit", UNSET)
+        brake_limit: Force | Unset
+        if isinstance(_brake_limit, Unset):
+            brake_limit = UNSET
+        else:
+            brake_limit = Force.from_dict(_brake_limit)
+
+        braking_friction_coefficient = d.pop("braking_friction_coefficient", UNSET)
+
+        _cable_order = d.pop("cable_order", UNSET)
+        cable_order: CableOrder | Unset
+        if isinstance(_cable_order, Unset):
+            cable_order = UNSET
+        else:
+            cable_order = CableOrder.from_dict(_cable_order)
 
         _code_edition = d.pop("code_edition", UNSET)
         code_edition: CodeEdition | Unset
@@ -290,6 +371,13 @@ class PullTensionRequest:
             device_limit = UNSET
         else:
             device_limit = Force.from_dict(_device_limit)
+
+        _feed_length = d.pop("feed_length", UNSET)
+        feed_length: Length | Unset
+        if isinstance(_feed_length, Unset):
+            feed_length = UNSET
+        else:
+            feed_length = Length.from_dict(_feed_length)
 
         find_largest = d.pop("find_largest", UNSET)
 
@@ -323,6 +411,8 @@ class PullTensionRequest:
         else:
             profile_spacing = Length.from_dict(_profile_spacing)
 
+        weight_correction_factor = d.pop("weight_correction_factor", UNSET)
+
         _weight_correction_in = d.pop("weight_correction_in", UNSET)
         weight_correction_in: WeightCorrectionUse | Unset
         if isinstance(_weight_correction_in, Unset):
@@ -336,16 +426,22 @@ class PullTensionRequest:
             sections=sections,
             allowable_sidewall_pressure=allowable_sidewall_pressure,
             allowable_tension=allowable_tension,
+            arrangement=arrangement,
             attachment=attachment,
+            brake_limit=brake_limit,
+            braking_friction_coefficient=braking_friction_coefficient,
+            cable_order=cable_order,
             code_edition=code_edition,
             conductor_counting=conductor_counting,
             device_limit=device_limit,
+            feed_length=feed_length,
             find_largest=find_largest,
             friction_coefficient=friction_coefficient,
             friction_range=friction_range,
             grip_limit=grip_limit,
             incoming_tension=incoming_tension,
             profile_spacing=profile_spacing,
+            weight_correction_factor=weight_correction_factor,
             weight_correction_in=weight_correction_in,
         )
 

@@ -12,11 +12,13 @@ from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
     from ..models.angle import Angle
+    from ..models.braking_case import BrakingCase
     from ..models.force import Force
     from ..models.force_per_length import ForcePerLength
     from ..models.friction_case import FrictionCase
     from ..models.largest_complying import LargestComplying
     from ..models.length import Length
+    from ..models.ordered_cable import OrderedCable
     from ..models.profile_point import ProfilePoint
     from ..models.reversed_pull import ReversedPull
     from ..models.section_tension import SectionTension
@@ -32,44 +34,54 @@ class PullTensionResult:
 
     Attributes:
         allowable_sidewall_pressure (ForcePerLength): A force per length with its unit; sidewall pressure is one.
-        allowable_tension (Force): A force with its unit; tension is a force.
-        arrangement (CableArrangement): How cables lie in the conduit; three cables lie triangular or cradled.
+        arrangement (CableArrangement): How cables lie in the conduit; three cables lie triangular or cradled, triplexed
+            if twisted at the factory.
         bend_total (Angle): An angle with its unit.
         better_direction (PullDirection): From which end the cable is pulled.
         better_reason (str): Why that end, in a sentence.
         highest_tension (Force): A force with its unit; tension is a force.
+        incoming_tension (Force): A force with its unit; tension is a force.
         lubricant_volume (Volume): A volume with its unit.
         reversed_ (ReversedPull): The same pull from the other end.
         sections (list[SectionTension]): The sections in the order of the pull.
         tension (Force): A force with its unit; tension is a force.
-        utilization_percent (float): The larger share of the two limits that is used.
+        utilization_percent (float): The largest share of tension, sidewall pressure and brake that is used.
         weight_correction_factor (float): Factor on friction for that arrangement.
-        within_limits (bool): Whether tension and sidewall pressure keep their limits.
+        allowable_tension (Force | Unset): A force with its unit; tension is a force.
+        brake_tension (Force | Unset): A force with its unit; tension is a force.
+        braking_case (BrakingCase | Unset): The pull at the low friction, at which the cable runs away most, from its
+            own least brake.
+        cables_to_order (list[OrderedCable] | Unset): The cable to order, a line of cables each, if asked.
         clearance (Length | Unset): A length with its unit.
         friction_cases (list[FrictionCase] | Unset): The pull at low, expected and high friction, if asked.
         handbook_clearance (Length | Unset): A length with its unit.
-        jam_ratio (float | Unset): Conduit over cable diameter; for three cables only.
+        jam_ratio (float | Unset): Conduit over cable diameter, where three cables govern.
         jam_ratio_with_ovality (float | Unset): The same times 1.05, the handbook allowance for ovality in bends.
         largest (LargestComplying | Unset): The largest values with which the pull as given would still comply; absent
             where none does.
         profile (list[ProfilePoint] | Unset): Tension along the run for plotting, if asked.
         sidewall_pressure (ForcePerLength | Unset): A force per length with its unit; sidewall pressure is one.
+        within_limits (bool | Unset): Whether cable, bends and brake keep their limits; absent where that was not
+            judged.
     """
 
     allowable_sidewall_pressure: ForcePerLength
-    allowable_tension: Force
     arrangement: CableArrangement
     bend_total: Angle
     better_direction: PullDirection
     better_reason: str
     highest_tension: Force
+    incoming_tension: Force
     lubricant_volume: Volume
     reversed_: ReversedPull
     sections: list[SectionTension]
     tension: Force
     utilization_percent: float
     weight_correction_factor: float
-    within_limits: bool
+    allowable_tension: Force | Unset = UNSET
+    brake_tension: Force | Unset = UNSET
+    braking_case: BrakingCase | Unset = UNSET
+    cables_to_order: list[OrderedCable] | Unset = UNSET
     clearance: Length | Unset = UNSET
     friction_cases: list[FrictionCase] | Unset = UNSET
     handbook_clearance: Length | Unset = UNSET
@@ -78,12 +90,11 @@ class PullTensionResult:
     largest: LargestComplying | Unset = UNSET
     profile: list[ProfilePoint] | Unset = UNSET
     sidewall_pressure: ForcePerLength | Unset = UNSET
+    within_limits: bool | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
         allowable_sidewall_pressure = self.allowable_sidewall_pressure.to_dict()
-
-        allowable_tension = self.allowable_tension.to_dict()
 
         arrangement = self.arrangement.value
 
@@ -94,6 +105,8 @@ class PullTensionResult:
         better_reason = self.better_reason
 
         highest_tension = self.highest_tension.to_dict()
+
+        incoming_tension = self.incoming_tension.to_dict()
 
         lubricant_volume = self.lubricant_volume.to_dict()
 
@@ -110,7 +123,24 @@ class PullTensionResult:
 
         weight_correction_factor = self.weight_correction_factor
 
-        within_limits = self.within_limits
+        allowable_tension: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.allowable_tension, Unset):
+            allowable_tension = self.allowable_tension.to_dict()
+
+        brake_tension: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.brake_tension, Unset):
+            brake_tension = self.brake_tension.to_dict()
+
+        braking_case: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.braking_case, Unset):
+            braking_case = self.braking_case.to_dict()
+
+        cables_to_order: list[dict[str, Any]] | Unset = UNSET
+        if not isinstance(self.cables_to_order, Unset):
+            cables_to_order = []
+            for cables_to_order_item_data in self.cables_to_order:
+                cables_to_order_item = cables_to_order_item_data.to_dict()
+                cables_to_order.append(cables_to_order_item)
 
         clearance: dict[str, Any] | Unset = UNSET
         if not isinstance(self.clearance, Unset):
@@ -146,26 +176,35 @@ class PullTensionResult:
         if not isinstance(self.sidewall_pressure, Unset):
             sidewall_pressure = self.sidewall_pressure.to_dict()
 
+        within_limits = self.within_limits
+
         field_dict: dict[str, Any] = {}
         field_dict.update(self.additional_properties)
         field_dict.update(
             {
                 "allowable_sidewall_pressure": allowable_sidewall_pressure,
-                "allowable_tension": allowable_tension,
                 "arrangement": arrangement,
                 "bend_total": bend_total,
                 "better_direction": better_direction,
                 "better_reason": better_reason,
                 "highest_tension": highest_tension,
+                "incoming_tension": incoming_tension,
                 "lubricant_volume": lubricant_volume,
                 "reversed": reversed_,
                 "sections": sections,
                 "tension": tension,
                 "utilization_percent": utilization_percent,
                 "weight_correction_factor": weight_correction_factor,
-                "within_limits": within_limits,
             }
         )
+        if allowable_tension is not UNSET:
+            field_dict["allowable_tension"] = allowable_tension
+        if brake_tension is not UNSET:
+            field_dict["brake_tension"] = brake_tension
+        if braking_case is not UNSET:
+            field_dict["braking_case"] = braking_case
+        if cables_to_order is not UNSET:
+            field_dict["cables_to_order"] = cables_to_order
         if clearance is not UNSET:
             field_dict["clearance"] = clearance
         if friction_cases is not UNSET:
@@ -182,17 +221,21 @@ class PullTensionResult:
             field_dict["profile"] = profile
         if sidewall_pressure is not UNSET:
             field_dict["sidewall_pressure"] = sidewall_pressure
+        if within_limits is not UNSET:
+            field_dict["within_limits"] = within_limits
 
         return field_dict
 
     @classmethod
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
         from ..models.angle import Angle  # noqa: PLC0415
+        from ..models.braking_case import BrakingCase  # noqa: PLC0415
         from ..models.force import Force  # noqa: PLC0415
         from ..models.force_per_length import ForcePerLength  # noqa: PLC0415
         from ..models.friction_case import FrictionCase  # noqa: PLC0415
         from ..models.largest_complying import LargestComplying  # noqa: PLC0415
         from ..models.length import Length  # noqa: PLC0415
+        from ..models.ordered_cable import OrderedCable  # noqa: PLC0415
         from ..models.profile_point import ProfilePoint  # noqa: PLC0415
         from ..models.reversed_pull import ReversedPull  # noqa: PLC0415
         from ..models.section_tension import SectionTension  # noqa: PLC0415
@@ -200,8 +243,6 @@ class PullTensionResult:
 
         d = dict(src_dict)
         allowable_sidewall_pressure = ForcePerLength.from_dict(d.pop("allowable_sidewall_pressure"))
-
-        allowable_tension = Force.from_dict(d.pop("allowable_tension"))
 
         arrangement = CableArrangement(d.pop("arrangement"))
 
@@ -212,6 +253,8 @@ class PullTensionResult:
         better_reason = d.pop("better_reason")
 
         highest_tension = Force.from_dict(d.pop("highest_tension"))
+
+        incoming_tension = Force.from_dict(d.pop("incoming_tension"))
 
         lubricant_volume = Volume.from_dict(d.pop("lubricant_volume"))
 
@@ -230,7 +273,35 @@ class PullTensionResult:
 
         weight_correction_factor = d.pop("weight_correction_factor")
 
-        within_limits = d.pop("within_limits")
+        _allowable_tension = d.pop("allowable_tension", UNSET)
+        allowable_tension: Force | Unset
+        if isinstance(_allowable_tension, Unset):
+            allowable_tension = UNSET
+        else:
+            allowable_tension = Force.from_dict(_allowable_tension)
+
+        _brake_tension = d.pop("brake_tension", UNSET)
+        brake_tension: Force | Unset
+        if isinstance(_brake_tension, Unset):
+            brake_tension = UNSET
+        else:
+            brake_tension = Force.from_dict(_brake_tension)
+
+        _braking_case = d.pop("braking_case", UNSET)
+        braking_case: BrakingCase | Unset
+        if isinstance(_braking_case, Unset):
+            braking_case = UNSET
+        else:
+            braking_case = BrakingCase.from_dict(_braking_case)
+
+        _cables_to_order = d.pop("cables_to_order", UNSET)
+        cables_to_order: list[OrderedCable] | Unset = UNSET
+        if _cables_to_order is not UNSET:
+            cables_to_order = []
+            for cables_to_order_item_data in _cables_to_order:
+                cables_to_order_item = OrderedCable.from_dict(cables_to_order_item_data)
+
+                cables_to_order.append(cables_to_order_item)
 
         _clearance = d.pop("clearance", UNSET)
         clearance: Length | Unset
@@ -282,21 +353,26 @@ class PullTensionResult:
         else:
             sidewall_pressure = ForcePerLength.from_dict(_sidewall_pressure)
 
+        within_limits = d.pop("within_limits", UNSET)
+
         pull_tension_result = cls(
             allowable_sidewall_pressure=allowable_sidewall_pressure,
-            allowable_tension=allowable_tension,
             arrangement=arrangement,
             bend_total=bend_total,
             better_direction=better_direction,
             better_reason=better_reason,
             highest_tension=highest_tension,
+            incoming_tension=incoming_tension,
             lubricant_volume=lubricant_volume,
             reversed_=reversed_,
             sections=sections,
             tension=tension,
             utilization_percent=utilization_percent,
             weight_correction_factor=weight_correction_factor,
-            within_limits=within_limits,
+            allowable_tension=allowable_tension,
+            brake_tension=brake_tension,
+            braking_case=braking_case,
+            cables_to_order=cables_to_order,
             clearance=clearance,
             friction_cases=friction_cases,
             handbook_clearance=handbook_clearance,
@@ -305,6 +381,7 @@ class PullTensionResult:
             largest=largest,
             profile=profile,
             sidewall_pressure=sidewall_pressure,
+            within_limits=within_limits,
         )
 
         pull_tension_result.additional_properties = d

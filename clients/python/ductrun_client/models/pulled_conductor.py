@@ -20,7 +20,7 @@ T = TypeVar("T", bound="PulledConductor")
 
 @_attrs_define
 class PulledConductor:
-    """The conductors within one cable.
+    """The conductors within one cable, which a pulling eye holds.
 
     Attributes:
         count (int): Conductors of this size in one cable, shields and grounds not counted.

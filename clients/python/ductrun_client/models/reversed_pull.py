@@ -9,6 +9,7 @@ from attrs import field as _attrs_field
 from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
+    from ..models.braking_case import BrakingCase
     from ..models.force import Force
     from ..models.force_per_length import ForcePerLength
     from ..models.section_tension import SectionTension
@@ -22,22 +23,31 @@ class ReversedPull:
     """The same pull from the other end.
 
     Attributes:
+        highest_tension (Force): A force with its unit; tension is a force.
         sections (list[SectionTension]): The sections in the order of this pull: the route from its last section to its
             first.
         tension (Force): A force with its unit; tension is a force.
-        utilization_percent (float): The larger share of the two limits that is used.
-        within_limits (bool): Whether tension and sidewall pressure keep their limits.
+        utilization_percent (float): The largest share of the limits that is used.
+        brake_tension (Force | Unset): A force with its unit; tension is a force.
+        braking_case (BrakingCase | Unset): The pull at the low friction, at which the cable runs away most, from its
+            own least brake.
         sidewall_pressure (ForcePerLength | Unset): A force per length with its unit; sidewall pressure is one.
+        within_limits (bool | Unset): Whether it keeps its limits; absent where that was not judged.
     """
 
+    highest_tension: Force
     sections: list[SectionTension]
     tension: Force
     utilization_percent: float
-    within_limits: bool
+    brake_tension: Force | Unset = UNSET
+    braking_case: BrakingCase | Unset = UNSET
     sidewall_pressure: ForcePerLength | Unset = UNSET
+    within_limits: bool | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
+        highest_tension = self.highest_tension.to_dict()
+
         sections = []
         for sections_item_data in self.sections:
             sections_item = sections_item_data.to_dict()
@@ -47,34 +57,51 @@ class ReversedPull:
 
         utilization_percent = self.utilization_percent
 
-        within_limits = self.within_limits
+        brake_tension: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.brake_tension, Unset):
+            brake_tension = self.brake_tension.to_dict()
+
+        braking_case: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.braking_case, Unset):
+            braking_case = self.braking_case.to_dict()
 
         sidewall_pressure: dict[str, Any] | Unset = UNSET
         if not isinstance(self.sidewall_pressure, Unset):
             sidewall_pressure = self.sidewall_pressure.to_dict()
 
+        within_limits = self.within_limits
+
         field_dict: dict[str, Any] = {}
         field_dict.update(self.additional_properties)
         field_dict.update(
             {
+                "highest_tension": highest_tension,
                 "sections": sections,
                 "tension": tension,
                 "utilization_percent": utilization_percent,
-                "within_limits": within_limits,
             }
         )
+        if brake_tension is not UNSET:
+            field_dict["brake_tension"] = brake_tension
+        if braking_case is not UNSET:
+            field_dict["braking_case"] = braking_case
         if sidewall_pressure is not UNSET:
             field_dict["sidewall_pressure"] = sidewall_pressure
+        if within_limits is not UNSET:
+            field_dict["within_limits"] = within_limits
 
         return field_dict
 
     @classmethod
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
+        from ..models.braking_case import BrakingCase  # noqa: PLC0415
         from ..models.force import Force  # noqa: PLC0415
         from ..models.force_per_length import ForcePerLength  # noqa: PLC0415
         from ..models.section_tension import SectionTension  # noqa: PLC0415
 
         d = dict(src_dict)
+        highest_tension = Force.from_dict(d.pop("highest_tension"))
+
         sections = []
         _sections = d.pop("sections")
         for sections_item_data in _sections:
@@ -86,7 +113,19 @@ class ReversedPull:
 
         utilization_percent = d.pop("utilization_percent")
 
-        within_limits = d.pop("within_limits")
+        _brake_tension = d.pop("brake_tension", UNSET)
+        brake_tension: Force | Unset
+        if isinstance(_brake_tension, Unset):
+            brake_tension = UNSET
+        else:
+            brake_tension = Force.from_dict(_brake_tension)
+
+        _braking_case = d.pop("braking_case", UNSET)
+        braking_case: BrakingCase | Unset
+        if isinstance(_braking_case, Unset):
+            braking_case = UNSET
+        else:
+            braking_case = BrakingCase.from_dict(_braking_case)
 
         _sidewall_pressure = d.pop("sidewall_pressure", UNSET)
         sidewall_pressure: ForcePerLength | Unset
@@ -95,12 +134,17 @@ class ReversedPull:
         else:
             sidewall_pressure = ForcePerLength.from_dict(_sidewall_pressure)
 
+        within_limits = d.pop("within_limits", UNSET)
+
         reversed_pull = cls(
+            highest_tension=highest_tension,
             sections=sections,
             tension=tension,
             utilization_percent=utilization_percent,
-            within_limits=within_limits,
+            brake_tension=brake_tension,
+            braking_case=braking_case,
             sidewall_pressure=sidewall_pressure,
+            within_limits=within_limits,
         )
 
         reversed_pull.additional_properties = d

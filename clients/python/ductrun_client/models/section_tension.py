@@ -21,24 +21,26 @@ class SectionTension:
     """One section of the pull.
 
     Attributes:
-        hold_back (Force): A force with its unit; tension is a force.
         tension_in (Force): A force with its unit; tension is a force.
         tension_out (Force): A force with its unit; tension is a force.
+        highest_tension (Force | Unset): A force with its unit; tension is a force.
         sidewall_pressure (ForcePerLength | Unset): A force per length with its unit; sidewall pressure is one.
     """
 
-    hold_back: Force
     tension_in: Force
     tension_out: Force
+    highest_tension: Force | Unset = UNSET
     sidewall_pressure: ForcePerLength | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
-        hold_back = self.hold_back.to_dict()
-
         tension_in = self.tension_in.to_dict()
 
         tension_out = self.tension_out.to_dict()
+
+        highest_tension: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.highest_tension, Unset):
+            highest_tension = self.highest_tension.to_dict()
 
         sidewall_pressure: dict[str, Any] | Unset = UNSET
         if not isinstance(self.sidewall_pressure, Unset):
@@ -48,11 +50,12 @@ class SectionTension:
         field_dict.update(self.additional_properties)
         field_dict.update(
             {
-                "hold_back": hold_back,
                 "tension_in": tension_in,
                 "tension_out": tension_out,
             }
         )
+        if highest_tension is not UNSET:
+            field_dict["highest_tension"] = highest_tension
         if sidewall_pressure is not UNSET:
             field_dict["sidewall_pressure"] = sidewall_pressure
 
@@ -64,11 +67,16 @@ class SectionTension:
         from ..models.force_per_length import ForcePerLength  # noqa: PLC0415
 
         d = dict(src_dict)
-        hold_back = Force.from_dict(d.pop("hold_back"))
-
         tension_in = Force.from_dict(d.pop("tension_in"))
 
         tension_out = Force.from_dict(d.pop("tension_out"))
+
+        _highest_tension = d.pop("highest_tension", UNSET)
+        highest_tension: Force | Unset
+        if isinstance(_highest_tension, Unset):
+            highest_tension = UNSET
+        else:
+            highest_tension = Force.from_dict(_highest_tension)
 
         _sidewall_pressure = d.pop("sidewall_pressure", UNSET)
         sidewall_pressure: ForcePerLength | Unset
@@ -78,9 +86,9 @@ class SectionTension:
             sidewall_pressure = ForcePerLength.from_dict(_sidewall_pressure)
 
         section_tension = cls(
-            hold_back=hold_back,
             tension_in=tension_in,
             tension_out=tension_out,
+            highest_tension=highest_tension,
             sidewall_pressure=sidewall_pressure,
         )
 

@@ -11,9 +11,14 @@ from typing import (
 
 from attrs import define as _attrs_define
 
+from ..models.bend_made import BendMade
+from ..types import UNSET, Unset
+
 if TYPE_CHECKING:
     from ..models.grade import Grade
     from ..models.length import Length
+    from ..models.listed_conduit import ListedConduit
+    from ..models.measured_conduit import MeasuredConduit
 
 
 T = TypeVar("T", bound="VerticalBendSection")
@@ -24,19 +29,25 @@ class VerticalBendSection:
     """A bend in a vertical plane; the slope rises through a sag and falls over a crest.
 
     Attributes:
-        entry_grade (Grade): A grade with its unit; positive climbs in the direction of travel.
         exit_grade (Grade): A grade with its unit; positive climbs in the direction of travel.
         kind (Literal['vertical_bend']): Fixed text that says: a bend in a vertical plane.
         radius (Length): A length with its unit.
+        conduit (ListedConduit | MeasuredConduit | Unset):
+        entry_grade (Grade | Unset): A grade with its unit; positive climbs in the direction of travel.
+        friction_coefficient (float | Unset): Coefficient of friction of this section, where it differs.
+        made (BendMade | Unset): How a bend comes about: bought as an elbow or sweep, or bent on site.
     """
 
-    entry_grade: Grade
     exit_grade: Grade
     kind: Literal["vertical_bend"]
     radius: Length
+    conduit: ListedConduit | MeasuredConduit | Unset = UNSET
+    entry_grade: Grade | Unset = UNSET
+    friction_coefficient: float | Unset = UNSET
+    made: BendMade | Unset = UNSET
 
     def to_dict(self) -> dict[str, Any]:
-        entry_grade = self.entry_grade.to_dict()
+        from ..models.listed_conduit import ListedConduit  # noqa: PLC0415
 
         exit_grade = self.exit_grade.to_dict()
 
@@ -44,16 +55,41 @@ class VerticalBendSection:
 
         radius = self.radius.to_dict()
 
+        conduit: dict[str, Any] | Unset
+        if isinstance(self.conduit, Unset):
+            conduit = UNSET
+        elif isinstance(self.conduit, ListedConduit):
+            conduit = self.conduit.to_dict()
+        else:
+            conduit = self.conduit.to_dict()
+
+        entry_grade: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.entry_grade, Unset):
+            entry_grade = self.entry_grade.to_dict()
+
+        friction_coefficient = self.friction_coefficient
+
+        made: str | Unset = UNSET
+        if not isinstance(self.made, Unset):
+            made = self.made.value
+
         field_dict: dict[str, Any] = {}
 
         field_dict.update(
             {
-                "entry_grade": entry_grade,
                 "exit_grade": exit_grade,
                 "kind": kind,
                 "radius": radius,
             }
         )
+        if conduit is not UNSET:
+            field_dict["conduit"] = conduit
+        if entry_grade is not UNSET:
+            field_dict["entry_grade"] = entry_grade
+        if friction_coefficient is not UNSET:
+            field_dict["friction_coefficient"] = friction_coefficient
+        if made is not UNSET:
+            field_dict["made"] = made
 
         return field_dict
 
@@ -61,10 +97,10 @@ class VerticalBendSection:
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
         from ..models.grade import Grade  # noqa: PLC0415
         from ..models.length import Length  # noqa: PLC0415
+        from ..models.listed_conduit import ListedConduit  # noqa: PLC0415
+        from ..models.measured_conduit import MeasuredConduit  # noqa: PLC0415
 
         d = dict(src_dict)
-        entry_grade = Grade.from_dict(d.pop("entry_grade"))
-
         exit_grade = Grade.from_dict(d.pop("exit_grade"))
 
         kind = cast(Literal["vertical_bend"], d.pop("kind"))
@@ -73,11 +109,49 @@ class VerticalBendSection:
 
         radius = Length.from_dict(d.pop("radius"))
 
+        def _parse_conduit(data: object) -> ListedConduit | MeasuredConduit | Unset:
+            if isinstance(data, Unset):
+                return data
+            try:
+                if not isinstance(data, dict):
+                    raise TypeError()
+                componentsschemas_conduit_type_0 = ListedConduit.from_dict(data)
+
+                return componentsschemas_conduit_type_0
+            except (TypeError, ValueError, AttributeError, KeyError):
+                pass
+            if not isinstance(data, dict):
+                raise TypeError()
+            componentsschemas_conduit_type_1 = MeasuredConduit.from_dict(data)
+
+            return componentsschemas_conduit_type_1
+
+        conduit = _parse_conduit(d.pop("conduit", UNSET))
+
+        _entry_grade = d.pop("entry_grade", UNSET)
+        entry_grade: Grade | Unset
+        if isinstance(_entry_grade, Unset):
+            entry_grade = UNSET
+        else:
+            entry_grade = Grade.from_dict(_entry_grade)
+
+        friction_coefficient = d.pop("friction_coefficient", UNSET)
+
+        _made = d.pop("made", UNSET)
+        made: BendMade | Unset
+        if isinstance(_made, Unset):
+            made = UNSET
+        else:
+            made = BendMade(_made)
+
         vertical_bend_section = cls(
-            entry_grade=entry_grade,
             exit_grade=exit_grade,
             kind=kind,
             radius=radius,
+            conduit=conduit,
+            entry_grade=entry_grade,
+            friction_coefficient=friction_coefficient,
+            made=made,
         )
 
         return vertical_bend_section

@@ -113,8 +113,8 @@ def sync_detailed(
     """Pulling tension
 
      Carries the tension of a cable pull through straights at any grade, level and vertical bends, in
-    both directions, and holds tension, sidewall pressure, bends, jam ratio and clearance against their
-    limits.
+    both directions, with the least reel brake that keeps the cable taut downhill, and holds tension,
+    sidewall pressure, brake, bends, jam ratio and clearance against their limits.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
@@ -157,8 +157,8 @@ def sync(
     """Pulling tension
 
      Carries the tension of a cable pull through straights at any grade, level and vertical bends, in
-    both directions, and holds tension, sidewall pressure, bends, jam ratio and clearance against their
-    limits.
+    both directions, with the least reel brake that keeps the cable taut downhill, and holds tension,
+    sidewall pressure, brake, bends, jam ratio and clearance against their limits.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
@@ -196,8 +196,8 @@ async def asyncio_detailed(
     """Pulling tension
 
      Carries the tension of a cable pull through straights at any grade, level and vertical bends, in
-    both directions, and holds tension, sidewall pressure, bends, jam ratio and clearance against their
-    limits.
+    both directions, with the least reel brake that keeps the cable taut downhill, and holds tension,
+    sidewall pressure, brake, bends, jam ratio and clearance against their limits.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
@@ -238,8 +238,8 @@ async def asyncio(
     """Pulling tension
 
      Carries the tension of a cable pull through straights at any grade, level and vertical bends, in
-    both directions, and holds tension, sidewall pressure, bends, jam ratio and clearance against their
-    limits.
+    both directions, with the least reel brake that keeps the cable taut downhill, and holds tension,
+    sidewall pressure, brake, bends, jam ratio and clearance against their limits.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.

@@ -1,11 +1,17 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import TYPE_CHECKING, Any, TypeVar
+from typing import (
+    TYPE_CHECKING,
+    Any,
+    Literal,
+    TypeVar,
+    cast,
+)
 
 from attrs import define as _attrs_define
 
-from ..models.cable_arrangement import CableArrangement
+from ..models.cable_jacket import CableJacket
 from ..models.cable_sheath import CableSheath
 from ..models.cable_shielding import CableShielding
 from ..models.cable_type import CableType
@@ -17,48 +23,40 @@ if TYPE_CHECKING:
     from ..models.pulled_conductor import PulledConductor
 
 
-T = TypeVar("T", bound="CableSet")
+T = TypeVar("T", bound="MulticonductorCable")
 
 
 @_attrs_define
-class CableSet:
-    """Equal cables pulled together.
+class MulticonductorCable:
+    """A cable with an overall jacket, by its diameter.
 
     Attributes:
-        count (int): Cables pulled together.
         diameter (Length): A length with its unit.
-        mass_per_length (MassPerLength): A mass per length with its unit.
-        arrangement (CableArrangement | Unset): How cables lie in the conduit; three cables lie triangular or cradled.
-        cable_type (CableType | Unset): Kinds of cable with a published sidewall pressure.
-        conductor (PulledConductor | Unset): The conductors within one cable.
+        kind (Literal['multiconductor']): Fixed text that says: conductors in an overall jacket.
+        cable_type (CableType | Unset): Kinds of cable with a published sidewall pressure; general where it is not
+            known.
+        conductor (PulledConductor | Unset): The conductors within one cable, which a pulling eye holds.
+        jacket (CableJacket | Unset): Jackets with a published friction in conduit.
+        mass_per_length (MassPerLength | Unset): A mass per length with its unit.
         sheath (CableSheath | Unset): What a basket grip holds.
         shielded_conductor_diameter (Length | Unset): A length with its unit.
         shielding (CableShielding | Unset): Make-up of a cable that sets its least bending radius.
-        weight_correction_factor (float | Unset): Factor on friction for cables side by side, in place of the one of
-            their arrangement.
     """
 
-    count: int
     diameter: Length
-    mass_per_length: MassPerLength
-    arrangement: CableArrangement | Unset = UNSET
+    kind: Literal["multiconductor"]
     cable_type: CableType | Unset = UNSET
     conductor: PulledConductor | Unset = UNSET
+    jacket: CableJacket | Unset = UNSET
+    mass_per_length: MassPerLength | Unset = UNSET
     sheath: CableSheath | Unset = UNSET
     shielded_conductor_diameter: Length | Unset = UNSET
     shielding: CableShielding | Unset = UNSET
-    weight_correction_factor: float | Unset = UNSET
 
     def to_dict(self) -> dict[str, Any]:
-        count = self.count
-
         diameter = self.diameter.to_dict()
 
-        mass_per_length = self.mass_per_length.to_dict()
-
-        arrangement: str | Unset = UNSET
-        if not isinstance(self.arrangement, Unset):
-            arrangement = self.arrangement.value
+        kind = self.kind
 
         cable_type: str | Unset = UNSET
         if not isinstance(self.cable_type, Unset):
@@ -67,6 +65,14 @@ class CableSet:
         conductor: dict[str, Any] | Unset = UNSET
         if not isinstance(self.conductor, Unset):
             conductor = self.conductor.to_dict()
+
+        jacket: str | Unset = UNSET
+        if not isinstance(self.jacket, Unset):
+            jacket = self.jacket.value
+
+        mass_per_length: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.mass_per_length, Unset):
+            mass_per_length = self.mass_per_length.to_dict()
 
         sheath: str | Unset = UNSET
         if not isinstance(self.sheath, Unset):
@@ -80,31 +86,28 @@ class CableSet:
         if not isinstance(self.shielding, Unset):
             shielding = self.shielding.value
 
-        weight_correction_factor = self.weight_correction_factor
-
         field_dict: dict[str, Any] = {}
 
         field_dict.update(
             {
-                "count": count,
                 "diameter": diameter,
-                "mass_per_length": mass_per_length,
+                "kind": kind,
             }
         )
-        if arrangement is not UNSET:
-            field_dict["arrangement"] = arrangement
         if cable_type is not UNSET:
             field_dict["cable_type"] = cable_type
         if conductor is not UNSET:
             field_dict["conductor"] = conductor
+        if jacket is not UNSET:
+            field_dict["jacket"] = jacket
+        if mass_per_length is not UNSET:
+            field_dict["mass_per_length"] = mass_per_length
         if sheath is not UNSET:
             field_dict["sheath"] = sheath
         if shielded_conductor_diameter is not UNSET:
             field_dict["shielded_conductor_diameter"] = shielded_conductor_diameter
         if shielding is not UNSET:
             field_dict["shielding"] = shielding
-        if weight_correction_factor is not UNSET:
-            field_dict["weight_correction_factor"] = weight_correction_factor
 
         return field_dict
 
@@ -115,18 +118,11 @@ class CableSet:
         from ..models.pulled_conductor import PulledConductor  # noqa: PLC0415
 
         d = dict(src_dict)
-        count = d.pop("count")
-
         diameter = Length.from_dict(d.pop("diameter"))
 
-        mass_per_length = MassPerLength.from_dict(d.pop("mass_per_length"))
-
-        _arrangement = d.pop("arrangement", UNSET)
-        arrangement: CableArrangement | Unset
-        if isinstance(_arrangement, Unset):
-            arrangement = UNSET
-        else:
-            arrangement = CableArrangement(_arrangement)
+        kind = cast(Literal["multiconductor"], d.pop("kind"))
+        if kind != "multiconductor":
+            raise ValueError(f"kind must match const 'multiconductor', got '{kind}'")
 
         _cable_type = d.pop("cable_type", UNSET)
         cable_type: CableType | Unset
@@ -141,6 +137,20 @@ class CableSet:
             conductor = UNSET
         else:
             conductor = PulledConductor.from_dict(_conductor)
+
+        _jacket = d.pop("jacket", UNSET)
+        jacket: CableJacket | Unset
+        if isinstance(_jacket, Unset):
+            jacket = UNSET
+        else:
+            jacket = CableJacket(_jacket)
+
+        _mass_per_length = d.pop("mass_per_length", UNSET)
+        mass_per_length: MassPerLength | Unset
+        if isinstance(_mass_per_length, Unset):
+            mass_per_length = UNSET
+        else:
+            mass_per_length = MassPerLength.from_dict(_mass_per_length)
 
         _sheath = d.pop("sheath", UNSET)
         sheath: CableSheath | Unset
@@ -163,19 +173,16 @@ class CableSet:
         else:
             shielding = CableShielding(_shielding)
 
-        weight_correction_factor = d.pop("weight_correction_factor", UNSET)
-
-        cable_set = cls(
-            count=count,
+        multiconductor_cable = cls(
             diameter=diameter,
-            mass_per_length=mass_per_length,
-            arrangement=arrangement,
+            kind=kind,
             cable_type=cable_type,
             conductor=conductor,
+            jacket=jacket,
+            mass_per_length=mass_per_length,
             sheath=sheath,
             shielded_conductor_diameter=shielded_conductor_diameter,
             shielding=shielding,
-            weight_correction_factor=weight_correction_factor,
         )
 
-        return cable_set
+        return multiconductor_cable

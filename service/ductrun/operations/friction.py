@@ -1,0 +1,86 @@
+"""The friction of a pull beyond what the caller gives: the low coefficient a brake must reckon with, and cautions."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from functools import cache
+
+from ductrun.operations.cable_set import CableSet
+from ductrun.operations.choices import ConduitType, Severity
+from ductrun.operations.conduits import ListedConduit, MeasuredConduit
+from ductrun.operations.defaults import Default, number, standing_of
+from ductrun.operations.worksheet import Worksheet
+from ductrun.tables import TABLES
+
+FRICTION = number("pulling.friction_coefficient")
+LOWEST_FRICTION = number("pulling.lowest_friction")
+_DRY_PVC = max(
+    (row for row in TABLES["friction_coefficients"] if row.jacket == "PVC" and "pvc" in row.families),
+    key=lambda row: row.high,
+)
+_FAMILIES = {
+    ConduitType.HDPE_SCHEDULE_40: "hdpe",
+    ConduitType.RTRC: "rtrc",
+    **dict.fromkeys((ConduitType.EMT, ConduitType.IMC, ConduitType.RMC, ConduitType.FMC, ConduitType.LFMC), "steel"),
+}
+
+
+def family_of(conduit: ListedConduit | MeasuredConduit) -> str | None:
+    """Give the family of materials whose friction a conduit has; None where it is not known."""
+    return _FAMILIES.get(conduit.type, "pvc") if conduit.kind == "listed" else None
+
+
+@cache
+def _lowest(families: frozenset[str], jackets: frozenset[str]) -> Default[float]:
+    rows = [
+        row
+        for row in TABLES["friction_coefficients"]
+        if families & set(row.families) and (not jackets or row.jacket == "any" or row.jacket.lower() in jackets)
+    ]
+    row = min(rows, key=lambda one: one.low)
+    return Default(row.low, f"the lowest published for this conduit, {standing_of(row)}", row.source)
+
+
+_EVERY_FAMILY = frozenset({"pvc", "hdpe", "rtrc", "steel"})
+
+
+def lowest_published(conduits: Sequence[ListedConduit | MeasuredConduit], cables: CableSet) -> Default[float]:
+    """Give the lowest published coefficient of any of these conduits, of the jackets if all are known.
+
+    A jacket that is not known may be any, so then every row of the conduit counts.
+    """
+    families = {family_of(conduit) for conduit in conduits}
+    jackets = {line.given.jacket for line in cables.lines}
+    known = frozenset(family for family in families if family is not None)
+    if None in families:
+        known = _EVERY_FAMILY
+    return _lowest(known, frozenset() if None in jackets else frozenset(jacket for jacket in jackets if jacket))
+
+
+def report_friction(
+    coefficient: float, given: float | None, conduits: Sequence[ListedConduit | MeasuredConduit], sheet: Worksheet
+) -> None:
+    """Caution against a friction below every published one, and tell how high a dry pull may go."""
+    if coefficient < LOWEST_FRICTION.value:
+        sheet.find(
+            Severity.CAUTION,
+            "friction_below_published",
+            f"A coefficient of {coefficient:g} is below every published one, {LOWEST_FRICTION.value:g} on rollers: "
+            "take it only from a test of this cable, conduit and lubricant.",
+            LOWEST_FRICTION.source,
+            coefficient,
+            LOWEST_FRICTION.value,
+            pointer="#/friction_coefficient",
+        )
+    if given is None and any(family_of(conduit) == "pvc" for conduit in conduits):
+        sheet.cite(_DRY_PVC.source)
+        sheet.find(
+            Severity.NOTE,
+            "dry_friction_is_higher",
+            f"PVC jackets on PVC conduit are published up to {_DRY_PVC.high:g} without lubricant: the {coefficient:g} "
+            "taken is that of a lubricated pull.",
+            standing_of(_DRY_PVC),
+            coefficient,
+            _DRY_PVC.high,
+            pointer="#/friction_coefficient",
+        )

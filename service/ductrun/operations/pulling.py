@@ -1,0 +1,101 @@
+"""A pull settled: everything in SI before any tension is carried."""
+
+from __future__ import annotations
+
+import math
+from typing import NamedTuple
+
+from ductrun.engineering.cable_sets import Lie, acts_as_three
+from ductrun.engineering.pull_search import Limits, Load
+from ductrun.engineering.pulling import Section, friction_of_feed
+from ductrun.operations.cable_set import CableSet
+from ductrun.operations.jam import in_jam_band
+from ductrun.units import ForcePerLength
+
+
+class Contact(NamedTuple):
+    """How cable and conduit touch in a section: its coefficient of friction, if it has its own, the weight correction
+    that multiplies it, and the share of T/R on the worst cable.
+    """
+
+    own: float | None
+    correction: float
+    share: float
+
+
+class Pulling(NamedTuple):
+    """A pull in SI before any tension is carried.
+
+    `sections` are the route without friction; `contacts` give that, at any coefficient. `braking_coefficient` is None
+    where the route cannot run away. `lost_bends` are the joints where a bend was left out, `forbidden_bend` a section
+    whose bend breaks a rule. `bores` [m] are those of the sections.
+    """
+
+    sections: list[Section]
+    contacts: list[Contact]
+    bores: list[float]
+    cables: CableSet
+    lies: list[Lie]
+    coefficient: float
+    braking_coefficient: float | None
+    feed_length: float | None
+    load: Load
+    limits: Limits
+    tension_rule: str
+    tension_judged: bool
+    pressure_limit: ForcePerLength
+    pressure_rule: str
+    lost_bends: list[int]
+    forbidden_bend: int | None
+
+    def route_at(self, coefficient: float) -> list[Section]:
+        """Give the route with the friction of a coefficient, but for sections that have their own."""
+        return [
+            section.laid(correction * (coefficient if own is None else own), share)
+            for section, (own, correction, share) in zip(self.sections, self.contacts, strict=True)
+        ]
+
+    def braking_at(self, coefficient: float) -> list[Section] | None:
+        """Give the route with the low friction, nowhere above the pulling one; None where it cannot run away."""
+        low = self.braking_coefficient
+        if low is None:
+            return None
+        return [
+            section.laid(correction * min(low, coefficient if own is None else own), share)
+            for section, (own, correction, share) in zip(self.sections, self.contacts, strict=True)
+        ]
+
+    def load_at(self, coefficient: float) -> Load:
+        """Give the load at a coefficient: the incoming tension follows it where it is the friction of the feed."""
+        if self.feed_length is None:
+            return self.load
+        return self.load._replace(incoming=friction_of_feed(coefficient, self.load.weight, self.feed_length))
+
+    @property
+    def acts_as_three(self) -> bool:
+        """Whether three cables govern the set, so that a jam ratio has a meaning."""
+        return acts_as_three(self.cables.diameters)
+
+    @property
+    def straight_correction(self) -> float:
+        """The weight correction of a straight behind the last section, in the same bore."""
+        last = self.bores[-1]
+        return next(
+            lie.weight_correction
+            for lie, bore in zip(self.lies, dict.fromkeys(self.bores), strict=True)
+            if bore == last
+        )
+
+    @property
+    def worst_lie(self) -> Lie:
+        """The highest weight correction, with the ratio in the jam band if any is, and the least clearance."""
+        worst = max(self.lies, key=lambda lie: lie.weight_correction)
+        if len(self.lies) == 1:
+            return worst
+        jamming = [lie.ratio for lie in self.lies if in_jam_band(lie.ratio)]
+        room = min(self.lies, key=lambda lie: math.inf if lie.clearance is None else lie.clearance)
+        return worst._replace(
+            ratio=jamming[0] if jamming else worst.ratio,
+            clearance=room.clearance,
+            handbook_clearance=room.handbook_clearance,
+        )

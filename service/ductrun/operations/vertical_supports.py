@@ -1,0 +1,56 @@
+"""Cable that hangs in a vertical run is supported where the rise is beyond what its size and metal may hang."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from ductrun.engineering.pulling import Section, steep_rises
+from ductrun.operations.cable_set import CableSet, Line
+from ductrun.operations.choices import ConductorSize, Severity
+from ductrun.operations.defaults import quantity
+from ductrun.operations.worksheet import Worksheet, text_of
+from ductrun.tables import TABLES
+from ductrun.units import Angle, Length
+
+VERTICAL = quantity("pulling.vertical_grade", Angle)
+_ORDER = [size.value for size in ConductorSize]
+_LIMITS: dict[tuple[str, str], Length] = {
+    (material, size): Length.parse(feet, "ft")
+    for row in TABLES["vertical_support"]
+    for material, feet in (("copper", row.copper_ft), ("aluminum", row.aluminum_ft))
+    for size in _ORDER[_ORDER.index(row.size_from) : _ORDER.index(row.size_to) + 1]
+}
+
+
+def check_vertical_supports(route: Sequence[Section], cables: CableSet, sheet: Worksheet) -> None:
+    """Caution where a run steeper than the vertical grade rises beyond what a conductor may hang unsupported."""
+    rises = steep_rises(route, VERTICAL.value.si)
+    if not rises:
+        return
+    first, last, rise = max(rises, key=lambda one: one[2])
+    limits = [limit for line in cables.lines if (limit := _limit_of(line)) is not None]
+    if not limits:
+        return
+    least = min(limits, key=lambda limit: limit.si)
+    if rise <= least.si * (1 + 1e-9):
+        return
+    told = sheet.tell.distance(rise)
+    where = f"Section {first + 1}" if first == last else f"Sections {first + 1} to {last + 1}"
+    sheet.find(
+        Severity.CAUTION,
+        "cable_needs_support",
+        f"{where}: the cable hangs over a rise of {text_of(told)}; conductors of this size and metal are supported at "
+        f"the top and at least every {least}. Give them cable supports there.",
+        sheet.rule("vertical_support"),
+        told,
+        sheet.tell.given(least),
+        pointer=f"#/sections/{first}",
+    )
+
+
+def _limit_of(line: Line) -> Length | None:
+    """Give the greatest rise of a line's conductors without a support, None where size or metal is not known."""
+    conductor = line.conductor
+    if conductor is None or conductor.size is None:
+        return None
+    return _LIMITS[conductor.material.value, conductor.size.value]

@@ -1,0 +1,350 @@
+"""Pulls over hills: the brake that keeps the cable taut, what hangs behind it, and what is not judged without it.
+
+The figures of the drop were worked by hand: at the bottom bend the cable is in balance where tan phi = -K, and from
+there the tension is followed up the drop, round the top bend and back to the reel.
+"""
+
+from __future__ import annotations
+
+import copy
+import math
+from typing import Any
+
+import pytest
+
+from tests.asking import EXAMPLES, ask, codes, problem, quantity, result
+
+
+def straight(feet: float, degrees: float | None = None) -> dict[str, Any]:
+    made = {"kind": "straight", "length": quantity(feet, "ft")}
+    return made if degrees is None else made | {"grade": quantity(degrees, "deg")}
+
+
+def turn(feet: float, leave: float, entry: float | None = None) -> dict[str, Any]:
+    made = {"kind": "vertical_bend", "radius": quantity(feet, "ft"), "exit_grade": quantity(leave, "deg")}
+    return made if entry is None else made | {"entry_grade": quantity(entry, "deg")}
+
+
+def level_bend(feet: float, degrees: float) -> dict[str, Any]:
+    return {"kind": "horizontal_bend", "radius": quantity(feet, "ft"), "angle": quantity(degrees, "deg")}
+
+
+def pull(sections: list[dict[str, Any]], /, operation: str = "pull-tension", **changes: Any) -> dict[str, Any]:
+    """Ask for three shielded cables of 500 kcmil, triangular in 5 in, with nothing incoming."""
+    made = copy.deepcopy(EXAMPLES[operation]) | {"arrangement": "triangular", "sections": sections} | changes
+    return ask(operation, {name: value for name, value in made.items() if value is not None})
+
+
+def one_cable(sections: list[dict[str, Any]], friction: float, incoming: float = 0.0, **changes: Any) -> dict[str, Any]:
+    """Ask for one cable of 5 lb/ft whose tension is judged against 1e5 lbf and its pressure against 1e4 lbf/ft."""
+    cable = {"kind": "measured", "diameter": quantity(1.5, "in"), "mass_per_length": quantity(5, "lb/ft")}
+    request = {
+        "conduit": {"kind": "measured", "inside_diameter": quantity(5, "in")},
+        "cables": [{"count": 1, "cable": cable}],
+        "friction_coefficient": friction,
+        "braking_friction_coefficient": friction,
+        "incoming_tension": quantity(incoming, "lbf"),
+        "allowable_tension": quantity(1e5, "lbf"),
+        "allowable_sidewall_pressure": quantity(1e4, "lbf/ft"),
+        "brake_limit": quantity(1e5, "lbf"),
+        "sections": sections,
+    }
+    return result("pull-tension", request | changes)
+
+
+def drop(feet: float) -> list[dict[str, Any]]:
+    return [straight(50, 0), turn(3, -90), straight(feet), turn(3, 0), straight(50)]
+
+
+@pytest.mark.parametrize(
+    ("feet", "hangs", "pressure", "brake", "brake_at_low_friction"),
+    [(1_600, 12_496, 2_267, 6_729, 9_625), (1_000, 7_816, 1_418, 4_157, 6_004)],
+)
+def test_a_cable_down_a_shaft_hangs_at_its_top_and_the_reel_holds_it(
+    feet: float, hangs: float, pressure: float, brake: float, brake_at_low_friction: float
+) -> None:
+    answer = pull(drop(feet))
+    found = answer["result"]
+    assert found["highest_tension"]["value"] == pytest.approx(hangs, abs=0.5)
+    assert found["sections"][1]["sidewall_pressure"]["value"] == pytest.approx(pressure, abs=0.5)
+    assert found["brake_tension"]["value"] == pytest.approx(brake, abs=0.5)
+    assert found["braking_case"]["friction_coefficient"] == 0.15
+    assert found["braking_case"]["brake_tension"]["value"] == pytest.approx(brake_at_low_friction, abs=0.5)
+    assert found["sections"][0]["tension_in"] == found["brake_tension"]
+    assert found["within_limits"] is False
+    assert {"sidewall_pressure_exceeded"} <= set(codes(answer, "violation"))
+    assert ("tension_exceeded" in codes(answer, "violation")) is (hangs > 8_000)
+
+
+def test_the_same_slope_in_pieces_needs_the_same_brake() -> None:
+    whole = one_cable([straight(400, -45)], 0.35)
+    parts = one_cable([straight(100, -45)] * 4, 0.35)
+    due = 5 * 400 * (math.sin(math.pi / 4) - 0.35 * math.cos(math.pi / 4))
+    assert whole["brake_tension"]["value"] == pytest.approx(due)
+    assert parts["brake_tension"]["value"] == pytest.approx(due)
+
+
+@pytest.mark.parametrize(
+    ("radius", "entry", "leave", "friction", "brake", "leaves"),
+    [(30, -90, 10, 0.5, 95.2, 29.72), (100, -45, 10, 0.35, 55.32, 63.83)],
+)
+def test_a_bend_in_which_the_cable_runs_away_leaves_with_what_lies_beyond_its_low_point(
+    radius: float, entry: float, leave: float, friction: float, brake: float, leaves: float
+) -> None:
+    whole = one_cable([turn(radius, leave, entry)], friction)
+    assert whole["brake_tension"]["value"] == pytest.approx(brake, abs=0.05)
+    assert whole["tension"]["value"] == pytest.approx(leaves, abs=0.006)
+    step = (leave - entry) / 12
+    pieces = [turn(radius, entry + step * (at + 1), entry + step * at) for at in range(12)]
+    assert one_cable(pieces, friction)["tension"]["value"] == pytest.approx(whole["tension"]["value"], rel=1e-9)
+
+
+def test_the_highest_tension_may_stand_inside_a_crest() -> None:
+    crest = turn(1_000, -20, 20)
+    found = one_cable([crest], 0.15, allowable_tension=quantity(568, "lbf"))
+    assert found["tension"]["value"] == pytest.approx(563, abs=0.5)
+    assert found["highest_tension"]["value"] == pytest.approx(646, abs=0.5)
+    assert found["sections"][0]["highest_tension"] == found["highest_tension"]
+    assert found["within_limits"] is False
+    planned = copy.deepcopy(EXAMPLES["pull-plan"]) | {
+        "cables": [
+            {
+                "count": 1,
+                "cable": EXAMPLES["pull-plan"]["cables"][0]["cable"] | {"mass_per_length": quantity(5, "lb/ft")},
+            }
+        ],
+        "friction_coefficient": 0.15,
+        "allowable_tension": quantity(568, "lbf"),
+        "sections": [crest],
+    }
+    del planned["arrangement"]
+    assert result("pull-plan", planned)["possible"] is False
+
+
+def test_sidewall_pressure_is_that_of_the_highest_tension_in_the_bend() -> None:
+    found = one_cable([turn(300, -90, -60)], 0.35, incoming=2_000)
+    assert found["sections"][0]["sidewall_pressure"]["value"] == pytest.approx(2_000 / 300)
+    assert found["tension"]["value"] / 300 < 6
+
+
+def test_a_grade_left_out_goes_on_from_the_section_before() -> None:
+    given = pull([straight(50, 0), turn(3, 90), straight(200, 90)])
+    left_out = pull([straight(50, 0), turn(3, 90), straight(200)])
+    assert left_out["result"] == given["result"]
+    assert [one["field"] for one in left_out["assumptions"]] == [one["field"] for one in given["assumptions"]]
+    through = pull([straight(50, 1), level_bend(3, 90), straight(200)])["result"]["sections"][2]
+    assert through == pull([straight(50, 1), level_bend(3, 90), straight(200, 1)])["result"]["sections"][2]
+
+
+def test_only_the_grade_a_route_begins_with_is_assumed() -> None:
+    answer = pull([straight(50), turn(3, 45), turn(3, 0), straight(50)])
+    fields = [assumption["field"] for assumption in answer["assumptions"]]
+    assert [field for field in fields if "grade" in field] == ["#/sections/0/grade"]
+
+
+@pytest.mark.parametrize(
+    ("sections", "code", "where"),
+    [
+        ([straight(50, 0), straight(50, 2)], None, None),
+        ([straight(50, 0), straight(50, 8)], "grade_breaks", "Between sections 1 and 2"),
+        ([straight(50, 0), straight(50, 90)], "bend_left_out", "Between sections 1 and 2"),
+        ([straight(50, 5), level_bend(3, 30), straight(50)], "grade_breaks", "Section 2 is a level bend"),
+        ([straight(50, 30), level_bend(3, 30), straight(50)], "bend_left_out", "Section 2 is a level bend"),
+        ([straight(50, 0), turn(3, 90, 45)], "bend_left_out", "Between sections 1 and 2"),
+    ],
+)
+def test_a_break_of_grade_is_joint_deflection_a_caution_or_a_bend_left_out(
+    sections: list[dict[str, Any]], code: str | None, where: str | None
+) -> None:
+    answer = pull(sections, allowable_sidewall_pressure=quantity(5_000, "lbf/ft"), brake_limit=quantity(5_000, "lbf"))
+    breaks = [found for found in answer["findings"] if found["code"] in {"grade_breaks", "bend_left_out"}]
+    assert [found["code"] for found in breaks] == ([code] if code else [])
+    assert ("within_limits" in answer["result"]) is (code != "bend_left_out")
+    if where:
+        assert breaks[0]["message"].startswith(where)
+        assert breaks[0]["pointer"] == "#/sections/1"
+
+
+def test_a_plan_is_not_told_possible_over_a_bend_that_was_left_out() -> None:
+    steep = [straight(50, 0), level_bend(3, 90), straight(30, 60)]
+    listed = {"kind": "listed", "positions": [quantity(20, "ft")]}
+    answer = pull(steep, "pull-plan", box_positions=listed, allowable_sidewall_pressure=quantity(5_000, "lbf/ft"))
+    assert "possible" not in answer["result"]
+    assert answer["result"]["pulls"]
+    at_the_break = pull([straight(50, 0), straight(30, 60)], "pull-plan")
+    assert at_the_break["result"]["possible"] is True
+    assert at_the_break["result"]["pull_count"] == 2, "at a pull point the grade may break"
+
+
+DOWN = [straight(20, 0), turn(10, -45), straight(150), turn(10, 0), straight(20)]
+VALLEY = [*DOWN, turn(10, 45), straight(150), turn(10, 0), straight(20)]
+
+
+def test_without_a_brake_limit_a_braked_pull_is_not_judged() -> None:
+    answer = pull(VALLEY)
+    assert "within_limits" not in answer["result"]
+    assert "within_limits" not in answer["result"]["reversed"]
+    [found] = [one for one in answer["findings"] if one["code"] == "brake_not_judged"]
+    assert found["pointer"] == "#/brake_limit"
+    assert "must hold back with" in found["message"]
+    assert any("nobody stands below a braked cable" in one["message"] for one in answer["findings"])
+
+
+def test_the_brake_is_held_against_its_limit_at_the_low_friction() -> None:
+    free = pull(VALLEY)["result"]
+    low, high = free["brake_tension"]["value"], free["braking_case"]["brake_tension"]["value"]
+    assert 0 < low < high
+    between = pull(VALLEY, brake_limit=quantity((low + high) / 2, "lbf"))
+    assert between["result"]["within_limits"] is False
+    [found] = [one for one in between["findings"] if one["code"] == "brake_exceeded"]
+    assert found["severity"] == "violation"
+    assert found["actual"]["value"] == pytest.approx(high)
+    enough = pull(VALLEY, brake_limit=quantity(high * 1.001, "lbf"))
+    assert enough["result"]["within_limits"] is True
+    assert "brake_needed" in codes(enough, "caution")
+
+
+def test_a_brake_limit_below_the_incoming_tension_is_a_violation() -> None:
+    answer = pull([straight(100, 0)], incoming_tension=quantity(200, "lbf"), brake_limit=quantity(100, "lbf"))
+    assert "brake_exceeded" in codes(answer, "violation")
+    assert answer["result"]["within_limits"] is False
+
+
+@pytest.mark.parametrize(
+    ("changes", "pointer"),
+    [
+        ({"brake_limit": quantity(0, "lbf")}, "#/brake_limit/value"),
+        ({"sections": [straight(50, 91)]}, "#/sections/0/grade/value"),
+        ({"sections": [turn(3, -91, 0)]}, "#/sections/0/exit_grade/value"),
+        ({"sections": [straight(50, 0), turn(3, 0, 95)]}, "#/sections/1/entry_grade/value"),
+    ],
+)
+def test_no_brake_at_all_and_grades_beyond_the_vertical_are_refused(changes: dict[str, Any], pointer: str) -> None:
+    raised = problem("pull-tension", copy.deepcopy(EXAMPLES["pull-tension"]) | changes)
+    assert raised.errors is not None
+    assert [error.pointer for error in raised.errors] == [pointer]
+    assert set(raised.errors[0].allowed) == {"minimum", "maximum"}
+
+
+def test_an_end_that_needs_no_brake_comes_before_one_that_was_not_judged() -> None:
+    downhill = [straight(100, 0), turn(10, -30), straight(200), turn(10, 0), straight(20)]
+    found = pull(downhill)["result"]
+    assert "within_limits" not in found
+    assert found["reversed"]["within_limits"] is True
+    assert found["better_direction"] == "reversed"
+    assert "was not judged" in found["better_reason"]
+
+
+def test_a_plan_takes_the_direction_that_needs_no_brake_or_tells_what_it_holds() -> None:
+    downhill = [straight(100, 0), turn(10, -30), straight(200), turn(10, 0), straight(20)]
+    [planned] = pull(downhill, "pull-plan")["result"]["pulls"]
+    assert planned["direction"] == "reversed"
+    assert "brake_tension" not in planned
+    ends_only = {"kind": "listed", "positions": [quantity(10, "ft")]}
+    valley = pull(VALLEY, "pull-plan", box_positions=ends_only)
+    assert "possible" not in valley["result"]
+    assert "brake_not_judged" in codes(valley)
+    braked = pull(VALLEY, "pull-plan", box_positions=ends_only, brake_limit=quantity(5_000, "lbf"))
+    assert braked["result"]["possible"] is True
+    assert any("brake_tension" in one for one in braked["result"]["pulls"])
+    assert any(one["message"].startswith("Pull 1: The cable runs away") for one in braked["findings"])
+
+
+def test_a_plan_says_where_a_known_brake_would_save_a_pull_point() -> None:
+    answer = pull(VALLEY, "pull-plan")
+    assert answer["result"]["possible"] is True
+    assert answer["result"]["pull_count"] == 2
+    assert "fewer_pulls_with_more_known" in codes(answer, "note")
+    assert pull(VALLEY, "pull-plan", brake_limit=quantity(5_000, "lbf"))["result"]["pull_count"] == 1
+
+
+def test_the_brake_of_the_low_friction_kept_on_is_a_caution_where_it_breaks_a_limit() -> None:
+    route = [straight(50, 0), turn(6, -60), straight(300), turn(6, 0), straight(300), level_bend(3, 90), straight(10)]
+    free = pull(route, brake_limit=quantity(20_000, "lbf"), allowable_sidewall_pressure=quantity(5_000, "lbf/ft"))
+    least = free["result"]["highest_tension"]["value"]
+    held = free["result"]["braking_case"]["highest_tension"]["value"]
+    allowed = quantity(max(least, held) * 1.0005, "lbf")
+    answer = pull(
+        route,
+        brake_limit=quantity(20_000, "lbf"),
+        allowable_tension=allowed,
+        allowable_sidewall_pressure=quantity(5_000, "lbf/ft"),
+    )
+    assert answer["result"]["within_limits"] is True
+    assert "brake_no_more_than_needed" in codes(answer, "caution")
+
+
+def test_the_low_friction_is_that_of_the_conduit_and_of_a_known_jacket() -> None:
+    def low(**cable: Any) -> float:
+        lines = copy.deepcopy(EXAMPLES["pull-tension"]["cables"])
+        lines[0]["cable"] |= cable
+        answer = pull(VALLEY, cables=lines)
+        assumed = {one["field"]: one for one in answer["assumptions"]}["#/braking_friction_coefficient"]
+        assert "lowest published" in assumed["source"]
+        return float(assumed["value"])
+
+    assert low() == 0.15
+    assert low(jacket="pe") == 0.15
+    assert low(jacket="pvc") == 0.25, "the lowest row of PVC jackets in duct"
+
+
+def test_a_level_route_assumes_no_low_friction() -> None:
+    answer = pull([straight(100, 0), level_bend(3, 90), straight(100, 1)])
+    assert "#/braking_friction_coefficient" not in [one["field"] for one in answer["assumptions"]]
+    assert "braking_case" not in answer["result"]
+
+
+def test_a_slippery_pull_reckons_with_its_own_friction() -> None:
+    answer = pull(VALLEY, friction_coefficient=0.12)
+    assert answer["result"]["braking_case"]["brake_tension"] == answer["result"]["brake_tension"]
+    assert "#/braking_friction_coefficient" not in [one["field"] for one in answer["assumptions"]]
+
+
+def test_friction_cases_carry_their_own_brakes() -> None:
+    found = pull(VALLEY, friction_range={"low": 0.2, "high": 0.5}, brake_limit=quantity(5_000, "lbf"))["result"]
+    brakes = [case["brake_tension"]["value"] for case in found["friction_cases"]]
+    assert brakes == sorted(brakes, reverse=True)
+    assert brakes[1] == pytest.approx(found["brake_tension"]["value"])
+    assert all(case["within_limits"] for case in found["friction_cases"])
+
+
+def test_the_largest_values_over_hills_comply_and_a_little_more_does_not() -> None:
+    limits: dict[str, Any] = {
+        "brake_limit": quantity(2_500, "lbf"),
+        "allowable_sidewall_pressure": quantity(400, "lbf/ft"),
+    }
+    largest = pull(VALLEY, find_largest=True, **limits)["result"]["largest"]
+
+    def complies(**changes: Any) -> bool:
+        return pull(changes.pop("sections", VALLEY), **limits, **changes)["result"].get("within_limits") is True
+
+    friction, incoming = largest["friction_coefficient"], largest["incoming_tension"]["value"]
+    assert complies(friction_coefficient=friction)
+    assert not complies(friction_coefficient=friction * 1.0001)
+    assert complies(incoming_tension=quantity(incoming, "lbf"))
+    assert not complies(incoming_tension=quantity(incoming * 1.0001, "lbf"))
+    last = largest["last_straight"]["value"]
+    assert complies(sections=[*VALLEY[:-1], straight(last)])
+    assert not complies(sections=[*VALLEY[:-1], straight(last * 1.0001)])
+
+
+def test_a_profile_begins_with_the_brake_and_is_never_slack() -> None:
+    found = pull(VALLEY, profile_spacing=quantity(5, "ft"))["result"]
+    tensions = [point["tension"]["value"] for point in found["profile"]]
+    assert tensions[0] == found["brake_tension"]["value"]
+    assert min(tensions) >= 0
+    assert max(tensions) <= found["highest_tension"]["value"] * (1 + 1e-9)
+
+
+@pytest.mark.parametrize(
+    ("material", "feet", "found"),
+    [("copper", 49, False), ("copper", 51, True), ("aluminum", 119, False), ("aluminum", 121, True)],
+)
+def test_cable_in_a_long_vertical_run_is_supported(material: str, feet: float, found: bool) -> None:
+    """NFPA 70, Table 300.19(A): copper over 350 to 500 kcmil 50 ft, aluminum 120 ft."""
+    lines = copy.deepcopy(EXAMPLES["pull-tension"]["cables"])
+    lines[0]["cable"]["conductor"] = {"material": material, "size": "500 kcmil", "count": 1}
+    answer = pull([straight(20, 0), turn(1, 90), straight(feet - 1)], cables=lines)
+    assert ("cable_needs_support" in codes(answer, "caution")) is found
+    climbing = [straight(feet - 1, 30)]
+    assert "cable_needs_support" not in codes(pull(climbing, cables=lines)), "a slope is not a shaft"
