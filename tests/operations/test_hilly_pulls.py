@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import copy
 import math
+import time
 from typing import Any
 
 import pytest
@@ -226,6 +227,73 @@ def test_no_brake_at_all_and_grades_beyond_the_vertical_are_refused(changes: dic
     assert set(raised.errors[0].allowed) == {"minimum", "maximum"}
 
 
+def test_the_friction_of_the_feed_is_not_held_by_the_reel() -> None:
+    answer = pull([straight(100, 0)], incoming_tension=None, brake_limit=quantity(50, "lbf"))
+    assert answer["result"]["incoming_tension"]["value"] > 50
+    assert answer["result"]["within_limits"] is True
+    assert "brake_exceeded" not in codes(answer)
+    largest = pull([straight(100, 0)], incoming_tension=None, brake_limit=quantity(50, "lbf"), find_largest=True)
+    assert largest["result"]["largest"]["friction_coefficient"] > 0.35
+
+
+def test_a_last_straight_is_found_where_a_longer_one_would_need_a_brake_that_is_not_known() -> None:
+    route = [straight(300, 0), turn(6, -45), straight(10)]
+    answer = pull(route, find_largest=True)
+    assert answer["result"]["within_limits"] is True
+    last = answer["result"]["largest"]["last_straight"]["value"]
+    assert pull([*route[:-1], straight(last)])["result"]["within_limits"] is True
+    assert "within_limits" not in pull([*route[:-1], straight(last * 1.001)])["result"]
+
+
+def test_a_low_friction_above_that_of_the_pull_is_refused() -> None:
+    made = copy.deepcopy(EXAMPLES["pull-tension"]) | {"sections": VALLEY, "braking_friction_coefficient": 0.5}
+    raised = problem("pull-tension", made)
+    assert raised.errors is not None
+    assert [(error.pointer, error.allowed) for error in raised.errors] == [
+        ("#/braking_friction_coefficient", {"maximum": 0.35})
+    ]
+
+
+def test_the_other_end_tells_why_it_was_not_judged() -> None:
+    answer = pull([straight(20, 0), turn(10, 45), straight(150), turn(10, 0), straight(20)])
+    assert answer["result"]["within_limits"] is True
+    assert "within_limits" not in answer["result"]["reversed"]
+    [found] = [one for one in answer["findings"] if one["code"] == "other_end_not_judged"]
+    assert found["actual"] == answer["result"]["reversed"]["braking_case"]["brake_tension"]
+
+
+def test_a_plan_that_the_brake_forbids_says_so() -> None:
+    sections = [straight(500, -45)]
+    answer = pull(sections, "pull-plan", incoming_tension=quantity(200, "lbf"), brake_limit=quantity(100, "lbf"))
+    [found] = [one for one in answer["findings"] if one["code"] == "no_plan"]
+    assert "of what the reel brake holds" in found["message"]
+    assert answer["result"]["possible"] is False
+
+
+def test_a_gentle_stretch_parts_two_shafts() -> None:
+    lines = copy.deepcopy(EXAMPLES["pull-tension"]["cables"])
+    route = [straight(40, 90), turn(100, 10), turn(100, 90), straight(40)]
+    answer = pull(route, cables=lines)
+    supported = [one for one in answer["findings"] if one["code"] == "cable_needs_support"]
+    assert [one["pointer"] for one in supported] == ["#/sections/0", "#/sections/2"]
+
+
+def test_a_shaft_with_conductors_of_unknown_size_was_not_judged_for_support() -> None:
+    lines = copy.deepcopy(EXAMPLES["pull-tension"]["cables"])
+    del lines[0]["cable"]["conductor"]
+    answer = pull([straight(100, 90)], cables=lines, allowable_tension=quantity(9_000, "lbf"))
+    assert "cable_support_not_judged" in codes(answer, "note")
+
+
+def test_a_large_plan_of_left_out_bends_is_answered_without_delay() -> None:
+    zigzag = [straight(20, 20 * (index % 2)) for index in range(398)]
+    began = time.perf_counter()
+    answer = pull(zigzag, "pull-plan", brake_limit=quantity(5_000, "lbf"))
+    assert time.perf_counter() - began < 10
+    assert answer["result"]["possible"] is True
+    assert answer["result"]["pull_count"] == 398, "at every break of grade a pull point"
+
+
 def test_an_end_that_needs_no_brake_comes_before_one_that_was_not_judged() -> None:
     downhill = [straight(100, 0), turn(10, -30), straight(200), turn(10, 0), straight(20)]
     found = pull(downhill)["result"]
@@ -297,6 +365,7 @@ def test_a_level_route_assumes_no_low_friction() -> None:
 def test_a_slippery_pull_reckons_with_its_own_friction() -> None:
     answer = pull(VALLEY, friction_coefficient=0.12)
     assert answer["result"]["braking_case"]["brake_tension"] == answer["result"]["brake_tension"]
+    assert answer["result"]["braking_case"]["friction_coefficient"] == 0.12
     assert "#/braking_friction_coefficient" not in [one["field"] for one in answer["assumptions"]]
 
 

@@ -153,13 +153,55 @@ def test_a_bore_too_small_in_one_section_is_named_there() -> None:
     small = {"kind": "listed", "type": "pvc_schedule_40", "trade_size": "1-1/2"}
     raised = problem("pull-tension", request(FEEDER, sections=[STRAIGHT, STRAIGHT | {"conduit": small}]))
     assert raised.errors is not None
-    assert "inside diameter of 1.59" in raised.errors[0].message
+    [error] = raised.errors
+    assert "inside diameter of section 2, 1.59 in" in error.message
 
 
 def test_a_section_may_have_its_own_friction() -> None:
     plain = result("pull-tension", request(FEEDER, sections=[STRAIGHT, STRAIGHT]))
     rough = result("pull-tension", request(FEEDER, sections=[STRAIGHT, STRAIGHT | {"friction_coefficient": 0.7}]))
     assert rough["tension"]["value"] == pytest.approx(plain["tension"]["value"] * 1.5)
+
+
+def test_a_section_s_own_friction_is_judged_too() -> None:
+    answer = ask("pull-tension", request(FEEDER, sections=[STRAIGHT, STRAIGHT | {"friction_coefficient": 0.02}]))
+    [found] = [one for one in answer["findings"] if one["code"] == "friction_below_published"]
+    assert found["pointer"] == "#/sections/1/friction_coefficient"
+
+
+def test_the_jam_ratio_is_that_of_the_three_that_govern() -> None:
+    phase = {"kind": "measured", "diameter": quantity(1.4, "in"), "mass_per_length": quantity(2, "lb/ft")}
+    ground = phase | {"diameter": quantity(1.2, "in")}
+    answer = ask("pull-tension", request([{"count": 3, "cable": phase}, {"count": 1, "cable": ground}]))
+    assert answer["result"]["jam_ratio"] == pytest.approx(3.998 / 1.4)
+    [found] = [one for one in answer["findings"] if one["code"] == "jam_ratio_in_band"]
+    assert found["actual"] == answer["result"]["jam_ratio"]
+
+
+def test_the_arrangement_that_is_not_sure_is_told_as_assumed_and_can_be_put_back() -> None:
+    answer = ask("pull-tension", request(FEEDER))
+    assert assumed(answer)["#/arrangement"] == "worst_case"
+    back = ask("pull-tension", request(FEEDER, arrangement="worst_case"))
+    assert back["result"] == answer["result"]
+    assert "#/arrangement" not in assumed(back)
+
+
+def test_every_fault_of_a_pull_comes_at_once() -> None:
+    cable = {
+        "kind": "measured",
+        "diameter": quantity(1, "in"),
+        "mass_per_length": quantity(1, "lb/ft"),
+        "conductor": {"material": "copper", "size": "4/0 AWG", "temper": "hard", "count": 1},
+        "shielding": "individually_shielded",
+    }
+    made = request([{"count": 3, "cable": cable}], arrangement="diamond", sections=[STRAIGHT, ELBOW])
+    raised = problem("pull-tension", made)
+    assert raised.errors is not None
+    assert {error.pointer for error in raised.errors} == {
+        "#/arrangement",
+        "#/cables/0/cable/conductor/temper",
+        "#/cables/0/cable/shielded_conductor_diameter",
+    }
 
 
 def test_the_feed_off_the_reel_is_twenty_metres_of_friction() -> None:

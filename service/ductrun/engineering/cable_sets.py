@@ -69,6 +69,8 @@ def passes(diameters: Sequence[float], bore: float) -> bool:
     the areas together are within the bore. A set that fails one cannot be laid; one that keeps all may still be tight.
     """
     room = bore * (1.0 + 1e-9)
+    if diameters[0] == diameters[-1]:
+        return diameters[0] * least_ratio(len(diameters)) <= room
     if any(diameter * least_ratio(count) > room for count, diameter in enumerate(diameters, start=1)):
         return False
     if len(diameters) > 1 and diameters[0] + diameters[1] > room:
@@ -105,7 +107,8 @@ def mean_of_larger_three(diameters: Sequence[float]) -> float:
     """Give the mean diameter [m] of the larger three of a set, or of all of a smaller one (from memory: unequal cables
     are taken at their mean diameter).
     """
-    return sum(diameters[:3]) / len(diameters[:3])
+    larger = diameters[:3]
+    return sum(larger) / len(larger)
 
 
 def lie_of(
@@ -141,9 +144,12 @@ def _ways(diameters: Sequence[float], bore: float, arrangement: Arrangement | No
     Three cables lie triangular below D/d 2.5; above, the triangle is still possible and the cradle has the higher
     friction (from memory). A fourth, smaller cable may find a gap or press like one of four.
     """
-    larger, mean = mean_of_larger_three(diameters), sum(diameters) / len(diameters)
+    larger = mean_of_larger_three(diameters)
+    if arrangement is not None and arrangement is not Arrangement.DIAMOND:
+        return [(arrangement, larger)]
+    mean = sum(diameters) / len(diameters)
     if arrangement is not None:
-        return [(arrangement, mean if arrangement is Arrangement.DIAMOND else larger)]
+        return [(arrangement, mean)]
     ways: list[tuple[Arrangement, float]] = []
     if acts_as_three(diameters):
         ways = [(Arrangement.TRIANGULAR, larger)]
@@ -165,7 +171,9 @@ def _lie_in(
     ratio = bore / diameter
     geometric = many_correction if way is Arrangement.MANY else weight_correction_factor(way, ratio)
     taken = geometric if given is None else given
-    share = max(sidewall_factor(way, geometric), sidewall_factor(way, taken))
+    share = sidewall_factor(way, geometric)
+    if given is not None:
+        share = max(share, sidewall_factor(way, given))
     if len(diameters) > 1 and not _equal(diameters[:3]):
         share = 1.0  # the larger cable may carry nearly all of the tension
     room = (bore, diameter)

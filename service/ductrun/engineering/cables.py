@@ -109,8 +109,3 @@ def handbook_clearance(arrangement: Arrangement, conduit_diameter: float, cable_
     gap = conduit_diameter - cable_diameter
     s = cable_diameter / gap
     return conduit_diameter / 2.0 - cable_diameter / 2.0 + gap / 2.0 * math.sqrt(1.0 - s * s / 4.0)
-
-
-def jam_ratio(conduit_diameter: float, cable_diameter: float) -> float:
-    """Give D/d; three cables may wedge where it lies in the jam band. Handbooks multiply it by OVALITY first."""
-    return conduit_diameter / cable_diameter

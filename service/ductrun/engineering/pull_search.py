@@ -29,10 +29,13 @@ class Limits(NamedTuple):
 
 
 class Load(NamedTuple):
-    """What every pull of a set of cables has: `weight` w [N/m], `incoming` tension [N] without a brake."""
+    """What every pull of a set of cables has: `weight` w [N/m], `incoming` tension [N] without a brake, and what of it
+    the reel must hold [N]: nothing where it is the friction of cable that lies before the conduit.
+    """
 
     weight: float
     incoming: float
+    held: float
 
 
 class Case(NamedTuple):
@@ -56,6 +59,16 @@ class Use(NamedTuple):
     bend_total: float
     share: float
     judged: bool
+
+    @property
+    def highest(self) -> float:
+        """The highest tension [N] of both cases."""
+        return self.pulling.highest if self.braking is None else max(self.pulling.highest, self.braking.highest)
+
+    @property
+    def pressure(self) -> float:
+        """The highest sidewall pressure [N/m] of both cases."""
+        return self.pulling.pressure if self.braking is None else max(self.pulling.pressure, self.braking.pressure)
 
     @property
     def complies(self) -> bool:
@@ -111,18 +124,20 @@ def use_of(pulling: Sections, braking: Sections | None, load: Load, limits: Limi
 
 def held_against(pulling: Case, braking: Case | None, bends: float, load: Load, limits: Limits) -> Use:
     """Hold both cases against the limits: tension, sidewall pressure, and the brake where one is needed."""
-    share, known = 0.0, True
-    for case in (pulling,) if braking is None else (pulling, braking):
-        share = max(share, case.highest / limits.tension, case.pressure / limits.pressure)
-        if case.entering > load.incoming * _WITHIN:
-            known = known and limits.brake is not None
-        if limits.brake is not None and case.entering > 0.0:
-            share = max(share, case.entering / limits.brake)
-    return Use(pulling, braking, bends, share, known)
+    share = max(pulling.highest / limits.tension, pulling.pressure / limits.pressure)
+    entering = pulling.entering
+    if braking is not None:
+        share = max(share, braking.highest / limits.tension, braking.pressure / limits.pressure)
+        entering = max(entering, braking.entering)
+    braked = entering > load.incoming * _WITHIN
+    if limits.brake is not None:
+        held = entering if braked else load.held
+        return Use(pulling, braking, bends, max(share, held / limits.brake), judged=True)
+    return Use(pulling, braking, bends, share, judged=not braked)
 
 
 def largest_complying(complies: Callable[[float], bool], low: float, high: float) -> float | None:
-    """Give the largest value between two bounds that complies, to a part in 1e12; None if not even the lower one does.
+    """Give the largest value between two bounds that complies, to 1e-12 of the upper one; None if the lower does not.
 
     Valid where what complies at a value complies at every smaller one.
     """
@@ -130,7 +145,8 @@ def largest_complying(complies: Callable[[float], bool], low: float, high: float
         return None
     if complies(high):
         return high
-    while high - low > 1e-12 * high:
+    near = 1e-12 * high
+    while high - low > near:
         middle = (low + high) / 2.0
         if complies(middle):
             low = middle
@@ -140,38 +156,38 @@ def largest_complying(complies: Callable[[float], bool], low: float, high: float
 
 
 class _Way:
-    """One friction in one direction: elements in the order of the pull, and what is known of every low point."""
+    """One friction in one direction: elements in the order of the pull, and what is known of every low point.
+
+    Starts are asked for from the last to the first.
+    """
 
     def __init__(self, elements: Sections, weight: float) -> None:
         self.elements = elements
         self.weight = weight
         self.needs = [element.entry(0.0, weight) for element in elements]
-        self._held: dict[int, list[Case]] = {}
+        self._held: dict[int, tuple[int, Case]] = {}
 
-    def held_before(self, index: int) -> list[Case]:
-        """Give the case of every pull that the low point in an element holds back, by where it starts.
+    def held(self, start: int, index: int) -> Case:
+        """Give the case of a pull from `start` that the low point in an element holds back.
 
-        Between a start and the low point the tension is that which ends there at zero, whatever lies elsewhere, so one
-        walk back from it serves all starts.
+        Between a start and the low point the tension is that which ends there at zero, whatever lies elsewhere: one
+        walk back from the low point, gone on with from start to earlier start, serves them all.
         """
-        known = self._held.get(index)
-        if known is None:
-            need = self.needs[index]
-            case = Case(need, need, need, 0.0)
-            known = [case]
-            for element in reversed(self.elements[:index]):
-                step = element.pulled(element.entry(case.entering, self.weight), self.weight)
-                pressure = case.pressure if step.pressure is None else max(case.pressure, step.pressure)
-                case = Case(step.tension_in, need, max(case.highest, step.highest), pressure)
-                known.append(case)
-            known.reverse()
-            self._held[index] = known
-        return known
+        need = self.needs[index]
+        at, case = self._held.get(index) or (index, Case(need, need, need, 0.0))
+        while at > start:
+            at -= 1
+            element = self.elements[at]
+            step = element.pulled(element.entry(case.entering, self.weight), self.weight)
+            pressure = case.pressure if step.pressure is None else max(case.pressure, step.pressure)
+            case = Case(step.tension_in, need, max(case.highest, step.highest), pressure)
+        self._held[index] = (at, case)
+        return case
 
     def lengthened(self, case: Case, start: int, index: int) -> Case:
         """Give the case of the pull from `start` with one more element: where that needs a brake, a new one."""
         if self.needs[index] > case.final:
-            held = self.held_before(index)[start]
+            held = self.held(start, index)
             if held.entering > case.entering:  # but for the last digit it is
                 case = held
         return after(case, self.elements[index], self.weight)
@@ -195,7 +211,7 @@ def spans(
             for case in (pulling, braking)
             if case is not None
         ]
-        mine = sorted(last - stop for stop in stops) if backward else stops
+        mine = sorted(last - stop for stop in stops) if backward else list(stops)
         for start, end, use in _reached(ways, mine, load, limits):
             key = (last - end, last - start) if backward else (start, end)
             known = found.get(key)
@@ -215,7 +231,7 @@ def _reached(ways: Sequence[_Way], stops: Sequence[int], load: Load, limits: Lim
     found = []
     at = set(stops)
     elements = ways[0].elements
-    for start in stops:
+    for start in reversed(stops):
         cases = [Case(load.incoming, load.incoming, load.incoming, 0.0)] * len(ways)
         bends = 0.0
         for index in range(start, len(elements)):

@@ -41,7 +41,8 @@ class Straight(NamedTuple):
         """Pull through it from the tension [N] that enters; zero leaves where the cable would run away. See
         `straight`.
         """
-        leaving = max(0.0, straight(tension, weight, self.friction, self.length, self.grade))
+        leaving = straight(tension, weight, self.friction, self.length, self.grade)
+        leaving = leaving if leaving > 0.0 else 0.0
         return SectionPull(tension, leaving, leaving if leaving > tension else tension, None)
 
     def entry(self, tension_out: float, weight: float) -> float:
@@ -243,7 +244,13 @@ def friction_of_feed(coefficient: float, weight: float, length: float) -> float:
 
 def steepest(sections: Iterable[Section]) -> float:
     """Give the steepest slope [rad] anywhere, climbing or falling: what falls one way climbs the other."""
-    return max((max(abs(section.entry_grade), abs(section.exit_grade)) for section in sections), default=0.0)
+    slope = 0.0
+    for section in sections:
+        if isinstance(section, Straight):
+            slope = max(slope, abs(section.grade))
+        elif isinstance(section, VerticalBend):
+            slope = max(slope, abs(section.entry_grade), abs(section.exit_grade))
+    return slope
 
 
 def steep_rises(sections: Sequence[Section], steeper_than: float) -> list[tuple[int, int, float]]:
@@ -254,8 +261,10 @@ def steep_rises(sections: Sequence[Section], steeper_than: float) -> list[tuple[
     """
     stretches: list[tuple[int, int, float]] = []
     for index, section in enumerate(sections):
+        steep = abs(section.entry_grade) > steeper_than
         for rise in _steep_parts(section, steeper_than):
-            if stretches and stretches[-1][1] >= index - 1 and stretches[-1][2] * rise > 0.0:
+            goes_on = steep and abs(sections[index - 1].exit_grade) > steeper_than if index else False
+            if stretches and stretches[-1][1] == index - 1 and goes_on and stretches[-1][2] * rise > 0.0:
                 first, _, before = stretches[-1]
                 stretches[-1] = (first, index, before + rise)
             else:

@@ -75,8 +75,11 @@ def _check_cable(tightest: PlacedBend, line: Line, sheet: Worksheet) -> bool:
     given = line.given
     shielding = given.shielding
     if shielding is None:
-        shielding = CableShielding.SHIELDED if given.cable_type in _ABOVE_1000_V else CableShielding.NONSHIELDED
-        words = f"by the cable type, {citation('nfpa70-305-5')}"
+        unknown = given.cable_type is None and not line.is_wire
+        stricter = unknown or given.cable_type in _ABOVE_1000_V
+        shielding = CableShielding.SHIELDED if stricter else CableShielding.NONSHIELDED
+        words = f"{'the stricter, for no cable type is given' if unknown else 'by the cable type'}, "
+        words += citation("nfpa70-305-5")
         sheet.assume(f"{line.pointer}/shielding", shielding, words, "nfpa70-305-5")
     multiples = _MULTIPLES[shielding]
     diameters = [line.diameter]

@@ -100,6 +100,11 @@ class Bearing(NamedTuple):
     stress: float
     rule: str
 
+    @property
+    def each(self) -> float:
+        """What one of them bears [N]."""
+        return self.stress * self.area
+
 
 def gear_limits(
     cables: CableSet, attachment: Attachment, device: Force | None, grip: Force | None, sheet: Worksheet
@@ -126,7 +131,9 @@ def conductors_limit(cables: CableSet, counting: ConductorCounting | None, sheet
 
     Of conductors that differ only the strongest count: the smaller ones, a ground beside phases, add nothing.
     """
-    known = []
+    strongest: Bearing | None = None
+    count = 0
+    smaller, unknown = "", False
     for line in cables.lines:
         if line.conductor is None:
             sheet.find(
@@ -137,26 +144,31 @@ def conductors_limit(cables: CableSet, counting: ConductorCounting | None, sheet
                 "common practice, no source",
                 pointer=f"{line.pointer}/{'material' if line.is_wire else 'conductor'}",
             )
-            return None
-        known.append(_bearing(line, line.conductor, sheet))
-    strongest = max(one.stress * one.area for one in known)
-    alike = [one for one in known if one.stress * one.area >= strongest * (1 - 1e-9)]
+            unknown = True
+            continue
+        bearing = _bearing(line, line.conductor, sheet)
+        more = 1.0 if strongest is None else bearing.each / strongest.each
+        smaller = "; smaller ones add nothing" if abs(more - 1.0) > 1e-9 else smaller
+        if strongest is None or more > 1 + 1e-9:
+            strongest, count = bearing, bearing.conductor_count
+        elif more >= 1 - 1e-9:
+            count += bearing.conductor_count
+    if unknown or strongest is None:
+        return None
     rule = _COUNTINGS[sheet.settle("#/conductor_counting", counting, COUNTING)]
     sheet.cite(rule.source)
-    count, conductor = sum(one.conductor_count for one in alike), alike[0]
     counted = counted_conductors(count, rule.three_counted, rule.more_than_three_factor)
-    limit = conductor_limit(conductor.stress, conductor.area, counted)
+    limit = conductor_limit(strongest.stress, strongest.area, counted)
     if sheet.working is not None:
-        pounds = conductor.stress / _PASCALS["lbf/cmil"]
-        circular_mils = conductor.area / ConductorAreaUnit.KCMIL.scale * 1000
+        pounds = strongest.stress / _PASCALS["lbf/cmil"]
+        circular_mils = strongest.area / ConductorAreaUnit.KCMIL.scale * 1000
         sheet.show(
             "T_conductors",
             "S x N x A",
             f"{pounds:.6g} lbf/cmil x {counted:g} of {count} x {circular_mils:.6g} cmil",
             sheet.tell.force(limit),
         )
-    words = f"{counted:g} of {count} {conductor.material} conductors, {conductor.rule}"
-    return Allowed(limit, words if len(alike) == len(known) else f"{words}; smaller ones add nothing")
+    return Allowed(limit, f"{counted:g} of {count} {strongest.material} conductors, {strongest.rule}{smaller}")
 
 
 def _bearing(line: Line, conductor: HeldConductor, sheet: Worksheet) -> Bearing:

@@ -51,7 +51,7 @@ class OrderedCable(Struct, frozen=True, gc=False):
 
     count: Annotated[int, Meta(description="Cables of this line.")]
     length: Annotated[answers.Length, Meta(description="One cable: route, tails, racking, splices and waste.")]
-    order_length: Annotated[answers.Length, Meta(description="One cable, rounded up to the next 5 ft.")]
+    order_length: Annotated[answers.Length, Meta(description="One cable, rounded up to a length that is sold.")]
     total_order_length: Annotated[answers.Length, Meta(description="All cables of the line.")]
     reel_count: Annotated[
         int | UnsetType, Meta(description="Reels, if their length was given and holds one cable.")

@@ -18,13 +18,14 @@ from ductrun.operations.choices import (
     Severity,
 )
 from ductrun.operations.conductors import row_of
-from ductrun.operations.defaults import number, quantity
+from ductrun.operations.defaults import choice, number, quantity
 from ductrun.operations.jam import caution_in_jam_band
 from ductrun.operations.pulled_cables import MOST_CABLES, CableLine, PulledCable
 from ductrun.operations.worksheet import Fault, Gathering, UnanswerableError, Worksheet, text_of
 from ductrun.tables.rows import Conductor as ConductorRow
 from ductrun.units import STANDARD_GRAVITY, ConductorArea, Length, LengthUnit, Pressure
 
+ARRANGEMENT = choice("pulling.arrangement", CableArrangement)
 MANY_CABLES = number("pulling.many_cables_weight_correction")
 TIGHT_PAIR = number("pulling.tight_pair_factor")
 CLEARANCE_MINIMUM = quantity("pulling.clearance_minimum", Length)
@@ -72,17 +73,23 @@ def settle_cables(lines: Sequence[CableLine], sheet: Worksheet) -> CableSet:
     for index, line in enumerate(lines):
         with faults:
             settled.append(_settle_line(line, f"#/cables/{index}/cable", sheet))
-    total = sum(line.count for line in lines)
-    if total > MOST_CABLES:
-        faults.faults.append(
-            Fault(
-                "#/cables", "too_many_cables", f"{total} cables: {MOST_CABLES} are the most.", {"maximum": MOST_CABLES}
-            )
-        )
+    faults.faults += _too_many(lines)
     faults.stop()
-    diameters = [line.diameter for line in settled for _ in range(line.cable_count)]
+    diameters: list[float] = []
+    mass = 0.0
+    for one in settled:
+        diameters += [one.diameter] * one.cable_count
+        mass += one.cable_count * one.mass
     diameters.sort(reverse=True)
-    return CableSet(settled, diameters, sum(line.cable_count * line.mass for line in settled) * STANDARD_GRAVITY)
+    return CableSet(settled, diameters, mass * STANDARD_GRAVITY)
+
+
+def _too_many(lines: Sequence[CableLine]) -> list[Fault]:
+    total = sum([line.count for line in lines])
+    if total <= MOST_CABLES:
+        return []
+    message = f"{total} cables: {MOST_CABLES} are the most."
+    return [Fault("#/cables", "too_many_cables", message, {"maximum": MOST_CABLES})]
 
 
 def _settle_line(line: CableLine, pointer: str, sheet: Worksheet) -> Line:
@@ -132,10 +139,35 @@ def _derived_mass(
     return mass
 
 
+def settle_arrangement(cables: CableSet, given: CableArrangement | None, sheet: Worksheet) -> Arrangement | None:
+    """Give the arrangement that is sure, None where it is not; refuses one in which so many cables cannot lie.
+
+    Where several are possible and none is given, each check takes the worst of them, which is told as assumed.
+    """
+    diameters = cables.diameters
+    possible = engineering.possible_arrangements(diameters)
+    if given is None and len(possible) > 1:
+        given = sheet.settle("#/arrangement", None, ARRANGEMENT)
+    if given is None or given is CableArrangement.WORST_CASE:
+        return None
+    arrangement = _ARRANGEMENTS[given]
+    if arrangement not in possible:
+        allowed = [*(one.value for one in possible), CableArrangement.WORST_CASE.value]
+        raise UnanswerableError(
+            Fault(
+                "#/arrangement",
+                "arrangement_impossible",
+                f"{len(diameters)} such cables cannot lie {given.value}: {' or '.join(allowed)}.",
+                allowed,
+            )
+        )
+    return arrangement
+
+
 def lie_in(
     cables: CableSet,
     bore: float,
-    arrangement: CableArrangement | None,
+    arrangement: Arrangement | None,
     factor: float | None,
     sheet: Worksheet,
     pointer: str,
@@ -143,16 +175,15 @@ def lie_in(
     """Settle how the cables lie in a bore [m], that of the conduit at `pointer`; refuses cables that do not pass."""
     diameters = cables.diameters
     if not engineering.passes(diameters, bore):
-        raise UnanswerableError(_too_large(cables, bore))
-    given = _arrangement(diameters, arrangement)
+        raise UnanswerableError(_too_large(cables, bore, pointer))
     if len(diameters) > 4 and factor is None:
         sheet.settle_once("#/weight_correction_factor", None, MANY_CABLES)
-    lie = engineering.lie_of(diameters, bore, given, factor, MANY_CABLES.value)
+    lie = engineering.lie_of(diameters, bore, arrangement, factor, MANY_CABLES.value)
     sheet.cite("wall-reactions", "pulling-arrangement")
     if engineering.acts_as_three(diameters):
         ratio = bore / engineering.mean_of_larger_three(diameters)
-        caution_in_jam_band(ratio, sheet, triplexed=given is Arrangement.TRIPLEXED, pointer=pointer)
-    if len(diameters) == 2 and lie.weight_correction > TIGHT_PAIR.value:
+        caution_in_jam_band(ratio, sheet, triplexed=arrangement is Arrangement.TRIPLEXED, pointer=pointer)
+    if len(diameters) == 2 and factor is None and lie.weight_correction > TIGHT_PAIR.value:
         sheet.find(
             Severity.CAUTION,
             "two_cables_wedge",
@@ -177,26 +208,7 @@ def lie_in(
     return lie
 
 
-def _arrangement(diameters: Sequence[float], given: CableArrangement | None) -> Arrangement | None:
-    """Give the arrangement that is sure, None where it is not; refuses one in which so many cables cannot lie."""
-    if given is None:
-        return None
-    possible = engineering.possible_arrangements(diameters)
-    arrangement = _ARRANGEMENTS[given]
-    if arrangement not in possible:
-        allowed = [one.value for one in possible]
-        raise UnanswerableError(
-            Fault(
-                "#/arrangement",
-                "arrangement_impossible",
-                f"{len(diameters)} such cables cannot lie {given.value}: {' or '.join(allowed)}.",
-                allowed,
-            )
-        )
-    return arrangement
-
-
-def _too_large(cables: CableSet, bore: float) -> Fault:
+def _too_large(cables: CableSet, bore: float, pointer: str) -> Fault:
     """Say that the set does not pass, and how large its largest cable could be beside the others."""
     largest = max(cables.lines, key=lambda line: line.diameter)
     others = [
@@ -212,7 +224,8 @@ def _too_large(cables: CableSet, bore: float) -> Fault:
         unit = cable.diameter.unit
     member = "size" if largest.is_wire else "diameter/value"
     most = largest_complying(passes, bore * 1e-6, bore)
-    inside = f"an inside diameter of {unit.from_si(bore):.4g} {unit.value}"
+    section = "" if pointer == "#/conduit" else f" of section {int(pointer.split('/')[2]) + 1}"
+    inside = f"the inside diameter{section}, {unit.from_si(bore):.4g} {unit.value}"
     what = f"{len(cables.diameters)} cables, the largest of {unit.from_si(largest.diameter):.4g} {unit.value}, "
     if most is None:
         return Fault("#/cables", "cables_do_not_pass", f"{what}do not pass {inside}, however small the largest were.")

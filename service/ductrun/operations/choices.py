@@ -162,7 +162,10 @@ class ConductorMaterial(Code):
 
 
 class CableArrangement(Code):
-    """How cables lie in the conduit; three cables lie triangular or cradled, triplexed if twisted at the factory."""
+    """How cables lie in the conduit; three cables lie triangular or cradled, triplexed if twisted at the factory.
+
+    In the worst case each check takes the arrangement that asks most.
+    """
 
     SINGLE = "single"
     TWO = "two"
@@ -171,6 +174,7 @@ class CableArrangement(Code):
     CRADLED = "cradled"
     DIAMOND = "diamond"
     MANY = "many"
+    WORST_CASE = "worst_case"
 
 
 class ConductorTemper(Code):

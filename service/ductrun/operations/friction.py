@@ -9,6 +9,7 @@ from ductrun.operations.cable_set import CableSet
 from ductrun.operations.choices import ConduitType, Severity
 from ductrun.operations.conduits import ListedConduit, MeasuredConduit
 from ductrun.operations.defaults import Default, number, standing_of
+from ductrun.operations.route import RouteSection
 from ductrun.operations.worksheet import Worksheet
 from ductrun.tables import TABLES
 
@@ -19,6 +20,8 @@ _DRY_PVC = max(
     key=lambda row: row.high,
 )
 _FAMILIES = {
+    **dict.fromkeys((ConduitType.ENT, ConduitType.LFNC_A, ConduitType.LFNC_B), "pvc"),
+    **dict.fromkeys((kind for kind in ConduitType if kind.value.startswith("pvc_")), "pvc"),
     ConduitType.HDPE_SCHEDULE_40: "hdpe",
     ConduitType.RTRC: "rtrc",
     **dict.fromkeys((ConduitType.EMT, ConduitType.IMC, ConduitType.RMC, ConduitType.FMC, ConduitType.LFMC), "steel"),
@@ -27,7 +30,7 @@ _FAMILIES = {
 
 def family_of(conduit: ListedConduit | MeasuredConduit) -> str | None:
     """Give the family of materials whose friction a conduit has; None where it is not known."""
-    return _FAMILIES.get(conduit.type, "pvc") if conduit.kind == "listed" else None
+    return _FAMILIES[conduit.type] if conduit.kind == "listed" else None
 
 
 @cache
@@ -58,21 +61,33 @@ def lowest_published(conduits: Sequence[ListedConduit | MeasuredConduit], cables
 
 
 def report_friction(
-    coefficient: float, given: float | None, conduits: Sequence[ListedConduit | MeasuredConduit], sheet: Worksheet
+    coefficient: float,
+    given: float | None,
+    sections: Sequence[RouteSection],
+    conduits: Sequence[ListedConduit | MeasuredConduit],
+    sheet: Worksheet,
 ) -> None:
     """Caution against a friction below every published one, and tell how high a dry pull may go."""
-    if coefficient < LOWEST_FRICTION.value:
+    lowest, pointer = coefficient, "#/friction_coefficient"
+    general = False
+    for index, section in enumerate(sections):
+        own = section.friction_coefficient
+        if own is None:
+            general = general or family_of(conduits[index]) == "pvc"
+        elif own < lowest:
+            lowest, pointer = own, f"#/sections/{index}/friction_coefficient"
+    if lowest < LOWEST_FRICTION.value:
         sheet.find(
             Severity.CAUTION,
             "friction_below_published",
-            f"A coefficient of {coefficient:g} is below every published one, {LOWEST_FRICTION.value:g} on rollers: "
+            f"A coefficient of {lowest:g} is below every published one, {LOWEST_FRICTION.value:g} on rollers: "
             "take it only from a test of this cable, conduit and lubricant.",
             LOWEST_FRICTION.source,
-            coefficient,
+            lowest,
             LOWEST_FRICTION.value,
-            pointer="#/friction_coefficient",
+            pointer=pointer,
         )
-    if given is None and any(family_of(conduit) == "pvc" for conduit in conduits):
+    if given is None and general:
         sheet.cite(_DRY_PVC.source)
         sheet.find(
             Severity.NOTE,

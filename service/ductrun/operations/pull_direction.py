@@ -10,40 +10,19 @@ from ductrun.engineering.pull_search import Case, Load, Use, carried, held_again
 from ductrun.operations.pulling import Pulling
 from ductrun.operations.worksheet import Fault, UnanswerableError
 
-_BEYOND_ANY_ROPE = 1e9  # N
-
-
-class Place(NamedTuple):
-    """A figure and the section, from 0, where it is highest."""
-
-    value: float
-    section: int
+BEYOND_ANY_ROPE = 1e9  # N
 
 
 class Carried(NamedTuple):
-    """A route carried from one end at one friction: what every section has, and the highest of it."""
+    """A route carried from one end at one friction: what every section has, what limits are held against, and the
+    sections, from 0, in which tension and pressure are highest; `pressure_at` is None without a bend.
+    """
 
     sections: Sequence[engineering.Section]
     pulled: list[engineering.SectionPull]
-    tension: Place
-    pressure: Place | None
-
-    @property
-    def entering(self) -> float:
-        """The tension [N] at the entry: the incoming one, or the brake."""
-        return self.pulled[0].tension_in
-
-    @property
-    def final(self) -> float:
-        """The tension [N] at the pulling end."""
-        return self.pulled[-1].tension_out
-
-    @property
-    def case(self) -> Case:
-        """What limits are held against."""
-        return Case(
-            self.entering, self.final, self.tension.value, 0.0 if self.pressure is None else self.pressure.value
-        )
+    case: Case
+    tension_at: int
+    pressure_at: int | None
 
 
 class Direction(NamedTuple):
@@ -61,13 +40,15 @@ class Direction(NamedTuple):
     @property
     def braked(self) -> bool:
         """Whether any friction needs more at the entry than the incoming tension."""
-        return any(self.brake_of(one) is not None for one in (self.pulling, self.braking))
+        return self.braking is not None and max(self.pulling.case.entering, self.braking.case.entering) > (
+            self.load.incoming * (1 + 1e-9)
+        )
 
     def brake_of(self, one: Carried | None) -> float | None:
         """Give the brake [N] that a carried pull needs; None where the incoming tension is enough."""
-        if one is None or one.entering <= self.load.incoming * (1 + 1e-9):
+        if one is None or one.case.entering <= self.load.incoming * (1 + 1e-9):
             return None
-        return one.entering
+        return one.case.entering
 
 
 def direction_of(
@@ -79,11 +60,12 @@ def direction_of(
         pulled = _carried(route, load, can_run_away=braking is not None)
         held = None if braking is None else _carried(braking, load, can_run_away=True)
         overbraked = None
-        if held is not None and held.entering > pulled.entering * (1 + 1e-9):
-            overbraked = carried(route, load.weight, held.entering)
+        if held is not None and held.case.entering > pulled.case.entering * (1 + 1e-9):
+            overbraked = carried(route, load.weight, held.case.entering)
     except OverflowError:
         raise beyond_any_rope() from None
-    use = held_against(pulled.case, None if held is None else held.case, 0.0, load, pulling.limits)
+    bends = engineering.bend_total(route)
+    use = held_against(pulled.case, None if held is None else held.case, bends, load, pulling.limits)
     return Direction(pulled, held, overbraked, use, load)
 
 
@@ -91,15 +73,16 @@ def _carried(route: Sequence[engineering.Section], load: Load, *, can_run_away: 
     entering = engineering.least_entry(route, load.weight, load.incoming) if can_run_away else load.incoming
     pulled = engineering.pull(route, load.weight, entering)
     highest, highest_at = entering, 0
-    pressure: Place | None = None
+    pressure, pressure_at = 0.0, None
     for index, (_, _, top, pressed) in enumerate(pulled):
         if top > highest:
             highest, highest_at = top, index
-        if pressed is not None and (pressure is None or pressed > pressure.value):
-            pressure = Place(pressed, index)
-    if not highest < _BEYOND_ANY_ROPE:
+        if pressed is not None and (pressure_at is None or pressed > pressure):
+            pressure, pressure_at = pressed, index
+    if not highest < BEYOND_ANY_ROPE:
         raise beyond_any_rope()
-    return Carried(route, pulled, Place(highest, highest_at), pressure)
+    case = Case(entering, pulled[-1].tension_out, highest, pressure)
+    return Carried(route, pulled, case, highest_at, pressure_at)
 
 
 def beyond_any_rope() -> UnanswerableError:
@@ -114,13 +97,9 @@ def beyond_any_rope() -> UnanswerableError:
     )
 
 
-def verdict_of(way: Direction, pulling: Pulling, *, violated: bool) -> bool | None:
-    """Say whether a direction keeps its limits; None where something that decides was not judged.
-
-    `violated` says that the route breaks a rule whichever way it is pulled.
-    """
-    if violated or way.use.share > 1 + 1e-9:
+def verdict_of(use: Use, pulling: Pulling) -> bool | None:
+    """Say whether a pull keeps its limits; None where something that decides was not judged."""
+    bent = pulling.forbidden_bend is not None or use.bend_total > pulling.limits.bend_total * (1 + 1e-9)
+    if bent or use.share > 1 + 1e-9:
         return False
-    if not way.use.judged or not pulling.tension_judged or pulling.lost_bends:
-        return None
-    return True
+    return True if use.judged and pulling.judged else None

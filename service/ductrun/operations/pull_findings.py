@@ -10,7 +10,7 @@ from ductrun.operations.choices import BendMade, ConduitType, Severity
 from ductrun.operations.conduits import ListedConduit, MeasuredConduit
 from ductrun.operations.defaults import quantity
 from ductrun.operations.friction import family_of
-from ductrun.operations.pull_direction import Carried, Direction, Place
+from ductrun.operations.pull_direction import Carried, Direction
 from ductrun.operations.pull_inputs import BEND_TOTAL_LIMIT, PullInputs
 from ductrun.operations.pulling import Pulling
 from ductrun.operations.worksheet import Worksheet, text_of
@@ -27,8 +27,9 @@ _BEND_RULES = {
 
 def report_direction(way: Direction, pulling: Pulling, sheet: Worksheet) -> None:
     """Find where a pull breaks a limit of cable or gear, and what its reel must hold."""
-    _report_tension(way, pulling, sheet)
-    _report_pressure(way, pulling, sheet)
+    if way.use.share > 1 + 1e-9:
+        _report_tension(way, pulling, sheet)
+        _report_pressure(way, pulling, sheet)
     report_brake(way, pulling, sheet)
 
 
@@ -38,16 +39,13 @@ def _at_low_friction(way: Direction, one: Carried) -> str:
     return " with the brake that the low friction needs"
 
 
-def _worse(way: Direction, places: Sequence[tuple[Carried, Place]]) -> tuple[Carried, Place]:
-    return max(places, key=lambda one: (one[1].value, one[0] is way.pulling))
-
-
 def _cases(way: Direction) -> list[Carried]:
     return [one for one in (way.pulling, way.braking) if one is not None]
 
 
 def _report_tension(way: Direction, pulling: Pulling, sheet: Worksheet) -> None:
-    case, (highest, section) = _worse(way, [(one, one.tension) for one in _cases(way)])
+    case = max(_cases(way), key=lambda one: one.case.highest)
+    highest, section = case.case.highest, case.tension_at
     if highest <= pulling.limits.tension * (1 + 1e-9):
         return
     told, most = sheet.tell.force(highest), sheet.tell.force(pulling.limits.tension)
@@ -64,11 +62,9 @@ def _report_tension(way: Direction, pulling: Pulling, sheet: Worksheet) -> None:
 
 
 def _report_pressure(way: Direction, pulling: Pulling, sheet: Worksheet) -> None:
-    places = [(one, one.pressure) for one in _cases(way) if one.pressure is not None]
-    if not places:
-        return
-    case, (pressure, section) = _worse(way, places)
-    if pressure <= pulling.limits.pressure * (1 + 1e-9):
+    case = max(_cases(way), key=lambda one: one.case.pressure)
+    pressure, section = case.case.pressure, case.pressure_at
+    if section is None or pressure <= pulling.limits.pressure * (1 + 1e-9):
         return
     told, limit = sheet.tell.force_per_length(pressure), sheet.tell.given(pulling.pressure_limit)
     sheet.find(
@@ -93,8 +89,8 @@ def report_brake(way: Direction, pulling: Pulling, sheet: Worksheet, where: str 
     brakes = [brake for one in _cases(way) if (brake := way.brake_of(one)) is not None]
     limit = pulling.limits.brake
     if not brakes:
-        if limit is not None and way.load.incoming > limit * (1 + 1e-9):
-            _report_weak_brake(way.load.incoming, limit, sheet)
+        if limit is not None and way.load.held > limit * (1 + 1e-9):
+            _report_weak_brake(way.load.held, limit, sheet, where)
         return
     least, most = (sheet.tell.force(brake) for brake in (min(brakes), max(brakes)))
     span = text_of(most) if len(brakes) == 1 or least == most else f"{text_of(least)} to {text_of(most)}"
@@ -128,13 +124,29 @@ def report_brake(way: Direction, pulling: Pulling, sheet: Worksheet, where: str 
     )
 
 
-def _report_weak_brake(incoming: float, limit: float, sheet: Worksheet) -> None:
+def report_other_end(way: Direction, sheet: Worksheet) -> None:
+    """Say that the pull from the other end was not judged, where its brake is not known."""
+    if way.use.judged:
+        return
+    most = sheet.tell.force(max(one.case.entering for one in _cases(way)))
+    sheet.find(
+        Severity.NOTE,
+        "other_end_not_judged",
+        f"From the other end the reel must hold back with up to {text_of(most)}. What its brake can hold is not known, "
+        "and that pull is not judged: give the brake limit.",
+        "derived",
+        most,
+        pointer="#/brake_limit",
+    )
+
+
+def _report_weak_brake(incoming: float, limit: float, sheet: Worksheet, where: str) -> None:
     told, most = sheet.tell.force(incoming), sheet.tell.force(limit)
     sheet.find(
         Severity.VIOLATION,
         "brake_exceeded",
-        f"The cable enters with {text_of(told)}: the reel brake holds {text_of(most)} and cannot give that much. Take "
-        "a stronger brake, or a lower incoming tension.",
+        f"{where}The cable enters with {text_of(told)}: the reel brake holds {text_of(most)} and no more. "
+        "Take a stronger brake, or a lower incoming tension.",
         "the brake limit given",
         told,
         most,
@@ -226,7 +238,7 @@ def show_working(way: Direction, pulling: Pulling, sheet: Worksheet) -> None:
     for name, case in (("brake", way.pulling), ("brake, low friction", way.braking)):
         if case is not None and way.brake_of(case) is not None:
             formula = "least entry tension that leaves no point of the cable slack, backwards from the low points"
-            sheet.show(name, formula, f"from section {len(case.sections)} to 1", tell.force(case.entering))
+            sheet.show(name, formula, f"from section {len(case.sections)} to 1", tell.force(case.case.entering))
     for index, (section, step) in enumerate(zip(way.pulling.sections, way.pulling.pulled, strict=True), start=1):
         _show_section(index, section, step, pulling, sheet)
 

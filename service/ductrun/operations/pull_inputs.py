@@ -13,7 +13,7 @@ from ductrun.engineering.pull_search import Limits, Load
 from ductrun.engineering.pulling import friction_of_feed, steepest
 from ductrun.operations.bend_radii import bends_of, check_radii
 from ductrun.operations.cable_limits import Allowed, conductors_limit, gear_limits, sidewall_limit
-from ductrun.operations.cable_set import CableSet, lie_in, settle_cables
+from ductrun.operations.cable_set import CableSet, lie_in, settle_arrangement, settle_cables
 from ductrun.operations.choices import (
     Attachment,
     CableArrangement,
@@ -119,7 +119,7 @@ class PullInputs(Form):
 
 
 def settle(request: PullInputs, sheet: Worksheet) -> Pulling:
-    """Settle everything a pull needs; refuses what cannot be pulled at all."""
+    """Settle everything a pull needs; refuses what cannot be pulled at all, with every fault."""
     sheet.follow_edition(request.code_edition)
     faults = Gathering()
     conduits = [given.conduit or request.conduit for given in request.sections]
@@ -129,24 +129,20 @@ def settle(request: PullInputs, sheet: Worksheet) -> Pulling:
         cables = settle_cables(request.cables, sheet)
     with faults:
         sections = sections_of(request.sections, sheet)
+    with faults:
+        feed_length = _feed_length(request, sheet)
     faults.stop()
-    lies = _lies(request, cables, bores, sheet)
-    use = sheet.settle("#/weight_correction_in", request.weight_correction_in, WEIGHT_CORRECTION_IN)
-    bends_too = use is WeightCorrectionUse.STRAIGHTS_AND_BENDS
-    contacts = [
-        Contact(
-            given.friction_coefficient,
-            lies[bore].weight_correction if bends_too or given.kind == "straight" else 1.0,
-            lies[bore].sidewall_factor,
-        )
-        for given, bore in zip(request.sections, bores, strict=True)
-    ]
-    coefficient = sheet.settle("#/friction_coefficient", request.friction_coefficient, FRICTION)
-    report_friction(coefficient, request.friction_coefficient, conduits, sheet)
-    feed_length = _feed_length(request, sheet)
-    allowed, judged = _allowed(request, cables, sheet)
+    with faults:
+        lies = _lies(request, cables, bores, sheet)
+    with faults:
+        allowed, judged = _allowed(request, cables, sheet)
     pressure_limit, pressure_rule = sidewall_limit(cables, request.allowable_sidewall_pressure, sheet)
-    forbidden_bend = check_radii(bends_of(sections, request.sections, bores, conduits), cables, sheet)
+    with faults:
+        forbidden_bend = check_radii(bends_of(sections, request.sections, bores, conduits), cables, sheet)
+    faults.stop()
+    use = sheet.settle("#/weight_correction_in", request.weight_correction_in, WEIGHT_CORRECTION_IN)
+    coefficient = sheet.settle("#/friction_coefficient", request.friction_coefficient, FRICTION)
+    report_friction(coefficient, request.friction_coefficient, request.sections, conduits, sheet)
     slope = steepest(sections)
     breaks: list[GradeBreak] = []
     if slope > 0.0:  # what hills ask is not asked of a level route
@@ -154,22 +150,17 @@ def settle(request: PullInputs, sheet: Worksheet) -> Pulling:
         breaks = grade_breaks(sections)
         report_breaks(sections, breaks, sheet)
     sheet.cite("exact-bend")
-    brake = None if request.brake_limit is None else request.brake_limit.si
-    if feed_length is not None:
-        incoming = friction_of_feed(coefficient, cables.weight, feed_length)
-    else:
-        incoming = 0.0 if request.incoming_tension is None else request.incoming_tension.si
     pulling = Pulling(
         sections=sections,
-        contacts=contacts,
+        contacts=_contacts(request, bores, lies, bends_too=use is WeightCorrectionUse.STRAIGHTS_AND_BENDS),
         bores=bores,
         cables=cables,
         lies=list(lies.values()),
         coefficient=coefficient,
         braking_coefficient=None,
         feed_length=feed_length,
-        load=Load(cables.weight, incoming),
-        limits=Limits(allowed.limit, pressure_limit.si, BEND_TOTAL_LIMIT.value.si, brake),
+        load=_load(request, cables.weight, coefficient, feed_length),
+        limits=_limits(request, allowed.limit, pressure_limit.si),
         tension_rule=allowed.rule,
         tension_judged=judged,
         pressure_limit=pressure_limit,
@@ -182,35 +173,59 @@ def settle(request: PullInputs, sheet: Worksheet) -> Pulling:
     return pulling._replace(braking_coefficient=_braking(request, pulling, conduits, sheet))
 
 
+def _load(request: PullInputs, weight: float, coefficient: float, feed_length: float | None) -> Load:
+    """Give what every pull has: the incoming tension as given, which the reel holds, or the friction of the feed."""
+    if feed_length is not None:
+        return Load(weight, friction_of_feed(coefficient, weight, feed_length), 0.0)
+    incoming = 0.0 if request.incoming_tension is None else request.incoming_tension.si
+    return Load(weight, incoming, incoming)
+
+
+def _limits(request: PullInputs, tension: float, pressure: float) -> Limits:
+    brake = None if request.brake_limit is None else request.brake_limit.si
+    return Limits(tension, pressure, BEND_TOTAL_LIMIT.value.si, brake)
+
+
 def _bores(request: PullInputs, sheet: Worksheet) -> list[float]:
     """Give the bore [m] of every section; a conduit that no section uses is not looked at."""
+    own = {index: given.conduit for index, given in enumerate(request.sections) if given.conduit is not None}
     faults = Gathering()
-    bores: list[float] = []
-    general: float | None = None
-    for index, given in enumerate(request.sections):
+    general = 0.0
+    if len(own) < len(request.sections):
         with faults:
-            if given.conduit is not None:
-                bores.append(inside_diameter(given.conduit, sheet, f"#/sections/{index}/conduit"))
-                continue
-            if general is None:
-                general = inside_diameter(request.conduit, sheet)
-            bores.append(general)
+            general = inside_diameter(request.conduit, sheet)
+    bores = [general] * len(request.sections)
+    for index, conduit in own.items():
+        with faults:
+            bores[index] = inside_diameter(conduit, sheet, f"#/sections/{index}/conduit")
     faults.stop()
     return bores
 
 
 def _lies(request: PullInputs, cables: CableSet, bores: Sequence[float], sheet: Worksheet) -> dict[float, Lie]:
-    """Give how the set lies in each bore there is."""
-    faults = Gathering()
+    """Give how the set lies in each bore there is, from the least one on: what passes that passes all."""
+    arrangement = settle_arrangement(cables, request.arrangement, sheet)
     lies: dict[float, Lie] = {}
-    for index, bore in enumerate(bores):
-        if bore not in lies:
-            own = request.sections[index].conduit is not None
-            pointer = f"#/sections/{index}/conduit" if own else "#/conduit"
-            with faults:
-                lies[bore] = lie_in(cables, bore, request.arrangement, request.weight_correction_factor, sheet, pointer)
-    faults.stop()
+    for bore in sorted(set(bores)):
+        index = bores.index(bore)
+        own = request.sections[index].conduit is not None
+        where = f"#/sections/{index}/conduit" if own else "#/conduit"
+        lies[bore] = lie_in(cables, bore, arrangement, request.weight_correction_factor, sheet, where)
     return lies
+
+
+def _contacts(request: PullInputs, bores: Sequence[float], lies: dict[float, Lie], *, bends_too: bool) -> list[Contact]:
+    """Give how cable and conduit touch in every section; those that touch alike share one record."""
+    alike: dict[tuple[float, bool, float | None], Contact] = {}
+    contacts = []
+    for given, bore in zip(request.sections, bores, strict=True):
+        key = (bore, bends_too or given.kind == "straight", given.friction_coefficient)
+        if key not in alike:
+            lie = lies[bore]
+            factor = lie.weight_correction
+            alike[key] = Contact(given.friction_coefficient, factor if key[1] else 1.0, factor, lie.sidewall_factor)
+        contacts.append(alike[key])
+    return contacts
 
 
 def _feed_length(request: PullInputs, sheet: Worksheet) -> float | None:
@@ -250,13 +265,23 @@ def _braking(
     """
     given = request.braking_friction_coefficient
     default = lowest_published(conduits, pulling.cables)
-    low = default.value if given is None else given
-    coefficients = [pulling.coefficient if own is None else own for own, _, _ in pulling.contacts]
+    coefficients = [pulling.coefficient if contact.own is None else contact.own for contact in pulling.contacts]
+    highest = max(coefficients)
+    if given is not None and given > highest:
+        raise UnanswerableError(
+            Fault(
+                "#/braking_friction_coefficient",
+                "above_pulling_friction",
+                f"The low friction a brake reckons with cannot be above that of the pull, {highest:g}.",
+                {"maximum": highest},
+            )
+        )
+    low = min(default.value if given is None else given, highest)
     if not any(
         steepest([section]) > math.atan(contact.correction * min(low, coefficient))
         for section, contact, coefficient in zip(pulling.sections, pulling.contacts, coefficients, strict=True)
     ):
         return None
-    if given is None and low < max(coefficients):
+    if given is None and low < highest:
         sheet.settle("#/braking_friction_coefficient", None, default)
     return low

@@ -17,9 +17,9 @@ from ductrun.operations.choices import BoxPlacing, PullDirection, Severity
 from ductrun.operations.defaults import choice
 from ductrun.operations.inputs import Form, Interval, Omissible, RoutePosition
 from ductrun.operations.operation import Operation
-from ductrun.operations.pull_direction import Direction, direction_of
+from ductrun.operations.pull_direction import BEYOND_ANY_ROPE, Direction, direction_of
 from ductrun.operations.pull_findings import caution_rope, report_brake
-from ductrun.operations.pull_inputs import PullInputs, settle
+from ductrun.operations.pull_inputs import BEND_TOTAL_LIMIT, PullInputs, settle
 from ductrun.operations.pull_telling import BrakingCase, told_brake, told_braking_case
 from ductrun.operations.pull_tension import OPERATION as PULL_TENSION
 from ductrun.operations.pulling import Pulling
@@ -95,7 +95,10 @@ class PullPlanResult(Struct, frozen=True, gc=False):
         Meta(description="Whether a plan keeps all limits; absent where something that decides was not judged."),
     ] = UNSET
     worst_utilization_percent: Annotated[
-        float | UnsetType, Meta(description="Largest share of its limits that any pull uses: the lowest there can be.")
+        float | UnsetType,
+        Meta(
+            description="Largest share of its limits that any pull uses; with so many judged pulls the lowest there is."
+        ),
     ] = UNSET
     forbidding_section: Annotated[
         int | UnsetType, Meta(description="Section of the route, from 0, that forbids any plan.")
@@ -132,9 +135,16 @@ class _Cut:
                 self._stop_if(listed is None or place != end or any(abs(at - end) <= _TOUCHES for at in listed))
         self._stop_if(here=True)
 
-    def loses_a_bend(self, span: pull_search.Span, pulling: Pulling) -> bool:
-        """Say whether a bend was left out at a joint within a pull; at its ends a pull point may turn."""
-        return any(span.start < self.origin.index(joint) < span.end for joint in pulling.lost_bends)
+    def lost_before(self, pulling: Pulling) -> list[int]:
+        """Count the joints before each element, and before the end, at which a bend was left out.
+
+        A pull within which the count grows loses a bend; at its ends a pull point may turn.
+        """
+        joints = set(pulling.lost_bends)
+        counts = [0, 0]
+        for before, after in pairwise(self.origin):
+            counts.append(counts[-1] + (after != before and after in joints))
+        return counts
 
     def _add(self, element: engineering.Section, index: int) -> None:
         self.elements.append(element)
@@ -194,22 +204,14 @@ def compute(request: PullPlanRequest, sheet: Worksheet) -> PullPlanResult:
     held = None if braking is None else _Cut(braking, positions).elements
     stops = sorted(cut.stops)
     found = pull_search.spans(cut.elements, held, stops, pulling.load, pulling.limits)
-    known = {key: span for key, span in found.items() if span.use.judged and not cut.loses_a_bend(span, pulling)}
+    lost = cut.lost_before(pulling)
+    known = {key: span for key, span in found.items() if span.use.judged and lost[span.start + 1] == lost[span.end]}
     chain, every = pull_search.fewest_pulls(known, stops), pull_search.fewest_pulls(found, stops)
     if every is None:
         return _impossible(cut, stops, found, held, pulling, sheet)
     judged = chain is not None and pulling.tension_judged
     if chain is not None and len(every) < len(chain):
-        sheet.find(
-            Severity.NOTE,
-            "fewer_pulls_with_more_known",
-            f"{len(every)} pulls may do instead of {len(chain)}, once brake and bends are known: give the brake limit, "
-            "and every bend.",
-            "derived",
-            float(len(every)),
-            float(len(chain)),
-            pointer="#/brake_limit",
-        )
+        _note_fewer(every, chain, sheet)
     ways = [_way_of(span, cut, held, pulling) for span in chain or every]
     pulls = [_told(span, way, cut, pulling, sheet) for span, way in zip(chain or every, ways, strict=True)]
     _report(pulls, ways, pulling, sheet)
@@ -219,6 +221,21 @@ def compute(request: PullPlanRequest, sheet: Worksheet) -> PullPlanResult:
         pull_count=len(pulls),
         box_count=len(pulls) - 1,
         worst_utilization_percent=max(pull.utilization_percent for pull in pulls),
+    )
+
+
+def _note_fewer(every: Sequence[pull_search.Span], chain: Sequence[pull_search.Span], sheet: Worksheet) -> None:
+    """Say that fewer pulls may do once what was not judged is known, and what that is."""
+    brake = not all(span.use.judged for span in every)
+    sheet.find(
+        Severity.NOTE,
+        "fewer_pulls_with_more_known",
+        f"{len(every)} {'pull' if len(every) == 1 else 'pulls'} may do instead of {len(chain)}: give "
+        f"{'what the reel brake can hold' if brake else 'the bends that were left out'}.",
+        "derived",
+        float(len(every)),
+        float(len(chain)),
+        pointer="#/brake_limit" if brake else "#/sections",
     )
 
 
@@ -291,14 +308,21 @@ def _impossible(
     index = cut.origin[bends[0] if bends else start]
     told_start, told_end = sheet.tell.distance(cut.places[start]), sheet.tell.distance(cut.places[end])
     what = f"bend in section {index + 1}" if bends else f"straight in section {index + 1}"
-    share = "beyond any rope" if use.share > 1e6 else f"{use.share * 100:.0f} percent of its limits"
-    if use.bend_total > pulling.limits.bend_total * (1 + 1e-9):
-        share = f"{text_of(sheet.tell.angle(use.bend_total))} of bends, over 360"
+    limits = pulling.limits
+    share = f"takes {use.share * 100:.0f} percent of its limits from its better end"
+    do = "Allow a pull point within it, widen the bend, or take a lighter pull."
+    if not use.highest < BEYOND_ANY_ROPE:
+        share = "grows beyond any rope from its better end"
+    elif use.bend_total > limits.bend_total * (1 + 1e-9):
+        share = f"has {text_of(sheet.tell.angle(use.bend_total))} of bends, over {BEND_TOTAL_LIMIT.value}"
+    elif max(use.highest / limits.tension, use.pressure / limits.pressure) < use.share * (1 - 1e-9):
+        share = f"needs {use.share * 100:.0f} percent of what the reel brake holds from its better end"
+        do = "Take a stronger brake, or allow a pull point within it."
     sheet.find(
         Severity.VIOLATION,
         "no_plan",
         f"No plan keeps the limits: the stretch from {text_of(told_start)} to {text_of(told_end)}, with the {what}, "
-        f"takes {share} from its better end. Allow a pull point within it, widen the bend, or take a lighter pull.",
+        f"{share}. {do}",
         pulling.tension_rule,
         pointer=f"#/sections/{index}",
     )

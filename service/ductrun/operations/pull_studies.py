@@ -13,12 +13,14 @@ from ductrun.engineering import pulling as engineering
 from ductrun.engineering.pull_search import Use
 from ductrun.operations import answers
 from ductrun.operations.inputs import Form, FrictionCoefficient
+from ductrun.operations.pull_direction import BEYOND_ANY_ROPE, verdict_of
 from ductrun.operations.pulling import Pulling
 from ductrun.operations.worksheet import Fault, UnanswerableError, Worksheet
 
 MOST_POINTS = 2_000
 _FRICTION_BOUNDS = (0.01, 2.0)  # those of the request
 _LONGEST = 100_000 * 0.3048  # m, as of a section
+_SHORTEST = 1e-6  # m: a shorter one is none
 
 
 class FrictionRange(Form):
@@ -83,8 +85,8 @@ def _use_at(pulling: Pulling, coefficient: float, *, backward: bool = False) -> 
     return pull_search.use_of(route, braking, pulling.load_at(coefficient), pulling.limits)
 
 
-def friction_cases(given: FrictionRange, pulling: Pulling, sheet: Worksheet, *, violated: bool) -> list[FrictionCase]:
-    """Give the pull at low, expected and high friction; `violated` says that the route breaks a rule at any."""
+def friction_cases(given: FrictionRange, pulling: Pulling, sheet: Worksheet) -> list[FrictionCase]:
+    """Give the pull at low, expected and high friction."""
     if not given.low <= pulling.coefficient <= given.high:
         raise UnanswerableError(
             Fault(
@@ -94,29 +96,25 @@ def friction_cases(given: FrictionRange, pulling: Pulling, sheet: Worksheet, *, 
                 {"low": {"maximum": pulling.coefficient}, "high": {"minimum": pulling.coefficient}},
             )
         )
-    return [
-        _friction_case(coefficient, pulling, sheet, violated=violated)
-        for coefficient in (given.low, pulling.coefficient, given.high)
-    ]
+    return [_friction_case(coefficient, pulling, sheet) for coefficient in (given.low, pulling.coefficient, given.high)]
 
 
-def _friction_case(coefficient: float, pulling: Pulling, sheet: Worksheet, *, violated: bool) -> FrictionCase:
+def _friction_case(coefficient: float, pulling: Pulling, sheet: Worksheet) -> FrictionCase:
     use, other = (_use_at(pulling, coefficient, backward=backward) for backward in (False, True))
-    if not (math.isfinite(use.share) and math.isfinite(other.share)):
+    if not max(use.highest, other.highest) < BEYOND_ANY_ROPE:
         raise UnanswerableError(
             Fault(
                 "#/friction_range/high",
                 "tension_beyond_any_rope",
-                f"At a coefficient of {coefficient:g} the tension grows beyond any rope: lower it.",
+                f"At a coefficient of {coefficient:g} the tension grows beyond any rope (1e9 N): lower it.",
             )
         )
     incoming = pulling.load_at(coefficient).incoming
     tell = sheet.tell
 
     def within(one: Use) -> bool | UnsetType:
-        if violated or one.share > 1 + 1e-9:
-            return False
-        return True if one.judged and _known(pulling) else UNSET
+        verdict = verdict_of(one, pulling)
+        return UNSET if verdict is None else verdict
 
     def brake(one: Use) -> answers.Force | UnsetType:
         held = one.pulling.entering
@@ -136,16 +134,13 @@ def _friction_case(coefficient: float, pulling: Pulling, sheet: Worksheet, *, vi
     )
 
 
-def _known(pulling: Pulling) -> bool:
-    return pulling.tension_judged and not pulling.lost_bends
-
-
-def largest_complying(pulling: Pulling, sheet: Worksheet, *, violated: bool) -> LargestComplying:
+def largest_complying(pulling: Pulling, sheet: Worksheet) -> LargestComplying:
     """Find the largest friction, incoming tension and last straight with which the pull as given complies.
 
-    Nothing complies where the route breaks a rule at any of them (`violated`), or where the tension is not judged.
+    Nothing complies where the route breaks a rule at any of them, or where the tension is not judged.
     """
-    if violated or not _known(pulling):
+    bends = engineering.bend_total(pulling.sections)
+    if pulling.forbidden_bend is not None or bends > pulling.limits.bend_total * (1 + 1e-9) or not pulling.judged:
         return LargestComplying()
     friction, incoming = _largest_friction(pulling), _largest_incoming(pulling)
     length = _largest_last_straight(pulling)
@@ -182,7 +177,8 @@ def _largest_incoming(pulling: Pulling) -> float | None:
     route, braking = pulling.route_at(pulling.coefficient), pulling.braking_at(pulling.coefficient)
 
     def use_at(tension: float) -> Use:
-        return pull_search.use_of(route, braking, pulling.load._replace(incoming=tension), pulling.limits)
+        load = pulling.load._replace(incoming=tension, held=tension)
+        return pull_search.use_of(route, braking, load, pulling.limits)
 
     largest = pull_search.largest_complying(
         lambda tension: use_at(tension).share <= 1 + 1e-12, 0, pulling.limits.tension
@@ -200,8 +196,8 @@ def _largest_last_straight(pulling: Pulling) -> float | None:
         assert ways[0] is not None  # noqa: S101  (the pulling route is always there)
         return pull_search.use_of(ways[0], ways[1], pulling.load, pulling.limits)
 
-    largest = pull_search.largest_complying(lambda length: use_with(length).share <= 1 + 1e-12, 0.0, _LONGEST)
-    return largest if largest is not None and largest < _LONGEST and use_with(largest).complies else None
+    largest = pull_search.largest_complying(lambda length: use_with(length).complies, 0.0, _LONGEST)
+    return largest if largest is not None and _SHORTEST < largest < _LONGEST else None
 
 
 def _ending(way: list[engineering.Section], length: float, pulling: Pulling) -> list[engineering.Section]:
@@ -209,7 +205,8 @@ def _ending(way: list[engineering.Section], length: float, pulling: Pulling) -> 
     last = way[-1]
     if isinstance(last, engineering.Straight):
         return [*way[:-1], last._replace(length=length)]
-    friction = last.friction / pulling.contacts[-1].correction * pulling.straight_correction
+    contact = pulling.contacts[-1]
+    friction = last.friction / contact.correction * contact.straight_correction
     return [*way, engineering.Straight(length, last.exit_grade, friction)]
 
 

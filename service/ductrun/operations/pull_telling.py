@@ -67,7 +67,7 @@ def told_sections(carried: Carried, sheet: Worksheet) -> list[SectionTension]:
     """Tell every section; what leaves one enters the next."""
     force, per_length = sheet.tell.force, sheet.tell.force_per_length
     told = []
-    entering = force(carried.entering)
+    entering = force(carried.case.entering)
     for tension_in, tension_out, highest, pressure in carried.pulled:
         leaving = force(tension_out)
         pressed = UNSET if pressure is None else per_length(pressure)
@@ -80,8 +80,8 @@ def told_sections(carried: Carried, sheet: Worksheet) -> list[SectionTension]:
 def told_reversed(way: Direction, within: bool | None, pulling: Pulling, sheet: Worksheet) -> ReversedPull:
     """Tell the pull from the other end."""
     return ReversedPull(
-        tension=sheet.tell.force(way.pulling.final),
-        highest_tension=sheet.tell.force(way.pulling.tension.value),
+        tension=sheet.tell.force(way.pulling.case.final),
+        highest_tension=sheet.tell.force(way.pulling.case.highest),
         utilization_percent=way.use.share * 100,
         sections=told_sections(way.pulling, sheet),
         within_limits=UNSET if within is None else within,
@@ -99,7 +99,7 @@ def told_brake(way: Direction, carried: Carried, sheet: Worksheet) -> answers.Fo
 
 def told_pressure(carried: Carried, sheet: Worksheet) -> answers.ForcePerLength | UnsetType:
     """Tell the highest sidewall pressure, if there is a bend."""
-    return UNSET if carried.pressure is None else sheet.tell.force_per_length(carried.pressure.value)
+    return UNSET if carried.pressure_at is None else sheet.tell.force_per_length(carried.case.pressure)
 
 
 def told_braking_case(way: Direction, pulling: Pulling, sheet: Worksheet) -> BrakingCase | UnsetType:
@@ -108,8 +108,8 @@ def told_braking_case(way: Direction, pulling: Pulling, sheet: Worksheet) -> Bra
         return UNSET
     return BrakingCase(
         friction_coefficient=pulling.braking_coefficient,
-        tension=sheet.tell.force(way.braking.final),
-        highest_tension=sheet.tell.force(way.braking.tension.value),
+        tension=sheet.tell.force(way.braking.case.final),
+        highest_tension=sheet.tell.force(way.braking.case.highest),
         brake_tension=told_brake(way, way.braking, sheet),
         sidewall_pressure=told_pressure(way.braking, sheet),
     )

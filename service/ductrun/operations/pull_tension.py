@@ -21,6 +21,7 @@ from ductrun.operations.pull_findings import (
     report_bend_total,
     report_burning_rope,
     report_direction,
+    report_other_end,
     show_working,
 )
 from ductrun.operations.pull_inputs import PullInputs, settle
@@ -143,23 +144,23 @@ def compute(request: PullTensionRequest, sheet: Worksheet) -> PullTensionResult:
     total = engineering.bend_total(route)
     length = engineering.developed_length(route)
     report_bend_total([given.conduit or request.conduit for given in request.sections], total, sheet)
-    violated = pulling.forbidden_bend is not None or total > pulling.limits.bend_total * (1 + 1e-9)
-    within, within_backward = (verdict_of(way, pulling, violated=violated) for way in (forward, backward))
+    within, within_backward = verdict_of(forward.use, pulling), verdict_of(backward.use, pulling)
     report_direction(forward, pulling, sheet)
+    report_other_end(backward, sheet)
     report_burning_rope(request, length, sheet)
     caution_rope(sheet, braked=forward.braked or backward.braked)
     better, reason = _better_end(forward, backward, within, within_backward, sheet)
     if sheet.working is not None:
         show_working(forward, pulling, sheet)
     lie = pulling.worst_lie
-    three = pulling.acts_as_three
+    jam_ratio = pulling.jam_ratio
     sheet.cite("lubricant-technical-talk-17")
     return PullTensionResult(
         arrangement=CableArrangement(lie.arrangement),
         weight_correction_factor=lie.weight_correction,
         incoming_tension=tell.force(pulling.load.incoming),
-        tension=tell.force(forward.pulling.final),
-        highest_tension=tell.force(forward.pulling.tension.value),
+        tension=tell.force(forward.pulling.case.final),
+        highest_tension=tell.force(forward.pulling.case.highest),
         allowable_sidewall_pressure=_told_pressure(pulling.pressure_limit, sheet),
         utilization_percent=forward.use.share * 100,
         sections=told_sections(forward.pulling, sheet),
@@ -167,26 +168,24 @@ def compute(request: PullTensionRequest, sheet: Worksheet) -> PullTensionResult:
         better_direction=better,
         better_reason=reason,
         bend_total=tell.angle(total),
-        lubricant_volume=tell.liquid_volume(_lubricant(pulling)),
+        lubricant_volume=tell.liquid_volume(_lubricant(pulling, length)),
         within_limits=UNSET if within is None else within,
         allowable_tension=_allowable(request.allowable_tension, pulling, sheet),
         brake_tension=told_brake(forward, forward.pulling, sheet),
         braking_case=told_braking_case(forward, pulling, sheet),
-        jam_ratio=lie.ratio if three else UNSET,
-        jam_ratio_with_ovality=lie.ratio * OVALITY if three else UNSET,
+        jam_ratio=UNSET if jam_ratio is None else jam_ratio,
+        jam_ratio_with_ovality=UNSET if jam_ratio is None else jam_ratio * OVALITY,
         clearance=UNSET if lie.clearance is None else tell.size(lie.clearance),
         handbook_clearance=UNSET if lie.handbook_clearance is None else tell.size(lie.handbook_clearance),
         sidewall_pressure=told_pressure(forward.pulling, sheet),
         friction_cases=(
-            UNSET
-            if request.friction_range is None
-            else friction_cases(request.friction_range, pulling, sheet, violated=violated)
+            UNSET if request.friction_range is None else friction_cases(request.friction_range, pulling, sheet)
         ),
-        largest=largest_complying(pulling, sheet, violated=violated) if request.find_largest else UNSET,
+        largest=largest_complying(pulling, sheet) if request.find_largest else UNSET,
         profile=(
             UNSET
             if request.profile_spacing is None
-            else profile(pulling, forward.pulling.entering, request.profile_spacing.si, sheet)
+            else profile(pulling, forward.pulling.case.entering, request.profile_spacing.si, sheet)
         ),
         cables_to_order=(
             UNSET
@@ -196,8 +195,10 @@ def compute(request: PullTensionRequest, sheet: Worksheet) -> PullTensionResult:
     )
 
 
-def _lubricant(pulling: Pulling) -> float:
+def _lubricant(pulling: Pulling, length: float) -> float:
     """Give the lubricant [m3] of all sections, each by its bore."""
+    if len(pulling.lies) == 1:
+        return engineering.lubricant_volume(length, pulling.bores[0], _FILM)
     return sum(
         engineering.lubricant_volume(section.developed_length, bore, _FILM)
         for section, bore in zip(pulling.sections, pulling.bores, strict=True)
@@ -227,7 +228,7 @@ def _better_end(
 
     A pull that needs no brake comes before one that does where neither can be told better.
     """
-    ends, other = sheet.tell.force(forward.pulling.final), sheet.tell.force(backward.pulling.final)
+    ends, other = sheet.tell.force(forward.pulling.case.final), sheet.tell.force(backward.pulling.case.final)
     shares = (
         f"{forward.use.share * 100:.0f} percent of the limits is used as given, {backward.use.share * 100:.0f} from "
         "the other end"

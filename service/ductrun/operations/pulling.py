@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from typing import NamedTuple
 
-from ductrun.engineering.cable_sets import Lie, acts_as_three
+from ductrun.engineering.cable_sets import Lie, acts_as_three, mean_of_larger_three
 from ductrun.engineering.pull_search import Limits, Load
 from ductrun.engineering.pulling import Section, friction_of_feed
 from ductrun.operations.cable_set import CableSet
@@ -15,11 +15,12 @@ from ductrun.units import ForcePerLength
 
 class Contact(NamedTuple):
     """How cable and conduit touch in a section: its coefficient of friction, if it has its own, the weight correction
-    that multiplies it, and the share of T/R on the worst cable.
+    that multiplies it, that of a straight in the same bore, and the share of T/R on the worst cable.
     """
 
     own: float | None
     correction: float
+    straight_correction: float
     share: float
 
 
@@ -52,7 +53,7 @@ class Pulling(NamedTuple):
         """Give the route with the friction of a coefficient, but for sections that have their own."""
         return [
             section.laid(correction * (coefficient if own is None else own), share)
-            for section, (own, correction, share) in zip(self.sections, self.contacts, strict=True)
+            for section, (own, correction, _, share) in zip(self.sections, self.contacts, strict=True)
         ]
 
     def braking_at(self, coefficient: float) -> list[Section] | None:
@@ -62,7 +63,7 @@ class Pulling(NamedTuple):
             return None
         return [
             section.laid(correction * min(low, coefficient if own is None else own), share)
-            for section, (own, correction, share) in zip(self.sections, self.contacts, strict=True)
+            for section, (own, correction, _, share) in zip(self.sections, self.contacts, strict=True)
         ]
 
     def load_at(self, coefficient: float) -> Load:
@@ -72,30 +73,29 @@ class Pulling(NamedTuple):
         return self.load._replace(incoming=friction_of_feed(coefficient, self.load.weight, self.feed_length))
 
     @property
-    def acts_as_three(self) -> bool:
-        """Whether three cables govern the set, so that a jam ratio has a meaning."""
-        return acts_as_three(self.cables.diameters)
+    def judged(self) -> bool:
+        """Whether the conductors are known, and every bend is given."""
+        return self.tension_judged and not self.lost_bends
 
     @property
-    def straight_correction(self) -> float:
-        """The weight correction of a straight behind the last section, in the same bore."""
-        last = self.bores[-1]
-        return next(
-            lie.weight_correction
-            for lie, bore in zip(self.lies, dict.fromkeys(self.bores), strict=True)
-            if bore == last
-        )
+    def jam_ratio(self) -> float | None:
+        """Bore over the mean diameter of three cables that govern, of the bore in the jam band if one is, else of the
+        least; None for other sets.
+        """
+        diameters = self.cables.diameters
+        if not acts_as_three(diameters):
+            return None
+        ratios = sorted(bore / mean_of_larger_three(diameters) for bore in set(self.bores))
+        return next(filter(in_jam_band, ratios), ratios[0])
 
     @property
     def worst_lie(self) -> Lie:
-        """The highest weight correction, with the ratio in the jam band if any is, and the least clearance."""
-        worst = max(self.lies, key=lambda lie: lie.weight_correction)
+        """The highest weight correction and share of T/R, and the least clearance, of any bore."""
         if len(self.lies) == 1:
-            return worst
-        jamming = [lie.ratio for lie in self.lies if in_jam_band(lie.ratio)]
+            return self.lies[0]
         room = min(self.lies, key=lambda lie: math.inf if lie.clearance is None else lie.clearance)
-        return worst._replace(
-            ratio=jamming[0] if jamming else worst.ratio,
+        return max(self.lies, key=lambda lie: lie.weight_correction)._replace(
+            sidewall_factor=max(lie.sidewall_factor for lie in self.lies),
             clearance=room.clearance,
             handbook_clearance=room.handbook_clearance,
         )

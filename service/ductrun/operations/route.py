@@ -37,7 +37,8 @@ class StraightSection(_AnySection):
     length: RunLength = Field(description="Length along the conduit.", examples=[{"value": 150, "unit": "ft"}])
     grade: Omissible[RunGrade] = Field(
         default=None,
-        description="Slope; positive climbs in the direction of the pull. Left out, that of the section before.",
+        description="Slope; positive climbs in the direction of the pull. Left out, that with which the last straight "
+        "or vertical bend ends.",
         examples=[{"value": 0, "unit": "deg"}],
     )
 
@@ -60,7 +61,8 @@ class VerticalBendSection(_AnySection):
     radius: BendRadius = Field(description="Radius to the centre line.", examples=[{"value": 3, "unit": "ft"}])
     entry_grade: Omissible[RunGrade] = Field(
         default=None,
-        description="Slope where the cable enters; positive climbs. Left out, that of the section before.",
+        description="Slope where the cable enters; positive climbs. Left out, that with which the last straight "
+        "or vertical bend ends.",
         examples=[{"value": 0, "unit": "deg"}],
     )
     exit_grade: RunGrade = Field(

@@ -20,32 +20,42 @@ _LIMITS: dict[tuple[str, str], Length] = {
     for material, feet in (("copper", row.copper_ft), ("aluminum", row.aluminum_ft))
     for size in _ORDER[_ORDER.index(row.size_from) : _ORDER.index(row.size_to) + 1]
 }
+_LEAST = min(_LIMITS.values(), key=lambda limit: limit.si)
 
 
 def check_vertical_supports(route: Sequence[Section], cables: CableSet, sheet: Worksheet) -> None:
-    """Caution where a run steeper than the vertical grade rises beyond what a conductor may hang unsupported."""
-    rises = steep_rises(route, VERTICAL.value.si)
-    if not rises:
-        return
-    first, last, rise = max(rises, key=lambda one: one[2])
+    """Caution at every run steeper than the vertical grade whose rise is beyond what a conductor may hang unsupported.
+
+    A rise beyond the least of the table is told as not judged where size or metal of a conductor is not known.
+    """
     limits = [limit for line in cables.lines if (limit := _limit_of(line)) is not None]
-    if not limits:
-        return
-    least = min(limits, key=lambda limit: limit.si)
-    if rise <= least.si * (1 + 1e-9):
-        return
-    told = sheet.tell.distance(rise)
-    where = f"Section {first + 1}" if first == last else f"Sections {first + 1} to {last + 1}"
-    sheet.find(
-        Severity.CAUTION,
-        "cable_needs_support",
-        f"{where}: the cable hangs over a rise of {text_of(told)}; conductors of this size and metal are supported at "
-        f"the top and at least every {least}. Give them cable supports there.",
-        sheet.rule("vertical_support"),
-        told,
-        sheet.tell.given(least),
-        pointer=f"#/sections/{first}",
-    )
+    unknown = [line for line in cables.lines if _limit_of(line) is None]
+    least = min(limits, key=lambda limit: limit.si) if limits else None
+    for first, last, rise in steep_rises(route, VERTICAL.value.si):
+        told = sheet.tell.distance(rise)
+        where = f"Section {first + 1}" if first == last else f"Sections {first + 1} to {last + 1}"
+        if least is not None and rise > least.si * (1 + 1e-9):
+            sheet.find(
+                Severity.CAUTION,
+                "cable_needs_support",
+                f"{where}: the cable hangs over a rise of {text_of(told)}; conductors of this size and metal are "
+                f"supported at the top and at least every {least}. Give them cable supports there.",
+                sheet.rule("vertical_support"),
+                told,
+                sheet.tell.given(least),
+                pointer=f"#/sections/{first}",
+            )
+        elif unknown and rise > _LEAST.si * (1 + 1e-9):
+            sheet.find(
+                Severity.NOTE,
+                "cable_support_not_judged",
+                f"{where}: the cable hangs over a rise of {text_of(told)}; whether it must be supported was not "
+                "judged. Give size and metal of its conductors.",
+                sheet.rule("vertical_support"),
+                told,
+                sheet.tell.given(_LEAST),
+                pointer=unknown[0].pointer,
+            )
 
 
 def _limit_of(line: Line) -> Length | None:

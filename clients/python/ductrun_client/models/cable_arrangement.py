@@ -9,6 +9,7 @@ class CableArrangement(StrEnum):
     TRIANGULAR = "triangular"
     TRIPLEXED = "triplexed"
     TWO = "two"
+    WORST_CASE = "worst_case"
 
     def __str__(self) -> str:
         return str(self.value)

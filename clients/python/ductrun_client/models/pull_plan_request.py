@@ -44,6 +44,8 @@ class PullPlanRequest:
         allowable_tension (Force | Unset): A force with its unit; tension is a force.
         arrangement (CableArrangement | Unset): How cables lie in the conduit; three cables lie triangular or cradled,
             triplexed if twisted at the factory.
+
+            In the worst case each check takes the arrangement that asks most.
         attachment (Attachment | Unset): Ways to hold the cable: by its conductors or by its jacket.
         box_positions (Anywhere | BetweenSections | ListedPositions | Unset):
         brake_limit (Force | Unset): A force with its unit; tension is a force.

@@ -25,8 +25,8 @@ class PullPlanResult:
         pulls (list[PlannedPull]): The pulls in the order of the route; none if impossible.
         forbidding_section (int | Unset): Section of the route, from 0, that forbids any plan.
         possible (bool | Unset): Whether a plan keeps all limits; absent where something that decides was not judged.
-        worst_utilization_percent (float | Unset): Largest share of its limits that any pull uses: the lowest there can
-            be.
+        worst_utilization_percent (float | Unset): Largest share of its limits that any pull uses; with so many judged
+            pulls the lowest there is.
     """
 
     box_count: int

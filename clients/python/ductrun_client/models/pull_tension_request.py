@@ -43,6 +43,8 @@ class PullTensionRequest:
         allowable_tension (Force | Unset): A force with its unit; tension is a force.
         arrangement (CableArrangement | Unset): How cables lie in the conduit; three cables lie triangular or cradled,
             triplexed if twisted at the factory.
+
+            In the worst case each check takes the arrangement that asks most.
         attachment (Attachment | Unset): Ways to hold the cable: by its conductors or by its jacket.
         brake_limit (Force | Unset): A force with its unit; tension is a force.
         braking_friction_coefficient (float | Unset): Low coefficient of friction, at which a cable runs away downhill

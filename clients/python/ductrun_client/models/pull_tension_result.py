@@ -36,6 +36,8 @@ class PullTensionResult:
         allowable_sidewall_pressure (ForcePerLength): A force per length with its unit; sidewall pressure is one.
         arrangement (CableArrangement): How cables lie in the conduit; three cables lie triangular or cradled, triplexed
             if twisted at the factory.
+
+            In the worst case each check takes the arrangement that asks most.
         bend_total (Angle): An angle with its unit.
         better_direction (PullDirection): From which end the cable is pulled.
         better_reason (str): Why that end, in a sentence.
