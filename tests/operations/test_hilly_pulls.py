@@ -236,6 +236,23 @@ def test_the_friction_of_the_feed_is_not_held_by_the_reel() -> None:
     assert largest["result"]["largest"]["friction_coefficient"] > 0.35
 
 
+def test_the_friction_of_the_feed_does_not_hold_a_cable_that_runs_away() -> None:
+    riser = [straight(30, -90), turn(3, 0), straight(200)]
+    answer = pull(riser, incoming_tension=None)
+    assert "within_limits" not in answer["result"]
+    assert answer["result"]["braking_case"]["brake_tension"]["value"] > 30 * 7.8
+    assert "brake_not_judged" in codes(answer)
+    assert pull(riser, incoming_tension=None, brake_limit=quantity(100, "lbf"))["result"]["within_limits"] is False
+
+
+def test_where_the_arrangement_is_not_sure_the_brake_reckons_with_the_least_friction() -> None:
+    brakes = {
+        way: pull([straight(300, -40)], arrangement=way)["result"]["braking_case"]["brake_tension"]["value"]
+        for way in ("triangular", "cradled", "worst_case")
+    }
+    assert brakes["worst_case"] == brakes["triangular"] > brakes["cradled"]
+
+
 def test_a_last_straight_is_found_where_a_longer_one_would_need_a_brake_that_is_not_known() -> None:
     route = [straight(300, 0), turn(6, -45), straight(10)]
     answer = pull(route, find_largest=True)

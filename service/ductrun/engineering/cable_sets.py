@@ -29,13 +29,14 @@ _SAME = 1e-6  # diameters that differ by less are equal
 
 class Lie(NamedTuple):
     """How a set lies in a bore: the arrangement with the highest friction, `ratio` D/d of the cables that govern, the
-    weight correction factor, the share of T/R on the worst cable, and the least clearance [m] by geometry and as
-    handbooks print it (None above four cables).
+    weight correction factor and the least it may be, with which a cable runs away most, the share of T/R on the worst
+    cable, and the least clearance [m] by geometry and as handbooks print it (None above four cables).
     """
 
     arrangement: Arrangement
     ratio: float
     weight_correction: float
+    least_weight_correction: float
     sidewall_factor: float
     clearance: float | None
     handbook_clearance: float | None
@@ -132,6 +133,7 @@ def lie_of(
         return lies[0]
     worst = max(lies, key=lambda lie: lie.weight_correction)
     return worst._replace(
+        least_weight_correction=min(lie.least_weight_correction for lie in lies),
         sidewall_factor=max(lie.sidewall_factor for lie in lies),
         clearance=_least(lie.clearance for lie in lies),
         handbook_clearance=_least(lie.handbook_clearance for lie in lies),
@@ -177,7 +179,8 @@ def _lie_in(
     if len(diameters) > 1 and not _equal(diameters[:3]):
         share = 1.0  # the larger cable may carry nearly all of the tension
     room = (bore, diameter)
-    return Lie(way, ratio, taken, share, clearance(way, *room), handbook_clearance(way, *room))
+    least = 1.0 if way is Arrangement.MANY and given is None else taken  # the flat factor is a high one
+    return Lie(way, ratio, taken, least, share, clearance(way, *room), handbook_clearance(way, *room))
 
 
 def _equal(diameters: Sequence[float]) -> bool:

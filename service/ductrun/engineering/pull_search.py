@@ -37,6 +37,11 @@ class Load(NamedTuple):
     incoming: float
     held: float
 
+    @property
+    def unfed(self) -> Load:
+        """The load where friction is low: cable that comes freely off the reel enters with what the reel holds."""
+        return self._replace(incoming=self.held)
+
 
 class Case(NamedTuple):
     """What a pull uses at one friction: tension `entering` it and `final` [N], `highest` tension [N] anywhere and
@@ -115,7 +120,7 @@ def use_of(pulling: Sections, braking: Sections | None, load: Load, limits: Limi
     """
     bends = sum(section.angle for section in pulling)
     try:
-        cases = [case_of(pulling, load)] + ([] if braking is None else [case_of(braking, load)])
+        cases = [case_of(pulling, load)] + ([] if braking is None else [case_of(braking, load.unfed)])
     except OverflowError:
         beyond = Case(math.inf, math.inf, math.inf, math.inf)
         return Use(beyond, None, bends, math.inf, judged=True)
@@ -126,10 +131,11 @@ def held_against(pulling: Case, braking: Case | None, bends: float, load: Load, 
     """Hold both cases against the limits: tension, sidewall pressure, and the brake where one is needed."""
     share = max(pulling.highest / limits.tension, pulling.pressure / limits.pressure)
     entering = pulling.entering
+    braked = entering > load.incoming * _WITHIN
     if braking is not None:
         share = max(share, braking.highest / limits.tension, braking.pressure / limits.pressure)
-        entering = max(entering, braking.entering)
-    braked = entering > load.incoming * _WITHIN
+        braked = braked or braking.entering > load.held * _WITHIN
+        entering = max(entering if entering > load.incoming * _WITHIN else load.held, braking.entering)
     if limits.brake is not None:
         held = entering if braked else load.held
         return Use(pulling, braking, bends, max(share, held / limits.brake), judged=True)
@@ -232,7 +238,7 @@ def _reached(ways: Sequence[_Way], stops: Sequence[int], load: Load, limits: Lim
     at = set(stops)
     elements = ways[0].elements
     for start in reversed(stops):
-        cases = [Case(load.incoming, load.incoming, load.incoming, 0.0)] * len(ways)
+        cases = [Case(tension, tension, tension, 0.0) for tension in (load.incoming, load.held)[: len(ways)]]
         bends = 0.0
         for index in range(start, len(elements)):
             bends += elements[index].angle

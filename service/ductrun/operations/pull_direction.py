@@ -40,13 +40,12 @@ class Direction(NamedTuple):
     @property
     def braked(self) -> bool:
         """Whether any friction needs more at the entry than the incoming tension."""
-        return self.braking is not None and max(self.pulling.case.entering, self.braking.case.entering) > (
-            self.load.incoming * (1 + 1e-9)
-        )
+        return any(self.brake_of(one) is not None for one in (self.pulling, self.braking))
 
     def brake_of(self, one: Carried | None) -> float | None:
         """Give the brake [N] that a carried pull needs; None where the incoming tension is enough."""
-        if one is None or one.case.entering <= self.load.incoming * (1 + 1e-9):
+        enters = self.load.held if one is self.braking else self.load.incoming
+        if one is None or one.case.entering <= enters * (1 + 1e-9):
             return None
         return one.case.entering
 
@@ -58,7 +57,7 @@ def direction_of(
     load = pulling.load
     try:
         pulled = _carried(route, load, can_run_away=braking is not None)
-        held = None if braking is None else _carried(braking, load, can_run_away=True)
+        held = None if braking is None else _carried(braking, load.unfed, can_run_away=True)
         overbraked = None
         if held is not None and held.case.entering > pulled.case.entering * (1 + 1e-9):
             overbraked = carried(route, load.weight, held.case.entering)

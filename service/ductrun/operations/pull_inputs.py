@@ -223,7 +223,9 @@ def _contacts(request: PullInputs, bores: Sequence[float], lies: dict[float, Lie
         if key not in alike:
             lie = lies[bore]
             factor = lie.weight_correction
-            alike[key] = Contact(given.friction_coefficient, factor if key[1] else 1.0, factor, lie.sidewall_factor)
+            least = lie.least_weight_correction if key[1] else 1.0
+            own = given.friction_coefficient
+            alike[key] = Contact(own, factor if key[1] else 1.0, factor, lie.sidewall_factor, least)
         contacts.append(alike[key])
     return contacts
 
@@ -278,7 +280,7 @@ def _braking(
         )
     low = min(default.value if given is None else given, highest)
     if not any(
-        steepest([section]) > math.atan(contact.correction * min(low, coefficient))
+        steepest([section]) > math.atan(contact.braking_correction * min(low, coefficient))
         for section, contact, coefficient in zip(pulling.sections, pulling.contacts, coefficients, strict=True)
     ):
         return None

@@ -15,13 +15,15 @@ from ductrun.units import ForcePerLength
 
 class Contact(NamedTuple):
     """How cable and conduit touch in a section: its coefficient of friction, if it has its own, the weight correction
-    that multiplies it, that of a straight in the same bore, and the share of T/R on the worst cable.
+    that multiplies it, that of a straight in the same bore, the share of T/R on the worst cable,
+    and the least correction, with which a cable runs away most.
     """
 
     own: float | None
     correction: float
     straight_correction: float
     share: float
+    braking_correction: float
 
 
 class Pulling(NamedTuple):
@@ -53,7 +55,7 @@ class Pulling(NamedTuple):
         """Give the route with the friction of a coefficient, but for sections that have their own."""
         return [
             section.laid(correction * (coefficient if own is None else own), share)
-            for section, (own, correction, _, share) in zip(self.sections, self.contacts, strict=True)
+            for section, (own, correction, _, share, _) in zip(self.sections, self.contacts, strict=True)
         ]
 
     def braking_at(self, coefficient: float) -> list[Section] | None:
@@ -62,8 +64,8 @@ class Pulling(NamedTuple):
         if low is None:
             return None
         return [
-            section.laid(correction * min(low, coefficient if own is None else own), share)
-            for section, (own, correction, _, share) in zip(self.sections, self.contacts, strict=True)
+            section.laid(least * min(low, coefficient if own is None else own), share)
+            for section, (own, _, _, share, least) in zip(self.sections, self.contacts, strict=True)
         ]
 
     def load_at(self, coefficient: float) -> Load:
