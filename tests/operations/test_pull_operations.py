@@ -120,6 +120,12 @@ def test_a_basket_grip_is_limited_by_what_it_holds() -> None:
     assert given["allowable_tension"]["value"] == pytest.approx(1500)
 
 
+def test_a_grip_limit_holds_without_an_attachment() -> None:
+    found = result("pull-tension", request(attachment=None, grip_limit=quantity(100, "lbf")))
+    assert found["allowable_tension"]["value"] == pytest.approx(100)
+    assert found["within_limits"] is False
+
+
 def test_the_device_may_be_the_weakest() -> None:
     answer = ask("pull-tension", request(device_limit=quantity(2000, "lbf")))
     [broken] = [finding for finding in answer["findings"] if finding["code"] == "tension_exceeded"]

@@ -113,9 +113,9 @@ def gear_limits(
     device_limit = sheet.settle("#/device_limit", device, DEVICE_LIMIT)
     words = DEVICE_LIMIT.source if device is None else "the limit given"
     limits = [Allowed(device_limit.si, f"pulling device, {words}")]
+    if grip is not None:  # whatever the attachment: a limit that is given is never passed over
+        return [*limits, Allowed(grip.si, "basket grip, the limit given")]
     if attachment is Attachment.BASKET_GRIP:
-        if grip is not None:
-            return [*limits, Allowed(grip.si, "basket grip, the limit given")]
         limits += [_grip_limit(line, sheet) for line in cables.lines]
     return limits
 
