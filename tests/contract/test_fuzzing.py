@@ -1,4 +1,7 @@
-"""Schemathesis against the application in process, every check on; exceptions are in schemathesis.toml."""
+"""Schemathesis against the application in process, every check on; exceptions are in schemathesis.toml.
+
+`make test` draws a few requests for each operation; `make fuzz` draws many, and walks every bound of the schema too.
+"""
 
 from __future__ import annotations
 
@@ -35,6 +38,7 @@ def read(_context: Any, response: Any) -> Any:
 
 schema = schemathesis.openapi.from_asgi("/openapi.json", create_app(Settings()))
 EXAMPLES = int(os.environ.get("DUCTRUN_FUZZ_EXAMPLES", "12"))
+schema.config.phases.coverage.enabled = "DUCTRUN_FUZZ_EXAMPLES" in os.environ
 
 pytestmark = pytest.mark.filterwarnings("ignore::DeprecationWarning", "ignore::ResourceWarning")
 

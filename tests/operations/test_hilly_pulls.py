@@ -30,10 +30,12 @@ def level_bend(feet: float, degrees: float) -> dict[str, Any]:
     return {"kind": "horizontal_bend", "radius": quantity(feet, "ft"), "angle": quantity(degrees, "deg")}
 
 
-def pull(sections: list[dict[str, Any]], /, operation: str = "pull-tension", **changes: Any) -> dict[str, Any]:
+def pull(
+    sections: list[dict[str, Any]], /, operation: str = "pull-tension", query: str = "", **changes: Any
+) -> dict[str, Any]:
     """Ask for three shielded cables of 500 kcmil, triangular in 5 in, with nothing incoming."""
     made = copy.deepcopy(EXAMPLES[operation]) | {"arrangement": "triangular", "sections": sections} | changes
-    return ask(operation, {name: value for name, value in made.items() if value is not None})
+    return ask(operation, {name: value for name, value in made.items() if value is not None}, query)
 
 
 def one_cable(sections: list[dict[str, Any]], friction: float, incoming: float = 0.0, **changes: Any) -> dict[str, Any]:
@@ -164,6 +166,38 @@ def test_a_break_of_grade_is_joint_deflection_a_caution_or_a_bend_left_out(
     if where:
         assert breaks[0]["message"].startswith(where)
         assert breaks[0]["pointer"] == "#/sections/1"
+
+
+def test_small_breaks_of_grade_that_add_up_to_a_bend_are_a_bend_left_out() -> None:
+    limits = {"allowable_sidewall_pressure": quantity(5_000, "lbf/ft"), "brake_limit": quantity(5_000, "lbf")}
+    twice = pull([straight(50, 0), straight(50, 4), straight(50, 8)], **limits)
+    assert codes(twice).count("grade_breaks") == 2
+    assert twice["result"]["within_limits"] is True
+    thrice = pull([straight(50, 0), straight(50, 4), straight(50, 8), straight(50, 12)], **limits)
+    [lost] = [found for found in thrice["findings"] if found["code"] == "bend_left_out"]
+    assert lost["message"].startswith("Between sections 3 and 4 the grade breaks by 4 deg without a bend, and with")
+    assert "within_limits" not in thrice["result"]
+
+
+def test_a_box_in_the_place_of_a_bend_is_named() -> None:
+    answer = pull([straight(50, 0), straight(30, 60)], "pull-plan", brake_limit=quantity(5_000, "lbf"))
+    [found] = [one for one in answer["findings"] if one["code"] == "pull_point_turns"]
+    assert found["message"].startswith("The pull point at 50 ft, between sections 1 and 2,")
+
+
+def test_where_both_ends_break_a_limit_neither_is_recommended() -> None:
+    answer = pull([straight(5_000, 0), level_bend(3, 90), straight(4_000)])
+    assert answer["result"]["within_limits"] is answer["result"]["reversed"]["within_limits"] is False
+    assert answer["result"]["better_reason"].startswith("From neither end the pull keeps its limits; ")
+    assert "pull_from_the_other_end" not in codes(answer)
+
+
+def test_the_last_digit_of_the_arithmetic_is_no_brake() -> None:
+    for degrees in range(1, 60):
+        balance = [straight(100, 0), turn(10, -degrees), straight(137.1), turn(10, 0), straight(61.3)]
+        found = one_cable(balance, math.tan(math.radians(degrees)))
+        brake = found.get("brake_tension", {"value": 1.0})["value"]
+        assert brake > 1e-6, f"{degrees} degrees: {brake}"
 
 
 def test_a_plan_is_not_told_possible_over_a_bend_that_was_left_out() -> None:
@@ -432,5 +466,9 @@ def test_cable_in_a_long_vertical_run_is_supported(material: str, feet: float, f
     lines[0]["cable"]["conductor"] = {"material": material, "size": "500 kcmil", "count": 1}
     answer = pull([straight(20, 0), turn(1, 90), straight(feet - 1)], cables=lines)
     assert ("cable_needs_support" in codes(answer, "caution")) is found
+    if found:
+        metric = pull([straight(20, 0), turn(1, 90), straight(feet - 1)], cables=lines, query="units=metric")
+        [support] = [one for one in metric["findings"] if one["code"] == "cable_needs_support"]
+        assert " ft" not in support["message"]
     climbing = [straight(feet - 1, 30)]
     assert "cable_needs_support" not in codes(pull(climbing, cables=lines)), "a slope is not a shaft"

@@ -266,6 +266,9 @@ def test_the_rope_of_a_long_pull_may_cut_pvc_elbows(feet: float, kind: str, made
     conduit = {"kind": "listed", "type": kind, "trade_size": "4"}
     answer = ask("pull-tension", request(FEEDER, conduit=conduit, sections=sections))
     assert ("rope_may_cut_elbow" in codes(answer)) is found
+    plan = ask("pull-plan", request(FEEDER, conduit=conduit, sections=sections))
+    assert plan["result"]["pull_count"] == 1
+    assert ("rope_may_cut_elbow" in codes(plan)) is found
 
 
 def test_the_cable_to_order_is_route_tails_racking_splices_and_waste() -> None:

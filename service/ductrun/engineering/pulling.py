@@ -55,7 +55,7 @@ class Straight(NamedTuple):
 
     def reversed(self) -> Straight:
         """Give the section met from its other end."""
-        return Straight(self.length, -self.grade, self.friction)
+        return Straight(self.length, -self.grade, self.friction) if self.grade else self
 
     @property
     def entry_grade(self) -> float:
@@ -210,13 +210,14 @@ def horizontal_bend_entry(tension_out: float, weight: float, friction: float, ra
 def least_entry(sections: Sequence[Section], weight: float, incoming: float) -> float:
     """Give the least tension [N] at the entry, not below `incoming` [N], that leaves no point of the cable slack.
 
-    Followed backwards from every low point: what a fall needs it needs whatever climbs after it. Parameters: sections
-    in the order of the pull, weight w [N/m]. Source: derived.
+    Followed backwards from every low point: what a fall needs it needs whatever climbs after it. Less than 1e-12 of the
+    weight of all cable is the last digit of the arithmetic, and none. Parameters: sections in the order of the pull,
+    weight w [N/m]. Source: derived.
     """
     needed = 0.0
     for section in reversed(sections):
         needed = section.entry(needed, weight)
-    return max(incoming, needed)
+    return max(incoming, needed if needed > 1e-12 * weight * developed_length(sections) else 0.0)
 
 
 def pull(sections: Iterable[Section], weight: float, entering: float) -> list[SectionPull]:
@@ -294,12 +295,12 @@ def reverse(sections: Sequence[Section]) -> list[Section]:
 
 def bend_total(sections: Iterable[Section]) -> float:
     """Give the sum of the angles of all bends [rad], horizontal and vertical."""
-    return sum(section.angle for section in sections)
+    return sum([section.angle for section in sections])
 
 
 def developed_length(sections: Iterable[Section]) -> float:
     """Give the length of a route along its centre line [m], bends included."""
-    return sum(section.developed_length for section in sections)
+    return sum([section.developed_length for section in sections])
 
 
 def lubricant_volume(length: float, conduit_diameter: float, film: float) -> float:

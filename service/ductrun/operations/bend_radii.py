@@ -27,6 +27,7 @@ _ELBOWS = {
 }
 _METAL = {ConduitType.EMT, ConduitType.IMC, ConduitType.RMC}  # one-shot and full-shoe benders are made for these
 _ABOVE_1000_V = {CableType.POWER_SHIELDED_5_TO_15_KV, CableType.POWER_SHIELDED_25_TO_46_KV}
+_BENDS = (engineering.HorizontalBend, engineering.VerticalBend)
 _RULES = {ConduitType.RMC: "field_bend_rmc", ConduitType.EMT: "field_bend_emt"}
 
 
@@ -50,7 +51,7 @@ def bends_of(
     return [
         PlacedBend(index, section.radius, bores[index], conduits[index], given[index].made)  # type: ignore[union-attr]
         for index, section in enumerate(sections)
-        if not isinstance(section, engineering.Straight)
+        if section.__class__ in _BENDS
     ]
 
 

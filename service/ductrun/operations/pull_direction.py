@@ -14,13 +14,15 @@ BEYOND_ANY_ROPE = 1e9  # N
 
 
 class Carried(NamedTuple):
-    """A route carried from one end at one friction: what every section has, what limits are held against, and the
-    sections, from 0, in which tension and pressure are highest; `pressure_at` is None without a bend.
+    """A route carried from one end at one friction: what every section has, what limits are held against, the `brake`
+    [N] it needs, None where the incoming tension is enough, and the sections, from 0, in which tension and pressure are
+    highest; `pressure_at` is None without a bend.
     """
 
     sections: Sequence[engineering.Section]
     pulled: list[engineering.SectionPull]
     case: Case
+    brake: float | None
     tension_at: int
     pressure_at: int | None
 
@@ -35,25 +37,20 @@ class Direction(NamedTuple):
     braking: Carried | None
     overbraked: Case | None
     use: Use
-    load: Load
 
     @property
     def braked(self) -> bool:
         """Whether any friction needs more at the entry than the incoming tension."""
-        return any(self.brake_of(one) is not None for one in (self.pulling, self.braking))
-
-    def brake_of(self, one: Carried | None) -> float | None:
-        """Give the brake [N] that a carried pull needs; None where the incoming tension is enough."""
-        enters = self.load.held if one is self.braking else self.load.incoming
-        if one is None or one.case.entering <= enters * (1 + 1e-9):
-            return None
-        return one.case.entering
+        return self.pulling.brake is not None or (self.braking is not None and self.braking.brake is not None)
 
 
 def direction_of(
-    route: Sequence[engineering.Section], braking: Sequence[engineering.Section] | None, pulling: Pulling
+    route: Sequence[engineering.Section],
+    braking: Sequence[engineering.Section] | None,
+    bends: float,
+    pulling: Pulling,
 ) -> Direction:
-    """Carry a pull through a route; refuses one that no rope could pull."""
+    """Carry a pull through a route with bends of so much in all [rad]; refuses one that no rope could pull."""
     load = pulling.load
     try:
         pulled = _carried(route, load, can_run_away=braking is not None)
@@ -63,25 +60,23 @@ def direction_of(
             overbraked = carried(route, load.weight, held.case.entering)
     except OverflowError:
         raise beyond_any_rope() from None
-    bends = engineering.bend_total(route)
     use = held_against(pulled.case, None if held is None else held.case, bends, load, pulling.limits)
-    return Direction(pulled, held, overbraked, use, load)
+    return Direction(pulled, held, overbraked, use)
 
 
 def _carried(route: Sequence[engineering.Section], load: Load, *, can_run_away: bool) -> Carried:
     entering = engineering.least_entry(route, load.weight, load.incoming) if can_run_away else load.incoming
     pulled = engineering.pull(route, load.weight, entering)
-    highest, highest_at = entering, 0
-    pressure, pressure_at = 0.0, None
-    for index, (_, _, top, pressed) in enumerate(pulled):
-        if top > highest:
-            highest, highest_at = top, index
-        if pressed is not None and (pressure_at is None or pressed > pressure):
-            pressure, pressure_at = pressed, index
+    tensions = [step.highest for step in pulled]
+    highest = max(tensions)
     if not highest < BEYOND_ANY_ROPE:
         raise beyond_any_rope()
-    case = Case(entering, pulled[-1].tension_out, highest, pressure)
-    return Carried(route, pulled, case, highest_at, pressure_at)
+    pressures = [-1.0 if step.pressure is None else step.pressure for step in pulled]  # below that of any bend
+    pressure = max(pressures)
+    case = Case(entering, pulled[-1].tension_out, highest, max(pressure, 0.0))
+    brake = entering if entering > load.incoming * (1 + 1e-9) else None
+    pressure_at = None if pressure < 0.0 else pressures.index(pressure)
+    return Carried(route, pulled, case, brake, tensions.index(highest), pressure_at)
 
 
 def beyond_any_rope() -> UnanswerableError:

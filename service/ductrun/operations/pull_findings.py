@@ -86,11 +86,11 @@ def report_brake(way: Direction, pulling: Pulling, sheet: Worksheet, where: str 
     `where` begins the sentence where a plan has several pulls.
     """
     _report_overbraking(way, pulling, sheet, where)
-    brakes = [brake for one in _cases(way) if (brake := way.brake_of(one)) is not None]
+    brakes = [one.brake for one in _cases(way) if one.brake is not None]
     limit = pulling.limits.brake
     if not brakes:
-        if limit is not None and way.load.held > limit * (1 + 1e-9):
-            _report_weak_brake(way.load.held, limit, sheet, where)
+        if limit is not None and pulling.load.held > limit * (1 + 1e-9):
+            _report_weak_brake(pulling.load.held, limit, sheet, where)
         return
     least, most = (sheet.tell.force(brake) for brake in (min(brakes), max(brakes)))
     span = text_of(most) if len(brakes) == 1 or least == most else f"{text_of(least)} to {text_of(most)}"
@@ -193,11 +193,15 @@ def report_bend_total(conduits: Sequence[ListedConduit | MeasuredConduit], total
     )
 
 
-def report_burning_rope(request: PullInputs, length: float, sheet: Worksheet) -> None:
-    """Caution where the rope of a long pull may cut through PVC elbows before the cable is there."""
+def report_burning_rope(request: PullInputs, length: float, within: Sequence[int], sheet: Worksheet) -> None:
+    """Caution where the rope of a long pull may cut through PVC elbows before the cable is there.
+
+    `length` [m] is that of the pull, `within` are the sections it goes through.
+    """
     if length <= BURN_LENGTH.value.si * (1 + 1e-9):
         return
-    for index, given in enumerate(request.sections):
+    for index in within:
+        given = request.sections[index]
         if given.kind == "straight" or (given.made or MADE.value) is not BendMade.FACTORY_ELBOW:
             continue
         if family_of(given.conduit or request.conduit) == "pvc":
@@ -236,9 +240,9 @@ def show_working(way: Direction, pulling: Pulling, sheet: Worksheet) -> None:
     weight = tell.force_per_length(pulling.cables.weight)
     sheet.show("w", "weight of all cables", "count x mass per length x 9.80665 m/s2", weight)
     for name, case in (("brake", way.pulling), ("brake, low friction", way.braking)):
-        if case is not None and way.brake_of(case) is not None:
+        if case is not None and case.brake is not None:
             formula = "least entry tension that leaves no point of the cable slack, backwards from the low points"
-            sheet.show(name, formula, f"from section {len(case.sections)} to 1", tell.force(case.case.entering))
+            sheet.show(name, formula, f"from section {len(case.sections)} to 1", tell.force(case.brake))
     for index, (section, step) in enumerate(zip(way.pulling.sections, way.pulling.pulled, strict=True), start=1):
         _show_section(index, section, step, pulling, sheet)
 

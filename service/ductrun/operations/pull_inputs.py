@@ -216,17 +216,15 @@ def _lies(request: PullInputs, cables: CableSet, bores: Sequence[float], sheet: 
 
 def _contacts(request: PullInputs, bores: Sequence[float], lies: dict[float, Lie], *, bends_too: bool) -> list[Contact]:
     """Give how cable and conduit touch in every section; those that touch alike share one record."""
-    alike: dict[tuple[float, bool, float | None], Contact] = {}
+    straights, bends = {}, {}
+    for bore, (_, _, factor, least, share, _, _) in lies.items():
+        straights[bore] = Contact(None, factor, factor, share, least)
+        bends[bore] = straights[bore] if bends_too else Contact(None, 1.0, factor, share, 1.0)
     contacts = []
     for given, bore in zip(request.sections, bores, strict=True):
-        key = (bore, bends_too or given.kind == "straight", given.friction_coefficient)
-        if key not in alike:
-            lie = lies[bore]
-            factor = lie.weight_correction
-            least = lie.least_weight_correction if key[1] else 1.0
-            own = given.friction_coefficient
-            alike[key] = Contact(own, factor if key[1] else 1.0, factor, lie.sidewall_factor, least)
-        contacts.append(alike[key])
+        contact = straights[bore] if given.kind == "straight" else bends[bore]
+        own = given.friction_coefficient
+        contacts.append(contact if own is None else contact._replace(own=own))
     return contacts
 
 

@@ -18,7 +18,7 @@ from ductrun.operations.defaults import choice
 from ductrun.operations.inputs import Form, Interval, Omissible, RoutePosition
 from ductrun.operations.operation import Operation
 from ductrun.operations.pull_direction import BEYOND_ANY_ROPE, Direction, direction_of
-from ductrun.operations.pull_findings import caution_rope, report_brake
+from ductrun.operations.pull_findings import caution_rope, report_brake, report_burning_rope
 from ductrun.operations.pull_inputs import BEND_TOTAL_LIMIT, PullInputs, settle
 from ductrun.operations.pull_telling import BrakingCase, told_brake, told_braking_case
 from ductrun.operations.pull_tension import OPERATION as PULL_TENSION
@@ -215,6 +215,10 @@ def compute(request: PullPlanRequest, sheet: Worksheet) -> PullPlanResult:
     ways = [_way_of(span, cut, held, pulling) for span in chain or every]
     pulls = [_told(span, way, cut, pulling, sheet) for span, way in zip(chain or every, ways, strict=True)]
     _report(pulls, ways, pulling, sheet)
+    for span in chain or every:
+        length = cut.places[span.end] - cut.places[span.start]
+        report_burning_rope(request, length, cut.origin[span.start : span.end], sheet)
+    _note_turning_points(chain or every, cut, pulling, sheet)
     return PullPlanResult(
         possible=True if judged else UNSET,
         pulls=pulls,
@@ -239,6 +243,21 @@ def _note_fewer(every: Sequence[pull_search.Span], chain: Sequence[pull_search.S
     )
 
 
+def _note_turning_points(spans: Sequence[pull_search.Span], cut: _Cut, pulling: Pulling, sheet: Worksheet) -> None:
+    """Say which pull points stand in the place of a bend that was left out: there the box itself turns the run."""
+    for span in spans[1:]:
+        joint = cut.origin[span.start]
+        if joint in pulling.lost_bends and cut.origin[span.start - 1] != joint:
+            sheet.find(
+                Severity.NOTE,
+                "pull_point_turns",
+                f"The pull point at {text_of(sheet.tell.distance(cut.places[span.start]))}, between sections {joint} "
+                f"and {joint + 1}, stands where a bend was left out: its box must take the turn.",
+                "derived",
+                pointer=f"#/sections/{joint}",
+            )
+
+
 def _way_of(
     span: pull_search.Span, cut: _Cut, held: Sequence[engineering.Section] | None, pulling: Pulling
 ) -> Direction:
@@ -252,7 +271,7 @@ def _way_of(
         for elements in (cut.elements, held)
     ]
     assert ways[0] is not None  # noqa: S101  (the pulling route is always there)
-    return direction_of(ways[0], ways[1], pulling)
+    return direction_of(ways[0], ways[1], span.use.bend_total, pulling)
 
 
 def _told(span: pull_search.Span, way: Direction, cut: _Cut, pulling: Pulling, sheet: Worksheet) -> PlannedPull:
@@ -265,7 +284,7 @@ def _told(span: pull_search.Span, way: Direction, cut: _Cut, pulling: Pulling, s
         sidewall_pressure=tell.force_per_length(span.use.pulling.pressure),
         bend_total=tell.angle(span.use.bend_total),
         utilization_percent=span.use.share * 100,
-        brake_tension=told_brake(way, way.pulling, sheet),
+        brake_tension=told_brake(way.pulling, sheet),
         braking_case=told_braking_case(way, pulling, sheet),
     )
 

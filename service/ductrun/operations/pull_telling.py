@@ -85,16 +85,15 @@ def told_reversed(way: Direction, within: bool | None, pulling: Pulling, sheet: 
         utilization_percent=way.use.share * 100,
         sections=told_sections(way.pulling, sheet),
         within_limits=UNSET if within is None else within,
-        brake_tension=told_brake(way, way.pulling, sheet),
+        brake_tension=told_brake(way.pulling, sheet),
         braking_case=told_braking_case(way, pulling, sheet),
         sidewall_pressure=told_pressure(way.pulling, sheet),
     )
 
 
-def told_brake(way: Direction, carried: Carried, sheet: Worksheet) -> answers.Force | UnsetType:
+def told_brake(carried: Carried, sheet: Worksheet) -> answers.Force | UnsetType:
     """Tell the brake a carried pull needs, if it needs one."""
-    brake = way.brake_of(carried)
-    return UNSET if brake is None else sheet.tell.force(brake)
+    return UNSET if carried.brake is None else sheet.tell.force(carried.brake)
 
 
 def told_pressure(carried: Carried, sheet: Worksheet) -> answers.ForcePerLength | UnsetType:
@@ -110,6 +109,6 @@ def told_braking_case(way: Direction, pulling: Pulling, sheet: Worksheet) -> Bra
         friction_coefficient=pulling.braking_coefficient,
         tension=sheet.tell.force(way.braking.case.final),
         highest_tension=sheet.tell.force(way.braking.case.highest),
-        brake_tension=told_brake(way, way.braking, sheet),
+        brake_tension=told_brake(way.braking, sheet),
         sidewall_pressure=told_pressure(way.braking, sheet),
     )

@@ -138,16 +138,16 @@ def compute(request: PullTensionRequest, sheet: Worksheet) -> PullTensionResult:
     tell = sheet.tell
     pulling = settle(request, sheet)
     route, braking = pulling.route_at(pulling.coefficient), pulling.braking_at(pulling.coefficient)
-    forward = direction_of(route, braking, pulling)
-    turned = None if braking is None else engineering.reverse(braking)
-    backward = direction_of(engineering.reverse(route), turned, pulling)
     total = engineering.bend_total(route)
+    forward = direction_of(route, braking, total, pulling)
+    turned = None if braking is None else engineering.reverse(braking)
+    backward = direction_of(engineering.reverse(route), turned, total, pulling)
     length = engineering.developed_length(route)
     report_bend_total([given.conduit or request.conduit for given in request.sections], total, sheet)
     within, within_backward = verdict_of(forward.use, pulling), verdict_of(backward.use, pulling)
     report_direction(forward, pulling, sheet)
     report_other_end(backward, sheet)
-    report_burning_rope(request, length, sheet)
+    report_burning_rope(request, length, range(len(route)), sheet)
     caution_rope(sheet, braked=forward.braked or backward.braked)
     better, reason = _better_end(forward, backward, within, within_backward, sheet)
     if sheet.working is not None:
@@ -171,7 +171,7 @@ def compute(request: PullTensionRequest, sheet: Worksheet) -> PullTensionResult:
         lubricant_volume=tell.liquid_volume(_lubricant(pulling, length)),
         within_limits=UNSET if within is None else within,
         allowable_tension=_allowable(request.allowable_tension, pulling, sheet),
-        brake_tension=told_brake(forward, forward.pulling, sheet),
+        brake_tension=told_brake(forward.pulling, sheet),
         braking_case=told_braking_case(forward, pulling, sheet),
         jam_ratio=UNSET if jam_ratio is None else jam_ratio,
         jam_ratio_with_ovality=UNSET if jam_ratio is None else jam_ratio * OVALITY,
@@ -226,15 +226,17 @@ def _better_end(
 ) -> tuple[PullDirection, str]:
     """Recommend the end that complies, or was judged, or uses less of the limits; say so where it is not the one asked.
 
-    A pull that needs no brake comes before one that does where neither can be told better.
+    A pull that needs no brake comes before one that does where neither can be told better; where both ends break a
+    limit, neither is recommended.
     """
-    ends, other = sheet.tell.force(forward.pulling.case.final), sheet.tell.force(backward.pulling.case.final)
     shares = (
         f"{forward.use.share * 100:.0f} percent of the limits is used as given, {backward.use.share * 100:.0f} from "
         "the other end"
     )
     if within is not within_backward:
         shares = f"as given the pull {_WORDS[within]}, from the other end it {_WORDS[within_backward]}; {shares}"
+    elif within is False:
+        shares = f"from neither end the pull keeps its limits; {shares}"
     elif within is None and forward.use.judged != backward.use.judged:
         shares = f"only one end needs no brake that is not known; {shares}"
     ranks = [
@@ -242,8 +244,11 @@ def _better_end(
         for way, verdict in ((forward, within), (backward, within_backward))
     ]
     turn = ranks[1] < ranks[0] or (ranks[1] == ranks[0] and backward.use.share < forward.use.share * (1 - 1e-9))
+    if within is within_backward is False:
+        return PullDirection.REVERSED if turn else PullDirection.FORWARD, f"{shares[0].upper()}{shares[1:]}."
     if not turn:
         return PullDirection.FORWARD, f"Pull as given: {shares}."
+    ends, other = sheet.tell.force(forward.pulling.case.final), sheet.tell.force(backward.pulling.case.final)
     reason = f"Pull from the other end: {shares}; the pull ends at {text_of(other)} instead of {text_of(ends)}."
     sheet.find(Severity.NOTE, "pull_from_the_other_end", reason, "derived", other, ends)
     return PullDirection.REVERSED, reason

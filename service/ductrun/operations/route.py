@@ -81,11 +81,15 @@ Route = Annotated[list[RouteSection], Field(min_length=1, max_length=500)]
 
 
 class GradeBreak(NamedTuple):
-    """A joint before section `joint` where the grades part by `angle` [rad], and the section to name for it."""
+    """A joint before section `joint` where the grades part by `angle` [rad], and the section to name for it.
+
+    `lost` says that a bend was left out here: by this break, or by those that add up to it.
+    """
 
     joint: int
     section: int
     angle: float
+    lost: bool
 
 
 def sections_of(route: Sequence[RouteSection], sheet: Worksheet) -> list[engineering.Section]:
@@ -123,35 +127,44 @@ def sections_of(route: Sequence[RouteSection], sheet: Worksheet) -> list[enginee
 
 
 def grade_breaks(sections: Sequence[engineering.Section]) -> list[GradeBreak]:
-    """Give the joints where the grade breaks by more than joints deflect; a level bend on a slope is named itself."""
+    """Give the joints where the grade breaks by more than joints deflect; a level bend on a slope is named itself.
+
+    Breaks add up along the route: no stretch between two lost bends turns by more than the limit of one break.
+    """
     breaks = []
+    turned, limit = 0.0, GRADE_BREAK_LIMIT.value.si * (1 + 1e-9)
     for joint in range(1, len(sections)):
         before, after = sections[joint - 1], sections[joint]
         angle = abs(after.entry_grade - before.exit_grade)
         if angle > JOINT_DEFLECTION.value.si * (1 + 1e-9):
             at_bend = isinstance(before, engineering.HorizontalBend)
-            breaks.append(GradeBreak(joint, joint - 1 if at_bend else joint, angle))
+            turned += angle
+            breaks.append(GradeBreak(joint, joint - 1 if at_bend else joint, angle, turned > limit))
+            turned = 0.0 if turned > limit else turned
     return breaks
 
 
 def unjudged(breaks: Sequence[GradeBreak]) -> list[int]:
     """Give the joints whose break is a bend that was left out."""
-    return [one.joint for one in breaks if one.angle > GRADE_BREAK_LIMIT.value.si * (1 + 1e-9)]
+    return [one.joint for one in breaks if one.lost]
 
 
 def report_breaks(sections: Sequence[engineering.Section], breaks: Sequence[GradeBreak], sheet: Worksheet) -> None:
     """Caution where the grade breaks without a bend, once a place; beyond a joint's worth the pull is not judged."""
     worst: dict[int, GradeBreak] = {}
     for one in breaks:
-        if one.section not in worst or one.angle > worst[one.section].angle:
+        if one.section not in worst or (one.lost, one.angle) > (worst[one.section].lost, worst[one.section].angle):
             worst[one.section] = one
     for section, one in worst.items():
         told = sheet.tell.angle(one.angle)
-        lost = one.angle > GRADE_BREAK_LIMIT.value.si * (1 + 1e-9)
+        lost = one.lost
         limit = GRADE_BREAK_LIMIT if lost else JOINT_DEFLECTION
+        summed = lost and one.angle <= limit.value.si * (1 + 1e-9)
         where = f"Between sections {section} and {section + 1} the grade breaks by {text_of(told)} without a bend"
         if isinstance(sections[section], engineering.HorizontalBend):
             where = f"Section {section + 1} is a level bend beside a slope of {text_of(told)}"
+        if summed:
+            where += f", and with the breaks before it by more than {limit.value}"
         do = (
             "give the vertical bend that lies there. Until then the pull is not judged"
             if lost

@@ -80,7 +80,7 @@ class Worksheet:
         self.working: list[Step] | None = [] if working else None
         self.findings: list[Finding] = []
         self.assumptions: list[Assumption] = []
-        self.sources: list[str] = []
+        self.sources: dict[str, None] = {}  # in the order in which they were cited
         self.edition: str = CODE_EDITION.value.value
 
     def settle(self, field: str, given: T | None, default: Default[T]) -> T:
@@ -116,9 +116,7 @@ class Worksheet:
 
     def cite(self, *source_ids: str) -> None:
         """Add sources to the basis, each once."""
-        for source_id in source_ids:
-            if source_id not in self.sources:
-                self.sources.append(source_id)
+        self.sources.update(dict.fromkeys(source_ids))
 
     def find(
         self,
