@@ -169,3 +169,12 @@ def test_clearance_is_what_the_circles_leave() -> None:
 def test_more_than_four_cables_have_no_closed_form() -> None:
     with pytest.raises(ValueError, match="no closed form"):
         weight_correction_factor(Arrangement.MANY, 5.0)
+
+
+def test_the_last_digit_of_the_arithmetic_is_no_brake() -> None:
+    slope = math.radians(20.287044494529223)
+    balance = [Straight(87.06720044802292, -slope, math.tan(slope)), Straight(1.0, 0.0, math.tan(slope))]
+    assert balance[0].entry(0.0, 70.0) > 0.0, "in exact numbers friction holds just what pulls down the slope"
+    assert pulling.least_entry(balance, 70.0, 0.0) == 0.0
+    slippery = [section.laid(math.tan(slope) * (1 - 1e-9), 1.0) for section in balance]
+    assert pulling.least_entry(slippery, 70.0, 0.0) > 0.0

@@ -192,14 +192,6 @@ def test_where_both_ends_break_a_limit_neither_is_recommended() -> None:
     assert "pull_from_the_other_end" not in codes(answer)
 
 
-def test_the_last_digit_of_the_arithmetic_is_no_brake() -> None:
-    for degrees in range(1, 60):
-        balance = [straight(100, 0), turn(10, -degrees), straight(137.1), turn(10, 0), straight(61.3)]
-        found = one_cable(balance, math.tan(math.radians(degrees)))
-        brake = found.get("brake_tension", {"value": 1.0})["value"]
-        assert brake > 1e-6, f"{degrees} degrees: {brake}"
-
-
 def test_a_plan_is_not_told_possible_over_a_bend_that_was_left_out() -> None:
     steep = [straight(50, 0), level_bend(3, 90), straight(30, 60)]
     listed = {"kind": "listed", "positions": [quantity(20, "ft")]}
