@@ -16,7 +16,7 @@ help:
 	@echo "make contract  rewrite openapi/v1.json; make clients: regenerate the clients from it"
 	@echo "make factors   have pint write units/factors.csv"
 	@echo "make bench     speed and memory as ratios from one run, into build/benchmarks (about four minutes)"
-	@echo "make fuzz      the longer fuzzing of schema and hills; make lock: resolve the dependencies anew"
+	@echo "make fuzz      the longer fuzzing of schema, hills and requests; make lock: resolve the dependencies anew"
 
 setup: $(STAMP)
 
@@ -68,7 +68,7 @@ bench: $(STAMP)
 
 fuzz: $(STAMP)
 	DUCTRUN_FUZZ_EXAMPLES=400 DUCTRUN_HILLY_ROUTES=2000 $(BIN)/python -m pytest tests/contract/test_fuzzing.py \
-	  tests/properties/test_hills.py
+	  tests/properties/test_hills.py tests/properties/test_requests.py
 
 lock:
 	uv pip compile -q --universal --python-version 3.11 --generate-hashes --no-emit-index-url --no-annotate --no-header \

@@ -169,7 +169,10 @@ def test_a_break_of_grade_is_joint_deflection_a_caution_or_a_bend_left_out(
 
 
 def test_small_breaks_of_grade_that_add_up_to_a_bend_are_a_bend_left_out() -> None:
-    limits = {"allowable_sidewall_pressure": quantity(5_000, "lbf/ft"), "brake_limit": quantity(5_000, "lbf")}
+    limits: dict[str, Any] = {
+        "allowable_sidewall_pressure": quantity(5_000, "lbf/ft"),
+        "brake_limit": quantity(5_000, "lbf"),
+    }
     twice = pull([straight(50, 0), straight(50, 4), straight(50, 8)], **limits)
     assert codes(twice).count("grade_breaks") == 2
     assert twice["result"]["within_limits"] is True

@@ -62,7 +62,6 @@ def lowest_published(conduits: Sequence[ListedConduit | MeasuredConduit], cables
 
 def report_friction(
     coefficient: float,
-    given: float | None,
     sections: Sequence[RouteSection],
     conduits: Sequence[ListedConduit | MeasuredConduit],
     sheet: Worksheet,
@@ -87,7 +86,7 @@ def report_friction(
             LOWEST_FRICTION.value,
             pointer=pointer,
         )
-    if given is None and general:
+    if general and coefficient == FRICTION.value:  # another was chosen by somebody who knows the pull
         sheet.cite(_DRY_PVC.source)
         sheet.find(
             Severity.NOTE,

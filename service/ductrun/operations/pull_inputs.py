@@ -142,7 +142,7 @@ def settle(request: PullInputs, sheet: Worksheet) -> Pulling:
     faults.stop()
     use = sheet.settle("#/weight_correction_in", request.weight_correction_in, WEIGHT_CORRECTION_IN)
     coefficient = sheet.settle("#/friction_coefficient", request.friction_coefficient, FRICTION)
-    report_friction(coefficient, request.friction_coefficient, request.sections, conduits, sheet)
+    report_friction(coefficient, request.sections, conduits, sheet)
     slope = steepest(sections)
     breaks: list[GradeBreak] = []
     if slope > 0.0:  # what hills ask is not asked of a level route

@@ -1,0 +1,92 @@
+"""What an answer says of its request: pointers that resolve, and assumptions that can be given back."""
+
+from __future__ import annotations
+
+import contextlib
+import os
+from random import Random
+from typing import Any
+
+import pytest
+from ductrun.http.problems import ProblemRaised
+from ductrun.operations import OPERATIONS
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from tests.asking import ask
+from tests.properties.requests import SCHEMAS, figures, places, set_at, shortest, varied, written
+
+NAMES = [operation.name for operation in OPERATIONS]
+EVERY = pytest.mark.parametrize("operation", NAMES)
+MANY = settings(max_examples=int(os.environ.get("DUCTRUN_FUZZ_EXAMPLES", "40")), deadline=None)
+NOT_YET = {"spacers": "interval", "flotation": "anchors, duct mass of mixed tiers", "pull-plan": "box positions"}
+EVERY_ONE_GIVEN_BACK = pytest.mark.parametrize(
+    "operation",
+    [
+        pytest.param(name, marks=pytest.mark.xfail(reason=NOT_YET[name], raises=ProblemRaised, strict=True))
+        if name in NOT_YET
+        else name
+        for name in NAMES
+    ],
+)
+
+
+@EVERY
+@MANY
+@given(random=st.randoms(use_true_random=False))
+def test_every_pointer_told_names_a_member_of_the_request(operation: str, random: Random) -> None:
+    body = varied(operation, random)
+    schema = SCHEMAS[operation]
+    try:
+        answer = ask(operation, body)
+    except ProblemRaised as problem:
+        told = [str(error.pointer) for error in problem.errors or () if error.code != "unknown_field"]
+    else:
+        told = [one["field"] for one in answer["assumptions"]]
+        told += [one["pointer"] for one in answer["findings"] if "pointer" in one]
+    for pointer in told:
+        assert places(schema, pointer), f"{pointer} is no member of the request: {written(body)}"
+
+
+@EVERY_ONE_GIVEN_BACK
+def test_the_shortest_request_can_be_completed_with_what_was_assumed(operation: str) -> None:
+    check_given_back(operation, shortest(operation), ask(operation, shortest(operation)))
+
+
+@EVERY_ONE_GIVEN_BACK
+@MANY
+@given(random=st.randoms(use_true_random=False))
+def test_what_was_assumed_can_be_given_back_and_gives_the_same_answer(operation: str, random: Random) -> None:
+    body = shortest(operation) if operation in NOT_YET else varied(operation, random)
+    try:
+        answer = ask(operation, body)
+    except ProblemRaised:
+        return
+    check_given_back(operation, body, answer)
+
+
+@EVERY
+def test_requests_varied_at_random_have_answers_with_assumptions(operation: str) -> None:
+    answers = []
+    for seed in range(60):
+        with contextlib.suppress(ProblemRaised):
+            answers.append(ask(operation, varied(operation, Random(seed))))  # noqa: S311  (no secret)
+    assert len(answers) > 10
+    assert sum(len(answer["assumptions"]) for answer in answers) > 10
+
+
+def check_given_back(operation: str, body: Any, answer: dict[str, Any]) -> None:
+    completed = body
+    for assumption in answer["assumptions"]:
+        completed = set_at(completed, assumption["field"], assumption["value"])
+    again = ask(operation, completed, "assumptions=refuse")
+    assert again["assumptions"] == []
+    assert codes_of(again) == codes_of(answer), written(completed)
+    mine, other = dict(figures(answer["result"])), dict(figures(again["result"]))
+    assert list(other) == list(mine), written(completed)
+    for path, figure in mine.items():
+        assert other[path] == (pytest.approx(figure) if isinstance(figure, float) else figure), path
+
+
+def codes_of(answer: dict[str, Any]) -> list[tuple[str, str]]:
+    return sorted((one["severity"], one["code"]) for one in answer["findings"])
