@@ -63,7 +63,7 @@ def shortest(operation: str) -> Any:
     needed = {
         "pull-tension": ("mass_per_length",),
         "pull-plan": ("mass_per_length",),
-        "expansion": ("straight_runs", "material"),
+        "expansion": ("length", "straight_runs", "material"),
     }
     return _shortened(EXAMPLES[operation], [resolved(root, root)], root, needed.get(operation, ()))
 
@@ -112,7 +112,7 @@ def _varied_object(
     random: Random,
     left_out: float,
     changed: float,
-) -> dict[str, Any]:
+) -> Any:
     fitting = [node for node in nodes if set(value) <= set(node.get("properties", {}))] or nodes
     if len(nodes) > 1 and random.random() < changed:
         return made(random.choice(nodes), root, random)

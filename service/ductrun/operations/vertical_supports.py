@@ -35,15 +35,15 @@ def check_vertical_supports(route: Sequence[Section], cables: CableSet, sheet: W
         told = sheet.tell.distance(rise)
         where = f"Section {first + 1}" if first == last else f"Sections {first + 1} to {last + 1}"
         if least is not None and rise > least.si * (1 + 1e-9):
-            limit = sheet.tell.given(least)
+            most = sheet.tell.given(least)
             sheet.find(
                 Severity.CAUTION,
                 "cable_needs_support",
                 f"{where}: the cable hangs over a rise of {text_of(told)}; conductors of this size and metal are "
-                f"supported at the top and at least every {text_of(limit)}. Give them cable supports there.",
+                f"supported at the top and at least every {text_of(most)}. Give them cable supports there.",
                 sheet.rule("vertical_support"),
                 told,
-                limit,
+                most,
                 pointer=f"#/sections/{first}",
             )
         elif unknown and rise > _LEAST.si * (1 + 1e-9):
