@@ -17,6 +17,7 @@ from ductrun.engineering.cables import (
     sidewall_factor,
     weight_correction_factor,
 )
+from ductrun.engineering.rounding import TIE
 
 # smallest D/d through which so many equal circles pass: proven or best known circle packings (from memory)
 _LEAST_RATIOS = (
@@ -69,7 +70,7 @@ def passes(diameters: Sequence[float], bore: float) -> bool:
     What must hold: as many equal circles of the smallest of any larger ones pass, the larger two and three pass, and
     the areas together are within the bore. A set that fails one cannot be laid; one that keeps all may still be tight.
     """
-    room = bore * (1.0 + 1e-9)
+    room = bore * (1.0 + TIE)
     if diameters[0] == diameters[-1]:
         return diameters[0] * least_ratio(len(diameters)) <= room
     if any(diameter * least_ratio(count) > room for count, diameter in enumerate(diameters, start=1)):

@@ -6,7 +6,7 @@ or the trade size; couplings and spacers displace about one percent more and are
 
 from __future__ import annotations
 
-from ductrun.engineering.spacing import round_up
+from ductrun.engineering.rounding import round_up
 
 
 def order_volume(net: float, waste_percent: float, increment: float) -> float:

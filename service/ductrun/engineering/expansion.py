@@ -6,9 +6,7 @@ items); conduit maker's catalogue page on compensation for linear expansion (cou
 
 from __future__ import annotations
 
-import math
-
-_TIE = 1e-9  # relative: a change that equals the trigger to this precision meets it
+from ductrun.engineering.rounding import round_up, under
 
 
 def length_change(coefficient: float, length: float, difference: float) -> float:
@@ -22,7 +20,7 @@ def length_change(coefficient: float, length: float, difference: float) -> float
 
 def fitting_required(change: float, trigger: float) -> bool:
     """Say whether a straight run needs an expansion fitting: change [m] at or over the trigger [m] (1/4 in)."""
-    return change >= trigger * (1 - _TIE)
+    return not under(change, trigger)
 
 
 def fitting_count(change: float, travel: float) -> int:
@@ -30,7 +28,7 @@ def fitting_count(change: float, travel: float) -> int:
 
     The 1/4 in is only the trigger, never the travel of a fitting.
     """
-    return max(1, math.ceil(change / travel - _TIE))
+    return max(1, round_up(change / travel))
 
 
 def longest_run(coefficient: float, difference: float, trigger: float) -> float:

@@ -14,9 +14,11 @@ from decimal import Decimal
 from enum import StrEnum
 from typing import Final
 
+from ductrun.engineering.rounding import TIE
+
 PI: Final = Decimal("3.1415926535897932384626433833")
 NOTE_7_DECIMAL: Final = Decimal("0.8")
-_TIE: Final = Decimal("1e-9")  # in2: a measured area is not known better than this, so a tie is a tie
+_TIE: Final = Decimal(repr(TIE))  # in2: a measured area is not known better than this, so a tie is a tie
 
 
 class Rule(StrEnum):

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
-from ductrun.engineering.spacing import round_up
+from ductrun.engineering.rounding import round_up
 
 GRAVITY = 9.80665  # m/s2
 

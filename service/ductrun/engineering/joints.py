@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ductrun.engineering.spacing import round_up
+from ductrun.engineering.rounding import round_up
 
 
 def developed_length(radius: float, angle: float, tangent: float) -> float:

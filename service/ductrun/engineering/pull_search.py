@@ -13,8 +13,7 @@ from collections.abc import Callable, Sequence
 from typing import NamedTuple
 
 from ductrun.engineering.pulling import Section, least_entry
-
-_WITHIN = 1.0 + 1e-9  # of a limit
+from ductrun.engineering.rounding import over, under
 
 
 class Limits(NamedTuple):
@@ -78,7 +77,7 @@ class Use(NamedTuple):
     @property
     def complies(self) -> bool:
         """Say whether every limit was judged and is kept."""
-        return self.judged and self.share <= _WITHIN
+        return self.judged and not over(self.share, 1.0)
 
 
 class Span(NamedTuple):
@@ -131,11 +130,11 @@ def held_against(pulling: Case, braking: Case | None, bends: float, load: Load, 
     """Hold both cases against the limits: tension, sidewall pressure, and the brake where one is needed."""
     share = max(pulling.highest / limits.tension, pulling.pressure / limits.pressure)
     entering = pulling.entering
-    braked = entering > load.incoming * _WITHIN
+    braked = over(entering, load.incoming)
     if braking is not None:
         share = max(share, braking.highest / limits.tension, braking.pressure / limits.pressure)
-        braked = braked or braking.entering > load.held * _WITHIN
-        entering = max(entering if entering > load.incoming * _WITHIN else load.held, braking.entering)
+        braked = braked or over(braking.entering, load.held)
+        entering = max(entering if over(entering, load.incoming) else load.held, braking.entering)
     if limits.brake is not None:
         held = entering if braked else load.held
         return Use(pulling, braking, bends, max(share, held / limits.brake), judged=True)
@@ -229,7 +228,7 @@ def spans(
 def _better(one: Use, other: Use) -> bool:
     if one.judged != other.judged:
         return one.judged
-    return one.share < other.share * (1.0 - 1e-9)
+    return under(one.share, other.share)
 
 
 def _reached(ways: Sequence[_Way], stops: Sequence[int], load: Load, limits: Limits) -> list[tuple[int, int, Use]]:
@@ -247,7 +246,7 @@ def _reached(ways: Sequence[_Way], stops: Sequence[int], load: Load, limits: Lim
             except OverflowError:
                 break
             use = held_against(cases[0], cases[1] if len(cases) > 1 else None, bends, load, limits)
-            if use.share > _WITHIN or bends > limits.bend_total * _WITHIN:
+            if over(use.share, 1.0) or over(bends, limits.bend_total):
                 break
             if index + 1 in at:
                 found.append((start, index + 1, use))

@@ -5,15 +5,9 @@ Every rule here is derived by counting; the intervals themselves are published i
 
 from __future__ import annotations
 
-import math
 from collections.abc import Sequence
 
-_TIE = 1e-9  # inputs in tenths of a foot are not exact in binary: a quotient this close to a whole number is whole
-
-
-def round_up(quotient: float) -> int:
-    """Round a count up, unless it is a whole number but for binary noise (a billionth of it, or of one)."""
-    return math.ceil(quotient - _TIE * max(1.0, abs(quotient)))
+from ductrun.engineering.rounding import TIE, round_up
 
 
 def stations_by_distance(length: float, interval: float, end_offset: float) -> int:
@@ -23,7 +17,7 @@ def stations_by_distance(length: float, interval: float, end_offset: float) -> i
     face to face, interval, end_offset of the first and last station from the ends.
     """
     clear = length - 2 * end_offset
-    return 1 if clear <= _TIE * length else round_up(clear / interval) + 1
+    return 1 if clear <= TIE * length else round_up(clear / interval) + 1
 
 
 def stations_by_stick(length: float, count: int, stick_length: float) -> int:

@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-import math
-
-_TIE = 1e-9
+from ductrun.engineering.rounding import over, round_down, round_up
 
 
 def support_positions(length: float, spacing: float, end_distance: float, terminations: int) -> list[float]:
@@ -20,10 +18,10 @@ def support_positions(length: float, spacing: float, end_distance: float, termin
     if terminations == 1:
         beyond = max(0.0, length - end)
         return [min(end, length / 2) if length < end else end] + [
-            end + spacing * step for step in range(1, math.floor(beyond / spacing + _TIE) + 1)
+            end + spacing * step for step in range(1, round_down(beyond / spacing) + 1)
         ]
-    if length <= 2 * end * (1 + _TIE):
+    if not over(length, 2 * end):
         return [length / 2]
     between = length - 2 * end
-    gaps = max(1, math.ceil(between / spacing * (1 - _TIE)))
+    gaps = max(1, round_up(between / spacing))
     return [end + between * step / gaps for step in range(gaps + 1)]

@@ -9,6 +9,7 @@ from msgspec import Meta, Struct
 from pydantic import Field
 
 from ductrun.engineering import bank as engineering
+from ductrun.engineering.rounding import TIE
 from ductrun.operations import answers
 from ductrun.operations.choices import Severity
 from ductrun.operations.conduits import Conduit, outside_diameter
@@ -141,7 +142,7 @@ def bank_of(bank: DuctBank, sheet: Worksheet, pointer: str = "#/bank") -> engine
         engineering.Alignment(alignment),
         center_to_center=measure is SeparationMeasure.CENTER_TO_CENTER,
     )
-    if engineering.smallest_gap(placed) < -1e-9:
+    if engineering.smallest_gap(placed) < -TIE:
         raise UnanswerableError(
             Fault(
                 f"{pointer}/horizontal_separation",

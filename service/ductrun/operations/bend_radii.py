@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from ductrun.engineering import pulling as engineering
+from ductrun.engineering.rounding import under
 from ductrun.operations.cable_set import CableSet, Line
 from ductrun.operations.choices import BendMade, CableShielding, CableType, ConduitType, Severity
 from ductrun.operations.conduits import ListedConduit, MeasuredConduit
@@ -97,7 +98,7 @@ def _check_cable(tightest: PlacedBend, line: Line, sheet: Worksheet) -> bool:
         diameters = [given.shielded_conductor_diameter.si, line.diameter]
     least = max(multiple * diameter for multiple, diameter in zip(multiples, diameters, strict=True))
     inner = tightest.radius - tightest.bore / 2
-    if inner >= least * (1 - 1e-9):
+    if not under(inner, least):
         return False
     over_1000_v = given.cable_type in _ABOVE_1000_V
     told, limit = sheet.tell.size(max(inner, 0.0)), sheet.tell.size(least)
@@ -133,7 +134,7 @@ def _check_conduits(bends: Sequence[PlacedBend], sheet: Worksheet) -> int | None
             without.setdefault((made, conduit.type, conduit.trade_size), bend)
             continue
         share = bend.radius / least.si
-        if share < 1 - 1e-9 and (made not in worst or share < worst[made][0]):
+        if under(share, 1.0) and (made not in worst or share < worst[made][0]):
             worst[made] = (share, bend, conduit, least)
     for made, (_, bend, conduit, least) in worst.items():
         _report_tight(made, bend, conduit, least, sheet)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from ductrun.engineering.pulling_limits import conductor_limit, counted_conductors
+from ductrun.engineering.rounding import over, under
 from ductrun.operations.cable_mass import METAL_AREAS
 from ductrun.operations.cable_set import CableSet, HeldConductor, Line
 from ductrun.operations.choices import (
@@ -78,7 +79,7 @@ def _lowest_pressures() -> dict[str, tuple[ForcePerLength, str, str]]:
         least, limit, words, source = min(rows, key=lambda row: row[0])
         most = max(row[0] for row in rows)
         spread = ""
-        if most > least * (1 + 1e-9):
+        if over(most, least):
             pounds = [ForcePerLengthUnit.LBF_PER_FT.from_si(one) for one in (least, most)]
             spread = f"; published from {pounds[0]:,.0f} to {pounds[1]:,.0f} lbf/ft"
         lowest[key] = (limit, words + spread, source)
@@ -148,10 +149,10 @@ def conductors_limit(cables: CableSet, counting: ConductorCounting | None, sheet
             continue
         bearing = _bearing(line, line.conductor, sheet)
         more = 1.0 if strongest is None else bearing.each / strongest.each
-        smaller = "; smaller ones add nothing" if abs(more - 1.0) > 1e-9 else smaller
-        if strongest is None or more > 1 + 1e-9:
+        smaller = "; smaller ones add nothing" if over(more, 1.0) or under(more, 1.0) else smaller
+        if strongest is None or over(more, 1.0):
             strongest, count = bearing, bearing.conductor_count
-        elif more >= 1 - 1e-9:
+        elif not under(more, 1.0):
             count += bearing.conductor_count
     if unknown or strongest is None:
         return None

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-import math
 from typing import Annotated
 
 from msgspec import UNSET, Meta, Struct, UnsetType
 from pydantic import Field
 
-from ductrun.engineering.spacing import round_up
+from ductrun.engineering.rounding import round_down, round_up
 from ductrun.operations import answers
 from ductrun.operations.cable_set import CableSet
 from ductrun.operations.choices import Severity
@@ -66,7 +65,7 @@ def cables_to_order(given: CableOrder, cables: CableSet, route_length: float, sh
     waste = sheet.settle("#/cable_order/waste_percent", given.waste_percent, WASTE)
     length = (route_length + 2 * (tail + racking + splice)) * (1 + waste / 100)
     order = Length(round_up(length / INCREMENT.value.si) * INCREMENT.value.value, INCREMENT.value.unit)
-    reels = None if given.reel_length is None else math.floor(given.reel_length.si / order.si * (1 + 1e-9))
+    reels = None if given.reel_length is None else round_down(given.reel_length.si / order.si)
     if reels == 0 and given.reel_length is not None:
         told, most = sheet.tell.given(order), sheet.tell.given(given.reel_length)
         sheet.find(
@@ -85,7 +84,7 @@ def cables_to_order(given: CableOrder, cables: CableSet, route_length: float, sh
             length=sheet.tell.distance(length),
             order_length=_told(order, sheet),
             total_order_length=_told(Length(order.value * line.cable_count, order.unit), sheet),
-            reel_count=math.ceil(line.cable_count / reels) if reels else UNSET,
+            reel_count=round_up(line.cable_count / reels) if reels else UNSET,
         )
         for line in cables.lines
     ]

@@ -7,6 +7,7 @@ from typing import Annotated
 from msgspec import Meta, Struct
 from pydantic import Field
 
+from ductrun.engineering.rounding import under
 from ductrun.operations import answers
 from ductrun.operations.choices import CodeEdition, Severity
 from ductrun.operations.defaults import flag
@@ -141,7 +142,7 @@ def compute(request: CoverRequest, sheet: Worksheet) -> CoverResult:
     told = depth.in_system(sheet.tell.system)
     least = answers.Length(told.value, told.unit.value)
     sheet.show("cover", rule, f"{request.wiring_method}, {request.location}, {request.voltage}", least)
-    if request.cover is not None and request.cover.si < depth.si * (1 - 1e-9):
+    if request.cover is not None and under(request.cover.si, depth.si):
         planned = sheet.tell.given(request.cover)
         sheet.find(
             Severity.VIOLATION,

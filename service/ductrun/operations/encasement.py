@@ -9,6 +9,7 @@ from pydantic import Field
 
 from ductrun.engineering import bank as geometry
 from ductrun.engineering import encasement as engineering
+from ductrun.engineering.rounding import over, under
 from ductrun.operations import answers
 from ductrun.operations.bank import DuctBank, PlacedDuct, bank_of, told_ducts
 from ductrun.operations.choices import Severity
@@ -129,7 +130,7 @@ def _cover(request: EncasementRequest, sheet: Worksheet) -> tuple[float, float, 
     sides = {"top": given.top, "bottom": given.bottom, "side": given.side}
     settled = {side: sheet.settle(f"#/cover/{side}", cover, COVER) for side, cover in sides.items()}
     for side, cover in settled.items():
-        if cover.si < LEAST_ENVELOPE.si * (1 - 1e-9):
+        if under(cover.si, LEAST_ENVELOPE.si):
             sheet.cite("nfpa70-300-5")
             sheet.find(
                 Severity.CAUTION,
@@ -148,7 +149,7 @@ def _width(request: EncasementRequest, least: float) -> float:
     trench = request.trench_width
     if trench is None:
         return least
-    if trench.si < least * (1 - 1e-9):
+    if under(trench.si, least):
         minimum = trench.unit.from_si(least)
         raise UnanswerableError(
             Fault(
@@ -186,7 +187,7 @@ def _area(
 
 def _aggregate(request: EncasementRequest, placed: geometry.Bank, sheet: Worksheet) -> None:
     gap = geometry.smallest_gap(placed)
-    if request.maximum_aggregate is None or request.maximum_aggregate.si <= 0.75 * gap * (1 + 1e-9):
+    if request.maximum_aggregate is None or not over(request.maximum_aggregate.si, 0.75 * gap):
         return
     sheet.find(
         Severity.CAUTION,

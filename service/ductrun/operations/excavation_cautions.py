@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from ductrun.engineering.rounding import under
 from ductrun.operations.choices import Severity
 from ductrun.operations.defaults import citation, quantity
 from ductrun.operations.ground_choices import ExcavationSoilType
@@ -19,7 +20,7 @@ EGRESS, PROTECTION, ENGINEERED = (Length.parse(feet, "ft") for feet in (4, 5, 20
 def tape_depth(given: Length | None, cover: float, sheet: Worksheet) -> float:
     """Give the depth of the tape [m] below grade, at least 12 in above the bank where there is room."""
     wanted, above = sheet.settle("#/warning_tape_depth", given, TAPE_DEPTH).si, TAPE_DEPTH.value.si
-    if cover < (wanted + above) * (1 - 1e-9):
+    if under(cover, (wanted + above)):
         sheet.find(
             Severity.CAUTION,
             "tape_close_to_the_bank",
@@ -37,7 +38,7 @@ def caution_excavation(soil_type: ExcavationSoilType, depth: float, slope: float
     row = _SLOPES[soil_type]
     sheet.cite(row.source)
     told = sheet.tell.size(depth)
-    if depth >= PROTECTION.si * (1 - 1e-9) and slope < row.horizontal_per_vertical:
+    if not under(depth, PROTECTION.si) and slope < row.horizontal_per_vertical:
         sheet.find(
             Severity.CAUTION,
             "needs_protection",
@@ -52,7 +53,7 @@ def caution_excavation(soil_type: ExcavationSoilType, depth: float, slope: float
         (EGRESS, "needs_egress", "a ladder or ramp within 25 ft of everybody in it"),
         (ENGINEERED, "needs_an_engineer", "a protective system designed by a registered engineer"),
     ):
-        if depth >= least.si * (1 - 1e-9):
+        if not under(depth, least.si):
             sheet.find(
                 Severity.CAUTION,
                 code,
@@ -70,7 +71,7 @@ def caution_excavation(soil_type: ExcavationSoilType, depth: float, slope: float
 
 def caution_utility(near: Length | None, sheet: Worksheet) -> None:
     """Caution against a clear distance to another utility that owners would not accept."""
-    if near is not None and near.si < UTILITY_SEPARATION.si * (1 - 1e-9):
+    if near is not None and under(near.si, UTILITY_SEPARATION.si):
         told, asked = sheet.tell.size(near.si), sheet.tell.size(UTILITY_SEPARATION.si)
         sheet.find(
             Severity.CAUTION,

@@ -9,6 +9,7 @@ from typing import Annotated
 from pydantic import Field
 
 from ductrun.engineering import fill as engineering
+from ductrun.engineering.rounding import over
 from ductrun.operations import answers
 from ductrun.operations.choices import CodeEdition, ConduitType, Severity, TradeSize
 from ductrun.operations.conductors import LISTED_KINDS, Conductor
@@ -64,7 +65,7 @@ def is_nipple(nipple_length: Length | None, sheet: Worksheet) -> bool:
     """Say whether the 60 percent of Note 4 applies, and note a nipple that is too long for it."""
     if nipple_length is None:
         return False
-    if nipple_length.si <= NIPPLE_LONGEST.si * (1 + 1e-9):
+    if not over(nipple_length.si, NIPPLE_LONGEST.si):
         measured = " The connectors are not counted in it." if sheet.edition == "2023" else ""
         sheet.find(
             Severity.NOTE,

@@ -8,7 +8,7 @@ from msgspec import UNSET, Meta, Struct, UnsetType
 from pydantic import Field
 
 from ductrun.engineering import joints as engineering
-from ductrun.engineering.spacing import round_up
+from ductrun.engineering.rounding import over, round_up, under
 from ductrun.operations import answers
 from ductrun.operations.choices import Severity
 from ductrun.operations.conduits import ListedConduit, find_row
@@ -115,7 +115,7 @@ def _set_time(size: str, temperature: Temperature, sheet: Worksheet) -> Duration
     degrees, rank = temperature.in_unit(TemperatureUnit.DEG_F), TRADE_SIZES.index(size)
     for row in TABLES["set_times"]:
         spans = TRADE_SIZES.index(row.trade_size_from) <= rank <= TRADE_SIZES.index(row.trade_size_to)
-        if spans and row.lowest_degf - 1e-9 <= degrees <= row.highest_degf + 1e-9:
+        if spans and not under(degrees, row.lowest_degf) and not over(degrees, row.highest_degf):
             sheet.cite(row.source)
             return Duration.parse(row.minutes, "min")
     lowest = min(row.lowest_degf for row in TABLES["set_times"])
@@ -137,7 +137,7 @@ def _elbows(request: JointsRequest, sheet: Worksheet) -> tuple[int, float]:
         tangent = sheet.settle(f"#/elbows/{index}/tangent", elbow.tangent, TANGENT).si
         count += elbow.count
         length += elbow.count * engineering.developed_length(elbow.radius.si, elbow.angle.si, tangent)
-    if length > request.length.si * (1 + 1e-9):
+    if over(length, request.length.si):
         raise UnanswerableError(
             Fault("#/elbows", "longer_than_the_run", "The elbows together are longer than the run they lie in.")
         )

@@ -7,6 +7,7 @@ from typing import Annotated
 from msgspec import Meta, Struct
 from pydantic import Field
 
+from ductrun.engineering.rounding import over
 from ductrun.operations.choices import CodeEdition, ConduitType, Severity
 from ductrun.operations.defaults import standing_of
 from ductrun.operations.ground_choices import ConduitUse, UseVerdict
@@ -110,7 +111,7 @@ def compute(request: PermittedUseRequest, sheet: Worksheet) -> PermittedUseResul
         elif verdict is UseVerdict.CAUTION:
             sheet.find(Severity.CAUTION, "use_under_condition", f"{name} {where}{because}.", standing_of(row))
     hot = request.ambient_temperature
-    too_hot = hot is not None and request.type.value.startswith("pvc_") and hot.si > PVC_AMBIENT_MOST.si + 1e-9
+    too_hot = hot is not None and request.type.value.startswith("pvc_") and over(hot.si, PVC_AMBIENT_MOST.si)
     if too_hot and hot is not None:
         sheet.cite("nfpa70-352-10")
         sheet.find(

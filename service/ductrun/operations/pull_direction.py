@@ -7,6 +7,7 @@ from typing import NamedTuple
 
 from ductrun.engineering import pulling as engineering
 from ductrun.engineering.pull_search import Case, Load, Use, carried, held_against
+from ductrun.engineering.rounding import over
 from ductrun.operations.pulling import Pulling
 from ductrun.operations.worksheet import Fault, UnanswerableError
 
@@ -56,7 +57,7 @@ def direction_of(
         pulled = _carried(route, load, can_run_away=braking is not None)
         held = None if braking is None else _carried(braking, load.unfed, can_run_away=True)
         overbraked = None
-        if held is not None and held.case.entering > pulled.case.entering * (1 + 1e-9):
+        if held is not None and over(held.case.entering, pulled.case.entering):
             overbraked = carried(route, load.weight, held.case.entering)
     except OverflowError:
         raise beyond_any_rope() from None
@@ -74,7 +75,7 @@ def _carried(route: Sequence[engineering.Section], load: Load, *, can_run_away: 
     pressures = [-1.0 if step.pressure is None else step.pressure for step in pulled]  # below that of any bend
     pressure = max(pressures)
     case = Case(entering, pulled[-1].tension_out, highest, max(pressure, 0.0))
-    brake = entering if entering > load.incoming * (1 + 1e-9) else None
+    brake = entering if over(entering, load.incoming) else None
     pressure_at = None if pressure < 0.0 else pressures.index(pressure)
     return Carried(route, pulled, case, brake, tensions.index(highest), pressure_at)
 
@@ -93,7 +94,7 @@ def beyond_any_rope() -> UnanswerableError:
 
 def verdict_of(use: Use, pulling: Pulling) -> bool | None:
     """Say whether a pull keeps its limits; None where something that decides was not judged."""
-    bent = pulling.forbidden_bend is not None or use.bend_total > pulling.limits.bend_total * (1 + 1e-9)
-    if bent or use.share > 1 + 1e-9:
+    bent = pulling.forbidden_bend is not None or over(use.bend_total, pulling.limits.bend_total)
+    if bent or over(use.share, 1.0):
         return False
     return True if use.judged and pulling.judged else None

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from ductrun.engineering import pulling as engineering
+from ductrun.engineering.rounding import over
 from ductrun.operations.bend_radii import MADE
 from ductrun.operations.choices import BendMade, ConduitType, Severity
 from ductrun.operations.conduits import ListedConduit, MeasuredConduit
@@ -27,7 +28,7 @@ _BEND_RULES = {
 
 def report_direction(way: Direction, pulling: Pulling, sheet: Worksheet) -> None:
     """Find where a pull breaks a limit of cable or gear, and what its reel must hold."""
-    if way.use.share > 1 + 1e-9:
+    if over(way.use.share, 1.0):
         _report_tension(way, pulling, sheet)
         _report_pressure(way, pulling, sheet)
     report_brake(way, pulling, sheet)
@@ -46,7 +47,7 @@ def _cases(way: Direction) -> list[Carried]:
 def _report_tension(way: Direction, pulling: Pulling, sheet: Worksheet) -> None:
     case = max(_cases(way), key=lambda one: one.case.highest)
     highest, section = case.case.highest, case.tension_at
-    if highest <= pulling.limits.tension * (1 + 1e-9):
+    if not over(highest, pulling.limits.tension):
         return
     told, most = sheet.tell.force(highest), sheet.tell.force(pulling.limits.tension)
     sheet.find(
@@ -64,7 +65,7 @@ def _report_tension(way: Direction, pulling: Pulling, sheet: Worksheet) -> None:
 def _report_pressure(way: Direction, pulling: Pulling, sheet: Worksheet) -> None:
     case = max(_cases(way), key=lambda one: one.case.pressure)
     pressure, section = case.case.pressure, case.pressure_at
-    if section is None or pressure <= pulling.limits.pressure * (1 + 1e-9):
+    if section is None or not over(pressure, pulling.limits.pressure):
         return
     told, limit = sheet.tell.force_per_length(pressure), sheet.tell.given(pulling.pressure_limit)
     sheet.find(
@@ -89,7 +90,7 @@ def report_brake(way: Direction, pulling: Pulling, sheet: Worksheet, where: str 
     brakes = [one.brake for one in _cases(way) if one.brake is not None]
     limit = pulling.limits.brake
     if not brakes:
-        if limit is not None and pulling.load.held > limit * (1 + 1e-9):
+        if limit is not None and over(pulling.load.held, limit):
             _report_weak_brake(pulling.load.held, limit, sheet, where)
         return
     least, most = (sheet.tell.force(brake) for brake in (min(brakes), max(brakes)))
@@ -107,7 +108,7 @@ def report_brake(way: Direction, pulling: Pulling, sheet: Worksheet, where: str 
         )
         return
     told = sheet.tell.force(limit)
-    broken = max(brakes) > limit * (1 + 1e-9)
+    broken = over(max(brakes), limit)
     do = (
         "take a stronger brake, divide the run, or pull from the other end"
         if broken
@@ -156,18 +157,18 @@ def _report_weak_brake(incoming: float, limit: float, sheet: Worksheet, where: s
 
 def _report_overbraking(way: Direction, pulling: Pulling, sheet: Worksheet, where: str) -> None:
     """Caution where the brake of the low friction, kept on while friction is high, would break a limit."""
-    over = way.overbraked
-    if over is None or way.use.share > 1 + 1e-9:
+    braked = way.overbraked
+    if braked is None or over(way.use.share, 1.0):
         return
-    tension = over.highest > pulling.limits.tension * (1 + 1e-9)
-    if not tension and over.pressure <= pulling.limits.pressure * (1 + 1e-9):
+    tension = over(braked.highest, pulling.limits.tension)
+    if not tension and not over(braked.pressure, pulling.limits.pressure):
         return
-    told = sheet.tell.force(over.highest) if tension else sheet.tell.force_per_length(over.pressure)
+    told = sheet.tell.force(braked.highest) if tension else sheet.tell.force_per_length(braked.pressure)
     most = sheet.tell.force(pulling.limits.tension) if tension else sheet.tell.given(pulling.pressure_limit)
     sheet.find(
         Severity.CAUTION,
         "brake_no_more_than_needed",
-        f"{where}Held back with {text_of(sheet.tell.force(over.entering))} while friction is high, the pull would "
+        f"{where}Held back with {text_of(sheet.tell.force(braked.entering))} while friction is high, the pull would "
         f"reach {text_of(told)}; {text_of(most)} is allowed: brake only as much as keeps the cable taut.",
         "derived",
         told,
@@ -177,7 +178,7 @@ def _report_overbraking(way: Direction, pulling: Pulling, sheet: Worksheet, wher
 
 def report_bend_total(conduits: Sequence[ListedConduit | MeasuredConduit], total: float, sheet: Worksheet) -> None:
     """Find too many bends between pull points."""
-    if total <= BEND_TOTAL_LIMIT.value.si * (1 + 1e-9):
+    if not over(total, BEND_TOTAL_LIMIT.value.si):
         return
     listed = next((conduit.type for conduit in conduits if conduit.kind == "listed"), None)
     rule = sheet.rule(_BEND_RULES.get(listed, "bend_total_other") if listed else "bend_total_other")
@@ -198,7 +199,7 @@ def report_burning_rope(request: PullInputs, length: float, within: Sequence[int
 
     `length` [m] is that of the pull, `within` are the sections it goes through.
     """
-    if length <= BURN_LENGTH.value.si * (1 + 1e-9):
+    if not over(length, BURN_LENGTH.value.si):
         return
     for index in within:
         given = request.sections[index]

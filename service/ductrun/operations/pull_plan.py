@@ -12,6 +12,7 @@ from typing_extensions import TypeAliasType
 
 from ductrun.engineering import pull_search
 from ductrun.engineering import pulling as engineering
+from ductrun.engineering.rounding import over, round_up, under
 from ductrun.operations import answers
 from ductrun.operations.choices import BoxPlacing, PullDirection, Severity
 from ductrun.operations.defaults import choice
@@ -127,7 +128,7 @@ class _Cut:
                 cuts = [place for place in listed if start + _TOUCHES < place < end - _TOUCHES]
                 self._stop_if(any(abs(place - start) <= _TOUCHES for place in listed))
             else:
-                parts = 1 if spacing is None else -int(-(section.length / spacing - 1e-9) // 1)
+                parts = 1 if spacing is None else round_up(section.length / spacing)
                 cuts = [start + section.length * part / parts for part in range(1, parts)]
                 self._stop_if(here=True)
             for place in [*cuts, end]:
@@ -332,9 +333,9 @@ def _impossible(
     do = "Allow a pull point within it, widen the bend, or take a lighter pull."
     if not use.highest < BEYOND_ANY_ROPE:
         share = "grows beyond any rope from its better end"
-    elif use.bend_total > limits.bend_total * (1 + 1e-9):
+    elif over(use.bend_total, limits.bend_total):
         share = f"has {text_of(sheet.tell.angle(use.bend_total))} of bends, over {BEND_TOTAL_LIMIT.value}"
-    elif max(use.highest / limits.tension, use.pressure / limits.pressure) < use.share * (1 - 1e-9):
+    elif under(max(use.highest / limits.tension, use.pressure / limits.pressure), use.share):
         share = f"needs {use.share * 100:.0f} percent of what the reel brake holds from its better end"
         do = "Take a stronger brake, or allow a pull point within it."
     sheet.find(

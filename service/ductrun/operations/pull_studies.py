@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from typing import Annotated
 
 from msgspec import UNSET, Meta, Struct, UnsetType
@@ -11,6 +10,7 @@ from pydantic import Field
 from ductrun.engineering import pull_search
 from ductrun.engineering import pulling as engineering
 from ductrun.engineering.pull_search import Use
+from ductrun.engineering.rounding import over, round_up
 from ductrun.operations import answers
 from ductrun.operations.inputs import Form, FrictionCoefficient
 from ductrun.operations.pull_direction import BEYOND_ANY_ROPE, verdict_of
@@ -118,7 +118,7 @@ def _friction_case(coefficient: float, pulling: Pulling, sheet: Worksheet) -> Fr
 
     def brake(one: Use) -> answers.Force | UnsetType:
         held = one.pulling.entering
-        return tell.force(held) if held > incoming * (1 + 1e-9) else UNSET
+        return tell.force(held) if over(held, incoming) else UNSET
 
     return FrictionCase(
         friction_coefficient=coefficient,
@@ -140,7 +140,7 @@ def largest_complying(pulling: Pulling, sheet: Worksheet) -> LargestComplying:
     Nothing complies where the route breaks a rule at any of them, or where the tension is not judged.
     """
     bends = engineering.bend_total(pulling.sections)
-    if pulling.forbidden_bend is not None or bends > pulling.limits.bend_total * (1 + 1e-9) or not pulling.judged:
+    if pulling.forbidden_bend is not None or over(bends, pulling.limits.bend_total) or not pulling.judged:
         return LargestComplying()
     friction, incoming = _largest_friction(pulling), _largest_incoming(pulling)
     length = _largest_last_straight(pulling)
@@ -221,7 +221,7 @@ def _part(section: engineering.Section, share: float) -> engineering.Section:
 
 def profile(pulling: Pulling, entering: float, spacing: float, sheet: Worksheet) -> list[ProfilePoint]:
     """Give the tension along the run from `entering` [N], at joints and at points at most `spacing` [m] apart."""
-    counts = [max(1, math.ceil(section.developed_length / spacing - 1e-9)) for section in pulling.sections]
+    counts = [max(1, round_up(section.developed_length / spacing)) for section in pulling.sections]
     if sum(counts) >= MOST_POINTS:
         wider = sheet.tell.distance(2 * engineering.developed_length(pulling.sections) / MOST_POINTS)
         raise UnanswerableError(

@@ -9,6 +9,7 @@ from pydantic import Field
 
 from ductrun.engineering import pulling as engineering
 from ductrun.engineering.cables import OVALITY
+from ductrun.engineering.rounding import under
 from ductrun.operations import answers
 from ductrun.operations.cable_order import CableOrder, OrderedCable, cables_to_order
 from ductrun.operations.choices import CableArrangement, PullDirection, Severity
@@ -243,7 +244,7 @@ def _better_end(
         (_RANK[verdict], verdict is None and not way.use.judged)
         for way, verdict in ((forward, within), (backward, within_backward))
     ]
-    turn = ranks[1] < ranks[0] or (ranks[1] == ranks[0] and backward.use.share < forward.use.share * (1 - 1e-9))
+    turn = ranks[1] < ranks[0] or (ranks[1] == ranks[0] and under(backward.use.share, forward.use.share))
     if within is within_backward is False:
         return PullDirection.REVERSED if turn else PullDirection.FORWARD, f"{shares[0].upper()}{shares[1:]}."
     if not turn:

@@ -7,7 +7,8 @@ from typing import Annotated
 from msgspec import UNSET, Meta, Struct, UnsetType
 from pydantic import Field
 
-from ductrun.engineering.spacing import round_up, stations_by_distance
+from ductrun.engineering.rounding import round_up
+from ductrun.engineering.spacing import stations_by_distance
 from ductrun.operations import answers
 from ductrun.operations.choices import Severity
 from ductrun.operations.defaults import choice, number, quantity

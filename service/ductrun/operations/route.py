@@ -9,6 +9,7 @@ from pydantic import Field
 from typing_extensions import TypeAliasType
 
 from ductrun.engineering import pulling as engineering
+from ductrun.engineering.rounding import over
 from ductrun.operations.choices import BendMade, Severity
 from ductrun.operations.conduits import Conduit
 from ductrun.operations.defaults import quantity
@@ -132,15 +133,16 @@ def grade_breaks(sections: Sequence[engineering.Section]) -> list[GradeBreak]:
     Breaks add up along the route: no stretch between two lost bends turns by more than the limit of one break.
     """
     breaks = []
-    turned, limit = 0.0, GRADE_BREAK_LIMIT.value.si * (1 + 1e-9)
+    turned = 0.0
     for joint in range(1, len(sections)):
         before, after = sections[joint - 1], sections[joint]
         angle = abs(after.entry_grade - before.exit_grade)
-        if angle > JOINT_DEFLECTION.value.si * (1 + 1e-9):
+        if over(angle, JOINT_DEFLECTION.value.si):
             at_bend = isinstance(before, engineering.HorizontalBend)
             turned += angle
-            breaks.append(GradeBreak(joint, joint - 1 if at_bend else joint, angle, turned > limit))
-            turned = 0.0 if turned > limit else turned
+            lost = over(turned, GRADE_BREAK_LIMIT.value.si)
+            breaks.append(GradeBreak(joint, joint - 1 if at_bend else joint, angle, lost))
+            turned = 0.0 if lost else turned
     return breaks
 
 
@@ -159,7 +161,7 @@ def report_breaks(sections: Sequence[engineering.Section], breaks: Sequence[Grad
         told = sheet.tell.angle(one.angle)
         lost = one.lost
         limit = GRADE_BREAK_LIMIT if lost else JOINT_DEFLECTION
-        summed = lost and one.angle <= limit.value.si * (1 + 1e-9)
+        summed = lost and not over(one.angle, limit.value.si)
         where = f"Between sections {section} and {section + 1} the grade breaks by {text_of(told)} without a bend"
         if isinstance(sections[section], engineering.HorizontalBend):
             where = f"Section {section + 1} is a level bend beside a slope of {text_of(told)}"

@@ -10,6 +10,7 @@ from pydantic import Field
 from typing_extensions import TypeAliasType
 
 from ductrun.engineering import spacing as engineering
+from ductrun.engineering.rounding import over
 from ductrun.operations import answers
 from ductrun.operations.bank import Tiers, caution_overhang
 from ductrun.operations.choices import Severity
@@ -188,7 +189,7 @@ def _spread(sheet: Worksheet, spacing: float) -> None:
     rows = [row for row in TABLES["spacer_intervals"] if row.distance_ft is not None and row.standing == "read"]
     widest, closest = max(rows, key=lambda row: row.distance_ft), min(rows, key=lambda row: row.distance_ft)
     limit = Length.parse(widest.distance_ft, "ft")
-    if spacing > limit.si * (1 + 1e-9):
+    if over(spacing, limit.si):
         sheet.cite(widest.source)
         sheet.find(
             Severity.CAUTION,

@@ -8,6 +8,7 @@ from msgspec import UNSET, Meta, Struct, UnsetType
 from pydantic import Field
 
 from ductrun.engineering import supports as engineering
+from ductrun.engineering.rounding import over
 from ductrun.operations import answers
 from ductrun.operations.choices import CodeEdition, Severity, SupportedConduitType, TradeSize
 from ductrun.operations.defaults import count, quantity
@@ -98,7 +99,7 @@ def compute(request: SupportsRequest, sheet: Worksheet) -> SupportsResult:
     spacing, rule = _spacing(request.conduit, sheet)
     terminations = sheet.settle("#/termination_count", request.termination_count, TERMINATION_COUNT)
     end = sheet.settle("#/end_distance", request.end_distance, END_DISTANCE)
-    if end.si > END_DISTANCE.value.si * (1 + 1e-9):
+    if over(end.si, END_DISTANCE.value.si):
         sheet.find(
             Severity.VIOLATION,
             "end_support_too_far",

@@ -8,6 +8,7 @@ from typing import Annotated, Literal
 from pydantic import Field
 from typing_extensions import TypeAliasType
 
+from ductrun.engineering.rounding import over, under
 from ductrun.operations.defaults import flag, quantity
 from ductrun.operations.inputs import ConduitTemperature, Form, Omissible, SunAllowance, TemperatureSpan
 from ductrun.operations.worksheet import Fault, UnanswerableError, Worksheet
@@ -15,7 +16,6 @@ from ductrun.units import Temperature, TemperatureDifference, TemperatureDiffere
 
 DIRECT_SUN = flag("expansion.direct_sun")
 SUN_ALLOWANCE = quantity("expansion.sun_allowance", TemperatureDifference)
-_TIE = 1e-9  # K
 
 
 class TemperatureRange(Form):
@@ -65,7 +65,7 @@ class Span:
 
     def refuse_outside(self, given: Temperature, pointer: str) -> None:
         """Refuse a temperature at which nobody can set a fitting made for this span."""
-        if self.lowest - _TIE <= given.si <= self.highest + _TIE:
+        if not under(given.si, self.lowest) and not over(given.si, self.highest):
             return
         unit = given.unit
         allowed = {"minimum": unit.from_si(self.lowest), "maximum": unit.from_si(self.highest), "unit": unit.value}

@@ -11,6 +11,7 @@ from pydantic import Field
 
 from ductrun.engineering import bank as geometry
 from ductrun.engineering import trench as engineering
+from ductrun.engineering.rounding import under
 from ductrun.operations import answers
 from ductrun.operations.bank import DuctBank, bank_of
 from ductrun.operations.defaults import choice, number, quantity
@@ -133,7 +134,7 @@ def _width(
     """Give the width of the bottom [m], by practice unless it is given."""
     envelope = placed.width + 2 * side
     if request.width is not None:
-        if request.width.si < envelope * (1 - 1e-9):
+        if under(request.width.si, envelope):
             least = request.width.unit.from_si(envelope)
             raise UnanswerableError(
                 Fault(

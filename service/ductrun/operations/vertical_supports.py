@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from ductrun.engineering.pulling import Section, steep_rises
+from ductrun.engineering.rounding import over
 from ductrun.operations.cable_set import CableSet, Line
 from ductrun.operations.choices import ConductorSize, Severity
 from ductrun.operations.defaults import quantity
@@ -34,7 +35,7 @@ def check_vertical_supports(route: Sequence[Section], cables: CableSet, sheet: W
     for first, last, rise in steep_rises(route, VERTICAL.value.si):
         told = sheet.tell.distance(rise)
         where = f"Section {first + 1}" if first == last else f"Sections {first + 1} to {last + 1}"
-        if least is not None and rise > least.si * (1 + 1e-9):
+        if least is not None and over(rise, least.si):
             most = sheet.tell.given(least)
             sheet.find(
                 Severity.CAUTION,
@@ -46,7 +47,7 @@ def check_vertical_supports(route: Sequence[Section], cables: CableSet, sheet: W
                 most,
                 pointer=f"#/sections/{first}",
             )
-        elif unknown and rise > _LEAST.si * (1 + 1e-9):
+        elif unknown and over(rise, _LEAST.si):
             sheet.find(
                 Severity.NOTE,
                 "cable_support_not_judged",
