@@ -10,7 +10,7 @@ from typing import Any
 from ductrun.http.calculations import answer_to
 from ductrun.http.exchange import read_query
 from ductrun.http.problems import ProblemRaised
-from ductrun.operations import OPERATIONS
+from ductrun.subjects import OPERATIONS
 
 PUBLISHED = Path(__file__).parent / "published" / "data"
 _ANSWERS = {operation.name: answer_to(operation) for operation in OPERATIONS}

@@ -1,6 +1,6 @@
 """The baseline: a bare FastAPI endpoint that validates the same request model and sends it back."""
 
-from ductrun.operations.pull_tension import PullTensionRequest
+from ductrun.subjects.pulling.pull_tension import PullTensionRequest
 from fastapi import FastAPI
 
 app = FastAPI()

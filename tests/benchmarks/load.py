@@ -14,7 +14,7 @@ from collections.abc import Iterable, Sequence
 from typing import Any, cast
 
 import uvloop
-from ductrun.operations import OPERATIONS
+from ductrun.subjects import OPERATIONS
 
 EXAMPLES: dict[str, dict[str, Any]] = {operation.name: operation.example for operation in OPERATIONS}
 _SUMMARY = re.compile(rb'\{"items":(\d+),"failed":(\d+),"seconds":[^}]*\}\n')

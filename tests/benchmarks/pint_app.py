@@ -10,7 +10,7 @@ import math
 from typing import Any
 
 import pint
-from ductrun.operations.pull_tension import PullTensionRequest
+from ductrun.subjects.pulling.pull_tension import PullTensionRequest
 from ductrun.tables import TABLES
 from ductrun.units import DEFINITIONS
 from fastapi import FastAPI

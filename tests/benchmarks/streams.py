@@ -14,11 +14,11 @@ from pathlib import Path
 from typing import Any
 
 import msgspec
-from ductrun.operations import OPERATIONS
-from ductrun.operations.answers import NOTICE, Answer, Basis
-from ductrun.operations.reading import reader_of
-from ductrun.operations.telling import US
-from ductrun.operations.worksheet import Worksheet
+from ductrun.kit.answers import NOTICE, Answer, Basis
+from ductrun.kit.reading import reader_of
+from ductrun.kit.telling import US
+from ductrun.kit.worksheet import Worksheet
+from ductrun.subjects import OPERATIONS
 from ductrun.tables import TABLES
 
 from tests.benchmarks.figures import Figure

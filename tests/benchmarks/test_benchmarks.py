@@ -7,7 +7,7 @@ import xml.etree.ElementTree as ET
 from pathlib import Path
 
 import pytest
-from ductrun.operations.pull_tension import PullTensionRequest
+from ductrun.subjects.pulling.pull_tension import PullTensionRequest
 
 from tests.asking import EXAMPLES, result
 from tests.benchmarks.figures import Figure, picture, table, write

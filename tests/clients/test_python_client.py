@@ -10,7 +10,7 @@ from types import SimpleNamespace
 from typing import Any
 
 import pytest
-from ductrun.operations import OPERATIONS
+from ductrun.subjects import OPERATIONS
 
 from tests.clients.drift import CLIENT, main
 from tests.live import serving

@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from typing import Any
 
 import pytest
-from ductrun.operations import OPERATIONS
+from ductrun.subjects import OPERATIONS
 from openapi_spec_validator import OpenAPIV31SpecValidator
 
 from tests.asking import ask

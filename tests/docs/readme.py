@@ -14,8 +14,8 @@ from typing import Any
 
 from ductrun.http.descriptions import batch_options, stream_options
 from ductrun.http.stream import MEDIA_TYPES
-from ductrun.operations import OPERATIONS
-from ductrun.operations.reference import PICKERS, REFERENCE_TABLES
+from ductrun.subjects import OPERATIONS
+from ductrun.subjects.reference_tables import PICKERS, REFERENCE_TABLES
 
 from tests.asking import ask
 

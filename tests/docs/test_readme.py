@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from ductrun.operations import OPERATIONS
+from ductrun.subjects import OPERATIONS
 
 from tests.asking import ask
 from tests.docs.readme import README, crew_table, examples, operations

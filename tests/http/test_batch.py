@@ -12,8 +12,8 @@ from ductrun.http.batch import MOST_ITEMS, Batch
 from ductrun.http.exchange import Chosen
 from ductrun.http.gate import REQUEST_ID
 from ductrun.http.items import Items
-from ductrun.operations import OPERATIONS
 from ductrun.settings import Settings
+from ductrun.subjects import OPERATIONS
 
 from tests.asking import EXAMPLES, ask
 from tests.http.wire import JSON_TYPE, send

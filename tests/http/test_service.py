@@ -15,10 +15,10 @@ from ductrun import __version__
 from ductrun.http.app import create_api
 from ductrun.http.calculations import answer_to
 from ductrun.http.exchange import read_query
-from ductrun.operations import OPERATIONS
-from ductrun.operations.operation import Operation
-from ductrun.operations.reference import REFERENCE_TABLES
+from ductrun.kit.operation import Operation
 from ductrun.settings import Settings
+from ductrun.subjects import OPERATIONS
+from ductrun.subjects.reference_tables import REFERENCE_TABLES
 from msgspec.structs import replace
 
 from tests.asking import EXAMPLES

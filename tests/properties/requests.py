@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from random import Random
 from typing import Any
 
-from ductrun.operations import OPERATIONS
+from ductrun.subjects import OPERATIONS
 
 from tests.asking import EXAMPLES
 

@@ -9,7 +9,7 @@ from typing import Any
 
 import pytest
 from ductrun.http.problems import ProblemRaised
-from ductrun.operations import OPERATIONS
+from ductrun.subjects import OPERATIONS
 from hypothesis import given, settings
 from hypothesis import strategies as st
 

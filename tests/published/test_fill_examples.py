@@ -8,7 +8,7 @@ from typing import Any
 
 import pytest
 from ductrun.engineering.fill import Rule
-from ductrun.operations.conduits import SIZES, bore_of_row
+from ductrun.subjects.parts.conduit import SIZES, bore_of_row
 
 from tests.asking import ask, quantity, result, rows_of
 

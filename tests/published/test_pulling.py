@@ -9,7 +9,7 @@ import pytest
 from ductrun.engineering import pulling
 from ductrun.engineering.cables import Arrangement, weight_correction_factor
 from ductrun.engineering.pulling_limits import conductor_limit
-from ductrun.operations.pull_tension import _FILM
+from ductrun.subjects.pulling.pull_tension import _FILM
 from ductrun.units import ConductorAreaUnit, ForceUnit
 
 from tests.asking import document_of, quantity, result

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import pytest
-from ductrun.operations.cable_mass import wire_mass
-from ductrun.operations.choices import ConductorMaterial
+from ductrun.subjects.parts.cable_mass import wire_mass
+from ductrun.subjects.parts.choices import ConductorMaterial
 from ductrun.tables import TABLES
 from ductrun.units import MassPerLengthUnit
 

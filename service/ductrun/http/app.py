@@ -25,9 +25,9 @@ from ductrun.http.items import EXAMPLES, Items
 from ductrun.http.problems import KINDS, MEDIA_TYPE, ProblemError, ProblemRaised, body_of
 from ductrun.http.stream import MEDIA_TYPES, Stream
 from ductrun.http.tables import PickerEndpoint, TableEndpoint
-from ductrun.operations import OPERATIONS
-from ductrun.operations.reference import PICKERS, REFERENCE_TABLES
 from ductrun.settings import Settings
+from ductrun.subjects import OPERATIONS
+from ductrun.subjects.reference_tables import PICKERS, REFERENCE_TABLES
 
 
 def _problem(

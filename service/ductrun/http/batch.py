@@ -15,8 +15,8 @@ from ductrun.http.exchange import ClientGone, read_body, read_query, send_proble
 from ductrun.http.gate import REQUEST_ID
 from ductrun.http.items import BatchItem, BatchItemAnswer, Items, refusal
 from ductrun.http.problems import ProblemRaised
-from ductrun.operations.inputs import Form
-from ductrun.operations.reading import REFUSED
+from ductrun.kit.forms import Form
+from ductrun.kit.reading import REFUSED
 
 MOST_ITEMS = 1_000
 _SLICE = 0.001  # seconds of work before other requests get their turn

@@ -20,11 +20,11 @@ from ductrun.http.exchange import Chosen, ClientGone, read_body, read_query, sen
 from ductrun.http.faults import errors_of, errors_of_faults
 from ductrun.http.gate import REQUEST_ID
 from ductrun.http.problems import ProblemError, ProblemRaised
-from ductrun.operations import Operation
-from ductrun.operations.answers import NOTICE, Answer, Basis
-from ductrun.operations.inputs import Form
-from ductrun.operations.reading import REFUSED, reader_of
-from ductrun.operations.worksheet import UnanswerableError, Worksheet
+from ductrun.kit.answers import NOTICE, Answer, Basis
+from ductrun.kit.forms import Form
+from ductrun.kit.reading import REFUSED, reader_of
+from ductrun.kit.worksheet import UnanswerableError, Worksheet
+from ductrun.subjects import Operation
 from ductrun.tables import TABLES
 
 _encode: Callable[[Any], bytes] = json.Encoder().encode

@@ -19,10 +19,10 @@ from ductrun.http.descriptions import AssumptionPolicy, page_name, stem, table_n
 from ductrun.http.health import Alive, Ready
 from ductrun.http.problems import MEDIA_TYPE, Problem
 from ductrun.http.stream import StreamItemAnswer, StreamSummary
-from ductrun.operations import OPERATIONS, Operation
-from ductrun.operations.answers import Assumption, Basis, Finding, Step
-from ductrun.operations.reference import PICKERS, REFERENCE_TABLES, Picker, ReferenceTable
-from ductrun.operations.telling import UnitSystem
+from ductrun.kit.answers import Assumption, Basis, Finding, Step
+from ductrun.kit.telling import UnitSystem
+from ductrun.subjects import OPERATIONS, Operation
+from ductrun.subjects.reference_tables import PICKERS, REFERENCE_TABLES, Picker, ReferenceTable
 from ductrun.units import UNIT_CODES, Code
 
 TAGS = [

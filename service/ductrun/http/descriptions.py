@@ -10,9 +10,9 @@ import msgspec
 
 from ductrun.http.problems import KINDS, MEDIA_TYPE
 from ductrun.http.tables import PAGE_BOUNDS
-from ductrun.operations import Operation
-from ductrun.operations.reference import Picker, ReferenceTable
-from ductrun.operations.telling import UnitSystem
+from ductrun.kit.telling import UnitSystem
+from ductrun.subjects import Operation
+from ductrun.subjects.reference_tables import Picker, ReferenceTable
 from ductrun.units import Code
 
 

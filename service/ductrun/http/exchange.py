@@ -10,7 +10,7 @@ from urllib.parse import parse_qsl
 from starlette.types import Receive, Scope, Send
 
 from ductrun.http.problems import MEDIA_TYPE, ProblemError, ProblemRaised, body_of
-from ductrun.operations.telling import METRIC, US, Telling
+from ductrun.kit.telling import METRIC, US, Telling
 
 JSON: Final = ("application/json",)
 _OTHER_JSON = re.compile(r"application/.*\+json\Z")

@@ -13,7 +13,7 @@ from typing import Any
 from pydantic import BaseModel, ValidationError
 
 from ductrun.http.problems import ProblemError
-from ductrun.operations.worksheet import Fault
+from ductrun.kit.worksheet import Fault
 
 Schema = dict[str, Any]
 

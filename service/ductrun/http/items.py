@@ -14,9 +14,9 @@ from ductrun.http.calculations import answer_to
 from ductrun.http.exchange import Chosen
 from ductrun.http.faults import errors_of
 from ductrun.http.problems import Problem, ProblemError, ProblemRaised, body_of, failure
-from ductrun.operations import OPERATIONS
-from ductrun.operations.inputs import Form
-from ductrun.operations.reading import REFUSED
+from ductrun.kit.forms import Form
+from ductrun.kit.reading import REFUSED
+from ductrun.subjects import OPERATIONS
 from ductrun.units import Code
 
 _log = logging.getLogger("ductrun")

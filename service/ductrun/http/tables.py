@@ -10,7 +10,7 @@ from fastapi import Request, Response
 from msgspec import json
 
 from ductrun.http.problems import ProblemError, ProblemRaised
-from ductrun.operations.reference import Picker, ReferenceTable
+from ductrun.subjects.reference_tables import Picker, ReferenceTable
 from ductrun.tables import TABLES
 
 CACHE_CONTROL = "public, max-age=3600"

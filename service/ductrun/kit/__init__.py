@@ -1,0 +1,1 @@
+"""What every operation is made of: forms, worksheet, telling, answers."""

@@ -1,0 +1,1 @@
+"""A duct bank: spacers, concrete, and whether it floats."""

@@ -1,0 +1,1 @@
+"""Where a conduit may go and how it is joined."""

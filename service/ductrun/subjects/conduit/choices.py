@@ -1,0 +1,34 @@
+"""Closed sets of where a conduit may go and how it is joined."""
+
+from __future__ import annotations
+
+from ductrun.units import Code
+
+
+class ConduitUse(Code):
+    """Places and ways conduit is used."""
+
+    ABOVE_GROUND = "above_ground"
+    SUNLIGHT = "sunlight"
+    PHYSICAL_DAMAGE = "physical_damage"
+    DIRECT_BURIAL = "direct_burial"
+    CONCRETE_ENCASEMENT = "concrete_encasement"
+    DIRECTIONAL_BORE = "directional_bore"
+    UNDER_BUILDING = "under_building"
+    HAZARDOUS_LOCATION = "hazardous_location"
+    EMERGING_FROM_GRADE = "emerging_from_grade"
+
+
+class UseVerdict(Code):
+    """Whether a use is permitted: yes, no, or under a condition."""
+
+    YES = "yes"
+    NO = "no"
+    CAUTION = "caution"
+
+
+class DuctEnds(Code):
+    """Whether sticks have a bell or two plain ends."""
+
+    BELLED = "belled"
+    PLAIN = "plain"

@@ -1,0 +1,1 @@
+"""What is dug, and how deep conduit lies."""

@@ -1,0 +1,190 @@
+"""POST /v1/cover: how deep must it lie."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+from msgspec import Meta, Struct
+from pydantic import Field
+
+from ductrun.engineering.rounding import under
+from ductrun.kit import answers
+from ductrun.kit.choices import CodeEdition, Severity
+from ductrun.kit.defaults import flag
+from ductrun.kit.forms import Depth, Form, Omissible
+from ductrun.kit.operation import Operation
+from ductrun.kit.worksheet import Fault, UnanswerableError, Worksheet, text_of
+from ductrun.subjects.ground.choices import BurialLocation, VoltageClass, WiringMethod
+from ductrun.tables import TABLES
+from ductrun.units import Length
+
+ENCASED = flag("cover.encased")
+LISTED = flag("cover.listed_for_direct_burial")
+EXTRA_CONCRETE = Length.parse(2, "in")
+_TO_1000_V = {row.location: row for row in TABLES["cover_to_1000_v"]}
+_ABOVE = {row.voltage: row for row in TABLES["cover_above_1000_v"]}
+_METHOD_COLUMNS = {
+    WiringMethod.DIRECT_BURIED_CABLE: "direct_buried_cable_in",
+    WiringMethod.RMC_IMC: "rmc_imc_in",
+    WiringMethod.NONMETALLIC_RACEWAY: "nonmetallic_raceway_in",
+    WiringMethod.GFCI_RESIDENTIAL: "gfci_residential_in",
+    WiringMethod.LOW_VOLTAGE_CONTROL: "low_voltage_control_in",
+}
+_ABOVE_METHODS = {
+    WiringMethod.DIRECT_BURIED_CABLE: "direct_buried_cable_in",
+    WiringMethod.RMC_IMC: "rmc_imc_in",
+    WiringMethod.NONMETALLIC_RACEWAY: "rtrc_pvc_hdpe_in",
+}
+_ABOVE_LOCATIONS = {
+    BurialLocation.UNDER_BUILDING: "under_building_or_slab_in",
+    BurialLocation.UNDER_4_IN_EXTERIOR_SLAB_NO_VEHICLES: "under_building_or_slab_in",
+    BurialLocation.AIRPORT_RUNWAY: "airport_runway_in",
+    BurialLocation.STREET_ROAD_DRIVEWAY_PARKING_LOT: "vehicular_area_in",
+    BurialLocation.DWELLING_DRIVEWAY: "vehicular_area_in",
+}
+
+
+class CoverRequest(Form):
+    """What is buried, and where."""
+
+    wiring_method: WiringMethod = Field(description="What is buried.", examples=["nonmetallic_raceway"])
+    location: BurialLocation = Field(description="Where.", examples=["not_otherwise_specified"])
+    voltage: VoltageClass = Field(description="Voltage between conductors.", examples=["up_to_1000_v"])
+    encased: Omissible[bool] = Field(default=None, description="Whether it is encased in concrete.", examples=[False])
+    listed_for_direct_burial: Omissible[bool] = Field(
+        default=None, description="Whether a raceway is listed for direct burial without encasement.", examples=[True]
+    )
+    cover: Omissible[Depth] = Field(
+        default=None,
+        description="Cover as planned, to be held against the least.",
+        examples=[{"value": 24, "unit": "in"}],
+    )
+    code_edition: Omissible[CodeEdition] = Field(
+        default=None, description="Edition of NFPA 70 to follow.", examples=["2023"]
+    )
+
+
+class CoverResult(Struct, frozen=True, gc=False):
+    """The least cover and how it is measured."""
+
+    minimum_cover: Annotated[answers.Length, Meta(description="Least cover, as printed.")]
+    rule: Annotated[str, Meta(description="Where the figure stands.")]
+    measured_from: Annotated[str, Meta(description="What the cover is measured between.")]
+    concrete_required: Annotated[answers.Length, Meta(description="Concrete needed beside the cover; 0 for none.")]
+
+
+def _depth(request: CoverRequest, sheet: Worksheet) -> tuple[Length, str]:
+    """Give the printed cover and the rule it stands in."""
+    method, location = request.wiring_method, request.location
+    if request.voltage is VoltageClass.UP_TO_1000_V:
+        row = _TO_1000_V[location]
+        sheet.cite(row.source)
+        if row.note:
+            sheet.find(Severity.NOTE, "table_note", f"The table adds: {row.note}.", sheet.rule("cover_to_1000_v"))
+        return Length.parse(getattr(row, _METHOD_COLUMNS[method]), "in"), sheet.rule("cover_to_1000_v")
+    row = _ABOVE[request.voltage]
+    if method not in _ABOVE_METHODS:
+        raise UnanswerableError(
+            Fault(
+                "#/wiring_method",
+                "not_above_1000_v",
+                f"Above 1000 V the table has no column for {method}.",
+                [known.value for known in _ABOVE_METHODS],
+            )
+        )
+    sheet.cite(row.source)
+    sheet.find(Severity.NOTE, "table_note", f"The table adds: {row.note}.", sheet.rule("cover_above_1000_v"))
+    if location is BurialLocation.TRENCH_BELOW_2_IN_CONCRETE:
+        sheet.find(
+            Severity.NOTE,
+            "concrete_above_is_not_a_row",
+            "Above 1000 V the table has no row for a trench below concrete: the general column applies.",
+            sheet.rule("cover_above_1000_v"),
+        )
+    column = _ABOVE_LOCATIONS.get(location, _ABOVE_METHODS[method])
+    if method is WiringMethod.DIRECT_BURIED_CABLE and column == "under_building_or_slab_in":
+        column = _ABOVE_METHODS[method]
+        sheet.find(
+            Severity.CAUTION,
+            "only_in_a_raceway",
+            "Under a building or slab the table gives a cover for raceways alone: put the cable in one. The general "
+            "column for cable is told here.",
+            sheet.rule("cover_above_1000_v"),
+        )
+    return Length.parse(getattr(row, column), "in"), sheet.rule("cover_above_1000_v")
+
+
+def compute(request: CoverRequest, sheet: Worksheet) -> CoverResult:
+    """Give the least cover of underground wiring."""
+    sheet.follow_edition(request.code_edition)
+    depth, rule = _depth(request, sheet)
+    encased = sheet.settle("#/encased", request.encased, ENCASED)
+    concrete = Length.parse(0, "in")
+    if request.wiring_method is WiringMethod.NONMETALLIC_RACEWAY:
+        listed = sheet.settle("#/listed_for_direct_burial", request.listed_for_direct_burial, LISTED)
+        if not listed:
+            concrete = EXTRA_CONCRETE
+            sheet.find(
+                Severity.NOTE if encased else Severity.VIOLATION,
+                "needs_concrete",
+                "A raceway that is not listed for direct burial needs a concrete envelope of at least 2 in"
+                + ("." if encased else ": encase it."),
+                rule,
+            )
+    if encased:
+        sheet.find(
+            Severity.NOTE,
+            "encasement_does_not_reduce",
+            "An envelope around the duct does not by itself reduce the cover; only the rows of the table do, such as "
+            "2 in of concrete above the wiring in its trench.",
+            rule,
+        )
+    told = depth.in_system(sheet.tell.system)
+    least = answers.Length(told.value, told.unit.value)
+    sheet.show("cover", rule, f"{request.wiring_method}, {request.location}, {request.voltage}", least)
+    if request.cover is not None and under(request.cover.si, depth.si):
+        planned = sheet.tell.given(request.cover)
+        sheet.find(
+            Severity.VIOLATION,
+            "too_shallow",
+            f"A cover of {text_of(planned)} is less than the {text_of(least)} required. Go deeper or change the wiring "
+            "method.",
+            rule,
+            planned,
+            least,
+        )
+    sheet.find(
+        Severity.CAUTION,
+        "excavation_safety",
+        "Before digging have utilities located. A competent person and the adopted excavation rules decide on "
+        "protection.",
+        "29 CFR 1926 Subpart P",
+    )
+    concrete_told = concrete.in_system(sheet.tell.system)
+    return CoverResult(
+        minimum_cover=least,
+        rule=rule,
+        measured_from="from the top of the cable or raceway, not of its envelope, to the top of finished grade",
+        concrete_required=answers.Length(concrete_told.value, concrete_told.unit.value),
+    )
+
+
+OPERATION = Operation(
+    name="cover",
+    operation_id="calculate_cover",
+    summary="Minimum cover",
+    description="Gives the least cover of underground wiring by method, location and voltage, what it is measured "
+    "from, and whether concrete is needed or changes it.",
+    request=CoverRequest,
+    result=CoverResult,
+    compute=compute,
+    example={
+        "wiring_method": "nonmetallic_raceway",
+        "location": "street_road_driveway_parking_lot",
+        "voltage": "up_to_1000_v",
+        "encased": True,
+        "listed_for_direct_burial": True,
+        "cover": {"value": 24, "unit": "in"},
+        "code_edition": "2023",
+    },
+)

@@ -1,0 +1,84 @@
+"""Cautions of an open trench: its protection, its neighbors and its warning tape."""
+
+from __future__ import annotations
+
+from ductrun.engineering.rounding import under
+from ductrun.kit.choices import Severity
+from ductrun.kit.defaults import citation, quantity
+from ductrun.kit.worksheet import Worksheet, text_of
+from ductrun.subjects.ground.choices import ExcavationSoilType
+from ductrun.tables import TABLES
+from ductrun.units import Length
+
+TAPE_DEPTH = quantity("trench.tape_depth", Length)
+UTILITY_SEPARATION = Length.parse(12, "in")
+_SLOPES = {row.soil_type: row for row in TABLES["side_slopes"]}
+# depths at which 29 CFR 1926 Subpart P asks for more (from memory)
+EGRESS, PROTECTION, ENGINEERED = (Length.parse(feet, "ft") for feet in (4, 5, 20))
+
+
+def tape_depth(given: Length | None, cover: float, sheet: Worksheet) -> float:
+    """Give the depth of the tape [m] below grade, at least 12 in above the bank where there is room."""
+    wanted, above = sheet.settle("#/warning_tape_depth", given, TAPE_DEPTH).si, TAPE_DEPTH.value.si
+    if under(cover, (wanted + above)):
+        sheet.find(
+            Severity.CAUTION,
+            "tape_close_to_the_bank",
+            f"With {text_of(sheet.tell.size(cover))} of cover the tape cannot lie both "
+            f"{text_of(sheet.tell.size(wanted))} below grade and {text_of(sheet.tell.size(above))} above the bank: "
+            "lay it in the middle.",
+            TAPE_DEPTH.source,
+        )
+        return cover / 2
+    return wanted
+
+
+def caution_excavation(soil_type: ExcavationSoilType, depth: float, slope: float, sheet: Worksheet) -> None:
+    """Give the cautions of an excavation [m], of side `slope` horizontal to 1; never a design of its protection."""
+    row = _SLOPES[soil_type]
+    sheet.cite(row.source)
+    told = sheet.tell.size(depth)
+    if not under(depth, PROTECTION.si) and slope < row.horizontal_per_vertical:
+        sheet.find(
+            Severity.CAUTION,
+            "needs_protection",
+            f"The trench is {text_of(told)} deep and its sides stand steeper than "
+            f"{row.horizontal_per_vertical:g} to 1, the most for {soil_type.replace('_', ' ')} soil: "
+            "shore, shield or slope it as the competent person decides.",
+            citation(row.source),
+            slope,
+            row.horizontal_per_vertical,
+        )
+    for least, code, words in (
+        (EGRESS, "needs_egress", "a ladder or ramp within 25 ft of everybody in it"),
+        (ENGINEERED, "needs_an_engineer", "a protective system designed by a registered engineer"),
+    ):
+        if not under(depth, least.si):
+            sheet.find(
+                Severity.CAUTION,
+                code,
+                f"The trench is {text_of(told)} deep: it needs {words}.",
+                "29 CFR 1926 Subpart P, from memory",
+            )
+    sheet.find(
+        Severity.CAUTION,
+        "excavation_safety",
+        "Have utilities located before digging, keep spoil back from the edge, and let nobody into an unprotected "
+        "trench: a competent person and the adopted rules decide.",
+        citation(row.source),
+    )
+
+
+def caution_utility(near: Length | None, sheet: Worksheet) -> None:
+    """Caution against a clear distance to another utility that owners would not accept."""
+    if near is not None and under(near.si, UTILITY_SEPARATION.si):
+        told, asked = sheet.tell.size(near.si), sheet.tell.size(UTILITY_SEPARATION.si)
+        sheet.find(
+            Severity.CAUTION,
+            "close_to_another_utility",
+            f"The nearest utility is {text_of(told)} away; owners ask for {text_of(asked)} or more, and for far more "
+            "from fuel and steam.",
+            "common practice, no source",
+            told,
+            asked,
+        )

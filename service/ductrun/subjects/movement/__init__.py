@@ -1,0 +1,1 @@
+"""How conduit moves and what holds it."""

@@ -1,0 +1,123 @@
+"""What is found about runs that move: the coefficient's source, the trigger, fixings, and where runs are held."""
+
+from __future__ import annotations
+
+from ductrun.kit import answers
+from ductrun.kit.choices import Severity
+from ductrun.kit.defaults import quantity, standing_of
+from ductrun.kit.worksheet import Fault, UnanswerableError, Worksheet, text_of
+from ductrun.subjects.movement.choices import ConduitMaterial, RunSetting
+from ductrun.tables import TABLES
+from ductrun.units import ExpansionCoefficient, Length
+
+TRIGGER = quantity("expansion.trigger", Length)
+_COEFFICIENTS = {row.material: row for row in TABLES["expansion_coefficients"]}
+_RULES = {ConduitMaterial.PVC: "expansion_pvc", ConduitMaterial.RTRC: "expansion_rtrc"}
+
+
+def coefficient_of(
+    material: ConduitMaterial | None, given: ExpansionCoefficient | None, sheet: Worksheet
+) -> tuple[float, str]:
+    """Give the coefficient [1/K] and the words of its source; one of material and coefficient must be given."""
+    if material is not None and given is None:
+        row = _COEFFICIENTS[material]
+        sheet.cite(row.source)
+        return ExpansionCoefficient.parse(row.coefficient, row.unit).si, standing_of(row)
+    if given is not None and material is None:
+        return given.si, "the coefficient given"
+    both = material is not None
+    raise UnanswerableError(
+        Fault(
+            "#/coefficient" if both else "#/material",
+            "one_of_two",
+            "Give either material or coefficient, not both." if both else "Give either material or coefficient.",
+            [choice.value for choice in ConduitMaterial],
+        )
+    )
+
+
+def rule_of(material: ConduitMaterial | None, sheet: Worksheet) -> str:
+    """Say which rule of the code speaks of the movement of this material."""
+    return sheet.rule(_RULES.get(material, "expansion_other") if material is not None else "expansion_other")
+
+
+def find_movement(
+    index: int,
+    runs: int,
+    change: answers.Length,
+    count: int,
+    length: Length,
+    travel: Length,
+    rule: str,
+    source: str,
+    sheet: Worksheet,
+) -> None:
+    """Say that a run needs fittings, how many, and how they are fixed."""
+    which = "The run" if runs == 1 else f"Run {index + 1}"
+    fittings = "1 expansion fitting" if count == 1 else f"{count} expansion fittings"
+    each = text_of(sheet.tell.distance(length.si / count))
+    sheet.find(
+        Severity.CAUTION,
+        "expansion_fitting_required",
+        f"{which} moves {text_of(change)}, at or over the 1/4 in that calls for an expansion fitting: provide "
+        f"{fittings} of {travel} travel, one to each {each}. Clamp the barrel, let the piston side slide in guide "
+        "straps, anchor between fittings, and leave slack in the conductors.",
+        f"{rule}; coefficient: {source}",
+        change,
+        sheet.tell.given(TRIGGER.value),
+    )
+
+
+def report_situation(
+    material: ConduitMaterial | None,
+    setting: RunSetting,
+    emerges_from_grade: bool | None,
+    crosses_structural_joint: bool | None,
+    rule: str,
+    sheet: Worksheet,
+) -> None:
+    """Find what the place of a run asks for beside its own movement."""
+    if material not in _RULES:
+        sheet.find(
+            Severity.NOTE,
+            "trigger_borrowed",
+            "The code sets the 1/4 in trigger for PVC and RTRC; for this run it is used as a planning figure, and "
+            "fittings are due where the movement needs them.",
+            rule,
+        )
+    if emerges_from_grade:
+        sheet.find(
+            Severity.CAUTION,
+            "emerges_from_grade",
+            "Where the run leaves the ground, settlement and frost move it: provide an expansion fitting or a slip "
+            "riser, and Schedule 80 where it is exposed to physical damage.",
+            sheet.rule("emergence"),
+        )
+    if crosses_structural_joint:
+        sheet.find(
+            Severity.CAUTION,
+            "crosses_structural_joint",
+            "Where a run crosses a joint of the structure it needs a listed expansion and deflection fitting or other "
+            "approved means, whatever it moves by itself.",
+            sheet.rule("structural_joint"),
+        )
+    if setting is RunSetting.ABOVE_GROUND:
+        sheet.find(
+            Severity.NOTE,
+            "free_to_move",
+            "The movement is that of conduit free to slide, at the temperature of the conduit itself, which in the sun "
+            "is not that of the air.",
+            rule,
+        )
+
+
+def held_by_the_ground(setting: RunSetting, rule: str, sheet: Worksheet) -> None:
+    """Explain why a buried or encased run is not computed as if it were free."""
+    words = {
+        RunSetting.BURIED: "The ground holds a buried run and keeps its temperature nearly even: it does not move as a "
+        "free one would. Backfill at the temperature of the ground, snake long runs, and provide for movement where "
+        "they come up.",
+        RunSetting.ENCASED: "Concrete holds an encased run: it needs no expansion fitting but where the envelope ends, "
+        "at structures and at their joints.",
+    }
+    sheet.find(Severity.NOTE, f"{setting.value}_run_is_held", words[setting], rule)

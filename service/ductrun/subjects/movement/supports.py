@@ -1,0 +1,162 @@
+"""POST /v1/supports: straps of conduit above ground."""
+
+from __future__ import annotations
+
+from typing import Annotated, Literal
+
+from msgspec import UNSET, Meta, Struct, UnsetType
+from pydantic import Field
+
+from ductrun.engineering import supports as engineering
+from ductrun.engineering.rounding import over
+from ductrun.kit import answers
+from ductrun.kit.choices import CodeEdition, Severity
+from ductrun.kit.defaults import count, quantity
+from ductrun.kit.forms import Form, Offset, Omissible, RunLength
+from ductrun.kit.operation import Operation
+from ductrun.kit.worksheet import Fault, UnanswerableError, Worksheet, listing
+from ductrun.subjects.movement.choices import SupportedConduitType
+from ductrun.subjects.parts.choices import TradeSize
+from ductrun.tables import TABLES, TRADE_SIZES
+from ductrun.units import Length
+
+END_DISTANCE = quantity("supports.end_distance", Length)
+TERMINATION_COUNT = count("supports.termination_count")
+MOST_SUPPORTS = 5_000
+_TABLE_OF = {
+    SupportedConduitType.PVC_SCHEDULE_40: "pvc",
+    SupportedConduitType.PVC_SCHEDULE_80: "pvc",
+    SupportedConduitType.RTRC: "rtrc",
+    SupportedConduitType.RMC: "rmc",
+}
+
+
+class SupportedConduit(Form):
+    """A conduit with a table of support spacing, by type and trade size."""
+
+    kind: Literal["listed"] = Field(description="Fixed text that says: by type and trade size.")
+    type: SupportedConduitType = Field(description="Type of conduit.", examples=["pvc_schedule_40"])
+    trade_size: TradeSize = Field(description="Trade size, as the trade writes it.", examples=["2"])
+
+
+class SupportsRequest(Form):
+    """A straight run above ground."""
+
+    conduit: SupportedConduit = Field(description="The conduit.")
+    length: RunLength = Field(
+        description="Length of the run above ground, between boxes, fittings or other terminations.",
+        examples=[{"value": 100, "unit": "ft"}],
+    )
+    termination_count: Omissible[Annotated[int, Field(ge=1, le=2)]] = Field(
+        default=None,
+        description="Ends of the run at a box or other termination; with one, the run goes on.",
+        examples=[2],
+    )
+    end_distance: Omissible[Offset] = Field(
+        default=None,
+        description="Distance of the end straps from the terminations, at most 3 ft.",
+        examples=[{"value": 2, "unit": "ft"}],
+    )
+    code_edition: Omissible[CodeEdition] = Field(
+        default=None, description="Edition of NFPA 70 to follow.", examples=["2023"]
+    )
+
+
+class SupportsResult(Struct, frozen=True, gc=False):
+    """How far apart, how many and where."""
+
+    support_spacing: Annotated[answers.Length, Meta(description="Most that supports may stand apart, as printed.")]
+    support_count: Annotated[int, Meta(description="Straps of the run.")]
+    positions: Annotated[list[answers.Length], Meta(description="Where they stand along the run.")]
+    end_distance: Annotated[answers.Length, Meta(description="Distance of the first strap from its termination.")]
+    actual_spacing: Annotated[
+        answers.Length | UnsetType, Meta(description="Distance between straps; none for a single one.")
+    ] = UNSET
+
+
+def _spacing(conduit: SupportedConduit, sheet: Worksheet) -> tuple[Length, str]:
+    """Give the printed spacing of a trade size and the rule it stands in."""
+    table = _TABLE_OF[conduit.type]
+    rows = [row for row in TABLES["support_spacing"] if row.type == table]
+    rank = TRADE_SIZES.index(conduit.trade_size)
+    for row in rows:
+        if TRADE_SIZES.index(row.trade_size_from) <= rank <= TRADE_SIZES.index(row.trade_size_to):
+            sheet.cite(row.source)
+            return Length.parse(row.maximum_spacing_ft, "ft"), sheet.rule(f"supports_{table}")
+    first, last = TRADE_SIZES.index(rows[0].trade_size_from), TRADE_SIZES.index(rows[-1].trade_size_to)
+    has = list(TRADE_SIZES[first : last + 1])
+    raise UnanswerableError(
+        Fault(
+            "#/conduit/trade_size",
+            "trade_size_not_listed",
+            f"The table of {conduit.type} has no trade size {conduit.trade_size}. It has {listing(has)}.",
+            has,
+        )
+    )
+
+
+def compute(request: SupportsRequest, sheet: Worksheet) -> SupportsResult:
+    """Count the straps of a run and say where they go."""
+    sheet.follow_edition(request.code_edition)
+    spacing, rule = _spacing(request.conduit, sheet)
+    terminations = sheet.settle("#/termination_count", request.termination_count, TERMINATION_COUNT)
+    end = sheet.settle("#/end_distance", request.end_distance, END_DISTANCE)
+    if over(end.si, END_DISTANCE.value.si):
+        sheet.find(
+            Severity.VIOLATION,
+            "end_support_too_far",
+            f"The end straps stand {end} from the terminations; {END_DISTANCE.value} is the most.",
+            rule,
+            sheet.tell.given(end),
+            sheet.tell.given(END_DISTANCE.value),
+        )
+    if request.length.si / spacing.si > MOST_SUPPORTS:
+        raise UnanswerableError(
+            Fault(
+                "#/length/value",
+                "too_long_for_one_list",
+                f"That is more than {MOST_SUPPORTS} straps: give the run in parts.",
+                {"maximum": {"value": spacing.value * MOST_SUPPORTS, "unit": spacing.unit.value}},
+            )
+        )
+    places = engineering.support_positions(request.length.si, spacing.si, end.si, terminations)
+    sheet.show(
+        "n",
+        "(L - 2 end) / spacing, rounded up, + 1",
+        f"({request.length.si:.6g} m - 2 x {end.si:.6g} m) / {spacing.si:.6g} m",
+        len(places),
+    )
+    sheet.find(
+        Severity.NOTE,
+        "straps_let_it_slide",
+        "Straps hold the conduit but let it slide along as it moves with temperature; only anchors clamp it.",
+        rule,
+    )
+    tell = sheet.tell
+    told = spacing.in_system(tell.system)
+    return SupportsResult(
+        support_spacing=answers.Length(told.value, told.unit.value),
+        support_count=len(places),
+        positions=[tell.distance(place) for place in places],
+        end_distance=tell.distance(places[0]),
+        actual_spacing=tell.distance(places[1] - places[0]) if len(places) > 1 else UNSET,
+    )
+
+
+OPERATION = Operation(
+    name="supports",
+    operation_id="calculate_supports",
+    summary="Supports above ground",
+    description="Gives how far apart straps may stand for a type and trade size, how many a straight run needs and "
+    "where each goes, the end straps within 3 ft of the terminations.",
+    request=SupportsRequest,
+    result=SupportsResult,
+    compute=compute,
+    example={
+        "conduit": {"kind": "listed", "type": "pvc_schedule_40", "trade_size": "2"},
+        "length": {"value": 100, "unit": "ft"},
+        "termination_count": 2,
+        "end_distance": {"value": 3, "unit": "ft"},
+        "code_edition": "2023",
+    },
+)

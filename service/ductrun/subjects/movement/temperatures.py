@@ -1,0 +1,123 @@
+"""The temperatures a run of conduit sees: a range or a difference, the sun allowance added once."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Annotated, Literal
+
+from pydantic import Field
+from typing_extensions import TypeAliasType
+
+from ductrun.engineering.rounding import over, under
+from ductrun.kit.defaults import flag, quantity
+from ductrun.kit.forms import ConduitTemperature, Form, Omissible, SunAllowance, TemperatureSpan
+from ductrun.kit.worksheet import Fault, UnanswerableError, Worksheet
+from ductrun.units import Temperature, TemperatureDifference, TemperatureDifferenceUnit, TemperatureUnit
+
+DIRECT_SUN = flag("expansion.direct_sun")
+SUN_ALLOWANCE = quantity("expansion.sun_allowance", TemperatureDifference)
+
+
+class TemperatureRange(Form):
+    """The lowest and highest temperature of the conduit itself, which in the sun is not that of the air."""
+
+    kind: Literal["range"] = Field(description="Fixed text that says: by lowest and highest.")
+    lowest: ConduitTemperature = Field(description="Lowest temperature.", examples=[{"value": 0, "unit": "degF"}])
+    highest: ConduitTemperature = Field(description="Highest temperature.", examples=[{"value": 110, "unit": "degF"}])
+    installation: Omissible[ConduitTemperature] = Field(
+        default=None,
+        description="Temperature of the conduit when the fitting is set; needed for the piston opening.",
+        examples=[{"value": 60, "unit": "degF"}],
+    )
+    direct_sun: Omissible[bool] = Field(
+        default=None,
+        description="Whether the run lies in direct sun and the highest temperature does not include that yet.",
+        examples=[True],
+    )
+    sun_allowance: Omissible[SunAllowance] = Field(
+        default=None,
+        description="What direct sun adds to the highest temperature.",
+        examples=[{"value": 30, "unit": "delta_degF"}],
+    )
+
+
+class TemperatureSpread(Form):
+    """The difference between the highest and lowest temperature of the conduit, sun included."""
+
+    kind: Literal["difference"] = Field(description="Fixed text that says: by the difference.")
+    difference: TemperatureSpan = Field(
+        description="Highest less lowest temperature.", examples=[{"value": 100, "unit": "delta_degF"}]
+    )
+
+
+Temperatures = TypeAliasType(
+    "Temperatures", Annotated[TemperatureRange | TemperatureSpread, Field(discriminator="kind")]
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Span:
+    """Lowest and highest temperature of the conduit [K], the allowance for sun included, and their difference."""
+
+    lowest: float
+    highest: float
+    difference: TemperatureDifference
+
+    def refuse_outside(self, given: Temperature, pointer: str) -> None:
+        """Refuse a temperature at which nobody can set a fitting made for this span."""
+        if not under(given.si, self.lowest) and not over(given.si, self.highest):
+            return
+        unit = given.unit
+        allowed = {"minimum": unit.from_si(self.lowest), "maximum": unit.from_si(self.highest), "unit": unit.value}
+        raise UnanswerableError(
+            Fault(
+                pointer,
+                "installation_outside_range",
+                "The installation temperature of the conduit must lie between the lowest and the highest: "
+                f"{allowed['minimum']:g} to {allowed['maximum']:g} {unit.value}.",
+                allowed,
+            )
+        )
+
+
+def span_of(temperatures: TemperatureRange, sheet: Worksheet) -> Span:
+    """Give the span of a range, the sun allowance added once.
+
+    The difference is taken in the unit of the lowest temperature, so that whole degrees stay whole.
+    """
+    lowest, highest = temperatures.lowest.si, temperatures.highest.si
+    if temperatures.sun_allowance is not None and temperatures.direct_sun is False:
+        raise UnanswerableError(
+            Fault(
+                "#/temperatures/sun_allowance",
+                "contradiction",
+                "A sun allowance contradicts direct_sun false.",
+            )
+        )
+    in_sun = temperatures.sun_allowance is not None or sheet.settle(
+        "#/temperatures/direct_sun", temperatures.direct_sun, DIRECT_SUN
+    )
+    unit = temperatures.lowest.unit
+    degrees = (
+        TemperatureDifferenceUnit.DELTA_DEG_F
+        if unit is TemperatureUnit.DEG_F
+        else TemperatureDifferenceUnit.DELTA_DEG_C
+    )
+    difference = temperatures.highest.in_unit(unit) - temperatures.lowest.value
+    if in_sun:
+        allowance = sheet.settle("#/temperatures/sun_allowance", temperatures.sun_allowance, SUN_ALLOWANCE)
+        highest += allowance.si
+        difference += allowance.in_unit(degrees)
+    if lowest >= highest:
+        raise UnanswerableError(
+            Fault(
+                "#/temperatures/highest/value",
+                "highest_not_above_lowest",
+                f"The highest temperature must be above the lowest, {temperatures.lowest}.",
+                {"above": {"value": temperatures.lowest.value, "unit": temperatures.lowest.unit.value}},
+            )
+        )
+    span = Span(lowest, highest, TemperatureDifference(difference, degrees))
+    if temperatures.installation is not None:
+        span.refuse_outside(temperatures.installation, "#/temperatures/installation/value")
+    return span

@@ -1,0 +1,1 @@
+"""What several subjects ask for, settled once: conduit, conductors, cables, bank, route."""

@@ -1,0 +1,163 @@
+"""The duct bank of a request, and the one geometry made of it."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Annotated
+
+from msgspec import Meta, Struct
+from pydantic import Field
+
+from ductrun.engineering import bank as engineering
+from ductrun.engineering.rounding import TIE
+from ductrun.kit import answers
+from ductrun.kit.choices import Severity
+from ductrun.kit.defaults import choice, quantity
+from ductrun.kit.forms import Clearance, Form, Omissible
+from ductrun.kit.worksheet import Fault, Gathering, UnanswerableError, Worksheet
+from ductrun.subjects.parts.choices import BankAlignment, SeparationMeasure
+from ductrun.subjects.parts.conduit import Conduit, outside_diameter
+from ductrun.units import Length
+
+HORIZONTAL_SEPARATION = quantity("bank.horizontal_separation", Length)
+VERTICAL_SEPARATION = quantity("bank.vertical_separation", Length)
+POWER_SIGNAL_SEPARATION = quantity("bank.power_signal_separation", Length)
+SEPARATION_MEASURE = choice("bank.separation_measure", SeparationMeasure)
+ALIGNMENT = choice("bank.alignment", BankAlignment)
+
+Tiers = Annotated[list[Annotated[int, Field(ge=1, le=40)]], Field(min_length=1, max_length=30)]
+
+
+class DuctBank(Form):
+    """Ducts in tiers."""
+
+    conduit: Conduit = Field(description="The duct; of every tier, unless tier_conduits says otherwise.")
+    tiers: Tiers = Field(description="Ducts in each tier, the bottom tier first.", examples=[[3, 3, 3]])
+    tier_conduits: Omissible[Annotated[list[Conduit], Field(min_length=1, max_length=30)]] = Field(
+        default=None, description="The duct of each tier, the bottom tier first, where they differ."
+    )
+    signal_ducts: Omissible[Annotated[list[Annotated[int, Field(ge=0, le=40)]], Field(min_length=1, max_length=30)]] = (
+        Field(
+            default=None,
+            description="How many ducts of each tier, the last ones, carry signals beside power.",
+            examples=[[0, 0, 1]],
+        )
+    )
+    horizontal_separation: Omissible[Clearance] = Field(
+        default=None, description="Distance between ducts of a tier.", examples=[{"value": 2, "unit": "in"}]
+    )
+    vertical_separation: Omissible[Clearance] = Field(
+        default=None, description="Distance between tiers.", examples=[{"value": 2, "unit": "in"}]
+    )
+    power_signal_separation: Omissible[Clearance] = Field(
+        default=None, description="Distance between a power and a signal duct.", examples=[{"value": 4, "unit": "in"}]
+    )
+    separation_measure: Omissible[SeparationMeasure] = Field(
+        default=None, description="Whether the distances are clear or between centers.", examples=["clear"]
+    )
+    alignment: Omissible[BankAlignment] = Field(
+        default=None, description="How tiers of different width stand on each other.", examples=["centered"]
+    )
+
+
+class PlacedDuct(Struct, frozen=True, gc=False):
+    """One duct of the bank, from the lower left corner of the bank without its cover."""
+
+    tier: Annotated[int, Meta(description="Tier, from 1 at the bottom.")]
+    x: Annotated[answers.Length, Meta(description="Distance of its center to the right.")]
+    y: Annotated[answers.Length, Meta(description="Distance of its center upward.")]
+    outside_diameter: answers.Length
+    signal: Annotated[bool, Meta(description="Whether it carries signals.")]
+
+
+def caution_overhang(tiers: Sequence[int], sheet: Worksheet) -> None:
+    """Caution where a tier has more ducts than the one below it."""
+    for index in range(1, len(tiers)):
+        if tiers[index] > tiers[index - 1]:
+            sheet.find(
+                Severity.CAUTION,
+                "tier_overhangs",
+                f"Tier {index + 1} has {tiers[index]} ducts above {tiers[index - 1]}: the outer ducts have nothing to "
+                "stand on. Tiers are given from the bottom.",
+                "derived",
+                tiers[index],
+                tiers[index - 1],
+            )
+
+
+def _check_lists(bank: DuctBank, pointer: str) -> None:
+    faults = [
+        Fault(
+            f"{pointer}/{name}",
+            "one_for_each_tier",
+            f"Give one for each of the {len(bank.tiers)} tiers.",
+            {"items": len(bank.tiers)},
+        )
+        for name, given in (("tier_conduits", bank.tier_conduits), ("signal_ducts", bank.signal_ducts))
+        if given is not None and len(given) != len(bank.tiers)
+    ]
+    faults += [
+        Fault(
+            f"{pointer}/signal_ducts/{index}",
+            "more_than_the_tier",
+            f"The tier has {ducts} ducts; no more can carry signals.",
+            {"maximum": ducts},
+        )
+        for index, (signal, ducts) in enumerate(zip(bank.signal_ducts or (), bank.tiers, strict=False))
+        if signal > ducts
+    ]
+    if faults:
+        raise UnanswerableError(*faults)
+
+
+def bank_of(bank: DuctBank, sheet: Worksheet, pointer: str = "#/bank") -> engineering.Bank:
+    """Place the ducts of a bank; refuses separations in which ducts would overlap."""
+    _check_lists(bank, pointer)
+    faults = Gathering()
+    diameters: list[float] = []
+    conduits = bank.tier_conduits or [bank.conduit]
+    for index, conduit in enumerate(conduits):
+        where = f"{pointer}/tier_conduits/{index}" if bank.tier_conduits else f"{pointer}/conduit"
+        with faults:
+            diameters.append(outside_diameter(conduit, sheet, where))
+    faults.stop()
+    if bank.tier_conduits is None:
+        diameters *= len(bank.tiers)
+    signal = bank.signal_ducts or [0] * len(bank.tiers)
+    across = sheet.settle(f"{pointer}/horizontal_separation", bank.horizontal_separation, HORIZONTAL_SEPARATION).si
+    between = sheet.settle(f"{pointer}/vertical_separation", bank.vertical_separation, VERTICAL_SEPARATION).si
+    mixed = across
+    if any(signal):
+        given = bank.power_signal_separation
+        mixed = sheet.settle(f"{pointer}/power_signal_separation", given, POWER_SIGNAL_SEPARATION).si
+    measure = sheet.settle(f"{pointer}/separation_measure", bank.separation_measure, SEPARATION_MEASURE)
+    alignment = ALIGNMENT.value
+    if len(set(bank.tiers)) > 1 or len(set(diameters)) > 1 or any(signal):
+        alignment = sheet.settle(f"{pointer}/alignment", bank.alignment, ALIGNMENT)
+    placed = engineering.place(
+        [engineering.Tier(*tier) for tier in zip(bank.tiers, diameters, signal, strict=True)],
+        across,
+        between,
+        mixed,
+        engineering.Alignment(alignment),
+        center_to_center=measure is SeparationMeasure.CENTER_TO_CENTER,
+    )
+    if engineering.smallest_gap(placed) < -TIE:
+        raise UnanswerableError(
+            Fault(
+                f"{pointer}/horizontal_separation",
+                "ducts_overlap",
+                "Measured between centers, the separations are smaller than the ducts: they would overlap.",
+                {"above": {"value": sheet.tell.size(max(diameters)).value, "unit": sheet.tell.size(0.0).unit}},
+            )
+        )
+    caution_overhang(bank.tiers, sheet)
+    return placed
+
+
+def told_ducts(bank: engineering.Bank, sheet: Worksheet) -> list[PlacedDuct]:
+    """Tell where every duct lies."""
+    size = sheet.tell.size
+    return [
+        PlacedDuct(duct.tier + 1, size(duct.x), size(duct.y), size(duct.diameter), duct.signal) for duct in bank.ducts
+    ]

@@ -1,0 +1,217 @@
+"""The conduit of a request, and the figures of its table row."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from typing import Annotated, Literal
+
+from pydantic import Field
+from typing_extensions import TypeAliasType
+
+from ductrun.engineering.fill import Bore, Rule, measured_bore
+from ductrun.kit.forms import Diameter, Form, Omissible
+from ductrun.kit.worksheet import Fault, UnanswerableError, Worksheet, listing
+from ductrun.subjects.parts.choices import ConduitType, TradeSize
+from ductrun.tables import TABLES
+from ductrun.tables.rows import Conduit as ConduitRow
+from ductrun.units import Length, LengthUnit
+
+SIZES: dict[str, dict[str, ConduitRow]] = {kind.value: {} for kind in ConduitType}
+for _row in TABLES["conduits"]:
+    SIZES[_row.type][_row.trade_size] = _row
+_BORES: dict[tuple[str, str], float] = {
+    (row.type, row.trade_size): row.inside_diameter.si for row in TABLES["conduits"] if row.inside_diameter
+}
+
+
+class ListedConduit(Form):
+    """A conduit or duct by its type and trade size; its diameters come from the tables."""
+
+    kind: Literal["listed"] = Field(description="Fixed text that says: by type and trade size.")
+    type: ConduitType = Field(description="Type of conduit or duct.", examples=["pvc_schedule_40"])
+    trade_size: TradeSize = Field(description="Trade size, as the trade writes it.", examples=["4"])
+
+
+class MeasuredConduit(Form):
+    """A conduit or duct by its diameters, for one that no table lists; take them from its maker."""
+
+    kind: Literal["measured"] = Field(description="Fixed text that says: by diameters.")
+    inside_diameter: Diameter = Field(description="Inside diameter.", examples=[{"value": 4.026, "unit": "in"}])
+    outside_diameter: Omissible[Diameter] = Field(
+        default=None,
+        description="Outside diameter; needed where the duct takes room: in a bank, in concrete, in a trench.",
+        examples=[{"value": 4.5, "unit": "in"}],
+    )
+
+
+Conduit = TypeAliasType("Conduit", Annotated[ListedConduit | MeasuredConduit, Field(discriminator="kind")])
+
+
+def exact_inches(length: Length) -> Decimal:
+    """Give a length in inches as the decimal the caller wrote, so that a tie stays a tie."""
+    written = Decimal(repr(float(length.value)))
+    if length.unit is LengthUnit.INCH:
+        return written
+    metres = Decimal(repr(length.unit.scale))
+    return written * metres / Decimal("0.0254")
+
+
+def find_row(conduit: ListedConduit, pointer: str) -> ConduitRow:
+    """Give the table row of a listed conduit; a size the type lacks is answered with the sizes it has."""
+    sizes = SIZES[conduit.type]
+    row = sizes.get(conduit.trade_size)
+    if row is None and not sizes:
+        raise UnanswerableError(
+            Fault(
+                f"{pointer}/type",
+                "dimensions_not_listed",
+                f"The tables hold no dimensions of {conduit.type.value}: take them from its maker and give the conduit "
+                "as kind measured.",
+                [kind for kind, listed in SIZES.items() if listed],
+            )
+        )
+    if row is None:
+        has = list(sizes)
+        raise UnanswerableError(
+            Fault(
+                f"{pointer}/trade_size",
+                "trade_size_not_listed",
+                f"{conduit.type.value} has no trade size {conduit.trade_size.value} in the tables. "
+                f"It has {listing(has)}.",
+                has,
+            )
+        )
+    return row
+
+
+def check_diameters(conduit: MeasuredConduit, pointer: str) -> None:
+    """Refuse an outside diameter that does not exceed the inside one."""
+    outside = conduit.outside_diameter
+    if outside is not None and outside.si <= conduit.inside_diameter.si:
+        raise UnanswerableError(
+            Fault(
+                f"{pointer}/outside_diameter/value",
+                "outside_not_above_inside",
+                f"The outside diameter must be above the inside diameter of {conduit.inside_diameter}.",
+                {
+                    "above": {
+                        "value": conduit.inside_diameter.value,
+                        "unit": conduit.inside_diameter.unit.value,
+                    }
+                },
+            )
+        )
+
+
+def bore_of_row(row: ConduitRow) -> Bore | None:
+    """Give the bore of a table row with its printed limits; None for utility duct, which has no code row."""
+    if row.inside_diameter_in is None or row.area_in2 is None:
+        return None
+    printed = {
+        Rule.ONE: row.area_53_in2,
+        Rule.TWO: row.area_31_in2,
+        Rule.OVER_TWO: row.area_40_in2,
+        Rule.NIPPLE: row.area_60_in2,
+    }
+    limits = {rule: area for rule, area in printed.items() if area is not None}
+    return Bore(row.inside_diameter_in, row.area_in2, limits)
+
+
+def find_bore(conduit: ListedConduit | MeasuredConduit, sheet: Worksheet, pointer: str = "#/conduit") -> Bore:
+    """Give the bore for fill: the printed row of Table 4, or the circle of a measured inside diameter."""
+    if conduit.kind == "measured":
+        check_diameters(conduit, pointer)
+        return measured_bore(exact_inches(conduit.inside_diameter))
+    row = find_row(conduit, pointer)
+    bore = bore_of_row(row)
+    if bore is None:
+        raise UnanswerableError(_no_bore(conduit, row, pointer))
+    sheet.cite(row.source)
+    return bore
+
+
+def inside_diameter(conduit: ListedConduit | MeasuredConduit, sheet: Worksheet, pointer: str = "#/conduit") -> float:
+    """Give the inside diameter [m]."""
+    if conduit.kind == "measured":
+        check_diameters(conduit, pointer)
+        return conduit.inside_diameter.si
+    row = find_row(conduit, pointer)
+    bore = _BORES.get((conduit.type, conduit.trade_size))
+    if bore is None:
+        raise UnanswerableError(_no_bore(conduit, row, pointer))
+    sheet.cite(row.source)
+    return bore
+
+
+def outside_diameter(conduit: ListedConduit | MeasuredConduit, sheet: Worksheet, pointer: str = "#/conduit") -> float:
+    """Give the outside diameter [m]."""
+    if conduit.kind == "measured":
+        check_diameters(conduit, pointer)
+        if conduit.outside_diameter is None:
+            raise UnanswerableError(
+                Fault(
+                    f"{pointer}/outside_diameter",
+                    "missing",
+                    "The duct takes room here: give its outside diameter.",
+                )
+            )
+        return conduit.outside_diameter.si
+    row = find_row(conduit, pointer)
+    outside = row.outside_diameter
+    if outside is None:
+        raise UnanswerableError(
+            Fault(
+                f"{pointer}/type",
+                "outside_diameter_not_listed",
+                f"The tables hold no outside diameter for {conduit.type.value}: give the conduit as kind measured, "
+                "with both diameters from its maker.",
+                [
+                    kind
+                    for kind, listed in SIZES.items()
+                    if listed and all(row.outside_diameter for row in listed.values())
+                ],
+            )
+        )
+    sheet.cite(row.wall_source)
+    return outside.si
+
+
+def refuse_without_bore(conduit_type: ConduitType, pointer: str) -> None:
+    """Refuse a type whose bore no code table gives."""
+    if not any(row.inside_diameter_in for row in SIZES[conduit_type].values()):
+        raise UnanswerableError(
+            Fault(
+                pointer,
+                "inside_diameter_not_listed",
+                f"No code table gives the bore of {conduit_type.value}: ask its fill size by size, as kind measured.",
+                _types_with_bore(),
+            )
+        )
+
+
+def _types_with_bore() -> list[str]:
+    return [kind for kind, sizes in SIZES.items() if sizes and all(row.inside_diameter_in for row in sizes.values())]
+
+
+def _no_bore(conduit: ListedConduit, row: ConduitRow, pointer: str) -> Fault:
+    """Say that utility duct has no bore in the code, and offer what its outside diameter and wall leave of it."""
+    allowed: dict[str, object] = {"types": _types_with_bore()}
+    estimate = ""
+    if row.outside_diameter_in is not None and row.minimum_wall_in is not None:
+        bore = row.outside_diameter_in - 2 * row.minimum_wall_in
+        estimate = (
+            f" Outside diameter less two minimum walls leaves {bore} in ({row.wall_standing}): an estimate, and the "
+            "largest it can be."
+        )
+        allowed["estimate"] = {
+            "kind": "measured",
+            "inside_diameter": {"value": float(bore), "unit": "in"},
+            "outside_diameter": {"value": float(row.outside_diameter_in), "unit": "in"},
+        }
+    return Fault(
+        f"{pointer}/type",
+        "inside_diameter_not_listed",
+        f"No code table gives the bore of {conduit.type.value}: take the inside diameter from its maker and give the "
+        f"conduit as kind measured.{estimate}",
+        allowed,
+    )

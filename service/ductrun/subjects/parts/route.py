@@ -1,0 +1,184 @@
+"""The route of a pull: its sections as a request gives them, as the formulas take them, and where their grades part."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Annotated, Literal, NamedTuple
+
+from pydantic import Field
+from typing_extensions import TypeAliasType
+
+from ductrun.engineering import pulling as engineering
+from ductrun.engineering.rounding import over
+from ductrun.kit.choices import Severity
+from ductrun.kit.defaults import quantity
+from ductrun.kit.forms import BendAngle, BendRadius, Form, FrictionCoefficient, Omissible, RunGrade, RunLength
+from ductrun.kit.worksheet import Fault, UnanswerableError, Worksheet, text_of
+from ductrun.subjects.parts.choices import BendMade
+from ductrun.subjects.parts.conduit import Conduit
+from ductrun.units import Angle, Grade
+
+LEVEL = quantity("pulling.grade", Grade)
+JOINT_DEFLECTION = quantity("pulling.joint_deflection", Angle)
+GRADE_BREAK_LIMIT = quantity("pulling.grade_break_limit", Angle)
+
+
+class _AnySection(Form):
+    """What may differ from the rest of the route."""
+
+    conduit: Omissible[Conduit] = Field(default=None, description="Conduit of this section, where it differs.")
+    friction_coefficient: Omissible[FrictionCoefficient] = Field(
+        default=None, description="Coefficient of friction of this section, where it differs.", examples=[0.5]
+    )
+
+
+class StraightSection(_AnySection):
+    """A straight length of conduit."""
+
+    kind: Literal["straight"] = Field(description="Fixed text that says: a straight section.")
+    length: RunLength = Field(description="Length along the conduit.", examples=[{"value": 150, "unit": "ft"}])
+    grade: Omissible[RunGrade] = Field(
+        default=None,
+        description="Slope; positive climbs in the direction of the pull. Left out, that with which the last straight "
+        "or vertical bend ends.",
+        examples=[{"value": 0, "unit": "deg"}],
+    )
+
+
+class HorizontalBendSection(_AnySection):
+    """A bend in a level plane; an offset is two bends."""
+
+    kind: Literal["horizontal_bend"] = Field(description="Fixed text that says: a bend in a level plane.")
+    radius: BendRadius = Field(description="Radius to the centre line.", examples=[{"value": 3, "unit": "ft"}])
+    angle: BendAngle = Field(description="Change of direction.", examples=[{"value": 90, "unit": "deg"}])
+    made: Omissible[BendMade] = Field(
+        default=None, description="Whether it is bought or bent on site.", examples=["factory_elbow"]
+    )
+
+
+class VerticalBendSection(_AnySection):
+    """A bend in a vertical plane; the slope rises through a sag and falls over a crest."""
+
+    kind: Literal["vertical_bend"] = Field(description="Fixed text that says: a bend in a vertical plane.")
+    radius: BendRadius = Field(description="Radius to the centre line.", examples=[{"value": 3, "unit": "ft"}])
+    entry_grade: Omissible[RunGrade] = Field(
+        default=None,
+        description="Slope where the cable enters; positive climbs. Left out, that with which the last straight "
+        "or vertical bend ends.",
+        examples=[{"value": 0, "unit": "deg"}],
+    )
+    exit_grade: RunGrade = Field(
+        description="Slope where the cable leaves; positive climbs.", examples=[{"value": 90, "unit": "deg"}]
+    )
+    made: Omissible[BendMade] = Field(
+        default=None, description="Whether it is bought or bent on site.", examples=["factory_elbow"]
+    )
+
+
+RouteSection = TypeAliasType(
+    "RouteSection",
+    Annotated[StraightSection | HorizontalBendSection | VerticalBendSection, Field(discriminator="kind")],
+)
+Route = Annotated[list[RouteSection], Field(min_length=1, max_length=500)]
+
+
+class GradeBreak(NamedTuple):
+    """A joint before section `joint` where the grades part by `angle` [rad], and the section to name for it.
+
+    `lost` says that a bend was left out here: by this break, or by those that add up to it.
+    """
+
+    joint: int
+    section: int
+    angle: float
+    lost: bool
+
+
+def sections_of(route: Sequence[RouteSection], sheet: Worksheet) -> list[engineering.Section]:
+    """Give the sections in SI, each going on with the grade of the one before; refuses a bend without angle."""
+    sections: list[engineering.Section] = []
+    faults: list[Fault] = []
+    last: float | None = None
+    for index, given in enumerate(route):
+        if given.kind == "horizontal_bend":
+            sections.append(engineering.HorizontalBend(given.radius.si, given.angle.si))
+            continue
+        name = "grade" if given.kind == "straight" else "entry_grade"
+        grade = given.grade if given.kind == "straight" else given.entry_grade
+        if grade is not None:
+            last = grade.si
+        elif last is None:
+            last = sheet.settle(f"#/sections/{index}/{name}", None, LEVEL).si
+        if given.kind == "straight":
+            sections.append(engineering.Straight(given.length.si, last))
+            continue
+        leave = given.exit_grade.si
+        if abs(last - leave) < 1e-6:
+            faults.append(
+                Fault(
+                    f"#/sections/{index}/exit_grade",
+                    "bend_without_angle",
+                    f"The bend enters and leaves at the same grade, {given.exit_grade}: give it as a straight.",
+                )
+            )
+        sections.append(engineering.VerticalBend(given.radius.si, last, leave))
+        last = leave
+    if faults:
+        raise UnanswerableError(*faults)
+    return sections
+
+
+def grade_breaks(sections: Sequence[engineering.Section]) -> list[GradeBreak]:
+    """Give the joints where the grade breaks by more than joints deflect; a level bend on a slope is named itself.
+
+    Breaks add up along the route: no stretch between two lost bends turns by more than the limit of one break.
+    """
+    breaks = []
+    turned = 0.0
+    for joint in range(1, len(sections)):
+        before, after = sections[joint - 1], sections[joint]
+        angle = abs(after.entry_grade - before.exit_grade)
+        if over(angle, JOINT_DEFLECTION.value.si):
+            at_bend = isinstance(before, engineering.HorizontalBend)
+            turned += angle
+            lost = over(turned, GRADE_BREAK_LIMIT.value.si)
+            breaks.append(GradeBreak(joint, joint - 1 if at_bend else joint, angle, lost))
+            turned = 0.0 if lost else turned
+    return breaks
+
+
+def unjudged(breaks: Sequence[GradeBreak]) -> list[int]:
+    """Give the joints whose break is a bend that was left out."""
+    return [one.joint for one in breaks if one.lost]
+
+
+def report_breaks(sections: Sequence[engineering.Section], breaks: Sequence[GradeBreak], sheet: Worksheet) -> None:
+    """Caution where the grade breaks without a bend, once a place; beyond a joint's worth the pull is not judged."""
+    worst: dict[int, GradeBreak] = {}
+    for one in breaks:
+        if one.section not in worst or (one.lost, one.angle) > (worst[one.section].lost, worst[one.section].angle):
+            worst[one.section] = one
+    for section, one in worst.items():
+        told = sheet.tell.angle(one.angle)
+        lost = one.lost
+        limit = GRADE_BREAK_LIMIT if lost else JOINT_DEFLECTION
+        summed = lost and not over(one.angle, limit.value.si)
+        where = f"Between sections {section} and {section + 1} the grade breaks by {text_of(told)} without a bend"
+        if isinstance(sections[section], engineering.HorizontalBend):
+            where = f"Section {section + 1} is a level bend beside a slope of {text_of(told)}"
+        if summed:
+            where += f", and with the breaks before it by more than {limit.value}"
+        do = (
+            "give the vertical bend that lies there. Until then the pull is not judged"
+            if lost
+            else (f"joints deflect by {limit.value} at most. Give the bend, if there is one")
+        )
+        sheet.find(
+            Severity.CAUTION,
+            "bend_left_out" if lost else "grade_breaks",
+            f"{where}: {do}.",
+            limit.source,
+            told,
+            sheet.tell.given(limit.value),
+            pointer=f"#/sections/{section}",
+        )

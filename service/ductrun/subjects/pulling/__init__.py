@@ -1,0 +1,1 @@
+"""Whether cable can be pulled in, and from where."""

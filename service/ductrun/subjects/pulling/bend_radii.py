@@ -1,0 +1,189 @@
+"""The least radii of bends: of the cable drawn through them, and of the conduit as bought or bent in the field."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from ductrun.engineering import pulling as engineering
+from ductrun.engineering.rounding import under
+from ductrun.kit.choices import Severity
+from ductrun.kit.defaults import choice, citation
+from ductrun.kit.worksheet import Fault, UnanswerableError, Worksheet, text_of
+from ductrun.subjects.parts.cable_set import CableSet, Line
+from ductrun.subjects.parts.choices import BendMade, CableShielding, CableType, ConduitType
+from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit
+from ductrun.subjects.parts.route import RouteSection
+from ductrun.tables import TABLES
+from ductrun.units import Length
+
+MADE = choice("pulling.bend_made", BendMade)
+_MULTIPLES: dict[str, list[float]] = {}
+for _row in TABLES["cable_bend_radii"]:
+    _MULTIPLES.setdefault(_row.key, []).append(_row.multiple)
+_ONE_SHOT = {row.trade_size: Length.parse(row.one_shot_in, "in") for row in TABLES["conduit_bend_radii"]}
+_OTHER = {row.trade_size: Length.parse(row.other_bends_in, "in") for row in TABLES["conduit_bend_radii"]}
+_HDPE = {row.trade_size: Length.parse(row.radius_in, "in") for row in TABLES["hdpe_bend_radii"]}
+_ELBOWS = {
+    row.trade_size: Length.parse(row.radius_in, "in") for row in TABLES["elbows"] if row.item == "standard_radius_elbow"
+}
+_METAL = {ConduitType.EMT, ConduitType.IMC, ConduitType.RMC}  # one-shot and full-shoe benders are made for these
+_ABOVE_1000_V = {CableType.POWER_SHIELDED_5_TO_15_KV, CableType.POWER_SHIELDED_25_TO_46_KV}
+_BENDS = (engineering.HorizontalBend, engineering.VerticalBend)
+_RULES = {ConduitType.RMC: "field_bend_rmc", ConduitType.EMT: "field_bend_emt"}
+
+
+class PlacedBend(NamedTuple):
+    """A bend of the route: its section in the route, its radius [m], the bore [m] and the conduit it is made of."""
+
+    section: int
+    radius: float
+    bore: float
+    conduit: ListedConduit | MeasuredConduit
+    made: BendMade | None
+
+
+def bends_of(
+    sections: Sequence[engineering.Section],
+    given: Sequence[RouteSection],
+    bores: Sequence[float],
+    conduits: Sequence[ListedConduit | MeasuredConduit],
+) -> list[PlacedBend]:
+    """Give the bends of a route with what they are made of."""
+    return [
+        PlacedBend(index, section.radius, bores[index], conduits[index], given[index].made)  # type: ignore[union-attr]
+        for index, section in enumerate(sections)
+        if section.__class__ in _BENDS
+    ]
+
+
+def check_radii(bends: Sequence[PlacedBend], cables: CableSet, sheet: Worksheet) -> int | None:
+    """Hold every bend of a route against the cables' bending radius and the radius its conduit is made or bent to.
+
+    Gives the section of a bend that breaks a rule, None if none does.
+    """
+    if not bends:
+        return None
+    tightest = min(bends, key=lambda bend: bend.radius - bend.bore / 2)
+    broken = [_check_cable(tightest, line, sheet) for line in cables.lines]
+    bent = _check_conduits(bends, sheet)
+    return tightest.section if any(broken) else bent
+
+
+def _check_cable(tightest: PlacedBend, line: Line, sheet: Worksheet) -> bool:
+    """Hold the radius [m] of the inner wall, where the cable lies, against the multiple of its diameter.
+
+    Says whether a rule is broken: below 1000 V the maker's radius decides, and the finding is a caution.
+    """
+    given = line.given
+    shielding = given.shielding
+    if shielding is None:
+        unknown = given.cable_type is None and not line.is_wire
+        stricter = unknown or given.cable_type in _ABOVE_1000_V
+        shielding = CableShielding.SHIELDED if stricter else CableShielding.NONSHIELDED
+        words = f"{'the stricter, for no cable type is given' if unknown else 'by the cable type'}, "
+        words += citation("nfpa70-305-5")
+        sheet.assume(f"{line.pointer}/shielding", shielding, words, "nfpa70-305-5")
+    multiples = _MULTIPLES[shielding]
+    diameters = [line.diameter]
+    if shielding is CableShielding.INDIVIDUALLY_SHIELDED:
+        if given.shielded_conductor_diameter is None:
+            raise UnanswerableError(
+                Fault(
+                    f"{line.pointer}/shielded_conductor_diameter",
+                    "missing",
+                    "The bending radius of an individually shielded cable follows from one conductor: give its "
+                    "diameter.",
+                )
+            )
+        diameters = [given.shielded_conductor_diameter.si, line.diameter]
+    least = max(multiple * diameter for multiple, diameter in zip(multiples, diameters, strict=True))
+    inner = tightest.radius - tightest.bore / 2
+    if not under(inner, least):
+        return False
+    over_1000_v = given.cable_type in _ABOVE_1000_V
+    told, limit = sheet.tell.size(max(inner, 0.0)), sheet.tell.size(least)
+    sheet.cite("nfpa70-305-5")
+    sheet.find(
+        Severity.VIOLATION if over_1000_v else Severity.CAUTION,
+        "cable_bent_too_tightly",
+        f"Section {tightest.section + 1}: the inner wall of the bend has a radius of {text_of(told)}; a "
+        f"{shielding} cable of this size needs {text_of(limit)}"
+        + (". Widen the bend." if over_1000_v else " above 1000 V, and its maker's radius below. Widen the bend."),
+        citation("nfpa70-305-5"),
+        told,
+        limit,
+        pointer=f"#/sections/{tightest.section}",
+    )
+    return over_1000_v
+
+
+def _check_conduits(bends: Sequence[PlacedBend], sheet: Worksheet) -> int | None:
+    """Hold each bend against its own column, and name the tightest of each way of making; say what has no row.
+
+    Gives the section of a field bend that breaks the rule, if one does.
+    """
+    worst: dict[BendMade, tuple[float, PlacedBend, ListedConduit, Length]] = {}
+    without: dict[tuple[str, str, str], PlacedBend] = {}
+    for bend in bends:
+        conduit = bend.conduit
+        if conduit.kind != "listed":
+            continue
+        made = sheet.settle(f"#/sections/{bend.section}/made", bend.made, MADE)
+        least = _least_radius(made, conduit)
+        if least is None:
+            without.setdefault((made, conduit.type, conduit.trade_size), bend)
+            continue
+        share = bend.radius / least.si
+        if under(share, 1.0) and (made not in worst or share < worst[made][0]):
+            worst[made] = (share, bend, conduit, least)
+    for made, (_, bend, conduit, least) in worst.items():
+        _report_tight(made, bend, conduit, least, sheet)
+    for (way, kind, size), bend in without.items():
+        what = "elbow" if way == BendMade.FACTORY_ELBOW else "field bend"
+        sheet.find(
+            Severity.NOTE,
+            "bend_radius_not_on_file",
+            f"No least radius of a {what} of {kind}, trade size {size}, is on file: the conduit "
+            f"of section {bend.section + 1} was not held against one. Ask its maker.",
+            "common practice, no source",
+            pointer=f"#/sections/{bend.section}",
+        )
+    bent = worst.get(BendMade.FIELD_BEND)
+    return None if bent is None else bent[1].section
+
+
+def _least_radius(made: BendMade, conduit: ListedConduit) -> Length | None:
+    kind = conduit.type
+    if kind.startswith("pvc_") or kind in _METAL:
+        if made is BendMade.FACTORY_ELBOW:
+            return _ELBOWS.get(conduit.trade_size)
+        return (_ONE_SHOT if kind in _METAL else _OTHER).get(conduit.trade_size)
+    if made is BendMade.FACTORY_ELBOW:
+        return None
+    return (_HDPE if kind is ConduitType.HDPE_SCHEDULE_40 else _OTHER).get(conduit.trade_size)
+
+
+def _report_tight(made: BendMade, bend: PlacedBend, conduit: ListedConduit, least: Length, sheet: Worksheet) -> None:
+    told = sheet.tell.size(bend.radius)
+    size = f"trade size {conduit.trade_size}"
+    start = f"Section {bend.section + 1}: the bend has a centre-line radius of {text_of(told)}; "
+    if made is BendMade.FACTORY_ELBOW:
+        source = citation("ul-651-elbows")
+        sheet.cite("ul-651-elbows")
+        message = f"{start}the standard elbow of {size} has {least}. None is sold tighter: widen the bend."
+    else:
+        kind = conduit.type
+        hdpe = kind is ConduitType.HDPE_SCHEDULE_40
+        rule = "field_bend_hdpe" if hdpe else "field_bend_pvc" if kind.startswith("pvc_") else _RULES.get(kind)
+        source = sheet.rule(rule or "field_bend_other")
+        message = f"{start}bent in the field, {size} needs {least}. Widen the bend, or buy the elbow."
+    sheet.find(
+        Severity.CAUTION if made is BendMade.FACTORY_ELBOW else Severity.VIOLATION,
+        "elbow_too_tight" if made is BendMade.FACTORY_ELBOW else "field_bend_too_tight",
+        message,
+        source,
+        told,
+        sheet.tell.given(least),
+        pointer=f"#/sections/{bend.section}",
+    )

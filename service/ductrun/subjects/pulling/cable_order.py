@@ -1,0 +1,96 @@
+"""The cable to order for a pull: route, tails, racking and splices, waste, and whether it comes off a reel."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+from msgspec import UNSET, Meta, Struct, UnsetType
+from pydantic import Field
+
+from ductrun.engineering.rounding import round_down, round_up
+from ductrun.kit import answers
+from ductrun.kit.choices import Severity
+from ductrun.kit.defaults import number, quantity
+from ductrun.kit.forms import CableTail, Form, Omissible, Percent, ReelLength
+from ductrun.kit.worksheet import Worksheet, text_of
+from ductrun.subjects.parts.cable_set import CableSet
+from ductrun.units import Length
+
+TAIL = quantity("cable_order.tail", Length)
+RACKING = quantity("cable_order.racking", Length)
+SPLICE = quantity("cable_order.splice", Length)
+WASTE = number("cable_order.waste_percent")
+INCREMENT = quantity("cable_order.increment", Length)
+
+
+class CableOrder(Form):
+    """What is added to the route at each of its two ends, and how the cable comes."""
+
+    tail: Omissible[CableTail] = Field(
+        default=None,
+        description="Cable beyond the conduit at each end, for grip, pull-through and termination.",
+        examples=[{"value": 10, "unit": "ft"}],
+    )
+    racking: Omissible[CableTail] = Field(
+        default=None,
+        description="Cable around the walls of a manhole or vault, at each end.",
+        examples=[{"value": 12, "unit": "ft"}],
+    )
+    splice: Omissible[CableTail] = Field(
+        default=None, description="Cable cut away at a splice, at each end.", examples=[{"value": 3, "unit": "ft"}]
+    )
+    waste_percent: Omissible[Percent] = Field(default=None, description="Waste added to the length.", examples=[2])
+    reel_length: Omissible[ReelLength] = Field(
+        default=None, description="Cable on one reel.", examples=[{"value": 1000, "unit": "ft"}]
+    )
+
+
+class OrderedCable(Struct, frozen=True, gc=False):
+    """What to order of one line of cables."""
+
+    count: Annotated[int, Meta(description="Cables of this line.")]
+    length: Annotated[answers.Length, Meta(description="One cable: route, tails, racking, splices and waste.")]
+    order_length: Annotated[answers.Length, Meta(description="One cable, rounded up to a length that is sold.")]
+    total_order_length: Annotated[answers.Length, Meta(description="All cables of the line.")]
+    reel_count: Annotated[
+        int | UnsetType, Meta(description="Reels, if their length was given and holds one cable.")
+    ] = UNSET
+
+
+def cables_to_order(given: CableOrder, cables: CableSet, route_length: float, sheet: Worksheet) -> list[OrderedCable]:
+    """Give what to order of each line of cables for a route of some length [m]."""
+    tail = sheet.settle("#/cable_order/tail", given.tail, TAIL).si
+    racking = sheet.settle("#/cable_order/racking", given.racking, RACKING).si
+    splice = sheet.settle("#/cable_order/splice", given.splice, SPLICE).si
+    waste = sheet.settle("#/cable_order/waste_percent", given.waste_percent, WASTE)
+    length = (route_length + 2 * (tail + racking + splice)) * (1 + waste / 100)
+    order = Length(round_up(length / INCREMENT.value.si) * INCREMENT.value.value, INCREMENT.value.unit)
+    reels = None if given.reel_length is None else round_down(given.reel_length.si / order.si)
+    if reels == 0 and given.reel_length is not None:
+        told, most = sheet.tell.given(order), sheet.tell.given(given.reel_length)
+        sheet.find(
+            Severity.CAUTION,
+            "longer_than_a_reel",
+            f"One cable takes {text_of(told)}; a reel holds {text_of(most)}. Order longer reels, or divide the run by "
+            "a splice.",
+            "common practice, no source",
+            told,
+            most,
+            pointer="#/cable_order/reel_length",
+        )
+    return [
+        OrderedCable(
+            count=line.cable_count,
+            length=sheet.tell.distance(length),
+            order_length=_told(order, sheet),
+            total_order_length=_told(Length(order.value * line.cable_count, order.unit), sheet),
+            reel_count=round_up(line.cable_count / reels) if reels else UNSET,
+        )
+        for line in cables.lines
+    ]
+
+
+def _told(length: Length, sheet: Worksheet) -> answers.Length:
+    """Tell a length that is a whole number of increments, digit for digit."""
+    told = length.in_system(sheet.tell.system)
+    return answers.Length(told.value, told.unit)

@@ -1,0 +1,101 @@
+"""The friction of a pull beyond what the caller gives: the low coefficient a brake must reckon with, and cautions."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from functools import cache
+
+from ductrun.kit.choices import Severity
+from ductrun.kit.defaults import Default, number, standing_of
+from ductrun.kit.worksheet import Worksheet
+from ductrun.subjects.parts.cable_set import CableSet
+from ductrun.subjects.parts.choices import ConduitType
+from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit
+from ductrun.subjects.parts.route import RouteSection
+from ductrun.tables import TABLES
+
+FRICTION = number("pulling.friction_coefficient")
+LOWEST_FRICTION = number("pulling.lowest_friction")
+_DRY_PVC = max(
+    (row for row in TABLES["friction_coefficients"] if row.jacket == "PVC" and "pvc" in row.families),
+    key=lambda row: row.high,
+)
+_FAMILIES = {
+    **dict.fromkeys((ConduitType.ENT, ConduitType.LFNC_A, ConduitType.LFNC_B), "pvc"),
+    **dict.fromkeys((kind for kind in ConduitType if kind.value.startswith("pvc_")), "pvc"),
+    ConduitType.HDPE_SCHEDULE_40: "hdpe",
+    ConduitType.RTRC: "rtrc",
+    **dict.fromkeys((ConduitType.EMT, ConduitType.IMC, ConduitType.RMC, ConduitType.FMC, ConduitType.LFMC), "steel"),
+}
+
+
+def family_of(conduit: ListedConduit | MeasuredConduit) -> str | None:
+    """Give the family of materials whose friction a conduit has; None where it is not known."""
+    return _FAMILIES[conduit.type] if conduit.kind == "listed" else None
+
+
+@cache
+def _lowest(families: frozenset[str], jackets: frozenset[str]) -> Default[float]:
+    rows = [
+        row
+        for row in TABLES["friction_coefficients"]
+        if families & set(row.families) and (not jackets or row.jacket == "any" or row.jacket.lower() in jackets)
+    ]
+    row = min(rows, key=lambda one: one.low)
+    return Default(row.low, f"the lowest published for this conduit, {standing_of(row)}", row.source)
+
+
+_EVERY_FAMILY = frozenset({"pvc", "hdpe", "rtrc", "steel"})
+
+
+def lowest_published(conduits: Sequence[ListedConduit | MeasuredConduit], cables: CableSet) -> Default[float]:
+    """Give the lowest published coefficient of any of these conduits, of the jackets if all are known.
+
+    A jacket that is not known may be any, so then every row of the conduit counts.
+    """
+    families = {family_of(conduit) for conduit in conduits}
+    jackets = {line.given.jacket for line in cables.lines}
+    known = frozenset(family for family in families if family is not None)
+    if None in families:
+        known = _EVERY_FAMILY
+    return _lowest(known, frozenset() if None in jackets else frozenset(jacket for jacket in jackets if jacket))
+
+
+def report_friction(
+    coefficient: float,
+    sections: Sequence[RouteSection],
+    conduits: Sequence[ListedConduit | MeasuredConduit],
+    sheet: Worksheet,
+) -> None:
+    """Caution against a friction below every published one, and tell how high a dry pull may go."""
+    lowest, pointer = coefficient, "#/friction_coefficient"
+    general = False
+    for index, section in enumerate(sections):
+        own = section.friction_coefficient
+        if own is None:
+            general = general or family_of(conduits[index]) == "pvc"
+        elif own < lowest:
+            lowest, pointer = own, f"#/sections/{index}/friction_coefficient"
+    if lowest < LOWEST_FRICTION.value:
+        sheet.find(
+            Severity.CAUTION,
+            "friction_below_published",
+            f"A coefficient of {lowest:g} is below every published one, {LOWEST_FRICTION.value:g} on rollers: "
+            "take it only from a test of this cable, conduit and lubricant.",
+            LOWEST_FRICTION.source,
+            lowest,
+            LOWEST_FRICTION.value,
+            pointer=pointer,
+        )
+    if general and coefficient == FRICTION.value:  # another was chosen by somebody who knows the pull
+        sheet.cite(_DRY_PVC.source)
+        sheet.find(
+            Severity.NOTE,
+            "dry_friction_is_higher",
+            f"PVC jackets on PVC conduit are published up to {_DRY_PVC.high:g} without lubricant: the {coefficient:g} "
+            "taken is that of a lubricated pull.",
+            standing_of(_DRY_PVC),
+            coefficient,
+            _DRY_PVC.high,
+            pointer="#/friction_coefficient",
+        )

@@ -1,0 +1,228 @@
+"""What the cables of a pull and its gear may bear, each limit with its source and each open to the caller's own."""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+from ductrun.engineering.pulling_limits import conductor_limit, counted_conductors
+from ductrun.engineering.rounding import over, under
+from ductrun.kit.choices import Severity
+from ductrun.kit.defaults import Default, choice, quantity, standing_of
+from ductrun.kit.worksheet import Fault, UnanswerableError, Worksheet
+from ductrun.subjects.parts.cable_mass import METAL_AREAS
+from ductrun.subjects.parts.cable_set import CableSet, HeldConductor, Line
+from ductrun.subjects.parts.choices import CableSheath, CableType, ConductorMaterial, ConductorSize, ConductorTemper
+from ductrun.subjects.pulling.choices import Attachment, ConductorCounting
+from ductrun.tables import TABLES
+from ductrun.units import (
+    ConductorAreaUnit,
+    Force,
+    ForcePerLength,
+    ForcePerLengthUnit,
+    ForceUnit,
+)
+
+DEVICE_LIMIT = quantity("pulling.device_limit", Force)
+COUNTING = choice("pulling.conductor_counting", ConductorCounting)
+SHEATH = choice("pulling.sheath", CableSheath)
+CABLE_TYPE = choice("pulling.cable_type", CableType)
+TEMPER = {
+    ConductorMaterial.COPPER: choice("pulling.copper_temper", ConductorTemper),
+    ConductorMaterial.ALUMINUM: choice("pulling.aluminum_temper", ConductorTemper),
+}
+WIRE_TEMPER = TEMPER | {ConductorMaterial.ALUMINUM: choice("pulling.wire_aluminum_temper", ConductorTemper)}
+_PASCALS = {  # of the units of the table
+    "lbf/cmil": ForceUnit.LBF.scale / (ConductorAreaUnit.KCMIL.scale / 1000),
+    "N/mm2": 1e6,
+}
+
+
+class Allowed(NamedTuple):
+    """A limit [N], or [N/m] of sidewall pressure, and the words of the rule that decided."""
+
+    limit: float
+    rule: str
+
+
+def _lowest_stresses() -> dict[tuple[str, str], tuple[float, str, str]]:
+    """Give for each metal and temper the lowest published stress [Pa], its words with the spread, and its source."""
+    grouped: dict[tuple[str, str], list[tuple[float, str, str]]] = {}
+    for row in TABLES["conductor_stress_limits"]:
+        if row.key:
+            pascals = row.limit * _PASCALS[row.unit]
+            grouped.setdefault((row.material, row.key), []).append((pascals, standing_of(row), row.source))
+    lowest = {}
+    for key, rows in grouped.items():
+        pascals, words, source = min(rows)
+        most = max(rows)[0]
+        spread = f"; published from {pascals / 1e6:.3g} to {most / 1e6:.3g} N/mm2" if most > pascals else ""
+        lowest[key] = (pascals, words + spread, source)
+    return lowest
+
+
+def _lowest_pressures() -> dict[str, tuple[ForcePerLength, str, str]]:
+    """Give for each kind of cable the lowest published sidewall pressure, its words with the spread, its source."""
+    grouped: dict[str, list[tuple[float, ForcePerLength, str, str]]] = {}
+    for row in TABLES["sidewall_limits"]:
+        limit = ForcePerLength.parse(row.limit, row.unit)
+        for key in row.keys:
+            grouped.setdefault(key, []).append((limit.si, limit, standing_of(row), row.source))
+    lowest = {}
+    for key, rows in grouped.items():
+        least, limit, words, source = min(rows, key=lambda row: row[0])
+        most = max(row[0] for row in rows)
+        spread = ""
+        if over(most, least):
+            pounds = [ForcePerLengthUnit.LBF_PER_FT.from_si(one) for one in (least, most)]
+            spread = f"; published from {pounds[0]:,.0f} to {pounds[1]:,.0f} lbf/ft"
+        lowest[key] = (limit, words + spread, source)
+    return lowest
+
+
+_STRESSES = _lowest_stresses()
+_SIDEWALLS = _lowest_pressures()
+_COUNTINGS = {row.key: row for row in TABLES["conductor_counting"] if row.key}
+_GRIPS = {row.key: row for row in TABLES["basket_grip_limits"] if row.key}
+
+
+class Bearing(NamedTuple):
+    """What the conductors of one line bear: how many they are in all, metal `area` of one [m2], its `stress` [Pa]."""
+
+    conductor_count: int
+    material: ConductorMaterial
+    area: float
+    stress: float
+    rule: str
+
+    @property
+    def each(self) -> float:
+        """What one of them bears [N]."""
+        return self.stress * self.area
+
+
+def gear_limits(
+    cables: CableSet, attachment: Attachment, device: Force | None, grip: Force | None, sheet: Worksheet
+) -> list[Allowed]:
+    """Give the tension [N] that device and, if the cable is held by its jacket, grip allow."""
+    device_limit = sheet.settle("#/device_limit", device, DEVICE_LIMIT)
+    words = DEVICE_LIMIT.source if device is None else "the limit given"
+    limits = [Allowed(device_limit.si, f"pulling device, {words}")]
+    if grip is not None:  # whatever the attachment: a limit that is given is never passed over
+        return [*limits, Allowed(grip.si, "basket grip, the limit given")]
+    if attachment is Attachment.BASKET_GRIP:
+        limits += [_grip_limit(line, sheet) for line in cables.lines]
+    return limits
+
+
+def _grip_limit(line: Line, sheet: Worksheet) -> Allowed:
+    row = _GRIPS[sheet.settle(f"{line.pointer}/sheath", line.given.sheath, SHEATH)]
+    sheet.cite(row.source)
+    return Allowed(Force.parse(row.limit, row.unit).si, f"basket grip, {standing_of(row)}")
+
+
+def conductors_limit(cables: CableSet, counting: ConductorCounting | None, sheet: Worksheet) -> Allowed | None:
+    """Give the tension [N] that the conductors bear; None, with a finding, where those of a line are not known.
+
+    Of conductors that differ only the strongest count: the smaller ones, a ground beside phases, add nothing.
+    """
+    strongest: Bearing | None = None
+    count = 0
+    smaller, unknown = "", False
+    for line in cables.lines:
+        if line.conductor is None:
+            sheet.find(
+                Severity.CAUTION,
+                "tension_not_judged",
+                "The conductors of a cable are not known: its tension is held against the pulling gear alone, and not "
+                "judged. Give the conductor, or the allowable tension of the cable's maker.",
+                "common practice, no source",
+                pointer=f"{line.pointer}/{'material' if line.is_wire else 'conductor'}",
+            )
+            unknown = True
+            continue
+        bearing = _bearing(line, line.conductor, sheet)
+        more = 1.0 if strongest is None else bearing.each / strongest.each
+        smaller = "; smaller ones add nothing" if over(more, 1.0) or under(more, 1.0) else smaller
+        if strongest is None or over(more, 1.0):
+            strongest, count = bearing, bearing.conductor_count
+        elif not under(more, 1.0):
+            count += bearing.conductor_count
+    if unknown or strongest is None:
+        return None
+    rule = _COUNTINGS[sheet.settle("#/conductor_counting", counting, COUNTING)]
+    sheet.cite(rule.source)
+    counted = counted_conductors(count, rule.three_counted, rule.more_than_three_factor)
+    limit = conductor_limit(strongest.stress, strongest.area, counted)
+    if sheet.working is not None:
+        pounds = strongest.stress / _PASCALS["lbf/cmil"]
+        circular_mils = strongest.area / ConductorAreaUnit.KCMIL.scale * 1000
+        sheet.show(
+            "T_conductors",
+            "S x N x A",
+            f"{pounds:.6g} lbf/cmil x {counted:g} of {count} x {circular_mils:.6g} cmil",
+            sheet.tell.force(limit),
+        )
+    return Allowed(limit, f"{counted:g} of {count} {strongest.material} conductors, {strongest.rule}{smaller}")
+
+
+def _bearing(line: Line, conductor: HeldConductor, sheet: Worksheet) -> Bearing:
+    area = metal_area(conductor)
+    stress, rule = _stress_of(conductor, WIRE_TEMPER if line.is_wire else TEMPER, sheet)
+    return Bearing(line.cable_count * conductor.in_one_cable, conductor.material, area, stress, rule)
+
+
+def _stress_of(
+    conductor: HeldConductor, tempers: dict[ConductorMaterial, Default[ConductorTemper]], sheet: Worksheet
+) -> tuple[float, str]:
+    """Give the pull per metal area [N/m2] and the words of its source."""
+    if conductor.allowable_stress is not None:
+        return conductor.allowable_stress.si, "the stress given"
+    material = conductor.material
+    temper = sheet.settle(f"{conductor.pointer}/temper", conductor.temper, tempers[material])
+    found = _STRESSES.get((material, temper))
+    if found is None:
+        allowed = [key for metal, key in _STRESSES if metal == material]
+        raise UnanswerableError(
+            Fault(
+                f"{conductor.pointer}/temper",
+                "temper_not_listed",
+                f"No pulling stress is on file for {material} of temper {temper}: {' or '.join(allowed)}, or "
+                "give the allowable stress.",
+                allowed,
+            )
+        )
+    pascals, words, source = found
+    sheet.cite(source)
+    return pascals, words
+
+
+def metal_area(conductor: HeldConductor) -> float:
+    """Give the metal area of one conductor [m2], from its size or as given."""
+    size, area = conductor.size, conductor.area
+    if (size is None) == (area is None):
+        raise UnanswerableError(
+            Fault(
+                f"{conductor.pointer}/{'size' if size is None else 'area'}",
+                "one_of_two",
+                "Give either the size or the area of the conductor.",
+                [one.value for one in ConductorSize],
+            )
+        )
+    if area is not None:
+        return area.si
+    assert size is not None  # noqa: S101  (one of the two is there)
+    return METAL_AREAS[size]
+
+
+def sidewall_limit(cables: CableSet, given: ForcePerLength | None, sheet: Worksheet) -> tuple[ForcePerLength, str]:
+    """Give the sidewall pressure that the weakest of the cables allows, as printed or given, and the words of its
+    source.
+    """
+    if given is not None:
+        return given, "the limit given"
+    limits = []
+    for line in cables.lines:
+        limit, words, source = _SIDEWALLS[sheet.settle(f"{line.pointer}/cable_type", line.given.cable_type, CABLE_TYPE)]
+        sheet.cite(source)
+        limits.append((limit, words))
+    return min(limits, key=lambda one: one[0].si)

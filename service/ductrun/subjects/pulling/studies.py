@@ -1,0 +1,246 @@
+"""What a question about a pull may ask beside the tension: a range of friction, what would still comply, a profile."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+from msgspec import UNSET, Meta, Struct, UnsetType
+from pydantic import Field
+
+from ductrun.engineering import pull_search
+from ductrun.engineering import pulling as engineering
+from ductrun.engineering.pull_search import Use
+from ductrun.engineering.rounding import over, round_up
+from ductrun.kit import answers
+from ductrun.kit.forms import Form, FrictionCoefficient
+from ductrun.kit.worksheet import Fault, UnanswerableError, Worksheet
+from ductrun.subjects.pulling.direction import BEYOND_ANY_ROPE, verdict_of
+from ductrun.subjects.pulling.settled import Pulling
+
+MOST_POINTS = 2_000
+_FRICTION_BOUNDS = (0.01, 2.0)  # those of the request
+_LONGEST = 100_000 * 0.3048  # m, as of a section
+_SHORTEST = 1e-6  # m: a shorter one is none
+
+
+class FrictionRange(Form):
+    """A low and a high coefficient of friction beside the expected one."""
+
+    low: FrictionCoefficient = Field(description="Low coefficient, lubricated.", examples=[0.2])
+    high: FrictionCoefficient = Field(description="High coefficient, dry.", examples=[0.5])
+
+
+class FrictionCase(Struct, frozen=True, gc=False):
+    """The pull at one coefficient of friction, from both ends."""
+
+    friction_coefficient: float
+    tension: Annotated[answers.Force, Meta(description="Tension at the pulling end.")]
+    sidewall_pressure: Annotated[answers.ForcePerLength, Meta(description="Highest sidewall pressure.")]
+    utilization_percent: Annotated[float, Meta(description="The largest share of the limits that is used.")]
+    reversed_tension: Annotated[answers.Force, Meta(description="Tension at the pulling end from the other end.")]
+    reversed_utilization_percent: Annotated[float, Meta(description="The same from the other end.")]
+    within_limits: Annotated[
+        bool | UnsetType, Meta(description="Whether it keeps its limits; absent where that was not judged.")
+    ] = UNSET
+    reversed_within_limits: Annotated[bool | UnsetType, Meta(description="The same from the other end.")] = UNSET
+    brake_tension: Annotated[
+        answers.Force | UnsetType, Meta(description="Force with which the reel must hold back, if it must.")
+    ] = UNSET
+    reversed_brake_tension: Annotated[answers.Force | UnsetType, Meta(description="The same from the other end.")] = (
+        UNSET
+    )
+
+
+class LargestComplying(Struct, frozen=True, gc=False):
+    """The largest values with which the pull as given would still comply; absent where none does."""
+
+    friction_coefficient: Annotated[
+        float | UnsetType, Meta(description="Highest coefficient of friction, up to 2; absent if none complies.")
+    ] = UNSET
+    incoming_tension: Annotated[
+        answers.Force | UnsetType, Meta(description="Largest tension at the entry; absent if none complies.")
+    ] = UNSET
+    last_straight: Annotated[
+        answers.Length | UnsetType,
+        Meta(
+            description="Longest last straight: the last section if it is one, else one at the grade of its end that "
+            "could follow. Absent if the pull before it does not comply, or if no length is too long."
+        ),
+    ] = UNSET
+
+
+class ProfilePoint(Struct, frozen=True, gc=False):
+    """Tension at one place of the run."""
+
+    position: Annotated[answers.Length, Meta(description="Distance along the run from where the cable enters.")]
+    tension: Annotated[answers.Force, Meta(description="Tension there.")]
+
+
+def _use_at(pulling: Pulling, coefficient: float, *, backward: bool = False) -> Use:
+    """Give what the pull uses at another coefficient."""
+    route, braking = pulling.route_at(coefficient), pulling.braking_at(coefficient)
+    if backward:
+        route = engineering.reverse(route)
+        braking = None if braking is None else engineering.reverse(braking)
+    return pull_search.use_of(route, braking, pulling.load_at(coefficient), pulling.limits)
+
+
+def friction_cases(given: FrictionRange, pulling: Pulling, sheet: Worksheet) -> list[FrictionCase]:
+    """Give the pull at low, expected and high friction."""
+    if not given.low <= pulling.coefficient <= given.high:
+        raise UnanswerableError(
+            Fault(
+                "#/friction_range",
+                "range_misses_expected",
+                f"The range {given.low:g} to {given.high:g} must hold the expected {pulling.coefficient:g}.",
+                {"low": {"maximum": pulling.coefficient}, "high": {"minimum": pulling.coefficient}},
+            )
+        )
+    return [_friction_case(coefficient, pulling, sheet) for coefficient in (given.low, pulling.coefficient, given.high)]
+
+
+def _friction_case(coefficient: float, pulling: Pulling, sheet: Worksheet) -> FrictionCase:
+    use, other = (_use_at(pulling, coefficient, backward=backward) for backward in (False, True))
+    if not max(use.highest, other.highest) < BEYOND_ANY_ROPE:
+        raise UnanswerableError(
+            Fault(
+                "#/friction_range/high",
+                "tension_beyond_any_rope",
+                f"At a coefficient of {coefficient:g} the tension grows beyond any rope (1e9 N): lower it.",
+            )
+        )
+    incoming = pulling.load_at(coefficient).incoming
+    tell = sheet.tell
+
+    def within(one: Use) -> bool | UnsetType:
+        verdict = verdict_of(one, pulling)
+        return UNSET if verdict is None else verdict
+
+    def brake(one: Use) -> answers.Force | UnsetType:
+        held = one.pulling.entering
+        return tell.force(held) if over(held, incoming) else UNSET
+
+    return FrictionCase(
+        friction_coefficient=coefficient,
+        tension=tell.force(use.pulling.final),
+        sidewall_pressure=tell.force_per_length(use.pulling.pressure),
+        utilization_percent=use.share * 100,
+        reversed_tension=tell.force(other.pulling.final),
+        reversed_utilization_percent=other.share * 100,
+        within_limits=within(use),
+        reversed_within_limits=within(other),
+        brake_tension=brake(use),
+        reversed_brake_tension=brake(other),
+    )
+
+
+def largest_complying(pulling: Pulling, sheet: Worksheet) -> LargestComplying:
+    """Find the largest friction, incoming tension and last straight with which the pull as given complies.
+
+    Nothing complies where the route breaks a rule at any of them, or where the tension is not judged.
+    """
+    bends = engineering.bend_total(pulling.sections)
+    if pulling.forbidden_bend is not None or over(bends, pulling.limits.bend_total) or not pulling.judged:
+        return LargestComplying()
+    friction, incoming = _largest_friction(pulling), _largest_incoming(pulling)
+    length = _largest_last_straight(pulling)
+    return LargestComplying(
+        friction_coefficient=UNSET if friction is None else friction,
+        incoming_tension=UNSET if incoming is None else sheet.tell.force(incoming),
+        last_straight=UNSET if length is None else sheet.tell.distance(length),
+    )
+
+
+def _largest_friction(pulling: Pulling) -> float | None:
+    """Give the largest coefficient that complies.
+
+    What friction adds grows with it: carried from the incoming tension alone, as if slack cable needed no brake. What
+    the brake adds shrinks with it. So the largest coefficient that complies without the brake complies with it, or
+    none does.
+    """
+
+    def without_brake(coefficient: float) -> bool:
+        try:
+            case = pull_search.carried(
+                pulling.route_at(coefficient), pulling.load.weight, pulling.load_at(coefficient).incoming
+            )
+        except OverflowError:
+            return False
+        return max(case.highest / pulling.limits.tension, case.pressure / pulling.limits.pressure) <= 1 + 1e-12
+
+    largest = pull_search.largest_complying(without_brake, *_FRICTION_BOUNDS)
+    return largest if largest is not None and _use_at(pulling, largest).complies else None
+
+
+def _largest_incoming(pulling: Pulling) -> float | None:
+    """Give the largest incoming tension [N] that complies: with so much entering, no other brake is needed."""
+    route, braking = pulling.route_at(pulling.coefficient), pulling.braking_at(pulling.coefficient)
+
+    def use_at(tension: float) -> Use:
+        load = pulling.load._replace(incoming=tension, held=tension)
+        return pull_search.use_of(route, braking, load, pulling.limits)
+
+    largest = pull_search.largest_complying(
+        lambda tension: use_at(tension).share <= 1 + 1e-12, 0, pulling.limits.tension
+    )
+    return largest if largest is not None and use_at(largest).complies else None
+
+
+def _largest_last_straight(pulling: Pulling) -> float | None:
+    """Give the longest last straight [m] that complies; None where none does, and where none is too long."""
+    route = pulling.route_at(pulling.coefficient)
+    braking = pulling.braking_at(pulling.coefficient)
+
+    def use_with(length: float) -> Use:
+        ways = [None if way is None else _ending(way, length, pulling) for way in (route, braking)]
+        assert ways[0] is not None  # noqa: S101  (the pulling route is always there)
+        return pull_search.use_of(ways[0], ways[1], pulling.load, pulling.limits)
+
+    largest = pull_search.largest_complying(lambda length: use_with(length).complies, 0.0, _LONGEST)
+    return largest if largest is not None and _SHORTEST < largest < _LONGEST else None
+
+
+def _ending(way: list[engineering.Section], length: float, pulling: Pulling) -> list[engineering.Section]:
+    """Give a route whose last straight has another length, one more where it ends with a bend."""
+    last = way[-1]
+    if isinstance(last, engineering.Straight):
+        return [*way[:-1], last._replace(length=length)]
+    contact = pulling.contacts[-1]
+    friction = last.friction / contact.correction * contact.straight_correction
+    return [*way, engineering.Straight(length, last.exit_grade, friction)]
+
+
+def _part(section: engineering.Section, share: float) -> engineering.Section:
+    """Give the first part of a section."""
+    if isinstance(section, engineering.Straight):
+        return section._replace(length=section.length * share)
+    if isinstance(section, engineering.HorizontalBend):
+        return section._replace(angle=section.angle * share)
+    return section._replace(exit_grade=section.entry_grade + (section.exit_grade - section.entry_grade) * share)
+
+
+def profile(pulling: Pulling, entering: float, spacing: float, sheet: Worksheet) -> list[ProfilePoint]:
+    """Give the tension along the run from `entering` [N], at joints and at points at most `spacing` [m] apart."""
+    counts = [max(1, round_up(section.developed_length / spacing)) for section in pulling.sections]
+    if sum(counts) >= MOST_POINTS:
+        wider = sheet.tell.distance(2 * engineering.developed_length(pulling.sections) / MOST_POINTS)
+        raise UnanswerableError(
+            Fault(
+                "#/profile_spacing",
+                "too_many_points",
+                f"That makes {sum(counts) + 1} points; {MOST_POINTS} are the most. Take them farther apart.",
+                {"minimum": {"value": wider.value, "unit": wider.unit}},
+            )
+        )
+    weight, tell = pulling.load.weight, sheet.tell
+    tension, position = entering, 0.0
+    points = [ProfilePoint(tell.distance(0.0), tell.force(tension))]
+    for section, count in zip(pulling.route_at(pulling.coefficient), counts, strict=True):
+        length = section.developed_length
+        for step in range(1, count + 1):
+            there = _part(section, step / count) if step < count else section
+            carried = there.pulled(tension, weight).tension_out
+            points.append(ProfilePoint(tell.distance(position + length * step / count), tell.force(carried)))
+        tension = carried
+        position += length
+    return points

@@ -1,0 +1,114 @@
+"""A pull told: its sections, the pull at the low friction, and the pull from the other end."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+from msgspec import UNSET, Meta, Struct, UnsetType
+
+from ductrun.kit import answers
+from ductrun.kit.worksheet import Worksheet
+from ductrun.subjects.pulling.direction import Carried, Direction
+from ductrun.subjects.pulling.settled import Pulling
+
+
+class SectionTension(Struct, frozen=True, gc=False):
+    """One section of the pull."""
+
+    tension_in: Annotated[answers.Force, Meta(description="Tension entering the section.")]
+    tension_out: Annotated[answers.Force, Meta(description="Tension leaving the section.")]
+    sidewall_pressure: Annotated[
+        answers.ForcePerLength | UnsetType, Meta(description="Highest pressure on the worst cable; bends only.")
+    ] = UNSET
+    highest_tension: Annotated[
+        answers.Force | UnsetType, Meta(description="Highest tension inside it, where that is at neither end.")
+    ] = UNSET
+
+
+class BrakingCase(Struct, frozen=True, gc=False):
+    """The pull at the low friction, at which the cable runs away most, from its own least brake."""
+
+    friction_coefficient: Annotated[float, Meta(description="The low coefficient.")]
+    tension: Annotated[answers.Force, Meta(description="Tension at the pulling end.")]
+    highest_tension: Annotated[answers.Force, Meta(description="Highest tension anywhere along the pull.")]
+    brake_tension: Annotated[
+        answers.Force | UnsetType, Meta(description="Force with which the reel must hold back, if it must.")
+    ] = UNSET
+    sidewall_pressure: Annotated[
+        answers.ForcePerLength | UnsetType, Meta(description="Highest sidewall pressure, if there is a bend.")
+    ] = UNSET
+
+
+class ReversedPull(Struct, frozen=True, gc=False):
+    """The same pull from the other end."""
+
+    tension: Annotated[answers.Force, Meta(description="Tension at the pulling end.")]
+    highest_tension: Annotated[answers.Force, Meta(description="Highest tension anywhere along the pull.")]
+    utilization_percent: Annotated[float, Meta(description="The largest share of the limits that is used.")]
+    sections: Annotated[
+        list[SectionTension],
+        Meta(description="The sections in the order of this pull: the route from its last section to its first."),
+    ]
+    within_limits: Annotated[
+        bool | UnsetType, Meta(description="Whether it keeps its limits; absent where that was not judged.")
+    ] = UNSET
+    brake_tension: Annotated[
+        answers.Force | UnsetType, Meta(description="Force with which the reel must hold back, if it must.")
+    ] = UNSET
+    braking_case: Annotated[
+        BrakingCase | UnsetType, Meta(description="The pull at the low friction, where the route can run away.")
+    ] = UNSET
+    sidewall_pressure: Annotated[
+        answers.ForcePerLength | UnsetType, Meta(description="Highest sidewall pressure, if there is a bend.")
+    ] = UNSET
+
+
+def told_sections(carried: Carried, sheet: Worksheet) -> list[SectionTension]:
+    """Tell every section; what leaves one enters the next."""
+    force, per_length = sheet.tell.force, sheet.tell.force_per_length
+    told = []
+    entering = force(carried.case.entering)
+    for tension_in, tension_out, highest, pressure in carried.pulled:
+        leaving = force(tension_out)
+        pressed = UNSET if pressure is None else per_length(pressure)
+        inside = force(highest) if highest > tension_in and highest > tension_out else UNSET
+        told.append(SectionTension(entering, leaving, pressed, inside))
+        entering = leaving
+    return told
+
+
+def told_reversed(way: Direction, within: bool | None, pulling: Pulling, sheet: Worksheet) -> ReversedPull:
+    """Tell the pull from the other end."""
+    return ReversedPull(
+        tension=sheet.tell.force(way.pulling.case.final),
+        highest_tension=sheet.tell.force(way.pulling.case.highest),
+        utilization_percent=way.use.share * 100,
+        sections=told_sections(way.pulling, sheet),
+        within_limits=UNSET if within is None else within,
+        brake_tension=told_brake(way.pulling, sheet),
+        braking_case=told_braking_case(way, pulling, sheet),
+        sidewall_pressure=told_pressure(way.pulling, sheet),
+    )
+
+
+def told_brake(carried: Carried, sheet: Worksheet) -> answers.Force | UnsetType:
+    """Tell the brake a carried pull needs, if it needs one."""
+    return UNSET if carried.brake is None else sheet.tell.force(carried.brake)
+
+
+def told_pressure(carried: Carried, sheet: Worksheet) -> answers.ForcePerLength | UnsetType:
+    """Tell the highest sidewall pressure, if there is a bend."""
+    return UNSET if carried.pressure_at is None else sheet.tell.force_per_length(carried.case.pressure)
+
+
+def told_braking_case(way: Direction, pulling: Pulling, sheet: Worksheet) -> BrakingCase | UnsetType:
+    """Tell the pull at the low friction, where the route can run away."""
+    if way.braking is None or pulling.braking_coefficient is None:
+        return UNSET
+    return BrakingCase(
+        friction_coefficient=pulling.braking_coefficient,
+        tension=sheet.tell.force(way.braking.case.final),
+        highest_tension=sheet.tell.force(way.braking.case.highest),
+        brake_tension=told_brake(way.braking, sheet),
+        sidewall_pressure=told_pressure(way.braking, sheet),
+    )

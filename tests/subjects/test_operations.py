@@ -1,0 +1,501 @@
+"""What an answer says: assumptions, findings, working, basis, and how a question without an answer is refused."""
+
+from __future__ import annotations
+
+import copy
+import json
+from typing import Any
+
+import pytest
+from ductrun.subjects import OPERATIONS
+from ductrun.subjects.fill.choices import FillLimitRule
+from ductrun.subjects.fill.fill import OPERATION as FILL
+from ductrun.subjects.movement.choices import ConduitMaterial
+from ductrun.subjects.parts.choices import CableArrangement, ConductorSize, ConduitType, Insulation, TradeSize
+from ductrun.tables import CONDUCTOR_SIZES, TABLES, TRADE_SIZES
+
+from tests.asking import EXAMPLES, ask, codes, problem, quantity, result
+
+NAMES = [operation.name for operation in OPERATIONS]
+
+
+def example(name: str, **changes: Any) -> dict[str, Any]:
+    return copy.deepcopy(EXAMPLES[name]) | changes
+
+
+def without(name: str, *fields: str) -> dict[str, Any]:
+    return {key: value for key, value in example(name).items() if key not in fields}
+
+
+def pointers(name: str, request: Any, query: str = "") -> dict[str, str]:
+    raised = problem(name, request, query)
+    assert raised.errors is not None
+    return {str(error.pointer): error.code for error in raised.errors}
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_a_complete_example_leaves_nothing_to_assume(name: str) -> None:
+    answer = ask(name, EXAMPLES[name], "working=true")
+    assert answer["assumptions"] == []
+    assert answer["working"]
+    assert answer["basis"]["code"] == "NFPA 70-2023"
+    assert answer["basis"]["tables"] == TABLES.hash
+    assert set(answer["basis"]["sources"]) <= {source.id for source in TABLES["sources"]}
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_the_same_body_gives_the_same_bytes(name: str) -> None:
+    assert json.dumps(ask(name, EXAMPLES[name])) == json.dumps(ask(name, EXAMPLES[name]))
+    assert "working" not in ask(name, EXAMPLES[name])
+
+
+def test_what_is_left_out_comes_back_with_value_and_source() -> None:
+    answer = ask("pull-tension", without("pull-tension", "friction_coefficient", "attachment", "code_edition"))
+    assumed = {assumption["field"]: assumption for assumption in answer["assumptions"]}
+    assert assumed["#/friction_coefficient"]["value"] == 0.5
+    assert "IEWC" in assumed["#/friction_coefficient"]["source"]
+    assert assumed["#/attachment"]["value"] == "pulling_eye"
+    assert assumed["#/attachment"]["source"].startswith("common practice, no source")
+    assert assumed["#/code_edition"]["value"] == "2023"
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_refusing_assumptions_lists_every_field_that_is_missing(name: str) -> None:
+    request = {key: value for key, value in example(name).items() if key in REQUIRED[name]}
+    assumed = {assumption["field"]: assumption["value"] for assumption in ask(name, request)["assumptions"]}
+    raised = problem(name, request, "assumptions=refuse")
+    assert raised.kind.name == "assumptions_refused"
+    assert raised.errors is not None
+    assert {error.pointer for error in raised.errors} == set(assumed)
+    assert len(assumed) >= 1
+
+
+REQUIRED = {
+    "permitted-use": {"type", "uses"},
+    "flotation": {"bank"},
+    "cover": {"wiring_method", "location", "voltage"},
+    "trench": {"length", "bank", "cover"},
+    "joints": {"conduit", "length", "duct_count"},
+    "fill": {"conduit", "conductors"},
+    "conduit-size": {"type", "conductors"},
+    "conductor-count": {"conduit", "conductor"},
+    "expansion": {"material", "length", "temperatures"},
+    "supports": {"conduit", "length"},
+    "spacers": {"length", "tiers"},
+    "encasement": {"length", "bank"},
+    "pull-tension": {"conduit", "cables", "sections"},
+    "pull-plan": {"conduit", "cables", "sections"},
+}
+
+
+def test_a_default_in_the_other_system_is_converted() -> None:
+    answer = ask("encasement", {"length": quantity(10, "m"), "bank": example("encasement")["bank"]}, "units=metric")
+    assumed = {assumption["field"]: assumption["value"] for assumption in answer["assumptions"]}
+    assert assumed["#/cover/top"] == quantity(76.19999999999999, "mm") or assumed["#/cover/top"]["value"] == (
+        pytest.approx(76.2)
+    )
+    assert assumed["#/concrete_density"]["unit"] == "kg/m3"
+
+
+def test_a_limit_given_in_the_unit_of_the_answer_comes_back_bit_for_bit() -> None:
+    limit = quantity(512.3000000000001, "lbf/ft")
+    answer = ask("pull-tension", example("pull-tension", allowable_sidewall_pressure=limit))
+    assert answer["result"]["allowable_sidewall_pressure"] == limit
+    [broken] = [finding for finding in answer["findings"] if finding["severity"] == "violation"]
+    assert broken["limit"] == limit
+
+
+def test_the_enums_of_the_contract_are_those_of_the_tables() -> None:
+    assert tuple(TradeSize) == TRADE_SIZES
+    assert tuple(ConductorSize) == CONDUCTOR_SIZES
+    assert set(ConduitType) == {row.type for row in TABLES["conduits"]} | {"rtrc"}
+    assert set(ConduitMaterial) == {row.material for row in TABLES["expansion_coefficients"]}
+    assert set(Insulation) | {"bare"} == {name for row in TABLES["conductors"] for name in row.insulations}
+
+
+def test_a_set_over_its_limit_is_an_answer_with_a_violation() -> None:
+    conductors = [{"kind": "listed", "insulation": "THHN", "size": "500 kcmil", "count": 5}]
+    answer = ask("fill", example("fill", conductors=conductors))
+    assert not answer["result"]["within_limit"]
+    [violation] = [finding for finding in answer["findings"] if finding["severity"] == "violation"]
+    assert violation["code"] == "fill_exceeded"
+    assert violation["actual"] > violation["limit"] == 40
+    assert "NFPA 70-2023, Chapter 9, Table 1" in violation["source"]
+
+
+def test_the_answer_follows_the_edition_named() -> None:
+    nipple = {"nipple_length": quantity(18, "in")}
+    older = ask("fill", example("fill", code_edition="2017") | nipple)
+    newer = ask("fill", example("fill", code_edition="2023") | nipple)
+    assert "310.15(B)(3)(a)" in older["findings"][0]["message"]
+    assert "310.15(C)(1)" in newer["findings"][0]["message"]
+    assert older["basis"]["code"] == "NFPA 70-2017"
+    assert "connectors" not in older["findings"][0]["message"]
+    assert "connectors" in newer["findings"][0]["message"]
+    assert older["result"]["limit_rule"] == FillLimitRule.NIPPLE
+    bends = [{"kind": "horizontal_bend", "radius": quantity(3, "ft"), "angle": quantity(95, "deg")}] * 4
+    for edition, section in (("2020", "352.26"), ("2023", "352.24(B)")):
+        answer = ask("pull-tension", example("pull-tension", sections=bends, code_edition=edition))
+        [found] = [finding for finding in answer["findings"] if finding["code"] == "too_many_bends"]
+        assert found["source"] == f"NFPA 70-{edition}, {section}"
+
+
+def test_a_nipple_over_24_inches_is_a_complete_run() -> None:
+    answer = ask("fill", example("fill", nipple_length=quantity(25, "in")))
+    assert "too_long_for_a_nipple" in codes(answer, "caution")
+    assert answer["result"]["limit_percent"] == 40
+
+
+def test_three_conductors_in_the_jam_band_get_a_caution() -> None:
+    def three(diameter: float, count: int = 3) -> dict[str, Any]:
+        return ask(
+            "fill",
+            {
+                "conduit": {"kind": "measured", "inside_diameter": quantity(3, "in")},
+                "conductors": [{"kind": "measured", "diameter": quantity(diameter, "in"), "count": count}],
+            },
+        )
+
+    assert "jam_ratio_in_band" in codes(three(1.0))
+    assert "jam_ratio_in_band" in codes(three(1.1))
+    assert "jam_ratio_in_band" not in codes(three(0.9))
+    assert "jam_ratio_in_band" not in codes(three(1.2))
+    assert "jam_ratio" not in three(0.7, 4)["result"]
+
+
+def test_bare_conductors_take_the_larger_row_unless_told() -> None:
+    def bare(**more: str) -> dict[str, Any]:
+        return ask("fill", example("fill", conductors=[{"kind": "bare", "size": "10 AWG", "count": 1} | more]))
+
+    assumed = bare()
+    assert [assumption["field"] for assumption in assumed["assumptions"]] == ["#/conductors/0/stranding"]
+    assert assumed["result"]["conductor_area"] == bare(stranding="stranded")["result"]["conductor_area"]
+    assert bare(stranding="solid")["result"]["conductor_area"]["value"] < assumed["result"]["conductor_area"]["value"]
+
+
+def test_use_2_is_answered_with_the_row_it_borrows() -> None:
+    conductors = [{"kind": "listed", "insulation": "USE-2", "size": "4/0 AWG", "count": 3}]
+    answer = ask("fill", example("fill", conductors=conductors))
+    assert "use_2_row" in codes(answer, "note")
+    same = ask("fill", example("fill", conductors=[conductors[0] | {"insulation": "RHW-2*"}]))
+    assert same["result"]["conductor_area"] == answer["result"]["conductor_area"]
+
+
+def test_a_set_that_no_size_holds_says_so() -> None:
+    conductors = [{"kind": "listed", "insulation": "THHN", "size": "500 kcmil", "count": 38}]
+    answer = ask("fill", example("fill", conduit=FILL.example["conduit"] | {"trade_size": "6"}, conductors=conductors))
+    assert "no_size_complies" in codes(answer, "caution")
+    assert "smallest_trade_size" not in answer["result"]
+
+
+@pytest.mark.parametrize(
+    ("name", "request_", "expected"),
+    [
+        (
+            "fill",
+            {"conduit": {"kind": "listed", "type": "emt", "trade_size": "6"}},
+            {"#/conduit/trade_size": "trade_size_not_listed"},
+        ),
+        (
+            "fill",
+            {"conduit": {"kind": "listed", "type": "pvc_db_60", "trade_size": "4"}},
+            {"#/conduit/type": "inside_diameter_not_listed"},
+        ),
+        (
+            "fill",
+            {
+                "conduit": {
+                    "kind": "measured",
+                    "inside_diameter": quantity(4, "in"),
+                    "outside_diameter": quantity(100, "mm"),
+                }
+            },
+            {"#/conduit/outside_diameter/value": "outside_not_above_inside"},
+        ),
+        (
+            "fill",
+            {
+                "conduit": {"kind": "listed", "type": "emt", "trade_size": "6"},
+                "conductors": [
+                    {"kind": "listed", "insulation": "THHN", "size": "1250 kcmil", "count": 1},
+                    {"kind": "compact", "insulation": "USE-2", "size": "250 kcmil", "count": 1},
+                    {"kind": "bare", "size": "500 kcmil", "stranding": "solid", "count": 1},
+                ],
+            },
+            {
+                "#/conduit/trade_size": "trade_size_not_listed",
+                "#/conductors/0/size": "conductor_not_listed",
+                "#/conductors/1/insulation": "conductor_not_listed",
+                "#/conductors/2/stranding": "conductor_not_listed",
+            },
+        ),
+        (
+            "fill",
+            {"conductors": [{"kind": "cable", "major_diameter": quantity(3.1, "in"), "count": 1}]},
+            {"#/conductors/0/major_diameter": "wider_than_bore"},
+        ),
+        (
+            "fill",
+            {"conductors": [{"kind": "measured", "diameter": quantity(1.6, "in"), "count": 5}]},
+            {"#/conductors": "more_than_the_bore"},
+        ),
+        ("expansion", {"coefficient": quantity(3e-5, "1/degF")}, {"#/coefficient": "one_of_two"}),
+        (
+            "expansion",
+            {"temperatures": {"kind": "range", "lowest": quantity(90, "degF"), "highest": quantity(30, "degC")}},
+            {"#/temperatures/highest/value": "highest_not_above_lowest"},
+        ),
+        (
+            "expansion",
+            {
+                "temperatures": {
+                    "kind": "range",
+                    "lowest": quantity(0, "degF"),
+                    "highest": quantity(100, "degF"),
+                    "installation": quantity(101, "degF"),
+                }
+            },
+            {"#/temperatures/installation/value": "installation_outside_range"},
+        ),
+        (
+            "expansion",
+            {
+                "temperatures": {
+                    "kind": "range",
+                    "lowest": quantity(0, "degF"),
+                    "highest": quantity(100, "degF"),
+                    "direct_sun": False,
+                    "sun_allowance": quantity(30, "delta_degF"),
+                }
+            },
+            {"#/temperatures/sun_allowance": "contradiction"},
+        ),
+        (
+            "spacers",
+            {"interval": {"kind": "per_stick", "count": 2, "stick_length": quantity(10, "ft")}},
+            {"#/end_offset": "not_with_per_stick"},
+        ),
+        ("encasement", {"trench_width": quantity(20, "in")}, {"#/trench_width/value": "trench_narrower_than_envelope"}),
+        (
+            "encasement",
+            {"bank": {"conduit": {"kind": "measured", "inside_diameter": quantity(4, "in")}, "tiers": [1]}},
+            {"#/bank/conduit/outside_diameter": "missing"},
+        ),
+        (
+            "encasement",
+            {"bank": {"conduit": {"kind": "listed", "type": "emt", "trade_size": "4"}, "tiers": [1]}},
+            {"#/bank/conduit/type": "outside_diameter_not_listed"},
+        ),
+        (
+            "pull-tension",
+            {"conduit": {"kind": "listed", "type": "pvc_schedule_40", "trade_size": "3"}},
+            {"#/cables/0/cable/diameter/value": "cables_do_not_pass"},
+        ),
+        (
+            "pull-tension",
+            {
+                "sections": [
+                    {
+                        "kind": "vertical_bend",
+                        "radius": quantity(3, "ft"),
+                        "entry_grade": quantity(5, "deg"),
+                        "exit_grade": quantity(5, "deg"),
+                    }
+                ],
+                "conduit": {"kind": "listed", "type": "pvc_eb_20", "trade_size": "4"},
+            },
+            {"#/conduit/type": "inside_diameter_not_listed", "#/sections/0/exit_grade": "bend_without_angle"},
+        ),
+        (
+            "pull-tension",
+            {
+                "friction_coefficient": 2.0,
+                "sections": [{"kind": "horizontal_bend", "radius": quantity(3, "ft"), "angle": quantity(360, "deg")}]
+                * 500,
+            },
+            {"#/sections": "tension_beyond_any_rope"},
+        ),
+    ],
+)
+def test_a_question_without_an_answer_names_the_field(
+    name: str, request_: dict[str, Any], expected: dict[str, str]
+) -> None:
+    assert pointers(name, example(name, **request_)) == expected
+
+
+def test_an_arrangement_must_suit_the_number_of_cables() -> None:
+    request = example("pull-tension")
+    request["arrangement"] = "diamond"
+    raised = problem("pull-tension", request)
+    assert raised.errors is not None
+    assert raised.errors[0].allowed == ["triangular", "cradled", "triplexed", "worst_case"]
+
+
+def test_a_conductor_is_given_by_size_or_by_area() -> None:
+    request = example("pull-tension")
+    conductor = request["cables"][0]["cable"]["conductor"]
+    conductor["area"] = quantity(240, "mm2")
+    assert pointers("pull-tension", request) == {"#/cables/0/cable/conductor/area": "one_of_two"}
+    del conductor["size"]
+    pounds = result("pull-tension", request)["allowable_tension"]["value"]
+    assert pounds == pytest.approx(0.008 * 2 * 240 * 1973.525, rel=1e-5)
+    del conductor["area"]
+    assert pointers("pull-tension", request) == {"#/cables/0/cable/conductor/size": "one_of_two"}
+
+
+@pytest.mark.parametrize(
+    ("cables", "conductor", "attachment", "allowed"),
+    [
+        (1, {"material": "copper", "size": "500 kcmil", "count": 1}, "pulling_eye", 4000.0),
+        (3, {"material": "aluminum", "size": "4/0 AWG", "count": 1}, "pulling_eye", 0.003 * 211600 * 2),
+        (1, {"material": "copper", "size": "12 AWG", "count": 4}, "pulling_eye", 0.008 * 6530 * 4 * 0.6),
+        (3, {"material": "copper", "size": "500 kcmil", "count": 1}, "pulling_eye", 8000.0),
+        (3, {"material": "copper", "size": "750 kcmil", "count": 1}, "pulling_eye", 10000.0),
+        (1, {"material": "copper", "size": "500 kcmil", "count": 1}, "basket_grip", 1000.0),
+        (1, None, "pulling_eye", None),
+    ],
+)
+def test_the_allowable_tension_is_the_least_of_its_limits(
+    cables: int, conductor: dict[str, Any] | None, attachment: str, allowed: float | None
+) -> None:
+    request = example("pull-tension", attachment=attachment)
+    [line] = request["cables"]
+    line["count"] = cables
+    line["cable"]["conductor"] = conductor
+    del request["arrangement"]
+    if conductor is None:
+        del line["cable"]["conductor"]
+    answer = ask("pull-tension", request)
+    assert ("tension_not_judged" in codes(answer)) is (conductor is None)
+    if allowed is None:
+        assert not {"allowable_tension", "within_limits"} & set(answer["result"])
+    else:
+        assert answer["result"]["allowable_tension"]["value"] == pytest.approx(allowed, rel=1e-9)
+
+
+def test_five_cables_take_a_flat_weight_correction_under_the_assumptions() -> None:
+    request = example("pull-tension")
+    request["cables"][0]["count"] = 5
+    del request["arrangement"]
+    answer = ask("pull-tension", request)
+    assert answer["result"]["arrangement"] == CableArrangement.MANY
+    assert answer["result"]["weight_correction_factor"] == 1.4
+    assumed = {assumption["field"]: assumption["value"] for assumption in answer["assumptions"]}
+    assert assumed["#/weight_correction_factor"] == 1.4
+    request["weight_correction_factor"] = 1.6
+    assert ask("pull-tension", request)["result"]["weight_correction_factor"] == 1.6
+    assert "clearance" not in answer["result"]
+
+
+def test_a_route_that_runs_away_is_held_back() -> None:
+    sections = [{"kind": "straight", "length": quantity(300, "ft"), "grade": quantity(-40, "deg")}]
+    answer = ask("pull-tension", example("pull-tension", sections=sections))
+    assert "brake_not_judged" in codes(answer, "caution")
+    assert answer["result"]["tension"]["value"] == pytest.approx(0, abs=1e-9)
+    assert answer["result"]["brake_tension"] == answer["result"]["sections"][0]["tension_in"]
+    assert "within_limits" not in answer["result"]
+    assert "sidewall_pressure" not in answer["result"]
+
+
+def test_a_pull_over_its_tension_is_a_violation() -> None:
+    answer = ask("pull-tension", example("pull-tension", allowable_tension=quantity(3000, "lbf")))
+    assert {"tension_exceeded", "sidewall_pressure_exceeded"} == set(codes(answer, "violation"))
+    assert not answer["result"]["within_limits"]
+    assert answer["result"]["allowable_tension"] == quantity(3000.0, "lbf")
+
+
+def test_little_clearance_is_a_caution() -> None:
+    request = example("pull-tension")
+    del request["arrangement"]
+    request["cables"][0]["count"] = 1
+    request["cables"][0]["cable"]["diameter"] = quantity(4.9, "in")
+    assert "little_clearance" in codes(ask("pull-tension", request), "caution")
+
+
+def test_the_grade_of_a_straight_may_be_in_percent() -> None:
+    def tension(grade: dict[str, Any] | None) -> dict[str, Any]:
+        section = {"kind": "straight", "length": quantity(100, "ft")} | ({"grade": grade} if grade else {})
+        return ask("pull-tension", example("pull-tension", sections=[section]))
+
+    assert tension(quantity(100, "percent"))["result"]["tension"]["value"] == pytest.approx(
+        tension(quantity(45, "deg"))["result"]["tension"]["value"]
+    )
+    level = tension(None)
+    assert "#/sections/0/grade" in [assumption["field"] for assumption in level["assumptions"]]
+    assert level["result"]["tension"] == tension(quantity(0, "deg"))["result"]["tension"]
+
+
+def test_a_trench_that_is_the_form_sets_the_width_and_the_waste() -> None:
+    request = {"length": quantity(100, "ft"), "bank": example("encasement")["bank"]}
+    formed, trench = ask("encasement", request), ask("encasement", request | {"trench_width": quantity(30, "in")})
+    assert trench["result"]["envelope_width"]["value"] == pytest.approx(30)
+    assert trench["result"]["gross_volume"]["value"] > formed["result"]["gross_volume"]["value"]
+    waste = [
+        next(assumption["value"] for assumption in answer["assumptions"] if assumption["field"] == "#/waste_percent")
+        for answer in (formed, trench)
+    ]
+    assert waste == [5, 10]
+
+
+def test_thin_cover_is_a_caution() -> None:
+    cover = {side: quantity(1.5, "in") for side in ("top", "bottom", "side")}
+    answer = ask("encasement", example("encasement", cover=cover))
+    assert codes(answer).count("thin_envelope") == 3
+
+
+def test_a_tier_wider_than_the_one_below_is_a_caution() -> None:
+    assert "tier_overhangs" in codes(ask("spacers", example("spacers", tiers=[2, 3])), "caution")
+
+
+def test_spacers_by_stick_need_no_end_offset() -> None:
+    request = without("spacers", "end_offset")
+    request["interval"] = {"kind": "per_stick", "count": 2, "stick_length": quantity(10, "ft")}
+    answer = ask("spacers", request, "working=true")
+    assert answer["result"]["station_count"] == 60
+    assert answer["result"]["actual_spacing"]["value"] == pytest.approx(5)
+
+
+def test_stations_far_apart_are_a_caution() -> None:
+    interval = {"kind": "distance", "distance": quantity(12, "ft")}
+    assert "spacing_beyond_published" in codes(ask("spacers", example("spacers", interval=interval)), "caution")
+
+
+def test_a_single_station_has_no_spacing() -> None:
+    found = result("spacers", example("spacers", length=quantity(1, "ft"), end_offset=quantity(0.5, "ft")))
+    assert found["station_count"] == 1
+    assert "actual_spacing" not in found
+
+
+def test_top_pieces_close_the_stacks() -> None:
+    closed = result("spacers", example("spacers", top_closure="cap"))
+    assert closed["top_piece_count"] == 3 * closed["station_count"]
+    assert closed["total_count"] == 11 * closed["station_count"]
+
+
+def test_the_sun_allowance_is_added_once() -> None:
+    def difference(**more: Any) -> float:
+        temperatures = {"kind": "range", "lowest": quantity(20, "degF"), "highest": quantity(100, "degF")} | more
+        request = without("expansion", "setting_temperatures") | {"temperatures": temperatures}
+        found = result("expansion", request)
+        return float(found["temperature_difference"]["value"])
+
+    assert difference() == 80
+    assert difference(direct_sun=False) == 80
+    assert difference(direct_sun=True) == 110
+    assert difference(direct_sun=True, sun_allowance=quantity(20, "delta_degF")) == 100
+    assert difference(sun_allowance=quantity(20, "delta_degF")) == 100
+
+
+def test_a_short_run_needs_no_fitting() -> None:
+    answer = ask("expansion", example("expansion", length=quantity(4, "ft")))
+    assert not answer["result"]["fitting_required"]
+    assert answer["result"]["fitting_count"] == 0
+    assert "piston_opening" not in answer["result"]
+    assert "fitting_spacing" not in answer["result"]
+
+
+def test_steel_borrows_the_trigger_and_says_so() -> None:
+    answer = ask("expansion", example("expansion", material="steel"))
+    assert "trigger_borrowed" in codes(answer, "note")
+    coefficient = without("expansion", "material") | {"coefficient": quantity(6.5e-6, "1/degF")}
+    assert ask("expansion", coefficient)["result"]["length_change"] == answer["result"]["length_change"]
