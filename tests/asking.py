@@ -10,6 +10,10 @@ from typing import Any
 from ductrun.http.calculations import answer_to
 from ductrun.http.exchange import read_query
 from ductrun.http.problems import ProblemRaised
+from ductrun.kit.completing import completed
+from ductrun.kit.reading import reader_of
+from ductrun.kit.telling import US
+from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects import OPERATIONS
 
 PUBLISHED = Path(__file__).parent / "published" / "data"
@@ -23,6 +27,14 @@ def ask(operation: str, request: Any, query: str = "") -> dict[str, Any]:
     chosen = read_query(query.encode())
     answer: dict[str, Any] = json.loads(_ANSWERS[operation](body, chosen))
     return answer
+
+
+def complete(operation: str, request: Any) -> Any:
+    """Give a request completed with what is assumed of it."""
+    one = next(one for one in OPERATIONS if one.name == operation)
+    sheet = Worksheet(US)
+    one.compute(reader_of(one.request)(json.dumps(request).encode()), sheet)
+    return completed(request, sheet.book)
 
 
 def result(operation: str, request: Any, query: str = "") -> dict[str, Any]:

@@ -51,8 +51,8 @@ def limit_of(name: str, count: int = 800) -> Callable[[], float]:
     for request in requests:
         sheet = Worksheet(US, working=False)
         result = operation.compute(request, sheet)
-        basis = Basis("", TABLES.hash, "", tuple(sheet.sources))
-        made.append(Answer(result, sheet.findings, sheet.assumptions, basis, NOTICE))
+        basis = Basis("", TABLES.hash, "", tuple(sheet.book.sources))
+        made.append(Answer(result, sheet.book.findings, sheet.assumptions, basis, NOTICE))
     encode = msgspec.json.Encoder().encode
 
     def limit() -> float:

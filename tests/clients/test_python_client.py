@@ -89,7 +89,7 @@ def test_a_request_is_written_in_types(client: Any, library: SimpleNamespace) ->
     assert answer.findings[0].severity is models.Severity.VIOLATION
     assert answer.result.conduit_area.unit is models.AreaUnit.MM2
     assert answer.working
-    assert answer.assumptions[0].field == "#/code_edition"
+    assert answer.assumptions[0].pointers[0] == "#/code_edition"
 
 
 def test_a_batch_comes_back_typed(client: Any, library: SimpleNamespace) -> None:

@@ -80,7 +80,7 @@ def test_the_python_of_the_page_runs(address: str, monkeypatch: pytest.MonkeyPat
     for program in fences(PAGE, "python"):
         exec(program.replace("http://127.0.0.1:8000", address), {})  # noqa: S102
     single, stream = capsys.readouterr().out.splitlines()
-    assert single.startswith("61 ['#/interval'")
+    assert single.startswith("61 [['#/interval']")
     assert stream == "1000 21 221"
 
 

@@ -43,20 +43,6 @@ def _step(node: dict[str, Any], step: str, root: dict[str, Any]) -> list[dict[st
     return variants(node["items"], root) if step.isdigit() and "items" in node else []
 
 
-def set_at(body: Any, pointer: str, value: Any) -> Any:
-    """Give a body with a value where a pointer points; objects on the way are made."""
-    body = copy.deepcopy(body)
-    *path, last = pointer[2:].split("/")
-    node = body
-    for step in path:
-        node = node[int(step)] if isinstance(node, list) else node.setdefault(step, {})
-    if isinstance(node, list):
-        node[int(last)] = value
-    else:
-        node[last] = value
-    return body
-
-
 def shortest(operation: str) -> Any:
     """Give the example of an operation without any member that may be left out and is not needed for an answer."""
     root = SCHEMAS[operation]

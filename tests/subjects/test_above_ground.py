@@ -73,7 +73,7 @@ def test_the_crew_carries_a_table_of_openings() -> None:
 
 def test_both_conventions_are_given_and_the_default_is_stated() -> None:
     stated = move()
-    assumed = {assumption["field"]: assumption for assumption in stated["assumptions"]}
+    assumed = {place: assumption for assumption in stated["assumptions"] for place in assumption["pointers"]}
     assert assumed["#/piston_convention"]["value"] == "full_travel"
     assert "closed at the highest" in assumed["#/piston_convention"]["source"]
     assert stated["result"]["piston_opening"]["value"] == pytest.approx(6 * 80 / 140)
@@ -84,7 +84,9 @@ def test_both_conventions_are_given_and_the_default_is_stated() -> None:
 
 def test_the_default_convention_is_stated_once_for_many_runs() -> None:
     answer = move(length=None, straight_runs=[quantity(90, "ft"), quantity(80, "ft")])
-    assert [assumption["field"] for assumption in answer["assumptions"]].count("#/piston_convention") == 1
+    assert [place for assumption in answer["assumptions"] for place in assumption["pointers"]].count(
+        "#/piston_convention"
+    ) == 1
 
 
 def test_a_setting_temperature_outside_of_the_range_is_refused() -> None:

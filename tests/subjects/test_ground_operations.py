@@ -256,7 +256,7 @@ def test_reinforcing_by_hand() -> None:
         (400 + 400 / 12) * 0.668 + 101 * 2 * 35 / 12 * 0.376  # ASTM A615, from memory
     )
     short = ask("encasement", example("encasement", reinforcing={"bar_count": 4, "bar_size": "no_4"}))
-    assumed = {assumption["field"]: assumption["value"] for assumption in short["assumptions"]}
+    assumed = {place: assumption["value"] for assumption in short["assumptions"] for place in assumption["pointers"]}
     assert assumed["#/reinforcing/lap_length"] == {"value": pytest.approx(20), "unit": "in"}
     assert refused("encasement", example("encasement", reinforcing=bars | {"edge_cover": quantity(12, "in")})) == {
         "#/reinforcing/edge_cover": "does_not_fit"
@@ -333,12 +333,12 @@ def test_ducts_that_sink_need_no_anchor() -> None:
 def test_the_mass_of_a_duct_comes_from_its_wall_and_is_told() -> None:
     request = example("flotation")
     del request["duct_mass_per_length"]
-    assumed = {one["field"]: one["value"] for one in ask("flotation", request)["assumptions"]}
+    assumed = {place: one["value"] for one in ask("flotation", request)["assumptions"] for place in one["pointers"]}
     # Schedule 40 trade 4: 0.237 in wall; pi x 4.263 x 0.237 in2 of PVC at 87.4 lb/ft3
     assert assumed["#/duct_mass_per_length"]["value"] == pytest.approx(math.pi * 4.263 * 0.237 / 144 * 87.4)
     measured = {"kind": "measured", "inside_diameter": quantity(4, "in"), "outside_diameter": quantity(4.5, "in")}
     request["bank"]["conduit"] = measured
-    assumed = {one["field"]: one["value"] for one in ask("flotation", request)["assumptions"]}
+    assumed = {place: one["value"] for one in ask("flotation", request)["assumptions"] for place in one["pointers"]}
     assert assumed["#/duct_mass_per_length"]["value"] == pytest.approx(math.pi * 4.25 * 0.25 / 144 * 87.4)
     del request["anchor_capacity"]
     assert result("flotation", request)["tie_down_count"] == 2
@@ -479,7 +479,7 @@ def test_solvent_vapor_and_wet_concrete_are_always_cautioned() -> None:
 def test_no_default_in_the_ground_is_silent() -> None:
     def assumed(name: str, *left_out: str) -> dict[str, Any]:
         request = {key: value for key, value in example(name).items() if key not in left_out}
-        return {one["field"]: one["value"] for one in ask(name, request)["assumptions"]}
+        return {place: one["value"] for one in ask(name, request)["assumptions"] for place in one["pointers"]}
 
     assert assumed("joints", "cord_tail", "mandrel_clearance") == {
         "#/cord_tail": quantity(10, "ft"),

@@ -134,14 +134,16 @@ def test_a_grade_left_out_goes_on_from_the_section_before() -> None:
     given = pull([straight(50, 0), turn(3, 90), straight(200, 90)])
     left_out = pull([straight(50, 0), turn(3, 90), straight(200)])
     assert left_out["result"] == given["result"]
-    assert [one["field"] for one in left_out["assumptions"]] == [one["field"] for one in given["assumptions"]]
+    assert [place for one in left_out["assumptions"] for place in one["pointers"]] == [
+        place for one in given["assumptions"] for place in one["pointers"]
+    ]
     through = pull([straight(50, 1), level_bend(3, 90), straight(200)])["result"]["sections"][2]
     assert through == pull([straight(50, 1), level_bend(3, 90), straight(200, 1)])["result"]["sections"][2]
 
 
 def test_only_the_grade_a_route_begins_with_is_assumed() -> None:
     answer = pull([straight(50), turn(3, 45), turn(3, 0), straight(50)])
-    fields = [assumption["field"] for assumption in answer["assumptions"]]
+    fields = [place for assumption in answer["assumptions"] for place in assumption["pointers"]]
     assert [field for field in fields if "grade" in field] == ["#/sections/0/grade"]
 
 
@@ -282,6 +284,12 @@ def test_where_the_arrangement_is_not_sure_the_brake_reckons_with_the_least_fric
     assert brakes["worst_case"] == brakes["triangular"] > brakes["cradled"]
 
 
+def test_a_weight_correction_that_is_given_never_lessens_the_brake() -> None:
+    brake = pull(drop(500))["result"]["braking_case"]["brake_tension"]["value"]
+    given = pull(drop(500), weight_correction_factor=3)["result"]["braking_case"]["brake_tension"]["value"]
+    assert given == pytest.approx(brake)
+
+
 def test_a_last_straight_is_found_where_a_longer_one_would_need_a_brake_that_is_not_known() -> None:
     route = [straight(300, 0), turn(6, -45), straight(10)]
     answer = pull(route, find_largest=True)
@@ -393,7 +401,9 @@ def test_the_low_friction_is_that_of_the_conduit_and_of_a_known_jacket() -> None
         lines = copy.deepcopy(EXAMPLES["pull-tension"]["cables"])
         lines[0]["cable"] |= cable
         answer = pull(VALLEY, cables=lines)
-        assumed = {one["field"]: one for one in answer["assumptions"]}["#/braking_friction_coefficient"]
+        assumed = {place: one for one in answer["assumptions"] for place in one["pointers"]}[
+            "#/braking_friction_coefficient"
+        ]
         assert "lowest published" in assumed["source"]
         return float(assumed["value"])
 
@@ -404,7 +414,7 @@ def test_the_low_friction_is_that_of_the_conduit_and_of_a_known_jacket() -> None
 
 def test_a_level_route_assumes_no_low_friction() -> None:
     answer = pull([straight(100, 0), level_bend(3, 90), straight(100, 1)])
-    assert "#/braking_friction_coefficient" not in [one["field"] for one in answer["assumptions"]]
+    assert "#/braking_friction_coefficient" not in [place for one in answer["assumptions"] for place in one["pointers"]]
     assert "braking_case" not in answer["result"]
 
 
@@ -412,7 +422,7 @@ def test_a_slippery_pull_reckons_with_its_own_friction() -> None:
     answer = pull(VALLEY, friction_coefficient=0.12)
     assert answer["result"]["braking_case"]["brake_tension"] == answer["result"]["brake_tension"]
     assert answer["result"]["braking_case"]["friction_coefficient"] == 0.12
-    assert "#/braking_friction_coefficient" not in [one["field"] for one in answer["assumptions"]]
+    assert "#/braking_friction_coefficient" not in [place for one in answer["assumptions"] for place in one["pointers"]]
 
 
 def test_friction_cases_carry_their_own_brakes() -> None:

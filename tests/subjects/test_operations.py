@@ -51,7 +51,7 @@ def test_the_same_body_gives_the_same_bytes(name: str) -> None:
 
 def test_what_is_left_out_comes_back_with_value_and_source() -> None:
     answer = ask("pull-tension", without("pull-tension", "friction_coefficient", "attachment", "code_edition"))
-    assumed = {assumption["field"]: assumption for assumption in answer["assumptions"]}
+    assumed = {place: assumption for assumption in answer["assumptions"] for place in assumption["pointers"]}
     assert assumed["#/friction_coefficient"]["value"] == 0.5
     assert "IEWC" in assumed["#/friction_coefficient"]["source"]
     assert assumed["#/attachment"]["value"] == "pulling_eye"
@@ -62,7 +62,11 @@ def test_what_is_left_out_comes_back_with_value_and_source() -> None:
 @pytest.mark.parametrize("name", NAMES)
 def test_refusing_assumptions_lists_every_field_that_is_missing(name: str) -> None:
     request = {key: value for key, value in example(name).items() if key in REQUIRED[name]}
-    assumed = {assumption["field"]: assumption["value"] for assumption in ask(name, request)["assumptions"]}
+    assumed = {
+        place: assumption["value"]
+        for assumption in ask(name, request)["assumptions"]
+        for place in assumption["pointers"]
+    }
     raised = problem(name, request, "assumptions=refuse")
     assert raised.kind.name == "assumptions_refused"
     assert raised.errors is not None
@@ -90,7 +94,7 @@ REQUIRED = {
 
 def test_a_default_in_the_other_system_is_converted() -> None:
     answer = ask("encasement", {"length": quantity(10, "m"), "bank": example("encasement")["bank"]}, "units=metric")
-    assumed = {assumption["field"]: assumption["value"] for assumption in answer["assumptions"]}
+    assumed = {place: assumption["value"] for assumption in answer["assumptions"] for place in assumption["pointers"]}
     assert assumed["#/cover/top"] == quantity(76.19999999999999, "mm") or assumed["#/cover/top"]["value"] == (
         pytest.approx(76.2)
     )
@@ -168,7 +172,9 @@ def test_bare_conductors_take_the_larger_row_unless_told() -> None:
         return ask("fill", example("fill", conductors=[{"kind": "bare", "size": "10 AWG", "count": 1} | more]))
 
     assumed = bare()
-    assert [assumption["field"] for assumption in assumed["assumptions"]] == ["#/conductors/0/stranding"]
+    assert [place for assumption in assumed["assumptions"] for place in assumption["pointers"]] == [
+        "#/conductors/0/stranding"
+    ]
     assert assumed["result"]["conductor_area"] == bare(stranding="stranded")["result"]["conductor_area"]
     assert bare(stranding="solid")["result"]["conductor_area"]["value"] < assumed["result"]["conductor_area"]["value"]
 
@@ -380,7 +386,7 @@ def test_five_cables_take_a_flat_weight_correction_under_the_assumptions() -> No
     answer = ask("pull-tension", request)
     assert answer["result"]["arrangement"] == CableArrangement.MANY
     assert answer["result"]["weight_correction_factor"] == 1.4
-    assumed = {assumption["field"]: assumption["value"] for assumption in answer["assumptions"]}
+    assumed = {place: assumption["value"] for assumption in answer["assumptions"] for place in assumption["pointers"]}
     assert assumed["#/weight_correction_factor"] == 1.4
     request["weight_correction_factor"] = 1.6
     assert ask("pull-tension", request)["result"]["weight_correction_factor"] == 1.6
@@ -421,7 +427,7 @@ def test_the_grade_of_a_straight_may_be_in_percent() -> None:
         tension(quantity(45, "deg"))["result"]["tension"]["value"]
     )
     level = tension(None)
-    assert "#/sections/0/grade" in [assumption["field"] for assumption in level["assumptions"]]
+    assert "#/sections/0/grade" in [place for assumption in level["assumptions"] for place in assumption["pointers"]]
     assert level["result"]["tension"] == tension(quantity(0, "deg"))["result"]["tension"]
 
 
@@ -431,7 +437,7 @@ def test_a_trench_that_is_the_form_sets_the_width_and_the_waste() -> None:
     assert trench["result"]["envelope_width"]["value"] == pytest.approx(30)
     assert trench["result"]["gross_volume"]["value"] > formed["result"]["gross_volume"]["value"]
     waste = [
-        next(assumption["value"] for assumption in answer["assumptions"] if assumption["field"] == "#/waste_percent")
+        next(assumption["value"] for assumption in answer["assumptions"] if "#/waste_percent" in assumption["pointers"])
         for answer in (formed, trench)
     ]
     assert waste == [5, 10]

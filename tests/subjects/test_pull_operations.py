@@ -37,7 +37,7 @@ OF_THE_SET = {"arrangement", "weight_correction_factor"}
 
 
 def assumed(answer: dict[str, Any]) -> dict[str, Any]:
-    return {assumption["field"]: assumption["value"] for assumption in answer["assumptions"]}
+    return {place: assumption["value"] for assumption in answer["assumptions"] for place in assumption["pointers"]}
 
 
 @pytest.mark.parametrize(

@@ -180,7 +180,7 @@ def _lie_in(
     if len(diameters) > 1 and not _equal(diameters[:3]):
         share = 1.0  # the larger cable may carry nearly all of the tension
     room = (bore, diameter)
-    least = 1.0 if way is Arrangement.MANY and given is None else taken  # the flat factor is a high one
+    least = 1.0 if way is Arrangement.MANY else min(taken, geometric)  # the flat factor, as a given one, is a high one
     return Lie(way, ratio, taken, least, share, clearance(way, *room), handbook_clearance(way, *room))
 
 

@@ -6,7 +6,7 @@ small ASGI application for each operation.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from typing import Any, Protocol
 
 from fastapi.routing import APIRoute
@@ -20,7 +20,7 @@ from ductrun.http.exchange import Chosen, ClientGone, read_body, read_query, sen
 from ductrun.http.faults import errors_of, errors_of_faults
 from ductrun.http.gate import REQUEST_ID
 from ductrun.http.problems import ProblemError, ProblemRaised
-from ductrun.kit.answers import NOTICE, Answer, Basis
+from ductrun.kit.answers import NOTICE, Answer, Assumption, Basis
 from ductrun.kit.forms import Form
 from ductrun.kit.reading import REFUSED, reader_of
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
@@ -45,16 +45,17 @@ def answer_to(operation: Operation[Any, Any]) -> Callable[[bytes, Chosen], bytes
             result = compute(request, sheet)
         except UnanswerableError as error:
             raise ProblemRaised("unanswerable", str(error)[:2000], errors_of_faults(error.faults)) from None
-        if chosen.refuse_assumptions and sheet.assumptions:
-            raise _refusal(sheet)
+        book, assumptions = sheet.book, sheet.assumptions
+        if chosen.refuse_assumptions and assumptions:
+            raise _refusal(assumptions)
         written: bytes = _encode(
             Answer(
                 result,
-                sheet.findings,
-                sheet.assumptions,
-                Basis(__version__, TABLES.hash, f"NFPA 70-{sheet.edition}", tuple(sheet.sources)),
+                book.findings,
+                assumptions,
+                Basis(__version__, TABLES.hash, f"NFPA 70-{book.edition}", tuple(book.sources)),
                 NOTICE,
-                UNSET if sheet.working is None else sheet.working,
+                UNSET if book.working is None else book.working,
             )
         )
         # a number that is not finite would be written as null, and an answer holds no other null
@@ -76,15 +77,16 @@ def _read_slowly(form: type[Form], body: bytes) -> Any:
         raise ProblemRaised("invalid_request", f"{len(errors)} field(s) cannot be used.", errors) from None
 
 
-def _refusal(sheet: Worksheet) -> ProblemRaised:
+def _refusal(assumptions: Sequence[Assumption]) -> ProblemRaised:
     errors = [
         ProblemError(
             "assumption_needed",
             f"Give this field; without it this would be assumed: {assumption.source}.",
-            pointer=assumption.field,
+            pointer=pointer,
             allowed=assumption.value,
         )
-        for assumption in sheet.assumptions
+        for assumption in assumptions
+        for pointer in assumption.pointers
     ]
     return ProblemRaised("assumptions_refused", f"{len(errors)} field(s) would have to be assumed.", errors)
 

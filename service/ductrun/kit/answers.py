@@ -80,9 +80,9 @@ class Finding(Struct, frozen=True, gc=False):
 
 
 class Assumption(Struct, frozen=True, gc=False):
-    """A value taken because the caller gave none, and where it comes from."""
+    """A value taken because the caller gave none, where it comes from, and every member it stands in for."""
 
-    field: str
+    pointers: list[str]
     value: float | str | bool | AnyQuantity
     source: str
 

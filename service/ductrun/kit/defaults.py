@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Callable
+from dataclasses import dataclass, replace
 from enum import StrEnum
-from typing import Generic, TypeVar
+from typing import Any, Generic, TypeVar
 
 from ductrun.tables import TABLES
 from ductrun.tables.rows import Row
@@ -20,11 +21,31 @@ _CITATIONS: dict[str, str] = {source.id: source.citation for source in TABLES["s
 
 @dataclass(frozen=True, slots=True)
 class Default(Generic[T]):
-    """A default value and where it comes from, in words and as the id of its source."""
+    """A default value and where it comes from, in words and as the id of its source.
+
+    `written` is the value in the form of the request's schema, in the table's own unit, where that is another than the
+    value itself.
+    """
 
     value: T
     source: str
     source_id: str
+    written: Any = None
+
+    def written_as(self, form: Callable[[Any], Any]) -> Default[T]:
+        """Give the default of a member whose form in a request holds the value in it."""
+        return replace(self, written=form(_plain(self.value)))
+
+    @property
+    def given(self) -> Any:
+        """What a request would hold in the place of the default."""
+        return _plain(self.value) if self.written is None else self.written
+
+
+def _plain(value: Any) -> Any:
+    if hasattr(value, "unit"):  # a quantity, or one that is told
+        return {"value": value.value, "unit": str(value.unit)}
+    return str(value) if isinstance(value, str) else value
 
 
 def citation(source_id: str) -> str:

@@ -1,7 +1,8 @@
 """The sheet a calculation writes on: what was assumed, what was found, how it was worked out, on which sources.
 
 A calculation takes its request and a sheet and returns its result; everything an answer says beside the result is
-on the sheet. A question without an answer is raised as Unanswerable, with every fault and where it lies.
+on the sheet. Every sheet of an answer writes into one book. A question without an answer is raised as Unanswerable,
+with every fault and where it lies.
 """
 
 from __future__ import annotations
@@ -69,54 +70,115 @@ class Gathering:
             raise UnanswerableError(*self.faults)
 
 
-class Worksheet:
-    """Collects what an answer says beside its result. `working` is None unless the caller asked for it."""
+class Book:
+    """What all sheets of one answer write into. `working` is None unless the caller asked for it.
 
-    __slots__ = ("assumptions", "edition", "findings", "sources", "tell", "working")
+    `settled` holds what was taken because the caller gave nothing, by the pointer of the member left out.
+    """
 
-    def __init__(self, tell: Telling, *, working: bool) -> None:
-        """Start a sheet in the units of the answer."""
-        self.tell = tell
+    __slots__ = ("cautioned", "edition", "findings", "settled", "sources", "working")
+
+    def __init__(self, *, working: bool) -> None:
+        """Start an empty book."""
         self.working: list[Step] | None = [] if working else None
         self.findings: list[Finding] = []
-        self.assumptions: list[Assumption] = []
+        self.cautioned: set[str] = set()
+        self.settled: dict[str, Default[Any]] = {}
         self.sources: dict[str, None] = {}  # in the order in which they were cited
         self.edition: str = CODE_EDITION.value.value
 
-    def settle(self, field: str, given: T | None, default: Default[T]) -> T:
+
+class Worksheet:
+    """A sheet of the book of an answer, about one part of the request.
+
+    It knows two places: `place`, where the members it settles were given, and `about`, what its findings are about
+    where that is another place. Members are named relative to them: `bedding`, `sections/3/made`.
+    """
+
+    __slots__ = ("about", "book", "place", "tell")
+
+    def __init__(
+        self,
+        tell: Telling,
+        *,
+        working: bool = False,
+        place: str = "#",
+        about: str | None = None,
+        book: Book | None = None,
+    ) -> None:
+        """Start a book in the units of the answer, or a sheet in one."""
+        self.tell = tell
+        self.place = place
+        self.about = about
+        self.book = Book(working=working) if book is None else book
+
+    def within(self, member: str, about: str | None = None) -> Worksheet:
+        """Give the sheet of a part: its members lie within `member`; its findings are about `about`, if that is given,
+        a pointer.
+        """
+        return Worksheet(self.tell, place=self.pointer(member), about=about or self.about, book=self.book)
+
+    def pointer(self, member: str = "") -> str:
+        """Give the JSON pointer of a member of this part, of the part itself without one."""
+        if member.startswith("#"):
+            return self.place + member[1:]
+        return f"{self.place}/{member}" if member else self.place
+
+    @property
+    def working(self) -> list[Step] | None:
+        """The lines of the working, None unless the caller asked for them."""
+        return self.book.working
+
+    @property
+    def edition(self) -> str:
+        """The code edition the answer follows."""
+        return self.book.edition
+
+    def settle(self, member: str, given: T | None, default: Default[T]) -> T:
         """Give what the caller gave, or the default, which then stands under the assumptions."""
         if given is not None:
             return given
-        value: Any = default.value
-        told = self.tell.given(value) if isinstance(value, Quantity) else value
-        self.assume(field, told, default.source, default.source_id)
+        self.book.settled[self.pointer(member)] = default
+        self.book.sources[default.source_id] = None
         return default.value
 
-    def settle_once(self, field: str, given: T | None, default: Default[T]) -> T:
-        """Settle a field that is asked for several times and stands under the assumptions once."""
-        if given is None and any(assumption.field == field for assumption in self.assumptions):
-            return default.value
-        return self.settle(field, given, default)
+    def assume(self, member: str, value: Any, source: str, source_id: str) -> None:
+        """Put a value that follows from other members and from a table under the assumptions."""
+        self.settle(member, None, Default(value, source, source_id))
 
-    def assume(self, field: str, value: float | str | bool | AnyQuantity, source: str, source_id: str) -> None:
-        """Put a value the caller left out under the assumptions."""
-        self.assumptions.append(Assumption(field, value, source))
-        self.cite(source_id)
+    @property
+    def assumptions(self) -> list[Assumption]:
+        """Tell what was assumed, alike ones once with every member they stand in for."""
+        told: dict[tuple[str, str, str], Assumption] = {}
+        for pointer, default in self.book.settled.items():
+            key = (default.source_id, default.source, str(default.value))
+            if key in told:
+                told[key].pointers.append(pointer)
+                continue
+            value: Any = default.value
+            if isinstance(value, Quantity):
+                value = self.tell.given(value)
+            told[key] = Assumption([pointer], value, default.source)
+        return list(told.values())
+
+    def fault(self, member: str, code: str, message: str, allowed: Any = None) -> Fault:
+        """Give a fault of a member of this part."""
+        return Fault(self.pointer(member), code, message, allowed)
 
     def follow_edition(self, given: CodeEdition | None) -> None:
         """Follow the code edition the caller named, or the default one."""
-        self.edition = self.settle("#/code_edition", given, CODE_EDITION)
+        self.book.edition = self.settle("code_edition", given, CODE_EDITION)
 
     def rule(self, name: str) -> str:
         """Say where a rule of the code stands in the edition of this answer."""
         row = _SECTIONS[name]
-        section = {"2017": row.edition_2017, "2020": row.edition_2020, "2023": row.edition_2023}[self.edition]
+        section = {"2017": row.edition_2017, "2020": row.edition_2020, "2023": row.edition_2023}[self.book.edition]
         self.cite(row.source)
-        return f"NFPA 70-{self.edition}, {section}"
+        return f"NFPA 70-{self.book.edition}, {section}"
 
     def cite(self, *source_ids: str) -> None:
         """Add sources to the basis, each once."""
-        self.sources.update(dict.fromkeys(source_ids))
+        self.book.sources.update(dict.fromkeys(source_ids))
 
     def find(
         self,
@@ -128,8 +190,11 @@ class Worksheet:
         limit: Figure | None = None,
         pointer: str | None = None,
     ) -> None:
-        """Add a finding; `pointer` is the member of the request it is about."""
-        self.findings.append(
+        """Add a finding about a member of this part, or about the part."""
+        where = self.about
+        if where is None and pointer is not None:
+            where = self.pointer(pointer)
+        self.book.findings.append(
             Finding(
                 severity,
                 code,
@@ -137,14 +202,20 @@ class Worksheet:
                 source,
                 UNSET if actual is None else actual,
                 UNSET if limit is None else limit,
-                UNSET if pointer is None else pointer,
+                UNSET if where is None else where,
             )
         )
 
+    def caution(self, code: str, message: str, source: str) -> None:
+        """Give a usual caution of the work at hand, once an answer however many parts call for it."""
+        if code not in self.book.cautioned:
+            self.book.cautioned.add(code)
+            self.book.findings.append(Finding(Severity.CAUTION, code, message, source))
+
     def show(self, symbol: str, formula: str, substituted: str, value: Figure) -> None:
         """Add a line of working, if the caller asked for the working."""
-        if self.working is not None:
-            self.working.append(Step(symbol, formula, substituted, value))
+        if self.book.working is not None:
+            self.book.working.append(Step(symbol, formula, substituted, value))
 
 
 def text_of(told: AnyQuantity) -> str:

@@ -15,15 +15,15 @@ T = TypeVar("T", bound="Assumption")
 
 @_attrs_define
 class Assumption:
-    """A value taken because the caller gave none, and where it comes from.
+    """A value taken because the caller gave none, where it comes from, and every member it stands in for.
 
     Attributes:
-        field (str):
+        pointers (list[str]):
         source (str):
         value (AnyQuantity | bool | float | str):
     """
 
-    field: str
+    pointers: list[str]
     source: str
     value: AnyQuantity | bool | float | str
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
@@ -31,7 +31,7 @@ class Assumption:
     def to_dict(self) -> dict[str, Any]:
         from ..models.any_quantity import AnyQuantity  # noqa: PLC0415
 
-        field = self.field
+        pointers = self.pointers
 
         source = self.source
 
@@ -45,7 +45,7 @@ class Assumption:
         field_dict.update(self.additional_properties)
         field_dict.update(
             {
-                "field": field,
+                "pointers": pointers,
                 "source": source,
                 "value": value,
             }
@@ -58,7 +58,7 @@ class Assumption:
         from ..models.any_quantity import AnyQuantity  # noqa: PLC0415
 
         d = dict(src_dict)
-        field = d.pop("field")
+        pointers = cast(list[str], d.pop("pointers"))
 
         source = d.pop("source")
 
@@ -76,7 +76,7 @@ class Assumption:
         value = _parse_value(d.pop("value"))
 
         assumption = cls(
-            field=field,
+            pointers=pointers,
             source=source,
             value=value,
         )

@@ -131,9 +131,8 @@ def _duct_mass(
     source = (
         f"outside diameter and wall, PVC of {PVC_DENSITY.value} ({PVC_DENSITY.source})" if wall else "no wall on file"
     )
-    field = "#/duct_mass_per_length"
-    if not any(assumption.field == field for assumption in sheet.assumptions):
-        sheet.assume(field, told, source, PVC_DENSITY.source_id)
+    if sheet.pointer("duct_mass_per_length") not in sheet.book.settled:
+        sheet.assume("duct_mass_per_length", told, source, PVC_DENSITY.source_id)
     return mass, inside
 
 

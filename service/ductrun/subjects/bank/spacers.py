@@ -22,7 +22,7 @@ from ductrun.subjects.parts.bank import Tiers, caution_overhang
 from ductrun.tables import TABLES
 from ductrun.units import Length
 
-INTERVAL = quantity("spacers.interval", Length)
+INTERVAL = quantity("spacers.interval", Length).written_as(lambda value: {"kind": "distance", "distance": value})
 END_OFFSET = quantity("spacers.end_offset", Length)
 DUCTS_PER_SPACER = count("spacers.ducts_per_spacer")
 TOP_CLOSURE = choice("spacers.top_closure", TopClosure)

@@ -167,7 +167,7 @@ def _settings(
     asked += request.setting_temperatures or []
     if not asked:
         return []
-    centered = sheet.settle_once("#/piston_convention", request.piston_convention, CONVENTION)
+    centered = sheet.settle("#/piston_convention", request.piston_convention, CONVENTION)
     settings = []
     for temperature in asked:
         if centered is PistonConvention.CENTERED:

@@ -177,7 +177,7 @@ def lie_in(
     if not engineering.passes(diameters, bore):
         raise UnanswerableError(_too_large(cables, bore, pointer))
     if len(diameters) > 4 and factor is None:
-        sheet.settle_once("#/weight_correction_factor", None, MANY_CABLES)
+        sheet.settle("#/weight_correction_factor", None, MANY_CABLES)
     lie = engineering.lie_of(diameters, bore, arrangement, factor, MANY_CABLES.value)
     sheet.cite("wall-reactions", "pulling-arrangement")
     if engineering.acts_as_three(diameters):

@@ -27,7 +27,7 @@ from ductrun.subjects.pulling.pull_tension import OPERATION as PULL_TENSION
 from ductrun.subjects.pulling.settled import Pulling
 from ductrun.subjects.pulling.telling import BrakingCase, told_brake, told_braking_case
 
-BOX_POSITIONS = choice("pulling.box_positions", BoxPlacing)
+BOX_POSITIONS = choice("pulling.box_positions", BoxPlacing).written_as(lambda kind: {"kind": kind})
 MOST_POSITIONS = 400
 _TOUCHES = 1e-6  # m: a position this close to the end of a section stands at it
 
