@@ -119,7 +119,7 @@ def _duct_mass(
         outside = conduit.outside_diameter.si if conduit.outside_diameter is not None else 0.0
         wall = (outside - conduit.inside_diameter.si) / 2
     else:
-        row = find_row(conduit, pointer)
+        row = find_row(conduit, sheet.within(pointer))
         outside = row.outside_diameter.si if row.outside_diameter else 0.0
         wall = float(row.minimum_wall_in) * 0.0254 if row.minimum_wall_in is not None else 0.0
         bore = row.inside_diameter

@@ -147,7 +147,7 @@ def _elbows(request: JointsRequest, sheet: Worksheet) -> tuple[int, float]:
 def compute(request: JointsRequest, sheet: Worksheet) -> JointsResult:
     """Count sticks, joints and elbows, and what goes with them."""
     tell, ducts = sheet.tell, request.duct_count
-    row = find_row(request.conduit, "#/conduit")
+    row = find_row(request.conduit, sheet.within("conduit"))
     if request.spare_duct_count is not None and request.spare_duct_count > ducts:
         raise UnanswerableError(
             Fault("#/spare_duct_count", "more_than_the_ducts", f"There are {ducts} ducts.", {"maximum": ducts})

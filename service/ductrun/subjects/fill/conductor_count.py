@@ -56,9 +56,9 @@ def compute(request: ConductorCountRequest, sheet: Worksheet) -> ConductorCountR
     sheet.follow_edition(request.code_edition)
     faults = Gathering()
     with faults:
-        bore = find_bore(request.conduit, sheet)
+        bore = find_bore(request.conduit, sheet.within("conduit"))
     with faults:
-        area, diameter = measures_of(request.conductor, sheet, "#/conductor")
+        area, diameter = measures_of(request.conductor, sheet.within("conductor"))
     faults.stop()
     nipple = is_nipple(request.nipple_length, sheet)
     round_single = request.conductor.kind in LISTED_KINDS or bool(request.single_cable_rounding)

@@ -133,7 +133,7 @@ def compute(request: ConduitSizeRequest, sheet: Worksheet) -> ConduitSizeResult:
     sheet.follow_edition(request.code_edition)
     faults = Gathering()
     with faults:
-        refuse_without_bore(request.type, "#/type")
+        refuse_without_bore(request.type, sheet)
     with faults:
         groups = groups_of(request.conductors, sheet)
     faults.stop()

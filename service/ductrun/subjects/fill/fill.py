@@ -77,11 +77,11 @@ def compute(request: FillRequest, sheet: Worksheet) -> FillResult:
     sheet.follow_edition(request.code_edition)
     faults = Gathering()
     with faults:
-        bore = find_bore(request.conduit, sheet)
+        bore = find_bore(request.conduit, sheet.within("conduit"))
     with faults:
         groups = groups_of(request.conductors, sheet)
     faults.stop()
-    check_bore(groups, bore, request.conductors)
+    check_bore(groups, bore, request.conductors, sheet)
     nipple = is_nipple(request.nipple_length, sheet)
     round_single = rounds_single(request.conductors, request.single_cable_rounding)
     fill = engineering.assess(groups, bore, nipple=nipple, round_single=round_single)

@@ -119,7 +119,7 @@ def bank_of(bank: DuctBank, sheet: Worksheet, pointer: str = "#/bank") -> engine
     for index, conduit in enumerate(conduits):
         where = f"{pointer}/tier_conduits/{index}" if bank.tier_conduits else f"{pointer}/conduit"
         with faults:
-            diameters.append(outside_diameter(conduit, sheet, where))
+            diameters.append(outside_diameter(conduit, sheet.within(where)))
     faults.stop()
     if bank.tier_conduits is None:
         diameters *= len(bank.tiers)

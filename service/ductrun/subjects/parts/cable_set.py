@@ -108,7 +108,7 @@ def _settle_line(line: CableLine, pointer: str, sheet: Worksheet) -> Line:
             metal = (held.material, held.size, held.area, held.temper, held.allowable_stress)
             conductor = HeldConductor(*metal, held.count, where)
         return Line(line.count, cable.diameter.si, cable.mass_per_length.si, conductor, False, cable, pointer)
-    row = row_of(cable, sheet, pointer)
+    row = row_of(cable, sheet.within(pointer))
     insulation = None if cable.kind == "bare" else cable.insulation
     mass = cable.mass_per_length
     kilograms = _derived_mass(row, cable.material, insulation, pointer, sheet) if mass is None else mass.si

@@ -13,7 +13,7 @@ from ductrun.engineering import fill as engineering
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import choice, citation
 from ductrun.kit.forms import Count, Diameter, Form, Omissible
-from ductrun.kit.worksheet import Fault, Gathering, UnanswerableError, Worksheet, listing
+from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet, listing
 from ductrun.subjects.parts.cables import BareCable, CompactCable, ListedCable
 from ductrun.subjects.parts.choices import BareStranding, ConductorSize, Insulation
 from ductrun.subjects.parts.conduit import exact_inches
@@ -123,15 +123,15 @@ LISTED_KINDS = ("listed", "compact", "bare")
 Wire = OneListedConductor | OneCompactConductor | OneBareConductor | ListedCable | CompactCable | BareCable
 
 
-def _row_of(insulation: Insulation, size: ConductorSize, table: str, stranding: str, pointer: str) -> ConductorRow:
+def _row_of(insulation: Insulation, size: ConductorSize, table: str, stranding: str, sheet: Worksheet) -> ConductorRow:
     sizes = _ROWS.get((table, insulation.value, stranding), {})
     row = sizes.get(size.value)
     if row is None:
         has = list(sizes)
         text = f"It has {listing(has)}." if has else f"Table {table} does not list it: give the measured diameter."
         raise UnanswerableError(
-            Fault(
-                f"{pointer}/size" if has else f"{pointer}/insulation",
+            sheet.fault(
+                "size" if has else "insulation",
                 "conductor_not_listed",
                 f"Table {table} has no {insulation.value} of {size.value}. {text}",
                 has or sorted({insulation for where, insulation, _ in _ROWS if where == table}),
@@ -140,17 +140,17 @@ def _row_of(insulation: Insulation, size: ConductorSize, table: str, stranding: 
     return row
 
 
-def _bare_row(conductor: OneBareConductor | BareCable, sheet: Worksheet, pointer: str) -> ConductorRow:
+def _bare_row(conductor: OneBareConductor | BareCable, sheet: Worksheet) -> ConductorRow:
     made = {name: _ROWS["8", "bare", name].get(conductor.size.value) for name in ("solid", "stranded")}
     listed = {name: row for name, row in made.items() if row is not None}
     stranding = conductor.stranding
     if stranding is None and len(listed) > 1:
-        stranding = sheet.settle(f"{pointer}/stranding", None, BARE_STRANDING)
+        stranding = sheet.settle("stranding", None, BARE_STRANDING)
     row = listed.get(stranding.value) if stranding is not None else next(iter(listed.values()))
     if row is None:
         raise UnanswerableError(
-            Fault(
-                f"{pointer}/stranding",
+            sheet.fault(
+                "stranding",
                 "conductor_not_listed",
                 f"Table 8 lists bare {conductor.size.value} {listing(list(listed))} only.",
                 list(listed),
@@ -164,10 +164,10 @@ def _circle(diameter: Length) -> tuple[Decimal, Decimal]:
     return engineering.circle_area(inches), inches
 
 
-def row_of(conductor: Wire, sheet: Worksheet, pointer: str) -> ConductorRow:
+def row_of(conductor: Wire, sheet: Worksheet) -> ConductorRow:
     """Give the table row of a conductor by its size."""
     if conductor.kind == "listed":
-        row = _row_of(conductor.insulation, conductor.size, "5", "", pointer)
+        row = _row_of(conductor.insulation, conductor.size, "5", "", sheet)
         if conductor.insulation is Insulation.USE_2:
             sheet.find(
                 Severity.NOTE,
@@ -176,20 +176,20 @@ def row_of(conductor: Wire, sheet: Worksheet, pointer: str) -> ConductorRow:
                 citation(row.source),
             )
     elif conductor.kind == "compact":
-        row = _row_of(conductor.insulation, conductor.size, "5A", "compact", pointer)
+        row = _row_of(conductor.insulation, conductor.size, "5A", "compact", sheet)
     else:
-        row = _bare_row(conductor, sheet, pointer)
+        row = _bare_row(conductor, sheet)
     sheet.cite(row.source)
     return row
 
 
-def measures_of(conductor: OneConductor, sheet: Worksheet, pointer: str) -> tuple[Decimal, Decimal]:
+def measures_of(conductor: OneConductor, sheet: Worksheet) -> tuple[Decimal, Decimal]:
     """Give the area [in2] and the diameter [in] of one conductor, from its table or its measure."""
     if conductor.kind == "measured":
         return _circle(conductor.diameter)
     if conductor.kind == "cable":
         return _circle(conductor.major_diameter)
-    row = row_of(conductor, sheet, pointer)
+    row = row_of(conductor, sheet)
     return row.area_in2, row.diameter_in
 
 
@@ -219,17 +219,19 @@ def groups_of(conductors: Sequence[Conductor], sheet: Worksheet) -> list[enginee
     faults = Gathering()
     for index, conductor in enumerate(conductors):
         with faults:
-            area, diameter = measures_of(conductor, sheet, f"#/conductors/{index}")
+            area, diameter = measures_of(conductor, sheet.within(f"conductors/{index}"))
             groups.append(engineering.Group(area, diameter, conductor.count))
     faults.stop()
     return groups
 
 
-def check_bore(groups: Sequence[engineering.Group], bore: engineering.Bore, conductors: Sequence[Conductor]) -> None:
+def check_bore(
+    groups: Sequence[engineering.Group], bore: engineering.Bore, conductors: Sequence[Conductor], sheet: Worksheet
+) -> None:
     """Refuse conductors that cannot be in the conduit at all: one wider than the bore, or more area than there is."""
     faults = [
-        Fault(
-            f"#/conductors/{index}/{_SIZE_FIELD[conductor.kind]}",
+        sheet.fault(
+            f"conductors/{index}/{_SIZE_FIELD[conductor.kind]}",
             "wider_than_bore",
             f"A diameter of {group.diameter.normalize():f} in does not pass the inside diameter of "
             f"{bore.diameter.normalize():f} in.",
@@ -241,8 +243,8 @@ def check_bore(groups: Sequence[engineering.Group], bore: engineering.Bore, cond
     total = sum(group.area * group.count for group in groups)
     if not faults and total > bore.area:
         faults = [
-            Fault(
-                "#/conductors",
+            sheet.fault(
+                "conductors",
                 "more_than_the_bore",
                 f"The conductors take {float(total):.4g} in2; the conduit has {float(bore.area):.4g} in2 inside.",
                 {"maximum": {"value": float(bore.area), "unit": "in2"}},

@@ -56,14 +56,14 @@ def exact_inches(length: Length) -> Decimal:
     return written * metres / Decimal("0.0254")
 
 
-def find_row(conduit: ListedConduit, pointer: str) -> ConduitRow:
+def find_row(conduit: ListedConduit, sheet: Worksheet) -> ConduitRow:
     """Give the table row of a listed conduit; a size the type lacks is answered with the sizes it has."""
     sizes = SIZES[conduit.type]
     row = sizes.get(conduit.trade_size)
     if row is None and not sizes:
         raise UnanswerableError(
-            Fault(
-                f"{pointer}/type",
+            sheet.fault(
+                "type",
                 "dimensions_not_listed",
                 f"The tables hold no dimensions of {conduit.type.value}: take them from its maker and give the conduit "
                 "as kind measured.",
@@ -73,8 +73,8 @@ def find_row(conduit: ListedConduit, pointer: str) -> ConduitRow:
     if row is None:
         has = list(sizes)
         raise UnanswerableError(
-            Fault(
-                f"{pointer}/trade_size",
+            sheet.fault(
+                "trade_size",
                 "trade_size_not_listed",
                 f"{conduit.type.value} has no trade size {conduit.trade_size.value} in the tables. "
                 f"It has {listing(has)}.",
@@ -84,13 +84,13 @@ def find_row(conduit: ListedConduit, pointer: str) -> ConduitRow:
     return row
 
 
-def check_diameters(conduit: MeasuredConduit, pointer: str) -> None:
+def check_diameters(conduit: MeasuredConduit, sheet: Worksheet) -> None:
     """Refuse an outside diameter that does not exceed the inside one."""
     outside = conduit.outside_diameter
     if outside is not None and outside.si <= conduit.inside_diameter.si:
         raise UnanswerableError(
-            Fault(
-                f"{pointer}/outside_diameter/value",
+            sheet.fault(
+                "outside_diameter/value",
                 "outside_not_above_inside",
                 f"The outside diameter must be above the inside diameter of {conduit.inside_diameter}.",
                 {
@@ -117,51 +117,51 @@ def bore_of_row(row: ConduitRow) -> Bore | None:
     return Bore(row.inside_diameter_in, row.area_in2, limits)
 
 
-def find_bore(conduit: ListedConduit | MeasuredConduit, sheet: Worksheet, pointer: str = "#/conduit") -> Bore:
+def find_bore(conduit: ListedConduit | MeasuredConduit, sheet: Worksheet) -> Bore:
     """Give the bore for fill: the printed row of Table 4, or the circle of a measured inside diameter."""
     if conduit.kind == "measured":
-        check_diameters(conduit, pointer)
+        check_diameters(conduit, sheet)
         return measured_bore(exact_inches(conduit.inside_diameter))
-    row = find_row(conduit, pointer)
+    row = find_row(conduit, sheet)
     bore = bore_of_row(row)
     if bore is None:
-        raise UnanswerableError(_no_bore(conduit, row, pointer))
+        raise UnanswerableError(_no_bore(conduit, row, sheet))
     sheet.cite(row.source)
     return bore
 
 
-def inside_diameter(conduit: ListedConduit | MeasuredConduit, sheet: Worksheet, pointer: str = "#/conduit") -> float:
+def inside_diameter(conduit: ListedConduit | MeasuredConduit, sheet: Worksheet) -> float:
     """Give the inside diameter [m]."""
     if conduit.kind == "measured":
-        check_diameters(conduit, pointer)
+        check_diameters(conduit, sheet)
         return conduit.inside_diameter.si
-    row = find_row(conduit, pointer)
+    row = find_row(conduit, sheet)
     bore = _BORES.get((conduit.type, conduit.trade_size))
     if bore is None:
-        raise UnanswerableError(_no_bore(conduit, row, pointer))
+        raise UnanswerableError(_no_bore(conduit, row, sheet))
     sheet.cite(row.source)
     return bore
 
 
-def outside_diameter(conduit: ListedConduit | MeasuredConduit, sheet: Worksheet, pointer: str = "#/conduit") -> float:
+def outside_diameter(conduit: ListedConduit | MeasuredConduit, sheet: Worksheet) -> float:
     """Give the outside diameter [m]."""
     if conduit.kind == "measured":
-        check_diameters(conduit, pointer)
+        check_diameters(conduit, sheet)
         if conduit.outside_diameter is None:
             raise UnanswerableError(
-                Fault(
-                    f"{pointer}/outside_diameter",
+                sheet.fault(
+                    "outside_diameter",
                     "missing",
                     "The duct takes room here: give its outside diameter.",
                 )
             )
         return conduit.outside_diameter.si
-    row = find_row(conduit, pointer)
+    row = find_row(conduit, sheet)
     outside = row.outside_diameter
     if outside is None:
         raise UnanswerableError(
-            Fault(
-                f"{pointer}/type",
+            sheet.fault(
+                "type",
                 "outside_diameter_not_listed",
                 f"The tables hold no outside diameter for {conduit.type.value}: give the conduit as kind measured, "
                 "with both diameters from its maker.",
@@ -176,12 +176,12 @@ def outside_diameter(conduit: ListedConduit | MeasuredConduit, sheet: Worksheet,
     return outside.si
 
 
-def refuse_without_bore(conduit_type: ConduitType, pointer: str) -> None:
+def refuse_without_bore(conduit_type: ConduitType, sheet: Worksheet) -> None:
     """Refuse a type whose bore no code table gives."""
     if not any(row.inside_diameter_in for row in SIZES[conduit_type].values()):
         raise UnanswerableError(
-            Fault(
-                pointer,
+            sheet.fault(
+                "type",
                 "inside_diameter_not_listed",
                 f"No code table gives the bore of {conduit_type.value}: ask its fill size by size, as kind measured.",
                 _types_with_bore(),
@@ -193,7 +193,7 @@ def _types_with_bore() -> list[str]:
     return [kind for kind, sizes in SIZES.items() if sizes and all(row.inside_diameter_in for row in sizes.values())]
 
 
-def _no_bore(conduit: ListedConduit, row: ConduitRow, pointer: str) -> Fault:
+def _no_bore(conduit: ListedConduit, row: ConduitRow, sheet: Worksheet) -> Fault:
     """Say that utility duct has no bore in the code, and offer what its outside diameter and wall leave of it."""
     allowed: dict[str, object] = {"types": _types_with_bore()}
     estimate = ""
@@ -208,8 +208,8 @@ def _no_bore(conduit: ListedConduit, row: ConduitRow, pointer: str) -> Fault:
             "inside_diameter": {"value": float(bore), "unit": "in"},
             "outside_diameter": {"value": float(row.outside_diameter_in), "unit": "in"},
         }
-    return Fault(
-        f"{pointer}/type",
+    return sheet.fault(
+        "type",
         "inside_diameter_not_listed",
         f"No code table gives the bore of {conduit.type.value}: take the inside diameter from its maker and give the "
         f"conduit as kind measured.{estimate}",

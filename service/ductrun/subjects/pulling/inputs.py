@@ -189,11 +189,11 @@ def _bores(request: PullInputs, sheet: Worksheet) -> list[float]:
     general = 0.0
     if len(own) < len(request.sections):
         with faults:
-            general = inside_diameter(request.conduit, sheet)
+            general = inside_diameter(request.conduit, sheet.within("conduit"))
     bores = [general] * len(request.sections)
     for index, conduit in own.items():
         with faults:
-            bores[index] = inside_diameter(conduit, sheet, f"#/sections/{index}/conduit")
+            bores[index] = inside_diameter(conduit, sheet.within(f"sections/{index}/conduit"))
     faults.stop()
     return bores
 
