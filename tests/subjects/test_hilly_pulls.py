@@ -184,6 +184,38 @@ def test_small_breaks_of_grade_that_add_up_to_a_bend_are_a_bend_left_out() -> No
     assert "within_limits" not in thrice["result"]
 
 
+def test_joints_that_deflect_again_and_again_are_a_bend() -> None:
+    zigzag = [straight(20, 2 * (index % 2)) for index in range(60)]
+    answer = pull(zigzag, brake_limit=quantity(5_000, "lbf"))
+    assert "within_limits" not in answer["result"]
+    assert "bend_left_out" in codes(answer)
+    gentle = pull(zigzag[:5], brake_limit=quantity(5_000, "lbf"))
+    assert gentle["result"]["within_limits"] is True
+    assert not {"bend_left_out", "grade_breaks"} & set(codes(gentle))
+
+
+def test_how_the_lines_are_written_does_not_change_the_brake_of_four_cables() -> None:
+    four = [{"count": 4, "cable": EXAMPLES["pull-tension"]["cables"][0]["cable"]}]
+    nearly = copy.deepcopy([four[0] | {"count": 3}, four[0] | {"count": 1}])
+    nearly[1]["cable"]["diameter"]["value"] -= 1e-4
+    brakes = [
+        pull(drop(300), cables=lines, arrangement=None)["result"]["braking_case"]["brake_tension"]["value"]
+        for lines in (four, nearly)
+    ]
+    assert brakes[0] == pytest.approx(brakes[1], rel=1e-3)
+
+
+def test_a_last_straight_after_a_bend_has_the_friction_of_the_route() -> None:
+    slippery = level_bend(3, 90) | {"friction_coefficient": 0.1}
+    limits = {"allowable_sidewall_pressure": quantity(5_000, "lbf/ft")}
+    longest = pull([straight(100, 0), slippery], find_largest=True, **limits)["result"]["largest"]["last_straight"]
+    within = [
+        pull([straight(100, 0), slippery, straight(longest["value"] * share)], **limits)["result"]["within_limits"]
+        for share in (0.999, 1.001)
+    ]
+    assert within == [True, False]
+
+
 def test_a_box_in_the_place_of_a_bend_is_named() -> None:
     answer = pull([straight(50, 0), straight(30, 60)], "pull-plan", brake_limit=quantity(5_000, "lbf"))
     [found] = [one for one in answer["findings"] if one["code"] == "pull_point_turns"]

@@ -57,6 +57,14 @@ def test_a_maker_s_mass_takes_the_place_of_the_derived_one() -> None:
     assert answer["result"]["tension"]["value"] == pytest.approx(200 * 5.7 * 0.35 * factor)
 
 
+def test_of_mixed_metals_all_are_held_to_the_lowest_stress() -> None:
+    """By hand: two coppers and an aluminum of 500 kcmil stretch alike; 39.2 N/mm2 x 253.35 mm2 x 2 of 3."""
+    aluminum = PHASE | {"material": "aluminum"}
+    answer = ask("pull-tension", request([{"count": 2, "cable": PHASE}, {"count": 1, "cable": aluminum}]))
+    newtons = answer["result"]["allowable_tension"]["value"] * 4.4482216152605
+    assert newtons == pytest.approx(39.2 * 500 * 0.50670748 * 2, rel=1e-6)
+
+
 def test_compact_aluminum_wire_bears_the_lowest_published_stress_of_its_alloy() -> None:
     wire = {"kind": "compact", "insulation": "XHHW-2", "size": "500 kcmil", "material": "aluminum"}
     answer = ask("pull-tension", request([{"count": 1, "cable": wire}]))

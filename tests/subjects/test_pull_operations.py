@@ -143,8 +143,33 @@ def test_a_bend_tighter_than_the_cable_bears_is_a_violation_above_1000_v() -> No
     low = {"cable_type": "power_nonshielded_600_v", "shielding": None}
     assert "cable_bent_too_tightly" not in codes(ask("pull-tension", request(cables=low, sections=tight)))
     tighter = ask("pull-tension", request(cables=low, sections=[bend(1.1, 90)]))
-    assert "cable_bent_too_tightly" in codes(tighter, "caution")
+    assert "bending_radius_not_judged" in codes(tighter, "caution"), "below 1000 V the maker's radius decides"
+    assert "within_limits" not in tighter["result"]
+    assert "possible" not in ask("pull-plan", request(cables=low, sections=[bend(1.1, 90)]))["result"]
     assert assumed(tighter)["#/cables/0/cable/shielding"] == "nonshielded"
+
+
+@pytest.mark.parametrize(("inches", "within"), [(10, True), (11, False)])
+def test_a_maker_s_bending_radius_decides(inches: float, within: bool) -> None:
+    known = {"cable_type": "power_nonshielded_600_v", "bending_radius": quantity(inches, "in")}
+    answer = ask("pull-tension", request(cables=known, sections=[bend(1.1, 90), straight(10)]))  # inner wall 10.69 in
+    assert answer["result"]["within_limits"] is within
+    assert ("cable_bent_too_tightly" in codes(answer, "violation")) is not within
+
+
+def test_a_shielded_control_cable_is_held_to_the_radius_of_a_shielded_one() -> None:
+    control = {"cable_type": "control_shielded_600_v", "shielding": None}
+    answer = ask("pull-tension", request(cables=control, sections=[bend(1.5, 90), straight(10)]))
+    assert assumed(answer)["#/cables/0/cable/shielding"] == "shielded"
+    assert "bending_radius_not_judged" in codes(answer)
+
+
+@pytest.mark.parametrize("gear", ["device_limit", "grip_limit"])
+def test_a_limit_of_the_gear_holds_beside_that_of_the_maker(gear: str) -> None:
+    limits = {"device_limit": None, "allowable_tension": quantity(9_000, "lbf"), gear: quantity(300, "lbf")}
+    found = result("pull-tension", request(**limits))
+    assert found["allowable_tension"]["value"] == pytest.approx(300)
+    assert found["within_limits"] is False
 
 
 def test_an_individually_shielded_cable_follows_its_conductor() -> None:

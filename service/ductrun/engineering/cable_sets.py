@@ -130,6 +130,8 @@ def lie_of(
         _lie_in(way, diameter, diameters, bore, weight_correction, many_correction)
         for way, diameter in _ways(diameters, bore, arrangement)
     ]
+    if arrangement is None and len(diameters) > 3:  # four may lie one on another as well, with less friction
+        lies = [lie._replace(least_weight_correction=1.0) for lie in lies]
     if len(lies) == 1:
         return lies[0]
     worst = max(lies, key=lambda lie: lie.weight_correction)

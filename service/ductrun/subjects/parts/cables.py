@@ -7,7 +7,7 @@ from typing import Annotated, Literal
 from pydantic import Field
 from typing_extensions import TypeAliasType
 
-from ductrun.kit.forms import CableMass, Diameter, Form, MetalArea, Omissible, PullingStress
+from ductrun.kit.forms import BendRadius, CableMass, Diameter, Form, MetalArea, Omissible, PullingStress
 from ductrun.subjects.parts.choices import (
     BareStranding,
     CableJacket,
@@ -56,6 +56,11 @@ class _AnyCable(Form):
     )
     cable_type: Omissible[CableType] = Field(
         default=None, description="Kind of cable, for its sidewall pressure.", examples=["power_shielded_5_to_15_kv"]
+    )
+    bending_radius: Omissible[BendRadius] = Field(
+        default=None,
+        description="Least bending radius of the cable's maker, to the inner wall, in place of the code's.",
+        examples=[{"value": 12, "unit": "in"}],
     )
     shielding: Omissible[CableShielding] = Field(
         default=None, description="Make-up of the cable, for its bending radius.", examples=["shielded"]

@@ -131,17 +131,18 @@ def sections_of(route: Sequence[RouteSection], sheet: Worksheet) -> list[enginee
 def grade_breaks(sections: Sequence[engineering.Section]) -> list[GradeBreak]:
     """Give the joints where the grade breaks by more than joints deflect; a level bend on a slope is named itself.
 
-    Breaks add up along the route: no stretch between two lost bends turns by more than the limit of one break.
+    Breaks add up along the route, those of joints too: no stretch between two lost bends turns by more than the limit
+    of one break.
     """
     breaks = []
     turned = 0.0
     for joint in range(1, len(sections)):
         before, after = sections[joint - 1], sections[joint]
         angle = abs(after.entry_grade - before.exit_grade)
-        if over(angle, JOINT_DEFLECTION.value.si):
+        turned += angle
+        lost = over(turned, GRADE_BREAK_LIMIT.value.si)
+        if lost or over(angle, JOINT_DEFLECTION.value.si):
             at_bend = isinstance(before, engineering.HorizontalBend)
-            turned += angle
-            lost = over(turned, GRADE_BREAK_LIMIT.value.si)
             breaks.append(GradeBreak(joint, joint - 1 if at_bend else joint, angle, lost))
             turned = 0.0 if lost else turned
     return breaks

@@ -7,6 +7,7 @@ from typing import NamedTuple
 
 from ductrun.engineering import pulling as engineering
 from ductrun.engineering.rounding import under
+from ductrun.kit import answers
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import choice, citation
 from ductrun.kit.worksheet import Fault, UnanswerableError, Worksheet, text_of
@@ -29,6 +30,7 @@ _ELBOWS = {
 }
 _METAL = {ConduitType.EMT, ConduitType.IMC, ConduitType.RMC}  # one-shot and full-shoe benders are made for these
 _ABOVE_1000_V = {CableType.POWER_SHIELDED_5_TO_15_KV, CableType.POWER_SHIELDED_25_TO_46_KV}
+_SHIELDED = {*_ABOVE_1000_V, CableType.CONTROL_SHIELDED_600_V}
 _BENDS = (engineering.HorizontalBend, engineering.VerticalBend)
 _RULES = {ConduitType.RMC: "field_bend_rmc", ConduitType.EMT: "field_bend_emt"}
 
@@ -57,29 +59,58 @@ def bends_of(
     ]
 
 
-def check_radii(bends: Sequence[PlacedBend], cables: CableSet, sheet: Worksheet) -> int | None:
-    """Hold every bend of a route against the cables' bending radius and the radius its conduit is made or bent to.
-
-    Gives the section of a bend that breaks a rule, None if none does.
+class BendVerdict(NamedTuple):
+    """What the radii of a route say: the section of a bend that breaks a rule, if one does, and whether all were
+    judged.
     """
+
+    forbidden: int | None
+    judged: bool
+
+
+def check_radii(bends: Sequence[PlacedBend], cables: CableSet, sheet: Worksheet) -> BendVerdict:
+    """Hold every bend of a route against the cables' bending radius and the radius its conduit is made or bent to."""
     if not bends:
-        return None
+        return BendVerdict(None, judged=True)
     tightest = min(bends, key=lambda bend: bend.radius - bend.bore / 2)
-    broken = [_check_cable(tightest, line, sheet) for line in cables.lines]
+    kept = [_keeps_radius(tightest, line, sheet) for line in cables.lines]
     bent = _check_conduits(bends, sheet)
-    return tightest.section if any(broken) else bent
+    return BendVerdict(tightest.section if False in kept else bent, None not in kept)
 
 
-def _check_cable(tightest: PlacedBend, line: Line, sheet: Worksheet) -> bool:
-    """Hold the radius [m] of the inner wall, where the cable lies, against the multiple of its diameter.
+def _keeps_radius(tightest: PlacedBend, line: Line, sheet: Worksheet) -> bool | None:
+    """Hold the radius [m] of the inner wall, where the cable lies, against the maker's or the code's for the cable.
 
-    Says whether a rule is broken: below 1000 V the maker's radius decides, and the finding is a caution.
+    Says whether the cable keeps it; None where the code's is not kept and asked above 1000 V only, and the maker's,
+    which decides below, is not known.
     """
+    given = line.given
+    inner = tightest.radius - tightest.bore / 2
+    if given.bending_radius is not None:
+        if not under(inner, given.bending_radius.si):
+            return True
+        _report_cable(tightest, inner, sheet.tell.given(given.bending_radius), "", "the radius given", sheet)
+        return False
+    shielding, least = _least_of_cable(line, sheet)
+    if not under(inner, least):
+        return True
+    sheet.cite("nfpa70-305-5")
+    limit = sheet.tell.size(least)
+    what = f"of a {shielding} cable "
+    if given.cable_type in _ABOVE_1000_V:
+        _report_cable(tightest, inner, limit, what, citation("nfpa70-305-5"), sheet)
+        return False
+    _report_unknown(tightest, inner, limit, what, line, sheet)
+    return None
+
+
+def _least_of_cable(line: Line, sheet: Worksheet) -> tuple[CableShielding, float]:
+    """Give the make-up of a cable and the least radius [m] of the code for it, the multiple of its diameter."""
     given = line.given
     shielding = given.shielding
     if shielding is None:
         unknown = given.cable_type is None and not line.is_wire
-        stricter = unknown or given.cable_type in _ABOVE_1000_V
+        stricter = unknown or given.cable_type in _SHIELDED
         shielding = CableShielding.SHIELDED if stricter else CableShielding.NONSHIELDED
         words = f"{'the stricter, for no cable type is given' if unknown else 'by the cable type'}, "
         words += citation("nfpa70-305-5")
@@ -97,25 +128,40 @@ def _check_cable(tightest: PlacedBend, line: Line, sheet: Worksheet) -> bool:
                 )
             )
         diameters = [given.shielded_conductor_diameter.si, line.diameter]
-    least = max(multiple * diameter for multiple, diameter in zip(multiples, diameters, strict=True))
-    inner = tightest.radius - tightest.bore / 2
-    if not under(inner, least):
-        return False
-    over_1000_v = given.cable_type in _ABOVE_1000_V
-    told, limit = sheet.tell.size(max(inner, 0.0)), sheet.tell.size(least)
-    sheet.cite("nfpa70-305-5")
+    return shielding, max(multiple * diameter for multiple, diameter in zip(multiples, diameters, strict=True))
+
+
+def _report_cable(
+    tightest: PlacedBend, inner: float, limit: answers.AnyQuantity, what: str, source: str, sheet: Worksheet
+) -> None:
+    told = sheet.tell.size(max(inner, 0.0))
     sheet.find(
-        Severity.VIOLATION if over_1000_v else Severity.CAUTION,
+        Severity.VIOLATION,
         "cable_bent_too_tightly",
-        f"Section {tightest.section + 1}: the inner wall of the bend has a radius of {text_of(told)}; a "
-        f"{shielding} cable of this size needs {text_of(limit)}"
-        + (". Widen the bend." if over_1000_v else " above 1000 V, and its maker's radius below. Widen the bend."),
+        f"Section {tightest.section + 1}: the inner wall of the bend has a radius of {text_of(told)}; the least "
+        f"{what}is {text_of(limit)}. Widen the bend.",
+        source,
+        told,
+        limit,
+        pointer=f"sections/{tightest.section}",
+    )
+
+
+def _report_unknown(
+    tightest: PlacedBend, inner: float, limit: answers.AnyQuantity, what: str, line: Line, sheet: Worksheet
+) -> None:
+    told = sheet.tell.size(max(inner, 0.0))
+    sheet.find(
+        Severity.CAUTION,
+        "bending_radius_not_judged",
+        f"Section {tightest.section + 1}: the inner wall of the bend has a radius of {text_of(told)}; the least "
+        f"{what}is {text_of(limit)} above 1000 V, and its maker's below, which is not known: the pull is not judged. "
+        "Widen the bend, or give the maker's bending radius.",
         citation("nfpa70-305-5"),
         told,
         limit,
-        pointer=f"#/sections/{tightest.section}",
+        pointer=f"{line.pointer}/bending_radius",
     )
-    return over_1000_v
 
 
 def _check_conduits(bends: Sequence[PlacedBend], sheet: Worksheet) -> int | None:

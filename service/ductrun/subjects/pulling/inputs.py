@@ -100,7 +100,8 @@ class PullInputs(Form):
     )
     allowable_tension: Omissible[TensionLimit] = Field(
         default=None,
-        description="Limit of the cable's maker, in place of the one computed from conductors, grip and device.",
+        description="Limit of the cable's maker, in place of the one computed from conductors; limits of device and "
+        "grip hold beside it where they are given.",
         examples=[{"value": 10000, "unit": "lbf"}],
     )
     allowable_sidewall_pressure: Omissible[SidewallLimit] = Field(
@@ -134,7 +135,7 @@ def settle(request: PullInputs, sheet: Worksheet) -> Pulling:
         allowed, judged = _allowed(request, cables, sheet)
     pressure_limit, pressure_rule = sidewall_limit(cables, request.allowable_sidewall_pressure, sheet)
     with faults:
-        forbidden_bend = check_radii(bends_of(sections, request.sections, bores, conduits), cables, sheet)
+        radii = check_radii(bends_of(sections, request.sections, bores, conduits), cables, sheet)
     faults.stop()
     use = sheet.settle("#/weight_correction_in", request.weight_correction_in, WEIGHT_CORRECTION_IN)
     coefficient = sheet.settle("#/friction_coefficient", request.friction_coefficient, FRICTION)
@@ -162,7 +163,8 @@ def settle(request: PullInputs, sheet: Worksheet) -> Pulling:
         pressure_limit=pressure_limit,
         pressure_rule=pressure_rule,
         lost_bends=unjudged(breaks),
-        forbidden_bend=forbidden_bend,
+        forbidden_bend=radii.forbidden,
+        radii_judged=radii.judged,
     )
     if slope == 0.0:
         return pulling
@@ -242,7 +244,11 @@ def _feed_length(request: PullInputs, sheet: Worksheet) -> float | None:
 def _allowed(request: PullInputs, cables: CableSet, sheet: Worksheet) -> tuple[Allowed, bool]:
     """Give the tension that is allowed, and whether it was judged: the gear alone does not judge a cable."""
     if request.allowable_tension is not None:
-        return Allowed(request.allowable_tension.si, "the limit given"), True
+        limits = [Allowed(request.allowable_tension.si, "the limit given")]
+        for name, gear in (("pulling device", request.device_limit), ("basket grip", request.grip_limit)):
+            if gear is not None:  # of what is given nothing is passed over
+                limits.append(Allowed(gear.si, f"{name}, the limit given"))
+        return min(limits), True
     attachment = sheet.settle("#/attachment", request.attachment, ATTACHMENT)
     limits = gear_limits(cables, attachment, request.device_limit, request.grip_limit, sheet)
     conductors = conductors_limit(cables, request.conductor_counting, sheet)

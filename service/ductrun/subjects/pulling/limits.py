@@ -123,11 +123,11 @@ def _grip_limit(line: Line, sheet: Worksheet) -> Allowed:
 def conductors_limit(cables: CableSet, counting: ConductorCounting | None, sheet: Worksheet) -> Allowed | None:
     """Give the tension [N] that the conductors bear; None, with a finding, where those of a line are not known.
 
-    Of conductors that differ only the strongest count: the smaller ones, a ground beside phases, add nothing.
+    Of conductors that differ only the strongest count: the smaller ones, a ground beside phases, add nothing. They
+    stretch alike, so where metals differ all are held to the lowest stress of any.
     """
-    strongest: Bearing | None = None
-    count = 0
-    smaller, unknown = "", False
+    bearings: list[Bearing] = []
+    unknown = False
     for line in cables.lines:
         if line.conductor is None:
             sheet.find(
@@ -140,15 +140,10 @@ def conductors_limit(cables: CableSet, counting: ConductorCounting | None, sheet
             )
             unknown = True
             continue
-        bearing = _bearing(line, line.conductor, sheet)
-        more = 1.0 if strongest is None else bearing.each / strongest.each
-        smaller = "; smaller ones add nothing" if over(more, 1.0) or under(more, 1.0) else smaller
-        if strongest is None or over(more, 1.0):
-            strongest, count = bearing, bearing.conductor_count
-        elif not under(more, 1.0):
-            count += bearing.conductor_count
-    if unknown or strongest is None:
+        bearings.append(_bearing(line, line.conductor, sheet))
+    if unknown or not bearings:
         return None
+    strongest, count, words = _counted(bearings)
     rule = _COUNTINGS[sheet.settle("#/conductor_counting", counting, COUNTING)]
     sheet.cite(rule.source)
     counted = counted_conductors(count, rule.three_counted, rule.more_than_three_factor)
@@ -162,7 +157,23 @@ def conductors_limit(cables: CableSet, counting: ConductorCounting | None, sheet
             f"{pounds:.6g} lbf/cmil x {counted:g} of {count} x {circular_mils:.6g} cmil",
             sheet.tell.force(limit),
         )
-    return Allowed(limit, f"{counted:g} of {count} {strongest.material} conductors, {strongest.rule}{smaller}")
+    return Allowed(limit, f"{counted:g} of {count} {strongest.material} conductors, {strongest.rule}{words}")
+
+
+def _counted(bearings: list[Bearing]) -> tuple[Bearing, int, str]:
+    """Give the conductors that count, at the lowest stress of the set, how many they are, and the words for it."""
+    if len(bearings) == 1:
+        return bearings[0], bearings[0].conductor_count, ""
+    words = ""
+    if len({bearing.material for bearing in bearings}) > 1:
+        weakest = min(bearings, key=lambda bearing: bearing.stress)
+        bearings = [bearing._replace(stress=weakest.stress, rule=weakest.rule) for bearing in bearings]
+        words = "; all at the lowest stress of their metals"
+    most = max(bearing.each for bearing in bearings)
+    strongest = [bearing for bearing in bearings if not under(bearing.each, most)]
+    if len(strongest) < len(bearings):
+        words += "; smaller ones add nothing"
+    return strongest[0], sum(bearing.conductor_count for bearing in strongest), words
 
 
 def _bearing(line: Line, conductor: HeldConductor, sheet: Worksheet) -> Bearing:

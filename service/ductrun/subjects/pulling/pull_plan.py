@@ -211,7 +211,7 @@ def compute(request: PullPlanRequest, sheet: Worksheet) -> PullPlanResult:
     chain, every = pull_search.fewest_pulls(known, stops), pull_search.fewest_pulls(found, stops)
     if every is None:
         return _impossible(cut, stops, found, held, pulling, sheet)
-    judged = chain is not None and pulling.tension_judged
+    judged = chain is not None and pulling.cable_judged
     if chain is not None and len(every) < len(chain):
         _note_fewer(every, chain, sheet)
     ways = [_way_of(span, cut, held, pulling) for span in chain or every]

@@ -214,7 +214,7 @@ def _told_pressure(limit: ForcePerLength, sheet: Worksheet) -> answers.ForcePerL
 
 
 def _allowable(given: Force | None, pulling: Pulling, sheet: Worksheet) -> answers.Force | UnsetType:
-    if given is not None:
+    if given is not None and not under(pulling.limits.tension, given.si):
         told = given.in_system(sheet.tell.system)
         return answers.Force(told.value, told.unit)
     return sheet.tell.force(pulling.limits.tension) if pulling.tension_judged else UNSET

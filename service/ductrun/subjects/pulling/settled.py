@@ -31,7 +31,8 @@ class Pulling(NamedTuple):
 
     `sections` are the route without friction; `contacts` give that, at any coefficient. `braking_coefficient` is None
     where the route cannot run away. `lost_bends` are the joints where a bend was left out, `forbidden_bend` a section
-    whose bend breaks a rule. `bores` [m] are those of the sections.
+    whose bend breaks a rule; `radii_judged` says whether all bends were held against a radius of the cable. `bores`
+    [m] are those of the sections.
     """
 
     sections: list[Section]
@@ -50,6 +51,7 @@ class Pulling(NamedTuple):
     pressure_rule: str
     lost_bends: list[int]
     forbidden_bend: int | None
+    radii_judged: bool
 
     def route_at(self, coefficient: float) -> list[Section]:
         """Give the route with the friction of a coefficient, but for sections that have their own."""
@@ -76,8 +78,13 @@ class Pulling(NamedTuple):
 
     @property
     def judged(self) -> bool:
-        """Whether the conductors are known, and every bend is given."""
-        return self.tension_judged and not self.lost_bends
+        """Whether the limits of the cable are known, and every bend is given."""
+        return self.cable_judged and not self.lost_bends
+
+    @property
+    def cable_judged(self) -> bool:
+        """Whether the limits of the cable are known: its tension, and its radius where a bend is tight."""
+        return self.tension_judged and self.radii_judged
 
     @property
     def jam_ratio(self) -> float | None:

@@ -191,8 +191,17 @@ def _largest_last_straight(pulling: Pulling) -> float | None:
     route = pulling.route_at(pulling.coefficient)
     braking = pulling.braking_at(pulling.coefficient)
 
+    low, contact = pulling.braking_coefficient, pulling.contacts[-1]
+    frictions = (
+        pulling.coefficient * contact.straight_correction,
+        0.0 if low is None else min(low, pulling.coefficient) * contact.braking_correction,
+    )
+
     def use_with(length: float) -> Use:
-        ways = [None if way is None else _ending(way, length, pulling) for way in (route, braking)]
+        ways = [
+            None if way is None else _ending(way, length, friction)
+            for way, friction in zip((route, braking), frictions, strict=True)
+        ]
         assert ways[0] is not None  # noqa: S101  (the pulling route is always there)
         return pull_search.use_of(ways[0], ways[1], pulling.load, pulling.limits)
 
@@ -200,13 +209,13 @@ def _largest_last_straight(pulling: Pulling) -> float | None:
     return largest if largest is not None and _SHORTEST < largest < _LONGEST else None
 
 
-def _ending(way: list[engineering.Section], length: float, pulling: Pulling) -> list[engineering.Section]:
-    """Give a route whose last straight has another length, one more where it ends with a bend."""
+def _ending(way: list[engineering.Section], length: float, friction: float) -> list[engineering.Section]:
+    """Give a route whose last straight has another length, one more with the friction of the route where it ends with
+    a bend.
+    """
     last = way[-1]
     if isinstance(last, engineering.Straight):
         return [*way[:-1], last._replace(length=length)]
-    contact = pulling.contacts[-1]
-    friction = last.friction / contact.correction * contact.straight_correction
     return [*way, engineering.Straight(length, last.exit_grade, friction)]
 
 
