@@ -207,7 +207,7 @@ def test_how_the_lines_are_written_does_not_change_the_brake_of_four_cables() ->
 
 def test_a_last_straight_after_a_bend_has_the_friction_of_the_route() -> None:
     slippery = level_bend(3, 90) | {"friction_coefficient": 0.1}
-    limits = {"allowable_sidewall_pressure": quantity(5_000, "lbf/ft")}
+    limits: dict[str, Any] = {"allowable_sidewall_pressure": quantity(5_000, "lbf/ft")}
     longest = pull([straight(100, 0), slippery], find_largest=True, **limits)["result"]["largest"]["last_straight"]
     within = [
         pull([straight(100, 0), slippery, straight(longest["value"] * share)], **limits)["result"]["within_limits"]
@@ -251,7 +251,7 @@ def test_without_a_brake_limit_a_braked_pull_is_not_judged() -> None:
     [found] = [one for one in answer["findings"] if one["code"] == "brake_not_judged"]
     assert found["pointer"] == "#/brake_limit"
     assert "must hold back with" in found["message"]
-    assert any("nobody stands below a braked cable" in one["message"] for one in answer["findings"])
+    assert any("Nobody stands below a cable that is held back" in one["message"] for one in answer["findings"])
 
 
 def test_the_brake_is_held_against_its_limit_at_the_low_friction() -> None:

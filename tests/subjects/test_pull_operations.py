@@ -166,7 +166,11 @@ def test_a_shielded_control_cable_is_held_to_the_radius_of_a_shielded_one() -> N
 
 @pytest.mark.parametrize("gear", ["device_limit", "grip_limit"])
 def test_a_limit_of_the_gear_holds_beside_that_of_the_maker(gear: str) -> None:
-    limits = {"device_limit": None, "allowable_tension": quantity(9_000, "lbf"), gear: quantity(300, "lbf")}
+    limits: dict[str, Any] = {
+        "device_limit": None,
+        "allowable_tension": quantity(9_000, "lbf"),
+        gear: quantity(300, "lbf"),
+    }
     found = result("pull-tension", request(**limits))
     assert found["allowable_tension"]["value"] == pytest.approx(300)
     assert found["within_limits"] is False

@@ -33,7 +33,7 @@ _ARRANGEMENTS = {arrangement.value: arrangement for arrangement in Arrangement}
 
 
 class HeldConductor(NamedTuple):
-    """The conductors within one cable, which a pulling eye holds, and where the request gives them."""
+    """The conductors within one cable, which a pulling eye holds; `sheet` is at the place where they are given."""
 
     material: ConductorMaterial
     size: ConductorSize | None
@@ -41,12 +41,12 @@ class HeldConductor(NamedTuple):
     temper: ConductorTemper | None
     allowable_stress: Pressure | None
     in_one_cable: int
-    pointer: str
+    sheet: Worksheet
 
 
 class Line(NamedTuple):
     """So many of one cable: `diameter` [m], `mass` of one [kg/m], its conductors if they are known, the cable as given
-    and where. Building wire and bare conductor are out of a table (`is_wire`).
+    and the `sheet` at its place. Building wire and bare conductor are out of a table (`is_wire`).
     """
 
     cable_count: int
@@ -55,25 +55,35 @@ class Line(NamedTuple):
     conductor: HeldConductor | None
     is_wire: bool
     given: PulledCable
-    pointer: str
+    sheet: Worksheet
+
+
+class Bore(NamedTuple):
+    """A conduit the cables lie in: the `sheet` at its place, and the section it is of, if it is not that of all."""
+
+    sheet: Worksheet
+    section: int | None
 
 
 class CableSet(NamedTuple):
-    """All cables of a pull: the lines, every diameter [m] in falling order, and the `weight` of all [N/m]."""
+    """All cables of a pull: the lines, every diameter [m] in falling order, the `weight` of all [N/m], and the `sheet`
+    at the place of the lines.
+    """
 
     lines: list[Line]
     diameters: list[float]
     weight: float
+    sheet: Worksheet
 
 
 def settle_cables(lines: Sequence[CableLine], sheet: Worksheet) -> CableSet:
-    """Settle what every line of cables is; all faults at once."""
+    """Settle what every line of cables is, on the sheet of the list; all faults at once."""
     faults = Gathering()
     settled: list[Line] = []
     for index, line in enumerate(lines):
         with faults:
-            settled.append(_settle_line(line, f"#/cables/{index}/cable", sheet))
-    faults.faults += _too_many(lines)
+            settled.append(_settle_line(line, sheet.within(f"{index}/cable")))
+    faults.faults += _too_many(lines, sheet)
     faults.stop()
     diameters: list[float] = []
     mass = 0.0
@@ -81,53 +91,50 @@ def settle_cables(lines: Sequence[CableLine], sheet: Worksheet) -> CableSet:
         diameters += [one.diameter] * one.cable_count
         mass += one.cable_count * one.mass
     diameters.sort(reverse=True)
-    return CableSet(settled, diameters, mass * STANDARD_GRAVITY)
+    return CableSet(settled, diameters, mass * STANDARD_GRAVITY, sheet)
 
 
-def _too_many(lines: Sequence[CableLine]) -> list[Fault]:
+def _too_many(lines: Sequence[CableLine], sheet: Worksheet) -> list[Fault]:
     total = sum([line.count for line in lines])
     if total <= MOST_CABLES:
         return []
     message = f"{total} cables: {MOST_CABLES} are the most."
-    return [Fault("#/cables", "too_many_cables", message, {"maximum": MOST_CABLES})]
+    return [sheet.fault("", "too_many_cables", message, {"maximum": MOST_CABLES})]
 
 
-def _settle_line(line: CableLine, pointer: str, sheet: Worksheet) -> Line:
+def _settle_line(line: CableLine, sheet: Worksheet) -> Line:
     cable = line.cable
     if cable.kind == "measured" or cable.kind == "multiconductor":  # noqa: PLR1714  (each narrows the type)
         if cable.mass_per_length is None:
             raise UnanswerableError(
-                Fault(
-                    f"{pointer}/mass_per_length", "missing", "The pull needs the mass of the cable per length: give it."
-                )
+                sheet.fault("mass_per_length", "missing", "The pull needs the mass of the cable per length: give it.")
             )
         held = cable.conductor
         conductor = None
         if held is not None:
-            where = f"{pointer}/conductor"
             metal = (held.material, held.size, held.area, held.temper, held.allowable_stress)
-            conductor = HeldConductor(*metal, held.count, where)
-        return Line(line.count, cable.diameter.si, cable.mass_per_length.si, conductor, False, cable, pointer)
-    row = row_of(cable, sheet.within(pointer))
+            conductor = HeldConductor(*metal, held.count, sheet.within("conductor"))
+        return Line(line.count, cable.diameter.si, cable.mass_per_length.si, conductor, False, cable, sheet)
+    row = row_of(cable, sheet)
     insulation = None if cable.kind == "bare" else cable.insulation
     mass = cable.mass_per_length
-    kilograms = _derived_mass(row, cable.material, insulation, pointer, sheet) if mass is None else mass.si
+    kilograms = _derived_mass(row, cable.material, insulation, sheet) if mass is None else mass.si
     conductor = None
     if cable.material is not None:
         metal = (cable.material, cable.size, None, cable.temper, cable.allowable_stress)
-        conductor = HeldConductor(*metal, 1, pointer)
+        conductor = HeldConductor(*metal, 1, sheet)
     diameter = float(row.diameter_in) * LengthUnit.INCH.scale
-    return Line(line.count, diameter, kilograms, conductor, True, cable, pointer)
+    return Line(line.count, diameter, kilograms, conductor, True, cable, sheet)
 
 
 def _derived_mass(
-    row: ConductorRow, material: ConductorMaterial | None, insulation: Insulation | None, pointer: str, sheet: Worksheet
+    row: ConductorRow, material: ConductorMaterial | None, insulation: Insulation | None, sheet: Worksheet
 ) -> float:
     """Give the mass [kg/m] that metal and insulation of the tables make; the caller may give another."""
     if material is None:
         raise UnanswerableError(
-            Fault(
-                f"{pointer}/material",
+            sheet.fault(
+                "material",
                 "missing",
                 "The mass of the wire follows from its metal: give the material, or the mass per length.",
                 [metal.value for metal in ConductorMaterial],
@@ -135,7 +142,7 @@ def _derived_mass(
         )
     mass = wire_mass(row, material, insulation)
     words = "derived: metal and insulation of the tables (a maker's figure governs)"
-    sheet.assume(f"{pointer}/mass_per_length", sheet.tell.mass_per_length(mass), words, "wire-mass-derivation")
+    sheet.assume("mass_per_length", sheet.tell.mass_per_length(mass), words, "wire-mass-derivation")
     return mass
 
 
@@ -147,15 +154,15 @@ def settle_arrangement(cables: CableSet, given: CableArrangement | None, sheet: 
     diameters = cables.diameters
     possible = engineering.possible_arrangements(diameters)
     if given is None and len(possible) > 1:
-        given = sheet.settle("#/arrangement", None, ARRANGEMENT)
+        given = sheet.settle("arrangement", None, ARRANGEMENT)
     if given is None or given is CableArrangement.WORST_CASE:
         return None
     arrangement = _ARRANGEMENTS[given]
     if arrangement not in possible:
         allowed = [*(one.value for one in possible), CableArrangement.WORST_CASE.value]
         raise UnanswerableError(
-            Fault(
-                "#/arrangement",
+            sheet.fault(
+                "arrangement",
                 "arrangement_impossible",
                 f"{len(diameters)} such cables cannot lie {given.value}: {' or '.join(allowed)}.",
                 allowed,
@@ -170,21 +177,21 @@ def lie_in(
     arrangement: Arrangement | None,
     factor: float | None,
     sheet: Worksheet,
-    pointer: str,
+    where: Bore,
 ) -> engineering.Lie:
-    """Settle how the cables lie in a bore [m], that of the conduit at `pointer`; refuses cables that do not pass."""
+    """Settle how the cables lie in a bore [m], that of `where`; refuses cables that do not pass."""
     diameters = cables.diameters
     if not engineering.passes(diameters, bore):
-        raise UnanswerableError(_too_large(cables, bore, pointer))
+        raise UnanswerableError(_too_large(cables, bore, where))
     if len(diameters) > 4 and factor is None:
-        sheet.settle("#/weight_correction_factor", None, MANY_CABLES)
+        sheet.settle("weight_correction_factor", None, MANY_CABLES)
     lie = engineering.lie_of(diameters, bore, arrangement, factor, MANY_CABLES.value)
     sheet.cite("wall-reactions", "pulling-arrangement")
     if engineering.acts_as_three(diameters):
         ratio = bore / engineering.mean_of_larger_three(diameters)
-        caution_in_jam_band(ratio, sheet, triplexed=arrangement is Arrangement.TRIPLEXED, pointer=pointer)
+        caution_in_jam_band(ratio, where.sheet, triplexed=arrangement is Arrangement.TRIPLEXED, pointer="")
     if len(diameters) == 2 and factor is None and lie.weight_correction > TIGHT_PAIR.value:
-        sheet.find(
+        where.sheet.find(
             Severity.CAUTION,
             "two_cables_wedge",
             f"Two cables have almost no room side by side: they wedge against each other and the wall, and multiply "
@@ -192,23 +199,23 @@ def lie_in(
             TIGHT_PAIR.source,
             lie.weight_correction,
             TIGHT_PAIR.value,
-            pointer=pointer,
+            pointer="",
         )
     if lie.clearance is not None and lie.clearance < CLEARANCE_MINIMUM.value.si:
         told = sheet.tell.size(lie.clearance)
-        sheet.find(
+        where.sheet.find(
             Severity.CAUTION,
             "little_clearance",
             f"Only {text_of(told)} is free above the cables; {CLEARANCE_MINIMUM.value} is the usual least.",
             CLEARANCE_MINIMUM.source,
             told,
             sheet.tell.given(CLEARANCE_MINIMUM.value),
-            pointer=pointer,
+            pointer="",
         )
     return lie
 
 
-def _too_large(cables: CableSet, bore: float, pointer: str) -> Fault:
+def _too_large(cables: CableSet, bore: float, where: Bore) -> Fault:
     """Say that the set does not pass, and how large its largest cable could be beside the others."""
     largest = max(cables.lines, key=lambda line: line.diameter)
     others = [
@@ -224,14 +231,16 @@ def _too_large(cables: CableSet, bore: float, pointer: str) -> Fault:
         unit = cable.diameter.unit
     member = "size" if largest.is_wire else "diameter/value"
     most = largest_complying(passes, bore * 1e-6, bore)
-    section = "" if pointer == "#/conduit" else f" of section {int(pointer.split('/')[2]) + 1}"
+    section = "" if where.section is None else f" of section {where.section + 1}"
     inside = f"the inside diameter{section}, {unit.from_si(bore):.4g} {unit.value}"
     what = f"{len(cables.diameters)} cables, the largest of {unit.from_si(largest.diameter):.4g} {unit.value}, "
     if most is None:
-        return Fault("#/cables", "cables_do_not_pass", f"{what}do not pass {inside}, however small the largest were.")
+        return cables.sheet.fault(
+            "", "cables_do_not_pass", f"{what}do not pass {inside}, however small the largest were."
+        )
     most = min(most, largest.diameter)
-    return Fault(
-        f"{largest.pointer}/{member}",
+    return largest.sheet.fault(
+        member,
         "cables_do_not_pass",
         f"{what}do not pass {inside}: at most {unit.from_si(most):.4g} {unit.value} each for the largest.",
         {"maximum": {"value": unit.from_si(most), "unit": unit.value}},

@@ -13,9 +13,10 @@ from ductrun.engineering.rounding import over
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import quantity
 from ductrun.kit.forms import BendAngle, BendRadius, Form, FrictionCoefficient, Omissible, RunGrade, RunLength
-from ductrun.kit.worksheet import Fault, UnanswerableError, Worksheet, text_of
+from ductrun.kit.worksheet import Fault, Gathering, UnanswerableError, Worksheet, text_of
+from ductrun.subjects.parts.cable_set import Bore
 from ductrun.subjects.parts.choices import BendMade
-from ductrun.subjects.parts.conduit import Conduit
+from ductrun.subjects.parts.conduit import Conduit, ListedConduit, MeasuredConduit, inside_diameter
 from ductrun.units import Angle, Grade
 
 LEVEL = quantity("pulling.grade", Grade)
@@ -82,6 +83,65 @@ RouteSection = TypeAliasType(
 Route = Annotated[list[RouteSection], Field(min_length=1, max_length=500)]
 
 
+class PlacedRoute(NamedTuple):
+    """A route in SI: its `sections` without friction, as given, the conduit and the `bores` [m] of each, the `sheet`
+    whose members the sections are, and that of the conduit they share.
+    """
+
+    sections: list[engineering.Section]
+    given: Sequence[RouteSection]
+    conduits: list[ListedConduit | MeasuredConduit]
+    bores: list[float]
+    sheet: Worksheet
+    conduit_sheet: Worksheet
+
+    def at(self, section: int) -> Worksheet:
+        """Give the sheet of one section, for what is said of it."""
+        return self.sheet.within(str(section))
+
+    def conduit_at(self, section: int) -> Bore:
+        """Give the place of the conduit of one section."""
+        if self.given[section].conduit is None:
+            return Bore(self.conduit_sheet, None)
+        return Bore(self.sheet.within(f"{section}/conduit"), section)
+
+
+def place_route(
+    route: Sequence[RouteSection], conduit: ListedConduit | MeasuredConduit, sheet: Worksheet, conduit_sheet: Worksheet
+) -> PlacedRoute:
+    """Settle a route whose sections have a conduit, unless they have their own; all faults at once.
+
+    `sheet` is that of the list of sections, `conduit_sheet` that of the conduit.
+    """
+    faults = Gathering()
+    bores: list[float] = []
+    sections: list[engineering.Section] = []
+    with faults:
+        bores = _bores(route, conduit, sheet, conduit_sheet)
+    with faults:
+        sections = _sections(route, sheet)
+    faults.stop()
+    return PlacedRoute(sections, route, [given.conduit or conduit for given in route], bores, sheet, conduit_sheet)
+
+
+def _bores(
+    route: Sequence[RouteSection], conduit: ListedConduit | MeasuredConduit, sheet: Worksheet, conduit_sheet: Worksheet
+) -> list[float]:
+    """Give the bore [m] of every section; a conduit that no section uses is not looked at."""
+    own = {index: given.conduit for index, given in enumerate(route) if given.conduit is not None}
+    faults = Gathering()
+    general = 0.0
+    if len(own) < len(route):
+        with faults:
+            general = inside_diameter(conduit, conduit_sheet)
+    bores = [general] * len(route)
+    for index, other in own.items():
+        with faults:
+            bores[index] = inside_diameter(other, sheet.within(f"{index}/conduit"))
+    faults.stop()
+    return bores
+
+
 class GradeBreak(NamedTuple):
     """A joint before section `joint` where the grades part by `angle` [rad], and the section to name for it.
 
@@ -94,7 +154,7 @@ class GradeBreak(NamedTuple):
     lost: bool
 
 
-def sections_of(route: Sequence[RouteSection], sheet: Worksheet) -> list[engineering.Section]:
+def _sections(route: Sequence[RouteSection], sheet: Worksheet) -> list[engineering.Section]:
     """Give the sections in SI, each going on with the grade of the one before; refuses a bend without angle."""
     sections: list[engineering.Section] = []
     faults: list[Fault] = []
@@ -108,15 +168,15 @@ def sections_of(route: Sequence[RouteSection], sheet: Worksheet) -> list[enginee
         if grade is not None:
             last = grade.si
         elif last is None:
-            last = sheet.settle(f"#/sections/{index}/{name}", None, LEVEL).si
+            last = sheet.settle(f"{index}/{name}", None, LEVEL).si
         if given.kind == "straight":
             sections.append(engineering.Straight(given.length.si, last))
             continue
         leave = given.exit_grade.si
         if abs(last - leave) < 1e-6:
             faults.append(
-                Fault(
-                    f"#/sections/{index}/exit_grade",
+                sheet.fault(
+                    f"{index}/exit_grade",
                     "bend_without_angle",
                     f"The bend enters and leaves at the same grade, {given.exit_grade}: give it as a straight.",
                 )
@@ -153,19 +213,20 @@ def unjudged(breaks: Sequence[GradeBreak]) -> list[int]:
     return [one.joint for one in breaks if one.lost]
 
 
-def report_breaks(sections: Sequence[engineering.Section], breaks: Sequence[GradeBreak], sheet: Worksheet) -> None:
+def report_breaks(route: PlacedRoute, breaks: Sequence[GradeBreak]) -> None:
     """Caution where the grade breaks without a bend, once a place; beyond a joint's worth the pull is not judged."""
     worst: dict[int, GradeBreak] = {}
     for one in breaks:
         if one.section not in worst or (one.lost, one.angle) > (worst[one.section].lost, worst[one.section].angle):
             worst[one.section] = one
     for section, one in worst.items():
+        sheet = route.at(section)
         told = sheet.tell.angle(one.angle)
         lost = one.lost
         limit = GRADE_BREAK_LIMIT if lost else JOINT_DEFLECTION
         summed = lost and not over(one.angle, limit.value.si)
         where = f"Between sections {section} and {section + 1} the grade breaks by {text_of(told)} without a bend"
-        if isinstance(sections[section], engineering.HorizontalBend):
+        if isinstance(route.sections[section], engineering.HorizontalBend):
             where = f"Section {section + 1} is a level bend beside a slope of {text_of(told)}"
         if summed:
             where += f", and with the breaks before it by more than {limit.value}"
@@ -181,5 +242,5 @@ def report_breaks(sections: Sequence[engineering.Section], breaks: Sequence[Grad
             limit.source,
             told,
             sheet.tell.given(limit.value),
-            pointer=f"#/sections/{section}",
+            pointer="",
         )

@@ -10,11 +10,11 @@ from ductrun.engineering.rounding import under
 from ductrun.kit import answers
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import choice, citation
-from ductrun.kit.worksheet import Fault, UnanswerableError, Worksheet, text_of
+from ductrun.kit.worksheet import UnanswerableError, Worksheet, text_of
 from ductrun.subjects.parts.cable_set import CableSet, Line
 from ductrun.subjects.parts.choices import BendMade, CableShielding, CableType, ConduitType
 from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit
-from ductrun.subjects.parts.route import RouteSection
+from ductrun.subjects.parts.route import PlacedRoute
 from ductrun.tables import TABLES
 from ductrun.units import Length
 
@@ -45,16 +45,12 @@ class PlacedBend(NamedTuple):
     made: BendMade | None
 
 
-def bends_of(
-    sections: Sequence[engineering.Section],
-    given: Sequence[RouteSection],
-    bores: Sequence[float],
-    conduits: Sequence[ListedConduit | MeasuredConduit],
-) -> list[PlacedBend]:
+def _bends_of(route: PlacedRoute) -> list[PlacedBend]:
     """Give the bends of a route with what they are made of."""
+    given, conduits, bores = route.given, route.conduits, route.bores
     return [
         PlacedBend(index, section.radius, bores[index], conduits[index], given[index].made)  # type: ignore[union-attr]
-        for index, section in enumerate(sections)
+        for index, section in enumerate(route.sections)
         if section.__class__ in _BENDS
     ]
 
@@ -68,13 +64,14 @@ class BendVerdict(NamedTuple):
     judged: bool
 
 
-def check_radii(bends: Sequence[PlacedBend], cables: CableSet, sheet: Worksheet) -> BendVerdict:
+def check_radii(route: PlacedRoute, cables: CableSet) -> BendVerdict:
     """Hold every bend of a route against the cables' bending radius and the radius its conduit is made or bent to."""
+    bends = _bends_of(route)
     if not bends:
         return BendVerdict(None, judged=True)
     tightest = min(bends, key=lambda bend: bend.radius - bend.bore / 2)
-    kept = [_keeps_radius(tightest, line, sheet) for line in cables.lines]
-    bent = _check_conduits(bends, sheet)
+    kept = [_keeps_radius(tightest, line, route.sheet) for line in cables.lines]
+    bent = _check_conduits(bends, route.sheet)
     return BendVerdict(tightest.section if False in kept else bent, None not in kept)
 
 
@@ -91,7 +88,7 @@ def _keeps_radius(tightest: PlacedBend, line: Line, sheet: Worksheet) -> bool | 
             return True
         _report_cable(tightest, inner, sheet.tell.given(given.bending_radius), "", "the radius given", sheet)
         return False
-    shielding, least = _least_of_cable(line, sheet)
+    shielding, least = _least_of_cable(line)
     if not under(inner, least):
         return True
     sheet.cite("nfpa70-305-5")
@@ -104,7 +101,7 @@ def _keeps_radius(tightest: PlacedBend, line: Line, sheet: Worksheet) -> bool | 
     return None
 
 
-def _least_of_cable(line: Line, sheet: Worksheet) -> tuple[CableShielding, float]:
+def _least_of_cable(line: Line) -> tuple[CableShielding, float]:
     """Give the make-up of a cable and the least radius [m] of the code for it, the multiple of its diameter."""
     given = line.given
     shielding = given.shielding
@@ -114,14 +111,14 @@ def _least_of_cable(line: Line, sheet: Worksheet) -> tuple[CableShielding, float
         shielding = CableShielding.SHIELDED if stricter else CableShielding.NONSHIELDED
         words = f"{'the stricter, for no cable type is given' if unknown else 'by the cable type'}, "
         words += citation("nfpa70-305-5")
-        sheet.assume(f"{line.pointer}/shielding", shielding, words, "nfpa70-305-5")
+        line.sheet.assume("shielding", shielding, words, "nfpa70-305-5")
     multiples = _MULTIPLES[shielding]
     diameters = [line.diameter]
     if shielding is CableShielding.INDIVIDUALLY_SHIELDED:
         if given.shielded_conductor_diameter is None:
             raise UnanswerableError(
-                Fault(
-                    f"{line.pointer}/shielded_conductor_diameter",
+                line.sheet.fault(
+                    "shielded_conductor_diameter",
                     "missing",
                     "The bending radius of an individually shielded cable follows from one conductor: give its "
                     "diameter.",
@@ -143,7 +140,7 @@ def _report_cable(
         source,
         told,
         limit,
-        pointer=f"sections/{tightest.section}",
+        pointer=str(tightest.section),
     )
 
 
@@ -151,7 +148,7 @@ def _report_unknown(
     tightest: PlacedBend, inner: float, limit: answers.AnyQuantity, what: str, line: Line, sheet: Worksheet
 ) -> None:
     told = sheet.tell.size(max(inner, 0.0))
-    sheet.find(
+    line.sheet.find(
         Severity.CAUTION,
         "bending_radius_not_judged",
         f"Section {tightest.section + 1}: the inner wall of the bend has a radius of {text_of(told)}; the least "
@@ -160,7 +157,7 @@ def _report_unknown(
         citation("nfpa70-305-5"),
         told,
         limit,
-        pointer=f"{line.pointer}/bending_radius",
+        pointer="bending_radius",
     )
 
 
@@ -175,7 +172,7 @@ def _check_conduits(bends: Sequence[PlacedBend], sheet: Worksheet) -> int | None
         conduit = bend.conduit
         if conduit.kind != "listed":
             continue
-        made = sheet.settle(f"#/sections/{bend.section}/made", bend.made, MADE)
+        made = sheet.settle(f"{bend.section}/made", bend.made, MADE)
         least = _least_radius(made, conduit)
         if least is None:
             without.setdefault((made, conduit.type, conduit.trade_size), bend)
@@ -193,7 +190,7 @@ def _check_conduits(bends: Sequence[PlacedBend], sheet: Worksheet) -> int | None
             f"No least radius of a {what} of {kind}, trade size {size}, is on file: the conduit "
             f"of section {bend.section + 1} was not held against one. Ask its maker.",
             "common practice, no source",
-            pointer=f"#/sections/{bend.section}",
+            pointer=str(bend.section),
         )
     bent = worst.get(BendMade.FIELD_BEND)
     return None if bent is None else bent[1].section
@@ -231,5 +228,5 @@ def _report_tight(made: BendMade, bend: PlacedBend, conduit: ListedConduit, leas
         source,
         told,
         sheet.tell.given(least),
-        pointer=f"#/sections/{bend.section}",
+        pointer=str(bend.section),
     )

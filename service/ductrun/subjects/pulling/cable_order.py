@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Annotated
+from typing import Annotated, NamedTuple
 
 from msgspec import UNSET, Meta, Struct, UnsetType
 from pydantic import Field
@@ -12,6 +12,7 @@ from ductrun.kit import answers
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import number, quantity
 from ductrun.kit.forms import CableTail, Form, Omissible, Percent, ReelLength
+from ductrun.kit.telling import Telling
 from ductrun.kit.worksheet import Worksheet, text_of
 from ductrun.subjects.parts.cable_set import CableSet
 from ductrun.units import Length
@@ -45,6 +46,15 @@ class CableOrder(Form):
     )
 
 
+class OrderedLine(NamedTuple):
+    """What to order of one line of so many cables: the `length` of one [m], what is ordered of each, and the reels."""
+
+    cable_count: int
+    length: float
+    order_length: Length
+    reel_count: int | None
+
+
 class OrderedCable(Struct, frozen=True, gc=False):
     """What to order of one line of cables."""
 
@@ -57,12 +67,12 @@ class OrderedCable(Struct, frozen=True, gc=False):
     ] = UNSET
 
 
-def cables_to_order(given: CableOrder, cables: CableSet, route_length: float, sheet: Worksheet) -> list[OrderedCable]:
+def cables_to_order(given: CableOrder, cables: CableSet, route_length: float, sheet: Worksheet) -> list[OrderedLine]:
     """Give what to order of each line of cables for a route of some length [m]."""
-    tail = sheet.settle("#/cable_order/tail", given.tail, TAIL).si
-    racking = sheet.settle("#/cable_order/racking", given.racking, RACKING).si
-    splice = sheet.settle("#/cable_order/splice", given.splice, SPLICE).si
-    waste = sheet.settle("#/cable_order/waste_percent", given.waste_percent, WASTE)
+    tail = sheet.settle("tail", given.tail, TAIL).si
+    racking = sheet.settle("racking", given.racking, RACKING).si
+    splice = sheet.settle("splice", given.splice, SPLICE).si
+    waste = sheet.settle("waste_percent", given.waste_percent, WASTE)
     length = (route_length + 2 * (tail + racking + splice)) * (1 + waste / 100)
     order = Length(round_up(length / INCREMENT.value.si) * INCREMENT.value.value, INCREMENT.value.unit)
     reels = None if given.reel_length is None else round_down(given.reel_length.si / order.si)
@@ -76,21 +86,33 @@ def cables_to_order(given: CableOrder, cables: CableSet, route_length: float, sh
             "common practice, no source",
             told,
             most,
-            pointer="#/cable_order/reel_length",
+            pointer="reel_length",
         )
     return [
-        OrderedCable(
-            count=line.cable_count,
-            length=sheet.tell.distance(length),
-            order_length=_told(order, sheet),
-            total_order_length=_told(Length(order.value * line.cable_count, order.unit), sheet),
-            reel_count=round_up(line.cable_count / reels) if reels else UNSET,
-        )
+        OrderedLine(line.cable_count, length, order, round_up(line.cable_count / reels) if reels else None)
         for line in cables.lines
     ]
 
 
-def _told(length: Length, sheet: Worksheet) -> answers.Length:
+def told_order(lines: list[OrderedLine] | None, telling: Telling) -> list[OrderedCable] | UnsetType:
+    """Tell what to order, if it was asked for."""
+    if lines is None:
+        return UNSET
+    return [
+        OrderedCable(
+            count=line.cable_count,
+            length=telling.distance(line.length),
+            order_length=_told(line.order_length, telling),
+            total_order_length=_told(
+                Length(line.order_length.value * line.cable_count, line.order_length.unit), telling
+            ),
+            reel_count=UNSET if line.reel_count is None else line.reel_count,
+        )
+        for line in lines
+    ]
+
+
+def _told(length: Length, telling: Telling) -> answers.Length:
     """Tell a length that is a whole number of increments, digit for digit."""
-    told = length.in_system(sheet.tell.system)
+    told = length.in_system(telling.system)
     return answers.Length(told.value, told.unit)

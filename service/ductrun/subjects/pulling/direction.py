@@ -8,7 +8,7 @@ from typing import NamedTuple
 from ductrun.engineering import pulling as engineering
 from ductrun.engineering.pull_search import Case, Load, Use, carried, held_against
 from ductrun.engineering.rounding import over
-from ductrun.kit.worksheet import Fault, UnanswerableError
+from ductrun.kit.worksheet import UnanswerableError
 from ductrun.subjects.pulling.settled import Pulling
 
 BEYOND_ANY_ROPE = 1e9  # N
@@ -56,11 +56,13 @@ def direction_of(
     try:
         pulled = _carried(route, load, can_run_away=braking is not None)
         held = None if braking is None else _carried(braking, load.unfed, can_run_away=True)
+        if not max(pulled.case.highest, 0.0 if held is None else held.case.highest) < BEYOND_ANY_ROPE:
+            raise beyond_any_rope(pulling)
         overbraked = None
         if held is not None and over(held.case.entering, pulled.case.entering):
             overbraked = carried(route, load.weight, held.case.entering)
     except OverflowError:
-        raise beyond_any_rope() from None
+        raise beyond_any_rope(pulling) from None
     use = held_against(pulled.case, None if held is None else held.case, bends, load, pulling.limits)
     return Direction(pulled, held, overbraked, use)
 
@@ -70,8 +72,6 @@ def _carried(route: Sequence[engineering.Section], load: Load, *, can_run_away: 
     pulled = engineering.pull(route, load.weight, entering)
     tensions = [step.highest for step in pulled]
     highest = max(tensions)
-    if not highest < BEYOND_ANY_ROPE:
-        raise beyond_any_rope()
     pressures = [-1.0 if step.pressure is None else step.pressure for step in pulled]  # below that of any bend
     pressure = max(pressures)
     case = Case(entering, pulled[-1].tension_out, highest, max(pressure, 0.0))
@@ -80,11 +80,11 @@ def _carried(route: Sequence[engineering.Section], load: Load, *, can_run_away: 
     return Carried(route, pulled, case, brake, tensions.index(highest), pressure_at)
 
 
-def beyond_any_rope() -> UnanswerableError:
+def beyond_any_rope(pulling: Pulling) -> UnanswerableError:
     """Say that no rope could pull this."""
     return UnanswerableError(
-        Fault(
-            "#/sections",
+        pulling.route.sheet.fault(
+            "",
             "tension_beyond_any_rope",
             "Friction and bends multiply the tension beyond any rope (1e9 N): check the friction coefficient and the "
             "bends, or divide the route by pull points.",

@@ -10,12 +10,12 @@ from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import quantity
 from ductrun.kit.worksheet import Worksheet, text_of
 from ductrun.subjects.parts.choices import BendMade, ConduitType
-from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit
+from ductrun.subjects.parts.route import PlacedRoute
 from ductrun.subjects.pulling.bend_radii import MADE
 from ductrun.subjects.pulling.direction import Carried, Direction
 from ductrun.subjects.pulling.friction import family_of
-from ductrun.subjects.pulling.inputs import BEND_TOTAL_LIMIT, PullInputs
 from ductrun.subjects.pulling.settled import Pulling
+from ductrun.subjects.pulling.settling import BEND_TOTAL_LIMIT
 from ductrun.units import Length
 
 BURN_LENGTH = quantity("pulling.elbow_burn_length", Length)
@@ -51,7 +51,7 @@ def _report_tension(way: Direction, pulling: Pulling, sheet: Worksheet) -> None:
     if not over(highest, pulling.limits.tension):
         return
     told, most = sheet.tell.force(highest), sheet.tell.force(pulling.limits.tension)
-    sheet.find(
+    pulling.route.sheet.find(
         Severity.VIOLATION,
         "tension_exceeded",
         f"Section {section + 1}: the pull reaches {text_of(told)}{_at_low_friction(way, case)}; {text_of(most)} is "
@@ -59,7 +59,7 @@ def _report_tension(way: Direction, pulling: Pulling, sheet: Worksheet) -> None:
         pulling.tension_rule,
         told,
         most,
-        pointer=f"#/sections/{section}",
+        pointer=str(section),
     )
 
 
@@ -69,7 +69,7 @@ def _report_pressure(way: Direction, pulling: Pulling, sheet: Worksheet) -> None
     if section is None or not over(pressure, pulling.limits.pressure):
         return
     told, limit = sheet.tell.force_per_length(pressure), sheet.tell.given(pulling.pressure_limit)
-    sheet.find(
+    pulling.route.sheet.find(
         Severity.VIOLATION,
         "sidewall_pressure_exceeded",
         f"Section {section + 1}: sidewall pressure reaches {text_of(told)} in the bend{_at_low_friction(way, case)}; "
@@ -78,7 +78,7 @@ def _report_pressure(way: Direction, pulling: Pulling, sheet: Worksheet) -> None
         pulling.pressure_rule,
         told,
         limit,
-        pointer=f"#/sections/{section}",
+        pointer=str(section),
     )
 
 
@@ -105,7 +105,7 @@ def report_brake(way: Direction, pulling: Pulling, sheet: Worksheet, where: str 
             "from the other end.",
             "derived",
             most,
-            pointer="#/brake_limit",
+            pointer="brake_limit",
         )
         return
     told = sheet.tell.force(limit)
@@ -122,7 +122,7 @@ def report_brake(way: Direction, pulling: Pulling, sheet: Worksheet, where: str 
         "the brake limit given",
         most,
         told,
-        pointer="#/brake_limit",
+        pointer="brake_limit",
     )
 
 
@@ -138,7 +138,7 @@ def report_other_end(way: Direction, sheet: Worksheet) -> None:
         "and that pull is not judged: give the brake limit.",
         "derived",
         most,
-        pointer="#/brake_limit",
+        pointer="brake_limit",
     )
 
 
@@ -152,7 +152,7 @@ def _report_weak_brake(incoming: float, limit: float, sheet: Worksheet, where: s
         "the brake limit given",
         told,
         most,
-        pointer="#/brake_limit",
+        pointer="brake_limit",
     )
 
 
@@ -177,11 +177,12 @@ def _report_overbraking(way: Direction, pulling: Pulling, sheet: Worksheet, wher
     )
 
 
-def report_bend_total(conduits: Sequence[ListedConduit | MeasuredConduit], total: float, sheet: Worksheet) -> None:
+def report_bend_total(route: PlacedRoute, total: float) -> None:
     """Find too many bends between pull points."""
     if not over(total, BEND_TOTAL_LIMIT.value.si):
         return
-    listed = next((conduit.type for conduit in conduits if conduit.kind == "listed"), None)
+    sheet = route.sheet
+    listed = next((conduit.type for conduit in route.conduits if conduit.kind == "listed"), None)
     rule = sheet.rule(_BEND_RULES.get(listed, "bend_total_other") if listed else "bend_total_other")
     told = sheet.tell.angle(total)
     sheet.find(
@@ -191,11 +192,11 @@ def report_bend_total(conduits: Sequence[ListedConduit | MeasuredConduit], total
         rule,
         told,
         sheet.tell.given(BEND_TOTAL_LIMIT.value),
-        pointer="#/sections",
+        pointer="",
     )
 
 
-def report_burning_rope(request: PullInputs, length: float, within: Sequence[int], sheet: Worksheet) -> None:
+def report_burning_rope(route: PlacedRoute, length: float, within: Sequence[int]) -> None:
     """Caution where the rope of a long pull may cut through PVC elbows before the cable is there.
 
     `length` [m] is that of the pull, `within` are the sections it goes through.
@@ -203,10 +204,11 @@ def report_burning_rope(request: PullInputs, length: float, within: Sequence[int
     if not over(length, BURN_LENGTH.value.si):
         return
     for index in within:
-        given = request.sections[index]
+        given = route.given[index]
         if given.kind == "straight" or (given.made or MADE.value) is not BendMade.FACTORY_ELBOW:
             continue
-        if family_of(given.conduit or request.conduit) == "pvc":
+        if family_of(route.conduits[index]) == "pvc":
+            sheet = route.at(index)
             told = sheet.tell.distance(length)
             sheet.find(
                 Severity.CAUTION,
@@ -216,21 +218,21 @@ def report_burning_rope(request: PullInputs, length: float, within: Sequence[int
                 BURN_LENGTH.source,
                 told,
                 sheet.tell.given(BURN_LENGTH.value),
-                pointer=f"#/sections/{index}",
+                pointer="",
             )
             return
 
 
 def caution_rope(sheet: Worksheet, *, braked: bool) -> None:
     """Give the caution every pull needs, and the one of a cable that is held back."""
-    below = "; nobody stands below a braked cable" if braked else ""
-    sheet.find(
-        Severity.CAUTION,
+    sheet.caution(
         "rope_under_tension",
-        f"Nobody stands in line with a rope under tension{below}; use rated gear, watch the tension, and stop if it "
-        "rises unexpectedly. The limits of the cable's maker govern.",
+        "Nobody stands in line with a rope under tension; use rated gear, watch the tension, and stop if it rises "
+        "unexpectedly. The limits of the cable's maker govern.",
         "common practice, no source",
     )
+    if braked:
+        sheet.caution("braked_cable", "Nobody stands below a cable that is held back.", "common practice, no source")
 
 
 def show_working(way: Direction, pulling: Pulling, sheet: Worksheet) -> None:

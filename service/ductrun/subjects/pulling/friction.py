@@ -11,7 +11,7 @@ from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.parts.cable_set import CableSet
 from ductrun.subjects.parts.choices import ConduitType
 from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit
-from ductrun.subjects.parts.route import RouteSection
+from ductrun.subjects.parts.route import PlacedRoute
 from ductrun.tables import TABLES
 
 FRICTION = number("pulling.friction_coefficient")
@@ -63,21 +63,20 @@ def lowest_published(conduits: Sequence[ListedConduit | MeasuredConduit], cables
 
 def report_friction(
     coefficient: float,
-    sections: Sequence[RouteSection],
-    conduits: Sequence[ListedConduit | MeasuredConduit],
+    route: PlacedRoute,
     sheet: Worksheet,
 ) -> None:
     """Caution against a friction below every published one, and tell how high a dry pull may go."""
-    lowest, pointer = coefficient, "#/friction_coefficient"
+    lowest, place = coefficient, sheet
     general = False
-    for index, section in enumerate(sections):
+    for index, section in enumerate(route.given):
         own = section.friction_coefficient
         if own is None:
-            general = general or family_of(conduits[index]) == "pvc"
+            general = general or family_of(route.conduits[index]) == "pvc"
         elif own < lowest:
-            lowest, pointer = own, f"#/sections/{index}/friction_coefficient"
+            lowest, place = own, route.at(index)
     if lowest < LOWEST_FRICTION.value:
-        sheet.find(
+        place.find(
             Severity.CAUTION,
             "friction_below_published",
             f"A coefficient of {lowest:g} is below every published one, {LOWEST_FRICTION.value:g} on rollers: "
@@ -85,7 +84,7 @@ def report_friction(
             LOWEST_FRICTION.source,
             lowest,
             LOWEST_FRICTION.value,
-            pointer=pointer,
+            pointer="friction_coefficient",
         )
     if general and coefficient == FRICTION.value:  # another was chosen by somebody who knows the pull
         sheet.cite(_DRY_PVC.source)
@@ -97,5 +96,5 @@ def report_friction(
             standing_of(_DRY_PVC),
             coefficient,
             _DRY_PVC.high,
-            pointer="#/friction_coefficient",
+            pointer="friction_coefficient",
         )

@@ -8,7 +8,7 @@ from ductrun.engineering.pulling_limits import conductor_limit, counted_conducto
 from ductrun.engineering.rounding import over, under
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import Default, choice, quantity, standing_of
-from ductrun.kit.worksheet import Fault, UnanswerableError, Worksheet
+from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.parts.cable_mass import METAL_AREAS
 from ductrun.subjects.parts.cable_set import CableSet, HeldConductor, Line
 from ductrun.subjects.parts.choices import CableSheath, CableType, ConductorMaterial, ConductorSize, ConductorTemper
@@ -104,7 +104,7 @@ def gear_limits(
     cables: CableSet, attachment: Attachment, device: Force | None, grip: Force | None, sheet: Worksheet
 ) -> list[Allowed]:
     """Give the tension [N] that device and, if the cable is held by its jacket, grip allow."""
-    device_limit = sheet.settle("#/device_limit", device, DEVICE_LIMIT)
+    device_limit = sheet.settle("device_limit", device, DEVICE_LIMIT)
     words = DEVICE_LIMIT.source if device is None else "the limit given"
     limits = [Allowed(device_limit.si, f"pulling device, {words}")]
     if grip is not None:  # whatever the attachment: a limit that is given is never passed over
@@ -115,7 +115,7 @@ def gear_limits(
 
 
 def _grip_limit(line: Line, sheet: Worksheet) -> Allowed:
-    row = _GRIPS[sheet.settle(f"{line.pointer}/sheath", line.given.sheath, SHEATH)]
+    row = _GRIPS[line.sheet.settle("sheath", line.given.sheath, SHEATH)]
     sheet.cite(row.source)
     return Allowed(Force.parse(row.limit, row.unit).si, f"basket grip, {standing_of(row)}")
 
@@ -130,13 +130,13 @@ def conductors_limit(cables: CableSet, counting: ConductorCounting | None, sheet
     unknown = False
     for line in cables.lines:
         if line.conductor is None:
-            sheet.find(
+            line.sheet.find(
                 Severity.CAUTION,
                 "tension_not_judged",
                 "The conductors of a cable are not known: its tension is held against the pulling gear alone, and not "
                 "judged. Give the conductor, or the allowable tension of the cable's maker.",
                 "common practice, no source",
-                pointer=f"{line.pointer}/{'material' if line.is_wire else 'conductor'}",
+                pointer="material" if line.is_wire else "conductor",
             )
             unknown = True
             continue
@@ -144,7 +144,7 @@ def conductors_limit(cables: CableSet, counting: ConductorCounting | None, sheet
     if unknown or not bearings:
         return None
     strongest, count, words = _counted(bearings)
-    rule = _COUNTINGS[sheet.settle("#/conductor_counting", counting, COUNTING)]
+    rule = _COUNTINGS[sheet.settle("conductor_counting", counting, COUNTING)]
     sheet.cite(rule.source)
     counted = counted_conductors(count, rule.three_counted, rule.more_than_three_factor)
     limit = conductor_limit(strongest.stress, strongest.area, counted)
@@ -189,13 +189,13 @@ def _stress_of(
     if conductor.allowable_stress is not None:
         return conductor.allowable_stress.si, "the stress given"
     material = conductor.material
-    temper = sheet.settle(f"{conductor.pointer}/temper", conductor.temper, tempers[material])
+    temper = conductor.sheet.settle("temper", conductor.temper, tempers[material])
     found = _STRESSES.get((material, temper))
     if found is None:
         allowed = [key for metal, key in _STRESSES if metal == material]
         raise UnanswerableError(
-            Fault(
-                f"{conductor.pointer}/temper",
+            conductor.sheet.fault(
+                "temper",
                 "temper_not_listed",
                 f"No pulling stress is on file for {material} of temper {temper}: {' or '.join(allowed)}, or "
                 "give the allowable stress.",
@@ -212,8 +212,8 @@ def metal_area(conductor: HeldConductor) -> float:
     size, area = conductor.size, conductor.area
     if (size is None) == (area is None):
         raise UnanswerableError(
-            Fault(
-                f"{conductor.pointer}/{'size' if size is None else 'area'}",
+            conductor.sheet.fault(
+                "size" if size is None else "area",
                 "one_of_two",
                 "Give either the size or the area of the conductor.",
                 [one.value for one in ConductorSize],
@@ -233,7 +233,7 @@ def sidewall_limit(cables: CableSet, given: ForcePerLength | None, sheet: Worksh
         return given, "the limit given"
     limits = []
     for line in cables.lines:
-        limit, words, source = _SIDEWALLS[sheet.settle(f"{line.pointer}/cable_type", line.given.cable_type, CABLE_TYPE)]
+        limit, words, source = _SIDEWALLS[line.sheet.settle("cable_type", line.given.cable_type, CABLE_TYPE)]
         sheet.cite(source)
         limits.append((limit, words))
     return min(limits, key=lambda one: one[0].si)

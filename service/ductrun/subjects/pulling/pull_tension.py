@@ -2,22 +2,17 @@
 
 from __future__ import annotations
 
-from typing import Annotated
-
-from msgspec import UNSET, Meta, Struct, UnsetType
 from pydantic import Field
 
 from ductrun.engineering import pulling as engineering
-from ductrun.engineering.cables import OVALITY
 from ductrun.engineering.rounding import under
-from ductrun.kit import answers
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import number
 from ductrun.kit.forms import Interval, Omissible
 from ductrun.kit.operation import Operation
 from ductrun.kit.worksheet import Worksheet, text_of
-from ductrun.subjects.parts.choices import CableArrangement
-from ductrun.subjects.pulling.cable_order import CableOrder, OrderedCable, cables_to_order
+from ductrun.subjects.pulling.assessment import PullAssessment
+from ductrun.subjects.pulling.cable_order import CableOrder, cables_to_order
 from ductrun.subjects.pulling.choices import PullDirection
 from ductrun.subjects.pulling.direction import Direction, direction_of, verdict_of
 from ductrun.subjects.pulling.findings import (
@@ -28,28 +23,17 @@ from ductrun.subjects.pulling.findings import (
     report_other_end,
     show_working,
 )
-from ductrun.subjects.pulling.inputs import PullInputs, settle
+from ductrun.subjects.pulling.practice import PullInputs
+from ductrun.subjects.pulling.pull_tension_told import PullTensionResult, tell
 from ductrun.subjects.pulling.settled import Pulling
+from ductrun.subjects.pulling.settling import settle_request
 from ductrun.subjects.pulling.studies import (
-    FrictionCase,
     FrictionRange,
-    LargestComplying,
-    ProfilePoint,
     friction_cases,
     largest_complying,
     profile,
 )
-from ductrun.subjects.pulling.telling import (
-    BrakingCase,
-    ReversedPull,
-    SectionTension,
-    told_brake,
-    told_braking_case,
-    told_pressure,
-    told_reversed,
-    told_sections,
-)
-from ductrun.units import Force, ForcePerLength, LengthUnit, VolumeUnit
+from ductrun.units import LengthUnit, VolumeUnit
 
 _LUBRICANT = number("pulling.lubricant_per_length")  # US gallons for each foot and inch
 _FILM = _LUBRICANT.value * VolumeUnit.GAL_US.scale / (LengthUnit.FT.scale * LengthUnit.INCH.scale)
@@ -74,150 +58,62 @@ class PullTensionRequest(PullInputs):
     cable_order: Omissible[CableOrder] = Field(default=None, description="Gives the cable to order as well.")
 
 
-class PullTensionResult(Struct, frozen=True, gc=False):
-    """The pull from the first section to the last, and from the other end."""
-
-    arrangement: Annotated[CableArrangement, Meta(description="How the cables lie, or the way with most friction.")]
-    weight_correction_factor: Annotated[float, Meta(description="Factor on friction for that arrangement.")]
-    incoming_tension: Annotated[answers.Force, Meta(description="Tension at the entry without a brake.")]
-    tension: Annotated[answers.Force, Meta(description="Tension at the pulling end.")]
-    highest_tension: Annotated[answers.Force, Meta(description="Highest tension anywhere along the pull.")]
-    allowable_sidewall_pressure: Annotated[answers.ForcePerLength, Meta(description="What the cable allows in a bend.")]
-    utilization_percent: Annotated[
-        float, Meta(description="The largest share of tension, sidewall pressure and brake that is used.")
-    ]
-    sections: Annotated[list[SectionTension], Meta(description="The sections in the order of the pull.")]
-    reversed: Annotated[ReversedPull, Meta(description="The same pull from the other end.")]
-    better_direction: Annotated[
-        PullDirection, Meta(description="Direction that complies, or was judged, or uses less of the limits.")
-    ]
-    better_reason: Annotated[str, Meta(description="Why that end, in a sentence.")]
-    bend_total: Annotated[answers.Angle, Meta(description="All bends of the route together.")]
-    lubricant_volume: Annotated[answers.Volume, Meta(description="Pulling lubricant for the run.")]
-    within_limits: Annotated[
-        bool | UnsetType,
-        Meta(description="Whether cable, bends and brake keep their limits; absent where that was not judged."),
-    ] = UNSET
-    allowable_tension: Annotated[
-        answers.Force | UnsetType,
-        Meta(description="What conductors, grip and gear allow; absent where the conductors are not known."),
-    ] = UNSET
-    brake_tension: Annotated[
-        answers.Force | UnsetType, Meta(description="Force with which the reel must hold back, if it must.")
-    ] = UNSET
-    braking_case: Annotated[
-        BrakingCase | UnsetType, Meta(description="The pull at the low friction, where the route can run away.")
-    ] = UNSET
-    jam_ratio: Annotated[
-        float | UnsetType, Meta(description="Conduit over cable diameter, where three cables govern.")
-    ] = UNSET
-    jam_ratio_with_ovality: Annotated[
-        float | UnsetType,
-        Meta(description="The same times 1.05, the handbook allowance for ovality in bends."),
-    ] = UNSET
-    friction_cases: Annotated[
-        list[FrictionCase] | UnsetType, Meta(description="The pull at low, expected and high friction, if asked.")
-    ] = UNSET
-    largest: Annotated[LargestComplying | UnsetType, Meta(description="What would still comply, if asked.")] = UNSET
-    profile: Annotated[
-        list[ProfilePoint] | UnsetType, Meta(description="Tension along the run for plotting, if asked.")
-    ] = UNSET
-    cables_to_order: Annotated[
-        list[OrderedCable] | UnsetType, Meta(description="The cable to order, a line of cables each, if asked.")
-    ] = UNSET
-    handbook_clearance: Annotated[
-        answers.Length | UnsetType, Meta(description="Clearance as handbooks print it; higher for the cradle.")
-    ] = UNSET
-    clearance: Annotated[
-        answers.Length | UnsetType, Meta(description="Free height above the cables; up to four cables.")
-    ] = UNSET
-    sidewall_pressure: Annotated[
-        answers.ForcePerLength | UnsetType, Meta(description="Highest sidewall pressure, if there is a bend.")
-    ] = UNSET
-
-
-def compute(request: PullTensionRequest, sheet: Worksheet) -> PullTensionResult:
+def assess(request: PullTensionRequest, sheet: Worksheet) -> PullAssessment:
     """Carry the tension through the route in both directions and hold it against the limits."""
-    tell = sheet.tell
-    pulling = settle(request, sheet)
-    route, braking = pulling.route_at(pulling.coefficient), pulling.braking_at(pulling.coefficient)
-    total = engineering.bend_total(route)
-    forward = direction_of(route, braking, total, pulling)
-    turned = None if braking is None else engineering.reverse(braking)
-    backward = direction_of(engineering.reverse(route), turned, total, pulling)
-    length = engineering.developed_length(route)
-    report_bend_total([given.conduit or request.conduit for given in request.sections], total, sheet)
+    pulling = settle_request(request, sheet)
+    forward, backward, total = carry(pulling)
     within, within_backward = verdict_of(forward.use, pulling), verdict_of(backward.use, pulling)
+    length = engineering.developed_length(pulling.sections)
+    report_bend_total(pulling.route, total)
     report_direction(forward, pulling, sheet)
     report_other_end(backward, sheet)
-    report_burning_rope(request, length, range(len(route)), sheet)
+    report_burning_rope(pulling.route, length, range(len(pulling.sections)))
     caution_rope(sheet, braked=forward.braked or backward.braked)
     better, reason = _better_end(forward, backward, within, within_backward, sheet)
     if sheet.working is not None:
         show_working(forward, pulling, sheet)
-    lie = pulling.worst_lie
-    jam_ratio = pulling.jam_ratio
     sheet.cite("lubricant-technical-talk-17")
-    return PullTensionResult(
-        arrangement=CableArrangement(lie.arrangement),
-        weight_correction_factor=lie.weight_correction,
-        incoming_tension=tell.force(pulling.load.incoming),
-        tension=tell.force(forward.pulling.case.final),
-        highest_tension=tell.force(forward.pulling.case.highest),
-        allowable_sidewall_pressure=_told_pressure(pulling.pressure_limit, sheet),
-        utilization_percent=forward.use.share * 100,
-        sections=told_sections(forward.pulling, sheet),
-        reversed=told_reversed(backward, within_backward, pulling, sheet),
-        better_direction=better,
+    cases, spacing, order = request.friction_range, request.profile_spacing, request.cable_order
+    return PullAssessment(
+        pulling=pulling,
+        forward=forward,
+        backward=backward,
+        within=within,
+        within_backward=within_backward,
+        better=better,
         better_reason=reason,
-        bend_total=tell.angle(total),
-        lubricant_volume=tell.liquid_volume(_lubricant(pulling, length)),
-        within_limits=UNSET if within is None else within,
-        allowable_tension=_allowable(request.allowable_tension, pulling, sheet),
-        brake_tension=told_brake(forward.pulling, sheet),
-        braking_case=told_braking_case(forward, pulling, sheet),
-        jam_ratio=UNSET if jam_ratio is None else jam_ratio,
-        jam_ratio_with_ovality=UNSET if jam_ratio is None else jam_ratio * OVALITY,
-        clearance=UNSET if lie.clearance is None else tell.size(lie.clearance),
-        handbook_clearance=UNSET if lie.handbook_clearance is None else tell.size(lie.handbook_clearance),
-        sidewall_pressure=told_pressure(forward.pulling, sheet),
-        friction_cases=(
-            UNSET if request.friction_range is None else friction_cases(request.friction_range, pulling, sheet)
-        ),
-        largest=largest_complying(pulling, sheet) if request.find_largest else UNSET,
-        profile=(
-            UNSET
-            if request.profile_spacing is None
-            else profile(pulling, forward.pulling.case.entering, request.profile_spacing.si, sheet)
-        ),
+        bend_total=total,
+        lubricant_volume=_lubricant(pulling, length),
+        friction_cases=None if cases is None else friction_cases(cases, pulling, sheet.within("friction_range")),
+        largest=largest_complying(pulling) if request.find_largest else None,
+        profile=None if spacing is None else profile(pulling, forward.pulling.case.entering, spacing.si, sheet),
         cables_to_order=(
-            UNSET
-            if request.cable_order is None
-            else cables_to_order(request.cable_order, pulling.cables, length, sheet)
+            None if order is None else cables_to_order(order, pulling.cables, length, sheet.within("cable_order"))
         ),
+    )
+
+
+def carry(pulling: Pulling) -> tuple[Direction, Direction, float]:
+    """Carry a pull from both ends; gives both directions and the sum of the bends [rad]."""
+    route, braking = pulling.route_at(pulling.coefficient), pulling.braking_at(pulling.coefficient)
+    total = engineering.bend_total(route)
+    turned = None if braking is None else engineering.reverse(braking)
+    return (
+        direction_of(route, braking, total, pulling),
+        direction_of(engineering.reverse(route), turned, total, pulling),
+        total,
     )
 
 
 def _lubricant(pulling: Pulling, length: float) -> float:
     """Give the lubricant [m3] of all sections, each by its bore."""
+    bores = pulling.route.bores
     if len(pulling.lies) == 1:
-        return engineering.lubricant_volume(length, pulling.bores[0], _FILM)
+        return engineering.lubricant_volume(length, bores[0], _FILM)
     return sum(
         engineering.lubricant_volume(section.developed_length, bore, _FILM)
-        for section, bore in zip(pulling.sections, pulling.bores, strict=True)
+        for section, bore in zip(pulling.sections, bores, strict=True)
     )
-
-
-def _told_pressure(limit: ForcePerLength, sheet: Worksheet) -> answers.ForcePerLength:
-    told = limit.in_system(sheet.tell.system)
-    return answers.ForcePerLength(told.value, told.unit)
-
-
-def _allowable(given: Force | None, pulling: Pulling, sheet: Worksheet) -> answers.Force | UnsetType:
-    if given is not None and not under(pulling.limits.tension, given.si):
-        told = given.in_system(sheet.tell.system)
-        return answers.Force(told.value, told.unit)
-    return sheet.tell.force(pulling.limits.tension) if pulling.tension_judged else UNSET
 
 
 _RANK = {True: 0, None: 1, False: 2}  # of a verdict
@@ -255,6 +151,11 @@ def _better_end(
     reason = f"Pull from the other end: {shares}; the pull ends at {text_of(other)} instead of {text_of(ends)}."
     sheet.find(Severity.NOTE, "pull_from_the_other_end", reason, "derived", other, ends)
     return PullDirection.REVERSED, reason
+
+
+def compute(request: PullTensionRequest, sheet: Worksheet) -> PullTensionResult:
+    """Assess a pull and tell it."""
+    return tell(assess(request, sheet), sheet.tell)
 
 
 OPERATION = Operation(

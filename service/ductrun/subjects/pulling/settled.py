@@ -10,7 +10,8 @@ from ductrun.engineering.pull_search import Limits, Load
 from ductrun.engineering.pulling import Section, friction_of_feed
 from ductrun.subjects.parts.cable_set import CableSet
 from ductrun.subjects.parts.jam import in_jam_band
-from ductrun.units import ForcePerLength
+from ductrun.subjects.parts.route import PlacedRoute
+from ductrun.units import Force, ForcePerLength
 
 
 class Contact(NamedTuple):
@@ -29,15 +30,14 @@ class Contact(NamedTuple):
 class Pulling(NamedTuple):
     """A pull in SI before any tension is carried.
 
-    `sections` are the route without friction; `contacts` give that, at any coefficient. `braking_coefficient` is None
-    where the route cannot run away. `lost_bends` are the joints where a bend was left out, `forbidden_bend` a section
-    whose bend breaks a rule; `radii_judged` says whether all bends were held against a radius of the cable. `bores`
-    [m] are those of the sections.
+    The `route` is without friction; `contacts` give that, at any coefficient. `braking_coefficient` is None where the
+    route cannot run away, `given_tension` a limit that the caller gave. `lost_bends` are the joints where a bend was
+    left out, `forbidden_bend` a section whose bend breaks a rule; `radii_judged` says whether all bends were held
+    against a radius of the cable.
     """
 
-    sections: list[Section]
+    route: PlacedRoute
     contacts: list[Contact]
-    bores: list[float]
     cables: CableSet
     lies: list[Lie]
     coefficient: float
@@ -47,11 +47,17 @@ class Pulling(NamedTuple):
     limits: Limits
     tension_rule: str
     tension_judged: bool
+    given_tension: Force | None
     pressure_limit: ForcePerLength
     pressure_rule: str
     lost_bends: list[int]
     forbidden_bend: int | None
     radii_judged: bool
+
+    @property
+    def sections(self) -> list[Section]:
+        """The sections of the route without friction."""
+        return self.route.sections
 
     def route_at(self, coefficient: float) -> list[Section]:
         """Give the route with the friction of a coefficient, but for sections that have their own."""
@@ -94,7 +100,7 @@ class Pulling(NamedTuple):
         diameters = self.cables.diameters
         if not acts_as_three(diameters):
             return None
-        ratios = sorted(bore / mean_of_larger_three(diameters) for bore in set(self.bores))
+        ratios = sorted(bore / mean_of_larger_three(diameters) for bore in set(self.route.bores))
         return next(filter(in_jam_band, ratios), ratios[0])
 
     @property

@@ -2,18 +2,16 @@
 
 from __future__ import annotations
 
-from typing import Annotated
+from typing import NamedTuple
 
-from msgspec import UNSET, Meta, Struct, UnsetType
 from pydantic import Field
 
 from ductrun.engineering import pull_search
 from ductrun.engineering import pulling as engineering
 from ductrun.engineering.pull_search import Use
 from ductrun.engineering.rounding import over, round_up
-from ductrun.kit import answers
 from ductrun.kit.forms import Form, FrictionCoefficient
-from ductrun.kit.worksheet import Fault, UnanswerableError, Worksheet
+from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.pulling.direction import BEYOND_ANY_ROPE, verdict_of
 from ductrun.subjects.pulling.settled import Pulling
 
@@ -30,50 +28,33 @@ class FrictionRange(Form):
     high: FrictionCoefficient = Field(description="High coefficient, dry.", examples=[0.5])
 
 
-class FrictionCase(Struct, frozen=True, gc=False):
-    """The pull at one coefficient of friction, from both ends."""
+class UseAtFriction(NamedTuple):
+    """The pull at one coefficient of friction, from both ends: what it uses, its verdicts, and its brakes [N], None
+    where none is needed.
+    """
 
-    friction_coefficient: float
-    tension: Annotated[answers.Force, Meta(description="Tension at the pulling end.")]
-    sidewall_pressure: Annotated[answers.ForcePerLength, Meta(description="Highest sidewall pressure.")]
-    utilization_percent: Annotated[float, Meta(description="The largest share of the limits that is used.")]
-    reversed_tension: Annotated[answers.Force, Meta(description="Tension at the pulling end from the other end.")]
-    reversed_utilization_percent: Annotated[float, Meta(description="The same from the other end.")]
-    within_limits: Annotated[
-        bool | UnsetType, Meta(description="Whether it keeps its limits; absent where that was not judged.")
-    ] = UNSET
-    reversed_within_limits: Annotated[bool | UnsetType, Meta(description="The same from the other end.")] = UNSET
-    brake_tension: Annotated[
-        answers.Force | UnsetType, Meta(description="Force with which the reel must hold back, if it must.")
-    ] = UNSET
-    reversed_brake_tension: Annotated[answers.Force | UnsetType, Meta(description="The same from the other end.")] = (
-        UNSET
-    )
+    coefficient: float
+    forward: Use
+    backward: Use
+    within: bool | None
+    within_backward: bool | None
+    brake: float | None
+    brake_backward: float | None
 
 
-class LargestComplying(Struct, frozen=True, gc=False):
-    """The largest values with which the pull as given would still comply; absent where none does."""
+class Largest(NamedTuple):
+    """The largest coefficient, incoming tension [N] and last straight [m] that comply; None where none does."""
 
-    friction_coefficient: Annotated[
-        float | UnsetType, Meta(description="Highest coefficient of friction, up to 2; absent if none complies.")
-    ] = UNSET
-    incoming_tension: Annotated[
-        answers.Force | UnsetType, Meta(description="Largest tension at the entry; absent if none complies.")
-    ] = UNSET
-    last_straight: Annotated[
-        answers.Length | UnsetType,
-        Meta(
-            description="Longest last straight: the last section if it is one, else one at the grade of its end that "
-            "could follow. Absent if the pull before it does not comply, or if no length is too long."
-        ),
-    ] = UNSET
+    coefficient: float | None = None
+    incoming: float | None = None
+    last_straight: float | None = None
 
 
-class ProfilePoint(Struct, frozen=True, gc=False):
-    """Tension at one place of the run."""
+class Point(NamedTuple):
+    """The tension [N] at a distance [m] along the run."""
 
-    position: Annotated[answers.Length, Meta(description="Distance along the run from where the cable enters.")]
-    tension: Annotated[answers.Force, Meta(description="Tension there.")]
+    position: float
+    tension: float
 
 
 def _use_at(pulling: Pulling, coefficient: float, *, backward: bool = False) -> Use:
@@ -85,12 +66,12 @@ def _use_at(pulling: Pulling, coefficient: float, *, backward: bool = False) -> 
     return pull_search.use_of(route, braking, pulling.load_at(coefficient), pulling.limits)
 
 
-def friction_cases(given: FrictionRange, pulling: Pulling, sheet: Worksheet) -> list[FrictionCase]:
+def friction_cases(given: FrictionRange, pulling: Pulling, sheet: Worksheet) -> list[UseAtFriction]:
     """Give the pull at low, expected and high friction."""
     if not given.low <= pulling.coefficient <= given.high:
         raise UnanswerableError(
-            Fault(
-                "#/friction_range",
+            sheet.fault(
+                "",
                 "range_misses_expected",
                 f"The range {given.low:g} to {given.high:g} must hold the expected {pulling.coefficient:g}.",
                 {"low": {"maximum": pulling.coefficient}, "high": {"minimum": pulling.coefficient}},
@@ -99,56 +80,32 @@ def friction_cases(given: FrictionRange, pulling: Pulling, sheet: Worksheet) -> 
     return [_friction_case(coefficient, pulling, sheet) for coefficient in (given.low, pulling.coefficient, given.high)]
 
 
-def _friction_case(coefficient: float, pulling: Pulling, sheet: Worksheet) -> FrictionCase:
+def _friction_case(coefficient: float, pulling: Pulling, sheet: Worksheet) -> UseAtFriction:
     use, other = (_use_at(pulling, coefficient, backward=backward) for backward in (False, True))
     if not max(use.highest, other.highest) < BEYOND_ANY_ROPE:
         raise UnanswerableError(
-            Fault(
-                "#/friction_range/high",
+            sheet.fault(
+                "high",
                 "tension_beyond_any_rope",
                 f"At a coefficient of {coefficient:g} the tension grows beyond any rope (1e9 N): lower it.",
             )
         )
     incoming = pulling.load_at(coefficient).incoming
-    tell = sheet.tell
-
-    def within(one: Use) -> bool | UnsetType:
-        verdict = verdict_of(one, pulling)
-        return UNSET if verdict is None else verdict
-
-    def brake(one: Use) -> answers.Force | UnsetType:
-        held = one.pulling.entering
-        return tell.force(held) if over(held, incoming) else UNSET
-
-    return FrictionCase(
-        friction_coefficient=coefficient,
-        tension=tell.force(use.pulling.final),
-        sidewall_pressure=tell.force_per_length(use.pulling.pressure),
-        utilization_percent=use.share * 100,
-        reversed_tension=tell.force(other.pulling.final),
-        reversed_utilization_percent=other.share * 100,
-        within_limits=within(use),
-        reversed_within_limits=within(other),
-        brake_tension=brake(use),
-        reversed_brake_tension=brake(other),
+    brakes = [one.pulling.entering if over(one.pulling.entering, incoming) else None for one in (use, other)]
+    return UseAtFriction(
+        coefficient, use, other, verdict_of(use, pulling), verdict_of(other, pulling), brakes[0], brakes[1]
     )
 
 
-def largest_complying(pulling: Pulling, sheet: Worksheet) -> LargestComplying:
+def largest_complying(pulling: Pulling) -> Largest:
     """Find the largest friction, incoming tension and last straight with which the pull as given complies.
 
     Nothing complies where the route breaks a rule at any of them, or where the tension is not judged.
     """
     bends = engineering.bend_total(pulling.sections)
     if pulling.forbidden_bend is not None or over(bends, pulling.limits.bend_total) or not pulling.judged:
-        return LargestComplying()
-    friction, incoming = _largest_friction(pulling), _largest_incoming(pulling)
-    length = _largest_last_straight(pulling)
-    return LargestComplying(
-        friction_coefficient=UNSET if friction is None else friction,
-        incoming_tension=UNSET if incoming is None else sheet.tell.force(incoming),
-        last_straight=UNSET if length is None else sheet.tell.distance(length),
-    )
+        return Largest()
+    return Largest(_largest_friction(pulling), _largest_incoming(pulling), _largest_last_straight(pulling))
 
 
 def _largest_friction(pulling: Pulling) -> float | None:
@@ -228,28 +185,28 @@ def _part(section: engineering.Section, share: float) -> engineering.Section:
     return section._replace(exit_grade=section.entry_grade + (section.exit_grade - section.entry_grade) * share)
 
 
-def profile(pulling: Pulling, entering: float, spacing: float, sheet: Worksheet) -> list[ProfilePoint]:
+def profile(pulling: Pulling, entering: float, spacing: float, sheet: Worksheet) -> list[Point]:
     """Give the tension along the run from `entering` [N], at joints and at points at most `spacing` [m] apart."""
     counts = [max(1, round_up(section.developed_length / spacing)) for section in pulling.sections]
     if sum(counts) >= MOST_POINTS:
         wider = sheet.tell.distance(2 * engineering.developed_length(pulling.sections) / MOST_POINTS)
         raise UnanswerableError(
-            Fault(
-                "#/profile_spacing",
+            sheet.fault(
+                "profile_spacing",
                 "too_many_points",
                 f"That makes {sum(counts) + 1} points; {MOST_POINTS} are the most. Take them farther apart.",
                 {"minimum": {"value": wider.value, "unit": wider.unit}},
             )
         )
-    weight, tell = pulling.load.weight, sheet.tell
+    weight = pulling.load.weight
     tension, position = entering, 0.0
-    points = [ProfilePoint(tell.distance(0.0), tell.force(tension))]
+    points = [Point(position, tension)]
     for section, count in zip(pulling.route_at(pulling.coefficient), counts, strict=True):
         length = section.developed_length
         for step in range(1, count + 1):
             there = _part(section, step / count) if step < count else section
             carried = there.pulled(tension, weight).tension_out
-            points.append(ProfilePoint(tell.distance(position + length * step / count), tell.force(carried)))
+            points.append(Point(position + length * step / count, carried))
         tension = carried
         position += length
     return points

@@ -7,7 +7,7 @@ from typing import Annotated
 from msgspec import UNSET, Meta, Struct, UnsetType
 
 from ductrun.kit import answers
-from ductrun.kit.worksheet import Worksheet
+from ductrun.kit.telling import Telling
 from ductrun.subjects.pulling.direction import Carried, Direction
 from ductrun.subjects.pulling.settled import Pulling
 
@@ -63,9 +63,9 @@ class ReversedPull(Struct, frozen=True, gc=False):
     ] = UNSET
 
 
-def told_sections(carried: Carried, sheet: Worksheet) -> list[SectionTension]:
+def told_sections(carried: Carried, telling: Telling) -> list[SectionTension]:
     """Tell every section; what leaves one enters the next."""
-    force, per_length = sheet.tell.force, sheet.tell.force_per_length
+    force, per_length = telling.force, telling.force_per_length
     told = []
     entering = force(carried.case.entering)
     for tension_in, tension_out, highest, pressure in carried.pulled:
@@ -77,38 +77,38 @@ def told_sections(carried: Carried, sheet: Worksheet) -> list[SectionTension]:
     return told
 
 
-def told_reversed(way: Direction, within: bool | None, pulling: Pulling, sheet: Worksheet) -> ReversedPull:
+def told_reversed(way: Direction, within: bool | None, pulling: Pulling, telling: Telling) -> ReversedPull:
     """Tell the pull from the other end."""
     return ReversedPull(
-        tension=sheet.tell.force(way.pulling.case.final),
-        highest_tension=sheet.tell.force(way.pulling.case.highest),
+        tension=telling.force(way.pulling.case.final),
+        highest_tension=telling.force(way.pulling.case.highest),
         utilization_percent=way.use.share * 100,
-        sections=told_sections(way.pulling, sheet),
+        sections=told_sections(way.pulling, telling),
         within_limits=UNSET if within is None else within,
-        brake_tension=told_brake(way.pulling, sheet),
-        braking_case=told_braking_case(way, pulling, sheet),
-        sidewall_pressure=told_pressure(way.pulling, sheet),
+        brake_tension=told_brake(way.pulling, telling),
+        braking_case=told_braking_case(way, pulling, telling),
+        sidewall_pressure=told_pressure(way.pulling, telling),
     )
 
 
-def told_brake(carried: Carried, sheet: Worksheet) -> answers.Force | UnsetType:
+def told_brake(carried: Carried, telling: Telling) -> answers.Force | UnsetType:
     """Tell the brake a carried pull needs, if it needs one."""
-    return UNSET if carried.brake is None else sheet.tell.force(carried.brake)
+    return UNSET if carried.brake is None else telling.force(carried.brake)
 
 
-def told_pressure(carried: Carried, sheet: Worksheet) -> answers.ForcePerLength | UnsetType:
+def told_pressure(carried: Carried, telling: Telling) -> answers.ForcePerLength | UnsetType:
     """Tell the highest sidewall pressure, if there is a bend."""
-    return UNSET if carried.pressure_at is None else sheet.tell.force_per_length(carried.case.pressure)
+    return UNSET if carried.pressure_at is None else telling.force_per_length(carried.case.pressure)
 
 
-def told_braking_case(way: Direction, pulling: Pulling, sheet: Worksheet) -> BrakingCase | UnsetType:
+def told_braking_case(way: Direction, pulling: Pulling, telling: Telling) -> BrakingCase | UnsetType:
     """Tell the pull at the low friction, where the route can run away."""
     if way.braking is None or pulling.braking_coefficient is None:
         return UNSET
     return BrakingCase(
         friction_coefficient=pulling.braking_coefficient,
-        tension=sheet.tell.force(way.braking.case.final),
-        highest_tension=sheet.tell.force(way.braking.case.highest),
-        brake_tension=told_brake(way.braking, sheet),
-        sidewall_pressure=told_pressure(way.braking, sheet),
+        tension=telling.force(way.braking.case.final),
+        highest_tension=telling.force(way.braking.case.highest),
+        brake_tension=told_brake(way.braking, telling),
+        sidewall_pressure=told_pressure(way.braking, telling),
     )

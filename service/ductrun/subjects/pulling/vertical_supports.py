@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
-from ductrun.engineering.pulling import Section, steep_rises
+from ductrun.engineering.pulling import steep_rises
 from ductrun.engineering.rounding import over
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import quantity
-from ductrun.kit.worksheet import Worksheet, text_of
+from ductrun.kit.worksheet import text_of
 from ductrun.subjects.parts.cable_set import CableSet, Line
 from ductrun.subjects.parts.choices import ConductorSize
+from ductrun.subjects.parts.route import PlacedRoute
 from ductrun.tables import TABLES
 from ductrun.units import Angle, Length
 
@@ -25,15 +24,16 @@ _LIMITS: dict[tuple[str, str], Length] = {
 _LEAST = min(_LIMITS.values(), key=lambda limit: limit.si)
 
 
-def check_vertical_supports(route: Sequence[Section], cables: CableSet, sheet: Worksheet) -> None:
+def check_vertical_supports(route: PlacedRoute, cables: CableSet) -> None:
     """Caution at every run steeper than the vertical grade whose rise is beyond what a conductor may hang unsupported.
 
     A rise beyond the least of the table is told as not judged where size or metal of a conductor is not known.
     """
+    sheet = route.sheet
     limits = [limit for line in cables.lines if (limit := _limit_of(line)) is not None]
     unknown = [line for line in cables.lines if _limit_of(line) is None]
     least = min(limits, key=lambda limit: limit.si) if limits else None
-    for first, last, rise in steep_rises(route, VERTICAL.value.si):
+    for first, last, rise in steep_rises(route.sections, VERTICAL.value.si):
         told = sheet.tell.distance(rise)
         where = f"Section {first + 1}" if first == last else f"Sections {first + 1} to {last + 1}"
         if least is not None and over(rise, least.si):
@@ -46,10 +46,10 @@ def check_vertical_supports(route: Sequence[Section], cables: CableSet, sheet: W
                 sheet.rule("vertical_support"),
                 told,
                 most,
-                pointer=f"#/sections/{first}",
+                pointer=str(first),
             )
         elif unknown and over(rise, _LEAST.si):
-            sheet.find(
+            unknown[0].sheet.find(
                 Severity.NOTE,
                 "cable_support_not_judged",
                 f"{where}: the cable hangs over a rise of {text_of(told)}; whether it must be supported was not "
@@ -57,7 +57,7 @@ def check_vertical_supports(route: Sequence[Section], cables: CableSet, sheet: W
                 sheet.rule("vertical_support"),
                 told,
                 sheet.tell.given(_LEAST),
-                pointer=unknown[0].pointer,
+                pointer="",
             )
 
 

@@ -1,0 +1,93 @@
+"""What every question about a pull asks: the practice of pulling, and the cables, conduit and route it is asked of."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+from pydantic import Field
+
+from ductrun.kit.choices import CodeEdition
+from ductrun.kit.forms import Form, FrictionCoefficient, Offset, Omissible, SidewallLimit, Tension, TensionLimit
+from ductrun.subjects.parts.cables import CableLines
+from ductrun.subjects.parts.choices import CableArrangement
+from ductrun.subjects.parts.conduit import Conduit
+from ductrun.subjects.parts.route import Route
+from ductrun.subjects.pulling.choices import Attachment, ConductorCounting, WeightCorrectionUse
+
+
+class PullPractice(Form):
+    """How cables are pulled: friction, gear, and what they may bear."""
+
+    arrangement: Omissible[CableArrangement] = Field(
+        default=None,
+        description="How the cables lie, where it is sure; else each check takes the worst way they may lie.",
+        examples=["triplexed"],
+    )
+    weight_correction_factor: Omissible[Annotated[float, Field(ge=1, le=10)]] = Field(
+        default=None,
+        description="Factor on friction for cables side by side, in place of the one of their arrangement.",
+        examples=[1.4],
+    )
+    friction_coefficient: Omissible[FrictionCoefficient] = Field(
+        default=None, description="Coefficient of friction of one cable against the conduit.", examples=[0.35]
+    )
+    braking_friction_coefficient: Omissible[FrictionCoefficient] = Field(
+        default=None,
+        description="Low coefficient of friction, at which a cable runs away downhill most: the reel brake reckons "
+        "with it.",
+        examples=[0.15],
+    )
+    weight_correction_in: Omissible[WeightCorrectionUse] = Field(
+        default=None,
+        description="Where the weight correction factor multiplies friction.",
+        examples=["straights_and_bends"],
+    )
+    incoming_tension: Omissible[Tension] = Field(
+        default=None,
+        description="Tension at the entry without a brake, from the reel.",
+        examples=[{"value": 50, "unit": "lbf"}],
+    )
+    feed_length: Omissible[Offset] = Field(
+        default=None,
+        description="Cable between reel and conduit whose friction is the incoming tension, where that is not given.",
+        examples=[{"value": 20, "unit": "m"}],
+    )
+    brake_limit: Omissible[TensionLimit] = Field(
+        default=None,
+        description="Force with which the reel brake can hold back.",
+        examples=[{"value": 2000, "unit": "lbf"}],
+    )
+    attachment: Omissible[Attachment] = Field(
+        default=None, description="How the rope holds the cable.", examples=["pulling_eye"]
+    )
+    conductor_counting: Omissible[ConductorCounting] = Field(
+        default=None, description="How many of several conductors share the pull.", examples=["two_of_three"]
+    )
+    device_limit: Omissible[TensionLimit] = Field(
+        default=None, description="Rating of the pulling device.", examples=[{"value": 6000, "unit": "lbf"}]
+    )
+    grip_limit: Omissible[TensionLimit] = Field(
+        default=None, description="Limit of the basket grip.", examples=[{"value": 1000, "unit": "lbf"}]
+    )
+    allowable_tension: Omissible[TensionLimit] = Field(
+        default=None,
+        description="Limit of the cable's maker, in place of the one computed from conductors; limits of device and "
+        "grip hold beside it where they are given.",
+        examples=[{"value": 10000, "unit": "lbf"}],
+    )
+    allowable_sidewall_pressure: Omissible[SidewallLimit] = Field(
+        default=None,
+        description="Limit of the cable's maker, in place of the one of the cable type.",
+        examples=[{"value": 500, "unit": "lbf/ft"}],
+    )
+
+
+class PullInputs(PullPractice):
+    """Cables, conduit, and the route in the order of the pull."""
+
+    conduit: Conduit = Field(description="The conduit.")
+    cables: CableLines = Field(description="The cables pulled together, one line for each kind.")
+    sections: Route = Field(description="The route, in the order of the pull, every bend and elbow included.")
+    code_edition: Omissible[CodeEdition] = Field(
+        default=None, description="Edition of NFPA 70 to follow.", examples=["2023"]
+    )
