@@ -14,12 +14,12 @@ TIE: Final = 1e-9
 
 def over(value: float, limit: float) -> bool:
     """Say whether a value is over a limit by more than the tolerance, a billionth of the limit."""
-    return value > limit + TIE * abs(limit)
+    return value > limit and value > limit + TIE * abs(limit)
 
 
 def under(value: float, limit: float) -> bool:
     """Say whether a value is under a limit by more than the tolerance, a billionth of the limit."""
-    return value < limit - TIE * abs(limit)
+    return value < limit and value < limit - TIE * abs(limit)
 
 
 def round_up(quotient: float) -> int:

@@ -70,6 +70,9 @@ class Gathering:
             raise UnanswerableError(*self.faults)
 
 
+_NEW = object.__new__  # a sheet is made for every part of every request, and asked for its pointer seldom
+
+
 class Book:
     """What all sheets of one answer write into. `working` is None unless the caller asked for it.
 
@@ -95,33 +98,37 @@ class Worksheet:
     where that is another place. Members are named relative to them: `bedding`, `sections/3/made`.
     """
 
-    __slots__ = ("about", "book", "place", "tell")
+    __slots__ = ("_member", "_parent", "about", "book", "tell")
 
-    def __init__(
-        self,
-        tell: Telling,
-        *,
-        working: bool = False,
-        place: str = "#",
-        about: str | None = None,
-        book: Book | None = None,
-    ) -> None:
-        """Start a book in the units of the answer, or a sheet in one."""
+    def __init__(self, tell: Telling, *, working: bool = False) -> None:
+        """Start a book in the units of the answer, with the sheet of the whole request."""
         self.tell = tell
-        self.place = place
-        self.about = about
-        self.book = Book(working=working) if book is None else book
+        self.about: str | None = None
+        self.book = Book(working=working)
+        self._parent: Worksheet | None = None
+        self._member = ""
 
     def within(self, member: str, about: str | None = None) -> Worksheet:
         """Give the sheet of a part: its members lie within `member`; its findings are about `about`, if that is given,
         a pointer.
         """
-        return Worksheet(self.tell, place=self.pointer(member), about=about or self.about, book=self.book)
+        sheet = _NEW(Worksheet)
+        sheet.tell = self.tell
+        sheet.about = about or self.about
+        sheet.book = self.book
+        sheet._parent = self
+        sheet._member = member
+        return sheet
+
+    @property
+    def place(self) -> str:
+        """The JSON pointer of this part."""
+        return "#" if self._parent is None else self._parent.pointer(self._member)
 
     def pointer(self, member: str = "") -> str:
         """Give the JSON pointer of a member of this part, of the part itself without one."""
         if member.startswith("#"):
-            return self.place + member[1:]
+            member = member[2:]
         return f"{self.place}/{member}" if member else self.place
 
     @property
@@ -178,7 +185,9 @@ class Worksheet:
 
     def cite(self, *source_ids: str) -> None:
         """Add sources to the basis, each once."""
-        self.book.sources.update(dict.fromkeys(source_ids))
+        sources = self.book.sources
+        for source_id in source_ids:
+            sources[source_id] = None
 
     def find(
         self,

@@ -129,6 +129,8 @@ def _bores(
 ) -> list[float]:
     """Give the bore [m] of every section; a conduit that no section uses is not looked at."""
     own = {index: given.conduit for index, given in enumerate(route) if given.conduit is not None}
+    if not own:
+        return [inside_diameter(conduit, conduit_sheet)] * len(route)
     faults = Gathering()
     general = 0.0
     if len(own) < len(route):
