@@ -22,6 +22,7 @@ from pydantic.fields import FieldInfo
 from typing_extensions import TypeAliasType
 
 from ductrun.kit.forms import Between, Form, MayBeAbsent
+from ductrun.kit.texts import REFUSED_CHARACTERS, PlainText
 from ductrun.units import UNIT_CODES, Quantity, UnitCode
 
 _BOUNDS = {
@@ -41,15 +42,18 @@ _encode = msgspec.json.Encoder().encode
 def reader_of(form: type[Form]) -> Callable[[bytes], Any]:
     """Give the function from bytes to a record with the form's attributes; it raises one of REFUSED.
 
-    The native pass lets the last of two members of one name win. They are told by counting: no text of a record holds a
-    colon, so a body has as many colons as members, and the record written again has each member once.
+    The native pass lets the last of two members of one name win. They are told by counting: the record written again
+    has each member once, and the texts of a body without a backslash are written as they came, so that both have the
+    same number of colons. A body with a backslash, and one with characters that no text may hold, go to the form.
     """
     decode = msgspec.json.Decoder(_record_of(form)).decode
 
     def read(body: bytes) -> Any:
         record = decode(body)
-        if body.count(b":") != _encode(record).count(b":"):
-            raise msgspec.DecodeError("a member is given twice")
+        if b"\\" in body or body.count(b":") != _encode(record).count(b":"):
+            raise msgspec.DecodeError("a member may be given twice")
+        if (not body.isascii() or b"\x7f" in body) and REFUSED_CHARACTERS.search(body.decode()):
+            raise msgspec.DecodeError("a text may hold what none may")
         return record
 
     return read
@@ -91,7 +95,7 @@ def _type_of(annotation: Any, metadata: Iterable[Any]) -> Any:
         rule
         for item in metadata
         for rule in (item.metadata if isinstance(item, FieldInfo) else [item])
-        if not isinstance(rule, MayBeAbsent)
+        if not isinstance(rule, (MayBeAbsent, PlainText))
     ]
     if origin in (Union, UnionType):
         members = [member for member in get_args(annotation) if member is not type(None)]
@@ -104,7 +108,8 @@ def _type_of(annotation: Any, metadata: Iterable[Any]) -> Any:
     if origin is not Literal and issubclass(annotation, Form):
         return _bounded(_record_of(annotation), rules)
     texts = get_args(annotation) if origin is Literal else annotation if issubclass(annotation, StrEnum) else ()
-    if annotation in (int, float, bool) or (texts and not any(":" in text for text in texts)):
+    free = annotation is str and any(isinstance(item, PlainText) for item in metadata)
+    if annotation in (int, float, bool) or texts or free:
         return _bounded(annotation, rules)
     raise TypeError(f"the reader knows no {annotation}")
 
