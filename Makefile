@@ -49,22 +49,22 @@ check: $(STAMP)
 	$(BIN)/ruff format --check .
 	$(BIN)/mypy
 	$(BIN)/lint-imports --no-cache
-	$(BIN)/python -m tests.units.drift
-	$(BIN)/python -m tests.contract.drift
-	$(BIN)/python -m tests.clients.drift
+	$(BIN)/python -m tools.factors
+	$(BIN)/python -m tools.contract
+	$(BIN)/python -m tools.clients
 	$(BIN)/hadolint docker/Dockerfile
 
 contract: $(STAMP)
 	$(BIN)/ductrun contract > openapi/v1.json.new && mv openapi/v1.json.new openapi/v1.json
 
 clients: contract
-	$(BIN)/python -m tests.clients.drift --write
+	$(BIN)/python -m tools.clients --write
 
 factors: $(STAMP)
-	$(BIN)/python -m tests.units.drift --write
+	$(BIN)/python -m tools.factors --write
 
 bench: $(STAMP)
-	$(BIN)/python -m tests.benchmarks
+	$(BIN)/python -m tools.benchmarks
 
 fuzz: $(STAMP)
 	DUCTRUN_FUZZ_EXAMPLES=400 DUCTRUN_HILLY_ROUTES=2000 $(BIN)/python -m pytest tests/contract/test_fuzzing.py \

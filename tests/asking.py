@@ -1,4 +1,4 @@
-"""Asking the service in process, from the bytes of a request to the bytes of its answer, without a socket."""
+"""Asking the service in process, and reading the tables of published values."""
 
 from __future__ import annotations
 
@@ -7,26 +7,17 @@ import json
 from pathlib import Path
 from typing import Any
 
-from ductrun.http.calculations import answer_to
-from ductrun.http.exchange import read_query
 from ductrun.http.problems import ProblemRaised
 from ductrun.kit.completing import completed
 from ductrun.kit.reading import reader_of
 from ductrun.kit.telling import US
 from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects import OPERATIONS
+from tools.asking import EXAMPLES, ask
+
+__all__ = ["EXAMPLES", "ask", "codes", "complete", "document_of", "problem", "quantity", "result", "rows_of"]
 
 PUBLISHED = Path(__file__).parent / "published" / "data"
-_ANSWERS = {operation.name: answer_to(operation) for operation in OPERATIONS}
-EXAMPLES: dict[str, dict[str, Any]] = {operation.name: operation.example for operation in OPERATIONS}
-
-
-def ask(operation: str, request: Any, query: str = "") -> dict[str, Any]:
-    """Ask one calculation; a problem is raised as ProblemRaised."""
-    body = json.dumps(request).encode()
-    chosen = read_query(query.encode())
-    answer: dict[str, Any] = json.loads(_ANSWERS[operation](body, chosen))
-    return answer
 
 
 def complete(operation: str, request: Any) -> Any:

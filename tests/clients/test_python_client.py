@@ -11,9 +11,8 @@ from typing import Any
 
 import pytest
 from ductrun.subjects import OPERATIONS
-
-from tests.clients.drift import CLIENT, main
-from tests.live import serving
+from tools.clients import CLIENT, main
+from tools.live import serving
 
 pytestmark = pytest.mark.live
 

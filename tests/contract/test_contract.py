@@ -11,9 +11,9 @@ from typing import Any
 import pytest
 from ductrun.subjects import OPERATIONS
 from openapi_spec_validator import OpenAPIV31SpecValidator
+from tools.contract import CONTRACT, main
 
 from tests.asking import ask
-from tests.contract.drift import CONTRACT, main
 
 DOCUMENT: dict[str, Any] = json.loads(CONTRACT.read_text(encoding="utf-8"))
 SCHEMAS: dict[str, Any] = DOCUMENT["components"]["schemas"]

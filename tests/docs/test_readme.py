@@ -11,14 +11,14 @@ from typing import Any
 
 import pytest
 from ductrun.subjects import OPERATIONS
+from tools.live import serving
+from tools.pages import README, crew_table, examples, operations
 
 from tests.asking import ask
-from tests.docs.readme import README, crew_table, examples, operations
-from tests.live import serving
 
 PAGE = README.read_text(encoding="utf-8")
 EXAMPLES = list(examples(PAGE))
-MEND = "README has drifted from the service: .venv/bin/python -m tests.docs.readme --write"
+MEND = "README has drifted from the service: .venv/bin/python -m tools.pages --write"
 
 
 def leaves(node: Any) -> list[Any]:

@@ -9,9 +9,8 @@ from typing import Any
 
 import pytest
 from ductrun.http.server import Gathering, GatheringProtocol
+from tools.live import serving
 from uvicorn.protocols.http.httptools_impl import HttpToolsProtocol
-
-from tests.live import serving
 
 
 class Recorded:

@@ -1,6 +1,6 @@
 """JSON taken at its word: one value in UTF-8, every member once, every number finite.
 
-What a calculation can read is strict already (see `operations.reading`). What it refuses is checked here in one pass of
+What a calculation can read is strict already (see `kit.reading`). What it refuses is checked here in one pass of
 a native parser, which refuses all but one of these, and only what fails there is looked at once more, slowly, to say
 which rule it breaks. A number beyond double precision passes that parser as infinity: the request's validation refuses
 it, and `explain` then tells it from an ordinary fault.

@@ -40,6 +40,7 @@ class ListedCable:
         kind (Literal['listed']): Fixed text that says: by insulation and size.
         size (ConductorSize): Sizes of conductors.
         allowable_stress (Pressure | Unset): A pressure or stress with its unit.
+        bending_radius (Length | Unset): A length with its unit.
         cable_type (CableType | Unset): Kinds of cable with a published sidewall pressure; general where it is not
             known.
         jacket (CableJacket | Unset): Jackets with a published friction in conduit.
@@ -55,6 +56,7 @@ class ListedCable:
     kind: Literal["listed"]
     size: ConductorSize
     allowable_stress: Pressure | Unset = UNSET
+    bending_radius: Length | Unset = UNSET
     cable_type: CableType | Unset = UNSET
     jacket: CableJacket | Unset = UNSET
     mass_per_length: MassPerLength | Unset = UNSET
@@ -74,6 +76,10 @@ class ListedCable:
         allowable_stress: dict[str, Any] | Unset = UNSET
         if not isinstance(self.allowable_stress, Unset):
             allowable_stress = self.allowable_stress.to_dict()
+
+        bending_radius: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.bending_radius, Unset):
+            bending_radius = self.bending_radius.to_dict()
 
         cable_type: str | Unset = UNSET
         if not isinstance(self.cable_type, Unset):
@@ -118,6 +124,8 @@ class ListedCable:
         )
         if allowable_stress is not UNSET:
             field_dict["allowable_stress"] = allowable_stress
+        if bending_radius is not UNSET:
+            field_dict["bending_radius"] = bending_radius
         if cable_type is not UNSET:
             field_dict["cable_type"] = cable_type
         if jacket is not UNSET:
@@ -158,6 +166,13 @@ class ListedCable:
             allowable_stress = UNSET
         else:
             allowable_stress = Pressure.from_dict(_allowable_stress)
+
+        _bending_radius = d.pop("bending_radius", UNSET)
+        bending_radius: Length | Unset
+        if isinstance(_bending_radius, Unset):
+            bending_radius = UNSET
+        else:
+            bending_radius = Length.from_dict(_bending_radius)
 
         _cable_type = d.pop("cable_type", UNSET)
         cable_type: CableType | Unset
@@ -220,6 +235,7 @@ class ListedCable:
             kind=kind,
             size=size,
             allowable_stress=allowable_stress,
+            bending_radius=bending_radius,
             cable_type=cable_type,
             jacket=jacket,
             mass_per_length=mass_per_length,

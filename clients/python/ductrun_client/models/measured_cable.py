@@ -33,6 +33,7 @@ class MeasuredCable:
     Attributes:
         diameter (Length): A length with its unit.
         kind (Literal['measured']): Fixed text that says: a single conductor by diameter.
+        bending_radius (Length | Unset): A length with its unit.
         cable_type (CableType | Unset): Kinds of cable with a published sidewall pressure; general where it is not
             known.
         conductor (PulledConductor | Unset): The conductors within one cable, which a pulling eye holds.
@@ -45,6 +46,7 @@ class MeasuredCable:
 
     diameter: Length
     kind: Literal["measured"]
+    bending_radius: Length | Unset = UNSET
     cable_type: CableType | Unset = UNSET
     conductor: PulledConductor | Unset = UNSET
     jacket: CableJacket | Unset = UNSET
@@ -57,6 +59,10 @@ class MeasuredCable:
         diameter = self.diameter.to_dict()
 
         kind = self.kind
+
+        bending_radius: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.bending_radius, Unset):
+            bending_radius = self.bending_radius.to_dict()
 
         cable_type: str | Unset = UNSET
         if not isinstance(self.cable_type, Unset):
@@ -94,6 +100,8 @@ class MeasuredCable:
                 "kind": kind,
             }
         )
+        if bending_radius is not UNSET:
+            field_dict["bending_radius"] = bending_radius
         if cable_type is not UNSET:
             field_dict["cable_type"] = cable_type
         if conductor is not UNSET:
@@ -123,6 +131,13 @@ class MeasuredCable:
         kind = cast(Literal["measured"], d.pop("kind"))
         if kind != "measured":
             raise ValueError(f"kind must match const 'measured', got '{kind}'")
+
+        _bending_radius = d.pop("bending_radius", UNSET)
+        bending_radius: Length | Unset
+        if isinstance(_bending_radius, Unset):
+            bending_radius = UNSET
+        else:
+            bending_radius = Length.from_dict(_bending_radius)
 
         _cable_type = d.pop("cable_type", UNSET)
         cable_type: CableType | Unset
@@ -176,6 +191,7 @@ class MeasuredCable:
         measured_cable = cls(
             diameter=diameter,
             kind=kind,
+            bending_radius=bending_radius,
             cable_type=cable_type,
             conductor=conductor,
             jacket=jacket,

@@ -17,7 +17,7 @@ from ductrun.http.stream import MEDIA_TYPES
 from ductrun.subjects import OPERATIONS
 from ductrun.subjects.reference_tables import PICKERS, REFERENCE_TABLES
 
-from tests.asking import ask
+from tools.asking import ask
 
 README = Path(__file__).resolve().parents[2] / "README.md"
 WIDTH = 118

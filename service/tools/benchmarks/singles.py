@@ -15,15 +15,15 @@ from typing import Any
 
 import pytest
 
-from tests.benchmarks.figures import Figure
-from tests.benchmarks.load import EXAMPLES, ask, request_bytes
-from tests.live import free_port, running
+from tools.benchmarks.figures import Figure
+from tools.benchmarks.load import EXAMPLES, ask, request_bytes
+from tools.live import free_port, running
 
 OPTIONS = ["--no-access-log", "--no-proxy-headers", "--no-server-header", "--log-level", "warning"]
 SERVERS = {
     "ductrun": (["ductrun", "serve"], "/v1/pull-tension"),
-    "echo": (["uvicorn", "tests.benchmarks.echo_app:app", *OPTIONS], "/echo"),
-    "pint": (["uvicorn", "tests.benchmarks.pint_app:app", *OPTIONS], "/pull"),
+    "echo": (["uvicorn", "tools.benchmarks.echo_app:app", *OPTIONS], "/echo"),
+    "pint": (["uvicorn", "tools.benchmarks.pint_app:app", *OPTIONS], "/pull"),
 }
 BODY = EXAMPLES["pull-tension"]
 

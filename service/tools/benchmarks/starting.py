@@ -10,8 +10,8 @@ import sys
 import time
 from pathlib import Path
 
-from tests.benchmarks.figures import Figure
-from tests.live import REPOSITORY, free_port
+from tools.benchmarks.figures import Figure
+from tools.live import REPOSITORY, free_port
 
 # bytecode is kept between starts, as an installed service keeps it
 _ENVIRONMENT = {name: value for name, value in os.environ.items() if name != "PYTHONDONTWRITEBYTECODE"}

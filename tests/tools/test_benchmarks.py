@@ -8,12 +8,12 @@ from pathlib import Path
 
 import pytest
 from ductrun.subjects.pulling.pull_tension import PullTensionRequest
+from tools.benchmarks.figures import Figure, picture, table, write
+from tools.benchmarks.load import ask, blocks_of, request_bytes, stream, stream_for
+from tools.benchmarks.pint_app import pull
+from tools.benchmarks.streams import limit_of, serving
 
 from tests.asking import EXAMPLES, result
-from tests.benchmarks.figures import Figure, picture, table, write
-from tests.benchmarks.load import ask, blocks_of, request_bytes, stream, stream_for
-from tests.benchmarks.pint_app import pull
-from tests.benchmarks.streams import limit_of, serving
 
 FIGURES = [
     Figure("fast & enough", 2.0, "two of three", 1.5),

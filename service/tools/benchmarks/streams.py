@@ -21,9 +21,9 @@ from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects import OPERATIONS
 from ductrun.tables import TABLES
 
-from tests.benchmarks.figures import Figure
-from tests.benchmarks.load import EXAMPLES, ask, blocks_of, different, request_bytes, stream, stream_for
-from tests.live import REPOSITORY, free_port, running
+from tools.benchmarks.figures import Figure
+from tools.benchmarks.load import EXAMPLES, ask, blocks_of, different, request_bytes, stream, stream_for
+from tools.live import REPOSITORY, free_port, running
 
 
 @contextmanager
@@ -153,7 +153,7 @@ def memory(lines: int) -> list[Figure]:
 
 _BESIDE = """
 import sys
-from tests.benchmarks.load import blocks_of, stream
+from tools.benchmarks.load import blocks_of, stream
 stream(int(sys.argv[1]), blocks_of("pull-tension", 2_000_000))
 """
 

@@ -12,9 +12,9 @@ import platform
 import sys
 from collections.abc import Callable
 
-from tests.benchmarks import singles, starting, streams
-from tests.benchmarks.figures import Figure, table, write
-from tests.live import REPOSITORY
+from tools.benchmarks import singles, starting, streams
+from tools.benchmarks.figures import Figure, table, write
+from tools.live import REPOSITORY
 
 ROUNDS = int(os.environ.get("DUCTRUN_BENCH_ROUNDS", "16"))
 SECONDS = float(os.environ.get("DUCTRUN_BENCH_SECONDS", "0.6"))
