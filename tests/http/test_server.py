@@ -8,7 +8,7 @@ from collections.abc import Callable
 from typing import Any
 
 import pytest
-from ductrun.http.server import Gathering, GatheringProtocol
+from ductrun.http.server import GatheringTransport, GatheringProtocol
 from tools.live import serving
 from uvicorn.protocols.http.httptools_impl import HttpToolsProtocol
 
@@ -44,7 +44,7 @@ def asked_of(use: Callable[[Any], Any]) -> list[Any]:
     transport = Recorded()
 
     async def run() -> None:
-        use(Gathering(transport))  # type: ignore[arg-type]
+        use(GatheringTransport(transport))  # type: ignore[arg-type]
         transport.asked.append("turn")
         await asyncio.sleep(0)
 

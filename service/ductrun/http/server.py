@@ -12,7 +12,7 @@ from typing import Any
 from uvicorn.protocols.http.httptools_impl import HttpToolsProtocol
 
 
-class Gathering:
+class GatheringTransport:
     """A transport that sends what is written within one turn of the event loop at once; all else is the transport's."""
 
     def __init__(self, transport: asyncio.Transport) -> None:
@@ -50,4 +50,4 @@ class GatheringProtocol(HttpToolsProtocol):
 
     def connection_made(self, transport: asyncio.Transport) -> None:  # type: ignore[override]
         """Take a connection."""
-        super().connection_made(Gathering(transport))  # type: ignore[arg-type]
+        super().connection_made(GatheringTransport(transport))  # type: ignore[arg-type]
