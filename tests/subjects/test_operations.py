@@ -143,37 +143,6 @@ def test_the_answer_follows_the_edition_named() -> None:
 @pytest.mark.parametrize(
     ("name", "request_", "expected"),
     [
-        ("expansion", {"coefficient": quantity(3e-5, "1/degF")}, {"#/coefficient": "one_of_two"}),
-        (
-            "expansion",
-            {"temperatures": {"kind": "range", "lowest": quantity(90, "degF"), "highest": quantity(30, "degC")}},
-            {"#/temperatures/highest/value": "highest_not_above_lowest"},
-        ),
-        (
-            "expansion",
-            {
-                "temperatures": {
-                    "kind": "range",
-                    "lowest": quantity(0, "degF"),
-                    "highest": quantity(100, "degF"),
-                    "installation": quantity(101, "degF"),
-                }
-            },
-            {"#/temperatures/installation/value": "installation_outside_range"},
-        ),
-        (
-            "expansion",
-            {
-                "temperatures": {
-                    "kind": "range",
-                    "lowest": quantity(0, "degF"),
-                    "highest": quantity(100, "degF"),
-                    "direct_sun": False,
-                    "sun_allowance": quantity(30, "delta_degF"),
-                }
-            },
-            {"#/temperatures/sun_allowance": "contradiction"},
-        ),
         (
             "spacers",
             {"interval": {"kind": "per_stick", "count": 2, "stick_length": quantity(10, "ft")}},
@@ -374,32 +343,3 @@ def test_top_pieces_close_the_stacks() -> None:
     closed = result("spacers", example("spacers", top_closure="cap"))
     assert closed["top_piece_count"] == 3 * closed["station_count"]
     assert closed["total_count"] == 11 * closed["station_count"]
-
-
-def test_the_sun_allowance_is_added_once() -> None:
-    def difference(**more: Any) -> float:
-        temperatures = {"kind": "range", "lowest": quantity(20, "degF"), "highest": quantity(100, "degF")} | more
-        request = without("expansion", "setting_temperatures") | {"temperatures": temperatures}
-        found = result("expansion", request)
-        return float(found["temperature_difference"]["value"])
-
-    assert difference() == 80
-    assert difference(direct_sun=False) == 80
-    assert difference(direct_sun=True) == 110
-    assert difference(direct_sun=True, sun_allowance=quantity(20, "delta_degF")) == 100
-    assert difference(sun_allowance=quantity(20, "delta_degF")) == 100
-
-
-def test_a_short_run_needs_no_fitting() -> None:
-    answer = ask("expansion", example("expansion", length=quantity(4, "ft")))
-    assert not answer["result"]["fitting_required"]
-    assert answer["result"]["fitting_count"] == 0
-    assert "piston_opening" not in answer["result"]
-    assert "fitting_spacing" not in answer["result"]
-
-
-def test_steel_borrows_the_trigger_and_says_so() -> None:
-    answer = ask("expansion", example("expansion", material="steel"))
-    assert "trigger_borrowed" in codes(answer, "note")
-    coefficient = without("expansion", "material") | {"coefficient": quantity(6.5e-6, "1/degF")}
-    assert ask("expansion", coefficient)["result"]["length_change"] == answer["result"]["length_change"]
