@@ -65,7 +65,7 @@ class Practice(NamedTuple):
 def told_area(square_inches: Decimal, telling: Telling) -> answers.Area:
     """Tell an area of the inch tables: as printed in US units, converted in metric ones."""
     told = Area(float(square_inches), AreaUnit.IN2).in_system(telling.system)
-    return answers.Area(told.value, told.unit.value)
+    return answers.Area(told.value, told.unit)
 
 
 def practice_of(given: Filling, kind: str, sheet: Worksheet) -> Practice:

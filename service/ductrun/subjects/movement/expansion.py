@@ -16,6 +16,7 @@ from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.movement.choices import ConduitMaterial, PistonConvention, RunSetting
 from ductrun.subjects.movement.expansion_told import ExpansionResult, tell
 from ductrun.subjects.movement.findings import (
+    SOLD,
     TRIGGER,
     Coefficient,
     MovingRun,
@@ -26,13 +27,11 @@ from ductrun.subjects.movement.findings import (
     rule_of,
 )
 from ductrun.subjects.movement.temperatures import Seen, Temperatures, seen_by
-from ductrun.tables import TABLES
 from ductrun.units import Length, Temperature
 
 FITTING_TRAVEL = quantity("expansion.fitting_travel", Length)
 CONVENTION = choice("expansion.piston_convention", PistonConvention)
 SETTING = choice("expansion.setting", RunSetting)
-_SOLD = [Length.parse(row.travel_in, "in") for row in TABLES["fitting_travels"]]
 
 
 class Moving(Form):
@@ -96,7 +95,7 @@ class FreeMovement(NamedTuple):
     """Runs that are free to move; `change` is that of the longest [m].
 
     A run of `longest_without_fitting` [m], or the longest run at `largest_difference_without_fitting` [K], needs one.
-    `travel_options` holds how many fittings of each travel that is sold all runs would take.
+    `counts_by_travel` holds how many fittings of each travel that is sold all runs would take.
     """
 
     travel: Length
@@ -104,7 +103,7 @@ class FreeMovement(NamedTuple):
     change: float
     longest_without_fitting: float
     largest_difference_without_fitting: float
-    travel_options: list[tuple[Length, int]]
+    counts_by_travel: list[int]
 
 
 class Movement(NamedTuple):
@@ -203,7 +202,7 @@ def _free(
         longest.change,
         engineering.longest_run(coefficient.per_kelvin, difference, TRIGGER.si),
         engineering.largest_difference(coefficient.per_kelvin, longest.length, TRIGGER.si),
-        [(sold, sum(engineering.fitting_count(change, sold.si) for change in moving)) for sold in _SOLD],
+        [sum([engineering.fitting_count(change, sold.si) for change in moving]) for sold in SOLD],
     )
 
 

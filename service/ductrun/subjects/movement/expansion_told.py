@@ -7,12 +7,12 @@ from typing import TYPE_CHECKING, Annotated
 from msgspec import UNSET, Meta, Struct, UnsetType
 
 from ductrun.kit import answers
-from ductrun.kit.telling import Telling
+from ductrun.kit.telling import TELLINGS, Telling
+from ductrun.subjects.movement.findings import SOLD, MovingRun
 from ductrun.units import Length, Temperature
 
 if TYPE_CHECKING:
     from ductrun.subjects.movement.expansion import Movement
-    from ductrun.subjects.movement.findings import MovingRun
 
 
 class PistonSetting(Struct, frozen=True, gc=False):
@@ -80,10 +80,18 @@ class ExpansionResult(Struct, frozen=True, gc=False):
     ] = UNSET
 
 
+def _told_length(length: Length, telling: Telling) -> answers.Length:
+    told = length.in_system(telling.system)
+    return answers.Length(told.value, told.unit)
+
+
+_SOLD = {system: [_told_length(travel, telling) for travel in SOLD] for system, telling in TELLINGS.items()}
+
+
 def tell(movement: Movement, telling: Telling) -> ExpansionResult:
     """Tell how far the runs move and what takes it up; of runs held by the ground, that nothing does."""
     difference = movement.seen.difference.in_system(telling.system)
-    told_difference = answers.TemperatureDifference(difference.value, difference.unit.value)
+    told_difference = answers.TemperatureDifference(difference.value, difference.unit)
     free = movement.free
     if free is None:
         return ExpansionResult(
@@ -98,7 +106,10 @@ def tell(movement: Movement, telling: Telling) -> ExpansionResult:
         fitting_required=fittings > 0,
         fitting_count=fittings,
         runs=[_told_run(run, telling) for run in free.runs],
-        travel_options=[TravelOption(_told_length(travel, telling), count) for travel, count in free.travel_options],
+        travel_options=[
+            TravelOption(travel, count)
+            for travel, count in zip(_SOLD[telling.system], free.counts_by_travel, strict=True)
+        ],
         longest_run_without_fitting=telling.distance(free.longest_without_fitting),
         largest_difference_without_fitting=telling.difference(free.largest_difference_without_fitting),
         travel_needed=telling.size(free.change) if fittings else UNSET,
@@ -122,11 +133,6 @@ def _told_run(run: MovingRun, telling: Telling) -> RunMovement:
     )
 
 
-def _told_length(length: Length, telling: Telling) -> answers.Length:
-    told = length.in_system(telling.system)
-    return answers.Length(told.value, told.unit.value)
-
-
 def _told_temperature(temperature: Temperature, telling: Telling) -> answers.Temperature:
     told = temperature.in_system(telling.system)
-    return answers.Temperature(told.value, told.unit.value)
+    return answers.Temperature(told.value, told.unit)

@@ -12,7 +12,7 @@ from ductrun.tables import TABLES
 from ductrun.units import ExpansionCoefficient, Length, Temperature
 
 TRIGGER = quantity("expansion.trigger", Length).value
-_COEFFICIENTS = {row.material: row for row in TABLES["expansion_coefficients"]}
+SOLD = tuple(Length.parse(row.travel_in, "in") for row in TABLES["fitting_travels"])
 _RULES = {ConduitMaterial.PVC: "expansion_pvc", ConduitMaterial.RTRC: "expansion_rtrc"}
 
 
@@ -38,14 +38,25 @@ class Coefficient(NamedTuple):
     material: ConduitMaterial | None
 
 
+_COEFFICIENTS = {
+    row.material: (
+        Coefficient(
+            ExpansionCoefficient.parse(row.coefficient, row.unit).si, standing_of(row), ConduitMaterial(row.material)
+        ),
+        row.source,
+    )
+    for row in TABLES["expansion_coefficients"]
+}
+
+
 def coefficient_of(
     material: ConduitMaterial | None, given: ExpansionCoefficient | None, sheet: Worksheet
 ) -> Coefficient:
     """Give the coefficient of a conduit; one of material and coefficient must be given."""
     if material is not None and given is None:
-        row = _COEFFICIENTS[material]
-        sheet.cite(row.source)
-        return Coefficient(ExpansionCoefficient.parse(row.coefficient, row.unit).si, standing_of(row), material)
+        coefficient, source = _COEFFICIENTS[material]
+        sheet.cite(source)
+        return coefficient
     if given is not None and material is None:
         return Coefficient(given.si, "the coefficient given", None)
     both = material is not None

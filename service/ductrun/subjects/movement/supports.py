@@ -172,7 +172,7 @@ def tell(supported: Supported, telling: Telling) -> SupportsResult:
     places = supported.positions
     most = supported.spacing.most.in_system(telling.system)
     return SupportsResult(
-        support_spacing=answers.Length(most.value, most.unit.value),
+        support_spacing=answers.Length(most.value, most.unit),
         support_count=len(places),
         positions=[telling.distance(place) for place in places],
         end_distance=telling.distance(places[0]),

@@ -62,7 +62,8 @@ class Span(NamedTuple):
 
     def refuse_outside(self, given: Temperature, member: str, sheet: Worksheet) -> None:
         """Refuse a temperature at which nobody can set a fitting made for this span."""
-        if not under(given.si, self.lowest) and not over(given.si, self.highest):
+        si = given.si
+        if self.lowest <= si <= self.highest or not (under(si, self.lowest) or over(si, self.highest)):
             return
         unit = given.unit
         allowed = {"minimum": unit.from_si(self.lowest), "maximum": unit.from_si(self.highest), "unit": unit.value}
