@@ -20,7 +20,7 @@ from ductrun.tables import TABLES
 from ductrun.units import Temperature, TemperatureUnit
 
 PVC_AMBIENT = quantity("permitted_use.pvc_ambient", Temperature).value
-_USES = {(row.family, row.use): row for row in TABLES["permitted_uses"]}
+_USES = {(row.family, row.use): (row, UseVerdict(row.verdict), standing_of(row)) for row in TABLES["permitted_uses"]}
 _FAMILIES = {
     ConduitType.PVC_SCHEDULE_40: "pvc_schedule_40",
     ConduitType.PVC_SCHEDULE_80: "pvc_schedule_80",
@@ -134,8 +134,7 @@ def judge(given: Using, conduit_type: ConduitType, sheet: Worksheet) -> Judged:
 def _judged(
     use: ConduitUse, conduit_type: ConduitType, index: int, sheet: Worksheet
 ) -> tuple[ConduitUse, UseVerdict, str]:
-    row = _USES[_FAMILIES[conduit_type], use]
-    verdict, source = UseVerdict(row.verdict), standing_of(row)
+    row, verdict, source = _USES[_FAMILIES[conduit_type], use]
     sheet.cite(row.source)
     name, where = _NAMES.get(row.family, row.family.upper()), _WORDS[use]
     because = f": {row.note}" if row.note else ""
