@@ -1,9 +1,9 @@
-"""Spacers, concrete and movement by hand."""
+"""Spacers and concrete by hand."""
 
 from __future__ import annotations
 
 import pytest
-from ductrun.engineering import encasement, expansion, spacing
+from ductrun.engineering import encasement, spacing
 
 
 def test_fence_posts_stand_at_both_ends() -> None:
@@ -65,23 +65,3 @@ def test_an_order_rises_to_the_next_step() -> None:
     assert encasement.order_volume(10.0, 5, 0.5) == pytest.approx(10.5)
     assert encasement.loads(10.0, 10.0) == 1
     assert encasement.loads(10.1, 10.0) == 2
-
-
-def test_a_change_that_meets_the_trigger_needs_a_fitting() -> None:
-    assert expansion.fitting_required(0.25, 0.25)
-    assert not expansion.fitting_required(0.2499, 0.25)
-    assert expansion.fitting_count(0.3, 6.0) == 1
-    assert expansion.fitting_count(12.0, 6.0) == 2
-    assert expansion.fitting_count(12.1, 6.0) == 3
-
-
-def test_the_inverse_answers_meet_the_trigger_exactly() -> None:
-    longest = expansion.longest_run(6e-5, 50.0, 0.00635)
-    assert expansion.length_change(6e-5, longest, 50.0) == pytest.approx(0.00635)
-    difference = expansion.largest_difference(6e-5, 30.0, 0.00635)
-    assert expansion.length_change(6e-5, 30.0, difference) == pytest.approx(0.00635)
-
-
-def test_the_piston_is_closed_when_hottest_and_open_when_coldest() -> None:
-    assert expansion.piston_opening(0.15, 250.0, 320.0, 320.0) == 0.0
-    assert expansion.piston_opening(0.15, 250.0, 320.0, 250.0) == pytest.approx(0.15)

@@ -8,7 +8,8 @@ from typing import Any
 
 import pytest
 from ductrun.engineering.fill import Rule
-from ductrun.subjects.parts.conduit import SIZES, bore_of_row
+from ductrun.subjects.parts.choices import TradeSize
+from ductrun.subjects.parts.conduit import BORES
 
 from tests.asking import ask, quantity, result, rows_of
 
@@ -50,10 +51,9 @@ def test_the_published_maximum_is_reproduced(row: dict[str, str]) -> None:
 
 @pytest.mark.parametrize("row", [row for row in ROWS.values() if row["category"] == "table4_cell"], ids=name_of)
 def test_the_columns_of_table_4_are_those_printed(row: dict[str, str]) -> None:
-    bore = bore_of_row(SIZES[row["type"]][row["trade_size"]])
-    assert bore is not None
+    bore = BORES[row["type"]][TradeSize(row["trade_size"])]
     percent = row["condition"].split()[0]
-    printed = bore.area if percent == "100" else bore.limits[COLUMNS[percent]]
+    printed = bore.area if percent == "100" else bore.printed[COLUMNS[percent]]
     assert printed == Decimal(row["published_result"])
 
 

@@ -17,7 +17,6 @@ from typing import Final
 from ductrun.engineering.rounding import TIE
 
 PI: Final = Decimal("3.1415926535897932384626433833")
-NOTE_7_DECIMAL: Final = Decimal("0.8")
 _TIE: Final = Decimal(repr(TIE))  # in2: a measured area is not known better than this, so a tie is a tie
 
 
@@ -30,12 +29,12 @@ class Rule(StrEnum):
     NIPPLE = "nipple"
 
 
-SHARE: Final[Mapping[Rule, Decimal]] = {
-    Rule.ONE: Decimal("0.53"),
-    Rule.TWO: Decimal("0.31"),
-    Rule.OVER_TWO: Decimal("0.40"),
-    Rule.NIPPLE: Decimal("0.60"),
-}
+@dataclass(frozen=True, slots=True)
+class Limits:
+    """What Table 1 and its notes allow: the share of the area by rule, and the decimal from which one more counts."""
+
+    shares: Mapping[Rule, Decimal]
+    one_more_from: Decimal
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,11 +48,11 @@ class Group:
 
 @dataclass(frozen=True, slots=True)
 class Bore:
-    """The inside of a conduit: `diameter` [in], `area` [in2] and the `limits` [in2] as printed, if they are."""
+    """The inside of a conduit: `diameter` [in], `area` [in2], and what rules allow as `printed` [in2], if it is."""
 
     diameter: Decimal
     area: Decimal
-    limits: Mapping[Rule, Decimal]
+    printed: Mapping[Rule, Decimal]
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,8 +79,13 @@ def circle_area(diameter: Decimal) -> Decimal:
 
 def measured_bore(diameter: Decimal) -> Bore:
     """Give the bore of a conduit that has no row in Table 4, from its measured inside diameter [in]."""
-    area = circle_area(diameter)
-    return Bore(diameter, area, {rule: share * area for rule, share in SHARE.items()})
+    return Bore(diameter, circle_area(diameter), {})
+
+
+def limit_area(bore: Bore, rule: Rule, limits: Limits) -> Decimal:
+    """Give the area [in2] a rule allows: as Table 4 prints it, else the share of the area of the bore."""
+    printed = bore.printed.get(rule)
+    return limits.shares[rule] * bore.area if printed is None else printed
 
 
 def limit_rule(count: int, *, nipple: bool) -> Rule:
@@ -91,23 +95,25 @@ def limit_rule(count: int, *, nipple: bool) -> Rule:
     return (Rule.ONE, Rule.TWO)[count - 1] if count <= 2 else Rule.OVER_TWO
 
 
-def quotient(bore: Bore, rule: Rule, area: Decimal) -> Decimal:
+def quotient(bore: Bore, rule: Rule, area: Decimal, limits: Limits) -> Decimal:
     """Give how many conductors of `area` [in2] the percentage of `rule` holds, with its decimals.
 
     share x pi/4 x ID^2 / area, with the inside diameter in inches and the circle not rounded: of the bases tried, this
     one reproduces the counts of Annex C (one miss in 723 read cells, a likely misprint).
     """
     # twelve decimals: the digits of pi beyond them must not decide whether 0.8 is reached
-    return round(SHARE[rule] * circle_area(bore.diameter) / area, 12)
+    return round(limits.shares[rule] * circle_area(bore.diameter) / area, 12)
 
 
-def whole_conductors(decimal_count: Decimal) -> int:
+def whole_conductors(decimal_count: Decimal, limits: Limits) -> int:
     """Round a quotient to conductors: up from 0.8, else down (Chapter 9, Table 1, Note 7; equal areas only)."""
     whole = int(decimal_count)
-    return whole + 1 if decimal_count - whole >= NOTE_7_DECIMAL else whole
+    return whole + 1 if decimal_count - whole >= limits.one_more_from else whole
 
 
-def maximum_count(bore: Bore, area: Decimal, *, nipple: bool, round_single: bool) -> tuple[int, Rule, Decimal]:
+def maximum_count(
+    bore: Bore, area: Decimal, limits: Limits, *, nipple: bool, round_single: bool
+) -> tuple[int, Rule, Decimal]:
     """Give the largest number of equal conductors, the rule that decided and its quotient.
 
     Three or more by 40 percent, else two by 31, else one by 53, each with the 0.8 rule, in that order: where 40
@@ -115,19 +121,21 @@ def maximum_count(bore: Bore, area: Decimal, *, nipple: bool, round_single: bool
     lets 0.8 or more stand for one (the last sentence of Note 7).
     """
     if nipple:
-        decimal_count = quotient(bore, Rule.NIPPLE, area)
-        count = whole_conductors(decimal_count)
+        decimal_count = quotient(bore, Rule.NIPPLE, area, limits)
+        count = whole_conductors(decimal_count, limits)
         return (count if count > 1 or round_single else int(decimal_count)), Rule.NIPPLE, decimal_count
     for rule, least in ((Rule.OVER_TWO, 3), (Rule.TWO, 2)):
-        decimal_count = quotient(bore, rule, area)
-        if whole_conductors(decimal_count) >= least:
+        decimal_count = quotient(bore, rule, area, limits)
+        count = whole_conductors(decimal_count, limits)
+        if count >= least:
             # at 31 percent this is two: where it would be three, 40 percent has held them already
-            return whole_conductors(decimal_count), rule, decimal_count
-    decimal_count = quotient(bore, Rule.ONE, area)
-    return min(whole_conductors(decimal_count) if round_single else int(decimal_count), 1), Rule.ONE, decimal_count
+            return count, rule, decimal_count
+    decimal_count = quotient(bore, Rule.ONE, area, limits)
+    count = whole_conductors(decimal_count, limits) if round_single else int(decimal_count)
+    return min(count, 1), Rule.ONE, decimal_count
 
 
-def assess(groups: Sequence[Group], bore: Bore, *, nipple: bool, round_single: bool) -> Fill:
+def assess(groups: Sequence[Group], bore: Bore, limits: Limits, *, nipple: bool, round_single: bool) -> Fill:
     """Hold a set of conductors against the limit of Table 1.
 
     Equal areas (Note 7): the set complies when the rounded quotient reaches its number, even where the sum of the
@@ -137,12 +145,12 @@ def assess(groups: Sequence[Group], bore: Bore, *, nipple: bool, round_single: b
     count = sum(group.count for group in groups)
     total = sum((group.area * group.count for group in groups), Decimal(0))
     rule = limit_rule(count, nipple=nipple)
-    limit = bore.limits[rule]
+    limit = limit_area(bore, rule, limits)
     if len({group.area for group in groups}) > 1:
         return Fill(count, total, rule, limit, total <= limit + _TIE, rounded_up=False, quotient=None)
-    decimal_count = quotient(bore, rule, groups[0].area)
+    decimal_count = quotient(bore, rule, groups[0].area, limits)
     plain = decimal_count + _TIE >= count
-    rounded = whole_conductors(decimal_count) >= count and (count > 1 or round_single)
+    rounded = whole_conductors(decimal_count, limits) >= count and (count > 1 or round_single)
     return Fill(count, total, rule, limit, plain or rounded, rounded and not plain, decimal_count)
 
 

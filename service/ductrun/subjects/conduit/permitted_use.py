@@ -2,24 +2,25 @@
 
 from __future__ import annotations
 
-from typing import Annotated
+from typing import Annotated, NamedTuple
 
 from msgspec import Meta, Struct
 from pydantic import Field
 
 from ductrun.engineering.rounding import over
 from ductrun.kit.choices import CodeEdition, Severity
-from ductrun.kit.defaults import standing_of
+from ductrun.kit.defaults import quantity, standing_of
 from ductrun.kit.forms import AmbientTemperature, Form, Omissible
 from ductrun.kit.operation import Operation
+from ductrun.kit.telling import Telling
 from ductrun.kit.worksheet import Worksheet, text_of
 from ductrun.subjects.conduit.choices import ConduitUse, UseVerdict
 from ductrun.subjects.parts.choices import ConduitType
 from ductrun.tables import TABLES
-from ductrun.units import Temperature
+from ductrun.units import Temperature, TemperatureUnit
 
-PVC_AMBIENT_MOST = Temperature.parse(50, "degC")  # 352.12
-_USES = {(row.family, row.use): row for row in TABLES["permitted_uses"]}
+PVC_AMBIENT = quantity("permitted_use.pvc_ambient", Temperature).value
+_USES = {(row.family, row.use): (row, UseVerdict(row.verdict), standing_of(row)) for row in TABLES["permitted_uses"]}
 _FAMILIES = {
     ConduitType.PVC_SCHEDULE_40: "pvc_schedule_40",
     ConduitType.PVC_SCHEDULE_80: "pvc_schedule_80",
@@ -61,16 +62,21 @@ _WORDS = {
 }
 
 
-class PermittedUseRequest(Form):
-    """A conduit and everything it meets."""
+class Using(Form):
+    """Everything a conduit meets."""
 
-    type: ConduitType = Field(description="Type of conduit.", examples=["pvc_schedule_40"])
     uses: Annotated[list[ConduitUse], Field(min_length=1, max_length=20)] = Field(
         description="Places and ways it is used.", examples=[["direct_burial", "emerging_from_grade"]]
     )
     ambient_temperature: Omissible[AmbientTemperature] = Field(
         default=None, description="Highest temperature around it.", examples=[{"value": 110, "unit": "degF"}]
     )
+
+
+class PermittedUseRequest(Using):
+    """A conduit and everything it meets."""
+
+    type: ConduitType = Field(description="Type of conduit.", examples=["pvc_schedule_40"])
     code_edition: Omissible[CodeEdition] = Field(
         default=None, description="Edition of NFPA 70 to follow.", examples=["2023"]
     )
@@ -91,49 +97,92 @@ class PermittedUseResult(Struct, frozen=True, gc=False):
     uses: Annotated[list[JudgedUse], Meta(description="Each use, in the order asked.")]
 
 
-def compute(request: PermittedUseRequest, sheet: Worksheet) -> PermittedUseResult:
-    """Judge each use of a conduit."""
-    sheet.follow_edition(request.code_edition)
-    judged: list[JudgedUse] = []
-    for use in request.uses:
-        row = _USES[_FAMILIES[request.type], use]
-        verdict = UseVerdict(row.verdict)
-        sheet.cite(row.source)
-        judged.append(JudgedUse(use, verdict, standing_of(row)))
-        name, where = _NAMES.get(row.family, row.family.upper()), _WORDS[use]
-        because = f": {row.note}" if row.note else ""
-        if verdict is UseVerdict.NO:
-            sheet.find(
-                Severity.VIOLATION,
-                "use_not_permitted",
-                f"{name} is not permitted {where}{because}. Take another conduit there.",
-                standing_of(row),
-            )
-        elif verdict is UseVerdict.CAUTION:
-            sheet.find(Severity.CAUTION, "use_under_condition", f"{name} {where}{because}.", standing_of(row))
-    hot = request.ambient_temperature
-    too_hot = hot is not None and request.type.value.startswith("pvc_") and over(hot.si, PVC_AMBIENT_MOST.si)
-    if too_hot and hot is not None:
-        sheet.cite("nfpa70-352-10")
-        sheet.find(
-            Severity.VIOLATION,
-            "too_hot_for_pvc",
-            "PVC conduit is limited to an ambient of 50 degC (122 degF) unless listed for more; "
-            f"{text_of(sheet.tell.given(hot))} is over it.",
-            "NFPA 70, 352.12",
-            sheet.tell.given(hot),
-            sheet.tell.given(PVC_AMBIENT_MOST),
+class Judged(NamedTuple):
+    """The verdict on each use, in the order asked, with its source, and whether it is too hot around the conduit."""
+
+    uses: list[tuple[ConduitUse, UseVerdict, str]]
+    too_hot: bool
+
+    @property
+    def forbidden_count(self) -> int:
+        """The number of uses that are not permitted, the ambient among them."""
+        return sum(verdict is UseVerdict.NO for _, verdict, _ in self.uses) + self.too_hot
+
+
+def judge(given: Using, conduit_type: ConduitType, sheet: Worksheet) -> Judged:
+    """Judge each use of a type of conduit, and the temperature around it."""
+    uses = [_judged(use, conduit_type, index, sheet) for index, use in enumerate(given.uses)]
+    judged = Judged(uses, _too_hot(given.ambient_temperature, conduit_type, sheet))
+    if sheet.working is not None:
+        verdicts = ", ".join(f"{use} {verdict}" for use, verdict, _ in uses)
+        sheet.show(
+            "forbidden",
+            "uses with the verdict no, and 1 for an ambient over the limit",
+            verdicts,
+            judged.forbidden_count,
         )
-    forbidden = sum(one.verdict is UseVerdict.NO for one in judged) + too_hot
-    verdicts = ", ".join(f"{one.use} {one.verdict}" for one in judged)
-    sheet.show("forbidden", "uses with the verdict no, and 1 for an ambient over the limit", verdicts, forbidden)
     sheet.find(
         Severity.NOTE,
         "listing_decides",
         "The listing of the product, its marking and the adopted code with its amendments decide.",
         "common practice, no source",
+        pointer="type",
     )
-    return PermittedUseResult(forbidden == 0, judged)
+    return judged
+
+
+def _judged(
+    use: ConduitUse, conduit_type: ConduitType, index: int, sheet: Worksheet
+) -> tuple[ConduitUse, UseVerdict, str]:
+    row, verdict, source = _USES[_FAMILIES[conduit_type], use]
+    sheet.cite(row.source)
+    name, where = _NAMES.get(row.family, row.family.upper()), _WORDS[use]
+    because = f": {row.note}" if row.note else ""
+    if verdict is UseVerdict.NO:
+        sheet.find(
+            Severity.VIOLATION,
+            "use_not_permitted",
+            f"{name} is not permitted {where}{because}. Take another conduit there.",
+            source,
+            pointer=f"uses/{index}",
+        )
+    elif verdict is UseVerdict.CAUTION:
+        sheet.find(
+            Severity.CAUTION, "use_under_condition", f"{name} {where}{because}.", source, pointer=f"uses/{index}"
+        )
+    return use, verdict, source
+
+
+def _too_hot(ambient: Temperature | None, conduit_type: ConduitType, sheet: Worksheet) -> bool:
+    if ambient is None or not conduit_type.startswith("pvc_") or not over(ambient.si, PVC_AMBIENT.si):
+        return False
+    sheet.find(
+        Severity.VIOLATION,
+        "too_hot_for_pvc",
+        f"PVC conduit is limited to an ambient of {PVC_AMBIENT} ({PVC_AMBIENT.in_unit(TemperatureUnit.DEG_F):g} degF) "
+        f"unless listed for more; {text_of(sheet.tell.given(ambient))} is over it.",
+        sheet.rule("ambient_pvc"),
+        sheet.tell.given(ambient),
+        sheet.tell.given(PVC_AMBIENT),
+        pointer="ambient_temperature",
+    )
+    return True
+
+
+def assess(request: PermittedUseRequest, sheet: Worksheet) -> Judged:
+    """Judge the uses of a request."""
+    sheet.follow_edition(request.code_edition)
+    return judge(request, request.type, sheet)
+
+
+def tell(judged: Judged, _telling: Telling) -> PermittedUseResult:
+    """Tell the verdicts; they have no units."""
+    return PermittedUseResult(judged.forbidden_count == 0, [JudgedUse(*use) for use in judged.uses])
+
+
+def compute(request: PermittedUseRequest, sheet: Worksheet) -> PermittedUseResult:
+    """Judge the uses of a request, and tell it."""
+    return tell(assess(request, sheet), sheet.tell)
 
 
 OPERATION = Operation(

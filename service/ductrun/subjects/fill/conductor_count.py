@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from typing import Annotated
+from decimal import Decimal
+from typing import Annotated, NamedTuple
 
 from msgspec import Meta, Struct
 from pydantic import Field
@@ -10,30 +11,20 @@ from pydantic import Field
 from ductrun.engineering import fill as engineering
 from ductrun.kit import answers
 from ductrun.kit.choices import Severity
-from ductrun.kit.forms import Form
 from ductrun.kit.operation import Operation
+from ductrun.kit.telling import Telling
 from ductrun.kit.worksheet import Gathering, Worksheet
 from ductrun.subjects.fill.choices import FillLimitRule
-from ductrun.subjects.fill.rules import (
-    REASONS,
-    Edition,
-    NippleLength,
-    SingleCableRounding,
-    is_nipple,
-    percent_of,
-    told_area,
-)
-from ductrun.subjects.parts.conductors import LISTED_KINDS, OneConductor, measures_of
+from ductrun.subjects.fill.rules import LIMITS, PERCENT, REASONS, Edition, Filling, Practice, practice_of, told_area
+from ductrun.subjects.parts.conductors import OneConductor, measures_of
 from ductrun.subjects.parts.conduit import Conduit, find_bore
 
 
-class ConductorCountRequest(Form):
+class ConductorCountRequest(Filling):
     """One conductor or cable, and the conduit to be filled with it."""
 
     conduit: Conduit = Field(description="The conduit.")
     conductor: OneConductor = Field(description="The conductor or cable, all of one kind.")
-    nipple_length: NippleLength = None
-    single_cable_rounding: SingleCableRounding = None
     code_edition: Edition = None
 
 
@@ -51,39 +42,60 @@ class ConductorCountResult(Struct, frozen=True, gc=False):
     fill_percent: Annotated[float, Meta(description="What that many fill, in percent of conduit area.")]
 
 
-def compute(request: ConductorCountRequest, sheet: Worksheet) -> ConductorCountResult:
-    """Give the largest number of equal conductors, as the tables of Annex C count it."""
-    sheet.follow_edition(request.code_edition)
-    faults = Gathering()
-    with faults:
-        bore = find_bore(request.conduit, sheet.within("conduit"))
-    with faults:
-        area, diameter = measures_of(request.conductor, sheet.within("conductor"))
-    faults.stop()
-    nipple = is_nipple(request.nipple_length, sheet)
-    round_single = request.conductor.kind in LISTED_KINDS or bool(request.single_cable_rounding)
-    count, rule, exact = engineering.maximum_count(bore, area, nipple=nipple, round_single=round_single)
-    if diameter >= bore.diameter:
-        count = 0
-    percent = float(area * count / bore.area * 100)
-    share = percent_of(rule)
-    sheet.show(
-        "n",
-        "percentage x pi/4 x ID^2 / area of one",
-        f"{share / 100:g} x pi/4 x {float(bore.diameter):g}^2 / {float(area):.4f}",
-        float(exact),
+class Counted(NamedTuple):
+    """How many of one conductor a bore holds; `area` is that of one [in2], `exact` the quotient of the rule."""
+
+    bore: engineering.Bore
+    area: Decimal
+    practice: Practice
+    maximum_count: int
+    rule: engineering.Rule
+    exact: Decimal
+
+    @property
+    def percent(self) -> float:
+        """What they fill, in percent of the area of the bore."""
+        return float(self.area * self.maximum_count / self.bore.area * 100)
+
+
+def count(
+    given: Filling, bore: engineering.Bore, area: Decimal, diameter: Decimal, kind: str, sheet: Worksheet
+) -> Counted:
+    """Give the largest number of equal conductors, as the tables of Annex C count it.
+
+    Parameters: area [in2] and diameter [in] of one, and the kind it was given by.
+    """
+    practice = practice_of(given, kind, sheet)
+    number, rule, exact = engineering.maximum_count(
+        bore, area, LIMITS, nipple=practice.nipple, round_single=practice.round_single
     )
-    rounded = count > exact
-    if rounded:
+    counted = Counted(bore, area, practice, 0 if diameter >= bore.diameter else number, rule, exact)
+    if sheet.working is not None:
+        sheet.show(
+            "n",
+            "percentage x pi/4 x ID^2 / area of one",
+            f"{PERCENT[rule] / 100:g} x pi/4 x {float(bore.diameter):g}^2 / {float(area):.4f}",
+            float(exact),
+        )
+    _report(counted, sheet)
+    sheet.cite("nfpa70-ch9-t1")
+    return counted
+
+
+def _report(counted: Counted, sheet: Worksheet) -> None:
+    rule, exact, share = counted.rule, counted.exact, PERCENT[counted.rule]
+    if counted.maximum_count > exact:
         sheet.find(
             Severity.NOTE,
             "rounded_up",
-            f"{float(exact):.3f} was rounded up to {count} (0.8 or more); they fill {percent:.2f} percent.",
+            f"{float(exact):.3f} was rounded up to {counted.maximum_count} (0.8 or more); they fill "
+            f"{counted.percent:.2f} percent.",
             sheet.rule("fill_rounding"),
-            percent,
+            counted.percent,
             share,
+            pointer="conductor",
         )
-    if count == 0:
+    if counted.maximum_count == 0:
         sheet.find(
             Severity.VIOLATION,
             "not_even_one",
@@ -91,26 +103,48 @@ def compute(request: ConductorCountRequest, sheet: Worksheet) -> ConductorCountR
             sheet.rule("fill"),
             float(exact),
             1.0,
+            pointer="conductor",
         )
-    elif rule is engineering.Rule.TWO or (rule is engineering.Rule.ONE and not nipple):
+    elif rule is engineering.Rule.TWO or rule is engineering.Rule.ONE:
         sheet.find(
             Severity.NOTE,
             "stricter_percentage",
             f"{REASONS[rule]} It decides because the percentage of the next number holds too few.",
             sheet.rule("fill"),
+            pointer="conductor",
         )
-    sheet.cite("nfpa70-ch9-t1")
+
+
+def assess(request: ConductorCountRequest, sheet: Worksheet) -> Counted:
+    """Count the conductors of a request in its conduit."""
+    sheet.follow_edition(request.code_edition)
+    faults = Gathering()
+    with faults:
+        bore = find_bore(request.conduit, sheet.within("conduit"))
+    with faults:
+        area, diameter = measures_of(request.conductor, sheet.within("conductor"))
+    faults.stop()
+    return count(request, bore, area, diameter, request.conductor.kind, sheet)
+
+
+def tell(counted: Counted, telling: Telling) -> ConductorCountResult:
+    """Tell how many may be in the conduit, and what decided."""
     return ConductorCountResult(
-        maximum_count=count,
-        limit_rule=FillLimitRule(rule),
-        limit_percent=share,
-        limit_reason=REASONS[rule],
-        exact_count=float(exact),
-        rounding_decided=rounded,
-        conductor_area=told_area(area, sheet),
-        conduit_area=told_area(bore.area, sheet),
-        fill_percent=percent,
+        maximum_count=counted.maximum_count,
+        limit_rule=FillLimitRule(counted.rule),
+        limit_percent=PERCENT[counted.rule],
+        limit_reason=REASONS[counted.rule],
+        exact_count=float(counted.exact),
+        rounding_decided=counted.maximum_count > counted.exact,
+        conductor_area=told_area(counted.area, telling),
+        conduit_area=told_area(counted.bore.area, telling),
+        fill_percent=counted.percent,
     )
+
+
+def compute(request: ConductorCountRequest, sheet: Worksheet) -> ConductorCountResult:
+    """Count the conductors of a request in its conduit, and tell it."""
+    return tell(assess(request, sheet), sheet.tell)
 
 
 OPERATION = Operation(

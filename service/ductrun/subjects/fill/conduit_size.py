@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from decimal import Decimal
-from typing import Annotated
+from typing import Annotated, NamedTuple
 
 from msgspec import UNSET, Meta, Struct, UnsetType
 from pydantic import Field
@@ -14,41 +14,44 @@ from ductrun.engineering.cables import OVALITY
 from ductrun.kit import answers
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import number
-from ductrun.kit.forms import Form, Omissible
+from ductrun.kit.forms import Omissible
 from ductrun.kit.operation import Operation
+from ductrun.kit.telling import Telling
 from ductrun.kit.worksheet import Gathering, Worksheet
 from ductrun.subjects.fill.choices import ConductorChange, FillLimitRule
 from ductrun.subjects.fill.rules import (
+    PERCENT,
     REASONS,
     Edition,
-    NippleLength,
-    SingleCableRounding,
+    Filling,
+    Practice,
     caution_pair,
     complies,
-    is_nipple,
     jam_ratio_of,
-    percent_of,
-    rounds_single,
+    practice_of,
     smallest_complying,
     told_area,
 )
 from ductrun.subjects.parts.choices import ConduitType, TradeSize
-from ductrun.subjects.parts.conductors import Conductors, groups_of, next_larger
-from ductrun.subjects.parts.conduit import SIZES, bore_of_row, refuse_without_bore
+from ductrun.subjects.parts.conductors import Conductors, ConductorSet, conductor_set, measures_of, next_larger
+from ductrun.subjects.parts.conduit import BORES, SIZES, refuse_without_bore
 
 SPARE_PERCENT = number("fill.spare_percent")
 
 
-class ConduitSizeRequest(Form):
+class Sizing(Filling):
+    """What a conduit is sized for, beside its conductors."""
+
+    spare_percent: Omissible[Annotated[float, Field(ge=0, le=90)]] = Field(
+        default=None, description="Share of the permitted area to leave free, in percent.", examples=[20]
+    )
+
+
+class ConduitSizeRequest(Sizing):
     """What goes into a conduit whose size is asked for."""
 
     type: ConduitType = Field(description="Type of conduit.", examples=["pvc_schedule_40"])
     conductors: Conductors = Field(description="Everything in the conduit, grounding and bonding conductors included.")
-    spare_percent: Omissible[Annotated[float, Field(ge=0, le=90)]] = Field(
-        default=None, description="Share of the permitted area to leave free, in percent.", examples=[20]
-    )
-    nipple_length: NippleLength = None
-    single_cable_rounding: SingleCableRounding = None
     code_edition: Edition = None
 
 
@@ -99,123 +102,152 @@ class ConduitSizeResult(Struct, frozen=True, gc=False):
     )
 
 
-def _changes(
-    request: ConduitSizeRequest,
-    groups: Sequence[engineering.Group],
-    sheet: Worksheet,
-    *,
-    nipple: bool,
-    reserve: Decimal,
-) -> list[SizeChange]:
-    """Size the set anew for each line with one more, and with the next larger conductor where there is one."""
-    changes: list[SizeChange] = []
-    for index, (conductor, group) in enumerate(zip(request.conductors, groups, strict=True)):
-        one_more = engineering.Group(group.area, group.diameter, group.count + 1)
-        larger = next_larger(conductor)
-        variants = [(ConductorChange.ONE_MORE, one_more)]
-        if larger is not None:
-            quiet = Worksheet(sheet.tell, working=False)  # what is found about a set nobody asked for is not told
-            variants.append((ConductorChange.ONE_SIZE_LARGER, groups_of([larger], quiet)[0]))
-        for change, variant in variants:
-            size = smallest_complying(
-                request.type,
-                [*groups[:index], variant, *groups[index + 1 :]],
-                nipple=nipple,
-                round_single=rounds_single(request.conductors, request.single_cable_rounding),
-                reserve=reserve,
-            )
-            changes.append(SizeChange(index, change, UNSET if size is None else size))
-    return changes
+class Candidate(NamedTuple):
+    """One trade size held against Table 1; `within` if the set complies, passes and leaves the spare asked for."""
+
+    trade_size: TradeSize
+    bore: engineering.Bore
+    fill: engineering.Fill
+    within: bool
+    jam_ratio: float | None
+
+    @property
+    def percent(self) -> float:
+        """The area of the conductors in percent of that of the bore."""
+        return float(self.fill.area / self.bore.area * 100)
 
 
-def compute(request: ConduitSizeRequest, sheet: Worksheet) -> ConduitSizeResult:
-    """Try every size of the type."""
-    sheet.follow_edition(request.code_edition)
-    faults = Gathering()
-    with faults:
-        refuse_without_bore(request.type, sheet)
-    with faults:
-        groups = groups_of(request.conductors, sheet)
-    faults.stop()
-    spare = sheet.settle("#/spare_percent", request.spare_percent, SPARE_PERCENT)
+class Sized(NamedTuple):
+    """Every size of a type, smallest first, and the place of the first that complies.
+
+    `changes` holds for each line, by its index, what changes and the smallest size that then complies.
+    """
+
+    conduit_type: str
+    conductors: ConductorSet
+    practice: Practice
+    spare_percent: float
+    candidates: list[Candidate]
+    chosen: int | None
+    changes: list[tuple[int, ConductorChange, TradeSize | None]]
+
+
+def size(given: Sizing, conduit_type: str, conductors: ConductorSet, sheet: Worksheet) -> Sized:
+    """Try every size of a type that has a bore on file."""
+    spare = sheet.settle("spare_percent", given.spare_percent, SPARE_PERCENT)
     reserve = Decimal(repr(float(spare))) / 100
-    nipple = is_nipple(request.nipple_length, sheet)
-    round_single = rounds_single(request.conductors, request.single_cable_rounding)
-    candidates: list[SizeCandidate] = []
+    practice = practice_of(given, conductors.given[0].kind, sheet)
+    groups, rows = conductors.groups, SIZES[conduit_type]
+    candidates: list[Candidate] = []
     chosen: int | None = None
-    refused: engineering.Bore | None = None
-    for size, row in SIZES[request.type].items():
-        bore = bore_of_row(row)
-        if bore is None:
-            continue
-        fill, within = complies(groups, bore, nipple=nipple, round_single=round_single, reserve=reserve)
-        jam = jam_ratio_of(groups, bore)
+    for trade_size, bore in BORES[conduit_type].items():
+        fill, within = complies(groups, bore, practice, reserve)
         if within and chosen is None:
             chosen = len(candidates)
-        elif chosen is None:
-            refused = bore
-        candidates.append(
-            SizeCandidate(
-                trade_size=TradeSize(size),
-                conduit_area=told_area(bore.area, sheet),
-                limit_area=told_area(fill.limit_area, sheet),
-                fill_percent=float(fill.area / bore.area * 100),
-                spare_area=told_area(fill.limit_area - fill.area, sheet),
-                passes_bore=all(group.diameter < bore.diameter for group in groups),
-                within_limit=within,
-                rounding_decided=within and fill.rounded_up,
-                jam_ratio=UNSET if jam is None else jam,
-                jam_ratio_with_ovality=UNSET if jam is None else jam * OVALITY,
-            )
-        )
-        sheet.cite(row.source)
-    _report(request, candidates, chosen, sheet)
-    if refused is not None and fill.rule is engineering.Rule.TWO:
-        size = candidates[(len(candidates) if chosen is None else chosen) - 1].trade_size
-        caution_pair(groups, refused, f"trade size {size.value}", sheet)
-    changes = _changes(request, groups, sheet, nipple=nipple, reserve=reserve)
-    following = None if chosen is None or chosen + 1 == len(candidates) else candidates[chosen + 1].trade_size
-    return ConduitSizeResult(
-        conductor_count=fill.count,
-        conductor_area=told_area(fill.area, sheet),
-        limit_percent=percent_of(fill.rule),
-        limit_rule=FillLimitRule(fill.rule),
-        limit_reason=REASONS[fill.rule],
-        candidates=candidates,
-        changes=changes,
-        trade_size=UNSET if chosen is None else candidates[chosen].trade_size,
-        next_trade_size=UNSET if following is None else following,
-    )
+        candidates.append(Candidate(trade_size, bore, fill, within, jam_ratio_of(groups, bore)))
+        sheet.cite(rows[trade_size].source)
+    _report(conduit_type, candidates, chosen, sheet)
+    refused = candidates[(len(candidates) if chosen is None else chosen) - 1] if chosen != 0 else None
+    if refused is not None and refused.fill.rule is engineering.Rule.TWO:
+        caution_pair(groups, refused.bore, f"trade size {refused.trade_size.value}", sheet)
+    changes = _changes(conduit_type, conductors, practice, reserve, sheet)
+    return Sized(conduit_type, conductors, practice, spare, candidates, chosen, changes)
 
 
-def _report(
-    request: ConduitSizeRequest, candidates: Sequence[SizeCandidate], chosen: int | None, sheet: Worksheet
-) -> None:
+def _report(conduit_type: str, candidates: Sequence[Candidate], chosen: int | None, sheet: Worksheet) -> None:
     rule = sheet.rule("fill")
     if chosen is None:
         sheet.find(
             Severity.VIOLATION,
             "no_size_complies",
-            f"No trade size of {request.type.value} in the tables holds this set: divide it over several conduits.",
+            f"No trade size of {conduit_type} in the tables holds this set: divide it over several conduits.",
             rule,
+            pointer="conductors",
         )
         return
     found = candidates[chosen]
-    sheet.show(
-        "trade size",
-        "the smallest whose limit holds the set",
-        "; ".join(f"{one.trade_size.value}: {one.fill_percent:.2f} %" for one in candidates[: chosen + 1]),
-        found.fill_percent,
-    )
-    if found.rounding_decided:
+    if sheet.working is not None:
+        tried = (f"{one.trade_size.value}: {one.percent:.2f} %" for one in candidates[: chosen + 1])
+        sheet.show("trade size", "the smallest whose limit holds the set", "; ".join(tried), found.percent)
+    if found.fill.rounded_up:
         sheet.find(
             Severity.NOTE,
             "rounded_up",
-            f"Trade size {found.trade_size.value} complies by the 0.8 rule: the set fills {found.fill_percent:.2f} "
-            "percent.",
+            f"Trade size {found.trade_size.value} complies by the 0.8 rule: the set fills {found.percent:.2f} percent.",
             sheet.rule("fill_rounding"),
-            found.fill_percent,
+            found.percent,
+            pointer="conductors",
         )
+
+
+def _changes(
+    conduit_type: str, conductors: ConductorSet, practice: Practice, reserve: Decimal, sheet: Worksheet
+) -> list[tuple[int, ConductorChange, TradeSize | None]]:
+    """Size the set anew for each line with one more, and with the next larger conductor where there is one."""
+    changes: list[tuple[int, ConductorChange, TradeSize | None]] = []
+    quiet = Worksheet(sheet.tell)  # what is found about a set nobody asked for is not told
+    groups = conductors.groups
+    for index, (conductor, group) in enumerate(zip(conductors.given, groups, strict=True)):
+        variants = [(ConductorChange.ONE_MORE, engineering.Group(group.area, group.diameter, group.count + 1))]
+        larger = next_larger(conductor)
+        if larger is not None:
+            area, diameter = measures_of(larger, quiet)
+            variants.append((ConductorChange.ONE_SIZE_LARGER, engineering.Group(area, diameter, group.count)))
+        for change, variant in variants:
+            changed = [*groups[:index], variant, *groups[index + 1 :]]
+            changes.append((index, change, smallest_complying(conduit_type, changed, practice, reserve)))
+    return changes
+
+
+def assess(request: ConduitSizeRequest, sheet: Worksheet) -> Sized:
+    """Size the conduit of a request."""
+    sheet.follow_edition(request.code_edition)
+    faults = Gathering()
+    with faults:
+        refuse_without_bore(request.type, sheet)
+    with faults:
+        conductors = conductor_set(request.conductors, sheet.within("conductors"))
+    faults.stop()
+    return size(request, request.type, conductors, sheet)
+
+
+def tell(sized: Sized, telling: Telling) -> ConduitSizeResult:
+    """Tell every size, the smallest that complies, and what small changes of the set would do."""
+    candidates, chosen = sized.candidates, sized.chosen
+    fill = candidates[0].fill
+    last = chosen is None or chosen + 1 == len(candidates)
+    return ConduitSizeResult(
+        conductor_count=fill.count,
+        conductor_area=told_area(fill.area, telling),
+        limit_percent=PERCENT[fill.rule],
+        limit_rule=FillLimitRule(fill.rule),
+        limit_reason=REASONS[fill.rule],
+        candidates=[_told(candidate, sized.conductors, telling) for candidate in candidates],
+        changes=[SizeChange(index, change, UNSET if one is None else one) for index, change, one in sized.changes],
+        trade_size=UNSET if chosen is None else candidates[chosen].trade_size,
+        next_trade_size=UNSET if chosen is None or last else candidates[chosen + 1].trade_size,
+    )
+
+
+def _told(candidate: Candidate, conductors: ConductorSet, telling: Telling) -> SizeCandidate:
+    fill, jam = candidate.fill, candidate.jam_ratio
+    return SizeCandidate(
+        trade_size=candidate.trade_size,
+        conduit_area=told_area(candidate.bore.area, telling),
+        limit_area=told_area(fill.limit_area, telling),
+        fill_percent=candidate.percent,
+        spare_area=told_area(fill.limit_area - fill.area, telling),
+        passes_bore=all(group.diameter < candidate.bore.diameter for group in conductors.groups),
+        within_limit=candidate.within,
+        rounding_decided=candidate.within and fill.rounded_up,
+        jam_ratio=UNSET if jam is None else jam,
+        jam_ratio_with_ovality=UNSET if jam is None else jam * OVALITY,
+    )
+
+
+def compute(request: ConduitSizeRequest, sheet: Worksheet) -> ConduitSizeResult:
+    """Size the conduit of a request, and tell it."""
+    return tell(assess(request, sheet), sheet.tell)
 
 
 OPERATION = Operation(

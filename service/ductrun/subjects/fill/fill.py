@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from decimal import Decimal
-from typing import Annotated
+from typing import Annotated, NamedTuple
 
 from msgspec import UNSET, Meta, Struct, UnsetType
 from pydantic import Field
@@ -12,35 +12,33 @@ from ductrun.engineering import fill as engineering
 from ductrun.engineering.cables import OVALITY
 from ductrun.kit import answers
 from ductrun.kit.choices import Severity
-from ductrun.kit.forms import Form
 from ductrun.kit.operation import Operation
+from ductrun.kit.telling import Telling
 from ductrun.kit.worksheet import Gathering, Worksheet
 from ductrun.subjects.fill.choices import FillLimitRule
 from ductrun.subjects.fill.rules import (
+    LIMITS,
+    PERCENT,
     REASONS,
     Edition,
-    NippleLength,
-    SingleCableRounding,
+    Filling,
+    Practice,
     caution_jam,
     caution_pair,
-    is_nipple,
-    percent_of,
-    rounds_single,
+    practice_of,
     smallest_complying,
     told_area,
 )
 from ductrun.subjects.parts.choices import TradeSize
-from ductrun.subjects.parts.conductors import Conductors, check_bore, groups_of
-from ductrun.subjects.parts.conduit import Conduit, find_bore
+from ductrun.subjects.parts.conductors import Conductors, ConductorSet, check_bore, conductor_set
+from ductrun.subjects.parts.conduit import Conduit, ListedConduit, MeasuredConduit, find_bore
 
 
-class FillRequest(Form):
+class FillRequest(Filling):
     """What goes into which conduit."""
 
     conduit: Conduit = Field(description="The conduit.")
     conductors: Conductors = Field(description="Everything in the conduit, grounding and bonding conductors included.")
-    nipple_length: NippleLength = None
-    single_cable_rounding: SingleCableRounding = None
     code_edition: Edition = None
 
 
@@ -72,103 +70,154 @@ class FillResult(Struct, frozen=True, gc=False):
     ] = UNSET
 
 
-def compute(request: FillRequest, sheet: Worksheet) -> FillResult:
-    """Hold the conductors against the limit of Chapter 9, Table 1."""
-    sheet.follow_edition(request.code_edition)
-    faults = Gathering()
-    with faults:
-        bore = find_bore(request.conduit, sheet.within("conduit"))
-    with faults:
-        groups = groups_of(request.conductors, sheet)
-    faults.stop()
-    check_bore(groups, bore, request.conductors, sheet)
-    nipple = is_nipple(request.nipple_length, sheet)
-    round_single = rounds_single(request.conductors, request.single_cable_rounding)
-    fill = engineering.assess(groups, bore, nipple=nipple, round_single=round_single)
-    area = float(fill.area)
+class Filled(NamedTuple):
+    """Conductors in a conduit, held against Table 1; areas are in square inches and decimal, as the code prints them.
+
+    `percent` is their area in percent of that of the bore, `jam_ratio` that of three, `smallest` the smallest trade
+    size of the same type that complies.
+    """
+
+    conductors: ConductorSet
+    bore: engineering.Bore
+    practice: Practice
+    fill: engineering.Fill
+    percent: float
+    jam_ratio: float | None
+    smallest: TradeSize | None
+
+
+def hold(
+    given: Filling,
+    conduit: ListedConduit | MeasuredConduit,
+    bore: engineering.Bore,
+    conductors: ConductorSet,
+    sheet: Worksheet,
+) -> Filled:
+    """Hold conductors in the bore of a conduit against the limit of Chapter 9, Table 1."""
+    practice = practice_of(given, conductors.given[0].kind, sheet)
+    groups = conductors.groups
+    fill = engineering.assess(groups, bore, LIMITS, nipple=practice.nipple, round_single=practice.round_single)
     percent = float(fill.area / bore.area * 100)
-    limit_percent = percent_of(fill.rule)
-    rule = sheet.rule("fill")
-    _report(fill, percent, limit_percent, rule, sheet)
+    _report(fill, percent, sheet)
     if fill.rule is engineering.Rule.TWO and not fill.within:
         caution_pair(groups, bore, "this conduit", sheet)
-    jam = caution_jam(groups, bore, request.conduit, sheet, nipple=nipple)
+    jam = caution_jam(groups, bore, conduit, practice, sheet)
     smallest = None
-    if request.conduit.kind == "listed":
-        kind = request.conduit.type
-        smallest = smallest_complying(kind, groups, nipple=nipple, round_single=round_single)
+    if conduit.kind == "listed":
+        smallest = smallest_complying(conduit.type, groups, practice)
         if smallest is None:
             sheet.find(
                 Severity.CAUTION,
                 "no_size_complies",
-                f"No trade size of {kind} in the tables holds this set: divide it over several conduits.",
-                rule,
+                f"No trade size of {conduit.type} in the tables holds this set: divide it over several conduits.",
+                sheet.rule("fill"),
+                pointer="conductors",
             )
     else:
         sheet.find(
             Severity.NOTE,
             "measured_bore",
-            f"The inside diameter of {request.conduit.inside_diameter} is the caller's: it must come from the maker of "
+            f"The inside diameter of {conduit.inside_diameter} is the caller's: it must come from the maker of "
             "the conduit or be measured.",
             sheet.rule("fill_actual"),
+            pointer="conduit/inside_diameter",
         )
-    sheet.show(
-        "A",
-        "sum of count x area of one",
-        " + ".join(f"{group.count} x {float(group.area):.4f}" for group in groups) + " in2",
-        told_area(fill.area, sheet),
-    )
-    sheet.show("fill_percent", "100 A / A_conduit", f"100 x {area:.4f} / {float(bore.area):.4f}", percent)
-    if fill.quotient is not None:
-        sheet.show(
-            "n",
-            "percentage x pi/4 x ID^2 / area of one",
-            f"{limit_percent / 100:g} x pi/4 x {float(bore.diameter):g}^2 / {float(groups[0].area):.4f}",
-            float(fill.quotient),
-        )
-    return FillResult(
-        conductor_count=fill.count,
-        conductor_area=told_area(fill.area, sheet),
-        conduit_area=told_area(bore.area, sheet),
-        fill_percent=percent,
-        limit_percent=limit_percent,
-        limit_area=told_area(fill.limit_area, sheet),
-        within_limit=fill.within,
-        limit_rule=FillLimitRule(fill.rule),
-        limit_reason=REASONS[fill.rule],
-        rounding_decided=fill.rounded_up,
-        spare_area=told_area(fill.limit_area - fill.area, sheet),
-        jam_ratio=UNSET if jam is None else jam,
-        jam_ratio_with_ovality=UNSET if jam is None else jam * OVALITY,
-        smallest_trade_size=UNSET if smallest is None else smallest,
-    )
+    filled = Filled(conductors, bore, practice, fill, percent, jam, smallest)
+    if sheet.working is not None:
+        _show(filled, sheet)
+    return filled
 
 
-def _report(fill: engineering.Fill, percent: float, limit_percent: float, rule: str, sheet: Worksheet) -> None:
+def _report(fill: engineering.Fill, percent: float, sheet: Worksheet) -> None:
+    limit = PERCENT[fill.rule]
+    rule = sheet.rule("fill")
     if not fill.within:
         if fill.quotient is not None and fill.count > 1:
-            detail = f": the conduit holds {float(fill.quotient):.2f} of them by {limit_percent:g} percent"
+            detail = f": the conduit holds {float(fill.quotient):.2f} of them by {limit:g} percent"
         else:
-            detail = f", {percent - limit_percent:.2f} percent over"
+            detail = f", {percent - limit:.2f} percent over"
         sheet.find(
             Severity.VIOLATION,
             "fill_exceeded",
-            f"The conductors fill {percent:.2f} percent of the conduit; the limit is {limit_percent:g}{detail}. It is "
-            "the limit of a complete run, not of a short length that only protects exposed wiring (Note 2).",
+            f"The conductors fill {percent:.2f} percent of the conduit; the limit is {limit:g}{detail}. It is the "
+            "limit of a complete run, not of a short length that only protects exposed wiring "
+            f"({sheet.rule('fill_complete')}).",
             rule,
             percent,
-            limit_percent,
+            limit,
+            pointer="conductors",
         )
     elif fill.rounded_up:
         sheet.find(
             Severity.NOTE,
             "rounded_up",
             f"{fill.count} equal conductors comply by rounding {float(fill.quotient or Decimal(0)):.3f} up (0.8 or "
-            f"more), though their area is {percent:.2f} percent against {limit_percent:g}.",
+            f"more), though their area is {percent:.2f} percent against {limit:g}.",
             sheet.rule("fill_rounding"),
             percent,
-            limit_percent,
+            limit,
+            pointer="conductors",
         )
+
+
+def _show(filled: Filled, sheet: Worksheet) -> None:
+    groups, bore, fill = filled.conductors.groups, filled.bore, filled.fill
+    sheet.show(
+        "A",
+        "sum of count x area of one",
+        " + ".join(f"{group.count} x {float(group.area):.4f}" for group in groups) + " in2",
+        told_area(fill.area, sheet.tell),
+    )
+    sheet.show(
+        "fill_percent", "100 A / A_conduit", f"100 x {float(fill.area):.4f} / {float(bore.area):.4f}", filled.percent
+    )
+    if fill.quotient is not None:
+        sheet.show(
+            "n",
+            "percentage x pi/4 x ID^2 / area of one",
+            f"{PERCENT[fill.rule] / 100:g} x pi/4 x {float(bore.diameter):g}^2 / {float(groups[0].area):.4f}",
+            float(fill.quotient),
+        )
+
+
+def assess(request: FillRequest, sheet: Worksheet) -> Filled:
+    """Hold the conductors of a request in its conduit."""
+    sheet.follow_edition(request.code_edition)
+    lines = sheet.within("conductors")
+    faults = Gathering()
+    with faults:
+        bore = find_bore(request.conduit, sheet.within("conduit"))
+    with faults:
+        conductors = conductor_set(request.conductors, lines)
+    faults.stop()
+    check_bore(conductors, bore, lines)
+    return hold(request, request.conduit, bore, conductors, sheet)
+
+
+def tell(filled: Filled, telling: Telling) -> FillResult:
+    """Tell how full the conduit is."""
+    fill, jam = filled.fill, filled.jam_ratio
+    return FillResult(
+        conductor_count=fill.count,
+        conductor_area=told_area(fill.area, telling),
+        conduit_area=told_area(filled.bore.area, telling),
+        fill_percent=filled.percent,
+        limit_percent=PERCENT[fill.rule],
+        limit_area=told_area(fill.limit_area, telling),
+        within_limit=fill.within,
+        limit_rule=FillLimitRule(fill.rule),
+        limit_reason=REASONS[fill.rule],
+        rounding_decided=fill.rounded_up,
+        spare_area=told_area(fill.limit_area - fill.area, telling),
+        jam_ratio=UNSET if jam is None else jam,
+        jam_ratio_with_ovality=UNSET if jam is None else jam * OVALITY,
+        smallest_trade_size=UNSET if filled.smallest is None else filled.smallest,
+    )
+
+
+def compute(request: FillRequest, sheet: Worksheet) -> FillResult:
+    """Hold the conductors of a request in its conduit, and tell it."""
+    return tell(assess(request, sheet), sheet.tell)
 
 
 OPERATION = Operation(

@@ -2,33 +2,67 @@
 
 from __future__ import annotations
 
-from ductrun.kit import answers
+from typing import NamedTuple
+
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import quantity, standing_of
-from ductrun.kit.worksheet import Fault, UnanswerableError, Worksheet, text_of
+from ductrun.kit.worksheet import UnanswerableError, Worksheet, text_of
 from ductrun.subjects.movement.choices import ConduitMaterial, RunSetting
 from ductrun.tables import TABLES
-from ductrun.units import ExpansionCoefficient, Length
+from ductrun.units import ExpansionCoefficient, Length, Temperature
 
-TRIGGER = quantity("expansion.trigger", Length)
-_COEFFICIENTS = {row.material: row for row in TABLES["expansion_coefficients"]}
+TRIGGER = quantity("expansion.trigger", Length).value
+SOLD = tuple(Length.parse(row.travel_in, "in") for row in TABLES["fitting_travels"])
 _RULES = {ConduitMaterial.PVC: "expansion_pvc", ConduitMaterial.RTRC: "expansion_rtrc"}
+
+
+class MovingRun(NamedTuple):
+    """A straight run [m]: its change of length [m], its fittings and where they and the anchors stand [m].
+
+    `openings` tells how far the pistons are opened [m] at each temperature asked for, the installation first.
+    """
+
+    length: float
+    change: float
+    fitting_count: int
+    fitting_positions: list[float]
+    anchor_positions: list[float]
+    openings: list[tuple[Temperature, float]]
+
+
+class Coefficient(NamedTuple):
+    """How a conduit moves with temperature [1/K], the words of its source, and its material if that was given."""
+
+    per_kelvin: float
+    source: str
+    material: ConduitMaterial | None
+
+
+_COEFFICIENTS = {
+    row.material: (
+        Coefficient(
+            ExpansionCoefficient.parse(row.coefficient, row.unit).si, standing_of(row), ConduitMaterial(row.material)
+        ),
+        row.source,
+    )
+    for row in TABLES["expansion_coefficients"]
+}
 
 
 def coefficient_of(
     material: ConduitMaterial | None, given: ExpansionCoefficient | None, sheet: Worksheet
-) -> tuple[float, str]:
-    """Give the coefficient [1/K] and the words of its source; one of material and coefficient must be given."""
+) -> Coefficient:
+    """Give the coefficient of a conduit; one of material and coefficient must be given."""
     if material is not None and given is None:
-        row = _COEFFICIENTS[material]
-        sheet.cite(row.source)
-        return ExpansionCoefficient.parse(row.coefficient, row.unit).si, standing_of(row)
+        coefficient, source = _COEFFICIENTS[material]
+        sheet.cite(source)
+        return coefficient
     if given is not None and material is None:
-        return given.si, "the coefficient given"
+        return Coefficient(given.si, "the coefficient given", None)
     both = material is not None
     raise UnanswerableError(
-        Fault(
-            "#/coefficient" if both else "#/material",
+        sheet.fault(
+            "coefficient" if both else "material",
             "one_of_two",
             "Give either material or coefficient, not both." if both else "Give either material or coefficient.",
             [choice.value for choice in ConduitMaterial],
@@ -42,20 +76,12 @@ def rule_of(material: ConduitMaterial | None, sheet: Worksheet) -> str:
 
 
 def find_movement(
-    index: int,
-    runs: int,
-    change: answers.Length,
-    count: int,
-    length: Length,
-    travel: Length,
-    rule: str,
-    source: str,
-    sheet: Worksheet,
+    which: str, member: str, run: MovingRun, travel: Length, rule: str, source: str, sheet: Worksheet
 ) -> None:
     """Say that a run needs fittings, how many, and how they are fixed."""
-    which = "The run" if runs == 1 else f"Run {index + 1}"
+    count, change = run.fitting_count, sheet.tell.size(run.change)
     fittings = "1 expansion fitting" if count == 1 else f"{count} expansion fittings"
-    each = text_of(sheet.tell.distance(length.si / count))
+    each = text_of(sheet.tell.distance(run.length / count))
     sheet.find(
         Severity.CAUTION,
         "expansion_fitting_required",
@@ -64,7 +90,8 @@ def find_movement(
         "straps, anchor between fittings, and leave slack in the conductors.",
         f"{rule}; coefficient: {source}",
         change,
-        sheet.tell.given(TRIGGER.value),
+        sheet.tell.given(TRIGGER),
+        pointer=member,
     )
 
 
@@ -84,6 +111,7 @@ def report_situation(
             "The code sets the 1/4 in trigger for PVC and RTRC; for this run it is used as a planning figure, and "
             "fittings are due where the movement needs them.",
             rule,
+            pointer="coefficient" if material is None else "material",
         )
     if emerges_from_grade:
         sheet.find(
@@ -92,6 +120,7 @@ def report_situation(
             "Where the run leaves the ground, settlement and frost move it: provide an expansion fitting or a slip "
             "riser, and Schedule 80 where it is exposed to physical damage.",
             sheet.rule("emergence"),
+            pointer="emerges_from_grade",
         )
     if crosses_structural_joint:
         sheet.find(
@@ -100,6 +129,7 @@ def report_situation(
             "Where a run crosses a joint of the structure it needs a listed expansion and deflection fitting or other "
             "approved means, whatever it moves by itself.",
             sheet.rule("structural_joint"),
+            pointer="crosses_structural_joint",
         )
     if setting is RunSetting.ABOVE_GROUND:
         sheet.find(
@@ -108,6 +138,7 @@ def report_situation(
             "The movement is that of conduit free to slide, at the temperature of the conduit itself, which in the sun "
             "is not that of the air.",
             rule,
+            pointer="setting",
         )
 
 
@@ -120,4 +151,4 @@ def held_by_the_ground(setting: RunSetting, rule: str, sheet: Worksheet) -> None
         RunSetting.ENCASED: "Concrete holds an encased run: it needs no expansion fitting but where the envelope ends, "
         "at structures and at their joints.",
     }
-    sheet.find(Severity.NOTE, f"{setting.value}_run_is_held", words[setting], rule)
+    sheet.find(Severity.NOTE, f"{setting.value}_run_is_held", words[setting], rule, pointer="setting")

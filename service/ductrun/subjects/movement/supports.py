@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Annotated, Literal
+from typing import Annotated, Literal, NamedTuple
 
 from msgspec import UNSET, Meta, Struct, UnsetType
 from pydantic import Field
@@ -14,21 +14,27 @@ from ductrun.kit.choices import CodeEdition, Severity
 from ductrun.kit.defaults import count, quantity
 from ductrun.kit.forms import Form, Offset, Omissible, RunLength
 from ductrun.kit.operation import Operation
-from ductrun.kit.worksheet import Fault, UnanswerableError, Worksheet, listing
+from ductrun.kit.telling import Telling
+from ductrun.kit.worksheet import UnanswerableError, Worksheet, listing
 from ductrun.subjects.movement.choices import SupportedConduitType
 from ductrun.subjects.parts.choices import TradeSize
 from ductrun.tables import TABLES, TRADE_SIZES
+from ductrun.tables.rows import Support as SpacingRow
 from ductrun.units import Length
 
 END_DISTANCE = quantity("supports.end_distance", Length)
 TERMINATION_COUNT = count("supports.termination_count")
-MOST_SUPPORTS = 5_000
+MOST_SUPPORTS = 5_000  # a bound of the answer, like those of the forms
 _TABLE_OF = {
     SupportedConduitType.PVC_SCHEDULE_40: "pvc",
     SupportedConduitType.PVC_SCHEDULE_80: "pvc",
     SupportedConduitType.RTRC: "rtrc",
     SupportedConduitType.RMC: "rmc",
 }
+_SPACINGS: dict[str, dict[str, SpacingRow]] = {}
+for _row in TABLES["support_spacing"]:
+    _sizes = TRADE_SIZES[TRADE_SIZES.index(_row.trade_size_from) : TRADE_SIZES.index(_row.trade_size_to) + 1]
+    _SPACINGS.setdefault(_row.type, {}).update(dict.fromkeys(_sizes, _row))
 
 
 class SupportedConduit(Form):
@@ -39,14 +45,9 @@ class SupportedConduit(Form):
     trade_size: TradeSize = Field(description="Trade size, as the trade writes it.", examples=["2"])
 
 
-class SupportsRequest(Form):
-    """A straight run above ground."""
+class Supporting(Form):
+    """How a run is supported."""
 
-    conduit: SupportedConduit = Field(description="The conduit.")
-    length: RunLength = Field(
-        description="Length of the run above ground, between boxes, fittings or other terminations.",
-        examples=[{"value": 100, "unit": "ft"}],
-    )
     termination_count: Omissible[Annotated[int, Field(ge=1, le=2)]] = Field(
         default=None,
         description="Ends of the run at a box or other termination; with one, the run goes on.",
@@ -56,6 +57,16 @@ class SupportsRequest(Form):
         default=None,
         description="Distance of the end straps from the terminations, at most 3 ft.",
         examples=[{"value": 2, "unit": "ft"}],
+    )
+
+
+class SupportsRequest(Supporting):
+    """A straight run above ground."""
+
+    conduit: SupportedConduit = Field(description="The conduit.")
+    length: RunLength = Field(
+        description="Length of the run above ground, between boxes, fittings or other terminations.",
+        examples=[{"value": 100, "unit": "ft"}],
     )
     code_edition: Omissible[CodeEdition] = Field(
         default=None, description="Edition of NFPA 70 to follow.", examples=["2023"]
@@ -74,73 +85,104 @@ class SupportsResult(Struct, frozen=True, gc=False):
     ] = UNSET
 
 
-def _spacing(conduit: SupportedConduit, sheet: Worksheet) -> tuple[Length, str]:
-    """Give the printed spacing of a trade size and the rule it stands in."""
+class Spacing(NamedTuple):
+    """The most that supports may stand apart, as printed, and the rule it stands in."""
+
+    most: Length
+    rule: str
+
+
+class Supported(NamedTuple):
+    """The straps of a straight run and where they stand along it [m]."""
+
+    spacing: Spacing
+    termination_count: int
+    end_distance: Length
+    positions: list[float]
+
+
+def spacing_of(conduit: SupportedConduit, sheet: Worksheet) -> Spacing:
+    """Give the printed spacing of a conduit; a size without a row is answered with the sizes there are."""
     table = _TABLE_OF[conduit.type]
-    rows = [row for row in TABLES["support_spacing"] if row.type == table]
-    rank = TRADE_SIZES.index(conduit.trade_size)
-    for row in rows:
-        if TRADE_SIZES.index(row.trade_size_from) <= rank <= TRADE_SIZES.index(row.trade_size_to):
-            sheet.cite(row.source)
-            return Length.parse(row.maximum_spacing_ft, "ft"), sheet.rule(f"supports_{table}")
-    first, last = TRADE_SIZES.index(rows[0].trade_size_from), TRADE_SIZES.index(rows[-1].trade_size_to)
-    has = list(TRADE_SIZES[first : last + 1])
-    raise UnanswerableError(
-        Fault(
-            "#/conduit/trade_size",
-            "trade_size_not_listed",
-            f"The table of {conduit.type} has no trade size {conduit.trade_size}. It has {listing(has)}.",
-            has,
+    row = _SPACINGS[table].get(conduit.trade_size)
+    if row is None:
+        has = list(_SPACINGS[table])
+        raise UnanswerableError(
+            sheet.fault(
+                "trade_size",
+                "trade_size_not_listed",
+                f"The table of {conduit.type} has no trade size {conduit.trade_size}. It has {listing(has)}.",
+                has,
+            )
         )
-    )
+    sheet.cite(row.source)
+    return Spacing(Length.parse(row.maximum_spacing_ft, "ft"), sheet.rule(f"supports_{table}"))
 
 
-def compute(request: SupportsRequest, sheet: Worksheet) -> SupportsResult:
-    """Count the straps of a run and say where they go."""
-    sheet.follow_edition(request.code_edition)
-    spacing, rule = _spacing(request.conduit, sheet)
-    terminations = sheet.settle("#/termination_count", request.termination_count, TERMINATION_COUNT)
-    end = sheet.settle("#/end_distance", request.end_distance, END_DISTANCE)
+def support(given: Supporting, spacing: Spacing, length: float, sheet: Worksheet) -> Supported:
+    """Count the straps of a run of so much length [m] and say where they go."""
+    terminations = sheet.settle("termination_count", given.termination_count, TERMINATION_COUNT)
+    end = sheet.settle("end_distance", given.end_distance, END_DISTANCE)
     if over(end.si, END_DISTANCE.value.si):
         sheet.find(
             Severity.VIOLATION,
             "end_support_too_far",
             f"The end straps stand {end} from the terminations; {END_DISTANCE.value} is the most.",
-            rule,
+            spacing.rule,
             sheet.tell.given(end),
             sheet.tell.given(END_DISTANCE.value),
+            pointer="end_distance",
         )
-    if request.length.si / spacing.si > MOST_SUPPORTS:
+    most = spacing.most
+    if length / most.si > MOST_SUPPORTS:
         raise UnanswerableError(
-            Fault(
-                "#/length/value",
+            sheet.fault(
+                "length/value",
                 "too_long_for_one_list",
                 f"That is more than {MOST_SUPPORTS} straps: give the run in parts.",
-                {"maximum": {"value": spacing.value * MOST_SUPPORTS, "unit": spacing.unit.value}},
+                {"maximum": {"value": most.value * MOST_SUPPORTS, "unit": most.unit.value}},
             )
         )
-    places = engineering.support_positions(request.length.si, spacing.si, end.si, terminations)
-    sheet.show(
-        "n",
-        "(L - 2 end) / spacing, rounded up, + 1",
-        f"({request.length.si:.6g} m - 2 x {end.si:.6g} m) / {spacing.si:.6g} m",
-        len(places),
-    )
+    places = engineering.support_positions(length, most.si, end.si, terminations)
+    if sheet.working is not None:
+        sheet.show(
+            "n",
+            "(L - 2 end) / spacing, rounded up, + 1",
+            f"({length:.6g} m - 2 x {end.si:.6g} m) / {most.si:.6g} m",
+            len(places),
+        )
     sheet.find(
         Severity.NOTE,
         "straps_let_it_slide",
         "Straps hold the conduit but let it slide along as it moves with temperature; only anchors clamp it.",
-        rule,
+        spacing.rule,
+        pointer="conduit",
     )
-    tell = sheet.tell
-    told = spacing.in_system(tell.system)
+    return Supported(spacing, terminations, end, places)
+
+
+def assess(request: SupportsRequest, sheet: Worksheet) -> Supported:
+    """Support the run of a request."""
+    sheet.follow_edition(request.code_edition)
+    return support(request, spacing_of(request.conduit, sheet.within("conduit")), request.length.si, sheet)
+
+
+def tell(supported: Supported, telling: Telling) -> SupportsResult:
+    """Tell how far apart the straps stand, how many there are and where."""
+    places = supported.positions
+    most = supported.spacing.most.in_system(telling.system)
     return SupportsResult(
-        support_spacing=answers.Length(told.value, told.unit.value),
+        support_spacing=answers.Length(most.value, most.unit),
         support_count=len(places),
-        positions=[tell.distance(place) for place in places],
-        end_distance=tell.distance(places[0]),
-        actual_spacing=tell.distance(places[1] - places[0]) if len(places) > 1 else UNSET,
+        positions=[telling.distance(place) for place in places],
+        end_distance=telling.distance(places[0]),
+        actual_spacing=telling.distance(places[1] - places[0]) if len(places) > 1 else UNSET,
     )
+
+
+def compute(request: SupportsRequest, sheet: Worksheet) -> SupportsResult:
+    """Support the run of a request, and tell it."""
+    return tell(assess(request, sheet), sheet.tell)
 
 
 OPERATION = Operation(

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import Annotated, Literal
+from typing import Annotated, Literal, NamedTuple
 
 from pydantic import Field
 from typing_extensions import TypeAliasType
@@ -11,7 +10,7 @@ from typing_extensions import TypeAliasType
 from ductrun.engineering.rounding import over, under
 from ductrun.kit.defaults import flag, quantity
 from ductrun.kit.forms import ConduitTemperature, Form, Omissible, SunAllowance, TemperatureSpan
-from ductrun.kit.worksheet import Fault, UnanswerableError, Worksheet
+from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.units import Temperature, TemperatureDifference, TemperatureDifferenceUnit, TemperatureUnit
 
 DIRECT_SUN = flag("expansion.direct_sun")
@@ -55,23 +54,22 @@ Temperatures = TypeAliasType(
 )
 
 
-@dataclass(frozen=True, slots=True)
-class Span:
-    """Lowest and highest temperature of the conduit [K], the allowance for sun included, and their difference."""
+class Span(NamedTuple):
+    """Lowest and highest temperature of the conduit [K], the allowance for sun included."""
 
     lowest: float
     highest: float
-    difference: TemperatureDifference
 
-    def refuse_outside(self, given: Temperature, pointer: str) -> None:
+    def refuse_outside(self, given: Temperature, member: str, sheet: Worksheet) -> None:
         """Refuse a temperature at which nobody can set a fitting made for this span."""
-        if not under(given.si, self.lowest) and not over(given.si, self.highest):
+        si = given.si
+        if self.lowest <= si <= self.highest or not (under(si, self.lowest) or over(si, self.highest)):
             return
         unit = given.unit
         allowed = {"minimum": unit.from_si(self.lowest), "maximum": unit.from_si(self.highest), "unit": unit.value}
         raise UnanswerableError(
-            Fault(
-                pointer,
+            sheet.fault(
+                member,
                 "installation_outside_range",
                 "The installation temperature of the conduit must lie between the lowest and the highest: "
                 f"{allowed['minimum']:g} to {allowed['maximum']:g} {unit.value}.",
@@ -80,23 +78,22 @@ class Span:
         )
 
 
-def span_of(temperatures: TemperatureRange, sheet: Worksheet) -> Span:
-    """Give the span of a range, the sun allowance added once.
+class Seen(NamedTuple):
+    """What a conduit sees: a difference of temperature and, where a range was given, its span and the installation."""
 
-    The difference is taken in the unit of the lowest temperature, so that whole degrees stay whole.
+    difference: TemperatureDifference
+    span: Span | None
+    installation: Temperature | None
+
+
+def seen_by(temperatures: TemperatureRange | TemperatureSpread, sheet: Worksheet) -> Seen:
+    """Give what a conduit sees, the sun allowance of a range added once.
+
+    The difference of a range is taken in the unit of the lowest temperature, so that whole degrees stay whole.
     """
+    if temperatures.kind == "difference":
+        return Seen(temperatures.difference, None, None)
     lowest, highest = temperatures.lowest.si, temperatures.highest.si
-    if temperatures.sun_allowance is not None and temperatures.direct_sun is False:
-        raise UnanswerableError(
-            Fault(
-                "#/temperatures/sun_allowance",
-                "contradiction",
-                "A sun allowance contradicts direct_sun false.",
-            )
-        )
-    in_sun = temperatures.sun_allowance is not None or sheet.settle(
-        "#/temperatures/direct_sun", temperatures.direct_sun, DIRECT_SUN
-    )
     unit = temperatures.lowest.unit
     degrees = (
         TemperatureDifferenceUnit.DELTA_DEG_F
@@ -104,20 +101,31 @@ def span_of(temperatures: TemperatureRange, sheet: Worksheet) -> Span:
         else TemperatureDifferenceUnit.DELTA_DEG_C
     )
     difference = temperatures.highest.in_unit(unit) - temperatures.lowest.value
-    if in_sun:
-        allowance = sheet.settle("#/temperatures/sun_allowance", temperatures.sun_allowance, SUN_ALLOWANCE)
+    allowance = _sun_allowance(temperatures, sheet)
+    if allowance is not None:
         highest += allowance.si
         difference += allowance.in_unit(degrees)
     if lowest >= highest:
         raise UnanswerableError(
-            Fault(
-                "#/temperatures/highest/value",
+            sheet.fault(
+                "highest/value",
                 "highest_not_above_lowest",
                 f"The highest temperature must be above the lowest, {temperatures.lowest}.",
                 {"above": {"value": temperatures.lowest.value, "unit": temperatures.lowest.unit.value}},
             )
         )
-    span = Span(lowest, highest, TemperatureDifference(difference, degrees))
+    span = Span(lowest, highest)
     if temperatures.installation is not None:
-        span.refuse_outside(temperatures.installation, "#/temperatures/installation/value")
-    return span
+        span.refuse_outside(temperatures.installation, "installation/value", sheet)
+    return Seen(TemperatureDifference(difference, degrees), span, temperatures.installation)
+
+
+def _sun_allowance(temperatures: TemperatureRange, sheet: Worksheet) -> TemperatureDifference | None:
+    if temperatures.sun_allowance is None:
+        in_sun = sheet.settle("direct_sun", temperatures.direct_sun, DIRECT_SUN)
+        return sheet.settle("sun_allowance", None, SUN_ALLOWANCE) if in_sun else None
+    if temperatures.direct_sun is False:
+        raise UnanswerableError(
+            sheet.fault("sun_allowance", "contradiction", "A sun allowance contradicts direct_sun false.")
+        )
+    return temperatures.sun_allowance

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from decimal import Decimal
-from typing import Annotated, Literal
+from typing import Annotated, Literal, NamedTuple
 
 from pydantic import Field
 from typing_extensions import TypeAliasType
@@ -120,7 +120,21 @@ OneConductor = TypeAliasType(
 Conductors = Annotated[list[Conductor], Field(min_length=1, max_length=200)]
 # Annex C counts a single one of these by the 0.8 rule; for a cable, or one only measured, it is the caller's choice
 LISTED_KINDS = ("listed", "compact", "bare")
+_SIZE_MEMBER = {
+    "listed": "size",
+    "compact": "size",
+    "bare": "size",
+    "measured": "diameter",
+    "cable": "major_diameter",
+}
 Wire = OneListedConductor | OneCompactConductor | OneBareConductor | ListedCable | CompactCable | BareCable
+
+
+class ConductorSet(NamedTuple):
+    """Everything in a conduit: the lines as given, and the area, diameter and number of each."""
+
+    given: Sequence[Conductor]
+    groups: Sequence[engineering.Group]
 
 
 def _row_of(insulation: Insulation, size: ConductorSize, table: str, stranding: str, sheet: Worksheet) -> ConductorRow:
@@ -174,6 +188,7 @@ def row_of(conductor: Wire, sheet: Worksheet) -> ConductorRow:
                 "use_2_row",
                 "USE-2 has no row of its own in Table 5: the row of RHW-2 without an outer covering was used.",
                 citation(row.source),
+                pointer="insulation",
             )
     elif conductor.kind == "compact":
         row = _row_of(conductor.insulation, conductor.size, "5A", "compact", sheet)
@@ -213,38 +228,36 @@ def next_larger(conductor: Conductor) -> Conductor | None:
     return CompactConductor(kind="compact", insulation=conductor.insulation, size=size, count=count)
 
 
-def groups_of(conductors: Sequence[Conductor], sheet: Worksheet) -> list[engineering.Group]:
-    """Give every line of conductors; all faults at once."""
+def conductor_set(conductors: Sequence[Conductor], sheet: Worksheet) -> ConductorSet:
+    """Give a set of conductors with the measures of every line; all faults at once."""
     groups = []
     faults = Gathering()
     for index, conductor in enumerate(conductors):
         with faults:
-            area, diameter = measures_of(conductor, sheet.within(f"conductors/{index}"))
+            area, diameter = measures_of(conductor, sheet.within(str(index)))
             groups.append(engineering.Group(area, diameter, conductor.count))
     faults.stop()
-    return groups
+    return ConductorSet(conductors, groups)
 
 
-def check_bore(
-    groups: Sequence[engineering.Group], bore: engineering.Bore, conductors: Sequence[Conductor], sheet: Worksheet
-) -> None:
+def check_bore(conductors: ConductorSet, bore: engineering.Bore, sheet: Worksheet) -> None:
     """Refuse conductors that cannot be in the conduit at all: one wider than the bore, or more area than there is."""
     faults = [
         sheet.fault(
-            f"conductors/{index}/{_SIZE_FIELD[conductor.kind]}",
+            f"{index}/{_SIZE_MEMBER[conductor.kind]}",
             "wider_than_bore",
             f"A diameter of {group.diameter.normalize():f} in does not pass the inside diameter of "
             f"{bore.diameter.normalize():f} in.",
             {"below": {"value": float(bore.diameter), "unit": "in"}},
         )
-        for index, (group, conductor) in enumerate(zip(groups, conductors, strict=True))
+        for index, (group, conductor) in enumerate(zip(conductors.groups, conductors.given, strict=True))
         if group.diameter >= bore.diameter
     ]
-    total = sum(group.area * group.count for group in groups)
+    total = sum(group.area * group.count for group in conductors.groups)
     if not faults and total > bore.area:
         faults = [
             sheet.fault(
-                "conductors",
+                "",
                 "more_than_the_bore",
                 f"The conductors take {float(total):.4g} in2; the conduit has {float(bore.area):.4g} in2 inside.",
                 {"maximum": {"value": float(bore.area), "unit": "in2"}},
@@ -252,12 +265,3 @@ def check_bore(
         ]
     if faults:
         raise UnanswerableError(*faults)
-
-
-_SIZE_FIELD = {
-    "listed": "size",
-    "compact": "size",
-    "bare": "size",
-    "measured": "diameter",
-    "cable": "major_diameter",
-}

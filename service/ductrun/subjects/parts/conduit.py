@@ -19,7 +19,28 @@ from ductrun.units import Length, LengthUnit
 SIZES: dict[str, dict[str, ConduitRow]] = {kind.value: {} for kind in ConduitType}
 for _row in TABLES["conduits"]:
     SIZES[_row.type][_row.trade_size] = _row
-_BORES: dict[tuple[str, str], float] = {
+
+
+def _bore_of(row: ConduitRow) -> Bore | None:
+    if row.inside_diameter_in is None or row.area_in2 is None:
+        return None
+    printed = {
+        Rule.ONE: row.area_53_in2,
+        Rule.TWO: row.area_31_in2,
+        Rule.OVER_TWO: row.area_40_in2,
+        Rule.NIPPLE: row.area_60_in2,
+    }
+    return Bore(
+        row.inside_diameter_in, row.area_in2, {rule: area for rule, area in printed.items() if area is not None}
+    )
+
+
+# the bore of every row with its printed limits; utility duct has no code row
+BORES: dict[str, dict[TradeSize, Bore]] = {
+    kind: {TradeSize(size): bore for size, row in sizes.items() if (bore := _bore_of(row)) is not None}
+    for kind, sizes in SIZES.items()
+}
+_INSIDE: dict[tuple[str, str], float] = {
     (row.type, row.trade_size): row.inside_diameter.si for row in TABLES["conduits"] if row.inside_diameter
 }
 
@@ -103,27 +124,13 @@ def check_diameters(conduit: MeasuredConduit, sheet: Worksheet) -> None:
         )
 
 
-def bore_of_row(row: ConduitRow) -> Bore | None:
-    """Give the bore of a table row with its printed limits; None for utility duct, which has no code row."""
-    if row.inside_diameter_in is None or row.area_in2 is None:
-        return None
-    printed = {
-        Rule.ONE: row.area_53_in2,
-        Rule.TWO: row.area_31_in2,
-        Rule.OVER_TWO: row.area_40_in2,
-        Rule.NIPPLE: row.area_60_in2,
-    }
-    limits = {rule: area for rule, area in printed.items() if area is not None}
-    return Bore(row.inside_diameter_in, row.area_in2, limits)
-
-
 def find_bore(conduit: ListedConduit | MeasuredConduit, sheet: Worksheet) -> Bore:
     """Give the bore for fill: the printed row of Table 4, or the circle of a measured inside diameter."""
     if conduit.kind == "measured":
         check_diameters(conduit, sheet)
         return measured_bore(exact_inches(conduit.inside_diameter))
     row = find_row(conduit, sheet)
-    bore = bore_of_row(row)
+    bore = BORES[conduit.type].get(conduit.trade_size)
     if bore is None:
         raise UnanswerableError(_no_bore(conduit, row, sheet))
     sheet.cite(row.source)
@@ -136,7 +143,7 @@ def inside_diameter(conduit: ListedConduit | MeasuredConduit, sheet: Worksheet) 
         check_diameters(conduit, sheet)
         return conduit.inside_diameter.si
     row = find_row(conduit, sheet)
-    bore = _BORES.get((conduit.type, conduit.trade_size))
+    bore = _INSIDE.get((conduit.type, conduit.trade_size))
     if bore is None:
         raise UnanswerableError(_no_bore(conduit, row, sheet))
     sheet.cite(row.source)
@@ -178,7 +185,7 @@ def outside_diameter(conduit: ListedConduit | MeasuredConduit, sheet: Worksheet)
 
 def refuse_without_bore(conduit_type: ConduitType, sheet: Worksheet) -> None:
     """Refuse a type whose bore no code table gives."""
-    if not any(row.inside_diameter_in for row in SIZES[conduit_type].values()):
+    if not BORES[conduit_type]:
         raise UnanswerableError(
             sheet.fault(
                 "type",

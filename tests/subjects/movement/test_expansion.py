@@ -1,17 +1,11 @@
-"""Movement and support above ground: several runs, both conventions, the crew's table, straps."""
+"""Expansion: several runs, both conventions, the crew's table, the sun."""
 
 from __future__ import annotations
 
 import copy
-from itertools import pairwise
 from typing import Any
 
 import pytest
-from ductrun.engineering.expansion import centered_opening, piston_opening
-from ductrun.engineering.supports import support_positions
-from ductrun.tables import TABLES
-from hypothesis import given
-from hypothesis import strategies as st
 
 from tests.asking import EXAMPLES, ask, codes, problem, quantity
 
@@ -29,6 +23,14 @@ def move(**changes: Any) -> dict[str, Any]:
     for field in [field for field, value in request.items() if value is None]:
         del request[field]
     return ask("expansion", request)
+
+
+def asked(**changes: Any) -> dict[str, Any]:
+    return ask("expansion", copy.deepcopy(EXAMPLES["expansion"]) | changes)
+
+
+def without(*fields: str) -> dict[str, Any]:
+    return {key: value for key, value in copy.deepcopy(EXAMPLES["expansion"]).items() if key not in fields}
 
 
 def test_each_straight_run_is_judged_on_its_own() -> None:
@@ -137,108 +139,113 @@ def test_the_section_follows_the_edition() -> None:
         assert found["source"] == f"NFPA 70-{edition}, {section}"
 
 
-TEMPERATURES = st.tuples(
-    st.floats(min_value=200, max_value=300), st.floats(min_value=1, max_value=120), st.floats(min_value=0, max_value=1)
+def test_the_sun_allowance_is_added_once() -> None:
+    def difference(**more: Any) -> float:
+        temperatures = {"kind": "range", "lowest": quantity(20, "degF"), "highest": quantity(100, "degF")} | more
+        request = without("setting_temperatures") | {"temperatures": temperatures}
+        found = ask("expansion", request)["result"]
+        return float(found["temperature_difference"]["value"])
+
+    assert difference() == 80
+    assert difference(direct_sun=False) == 80
+    assert difference(direct_sun=True) == 110
+    assert difference(direct_sun=True, sun_allowance=quantity(20, "delta_degF")) == 100
+    assert difference(sun_allowance=quantity(20, "delta_degF")) == 100
+
+
+def test_a_short_run_needs_no_fitting() -> None:
+    answer = asked(length=quantity(4, "ft"))
+    assert not answer["result"]["fitting_required"]
+    assert answer["result"]["fitting_count"] == 0
+    assert "piston_opening" not in answer["result"]
+    assert "fitting_spacing" not in answer["result"]
+
+
+def test_steel_borrows_the_trigger_and_says_so() -> None:
+    answer = asked(material="steel")
+    assert "trigger_borrowed" in codes(answer, "note")
+    coefficient = without("material") | {"coefficient": quantity(6.5e-6, "1/degF")}
+    assert ask("expansion", coefficient)["result"]["length_change"] == answer["result"]["length_change"]
+
+
+@pytest.mark.parametrize(
+    ("changes", "expected"),
+    [
+        ({"coefficient": quantity(3e-5, "1/degF")}, {"#/coefficient": "one_of_two"}),
+        (
+            {"temperatures": {"kind": "range", "lowest": quantity(90, "degF"), "highest": quantity(30, "degC")}},
+            {"#/temperatures/highest/value": "highest_not_above_lowest"},
+        ),
+        (
+            {
+                "temperatures": {
+                    "kind": "range",
+                    "lowest": quantity(0, "degF"),
+                    "highest": quantity(100, "degF"),
+                    "installation": quantity(101, "degF"),
+                }
+            },
+            {"#/temperatures/installation/value": "installation_outside_range"},
+        ),
+        (
+            {
+                "temperatures": {
+                    "kind": "range",
+                    "lowest": quantity(0, "degF"),
+                    "highest": quantity(100, "degF"),
+                    "direct_sun": False,
+                    "sun_allowance": quantity(30, "delta_degF"),
+                }
+            },
+            {"#/temperatures/sun_allowance": "contradiction"},
+        ),
+    ],
 )
+def test_a_movement_without_an_answer_names_the_member(changes: dict[str, Any], expected: dict[str, str]) -> None:
+    raised = problem("expansion", copy.deepcopy(EXAMPLES["expansion"]) | changes)
+    assert {str(error.pointer): error.code for error in raised.errors or ()} == expected
 
 
-@given(span=TEMPERATURES, travel=st.floats(min_value=0.02, max_value=0.3), share=st.floats(min_value=0.01, max_value=1))
-def test_either_setting_keeps_the_piston_within_its_travel(
-    span: tuple[float, float, float], travel: float, share: float
-) -> None:
-    """Set at any temperature of the range, the piston neither bottoms out when hottest nor pulls out when coldest."""
-    lowest, wide, where = span
-    highest, change = lowest + wide, travel * share
-    installed = lowest + wide * where
-    rate = change / wide
-    for opening in (
-        piston_opening(travel, lowest, highest, installed),
-        centered_opening(travel, change, lowest, highest, installed),
-    ):
-        hottest = opening - rate * (highest - installed)
-        coldest = opening + rate * (installed - lowest)
-        assert -1e-9 <= hottest <= travel + 1e-9
-        assert -1e-9 <= coldest <= travel + 1e-9
+def test_all_faults_of_a_movement_come_at_once() -> None:
+    spread = {"kind": "range", "lowest": quantity(90, "degF"), "highest": quantity(30, "degC")}
+    raised = problem("expansion", {"temperatures": spread})
+    assert {error.pointer for error in raised.errors or ()} == {
+        "#/material",
+        "#/length",
+        "#/temperatures/highest/value",
+    }
 
 
-@given(span=TEMPERATURES, travel=st.floats(min_value=0.02, max_value=0.3))
-def test_the_conventions_agree_when_the_whole_travel_is_used(span: tuple[float, float, float], travel: float) -> None:
-    lowest, wide, where = span
-    given_at = (lowest, lowest + wide, lowest + wide * where)
-    assert centered_opening(travel, travel, *given_at) == pytest.approx(piston_opening(travel, *given_at))
+def test_every_finding_says_which_member_it_is_about() -> None:
+    answer = move(
+        length=None,
+        straight_runs=[quantity(3, "ft"), quantity(90, "ft")],
+        material="steel",
+        emerges_from_grade=True,
+        crosses_structural_joint=True,
+    )
+    assert {finding["code"]: finding["pointer"] for finding in answer["findings"]} == {
+        "trigger_borrowed": "#/material",
+        "emerges_from_grade": "#/emerges_from_grade",
+        "crosses_structural_joint": "#/crosses_structural_joint",
+        "free_to_move": "#/setting",
+        "expansion_fitting_required": "#/straight_runs/1",
+    }
+    [one] = [found for found in move()["findings"] if found["code"] == "expansion_fitting_required"]
+    assert one["pointer"] == "#/length"
 
 
-def straps(**changes: Any) -> dict[str, Any]:
-    return ask("supports", copy.deepcopy(EXAMPLES["supports"]) | changes)
-
-
-def listed(kind: str, size: str) -> dict[str, str]:
-    return {"kind": "listed", "type": kind, "trade_size": size}
-
-
-@pytest.mark.parametrize("row", TABLES["support_spacing"], ids=lambda row: f"{row.type} {row.trade_size_from}")
-def test_every_row_of_the_support_tables_is_answered(row: Any) -> None:
-    kind = {"pvc": "pvc_schedule_80"}.get(row.type, row.type)
-    for size in (row.trade_size_from, row.trade_size_to):
-        found = straps(conduit=listed(kind, size))["result"]
-        assert found["support_spacing"] == quantity(row.maximum_spacing_ft, "ft")
-
-
-def test_a_hundred_feet_of_2_inch_pvc_needs_twenty_straps() -> None:
-    found = straps()["result"]
-    assert found["support_count"] == 20  # 94 ft between end straps in 19 gaps of at most 5 ft
-    assert found["positions"][0] == quantity(3.0, "ft")
-    assert found["positions"][-1]["value"] == pytest.approx(97)
-    assert found["actual_spacing"]["value"] == pytest.approx(94 / 19)
-
-
-def test_a_short_run_needs_one_strap_in_its_middle() -> None:
-    found = straps(length=quantity(6, "ft"))["result"]
-    assert found["support_count"] == 1
-    assert found["positions"] == [quantity(3.0, "ft")]
-    assert "actual_spacing" not in found
-
-
-def test_a_run_that_goes_on_is_strapped_up_to_where_the_next_one_falls() -> None:
-    found = straps(length=quantity(20, "ft"), termination_count=1)["result"]
-    assert [place["value"] for place in found["positions"]] == pytest.approx([3, 8, 13, 18])
-
-
-def test_small_conduit_has_its_end_strap_no_farther_than_its_spacing() -> None:
-    found = straps(conduit=listed("pvc_schedule_40", "1/2"), length=quantity(10, "ft"))["result"]
-    assert [place["value"] for place in found["positions"]] == pytest.approx([3, 5, 7])
-
-
-def test_an_end_strap_beyond_3_ft_is_a_violation() -> None:
-    answer = straps(end_distance=quantity(4, "ft"))
-    assert "end_support_too_far" in codes(answer, "violation")
-
-
-def test_a_size_without_a_row_is_answered_with_those_there_are() -> None:
-    raised = problem("supports", EXAMPLES["supports"] | {"conduit": listed("rmc", "3/8")})
-    assert raised.errors is not None
-    assert raised.errors[0].allowed[0] == "1/2"
-    long = problem("supports", EXAMPLES["supports"] | {"length": quantity(90_000, "ft")})
-    assert long.errors is not None
-    assert long.errors[0].pointer == "#/length/value"
-
-
-@given(
-    length=st.floats(min_value=0.01, max_value=500),
-    spacing=st.sampled_from([3.0, 5.0, 6.0, 7.0, 8.0, 10.0, 20.0]),
-    end=st.floats(min_value=0, max_value=3),
-    terminations=st.sampled_from([1, 2]),
+@pytest.mark.parametrize(
+    ("sun", "cited"),
+    [
+        ({}, False),
+        ({"direct_sun": False}, False),
+        ({"sun_allowance": quantity(20, "delta_degF")}, False),
+        ({"direct_sun": True}, True),
+    ],
 )
-def test_no_gap_is_wider_than_allowed_and_no_strap_is_wasted(
-    length: float, spacing: float, end: float, terminations: int
-) -> None:
-    places = support_positions(length, spacing, end, terminations)
-    assert all(0 <= place <= length + 1e-9 for place in places)
-    assert places[0] <= max(end, length / 2) + 1e-9
-    assert all(other - one <= spacing * (1 + 1e-8) for one, other in pairwise(places))
-    if terminations == 2:
-        assert length - places[-1] <= max(end, length / 2) + 1e-9
-        if len(places) > 2:
-            assert (places[-1] - places[0]) / (len(places) - 2) > spacing * (1 - 1e-8), "one strap fewer would do"
-    else:
-        assert length - places[-1] <= spacing * (1 + 1e-8)
+def test_the_sun_allowance_is_cited_where_it_is_used(sun: dict[str, Any], cited: bool) -> None:
+    seen = {field: value for field, value in RANGE.items() if field != "direct_sun"}
+    assert ("sun-allowance-catalogue" in move(temperatures=seen | sun)["basis"]["sources"]) is cited
+    spread = {"kind": "difference", "difference": quantity(100, "delta_degF")}
+    assert "sun-allowance-catalogue" not in move(temperatures=spread)["basis"]["sources"]

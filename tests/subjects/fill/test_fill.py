@@ -1,4 +1,4 @@
-"""Fill, size and count: the awkward cases, decided and held."""
+"""Fill: the awkward cases, decided and held."""
 
 from __future__ import annotations
 
@@ -6,35 +6,13 @@ import copy
 from typing import Any
 
 import pytest
-from ductrun.subjects.parts.conduit import SIZES
 
-from tests.asking import EXAMPLES, ask, codes, problem, quantity, result
-
-
-def listed(insulation: str, size: str, count: int | None = None, kind: str = "listed") -> dict[str, Any]:
-    line: dict[str, Any] = {"kind": kind, "insulation": insulation, "size": size}
-    return line if count is None else line | {"count": count}
+from tests.asking import EXAMPLES, ask, codes, problem, quantity
+from tests.subjects.fill.sets import cable, count, fill, listed, pvc, size
 
 
-def pvc(trade_size: str) -> dict[str, str]:
-    return {"kind": "listed", "type": "pvc_schedule_40", "trade_size": trade_size}
-
-
-def fill(conduit: dict[str, Any], *conductors: dict[str, Any], **more: Any) -> dict[str, Any]:
-    return ask("fill", {"conduit": conduit, "conductors": list(conductors), "code_edition": "2023"} | more)
-
-
-def size(*conductors: dict[str, Any], kind: str = "pvc_schedule_40", **more: Any) -> dict[str, Any]:
-    return ask("conduit-size", {"type": kind, "conductors": list(conductors), "code_edition": "2023"} | more)
-
-
-def count(conduit: dict[str, Any], conductor: dict[str, Any], **more: Any) -> dict[str, Any]:
-    return ask("conductor-count", {"conduit": conduit, "conductor": conductor, "code_edition": "2023"} | more)
-
-
-def cable(inches: float, number: int | None = None) -> dict[str, Any]:
-    line: dict[str, Any] = {"kind": "cable", "major_diameter": quantity(inches, "in")}
-    return line if number is None else line | {"count": number}
+def asked(**changes: Any) -> dict[str, Any]:
+    return ask("fill", copy.deepcopy(EXAMPLES["fill"]) | changes)
 
 
 def test_a_sum_that_ties_with_the_printed_column_complies_though_the_circle_is_exceeded() -> None:
@@ -70,14 +48,6 @@ def test_a_single_cable_over_53_percent_needs_the_option() -> None:
     assert size(cable(1.5, 1), single_cable_rounding=True)["result"]["trade_size"] == "2"
     assert count(pvc("2"), cable(1.5))["result"]["maximum_count"] == 0
     assert count(pvc("2"), cable(1.5), single_cable_rounding=True)["result"]["maximum_count"] == 1
-
-
-def test_a_single_table_conductor_is_counted_as_annex_c_counts_it() -> None:
-    answer = count(pvc("1/2"), listed("THHN", "1/0 AWG"))
-    assert answer["result"]["maximum_count"] == 1
-    assert answer["result"]["rounding_decided"]
-    assert answer["result"]["limit_percent"] == 53
-    assert fill(pvc("1/2"), listed("THHN", "1/0 AWG", 1))["result"]["within_limit"]
 
 
 def test_equal_areas_of_different_insulation_are_equal_conductors() -> None:
@@ -122,58 +92,6 @@ def test_every_kind_of_conductor_mixes_in_one_list() -> None:
     )
     assert answer["result"]["conductor_count"] == 9
     assert answer["result"]["limit_rule"] == "over_two_conductors"
-
-
-@pytest.mark.parametrize(
-    "kind", [kind for kind, sizes in SIZES.items() if sizes and all(r.inside_diameter_in for r in sizes.values())]
-)
-def test_every_raceway_of_table_4_is_sized(kind: str) -> None:
-    answer = size(listed("THHN", "12 AWG", 3), kind=kind)
-    assert [candidate["trade_size"] for candidate in answer["result"]["candidates"]] == list(SIZES[kind])
-    assert answer["result"]["trade_size"] in SIZES[kind]
-
-
-def test_a_size_comes_with_the_next_one_and_what_would_change_it() -> None:
-    found = size(
-        listed("THWN-2", "3/0 AWG", 4), {"kind": "bare", "size": "6 AWG", "stranding": "stranded", "count": 1}
-    )["result"]
-    assert (found["trade_size"], found["next_trade_size"]) == ("2", "2-1/2")
-    smallest = next(candidate for candidate in found["candidates"] if candidate["within_limit"])
-    assert smallest["trade_size"] == "2"
-    assert [(change["conductor_index"], change["change"], change["trade_size"]) for change in found["changes"]] == [
-        (0, "one_more", "2-1/2"),
-        (0, "one_size_larger", "2-1/2"),
-        (1, "one_more", "2"),
-        (1, "one_size_larger", "2"),
-    ]
-
-
-def test_the_last_size_of_a_table_has_none_larger() -> None:
-    changes = size(listed("THHN", "1000 kcmil", 1), cable(0.5, 1))["result"]["changes"]
-    assert [(change["conductor_index"], change["change"]) for change in changes] == [(0, "one_more"), (1, "one_more")]
-
-
-def test_a_solid_bare_conductor_one_size_larger_takes_the_row_there_is() -> None:
-    changes = size({"kind": "bare", "size": "8 AWG", "stranding": "solid", "count": 3})["result"]["changes"]
-    assert [change["change"] for change in changes] == ["one_more", "one_size_larger"]
-
-
-def test_room_kept_in_reserve_raises_the_size() -> None:
-    conductors = listed("THHN", "12 AWG", 8)
-    plain, spare = size(conductors), size(conductors, spare_percent=40)
-    assert (plain["result"]["trade_size"], spare["result"]["trade_size"]) == ("1/2", "3/4")
-    kept = next(candidate for candidate in spare["result"]["candidates"] if candidate["within_limit"])
-    assert kept["spare_area"]["value"] >= 0.4 * kept["limit_area"]["value"]
-    assert "#/spare_percent" in [place for assumption in plain["assumptions"] for place in assumption["pointers"]]
-
-
-def test_a_set_that_no_size_of_the_type_holds_is_a_violation() -> None:
-    answer = size(listed("THHN", "500 kcmil", 9), kind="ent")
-    assert "no_size_complies" in codes(answer, "violation")
-    assert "trade_size" not in answer["result"]
-    assert not any(candidate["within_limit"] for candidate in answer["result"]["candidates"])
-    assert not answer["result"]["candidates"][0]["passes_bore"]
-    assert all("trade_size" not in change for change in answer["result"]["changes"])
 
 
 def test_a_pair_refused_where_a_third_would_pass_is_a_caution() -> None:
@@ -229,31 +147,6 @@ def test_a_duct_without_a_bore_is_answered_with_an_estimate() -> None:
     assert sized.errors[0].pointer == "#/type"
 
 
-def test_a_count_says_which_percentage_decided() -> None:
-    two = count({"kind": "listed", "type": "emt", "trade_size": "1-1/4"}, listed("RHH", "1/0 AWG"))
-    assert (two["result"]["maximum_count"], two["result"]["limit_percent"]) == (1, 53)
-    assert "stricter_percentage" in codes(two, "note")
-    none = count(pvc("1/2"), listed("THHN", "500 kcmil"))
-    assert none["result"]["maximum_count"] == 0
-    assert "not_even_one" in codes(none, "violation")
-    nipple = count(pvc("2"), listed("THHN", "12 AWG"), nipple_length=quantity(600, "mm"))
-    assert nipple["result"]["limit_percent"] == 60
-    assert nipple["result"]["maximum_count"] > count(pvc("2"), listed("THHN", "12 AWG"))["result"]["maximum_count"]
-
-
-def test_a_cable_wider_than_the_bore_is_counted_as_none() -> None:
-    assert count(pvc("1/2"), cable(0.7))["result"]["maximum_count"] == 0
-
-
-def test_all_faults_of_a_count_come_at_once() -> None:
-    raised = problem(
-        "conductor-count",
-        {"conduit": {"kind": "listed", "type": "ent", "trade_size": "4"}, "conductor": listed("THHN", "2000 kcmil")},
-    )
-    assert raised.errors is not None
-    assert {error.pointer for error in raised.errors} == {"#/conduit/trade_size", "#/conductor/size"}
-
-
 def test_metric_measures_are_taken_to_the_last_digit() -> None:
     """25.4 mm is an inch: the same verdict, to the tie."""
     inch = {"kind": "measured", "inside_diameter": quantity(10, "in")}
@@ -266,8 +159,131 @@ def test_metric_measures_are_taken_to_the_last_digit() -> None:
         assert fill(conduit, *tie)["result"]["within_limit"]
 
 
-def test_examples_are_not_changed_by_asking() -> None:
-    before = copy.deepcopy(EXAMPLES)
-    for name, example in EXAMPLES.items():
-        result(name, example, "working=true")
-    assert before == EXAMPLES
+def test_a_set_over_its_limit_is_an_answer_with_a_violation() -> None:
+    conductors = [{"kind": "listed", "insulation": "THHN", "size": "500 kcmil", "count": 5}]
+    answer = asked(conductors=conductors)
+    assert not answer["result"]["within_limit"]
+    [violation] = [finding for finding in answer["findings"] if finding["severity"] == "violation"]
+    assert violation["code"] == "fill_exceeded"
+    assert violation["actual"] > violation["limit"] == 40
+    assert "NFPA 70-2023, Chapter 9, Table 1" in violation["source"]
+
+
+def test_a_nipple_over_24_inches_is_a_complete_run() -> None:
+    answer = asked(nipple_length=quantity(25, "in"))
+    assert "too_long_for_a_nipple" in codes(answer, "caution")
+    assert answer["result"]["limit_percent"] == 40
+
+
+def test_three_conductors_in_the_jam_band_get_a_caution() -> None:
+    def three(diameter: float, count: int = 3) -> dict[str, Any]:
+        return ask(
+            "fill",
+            {
+                "conduit": {"kind": "measured", "inside_diameter": quantity(3, "in")},
+                "conductors": [{"kind": "measured", "diameter": quantity(diameter, "in"), "count": count}],
+            },
+        )
+
+    assert "jam_ratio_in_band" in codes(three(1.0))
+    assert "jam_ratio_in_band" in codes(three(1.1))
+    assert "jam_ratio_in_band" not in codes(three(0.9))
+    assert "jam_ratio_in_band" not in codes(three(1.2))
+    assert "jam_ratio" not in three(0.7, 4)["result"]
+
+
+def test_bare_conductors_take_the_larger_row_unless_told() -> None:
+    def bare(**more: str) -> dict[str, Any]:
+        return asked(conductors=[{"kind": "bare", "size": "10 AWG", "count": 1} | more])
+
+    assumed = bare()
+    assert [place for assumption in assumed["assumptions"] for place in assumption["pointers"]] == [
+        "#/conductors/0/stranding"
+    ]
+    assert assumed["result"]["conductor_area"] == bare(stranding="stranded")["result"]["conductor_area"]
+    assert bare(stranding="solid")["result"]["conductor_area"]["value"] < assumed["result"]["conductor_area"]["value"]
+
+
+def test_use_2_is_answered_with_the_row_it_borrows() -> None:
+    conductors = [{"kind": "listed", "insulation": "USE-2", "size": "4/0 AWG", "count": 3}]
+    answer = asked(conductors=conductors)
+    assert "use_2_row" in codes(answer, "note")
+    same = asked(conductors=[conductors[0] | {"insulation": "RHW-2*"}])
+    assert same["result"]["conductor_area"] == answer["result"]["conductor_area"]
+
+
+def test_a_set_that_no_size_holds_says_so() -> None:
+    conductors = [{"kind": "listed", "insulation": "THHN", "size": "500 kcmil", "count": 38}]
+    answer = asked(conduit=EXAMPLES["fill"]["conduit"] | {"trade_size": "6"}, conductors=conductors)
+    assert "no_size_complies" in codes(answer, "caution")
+    assert "smallest_trade_size" not in answer["result"]
+
+
+@pytest.mark.parametrize(
+    ("changes", "expected"),
+    [
+        (
+            {"conduit": {"kind": "listed", "type": "emt", "trade_size": "6"}},
+            {"#/conduit/trade_size": "trade_size_not_listed"},
+        ),
+        (
+            {"conduit": {"kind": "listed", "type": "pvc_db_60", "trade_size": "4"}},
+            {"#/conduit/type": "inside_diameter_not_listed"},
+        ),
+        (
+            {
+                "conduit": {
+                    "kind": "measured",
+                    "inside_diameter": quantity(4, "in"),
+                    "outside_diameter": quantity(100, "mm"),
+                }
+            },
+            {"#/conduit/outside_diameter/value": "outside_not_above_inside"},
+        ),
+        (
+            {
+                "conduit": {"kind": "listed", "type": "emt", "trade_size": "6"},
+                "conductors": [
+                    {"kind": "listed", "insulation": "THHN", "size": "1250 kcmil", "count": 1},
+                    {"kind": "compact", "insulation": "USE-2", "size": "250 kcmil", "count": 1},
+                    {"kind": "bare", "size": "500 kcmil", "stranding": "solid", "count": 1},
+                ],
+            },
+            {
+                "#/conduit/trade_size": "trade_size_not_listed",
+                "#/conductors/0/size": "conductor_not_listed",
+                "#/conductors/1/insulation": "conductor_not_listed",
+                "#/conductors/2/stranding": "conductor_not_listed",
+            },
+        ),
+        (
+            {"conductors": [{"kind": "cable", "major_diameter": quantity(3.1, "in"), "count": 1}]},
+            {"#/conductors/0/major_diameter": "wider_than_bore"},
+        ),
+        (
+            {"conductors": [{"kind": "measured", "diameter": quantity(1.6, "in"), "count": 5}]},
+            {"#/conductors": "more_than_the_bore"},
+        ),
+    ],
+)
+def test_a_set_that_cannot_be_held_names_the_member(changes: dict[str, Any], expected: dict[str, str]) -> None:
+    raised = problem("fill", copy.deepcopy(EXAMPLES["fill"]) | changes)
+    assert {str(error.pointer): error.code for error in raised.errors or ()} == expected
+
+
+def test_every_finding_says_which_member_it_is_about() -> None:
+    conduit = {"kind": "measured", "inside_diameter": quantity(3, "in")}
+    answer = fill(conduit, cable(1.0, 3), nipple_length=quantity(18, "in"))
+    places = {finding["code"]: finding["pointer"] for finding in answer["findings"]}
+    assert places == {
+        "nipple_limit": "#/nipple_length",
+        "jam_ratio_in_band": "#/conductors",
+        "measured_bore": "#/conduit/inside_diameter",
+    }
+    borrowed = fill(pvc("4"), listed("THHN", "4/0 AWG", 1), listed("USE-2", "4/0 AWG", 3))
+    assert [finding["pointer"] for finding in borrowed["findings"]] == ["#/conductors/1/insulation"]
+
+
+def test_a_fill_over_its_limit_names_the_note_on_complete_runs() -> None:
+    [exceeded] = fill(pvc("2"), cable(1.5, 1))["findings"]
+    assert exceeded["message"].endswith("(NFPA 70-2023, Chapter 9, Table 1, Note 2).")

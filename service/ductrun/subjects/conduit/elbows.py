@@ -1,0 +1,96 @@
+"""Elbows and sweeps of a duct: the radius they are sold in, and the length they take of the run."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Annotated, NamedTuple
+
+from pydantic import Field
+
+from ductrun.engineering import joints as engineering
+from ductrun.engineering.rounding import over, under
+from ductrun.kit.choices import Severity
+from ductrun.kit.defaults import Default, quantity, standing_of
+from ductrun.kit.forms import BendAngle, BendRadius, Clearance, Form, Omissible
+from ductrun.kit.worksheet import UnanswerableError, Worksheet, listing
+from ductrun.subjects.parts.conduit import ListedConduit
+from ductrun.tables import TABLES
+from ductrun.tables.rows import Elbow as ElbowRow
+from ductrun.units import Length
+
+TANGENT = quantity("joints.tangent", Length)
+_STANDARD: dict[str, Default[Length]] = {}
+_SOLD: dict[str, list[tuple[Length, ElbowRow]]] = {}
+for _row in TABLES["elbows"]:
+    _radius = Length.parse(_row.radius_in, "in")
+    _SOLD.setdefault(_row.trade_size, []).append((_radius, _row))
+    if _row.item == "standard_radius_elbow":
+        _STANDARD[_row.trade_size] = Default(_radius, standing_of(_row), _row.source)
+_SOLD_RADII = {size: {radius.si for radius, _ in sold} for size, sold in _SOLD.items()}
+
+
+class DuctElbow(Form):
+    """Elbows or sweeps of one kind in each duct."""
+
+    radius: Omissible[BendRadius] = Field(
+        default=None,
+        description="Radius to the center line; of PVC that of the standard elbow of its size, if left out.",
+        examples=[{"value": 36, "unit": "in"}],
+    )
+    angle: BendAngle = Field(description="Angle.", examples=[{"value": 90, "unit": "deg"}])
+    tangent: Omissible[Clearance] = Field(
+        default=None, description="Straight part at either end.", examples=[{"value": 6, "unit": "in"}]
+    )
+    count: Annotated[int, Field(ge=1, le=100)] = Field(description="How many in each duct.", examples=[2])
+
+
+class Elbows(NamedTuple):
+    """How many elbows and sweeps a duct has, and their developed length together [m]."""
+
+    elbow_count: int
+    length: float
+
+
+def elbows_of(given: Sequence[DuctElbow], conduit: ListedConduit, sheet: Worksheet) -> Elbows:
+    """Give the elbows of one duct, `elbows` of the request."""
+    count, length = 0, 0.0
+    for index, elbow in enumerate(given):
+        radius = _radius_of(elbow, conduit, index, sheet)
+        tangent = sheet.settle(f"elbows/{index}/tangent", elbow.tangent, TANGENT).si
+        count += elbow.count
+        length += elbow.count * engineering.developed_length(radius, elbow.angle.si, tangent)
+    return Elbows(count, length)
+
+
+def _radius_of(elbow: DuctElbow, conduit: ListedConduit, index: int, sheet: Worksheet) -> float:
+    """Give the radius of an elbow [m]: the one given, or that of the standard elbow of PVC."""
+    radius, pvc = elbow.radius, conduit.type.startswith("pvc_")
+    if radius is not None:
+        sold = _SOLD_RADII.get(conduit.trade_size) if pvc else None
+        if sold is not None and radius.si not in sold:
+            _note_radius(radius, conduit, f"elbows/{index}/radius", sheet)
+        return radius.si
+    member, standard = f"elbows/{index}/radius", _STANDARD.get(conduit.trade_size) if pvc else None
+    if standard is None:
+        raise UnanswerableError(
+            sheet.fault(
+                member, "missing", f"No standard elbow of {conduit.type} of this size is on file: give the radius."
+            )
+        )
+    return sheet.settle(member, None, standard).si
+
+
+def _note_radius(radius: Length, conduit: ListedConduit, member: str, sheet: Worksheet) -> None:
+    sold = _SOLD[conduit.trade_size]
+    if any(not over(radius.si, one.si) and not under(radius.si, one.si) for one, _ in sold):
+        return
+    sheet.cite(*(row.source for _, row in sold))
+    sheet.find(
+        Severity.NOTE,
+        "elbow_radius_not_on_file",
+        f"Elbows and sweeps of trade size {conduit.trade_size} are on file with a radius of "
+        f"{listing([f'{one.value:g}' for one, _ in sold])} in; {radius} is made to order or bent in the field.",
+        standing_of(sold[-1][1]),
+        sheet.tell.given(radius),
+        pointer=member,
+    )

@@ -1,0 +1,138 @@
+"""What expansion answers: the records of its result, and how a movement is told."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Annotated
+
+from msgspec import UNSET, Meta, Struct, UnsetType
+
+from ductrun.kit import answers
+from ductrun.kit.telling import TELLINGS, Telling
+from ductrun.subjects.movement.findings import SOLD, MovingRun
+from ductrun.units import Length, Temperature
+
+if TYPE_CHECKING:
+    from ductrun.subjects.movement.expansion import Movement
+
+
+class PistonSetting(Struct, frozen=True, gc=False):
+    """One line of the table the crew carries."""
+
+    temperature: Annotated[answers.Temperature, Meta(description="Temperature of the conduit.")]
+    opening: Annotated[answers.Length, Meta(description="Opening of the piston, measured from fully closed.")]
+
+
+class TravelOption(Struct, frozen=True, gc=False):
+    """What fittings of one travel that is sold would mean."""
+
+    fitting_travel: answers.Length
+    fitting_count: int
+
+
+class RunMovement(Struct, frozen=True, gc=False):
+    """One straight run."""
+
+    length: Annotated[answers.Length, Meta(description="Length of the run.")]
+    length_change: Annotated[answers.Length, Meta(description="Change over the whole span of temperature.")]
+    fitting_required: Annotated[bool, Meta(description="Whether the change reaches the 1/4 in trigger.")]
+    fitting_count: Annotated[int, Meta(description="Fittings that share the change; 0 if none is required.")]
+    fitting_positions: Annotated[list[answers.Length], Meta(description="Where they stand along the run.")]
+    anchor_positions: Annotated[
+        list[answers.Length], Meta(description="Where the run is anchored between them; its ends are fixed.")
+    ]
+    piston_settings: Annotated[
+        list[PistonSetting], Meta(description="Openings at the temperatures asked for, the installation first.")
+    ]
+
+
+class ExpansionResult(Struct, frozen=True, gc=False):
+    """How far the runs move and what takes it up; runs held by the ground have no movement to show."""
+
+    temperature_difference: Annotated[
+        answers.TemperatureDifference, Meta(description="Highest less lowest temperature, sun allowance included.")
+    ]
+    fitting_required: Annotated[bool, Meta(description="Whether any run reaches the 1/4 in trigger.")]
+    fitting_count: Annotated[int, Meta(description="Expansion fittings of all runs together.")]
+    runs: Annotated[list[RunMovement], Meta(description="Each straight run; none if they are buried or encased.")]
+    travel_options: Annotated[
+        list[TravelOption], Meta(description="How many fittings of each travel that is sold would be needed.")
+    ]
+    length_change: Annotated[
+        answers.Length | UnsetType, Meta(description="Change of the run; of several, of the one that moves most.")
+    ] = UNSET
+    longest_run_without_fitting: Annotated[
+        answers.Length | UnsetType,
+        Meta(description="At this length a fitting becomes required; shorter runs need none."),
+    ] = UNSET
+    largest_difference_without_fitting: Annotated[
+        answers.TemperatureDifference | UnsetType,
+        Meta(description="At this difference the longest run needs a fitting; at less, none does."),
+    ] = UNSET
+    travel_needed: Annotated[
+        answers.Length | UnsetType, Meta(description="Travel with which one fitting would do for the longest run.")
+    ] = UNSET
+    fitting_spacing: Annotated[
+        answers.Length | UnsetType, Meta(description="Length of run to each fitting, for one run that needs any.")
+    ] = UNSET
+    piston_opening: Annotated[
+        answers.Length | UnsetType,
+        Meta(description="Opening at the installation temperature, measured from fully closed, for one run."),
+    ] = UNSET
+
+
+def _told_length(length: Length, telling: Telling) -> answers.Length:
+    told = length.in_system(telling.system)
+    return answers.Length(told.value, told.unit)
+
+
+_SOLD = {system: [_told_length(travel, telling) for travel in SOLD] for system, telling in TELLINGS.items()}
+
+
+def tell(movement: Movement, telling: Telling) -> ExpansionResult:
+    """Tell how far the runs move and what takes it up; of runs held by the ground, that nothing does."""
+    difference = movement.seen.difference.in_system(telling.system)
+    told_difference = answers.TemperatureDifference(difference.value, difference.unit)
+    free = movement.free
+    if free is None:
+        return ExpansionResult(
+            temperature_difference=told_difference, fitting_required=False, fitting_count=0, runs=[], travel_options=[]
+        )
+    fittings = sum(run.fitting_count for run in free.runs)
+    only = free.runs[0] if len(free.runs) == 1 and fittings else None
+    installed = movement.seen.installation is not None
+    return ExpansionResult(
+        temperature_difference=told_difference,
+        length_change=telling.size(free.change),
+        fitting_required=fittings > 0,
+        fitting_count=fittings,
+        runs=[_told_run(run, telling) for run in free.runs],
+        travel_options=[
+            TravelOption(travel, count)
+            for travel, count in zip(_SOLD[telling.system], free.counts_by_travel, strict=True)
+        ],
+        longest_run_without_fitting=telling.distance(free.longest_without_fitting),
+        largest_difference_without_fitting=telling.difference(free.largest_difference_without_fitting),
+        travel_needed=telling.size(free.change) if fittings else UNSET,
+        fitting_spacing=telling.distance(only.length / only.fitting_count) if only else UNSET,
+        piston_opening=telling.size(only.openings[0][1]) if only and installed else UNSET,
+    )
+
+
+def _told_run(run: MovingRun, telling: Telling) -> RunMovement:
+    return RunMovement(
+        length=telling.distance(run.length),
+        length_change=telling.size(run.change),
+        fitting_required=run.fitting_count > 0,
+        fitting_count=run.fitting_count,
+        fitting_positions=[telling.distance(place) for place in run.fitting_positions],
+        anchor_positions=[telling.distance(place) for place in run.anchor_positions],
+        piston_settings=[
+            PistonSetting(_told_temperature(temperature, telling), telling.size(opening))
+            for temperature, opening in run.openings
+        ],
+    )
+
+
+def _told_temperature(temperature: Temperature, telling: Telling) -> answers.Temperature:
+    told = temperature.in_system(telling.system)
+    return answers.Temperature(told.value, told.unit)

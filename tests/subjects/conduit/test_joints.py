@@ -1,0 +1,121 @@
+"""Joints: sticks, elbows, cement and what goes with them, by hand."""
+
+from __future__ import annotations
+
+import copy
+import math
+from typing import Any
+
+import pytest
+
+from tests.asking import EXAMPLES, ask, codes, problem, quantity, result
+
+
+def joints(**changes: Any) -> dict[str, Any]:
+    return copy.deepcopy(EXAMPLES["joints"]) | changes
+
+
+def refused(request: dict[str, Any]) -> dict[str, str]:
+    return {str(error.pointer): error.code for error in problem("joints", request).errors or ()}
+
+
+def test_joints_of_nine_ducts_by_hand() -> None:
+    """Derived: 323 ft less two elbows of 36 in and 90 deg with 6 in ends leave 311.6 ft: 16 sticks of 20 ft."""
+    found = result("joints", joints())
+    assert found["straight_length"]["value"] == pytest.approx(323 - 2 * (3 * math.pi / 2 + 1))
+    assert found["stick_count"] == 16 * 9
+    assert found["joint_count"] == (17 + 2) * 9
+    assert found["cement_quart_count"] == math.ceil(171 / 50)
+    assert (found["end_bell_count"], found["plug_count"], found["elbow_count"]) == (18, 4, 18)
+    assert found["pull_cord_length"]["value"] == pytest.approx((323 + 20) * 9)
+
+
+def test_shared_offcuts_and_bell_loss_change_the_sticks() -> None:
+    shared = result("joints", joints(offcuts_shared=True))
+    assert shared["stick_count"] == math.ceil(9 * shared["straight_length"]["value"] / 20)
+    request = joints(bell_loss=quantity(6, "in"))
+    del request["elbows"]
+    assert result("joints", request)["stick_count"] == math.ceil(323 / 19.5) * 9
+
+
+def test_plain_ends_take_couplings_with_two_sockets() -> None:
+    plain, belled = (result("joints", joints(ends=ends)) for ends in ("plain", "belled"))
+    assert (plain["coupling_count"], belled["coupling_count"]) == (17 * 9, 0)
+    assert plain["joint_count"] == (2 * 17 + 2) * 9
+
+
+@pytest.mark.parametrize(("degrees", "minutes"), [(70, 60), (50, 240), (20, 720)])
+def test_cold_joints_set_for_longer(degrees: float, minutes: float) -> None:
+    found = result("joints", joints(temperature=quantity(degrees, "degF")))
+    assert found["set_time"] == {"value": pytest.approx(minutes), "unit": "min"}
+
+
+@pytest.mark.parametrize(
+    ("changes", "expected"),
+    [
+        ({"temperature": quantity(120, "degF")}, {"#/temperature/value": "no_set_time"}),
+        ({"spare_duct_count": 10}, {"#/spare_duct_count": "more_than_the_ducts"}),
+        ({"bell_loss": quantity(10, "ft")}, {"#/bell_loss/value": "more_than_half_a_stick"}),
+        ({"length": quantity(10, "ft")}, {"#/elbows": "longer_than_the_run"}),
+        (
+            {"conduit": {"kind": "listed", "type": "rtrc", "trade_size": "4"}},
+            {"#/conduit/type": "dimensions_not_listed"},
+        ),
+    ],
+)
+def test_joints_without_an_answer_name_the_field(changes: dict[str, Any], expected: dict[str, str]) -> None:
+    assert refused(joints(**changes)) == expected
+
+
+def test_solvent_vapor_is_always_cautioned() -> None:
+    assert "solvent_vapor" in codes(ask("joints", joints()), "caution")
+
+
+def test_cord_and_mandrel_follow_what_is_given_and_no_default_of_them_is_silent() -> None:
+    given = joints(cord_tail=quantity(5, "ft"), mandrel_clearance=quantity(0.5, "in"))
+    found = result("joints", given)
+    assert found["pull_cord_length"]["value"] == pytest.approx((323 + 10) * 9)
+    assert found["mandrel_diameter"]["value"] == pytest.approx(3.998 - 0.5)
+    assert refused(given | {"mandrel_clearance": quantity(4, "in")}) == {"#/mandrel_clearance/value": "no_mandrel_left"}
+    left_out = {key: value for key, value in joints().items() if key not in ("cord_tail", "mandrel_clearance")}
+    assumed = {place: one["value"] for one in ask("joints", left_out)["assumptions"] for place in one["pointers"]}
+    assert assumed == {"#/cord_tail": quantity(10, "ft"), "#/mandrel_clearance": quantity(0.25, "in")}
+
+
+def elbow(**more: Any) -> dict[str, Any]:
+    return {"angle": quantity(90, "deg"), "tangent": quantity(0, "in"), "count": 1} | more
+
+
+def test_an_elbow_of_pvc_without_a_radius_is_the_standard_one_of_its_size() -> None:
+    answer = ask("joints", joints(elbows=[elbow()]))
+    assert answer["result"]["elbow_length"]["value"] == pytest.approx(16 / 12 * math.pi / 2)
+    [assumed] = answer["assumptions"]
+    assert (assumed["pointers"], assumed["value"]) == (["#/elbows/0/radius"], quantity(16, "in"))
+    assert assumed["source"].startswith("from memory: UL 651 elbows")
+
+
+def test_an_elbow_without_a_standard_one_on_file_needs_its_radius() -> None:
+    steel = {"kind": "listed", "type": "rmc", "trade_size": "4"}
+    assert refused(joints(conduit=steel, elbows=[elbow(radius=quantity(36, "in")), elbow()])) == {
+        "#/elbows/1/radius": "missing"
+    }
+
+
+@pytest.mark.parametrize(
+    ("radius", "on_file"),
+    [(quantity(16, "in"), True), (quantity(3, "ft"), True), (quantity(914.4, "mm"), True), (quantity(37, "in"), False)],
+)
+def test_a_radius_nobody_sells_is_noted(radius: dict[str, Any], on_file: bool) -> None:
+    answer = ask("joints", joints(elbows=[elbow(radius=radius)]))
+    noted = [finding for finding in answer["findings"] if finding["code"] == "elbow_radius_not_on_file"]
+    assert bool(noted) is not on_file
+    for one in noted:
+        assert one["severity"] == "note"
+        assert one["pointer"] == "#/elbows/0/radius"
+        assert "16, 24, 30, 36, 48, 60, 72 in" in one["message"]
+
+
+def test_a_cold_day_outside_of_the_table_is_told_with_its_ends() -> None:
+    raised = problem("joints", joints(temperature=quantity(-20, "degC")))
+    assert raised.errors is not None
+    assert raised.errors[0].allowed == {"minimum": quantity(0, "degF"), "maximum": quantity(100, "degF")}

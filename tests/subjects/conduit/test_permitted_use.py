@@ -1,0 +1,76 @@
+"""Permitted uses: the verdict on every use of every conduit, and the temperature around it."""
+
+from __future__ import annotations
+
+import copy
+from typing import Any
+
+import pytest
+from ductrun.subjects.conduit.choices import ConduitUse
+from ductrun.subjects.parts.choices import ConduitType
+
+from tests.asking import EXAMPLES, ask, codes, quantity, result
+
+
+@pytest.mark.parametrize(
+    ("type_", "use", "verdict"),
+    [
+        ("pvc_eb_20", "direct_burial", "no"),
+        ("pvc_type_eb", "above_ground", "no"),
+        ("pvc_eb_35", "concrete_encasement", "yes"),
+        ("pvc_db_60", "above_ground", "no"),
+        ("pvc_db_120", "sunlight", "no"),
+        ("pvc_db_100", "direct_burial", "yes"),
+        ("pvc_schedule_40", "physical_damage", "no"),
+        ("pvc_schedule_80", "physical_damage", "yes"),
+        ("pvc_schedule_80", "emerging_from_grade", "yes"),
+        ("pvc_schedule_40", "emerging_from_grade", "caution"),
+        ("rmc", "physical_damage", "yes"),
+        ("hdpe_schedule_40", "above_ground", "no"),
+        ("pvc_type_a", "direct_burial", "no"),
+    ],
+)
+def test_the_verdict_on_a_use(type_: str, use: str, verdict: str) -> None:
+    answer = ask("permitted-use", {"type": type_, "uses": [use]})
+    assert [judged["verdict"] for judged in answer["result"]["uses"]] == [verdict]
+    assert answer["result"]["permitted"] is (verdict != "no")
+    assert ("use_not_permitted" in codes(answer, "violation")) is (verdict == "no")
+
+
+@pytest.mark.parametrize("type_", list(ConduitType))
+def test_every_conduit_has_a_verdict_on_every_use(type_: str) -> None:
+    found = result("permitted-use", {"type": type_, "uses": [use.value for use in ConduitUse]})
+    assert [judged["use"] for judged in found["uses"]] == [use.value for use in ConduitUse]
+    assert all(judged["source"] for judged in found["uses"])
+
+
+def test_pvc_is_too_hot_above_50_degrees() -> None:
+    def asked(degrees: float, unit: str, type_: str = "pvc_schedule_40") -> dict[str, Any]:
+        changes = {"type": type_, "ambient_temperature": quantity(degrees, unit)}
+        return ask("permitted-use", copy.deepcopy(EXAMPLES["permitted-use"]) | changes)
+
+    assert "too_hot_for_pvc" in codes(asked(51, "degC"), "violation")
+    assert not asked(123, "degF")["result"]["permitted"]
+    assert "too_hot_for_pvc" not in codes(asked(50, "degC")) + codes(asked(122, "degF"))
+    assert "too_hot_for_pvc" not in codes(asked(60, "degC", "rmc"))
+
+
+@pytest.mark.parametrize("edition", ["2017", "2020", "2023"])
+def test_the_ambient_of_pvc_is_held_against_its_section(edition: str) -> None:
+    hot = {"ambient_temperature": quantity(140, "degF"), "code_edition": edition}
+    answer = ask("permitted-use", copy.deepcopy(EXAMPLES["permitted-use"]) | hot, "units=metric")
+    [found] = [finding for finding in answer["findings"] if finding["code"] == "too_hot_for_pvc"]
+    assert found["source"] == f"NFPA 70-{edition}, 352.12(D)"
+    assert "50 degC (122 degF)" in found["message"]
+    assert found["limit"] == quantity(50, "degC")
+
+
+def test_every_finding_says_which_member_it_is_about() -> None:
+    request = {"type": "pvc_schedule_40", "uses": ["sunlight", "physical_damage", "emerging_from_grade"]}
+    answer = ask("permitted-use", request | {"ambient_temperature": quantity(60, "degC")})
+    assert {finding["code"]: finding["pointer"] for finding in answer["findings"]} == {
+        "use_not_permitted": "#/uses/1",
+        "use_under_condition": "#/uses/2",
+        "too_hot_for_pvc": "#/ambient_temperature",
+        "listing_decides": "#/type",
+    }

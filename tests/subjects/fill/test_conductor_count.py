@@ -1,0 +1,39 @@
+"""Conductor count: which percentage decides, and what is counted as none."""
+
+from __future__ import annotations
+
+from tests.asking import codes, problem, quantity
+from tests.subjects.fill.sets import cable, count, fill, listed, pvc
+
+
+def test_a_single_table_conductor_is_counted_as_annex_c_counts_it() -> None:
+    answer = count(pvc("1/2"), listed("THHN", "1/0 AWG"))
+    assert answer["result"]["maximum_count"] == 1
+    assert answer["result"]["rounding_decided"]
+    assert answer["result"]["limit_percent"] == 53
+    assert fill(pvc("1/2"), listed("THHN", "1/0 AWG", 1))["result"]["within_limit"]
+
+
+def test_a_count_says_which_percentage_decided() -> None:
+    two = count({"kind": "listed", "type": "emt", "trade_size": "1-1/4"}, listed("RHH", "1/0 AWG"))
+    assert (two["result"]["maximum_count"], two["result"]["limit_percent"]) == (1, 53)
+    assert "stricter_percentage" in codes(two, "note")
+    none = count(pvc("1/2"), listed("THHN", "500 kcmil"))
+    assert none["result"]["maximum_count"] == 0
+    assert "not_even_one" in codes(none, "violation")
+    nipple = count(pvc("2"), listed("THHN", "12 AWG"), nipple_length=quantity(600, "mm"))
+    assert nipple["result"]["limit_percent"] == 60
+    assert nipple["result"]["maximum_count"] > count(pvc("2"), listed("THHN", "12 AWG"))["result"]["maximum_count"]
+
+
+def test_a_cable_wider_than_the_bore_is_counted_as_none() -> None:
+    assert count(pvc("1/2"), cable(0.7))["result"]["maximum_count"] == 0
+
+
+def test_all_faults_of_a_count_come_at_once() -> None:
+    raised = problem(
+        "conductor-count",
+        {"conduit": {"kind": "listed", "type": "ent", "trade_size": "4"}, "conductor": listed("THHN", "2000 kcmil")},
+    )
+    assert raised.errors is not None
+    assert {error.pointer for error in raised.errors} == {"#/conduit/trade_size", "#/conductor/size"}

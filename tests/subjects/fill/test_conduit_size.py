@@ -1,0 +1,61 @@
+"""Conduit size: every size of a type, and what a small change would do."""
+
+from __future__ import annotations
+
+import pytest
+from ductrun.subjects.parts.conduit import SIZES
+
+from tests.asking import codes
+from tests.subjects.fill.sets import cable, listed, size
+
+
+@pytest.mark.parametrize(
+    "kind", [kind for kind, sizes in SIZES.items() if sizes and all(r.inside_diameter_in for r in sizes.values())]
+)
+def test_every_raceway_of_table_4_is_sized(kind: str) -> None:
+    answer = size(listed("THHN", "12 AWG", 3), kind=kind)
+    assert [candidate["trade_size"] for candidate in answer["result"]["candidates"]] == list(SIZES[kind])
+    assert answer["result"]["trade_size"] in SIZES[kind]
+
+
+def test_a_size_comes_with_the_next_one_and_what_would_change_it() -> None:
+    found = size(
+        listed("THWN-2", "3/0 AWG", 4), {"kind": "bare", "size": "6 AWG", "stranding": "stranded", "count": 1}
+    )["result"]
+    assert (found["trade_size"], found["next_trade_size"]) == ("2", "2-1/2")
+    smallest = next(candidate for candidate in found["candidates"] if candidate["within_limit"])
+    assert smallest["trade_size"] == "2"
+    assert [(change["conductor_index"], change["change"], change["trade_size"]) for change in found["changes"]] == [
+        (0, "one_more", "2-1/2"),
+        (0, "one_size_larger", "2-1/2"),
+        (1, "one_more", "2"),
+        (1, "one_size_larger", "2"),
+    ]
+
+
+def test_the_last_size_of_a_table_has_none_larger() -> None:
+    changes = size(listed("THHN", "1000 kcmil", 1), cable(0.5, 1))["result"]["changes"]
+    assert [(change["conductor_index"], change["change"]) for change in changes] == [(0, "one_more"), (1, "one_more")]
+
+
+def test_a_solid_bare_conductor_one_size_larger_takes_the_row_there_is() -> None:
+    changes = size({"kind": "bare", "size": "8 AWG", "stranding": "solid", "count": 3})["result"]["changes"]
+    assert [change["change"] for change in changes] == ["one_more", "one_size_larger"]
+
+
+def test_room_kept_in_reserve_raises_the_size() -> None:
+    conductors = listed("THHN", "12 AWG", 8)
+    plain, spare = size(conductors), size(conductors, spare_percent=40)
+    assert (plain["result"]["trade_size"], spare["result"]["trade_size"]) == ("1/2", "3/4")
+    kept = next(candidate for candidate in spare["result"]["candidates"] if candidate["within_limit"])
+    assert kept["spare_area"]["value"] >= 0.4 * kept["limit_area"]["value"]
+    assert "#/spare_percent" in [place for assumption in plain["assumptions"] for place in assumption["pointers"]]
+
+
+def test_a_set_that_no_size_of_the_type_holds_is_a_violation() -> None:
+    answer = size(listed("THHN", "500 kcmil", 9), kind="ent")
+    assert "no_size_complies" in codes(answer, "violation")
+    assert "trade_size" not in answer["result"]
+    assert not any(candidate["within_limit"] for candidate in answer["result"]["candidates"])
+    assert not answer["result"]["candidates"][0]["passes_bore"]
+    assert all("trade_size" not in change for change in answer["result"]["changes"])
