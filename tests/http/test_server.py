@@ -8,7 +8,7 @@ from collections.abc import Callable
 from typing import Any
 
 import pytest
-from ductrun.http.server import GatheringTransport, GatheringProtocol
+from ductrun.http.server import GatheringProtocol, GatheringTransport
 from tools.live import serving
 from uvicorn.protocols.http.httptools_impl import HttpToolsProtocol
 
