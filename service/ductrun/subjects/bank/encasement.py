@@ -203,7 +203,7 @@ def _aggregate(request: EncasementRequest, placed: geometry.Bank, sheet: Workshe
 def compute(request: EncasementRequest, sheet: Worksheet) -> EncasementResult:
     """Give the envelope of a bank, its concrete, and what to order."""
     tell = sheet.tell
-    placed = bank_of(request.bank, sheet)
+    placed = bank_of(request.bank, sheet.within("bank"))
     top, bottom, side = _cover(request, sheet)
     trench_formed = request.trench_width is not None
     waste = sheet.settle("#/waste_percent", request.waste_percent, WASTE_TRENCH if trench_formed else WASTE_FORMED)
@@ -254,7 +254,7 @@ def compute(request: EncasementRequest, sheet: Worksheet) -> EncasementResult:
         truck_load_count=engineering.loads(order, capacity),
         bag_count=engineering.loads(net * (1 + waste / 100), bag_volume),
         concrete_mass=tell.mass(net * density),
-        ducts=told_ducts(placed, sheet),
+        ducts=told_ducts(placed, tell),
         reinforcing=reinforcing_takeoff(request.reinforcing, length, width, height, sheet),
         pigment_mass=pigment_mass(request.pigment_percent, request.cement_content, net, sheet),
     )

@@ -156,7 +156,7 @@ def _contents(contents: DuctContents, inside: float | None, pointer: str, reques
 def compute(request: FlotationRequest, sheet: Worksheet) -> FlotationResult:
     """Give the uplift of a bank, and the anchors that hold it."""
     tell = sheet.tell
-    placed = bank_of(request.bank, sheet)
+    placed = bank_of(request.bank, sheet.within("bank"))
     medium = sheet.settle("#/medium", request.medium, MEDIUM)
     density = sheet.settle("#/fluid_density", request.fluid_density, DENSITIES[medium]).si
     contents = sheet.settle("#/contents", request.contents, CONTENTS)

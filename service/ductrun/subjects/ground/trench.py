@@ -180,7 +180,7 @@ def compute(request: TrenchRequest, sheet: Worksheet) -> TrenchResult:
     """Give the size of a trench and its volumes."""
     tell = sheet.tell
     practice = sheet.settle("#/practice", request.practice, PRACTICE)
-    placed = bank_of(request.bank, sheet)
+    placed = bank_of(request.bank, sheet.within("bank"))
     top, bottom, side = _covers(request, practice, sheet)
     width = _width(request, practice, placed, side, sheet)
     bedding = sheet.settle("#/bedding", request.bedding, BEDDING[practice]).si

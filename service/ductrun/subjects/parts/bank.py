@@ -14,9 +14,10 @@ from ductrun.kit import answers
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import choice, quantity
 from ductrun.kit.forms import Clearance, Form, Omissible
-from ductrun.kit.worksheet import Fault, Gathering, UnanswerableError, Worksheet
+from ductrun.kit.telling import Telling
+from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.parts.choices import BankAlignment, SeparationMeasure
-from ductrun.subjects.parts.conduit import Conduit, outside_diameter
+from ductrun.subjects.parts.conduit import Conduit, ListedConduit, MeasuredConduit, outside_diameter
 from ductrun.units import Length
 
 HORIZONTAL_SEPARATION = quantity("bank.horizontal_separation", Length)
@@ -82,13 +83,14 @@ def caution_overhang(tiers: Sequence[int], sheet: Worksheet) -> None:
                 "derived",
                 tiers[index],
                 tiers[index - 1],
+                pointer=f"tiers/{index}",
             )
 
 
-def _check_lists(bank: DuctBank, pointer: str) -> None:
+def _check_lists(bank: DuctBank, sheet: Worksheet) -> None:
     faults = [
-        Fault(
-            f"{pointer}/{name}",
+        sheet.fault(
+            name,
             "one_for_each_tier",
             f"Give one for each of the {len(bank.tiers)} tiers.",
             {"items": len(bank.tiers)},
@@ -97,8 +99,8 @@ def _check_lists(bank: DuctBank, pointer: str) -> None:
         if given is not None and len(given) != len(bank.tiers)
     ]
     faults += [
-        Fault(
-            f"{pointer}/signal_ducts/{index}",
+        sheet.fault(
+            f"signal_ducts/{index}",
             "more_than_the_tier",
             f"The tier has {ducts} ducts; no more can carry signals.",
             {"maximum": ducts},
@@ -110,30 +112,38 @@ def _check_lists(bank: DuctBank, pointer: str) -> None:
         raise UnanswerableError(*faults)
 
 
-def bank_of(bank: DuctBank, sheet: Worksheet, pointer: str = "#/bank") -> engineering.Bank:
-    """Place the ducts of a bank; refuses separations in which ducts would overlap."""
-    _check_lists(bank, pointer)
+def conduits_of(bank: DuctBank, sheet: Worksheet) -> list[tuple[ListedConduit | MeasuredConduit, Worksheet]]:
+    """Give the conduit of every tier with the sheet of its place, or the one of all tiers alone."""
+    if bank.tier_conduits is None:
+        return [(bank.conduit, sheet.within("conduit"))]
+    return [(conduit, sheet.within(f"tier_conduits/{index}")) for index, conduit in enumerate(bank.tier_conduits)]
+
+
+def _diameters(bank: DuctBank, sheet: Worksheet) -> list[float]:
+    """Give the outside diameter of the ducts of every tier [m]."""
     faults = Gathering()
     diameters: list[float] = []
-    conduits = bank.tier_conduits or [bank.conduit]
-    for index, conduit in enumerate(conduits):
-        where = f"{pointer}/tier_conduits/{index}" if bank.tier_conduits else f"{pointer}/conduit"
+    for conduit, place in conduits_of(bank, sheet):
         with faults:
-            diameters.append(outside_diameter(conduit, sheet.within(where)))
+            diameters.append(outside_diameter(conduit, place))
     faults.stop()
-    if bank.tier_conduits is None:
-        diameters *= len(bank.tiers)
+    return diameters if bank.tier_conduits is not None else diameters * len(bank.tiers)
+
+
+def bank_of(bank: DuctBank, sheet: Worksheet) -> engineering.Bank:
+    """Place the ducts of a bank; refuses separations in which ducts would overlap."""
+    _check_lists(bank, sheet)
+    diameters = _diameters(bank, sheet)
     signal = bank.signal_ducts or [0] * len(bank.tiers)
-    across = sheet.settle(f"{pointer}/horizontal_separation", bank.horizontal_separation, HORIZONTAL_SEPARATION).si
-    between = sheet.settle(f"{pointer}/vertical_separation", bank.vertical_separation, VERTICAL_SEPARATION).si
+    across = sheet.settle("horizontal_separation", bank.horizontal_separation, HORIZONTAL_SEPARATION).si
+    between = sheet.settle("vertical_separation", bank.vertical_separation, VERTICAL_SEPARATION).si
     mixed = across
     if any(signal):
-        given = bank.power_signal_separation
-        mixed = sheet.settle(f"{pointer}/power_signal_separation", given, POWER_SIGNAL_SEPARATION).si
-    measure = sheet.settle(f"{pointer}/separation_measure", bank.separation_measure, SEPARATION_MEASURE)
+        mixed = sheet.settle("power_signal_separation", bank.power_signal_separation, POWER_SIGNAL_SEPARATION).si
+    measure = sheet.settle("separation_measure", bank.separation_measure, SEPARATION_MEASURE)
     alignment = ALIGNMENT.value
     if len(set(bank.tiers)) > 1 or len(set(diameters)) > 1 or any(signal):
-        alignment = sheet.settle(f"{pointer}/alignment", bank.alignment, ALIGNMENT)
+        alignment = sheet.settle("alignment", bank.alignment, ALIGNMENT)
     placed = engineering.place(
         [engineering.Tier(*tier) for tier in zip(bank.tiers, diameters, signal, strict=True)],
         across,
@@ -144,8 +154,8 @@ def bank_of(bank: DuctBank, sheet: Worksheet, pointer: str = "#/bank") -> engine
     )
     if engineering.smallest_gap(placed) < -TIE:
         raise UnanswerableError(
-            Fault(
-                f"{pointer}/horizontal_separation",
+            sheet.fault(
+                "horizontal_separation",
                 "ducts_overlap",
                 "Measured between centers, the separations are smaller than the ducts: they would overlap.",
                 {"above": {"value": sheet.tell.size(max(diameters)).value, "unit": sheet.tell.size(0.0).unit}},
@@ -155,9 +165,9 @@ def bank_of(bank: DuctBank, sheet: Worksheet, pointer: str = "#/bank") -> engine
     return placed
 
 
-def told_ducts(bank: engineering.Bank, sheet: Worksheet) -> list[PlacedDuct]:
+def told_ducts(bank: engineering.Bank, tell: Telling) -> list[PlacedDuct]:
     """Tell where every duct lies."""
-    size = sheet.tell.size
+    size = tell.size
     return [
         PlacedDuct(duct.tier + 1, size(duct.x), size(duct.y), size(duct.diameter), duct.signal) for duct in bank.ducts
     ]
