@@ -55,6 +55,41 @@ class Bank(NamedTuple):
         return [sum(duct.tier == tier for duct in self.ducts) for tier in range(len(self.tier_tops))]
 
 
+class Gaps(NamedTuple):
+    """Smallest clear gaps of a bank [m], infinite where there is none.
+
+    Between like ducts beside each other, between like tiers, and between a power and a signal duct either way.
+    """
+
+    across: float
+    between: float
+    power_signal: float
+
+
+class Concrete(NamedTuple):
+    """Concrete outside the ducts [m]: above the top tier, below the bottom one, beside the widest one on each side."""
+
+    top: float
+    bottom: float
+    side: float
+
+
+class Envelope(NamedTuple):
+    """What a bank takes of its trench, per length: its concrete with the ducts in it, or the ducts alone.
+
+    Greatest width and height [m], area of the section and of the ducts in it [m2]. `concrete` is None where the ducts
+    are buried directly; `trench_formed` where the concrete fills the width of the trench.
+    """
+
+    bank: Bank
+    concrete: Concrete | None
+    trench_formed: bool
+    width: float
+    height: float
+    area: float
+    duct_area: float
+
+
 def clear_gap(separation: float, center_to_center: bool, one: float, other: float) -> float:
     """Give the clear gap [m] between ducts of two diameters [m] for a separation given clear or between centers."""
     return separation - (one + other) / 2 if center_to_center else separation
@@ -144,12 +179,51 @@ def stepped_area(bank: Bank, top: float, bottom: float, side: float) -> float:
     return area
 
 
+def bare(bank: Bank) -> Envelope:
+    """Give the envelope of ducts buried directly: the bounding box of the bank, the area of its ducts alone."""
+    area = duct_area(bank)
+    return Envelope(bank, None, False, bank.width, bank.height, area, area)
+
+
+def encased(bank: Bank, concrete: Concrete, *, stepped: bool) -> Envelope:
+    """Give the envelope of a formed pour around a bank: its bounding rectangle, or stepped with the tiers."""
+    area = (stepped_area if stepped else rectangle_area)(bank, *concrete)
+    height = bank.height + concrete.top + concrete.bottom
+    return Envelope(bank, concrete, False, bank.width + 2 * concrete.side, height, area, duct_area(bank))
+
+
+def trench_formed(bank: Bank, concrete: Concrete, width: float) -> Envelope:
+    """Give the envelope of a pour that fills the width [m] of its trench."""
+    height = bank.height + concrete.top + concrete.bottom
+    return Envelope(bank, concrete, True, width, height, width * height, duct_area(bank))
+
+
+def gaps(bank: Bank) -> Gaps:
+    """Give the smallest clear gaps [m] between neighbors of a tier and between tiers."""
+    across = between = power_signal = math.inf
+    signals = [0] * len(bank.tier_tops)
+    counts = list(signals)
+    for duct in bank.ducts:
+        counts[duct.tier] += 1
+        signals[duct.tier] += duct.signal
+    for one, other in pairwise(bank.ducts):
+        if one.tier != other.tier:
+            continue
+        gap = other.x - one.x - (one.diameter + other.diameter) / 2
+        if one.signal is other.signal:
+            across = min(across, gap)
+        else:
+            power_signal = min(power_signal, gap)
+    tiers = [Tier(ducts, 0.0, signal) for ducts, signal in zip(counts, signals, strict=True)]
+    for number, bottom in enumerate(bank.tier_bottoms[1:]):
+        gap = bottom - bank.tier_tops[number]
+        if _like(tiers[number], tiers[number + 1]):
+            between = min(between, gap)
+        else:
+            power_signal = min(power_signal, gap)
+    return Gaps(across, between, power_signal)
+
+
 def smallest_gap(bank: Bank) -> float:
     """Give the smallest clear gap [m] between neighbors of a tier and between tiers; infinite for a single duct."""
-    gaps = [
-        other.x - one.x - (one.diameter + other.diameter) / 2
-        for one, other in pairwise(bank.ducts)
-        if one.tier == other.tier
-    ]
-    gaps += [bottom - top for top, bottom in zip(bank.tier_tops, bank.tier_bottoms[1:], strict=False)]
-    return min(gaps, default=math.inf)
+    return min(gaps(bank))

@@ -3,26 +3,44 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from typing import Annotated
 
 from msgspec import Meta, Struct
 from pydantic import Field
 
 from ductrun.engineering import bank as engineering
-from ductrun.engineering.rounding import TIE
+from ductrun.engineering.rounding import TIE, under
 from ductrun.kit import answers
 from ductrun.kit.choices import Severity
-from ductrun.kit.defaults import choice, quantity
+from ductrun.kit.defaults import Default, choice, quantity, standing_of
 from ductrun.kit.forms import Clearance, Form, Omissible
 from ductrun.kit.telling import Telling
-from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
+from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet, text_of
 from ductrun.subjects.parts.choices import BankAlignment, SeparationMeasure
 from ductrun.subjects.parts.conduit import Conduit, ListedConduit, MeasuredConduit, outside_diameter
+from ductrun.tables import TABLES
 from ductrun.units import Length
 
-HORIZONTAL_SEPARATION = quantity("bank.horizontal_separation", Length)
-VERTICAL_SEPARATION = quantity("bank.vertical_separation", Length)
-POWER_SIGNAL_SEPARATION = quantity("bank.power_signal_separation", Length)
+_PUBLISHED = {
+    services: sorted(
+        (row for row in TABLES["duct_separations"] if row.services == services), key=lambda row: row.separation_in
+    )
+    for services in ("like_services", "power_to_signal")
+}
+
+
+def _with_spread(default: Default[Length], services: str) -> Default[Length]:
+    """Tell the published spread with the default."""
+    low, *_, high = _PUBLISHED[services]
+    spread = f"published from {low.separation_in:g} to {high.separation_in:g} in"
+    return replace(default, source=f"{default.source}; {spread}")
+
+
+HORIZONTAL_SEPARATION = _with_spread(quantity("bank.horizontal_separation", Length), "like_services")
+VERTICAL_SEPARATION = _with_spread(quantity("bank.vertical_separation", Length), "like_services")
+POWER_SIGNAL_SEPARATION = _with_spread(quantity("bank.power_signal_separation", Length), "power_to_signal")
+_LEAST = {services: Length.parse(rows[0].separation_in, "in") for services, rows in _PUBLISHED.items()}
 SEPARATION_MEASURE = choice("bank.separation_measure", SeparationMeasure)
 ALIGNMENT = choice("bank.alignment", BankAlignment)
 
@@ -130,6 +148,28 @@ def _diameters(bank: DuctBank, sheet: Worksheet) -> list[float]:
     return diameters if bank.tier_conduits is not None else diameters * len(bank.tiers)
 
 
+def _caution_separations(gaps: engineering.Gaps, sheet: Worksheet) -> None:
+    """Caution where ducts lie closer than any publication on file has them."""
+    for member, gap, services in (
+        ("horizontal_separation", gaps.across, "like_services"),
+        ("vertical_separation", gaps.between, "like_services"),
+        ("power_signal_separation", gaps.power_signal, "power_to_signal"),
+    ):
+        if under(gap, _LEAST[services].si):
+            row, told, least = _PUBLISHED[services][0], sheet.tell.size(gap), sheet.tell.given(_LEAST[services])
+            sheet.cite(row.source)
+            sheet.find(
+                Severity.CAUTION,
+                "closer_than_published",
+                f"Ducts lie {text_of(told)} clear of each other, less than the {text_of(least)} that is the least on "
+                f"file for {services.replace('_', ' ')}: what is placed around them may not fill the gap, and they warm each other.",
+                standing_of(row),
+                told,
+                least,
+                pointer=member,
+            )
+
+
 def bank_of(bank: DuctBank, sheet: Worksheet) -> engineering.Bank:
     """Place the ducts of a bank; refuses separations in which ducts would overlap."""
     _check_lists(bank, sheet)
@@ -152,7 +192,8 @@ def bank_of(bank: DuctBank, sheet: Worksheet) -> engineering.Bank:
         engineering.Alignment(alignment),
         center_to_center=measure is SeparationMeasure.CENTER_TO_CENTER,
     )
-    if engineering.smallest_gap(placed) < -TIE:
+    gaps = engineering.gaps(placed)
+    if min(gaps) < -TIE:
         raise UnanswerableError(
             sheet.fault(
                 "horizontal_separation",
@@ -162,6 +203,7 @@ def bank_of(bank: DuctBank, sheet: Worksheet) -> engineering.Bank:
             )
         )
     caution_overhang(bank.tiers, sheet)
+    _caution_separations(gaps, sheet)
     return placed
 
 
