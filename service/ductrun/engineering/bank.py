@@ -39,22 +39,6 @@ class Tier(NamedTuple):
     signal: int = 0
 
 
-class Bank(NamedTuple):
-    """A placed bank: its ducts, width and height without cover, and bottom, top and width of every tier [m]."""
-
-    ducts: tuple[Duct, ...]
-    width: float
-    height: float
-    tier_bottoms: tuple[float, ...]
-    tier_tops: tuple[float, ...]
-    tier_widths: tuple[float, ...]
-
-    @property
-    def counts(self) -> list[int]:
-        """Ducts in each tier, the bottom tier first."""
-        return [sum(duct.tier == tier for duct in self.ducts) for tier in range(len(self.tier_tops))]
-
-
 class Gaps(NamedTuple):
     """Smallest clear gaps of a bank [m], infinite where there is none.
 
@@ -64,6 +48,23 @@ class Gaps(NamedTuple):
     across: float
     between: float
     power_signal: float
+
+
+class Bank(NamedTuple):
+    """A placed bank: its ducts, width and height without cover, bottom, top and width of every tier, its gaps [m]."""
+
+    ducts: tuple[Duct, ...]
+    width: float
+    height: float
+    tier_bottoms: tuple[float, ...]
+    tier_tops: tuple[float, ...]
+    tier_widths: tuple[float, ...]
+    gaps: Gaps
+
+    @property
+    def counts(self) -> list[int]:
+        """Ducts in each tier, the bottom tier first."""
+        return [sum(duct.tier == tier for duct in self.ducts) for tier in range(len(self.tier_tops))]
 
 
 class Concrete(NamedTuple):
@@ -117,15 +118,21 @@ def place(
     beside each other in a tier or one above the other in two tiers. Clear, or between centers throughout.
     """
     widths, offsets = [], []
+    across = between = mixed = math.inf
     for tier in tiers:
         at, places = 0.0, []
+        like = clear_gap(horizontal, center_to_center, tier.diameter, tier.diameter)
+        unlike = clear_gap(power_signal, center_to_center, tier.diameter, tier.diameter)
+        first_signal = tier.ducts - tier.signal
         for index in range(tier.ducts):
             if index:
-                mixed = index == tier.ducts - tier.signal
-                separation = power_signal if mixed else horizontal
-                at += clear_gap(separation, center_to_center, tier.diameter, tier.diameter)
+                at += unlike if index == first_signal else like
             places.append(at + tier.diameter / 2)
             at += tier.diameter
+        if 0 < tier.signal < tier.ducts:
+            mixed = min(mixed, unlike)
+        if max(tier.signal, first_signal) > 1:
+            across = min(across, like)
         widths.append(at)
         offsets.append(places)
     width = max(widths)
@@ -135,8 +142,13 @@ def place(
     for number, (tier, places) in enumerate(zip(tiers, offsets, strict=True)):
         if number:
             below = tiers[number - 1]
-            separation = vertical if _like(below, tier) else power_signal
-            y += clear_gap(separation, center_to_center, below.diameter, tier.diameter)
+            alike = _like(below, tier)
+            gap = clear_gap(vertical if alike else power_signal, center_to_center, below.diameter, tier.diameter)
+            if alike:
+                between = min(between, gap)
+            else:
+                mixed = min(mixed, gap)
+            y += gap
         spare = width - widths[number]
         shift = {Alignment.CENTERED: spare / 2, Alignment.LEFT: 0.0, Alignment.RIGHT: spare}[alignment]
         first_signal = tier.ducts - tier.signal
@@ -147,7 +159,8 @@ def place(
         bottoms.append(y)
         y += tier.diameter
         tops.append(y)
-    return Bank(tuple(ducts), width, y, tuple(bottoms), tuple(tops), tuple(widths))
+    gaps = Gaps(across, between, mixed)
+    return Bank(tuple(ducts), width, y, tuple(bottoms), tuple(tops), tuple(widths), gaps)
 
 
 def duct_area(bank: Bank) -> float:
@@ -198,32 +211,6 @@ def trench_formed(bank: Bank, concrete: Concrete, width: float) -> Envelope:
     return Envelope(bank, concrete, True, width, height, width * height, duct_area(bank))
 
 
-def gaps(bank: Bank) -> Gaps:
-    """Give the smallest clear gaps [m] between neighbors of a tier and between tiers."""
-    across = between = power_signal = math.inf
-    signals = [0] * len(bank.tier_tops)
-    counts = list(signals)
-    for duct in bank.ducts:
-        counts[duct.tier] += 1
-        signals[duct.tier] += duct.signal
-    for one, other in pairwise(bank.ducts):
-        if one.tier != other.tier:
-            continue
-        gap = other.x - one.x - (one.diameter + other.diameter) / 2
-        if one.signal is other.signal:
-            across = min(across, gap)
-        else:
-            power_signal = min(power_signal, gap)
-    tiers = [Tier(ducts, 0.0, signal) for ducts, signal in zip(counts, signals, strict=True)]
-    for number, bottom in enumerate(bank.tier_bottoms[1:]):
-        gap = bottom - bank.tier_tops[number]
-        if _like(tiers[number], tiers[number + 1]):
-            between = min(between, gap)
-        else:
-            power_signal = min(power_signal, gap)
-    return Gaps(across, between, power_signal)
-
-
 def smallest_gap(bank: Bank) -> float:
     """Give the smallest clear gap [m] between neighbors of a tier and between tiers; infinite for a single duct."""
-    return min(gaps(bank))
+    return min(bank.gaps)

@@ -23,6 +23,7 @@ from ductrun.units import Length
 ENCASED = flag("cover.encased")
 LISTED = flag("cover.listed_for_direct_burial")
 _ENVELOPE = LEAST_CONCRETE["top"]
+_EXCAVATION_RULES = citation("osha-1926-subpart-p")
 _NO_CONCRETE = Length.parse(0, "in")
 _TO_1000_V = {row.location: row for row in TABLES["cover_to_1000_v"]}
 _ABOVE = {row.voltage: row for row in TABLES["cover_above_1000_v"]}
@@ -109,9 +110,11 @@ def judge_cover(buried: Buried, planned: Length | None, sheet: Worksheet) -> Cov
             rule,
             pointer="encased",
         )
-    told = sheet.tell.given(least)
-    sheet.show("cover", rule, f"{buried.method}, {buried.location}, {buried.voltage}", told)
+    if sheet.working is not None:
+        substituted = f"{buried.method}, {buried.location}, {buried.voltage}"
+        sheet.show("cover", rule, substituted, sheet.tell.given(least))
     if planned is not None and under(planned.si, least.si):
+        told = sheet.tell.given(least)
         sheet.find(
             Severity.VIOLATION,
             "too_shallow",
@@ -126,7 +129,7 @@ def judge_cover(buried: Buried, planned: Length | None, sheet: Worksheet) -> Cov
         "excavation_safety",
         "Before digging have utilities located. A competent person and the adopted excavation rules decide on "
         "protection.",
-        citation("osha-1926-subpart-p"),
+        _EXCAVATION_RULES,
     )
     return Cover(buried, least, rule, concrete, planned)
 
@@ -208,7 +211,7 @@ def assess(request: CoverRequest, sheet: Worksheet) -> Cover:
 
 def tell(found: Cover, telling: Telling) -> CoverResult:
     """Put a cover into the caller's units."""
-    least, concrete = telling.given(found.least), telling.given(found.concrete)
+    least, concrete = found.least.in_system(telling.system), found.concrete.in_system(telling.system)
     return CoverResult(
         minimum_cover=answers.Length(least.value, least.unit),
         rule=found.rule,

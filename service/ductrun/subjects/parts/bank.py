@@ -162,7 +162,8 @@ def _caution_separations(gaps: engineering.Gaps, sheet: Worksheet) -> None:
                 Severity.CAUTION,
                 "closer_than_published",
                 f"Ducts lie {text_of(told)} clear of each other, less than the {text_of(least)} that is the least on "
-                f"file for {services.replace('_', ' ')}: what is placed around them may not fill the gap, and they warm each other.",
+                f"file for {services.replace('_', ' ')}: what is placed around them may not fill the gap, and they "
+                "warm each other.",
                 standing_of(row),
                 told,
                 least,
@@ -192,8 +193,7 @@ def bank_of(bank: DuctBank, sheet: Worksheet) -> engineering.Bank:
         engineering.Alignment(alignment),
         center_to_center=measure is SeparationMeasure.CENTER_TO_CENTER,
     )
-    gaps = engineering.gaps(placed)
-    if min(gaps) < -TIE:
+    if min(placed.gaps) < -TIE:
         raise UnanswerableError(
             sheet.fault(
                 "horizontal_separation",
@@ -203,7 +203,7 @@ def bank_of(bank: DuctBank, sheet: Worksheet) -> engineering.Bank:
             )
         )
     caution_overhang(bank.tiers, sheet)
-    _caution_separations(gaps, sheet)
+    _caution_separations(placed.gaps, sheet)
     return placed
 
 

@@ -56,6 +56,7 @@ LEAST_CONCRETE = {
     "bottom": Length.parse(_LEAST.bottom_in, "in"),
     "side": Length.parse(_LEAST.side_in, "in"),
 }
+_LARGEST_LEAST = max(least.si for least in LEAST_CONCRETE.values())
 
 
 def concrete_of(given: ConcreteCover | None, sheet: Worksheet) -> Concrete:
@@ -63,21 +64,27 @@ def concrete_of(given: ConcreteCover | None, sheet: Worksheet) -> Concrete:
     top = sheet.settle("concrete_cover/top", None if given is None else given.top, CONCRETE_COVER)
     bottom = sheet.settle("concrete_cover/bottom", None if given is None else given.bottom, CONCRETE_COVER)
     side = sheet.settle("concrete_cover/side", None if given is None else given.side, CONCRETE_COVER)
-    for name, cover in (("top", top), ("bottom", bottom), ("side", side)):
-        least = LEAST_CONCRETE[name]
+    concrete = Concrete(top.si, bottom.si, side.si)
+    if under(min(concrete), _LARGEST_LEAST):
+        _caution_thin({"top": top, "bottom": bottom, "side": side}, sheet)
+    return concrete
+
+
+def _caution_thin(covers: dict[str, Length], sheet: Worksheet) -> None:
+    for side, cover in covers.items():
+        least = LEAST_CONCRETE[side]
         if under(cover.si, least.si):
             sheet.cite(_LEAST.source)
             sheet.find(
                 Severity.CAUTION,
                 "thin_envelope",
-                f"The {name} cover of {text_of(sheet.tell.given(cover))} is under the {least} of concrete required "
+                f"The {side} cover of {text_of(sheet.tell.given(cover))} is under the {least} of concrete required "
                 "around a raceway that is approved only when encased.",
                 citation(_LEAST.source),
                 sheet.tell.given(cover),
                 sheet.tell.given(least),
-                pointer=f"concrete_cover/{name}",
+                pointer=f"concrete_cover/{side}",
             )
-    return Concrete(top.si, bottom.si, side.si)
 
 
 def trench_width_of(given: Length, least: float, member: str, code: str, sheet: Worksheet) -> float:
