@@ -112,7 +112,7 @@ def encase(given: Encasing, envelope: Envelope, length: float, sheet: Worksheet)
         load_count=engineering.loads(order, capacity),
         bag_count=engineering.loads(net * (1 + waste / 100), bag_volume),
         mass=net * density,
-        bars=None if given.reinforcing is None else reinforce(given.reinforcing, envelope, length, sheet),
+        bars=_bars(given.reinforcing, envelope, length, sheet),
         pigment=_pigment(given, net, sheet),
     )
     _caution_aggregate(given.maximum_aggregate, envelope, sheet)
@@ -120,6 +120,10 @@ def encase(given: Encasing, envelope: Envelope, length: float, sheet: Worksheet)
     if sheet.working is not None:
         _show(found, sheet)
     return found
+
+
+def _bars(given: Reinforcing | None, envelope: Envelope, length: float, sheet: Worksheet) -> Bars | None:
+    return None if given is None else reinforce(given, envelope, length, sheet.within("reinforcing"))
 
 
 def _pigment(given: Encasing, net: float, sheet: Worksheet) -> float | None:

@@ -74,8 +74,7 @@ class ReinforcingTakeoff(Struct, frozen=True, gc=False):
 
 
 def reinforce(given: Reinforcing, envelope: Envelope, length: float, sheet: Worksheet) -> Bars:
-    """Count bars, laps and ties of a pour of a length [m]; its members lie within `reinforcing`."""
-    sheet = sheet.within("reinforcing")
+    """Count bars, laps and ties of a pour of a length [m]."""
     bar = _BARS[given.bar_size]
     sheet.cite(bar.source)
     lap = _lap(given, bar, sheet)
