@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from itertools import pairwise
 
 import pytest
 from ductrun.engineering import bank
@@ -123,3 +124,48 @@ def test_a_single_duct_has_no_neighbor() -> None:
 def test_the_smallest_gap_is_looked_for_both_ways(horizontal: float, vertical: float, smallest: float) -> None:
     found = placed([Tier(3, 4.5), Tier(2, 4.5), Tier(2, 4.5)], horizontal, vertical)
     assert bank.smallest_gap(found) == pytest.approx(smallest)
+
+
+def gaps_looked_for(found: bank.Bank) -> tuple[float, float, float]:
+    """Look for the gaps in the ducts as they were placed."""
+    across, between, mixed = [math.inf], [math.inf], [math.inf]
+    for one, other in pairwise(found.ducts):
+        if one.tier == other.tier:
+            gap = other.x - one.x - (one.diameter + other.diameter) / 2
+            (across if one.signal == other.signal else mixed).append(gap)
+    signals = [[duct.signal for duct in found.ducts if duct.tier == tier] for tier in range(len(found.counts))]
+    for number, (below, above) in enumerate(pairwise(signals)):
+        gap = found.tier_bottoms[number + 1] - found.tier_tops[number]
+        (between if below == above or len({*below, *above}) == 1 else mixed).append(gap)
+    return min(across), min(between), min(mixed)
+
+
+TIERS = st.lists(
+    st.tuples(st.integers(1, 6), st.sampled_from([2.375, 4.5]), st.integers(0, 6)).map(
+        lambda tier: Tier(tier[0], tier[1], min(tier[0], tier[2]))
+    ),
+    min_size=1,
+    max_size=6,
+)
+
+
+@given(tiers=TIERS, across=GAPS, between=GAPS, centers=st.booleans())
+def test_the_gaps_told_are_those_between_the_ducts_as_placed(
+    tiers: list[Tier], across: float, between: float, centers: bool
+) -> None:
+    found = placed(tiers, across + 4.5 * centers, between + 4.5 * centers, center_to_center=centers)
+    assert found.gaps == pytest.approx(gaps_looked_for(found), abs=1e-9)
+
+
+def test_envelopes_of_three_over_one_by_hand() -> None:
+    found = placed([Tier(3, 4.0), Tier(1, 4.0)])
+    concrete = bank.Concrete(3, 2, 3)
+    formed, stepped = (bank.encased(found, concrete, stepped=stepped) for stepped in (False, True))
+    assert (formed.width, formed.height, formed.area) == (22, 15, 22 * 15)
+    assert stepped.area == pytest.approx(22 * 9 + 10 * 6)
+    assert (stepped.width, stepped.height) == (22, 15)
+    in_trench = bank.trench_formed(found, concrete, 30)
+    assert (in_trench.width, in_trench.height, in_trench.area, in_trench.trench_formed) == (30, 15, 450, True)
+    alone = bank.bare(found)
+    assert (alone.width, alone.height, alone.concrete) == (16, 10, None)
+    assert alone.area == alone.duct_area == formed.duct_area == pytest.approx(4 * math.pi / 4 * 16)

@@ -29,6 +29,12 @@ def test_tenths_of_a_foot_never_add_a_station() -> None:
             assert spacing.stations_by_distance(tenths * 0.1 * 0.3048, interval * 0.1 * 0.3048, 0.0) == exact
 
 
+def test_stations_on_joints_are_counted_but_the_one_at_the_start() -> None:
+    assert spacing.stations_on_joints(13, 5.0, 0.0, 20.0, 0.5) == 3
+    assert spacing.stations_on_joints(12, 5.0, 2.5, 20.0, 0.5) == 0
+    assert spacing.stations_on_joints(3, 9.7, 10.0, 20.0, 0.5) == 1
+
+
 def test_pieces_of_a_stepped_bank() -> None:
     assert spacing.base_pieces([3, 3, 2], 1) == 3
     assert spacing.intermediate_pieces([3, 3, 2], 1) == 5

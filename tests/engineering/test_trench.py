@@ -62,6 +62,11 @@ def test_only_the_ducts_in_one_live_lift_push_at_once() -> None:
     assert flotation.governing_lift([(0.1, -5.0)], 1.0) == 0
 
 
+def test_a_duct_at_the_top_of_a_lift_counts_in_the_next_one() -> None:
+    for tenths in range(1, 200):
+        assert flotation.governing_lift([(0.0, 1.0), (tenths * 0.1 * 0.3048, 1.0)], tenths * 0.1 * 0.3048) == 1
+
+
 def test_anchors_round_up_and_none_holds_what_sinks() -> None:
     assert flotation.tie_downs(1000, 1.5, 500) == 3
     assert flotation.tie_downs(1000.1, 1.5, 500) == 4

@@ -19,16 +19,6 @@ from tests.properties.requests import SCHEMAS, figures, places, shortest, varied
 NAMES = [operation.name for operation in OPERATIONS]
 EVERY = pytest.mark.parametrize("operation", NAMES)
 MANY = settings(max_examples=int(os.environ.get("DUCTRUN_FUZZ_EXAMPLES", "40")), deadline=None)
-NOT_YET = {"flotation": "anchors, duct mass of mixed tiers"}
-EVERY_ONE_GIVEN_BACK = pytest.mark.parametrize(
-    "operation",
-    [
-        pytest.param(name, marks=pytest.mark.xfail(reason=NOT_YET[name], raises=ProblemRaised, strict=True))
-        if name in NOT_YET
-        else name
-        for name in NAMES
-    ],
-)
 
 
 @EVERY
@@ -48,16 +38,16 @@ def test_every_pointer_told_names_a_member_of_the_request(operation: str, random
         assert places(schema, pointer), f"{pointer} is no member of the request: {written(body)}"
 
 
-@EVERY_ONE_GIVEN_BACK
+@EVERY
 def test_the_shortest_request_can_be_completed_with_what_was_assumed(operation: str) -> None:
     check_given_back(operation, shortest(operation), ask(operation, shortest(operation)))
 
 
-@EVERY_ONE_GIVEN_BACK
+@EVERY
 @MANY
 @given(random=st.randoms(use_true_random=False))
 def test_what_was_assumed_can_be_given_back_and_gives_the_same_answer(operation: str, random: Random) -> None:
-    body = shortest(operation) if operation in NOT_YET else varied(operation, random)
+    body = varied(operation, random)
     try:
         answer = ask(operation, body)
     except ProblemRaised:

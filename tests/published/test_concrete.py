@@ -46,7 +46,7 @@ def test_a_printed_quantity_is_met_within_what_the_guide_leaves_open(cell: dict[
             "bank": bank(
                 given["od_used_in"], [given["columns_inferred"]] * given["rows_inferred"], given["separation_in"]
             ),
-            "cover": {side: quantity(given["cover_in"], "in") for side in ("top", "bottom", "side")},
+            "concrete_cover": {side: quantity(given["cover_in"], "in") for side in ("top", "bottom", "side")},
         },
     )
     share = cell["published"] / found["net_volume"]["value"] - 1
@@ -61,7 +61,7 @@ def test_the_exam_bank_between_manholes_takes_59_88_yards() -> None:
         {
             "length": quantity(given["length_ft"], "ft"),
             "bank": bank(given["od_in"], [3, 3, 3], 2),
-            "cover": {"top": quantity(9.25, "in"), "bottom": quantity(9.25, "in"), "side": quantity(3, "in")},
+            "concrete_cover": {"top": quantity(9.25, "in"), "bottom": quantity(9.25, "in"), "side": quantity(3, "in")},
             "trench_width": quantity(given["width_ft"], "ft"),
         },
     )
@@ -91,7 +91,7 @@ def test_the_rounding_waste_of_the_trade_press_is_2_4_percent() -> None:
     assert waste == pytest.approx(CHECKS["CON-09"]["published"]["waste_pct"])
     side = (given["needed_ft3"] * 144 / 10 + 4.5**2 * 0.7853981633974483) ** 0.5
     cover = {name: quantity((side - 4.5) / 2, "in") for name in ("top", "bottom", "side")}
-    request = {"length": quantity(10, "ft"), "bank": bank(4.5, [1], 2), "cover": cover}
+    request = {"length": quantity(10, "ft"), "bank": bank(4.5, [1], 2), "concrete_cover": cover}
     ordered = result("encasement", request | {"waste_percent": waste, "order_increment": quantity(1, "ft3")})
     assert ordered["net_volume"]["value"] * 27 == pytest.approx(given["needed_ft3"])
     assert ordered["order_volume"]["value"] * 27 == pytest.approx(given["rounded_to_ft3"])
@@ -99,7 +99,7 @@ def test_the_rounding_waste_of_the_trade_press_is_2_4_percent() -> None:
 
 def test_three_inches_clear_put_trade_4_ducts_at_7_5_inch_centres() -> None:
     given = CHECKS["SEP-01"]["inputs"]
-    request = {"length": quantity(10, "ft"), "cover": {"side": quantity(3, "in")}}
+    request = {"length": quantity(10, "ft"), "concrete_cover": {"side": quantity(3, "in")}}
     one, two = (
         result("encasement", request | {"bank": bank(given["od_in"], [n], given["clear_in"])})["envelope_width"][
             "value"

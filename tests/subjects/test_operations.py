@@ -101,9 +101,9 @@ REQUIRED = {
 def test_a_default_in_the_other_system_is_converted() -> None:
     answer = ask("encasement", {"length": quantity(10, "m"), "bank": example("encasement")["bank"]}, "units=metric")
     assumed = {place: assumption["value"] for assumption in answer["assumptions"] for place in assumption["pointers"]}
-    assert assumed["#/cover/top"] == quantity(76.19999999999999, "mm") or assumed["#/cover/top"]["value"] == (
-        pytest.approx(76.2)
-    )
+    assert assumed["#/concrete_cover/top"] == quantity(76.19999999999999, "mm") or assumed["#/concrete_cover/top"][
+        "value"
+    ] == (pytest.approx(76.2))
     assert assumed["#/concrete_density"]["unit"] == "kg/m3"
 
 
@@ -296,50 +296,3 @@ def test_the_grade_of_a_straight_may_be_in_percent() -> None:
     level = tension(None)
     assert "#/sections/0/grade" in [place for assumption in level["assumptions"] for place in assumption["pointers"]]
     assert level["result"]["tension"] == tension(quantity(0, "deg"))["result"]["tension"]
-
-
-def test_a_trench_that_is_the_form_sets_the_width_and_the_waste() -> None:
-    request = {"length": quantity(100, "ft"), "bank": example("encasement")["bank"]}
-    formed, trench = ask("encasement", request), ask("encasement", request | {"trench_width": quantity(30, "in")})
-    assert trench["result"]["envelope_width"]["value"] == pytest.approx(30)
-    assert trench["result"]["gross_volume"]["value"] > formed["result"]["gross_volume"]["value"]
-    waste = [
-        next(assumption["value"] for assumption in answer["assumptions"] if "#/waste_percent" in assumption["pointers"])
-        for answer in (formed, trench)
-    ]
-    assert waste == [5, 10]
-
-
-def test_thin_cover_is_a_caution() -> None:
-    cover = {side: quantity(1.5, "in") for side in ("top", "bottom", "side")}
-    answer = ask("encasement", example("encasement", cover=cover))
-    assert codes(answer).count("thin_envelope") == 3
-
-
-def test_a_tier_wider_than_the_one_below_is_a_caution() -> None:
-    assert "tier_overhangs" in codes(ask("spacers", example("spacers", tiers=[2, 3])), "caution")
-
-
-def test_spacers_by_stick_need_no_end_offset() -> None:
-    request = without("spacers", "end_offset")
-    request["interval"] = {"kind": "per_stick", "count": 2, "stick_length": quantity(10, "ft")}
-    answer = ask("spacers", request, "working=true")
-    assert answer["result"]["station_count"] == 60
-    assert answer["result"]["actual_spacing"]["value"] == pytest.approx(5)
-
-
-def test_stations_far_apart_are_a_caution() -> None:
-    interval = {"kind": "distance", "distance": quantity(12, "ft")}
-    assert "spacing_beyond_published" in codes(ask("spacers", example("spacers", interval=interval)), "caution")
-
-
-def test_a_single_station_has_no_spacing() -> None:
-    found = result("spacers", example("spacers", length=quantity(1, "ft"), end_offset=quantity(0.5, "ft")))
-    assert found["station_count"] == 1
-    assert "actual_spacing" not in found
-
-
-def test_top_pieces_close_the_stacks() -> None:
-    closed = result("spacers", example("spacers", top_closure="cap"))
-    assert closed["top_piece_count"] == 3 * closed["station_count"]
-    assert closed["total_count"] == 11 * closed["station_count"]

@@ -39,8 +39,19 @@ class Tier(NamedTuple):
     signal: int = 0
 
 
+class Gaps(NamedTuple):
+    """Smallest clear gaps of a bank [m], infinite where there is none.
+
+    Between like ducts beside each other, between like tiers, and between a power and a signal duct either way.
+    """
+
+    across: float
+    between: float
+    power_signal: float
+
+
 class Bank(NamedTuple):
-    """A placed bank: its ducts, width and height without cover, and bottom, top and width of every tier [m]."""
+    """A placed bank: its ducts, width and height without cover, bottom, top and width of every tier, its gaps [m]."""
 
     ducts: tuple[Duct, ...]
     width: float
@@ -48,11 +59,36 @@ class Bank(NamedTuple):
     tier_bottoms: tuple[float, ...]
     tier_tops: tuple[float, ...]
     tier_widths: tuple[float, ...]
+    gaps: Gaps
 
     @property
     def counts(self) -> list[int]:
         """Ducts in each tier, the bottom tier first."""
         return [sum(duct.tier == tier for duct in self.ducts) for tier in range(len(self.tier_tops))]
+
+
+class Concrete(NamedTuple):
+    """Concrete outside the ducts [m]: above the top tier, below the bottom one, beside the widest one on each side."""
+
+    top: float
+    bottom: float
+    side: float
+
+
+class Envelope(NamedTuple):
+    """What a bank takes of its trench, per length: its concrete with the ducts in it, or the ducts alone.
+
+    Greatest width and height [m], area of the section and of the ducts in it [m2]. `concrete` is None where the ducts
+    are buried directly; `trench_formed` where the concrete fills the width of the trench.
+    """
+
+    bank: Bank
+    concrete: Concrete | None
+    trench_formed: bool
+    width: float
+    height: float
+    area: float
+    duct_area: float
 
 
 def clear_gap(separation: float, center_to_center: bool, one: float, other: float) -> float:
@@ -82,15 +118,21 @@ def place(
     beside each other in a tier or one above the other in two tiers. Clear, or between centers throughout.
     """
     widths, offsets = [], []
+    across = between = mixed = math.inf
     for tier in tiers:
         at, places = 0.0, []
+        like = clear_gap(horizontal, center_to_center, tier.diameter, tier.diameter)
+        unlike = clear_gap(power_signal, center_to_center, tier.diameter, tier.diameter)
+        first_signal = tier.ducts - tier.signal
         for index in range(tier.ducts):
             if index:
-                mixed = index == tier.ducts - tier.signal
-                separation = power_signal if mixed else horizontal
-                at += clear_gap(separation, center_to_center, tier.diameter, tier.diameter)
+                at += unlike if index == first_signal else like
             places.append(at + tier.diameter / 2)
             at += tier.diameter
+        if 0 < tier.signal < tier.ducts:
+            mixed = min(mixed, unlike)
+        if max(tier.signal, first_signal) > 1:
+            across = min(across, like)
         widths.append(at)
         offsets.append(places)
     width = max(widths)
@@ -100,8 +142,13 @@ def place(
     for number, (tier, places) in enumerate(zip(tiers, offsets, strict=True)):
         if number:
             below = tiers[number - 1]
-            separation = vertical if _like(below, tier) else power_signal
-            y += clear_gap(separation, center_to_center, below.diameter, tier.diameter)
+            alike = _like(below, tier)
+            gap = clear_gap(vertical if alike else power_signal, center_to_center, below.diameter, tier.diameter)
+            if alike:
+                between = min(between, gap)
+            else:
+                mixed = min(mixed, gap)
+            y += gap
         spare = width - widths[number]
         shift = {Alignment.CENTERED: spare / 2, Alignment.LEFT: 0.0, Alignment.RIGHT: spare}[alignment]
         first_signal = tier.ducts - tier.signal
@@ -112,7 +159,8 @@ def place(
         bottoms.append(y)
         y += tier.diameter
         tops.append(y)
-    return Bank(tuple(ducts), width, y, tuple(bottoms), tuple(tops), tuple(widths))
+    gaps = Gaps(across, between, mixed)
+    return Bank(tuple(ducts), width, y, tuple(bottoms), tuple(tops), tuple(widths), gaps)
 
 
 def duct_area(bank: Bank) -> float:
@@ -144,12 +192,25 @@ def stepped_area(bank: Bank, top: float, bottom: float, side: float) -> float:
     return area
 
 
+def bare(bank: Bank) -> Envelope:
+    """Give the envelope of ducts buried directly: the bounding box of the bank, the area of its ducts alone."""
+    area = duct_area(bank)
+    return Envelope(bank, None, False, bank.width, bank.height, area, area)
+
+
+def encased(bank: Bank, concrete: Concrete, *, stepped: bool) -> Envelope:
+    """Give the envelope of a formed pour around a bank: its bounding rectangle, or stepped with the tiers."""
+    area = (stepped_area if stepped else rectangle_area)(bank, *concrete)
+    height = bank.height + concrete.top + concrete.bottom
+    return Envelope(bank, concrete, False, bank.width + 2 * concrete.side, height, area, duct_area(bank))
+
+
+def trench_formed(bank: Bank, concrete: Concrete, width: float) -> Envelope:
+    """Give the envelope of a pour that fills the width [m] of its trench."""
+    height = bank.height + concrete.top + concrete.bottom
+    return Envelope(bank, concrete, True, width, height, width * height, duct_area(bank))
+
+
 def smallest_gap(bank: Bank) -> float:
     """Give the smallest clear gap [m] between neighbors of a tier and between tiers; infinite for a single duct."""
-    gaps = [
-        other.x - one.x - (one.diameter + other.diameter) / 2
-        for one, other in pairwise(bank.ducts)
-        if one.tier == other.tier
-    ]
-    gaps += [bottom - top for top, bottom in zip(bank.tier_tops, bank.tier_bottoms[1:], strict=False)]
-    return min(gaps, default=math.inf)
+    return min(bank.gaps)

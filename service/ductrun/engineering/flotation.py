@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
-from ductrun.engineering.rounding import round_up
+from ductrun.engineering.rounding import round_down, round_up
 
 GRAVITY = 9.80665  # m/s2
 
@@ -39,7 +39,7 @@ def governing_lift(uplifts: Sequence[tuple[float, float]], lift: float) -> float
     """
     live: dict[int, float] = {}
     for bottom, force in uplifts:
-        number = int(bottom / lift * (1 + 1e-12) + 1e-12)
+        number = round_down(bottom / lift)
         live[number] = live.get(number, 0.0) + force
     return max(0.0, *live.values())
 

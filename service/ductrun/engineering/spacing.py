@@ -34,6 +34,16 @@ def spacing_by_distance(length: float, stations: int, end_offset: float) -> floa
     return 0.0 if stations == 1 else (length - 2 * end_offset) / (stations - 1)
 
 
+def stations_on_joints(stations: int, spacing: float, first: float, stick: float, clearance: float) -> int:
+    """Give the stations that stand closer than a clearance [m] to a joint of sticks laid from the start of the run.
+
+    Parameters [m]: spacing of the stations, place of the first one, length of a stick. A station at the start stands on
+    no joint.
+    """
+    places = (first + index * spacing for index in range(stations))
+    return sum(place > clearance and abs(place - round(place / stick) * stick) < clearance for place in places)
+
+
 def base_pieces(tiers: Sequence[int], ducts_per_spacer: int) -> int:
     """Give the base pieces of one station: those under the bottom tier."""
     return -(-tiers[0] // ducts_per_spacer)

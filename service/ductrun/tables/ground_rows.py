@@ -17,11 +17,12 @@ class Separation(Row):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class EncasementCover(Row):
-    """A published concrete cover outside the ducts."""
+    """A published concrete cover outside the ducts: `usual`, or the `least` one that a rule allows."""
 
     top_in: float
     bottom_in: float
     side_in: float
+    kind: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

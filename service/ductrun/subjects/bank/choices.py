@@ -26,13 +26,6 @@ class PieceSystem(Code):
     WHOLE_BANK = "whole_bank"
 
 
-class PourShape(Code):
-    """Whether concrete fills the bounding rectangle or steps with the tiers."""
-
-    BOUNDING_RECTANGLE = "bounding_rectangle"
-    STEPPED = "stepped"
-
-
 class BarSize(Code):
     """Reinforcing bars."""
 

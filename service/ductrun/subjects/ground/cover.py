@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Annotated
+from typing import Annotated, NamedTuple
 
 from msgspec import Meta, Struct
 from pydantic import Field
@@ -10,17 +10,21 @@ from pydantic import Field
 from ductrun.engineering.rounding import under
 from ductrun.kit import answers
 from ductrun.kit.choices import CodeEdition, Severity
-from ductrun.kit.defaults import flag
+from ductrun.kit.defaults import citation, flag
 from ductrun.kit.forms import Depth, Form, Omissible
 from ductrun.kit.operation import Operation
-from ductrun.kit.worksheet import Fault, UnanswerableError, Worksheet, text_of
+from ductrun.kit.telling import Telling
+from ductrun.kit.worksheet import UnanswerableError, Worksheet, text_of
 from ductrun.subjects.ground.choices import BurialLocation, VoltageClass, WiringMethod
+from ductrun.subjects.parts.envelope import LEAST_CONCRETE
 from ductrun.tables import TABLES
 from ductrun.units import Length
 
 ENCASED = flag("cover.encased")
 LISTED = flag("cover.listed_for_direct_burial")
-EXTRA_CONCRETE = Length.parse(2, "in")
+_ENVELOPE = LEAST_CONCRETE["top"]
+_EXCAVATION_RULES = citation("osha-1926-subpart-p")
+_NO_CONCRETE = Length.parse(0, "in")
 _TO_1000_V = {row.location: row for row in TABLES["cover_to_1000_v"]}
 _ABOVE = {row.voltage: row for row in TABLES["cover_above_1000_v"]}
 _METHOD_COLUMNS = {
@@ -73,33 +77,97 @@ class CoverResult(Struct, frozen=True, gc=False):
     concrete_required: Annotated[answers.Length, Meta(description="Concrete needed beside the cover; 0 for none.")]
 
 
-def _depth(request: CoverRequest, sheet: Worksheet) -> tuple[Length, str]:
+class Buried(NamedTuple):
+    """What is buried and where; `listed` is whether a raceway may lie in earth without concrete."""
+
+    method: WiringMethod
+    location: BurialLocation
+    voltage: VoltageClass
+    encased: bool
+    listed: bool
+
+
+class Cover(NamedTuple):
+    """The least cover as printed, its rule, the concrete needed beside it, and the cover as planned."""
+
+    buried: Buried
+    least: Length
+    rule: str
+    concrete: Length
+    planned: Length | None
+
+
+def judge_cover(buried: Buried, planned: Length | None, sheet: Worksheet) -> Cover:
+    """Give the least cover of what is buried, and hold the planned one against it."""
+    least, rule = _least(buried, sheet)
+    concrete = _concrete(buried, rule, sheet)
+    if buried.encased:
+        sheet.find(
+            Severity.NOTE,
+            "encasement_does_not_reduce",
+            "An envelope around the duct does not by itself reduce the cover; only the rows of the table do, such as "
+            "2 in of concrete above the wiring in its trench.",
+            rule,
+            pointer="encased",
+        )
+    if sheet.working is not None:
+        substituted = f"{buried.method}, {buried.location}, {buried.voltage}"
+        sheet.show("cover", rule, substituted, sheet.tell.given(least))
+    if planned is not None and under(planned.si, least.si):
+        told = sheet.tell.given(least)
+        sheet.find(
+            Severity.VIOLATION,
+            "too_shallow",
+            f"A cover of {text_of(sheet.tell.given(planned))} is less than the {text_of(told)} required. Go deeper or "
+            "change the wiring method.",
+            rule,
+            sheet.tell.given(planned),
+            told,
+            pointer="cover",
+        )
+    sheet.caution(
+        "excavation_safety",
+        "Before digging have utilities located. A competent person and the adopted excavation rules decide on "
+        "protection.",
+        _EXCAVATION_RULES,
+    )
+    return Cover(buried, least, rule, concrete, planned)
+
+
+def _least(buried: Buried, sheet: Worksheet) -> tuple[Length, str]:
     """Give the printed cover and the rule it stands in."""
-    method, location = request.wiring_method, request.location
-    if request.voltage is VoltageClass.UP_TO_1000_V:
-        row = _TO_1000_V[location]
-        sheet.cite(row.source)
-        if row.note:
-            sheet.find(Severity.NOTE, "table_note", f"The table adds: {row.note}.", sheet.rule("cover_to_1000_v"))
-        return Length.parse(getattr(row, _METHOD_COLUMNS[method]), "in"), sheet.rule("cover_to_1000_v")
-    row = _ABOVE[request.voltage]
+    if buried.voltage is not VoltageClass.UP_TO_1000_V:
+        return _least_above_1000_v(buried, sheet)
+    rule = sheet.rule("cover_to_1000_v")
+    row = _TO_1000_V[buried.location]
+    sheet.cite(row.source)
+    if row.note:
+        sheet.find(Severity.NOTE, "table_note", f"The table adds: {row.note}.", rule, pointer="location")
+    return Length.parse(getattr(row, _METHOD_COLUMNS[buried.method]), "in"), rule
+
+
+def _least_above_1000_v(buried: Buried, sheet: Worksheet) -> tuple[Length, str]:
+    method, location = buried.method, buried.location
     if method not in _ABOVE_METHODS:
         raise UnanswerableError(
-            Fault(
-                "#/wiring_method",
+            sheet.fault(
+                "wiring_method",
                 "not_above_1000_v",
                 f"Above 1000 V the table has no column for {method}.",
                 [known.value for known in _ABOVE_METHODS],
             )
         )
+    rule = sheet.rule("cover_above_1000_v")
+    row = _ABOVE[buried.voltage]
     sheet.cite(row.source)
-    sheet.find(Severity.NOTE, "table_note", f"The table adds: {row.note}.", sheet.rule("cover_above_1000_v"))
+    sheet.find(Severity.NOTE, "table_note", f"The table adds: {row.note}.", rule, pointer="voltage")
     if location is BurialLocation.TRENCH_BELOW_2_IN_CONCRETE:
         sheet.find(
             Severity.NOTE,
             "concrete_above_is_not_a_row",
             "Above 1000 V the table has no row for a trench below concrete: the general column applies.",
-            sheet.rule("cover_above_1000_v"),
+            rule,
+            pointer="location",
         )
     column = _ABOVE_LOCATIONS.get(location, _ABOVE_METHODS[method])
     if method is WiringMethod.DIRECT_BURIED_CABLE and column == "under_building_or_slab_in":
@@ -109,64 +177,52 @@ def _depth(request: CoverRequest, sheet: Worksheet) -> tuple[Length, str]:
             "only_in_a_raceway",
             "Under a building or slab the table gives a cover for raceways alone: put the cable in one. The general "
             "column for cable is told here.",
-            sheet.rule("cover_above_1000_v"),
+            rule,
+            pointer="wiring_method",
         )
-    return Length.parse(getattr(row, column), "in"), sheet.rule("cover_above_1000_v")
+    return Length.parse(getattr(row, column), "in"), rule
+
+
+def _concrete(buried: Buried, rule: str, sheet: Worksheet) -> Length:
+    """Give the concrete needed beside the cover; a raceway not listed for direct burial needs an envelope."""
+    if buried.method is not WiringMethod.NONMETALLIC_RACEWAY or buried.listed:
+        return _NO_CONCRETE
+    sheet.find(
+        Severity.NOTE if buried.encased else Severity.VIOLATION,
+        "needs_concrete",
+        f"A raceway that is not listed for direct burial needs a concrete envelope of at least {_ENVELOPE}"
+        + ("." if buried.encased else ": encase it."),
+        rule,
+        pointer="listed_for_direct_burial",
+    )
+    return _ENVELOPE
+
+
+def assess(request: CoverRequest, sheet: Worksheet) -> Cover:
+    """Judge the cover of a request."""
+    sheet.follow_edition(request.code_edition)
+    encased = sheet.settle("encased", request.encased, ENCASED)
+    listed = True
+    if request.wiring_method is WiringMethod.NONMETALLIC_RACEWAY:
+        listed = sheet.settle("listed_for_direct_burial", request.listed_for_direct_burial, LISTED)
+    buried = Buried(request.wiring_method, request.location, request.voltage, encased, listed)
+    return judge_cover(buried, request.cover, sheet)
+
+
+def tell(found: Cover, telling: Telling) -> CoverResult:
+    """Put a cover into the caller's units."""
+    least, concrete = found.least.in_system(telling.system), found.concrete.in_system(telling.system)
+    return CoverResult(
+        minimum_cover=answers.Length(least.value, least.unit),
+        rule=found.rule,
+        measured_from="from the top of the cable or raceway, not of its envelope, to the top of finished grade",
+        concrete_required=answers.Length(concrete.value, concrete.unit),
+    )
 
 
 def compute(request: CoverRequest, sheet: Worksheet) -> CoverResult:
     """Give the least cover of underground wiring."""
-    sheet.follow_edition(request.code_edition)
-    depth, rule = _depth(request, sheet)
-    encased = sheet.settle("#/encased", request.encased, ENCASED)
-    concrete = Length.parse(0, "in")
-    if request.wiring_method is WiringMethod.NONMETALLIC_RACEWAY:
-        listed = sheet.settle("#/listed_for_direct_burial", request.listed_for_direct_burial, LISTED)
-        if not listed:
-            concrete = EXTRA_CONCRETE
-            sheet.find(
-                Severity.NOTE if encased else Severity.VIOLATION,
-                "needs_concrete",
-                "A raceway that is not listed for direct burial needs a concrete envelope of at least 2 in"
-                + ("." if encased else ": encase it."),
-                rule,
-            )
-    if encased:
-        sheet.find(
-            Severity.NOTE,
-            "encasement_does_not_reduce",
-            "An envelope around the duct does not by itself reduce the cover; only the rows of the table do, such as "
-            "2 in of concrete above the wiring in its trench.",
-            rule,
-        )
-    told = depth.in_system(sheet.tell.system)
-    least = answers.Length(told.value, told.unit.value)
-    sheet.show("cover", rule, f"{request.wiring_method}, {request.location}, {request.voltage}", least)
-    if request.cover is not None and under(request.cover.si, depth.si):
-        planned = sheet.tell.given(request.cover)
-        sheet.find(
-            Severity.VIOLATION,
-            "too_shallow",
-            f"A cover of {text_of(planned)} is less than the {text_of(least)} required. Go deeper or change the wiring "
-            "method.",
-            rule,
-            planned,
-            least,
-        )
-    sheet.find(
-        Severity.CAUTION,
-        "excavation_safety",
-        "Before digging have utilities located. A competent person and the adopted excavation rules decide on "
-        "protection.",
-        "29 CFR 1926 Subpart P",
-    )
-    concrete_told = concrete.in_system(sheet.tell.system)
-    return CoverResult(
-        minimum_cover=least,
-        rule=rule,
-        measured_from="from the top of the cable or raceway, not of its envelope, to the top of finished grade",
-        concrete_required=answers.Length(concrete_told.value, concrete_told.unit.value),
-    )
+    return tell(assess(request, sheet), sheet.tell)
 
 
 OPERATION = Operation(

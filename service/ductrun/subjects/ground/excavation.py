@@ -11,16 +11,22 @@ from ductrun.tables import TABLES
 from ductrun.units import Length
 
 TAPE_DEPTH = quantity("trench.tape_depth", Length)
-UTILITY_SEPARATION = Length.parse(12, "in")
+UTILITY_SEPARATION = quantity("trench.utility_separation", Length)
+EGRESS_DEPTH = quantity("excavation.egress_depth", Length)
+EGRESS_DISTANCE = quantity("excavation.egress_distance", Length)
+PROTECTION_DEPTH = quantity("excavation.protection_depth", Length)
+ENGINEERED_DEPTH = quantity("excavation.engineered_depth", Length)
 _SLOPES = {row.soil_type: row for row in TABLES["side_slopes"]}
-# depths at which 29 CFR 1926 Subpart P asks for more (from memory)
-EGRESS, PROTECTION, ENGINEERED = (Length.parse(feet, "ft") for feet in (4, 5, 20))
+_FURTHER = (
+    (EGRESS_DEPTH, "needs_egress", f"a ladder or ramp within {EGRESS_DISTANCE.value} of everybody in it"),
+    (ENGINEERED_DEPTH, "needs_an_engineer", "a protective system designed by a registered engineer"),
+)
 
 
 def tape_depth(given: Length | None, cover: float, sheet: Worksheet) -> float:
-    """Give the depth of the tape [m] below grade, at least 12 in above the bank where there is room."""
-    wanted, above = sheet.settle("#/warning_tape_depth", given, TAPE_DEPTH).si, TAPE_DEPTH.value.si
-    if under(cover, (wanted + above)):
+    """Give the depth of the tape [m] below grade, as far above the bank as it lies by default where there is room."""
+    wanted, above = sheet.settle("warning_tape_depth", given, TAPE_DEPTH).si, TAPE_DEPTH.value.si
+    if under(cover, wanted + above):
         sheet.find(
             Severity.CAUTION,
             "tape_close_to_the_bank",
@@ -28,6 +34,7 @@ def tape_depth(given: Length | None, cover: float, sheet: Worksheet) -> float:
             f"{text_of(sheet.tell.size(wanted))} below grade and {text_of(sheet.tell.size(above))} above the bank: "
             "lay it in the middle.",
             TAPE_DEPTH.source,
+            pointer="warning_tape_depth",
         )
         return cover / 2
     return wanted
@@ -38,7 +45,8 @@ def caution_excavation(soil_type: ExcavationSoilType, depth: float, slope: float
     row = _SLOPES[soil_type]
     sheet.cite(row.source)
     told = sheet.tell.size(depth)
-    if not under(depth, PROTECTION.si) and slope < row.horizontal_per_vertical:
+    if not under(depth, PROTECTION_DEPTH.value.si) and under(slope, row.horizontal_per_vertical):
+        sheet.cite(PROTECTION_DEPTH.source_id)
         sheet.find(
             Severity.CAUTION,
             "needs_protection",
@@ -48,20 +56,21 @@ def caution_excavation(soil_type: ExcavationSoilType, depth: float, slope: float
             citation(row.source),
             slope,
             row.horizontal_per_vertical,
+            pointer="side_slope",
         )
-    for least, code, words in (
-        (EGRESS, "needs_egress", "a ladder or ramp within 25 ft of everybody in it"),
-        (ENGINEERED, "needs_an_engineer", "a protective system designed by a registered engineer"),
-    ):
-        if not under(depth, least.si):
+    for least, code, words in _FURTHER:
+        if not under(depth, least.value.si):
+            sheet.cite(least.source_id)
             sheet.find(
                 Severity.CAUTION,
                 code,
                 f"The trench is {text_of(told)} deep: it needs {words}.",
-                "29 CFR 1926 Subpart P, from memory",
+                least.source,
+                told,
+                sheet.tell.given(least.value),
+                pointer="cover",
             )
-    sheet.find(
-        Severity.CAUTION,
+    sheet.caution(
         "excavation_safety",
         "Have utilities located before digging, keep spoil back from the edge, and let nobody into an unprotected "
         "trench: a competent person and the adopted rules decide.",
@@ -71,14 +80,16 @@ def caution_excavation(soil_type: ExcavationSoilType, depth: float, slope: float
 
 def caution_utility(near: Length | None, sheet: Worksheet) -> None:
     """Caution against a clear distance to another utility that owners would not accept."""
-    if near is not None and under(near.si, UTILITY_SEPARATION.si):
-        told, asked = sheet.tell.size(near.si), sheet.tell.size(UTILITY_SEPARATION.si)
+    asked = UTILITY_SEPARATION.value
+    if near is not None and under(near.si, asked.si):
+        told, least = sheet.tell.size(near.si), sheet.tell.size(asked.si)
         sheet.find(
             Severity.CAUTION,
             "close_to_another_utility",
-            f"The nearest utility is {text_of(told)} away; owners ask for {text_of(asked)} or more, and for far more "
+            f"The nearest utility is {text_of(told)} away; owners ask for {text_of(least)} or more, and for far more "
             "from fuel and steam.",
-            "common practice, no source",
+            UTILITY_SEPARATION.source,
             told,
-            asked,
+            least,
+            pointer="nearest_utility",
         )

@@ -9,35 +9,28 @@ from typing import Annotated
 from msgspec import Meta, Struct
 from pydantic import Field
 
-from ductrun.engineering import bank as geometry
-from ductrun.engineering import trench as engineering
-from ductrun.engineering.rounding import under
+from ductrun.engineering.bank import Envelope
+from ductrun.engineering.rounding import over, under
 from ductrun.kit import answers
-from ductrun.kit.defaults import choice, number, quantity
-from ductrun.kit.forms import Depth, Form, Omissible, Percent, RoutePosition, RunLength, TrenchWidth
+from ductrun.kit.defaults import choice
+from ductrun.kit.forms import Depth, Form, Omissible, RoutePosition, RunLength
 from ductrun.kit.operation import Operation
-from ductrun.kit.worksheet import Fault, UnanswerableError, Worksheet
-from ductrun.subjects.bank.encasement import COVER, ConcreteCover
-from ductrun.subjects.ground.choices import ExcavationSoilType, SoilKind, TrenchPractice
-from ductrun.subjects.ground.excavation import caution_excavation, caution_utility, tape_depth
+from ductrun.kit.telling import Telling
+from ductrun.kit.worksheet import UnanswerableError, Worksheet
+from ductrun.subjects.ground.choices import TrenchPractice
+from ductrun.subjects.ground.digging import Digging, EarthCover, Trench, dig
 from ductrun.subjects.parts.bank import DuctBank, bank_of
-from ductrun.tables import TABLES
-from ductrun.units import Length
+from ductrun.subjects.parts.envelope import (
+    ConcreteCover,
+    PourShape,
+    buried_directly,
+    concrete_of,
+    poured,
+    poured_in_trench,
+    trench_width_of,
+)
 
 PRACTICE = choice("trench.practice", TrenchPractice)
-WORKING_SPACE = quantity("trench.working_space", Length)
-DIRECT_BURIED_SIDE = quantity("trench.direct_buried_side", Length)
-DIRECT_BURIED_LEAST_WIDTH = quantity("trench.direct_buried_least_width", Length)
-BEDDING = {
-    TrenchPractice.FORMED: quantity("trench.bedding_formed", Length),
-    TrenchPractice.TRENCH_FORMED: quantity("trench.bedding_formed", Length),
-    TrenchPractice.DIRECT_BURIED: quantity("trench.bedding_direct_buried", Length),
-}
-SIDE_SLOPE = number("trench.side_slope")
-SOIL = choice("trench.soil", SoilKind)
-SOIL_TYPE = choice("trench.soil_type", ExcavationSoilType)
-TAPE_OVERLAP = number("trench.tape_overlap_percent")
-_SOILS = {row.soil: row for row in TABLES["soils"]}
 
 
 class Station(Form):
@@ -47,7 +40,7 @@ class Station(Form):
     cover: Depth = Field(description="Cover over the bank there.", examples=[{"value": 30, "unit": "in"}])
 
 
-class TrenchRequest(Form):
+class TrenchRequest(Digging):
     """A bank in its trench."""
 
     length: RunLength = Field(description="Length of the trench.", examples=[{"value": 300, "unit": "ft"}])
@@ -58,43 +51,17 @@ class TrenchRequest(Form):
     concrete_cover: Omissible[ConcreteCover] = Field(
         default=None, description="Concrete outside the ducts, unless they are buried directly."
     )
+    pour_shape: Omissible[PourShape] = Field(
+        default=None,
+        description="Whether a formed pour fills the bounding rectangle or steps with the tiers.",
+        examples=["bounding_rectangle"],
+    )
     cover: Depth = Field(
         description="Earth over the envelope, or over the ducts if there is none.",
         examples=[{"value": 30, "unit": "in"}],
     )
     stations: Omissible[Annotated[list[Station], Field(min_length=2, max_length=500)]] = Field(
         default=None, description="Cover along the run where it varies, from its start to its end."
-    )
-    width: Omissible[TrenchWidth] = Field(
-        default=None, description="Width of the bottom, in place of practice.", examples=[{"value": 36, "unit": "in"}]
-    )
-    bedding: Omissible[Depth] = Field(
-        default=None, description="Bedding under the bank.", examples=[{"value": 3, "unit": "in"}]
-    )
-    select_fill: Omissible[Depth] = Field(
-        default=None,
-        description="Select fill over the bank, before native backfill.",
-        examples=[{"value": 6, "unit": "in"}],
-    )
-    side_slope: Omissible[Annotated[float, Field(ge=0, le=10)]] = Field(
-        default=None, description="Side of the trench, horizontal for one vertical.", examples=[0]
-    )
-    soil: Omissible[SoilKind] = Field(default=None, description="What is dug, for its volumes.", examples=["loam"])
-    soil_type: Omissible[ExcavationSoilType] = Field(
-        default=None, description="Soil type of the excavation rules, by the competent person.", examples=["type_c"]
-    )
-    loose_per_bank: Omissible[Annotated[float, Field(ge=1, le=3)]] = Field(
-        default=None, description="Loose volume of one in the bank, in place of the soil's.", examples=[1.25]
-    )
-    compacted_per_bank: Omissible[Annotated[float, Field(ge=0.5, le=2)]] = Field(
-        default=None, description="Compacted volume of one in the bank, in place of the soil's.", examples=[0.9]
-    )
-    tape_overlap_percent: Omissible[Percent] = Field(default=None, description="Extra warning tape.", examples=[5])
-    warning_tape_depth: Omissible[Depth] = Field(
-        default=None, description="Warning tape below grade.", examples=[{"value": 12, "unit": "in"}]
-    )
-    nearest_utility: Omissible[Depth] = Field(
-        default=None, description="Clear distance to the nearest other utility.", examples=[{"value": 24, "unit": "in"}]
     )
 
 
@@ -114,121 +81,68 @@ class TrenchResult(Struct, frozen=True, gc=False):
     warning_tape_depth: Annotated[answers.Length, Meta(description="Below grade.")]
 
 
-def _covers(request: TrenchRequest, practice: TrenchPractice, sheet: Worksheet) -> tuple[float, float, float]:
-    """Give the concrete above, below and beside the ducts [m]; none where they are buried directly."""
+def _envelope(request: TrenchRequest, sheet: Worksheet) -> Envelope:
+    """Give the envelope of the bank by practice."""
+    practice = sheet.settle("practice", request.practice, PRACTICE)
+    placed = bank_of(request.bank, sheet.within("bank"))
     if practice is TrenchPractice.DIRECT_BURIED:
-        if request.concrete_cover is not None:
-            raise UnanswerableError(
-                Fault("#/concrete_cover", "contradiction", "Ducts that are buried directly have no concrete cover.")
-            )
-        return 0.0, 0.0, 0.0
-    given = request.concrete_cover or ConcreteCover()
-    sides = {"top": given.top, "bottom": given.bottom, "side": given.side}
-    top, bottom, side = (sheet.settle(f"#/concrete_cover/{name}", cover, COVER).si for name, cover in sides.items())
-    return top, bottom, side
-
-
-def _width(
-    request: TrenchRequest, practice: TrenchPractice, placed: geometry.Bank, side: float, sheet: Worksheet
-) -> float:
-    """Give the width of the bottom [m], by practice unless it is given."""
-    envelope = placed.width + 2 * side
-    if request.width is not None:
-        if under(request.width.si, envelope):
-            least = request.width.unit.from_si(envelope)
-            raise UnanswerableError(
-                Fault(
-                    "#/width/value",
-                    "narrower_than_the_bank",
-                    f"The bank takes {least:.4g} {request.width.unit.value}: the trench cannot be narrower.",
-                    {"minimum": {"value": least, "unit": request.width.unit.value}},
-                )
-            )
-        return request.width.si
-    if practice is TrenchPractice.TRENCH_FORMED:
-        return envelope
+        return buried_directly(placed, request.concrete_cover, request.pour_shape, sheet)
+    concrete = concrete_of(request.concrete_cover, sheet)
     if practice is TrenchPractice.FORMED:
-        space, width = WORKING_SPACE, envelope + 2 * WORKING_SPACE.value.si
-    else:
-        space = DIRECT_BURIED_SIDE
-        width = max(envelope + 2 * space.value.si, DIRECT_BURIED_LEAST_WIDTH.value.si)
-    sheet.assume(
-        "#/width", sheet.tell.size(width), f"the bank and {space.value} each side: {space.source}", space.source_id
-    )
-    return width
+        return poured(placed, concrete, request.pour_shape, sheet)
+    width = placed.width + 2 * concrete.side
+    if request.width is not None:
+        width = trench_width_of(request.width, width, "width", "narrower_than_the_bank", sheet)
+    return poured_in_trench(placed, concrete, width, request.pour_shape, sheet)
 
 
-def _profile(request: TrenchRequest, below: float) -> list[tuple[float, float]]:
-    """Give (position, depth of the bottom) [m] along the run."""
+def _earth(request: TrenchRequest, sheet: Worksheet) -> EarthCover:
+    """Give the earth over the envelope along the run; refuses stations that do not run from its start to its end."""
+    cover, length = request.cover.si, request.length.si
     if request.stations is None:
-        return [(0.0, request.cover.si + below), (request.length.si, request.cover.si + below)]
-    places = [station.position.si for station in request.stations]
-    rising = all(one < other for one, other in pairwise(places))
-    if not rising or abs(places[0]) > 1e-6 or abs(places[-1] - request.length.si) > 1e-6 * request.length.si:
+        return EarthCover(cover, ((0.0, cover), (length, cover)))
+    along = tuple((station.position.si, station.cover.si) for station in request.stations)
+    rising = all(one < other for (one, _), (other, _) in pairwise(along))
+    start, end = along[0][0], along[-1][0]
+    if not rising or start > 0.0 or over(end, length) or under(end, length):
         raise UnanswerableError(
-            Fault(
-                "#/stations",
+            sheet.fault(
+                "stations",
                 "not_from_start_to_end",
                 "Stations run from 0 to the length of the trench, each beyond the one before.",
                 {"from": 0, "to": {"value": request.length.value, "unit": request.length.unit.value}},
             )
         )
-    return [(place, station.cover.si + below) for place, station in zip(places, request.stations, strict=True)]
+    return EarthCover(cover, along)
+
+
+def assess(request: TrenchRequest, sheet: Worksheet) -> Trench:
+    """Dig the trench of a request."""
+    envelope = _envelope(request, sheet)
+    return dig(request, envelope, _earth(request, sheet), request.length.si, sheet)
+
+
+def tell(found: Trench, telling: Telling) -> TrenchResult:
+    """Put a trench into the caller's units."""
+    size, volume = telling.size, telling.concrete_volume
+    return TrenchResult(
+        width=size(found.width),
+        depth=size(found.depth),
+        excavation_volume=volume(found.excavated),
+        bedding_volume=volume(found.bedding_volume),
+        envelope_volume=volume(found.envelope_volume),
+        select_fill_volume=volume(found.select_fill),
+        backfill_volume=volume(found.backfill),
+        spoil_volume=volume(found.spoil),
+        loose_excavation_volume=volume(found.loose_excavation),
+        warning_tape_length=telling.distance(found.tape_length),
+        warning_tape_depth=size(found.tape_depth),
+    )
 
 
 def compute(request: TrenchRequest, sheet: Worksheet) -> TrenchResult:
     """Give the size of a trench and its volumes."""
-    tell = sheet.tell
-    practice = sheet.settle("#/practice", request.practice, PRACTICE)
-    placed = bank_of(request.bank, sheet)
-    top, bottom, side = _covers(request, practice, sheet)
-    width = _width(request, practice, placed, side, sheet)
-    bedding = sheet.settle("#/bedding", request.bedding, BEDDING[practice]).si
-    slope = sheet.settle("#/side_slope", request.side_slope, SIDE_SLOPE)
-    soil = _SOILS[sheet.settle("#/soil", request.soil, SOIL)]
-    sheet.cite(soil.source)
-    loose = request.loose_per_bank or soil.loose_per_bank
-    compacted = request.compacted_per_bank or soil.compacted_per_bank
-    height = placed.height + top + bottom
-    profile = _profile(request, height + bedding)
-    depth = max(deep for _, deep in profile)
-    length = request.length.si
-    excavated = engineering.excavation(width, slope, profile)
-    bed = engineering.layer(width, slope, 0.0, bedding, length)
-    if practice is TrenchPractice.DIRECT_BURIED:
-        envelope = geometry.duct_area(placed) * length
-    else:
-        envelope = (width if practice is TrenchPractice.TRENCH_FORMED else placed.width + 2 * side) * height * length
-    select = 0.0
-    if request.select_fill is not None:
-        thickness = height + min(request.select_fill.si, min(deep for _, deep in profile) - height - bedding)
-        select = max(0.0, engineering.layer(width, slope, bedding, thickness, length) - envelope)
-    backfill = max(0.0, excavated - bed - envelope - select)
-    overlap = sheet.settle("#/tape_overlap_percent", request.tape_overlap_percent, TAPE_OVERLAP)
-    tape = tape_depth(request.warning_tape_depth, request.cover.si, sheet)
-    sheet.show("V", "prismoids of (B + z d) d", f"B = {width:.5g} m, z = {slope:g}", tell.concrete_volume(excavated))
-    sheet.show(
-        "backfill",
-        "V - bedding - envelope - select fill",
-        f"{excavated:.6g} - {bed:.6g} - {envelope:.6g} - {select:.6g} m3",
-        tell.concrete_volume(backfill),
-    )
-    soil_type = sheet.settle("#/soil_type", request.soil_type, SOIL_TYPE)
-    caution_excavation(soil_type, depth, slope, sheet)
-    caution_utility(request.nearest_utility, sheet)
-    return TrenchResult(
-        width=tell.size(width),
-        depth=tell.size(depth),
-        excavation_volume=tell.concrete_volume(excavated),
-        bedding_volume=tell.concrete_volume(bed),
-        envelope_volume=tell.concrete_volume(envelope),
-        select_fill_volume=tell.concrete_volume(select),
-        backfill_volume=tell.concrete_volume(backfill),
-        spoil_volume=tell.concrete_volume(engineering.spoil(excavated, backfill, loose, compacted)),
-        loose_excavation_volume=tell.concrete_volume(excavated * loose),
-        warning_tape_length=tell.distance(length * (1 + overlap / 100)),
-        warning_tape_depth=tell.size(tape),
-    )
+    return tell(assess(request, sheet), sheet.tell)
 
 
 def _example() -> dict[str, object]:
@@ -244,6 +158,7 @@ def _example() -> dict[str, object]:
         },
         "practice": "formed",
         "concrete_cover": {name: {"value": value, "unit": "in"} for name, value in inches},
+        "pour_shape": "bounding_rectangle",
         "cover": {"value": 30, "unit": "in"},
         "width": {"value": 36, "unit": "in"},
         "bedding": {"value": 0, "unit": "in"},

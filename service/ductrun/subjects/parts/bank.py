@@ -3,25 +3,44 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from typing import Annotated
 
 from msgspec import Meta, Struct
 from pydantic import Field
 
 from ductrun.engineering import bank as engineering
-from ductrun.engineering.rounding import TIE
+from ductrun.engineering.rounding import TIE, under
 from ductrun.kit import answers
 from ductrun.kit.choices import Severity
-from ductrun.kit.defaults import choice, quantity
+from ductrun.kit.defaults import Default, choice, quantity, standing_of
 from ductrun.kit.forms import Clearance, Form, Omissible
-from ductrun.kit.worksheet import Fault, Gathering, UnanswerableError, Worksheet
+from ductrun.kit.telling import Telling
+from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet, text_of
 from ductrun.subjects.parts.choices import BankAlignment, SeparationMeasure
-from ductrun.subjects.parts.conduit import Conduit, outside_diameter
+from ductrun.subjects.parts.conduit import Conduit, ListedConduit, MeasuredConduit, outside_diameter
+from ductrun.tables import TABLES
 from ductrun.units import Length
 
-HORIZONTAL_SEPARATION = quantity("bank.horizontal_separation", Length)
-VERTICAL_SEPARATION = quantity("bank.vertical_separation", Length)
-POWER_SIGNAL_SEPARATION = quantity("bank.power_signal_separation", Length)
+_PUBLISHED = {
+    services: sorted(
+        (row for row in TABLES["duct_separations"] if row.services == services), key=lambda row: row.separation_in
+    )
+    for services in ("like_services", "power_to_signal")
+}
+
+
+def _with_spread(default: Default[Length], services: str) -> Default[Length]:
+    """Tell the published spread with the default."""
+    low, *_, high = _PUBLISHED[services]
+    spread = f"published from {low.separation_in:g} to {high.separation_in:g} in"
+    return replace(default, source=f"{default.source}; {spread}")
+
+
+HORIZONTAL_SEPARATION = _with_spread(quantity("bank.horizontal_separation", Length), "like_services")
+VERTICAL_SEPARATION = _with_spread(quantity("bank.vertical_separation", Length), "like_services")
+POWER_SIGNAL_SEPARATION = _with_spread(quantity("bank.power_signal_separation", Length), "power_to_signal")
+_LEAST = {services: Length.parse(rows[0].separation_in, "in") for services, rows in _PUBLISHED.items()}
 SEPARATION_MEASURE = choice("bank.separation_measure", SeparationMeasure)
 ALIGNMENT = choice("bank.alignment", BankAlignment)
 
@@ -82,13 +101,14 @@ def caution_overhang(tiers: Sequence[int], sheet: Worksheet) -> None:
                 "derived",
                 tiers[index],
                 tiers[index - 1],
+                pointer=f"tiers/{index}",
             )
 
 
-def _check_lists(bank: DuctBank, pointer: str) -> None:
+def _check_lists(bank: DuctBank, sheet: Worksheet) -> None:
     faults = [
-        Fault(
-            f"{pointer}/{name}",
+        sheet.fault(
+            name,
             "one_for_each_tier",
             f"Give one for each of the {len(bank.tiers)} tiers.",
             {"items": len(bank.tiers)},
@@ -97,8 +117,8 @@ def _check_lists(bank: DuctBank, pointer: str) -> None:
         if given is not None and len(given) != len(bank.tiers)
     ]
     faults += [
-        Fault(
-            f"{pointer}/signal_ducts/{index}",
+        sheet.fault(
+            f"signal_ducts/{index}",
             "more_than_the_tier",
             f"The tier has {ducts} ducts; no more can carry signals.",
             {"maximum": ducts},
@@ -110,30 +130,61 @@ def _check_lists(bank: DuctBank, pointer: str) -> None:
         raise UnanswerableError(*faults)
 
 
-def bank_of(bank: DuctBank, sheet: Worksheet, pointer: str = "#/bank") -> engineering.Bank:
-    """Place the ducts of a bank; refuses separations in which ducts would overlap."""
-    _check_lists(bank, pointer)
+def conduits_of(bank: DuctBank, sheet: Worksheet) -> list[tuple[ListedConduit | MeasuredConduit, Worksheet]]:
+    """Give the conduit of every tier with the sheet of its place, or the one of all tiers alone."""
+    if bank.tier_conduits is None:
+        return [(bank.conduit, sheet.within("conduit"))]
+    return [(conduit, sheet.within(f"tier_conduits/{index}")) for index, conduit in enumerate(bank.tier_conduits)]
+
+
+def _diameters(bank: DuctBank, sheet: Worksheet) -> list[float]:
+    """Give the outside diameter of the ducts of every tier [m]."""
     faults = Gathering()
     diameters: list[float] = []
-    conduits = bank.tier_conduits or [bank.conduit]
-    for index, conduit in enumerate(conduits):
-        where = f"{pointer}/tier_conduits/{index}" if bank.tier_conduits else f"{pointer}/conduit"
+    for conduit, place in conduits_of(bank, sheet):
         with faults:
-            diameters.append(outside_diameter(conduit, sheet.within(where)))
+            diameters.append(outside_diameter(conduit, place))
     faults.stop()
-    if bank.tier_conduits is None:
-        diameters *= len(bank.tiers)
+    return diameters if bank.tier_conduits is not None else diameters * len(bank.tiers)
+
+
+def _caution_separations(gaps: engineering.Gaps, sheet: Worksheet) -> None:
+    """Caution where ducts lie closer than any publication on file has them."""
+    for member, gap, services in (
+        ("horizontal_separation", gaps.across, "like_services"),
+        ("vertical_separation", gaps.between, "like_services"),
+        ("power_signal_separation", gaps.power_signal, "power_to_signal"),
+    ):
+        if under(gap, _LEAST[services].si):
+            row, told, least = _PUBLISHED[services][0], sheet.tell.size(gap), sheet.tell.given(_LEAST[services])
+            sheet.cite(row.source)
+            sheet.find(
+                Severity.CAUTION,
+                "closer_than_published",
+                f"Ducts lie {text_of(told)} clear of each other, less than the {text_of(least)} that is the least on "
+                f"file for {services.replace('_', ' ')}: what is placed around them may not fill the gap, and they "
+                "warm each other.",
+                standing_of(row),
+                told,
+                least,
+                pointer=member,
+            )
+
+
+def bank_of(bank: DuctBank, sheet: Worksheet) -> engineering.Bank:
+    """Place the ducts of a bank; refuses separations in which ducts would overlap."""
+    _check_lists(bank, sheet)
+    diameters = _diameters(bank, sheet)
     signal = bank.signal_ducts or [0] * len(bank.tiers)
-    across = sheet.settle(f"{pointer}/horizontal_separation", bank.horizontal_separation, HORIZONTAL_SEPARATION).si
-    between = sheet.settle(f"{pointer}/vertical_separation", bank.vertical_separation, VERTICAL_SEPARATION).si
+    across = sheet.settle("horizontal_separation", bank.horizontal_separation, HORIZONTAL_SEPARATION).si
+    between = sheet.settle("vertical_separation", bank.vertical_separation, VERTICAL_SEPARATION).si
     mixed = across
     if any(signal):
-        given = bank.power_signal_separation
-        mixed = sheet.settle(f"{pointer}/power_signal_separation", given, POWER_SIGNAL_SEPARATION).si
-    measure = sheet.settle(f"{pointer}/separation_measure", bank.separation_measure, SEPARATION_MEASURE)
+        mixed = sheet.settle("power_signal_separation", bank.power_signal_separation, POWER_SIGNAL_SEPARATION).si
+    measure = sheet.settle("separation_measure", bank.separation_measure, SEPARATION_MEASURE)
     alignment = ALIGNMENT.value
     if len(set(bank.tiers)) > 1 or len(set(diameters)) > 1 or any(signal):
-        alignment = sheet.settle(f"{pointer}/alignment", bank.alignment, ALIGNMENT)
+        alignment = sheet.settle("alignment", bank.alignment, ALIGNMENT)
     placed = engineering.place(
         [engineering.Tier(*tier) for tier in zip(bank.tiers, diameters, signal, strict=True)],
         across,
@@ -142,22 +193,23 @@ def bank_of(bank: DuctBank, sheet: Worksheet, pointer: str = "#/bank") -> engine
         engineering.Alignment(alignment),
         center_to_center=measure is SeparationMeasure.CENTER_TO_CENTER,
     )
-    if engineering.smallest_gap(placed) < -TIE:
+    if min(placed.gaps) < -TIE:
         raise UnanswerableError(
-            Fault(
-                f"{pointer}/horizontal_separation",
+            sheet.fault(
+                "horizontal_separation",
                 "ducts_overlap",
                 "Measured between centers, the separations are smaller than the ducts: they would overlap.",
                 {"above": {"value": sheet.tell.size(max(diameters)).value, "unit": sheet.tell.size(0.0).unit}},
             )
         )
     caution_overhang(bank.tiers, sheet)
+    _caution_separations(placed.gaps, sheet)
     return placed
 
 
-def told_ducts(bank: engineering.Bank, sheet: Worksheet) -> list[PlacedDuct]:
+def told_ducts(bank: engineering.Bank, tell: Telling) -> list[PlacedDuct]:
     """Tell where every duct lies."""
-    size = sheet.tell.size
+    size = tell.size
     return [
         PlacedDuct(duct.tier + 1, size(duct.x), size(duct.y), size(duct.diameter), duct.signal) for duct in bank.ducts
     ]

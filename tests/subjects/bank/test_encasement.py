@@ -1,0 +1,129 @@
+"""Concrete around a bank: stepped and mixed banks, bars, color, aggregate."""
+
+from __future__ import annotations
+
+import copy
+from typing import Any
+
+import pytest
+
+from tests.asking import EXAMPLES, ask, codes, problem, quantity, result
+
+
+def example(name: str, **changes: Any) -> dict[str, Any]:
+    return copy.deepcopy(EXAMPLES[name]) | changes
+
+
+def banked(name: str, bank: dict[str, Any], **changes: Any) -> dict[str, Any]:
+    request = example(name, **changes)
+    request["bank"] |= bank
+    return request
+
+
+def refused(name: str, request: dict[str, Any]) -> dict[str, str]:
+    return {str(error.pointer): error.code for error in problem(name, request).errors or ()}
+
+
+def test_a_stepped_pour_takes_less_than_its_rectangle() -> None:
+    stepped = result("encasement", banked("encasement", {"tiers": [3, 3, 1]}, pour_shape="stepped"))
+    rectangle = result("encasement", banked("encasement", {"tiers": [3, 3, 1]}))
+    assert stepped["gross_volume"]["value"] < rectangle["gross_volume"]["value"]
+    assert stepped["duct_volume"] == rectangle["duct_volume"]
+    equal = result("encasement", example("encasement", pour_shape="stepped"))["net_volume"]["value"]
+    assert equal == pytest.approx(result("encasement", example("encasement"))["net_volume"]["value"])
+    trench = example("encasement", pour_shape="stepped", trench_width=quantity(36, "in"))
+    assert refused("encasement", trench) == {"#/pour_shape": "not_with_a_trench_form"}
+
+
+def test_mixed_conduits_and_signal_ducts_widen_the_envelope() -> None:
+    small = {"kind": "listed", "type": "pvc_schedule_40", "trade_size": "2"}
+    large = EXAMPLES["encasement"]["bank"]["conduit"]
+    found = result("encasement", banked("encasement", {"tier_conduits": [large, large, small]}))
+    assert found["envelope_height"]["value"] == pytest.approx(3 + 4.5 + 2 + 4.5 + 2 + 2.375 + 3)
+    assert [duct["outside_diameter"]["value"] for duct in found["ducts"]] == pytest.approx([4.5] * 6 + [2.375] * 3)
+    signals = banked(
+        "encasement", {"signal_ducts": [0, 0, 1], "power_signal_separation": quantity(12, "in"), "alignment": "left"}
+    )
+    assert result("encasement", signals)["envelope_width"]["value"] == pytest.approx(23.5 + 10)
+
+
+def test_reinforcing_by_hand() -> None:
+    bars = {
+        "bar_count": 4,
+        "bar_size": "no_4",
+        "lap_length": quantity(20, "in"),
+        "stock_length": quantity(20, "ft"),
+        "tie_size": "no_3",
+        "tie_spacing": quantity(1, "ft"),
+        "edge_cover": quantity(3, "in"),
+    }
+    found = result("encasement", example("encasement", length=quantity(100, "ft"), reinforcing=bars))["reinforcing"]
+    # (100 - 1.667) / (20 - 1.667) = 5.36: six bars, five laps, in each of four lines
+    assert found["lap_count"] == 20
+    assert found["longitudinal_length"]["value"] == pytest.approx(400 + 20 * 20 / 12)
+    assert found["tie_count"] == 101
+    assert found["tie_length"]["value"] == pytest.approx(101 * 2 * (23.5 + 23.5 - 12) / 12)
+    assert found["mass"]["value"] == pytest.approx(
+        (400 + 400 / 12) * 0.668 + 101 * 2 * 35 / 12 * 0.376  # ASTM A615, from memory
+    )
+    short = ask("encasement", example("encasement", reinforcing={"bar_count": 4, "bar_size": "no_4"}))
+    assumed = {place: assumption["value"] for assumption in short["assumptions"] for place in assumption["pointers"]}
+    assert "#/reinforcing/lap_length" not in assumed
+    assert assumed["#/reinforcing/lap_diameter_ratio"] == 40
+    assert short["result"]["reinforcing"]["lap_length"] == {"value": pytest.approx(20), "unit": "in"}
+    longer = {"bar_count": 4, "bar_size": "no_4", "lap_diameter_ratio": 60}
+    found = result("encasement", example("encasement", reinforcing=longer))["reinforcing"]
+    assert found["lap_length"] == {"value": pytest.approx(30), "unit": "in"}
+    assert refused("encasement", example("encasement", reinforcing=bars | {"edge_cover": quantity(12, "in")})) == {
+        "#/reinforcing/edge_cover": "does_not_fit"
+    }
+
+
+def test_red_color_is_dosed_on_the_cement_and_capped() -> None:
+    def colored(percent: float) -> dict[str, Any]:
+        cement = quantity(564, "lb/yd3")
+        return ask("encasement", example("encasement", pigment_percent=percent, cement_content=cement))
+
+    net = result("encasement", example("encasement"))["net_volume"]["value"]
+    assert colored(5)["result"]["pigment_mass"]["value"] == pytest.approx(net * 564 * 0.05)
+    assert "pigment_dose" in codes(colored(11), "violation")
+    assert "pigment_dose" in codes(colored(0.5), "caution")
+    assert "pigment_dose" not in codes(colored(5))
+
+
+def test_aggregate_must_pass_three_quarters_of_the_gap() -> None:
+    assert "aggregate_too_large" not in codes(
+        ask("encasement", example("encasement", maximum_aggregate=quantity(1.5, "in")))
+    )
+    assert "aggregate_too_large" in codes(
+        ask("encasement", example("encasement", maximum_aggregate=quantity(1.6, "in"))), "caution"
+    )
+
+
+def test_a_trench_that_is_the_form_sets_the_width_and_the_waste() -> None:
+    request = {"length": quantity(100, "ft"), "bank": example("encasement")["bank"]}
+    formed, trench = ask("encasement", request), ask("encasement", request | {"trench_width": quantity(30, "in")})
+    assert trench["result"]["envelope_width"]["value"] == pytest.approx(30)
+    assert trench["result"]["gross_volume"]["value"] > formed["result"]["gross_volume"]["value"]
+    waste = [
+        next(assumption["value"] for assumption in answer["assumptions"] if "#/waste_percent" in assumption["pointers"])
+        for answer in (formed, trench)
+    ]
+    assert waste == [5, 10]
+
+
+def test_thin_cover_is_a_caution() -> None:
+    cover = {side: quantity(1.5, "in") for side in ("top", "bottom", "side")}
+    answer = ask("encasement", example("encasement", concrete_cover=cover))
+    assert codes(answer).count("thin_envelope") == 3
+
+
+def test_a_lap_as_long_as_a_bar_is_refused() -> None:
+    bars = {"bar_count": 4, "bar_size": "no_4", "lap_length": quantity(20, "ft"), "stock_length": quantity(20, "ft")}
+    assert refused("encasement", example("encasement", reinforcing=bars)) == {
+        "#/reinforcing/lap_length": "does_not_fit"
+    }
+
+
+def test_wet_concrete_and_floating_ducts_are_always_cautioned() -> None:
+    assert {"wet_concrete", "empty_ducts_float"} <= set(codes(ask("encasement", example("encasement")), "caution"))

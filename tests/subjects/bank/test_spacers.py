@@ -1,0 +1,98 @@
+"""Spacers: stations by distance and by stick, pieces of stepped banks, what is cautioned."""
+
+from __future__ import annotations
+
+import copy
+from typing import Any
+
+import pytest
+
+from tests.asking import EXAMPLES, ask, codes, quantity, result
+
+
+def example(name: str, **changes: Any) -> dict[str, Any]:
+    return copy.deepcopy(EXAMPLES[name]) | changes
+
+
+def without(name: str, *fields: str) -> dict[str, Any]:
+    return {key: value for key, value in example(name).items() if key not in fields}
+
+
+def test_two_readings_of_a_specification_differ_by_one_station() -> None:
+    by_distance = result("spacers", example("spacers"))
+    request = example("spacers", interval={"kind": "per_stick", "count": 2, "stick_length": quantity(10, "ft")})
+    del request["end_offset"]
+    assert by_distance["station_count"] == result("spacers", request)["station_count"] + 1
+
+
+def test_a_segment_that_shares_an_end_leaves_that_station_to_its_neighbor() -> None:
+    whole = result("spacers", example("spacers"))["station_count"]
+    parts = [
+        result("spacers", example("spacers", length=quantity(length, "ft"), shared_end_count=shared))["station_count"]
+        for length, shared in ((100, 0), (150, 1), (50, 1))
+    ]
+    assert sum(parts) == whole
+
+
+def test_a_preset_is_the_interval_of_its_specification() -> None:
+    request = example("spacers", interval={"kind": "preset", "preset": "cegs_4ft"})
+    answer = ask("spacers", request)
+    assert answer["result"]["station_count"] == 76
+    [note] = [found for found in answer["findings"] if found["code"] == "preset_interval"]
+    assert "CEGS-16526A" in note["source"]
+    practice = ask("spacers", request | {"interval": {"kind": "preset", "preset": "trade_6ft"}})
+    [note] = [found for found in practice["findings"] if found["code"] == "preset_interval"]
+    assert "common practice" in note["source"]
+    request = example("spacers", interval={"kind": "preset", "preset": "trade_two_per_10ft"})
+    del request["end_offset"]
+    assert result("spacers", request)["station_count"] == 60
+
+
+def test_whole_tier_and_whole_bank_pieces() -> None:
+    request = example("spacers", top_closure="cap")
+    del request["ducts_per_spacer"]
+    tier = ask("spacers", request | {"piece_system": "whole_tier"})
+    stations = tier["result"]["station_count"]
+    assert [tier["result"][f"{kind}_count"] for kind in ("base_spacer", "intermediate_spacer", "top_piece")] == [
+        stations,
+        2 * stations,
+        stations,
+    ]
+    assert "tiers_not_staggered" in codes(tier)
+    whole = result("spacers", request | {"piece_system": "whole_bank"})
+    assert whole["total_count"] == 2 * stations
+
+
+def test_stations_on_the_joints_are_a_caution() -> None:
+    assert "stations_on_joints" in codes(ask("spacers", example("spacers", stick_length=quantity(20, "ft"))))
+    clear = example("spacers", stick_length=quantity(20, "ft"), end_offset=quantity(2.5, "ft"))
+    assert "stations_on_joints" not in codes(ask("spacers", clear))
+
+
+def test_a_tier_wider_than_the_one_below_is_a_caution() -> None:
+    assert "tier_overhangs" in codes(ask("spacers", example("spacers", tiers=[2, 3])), "caution")
+
+
+def test_spacers_by_stick_need_no_end_offset() -> None:
+    request = without("spacers", "end_offset")
+    request["interval"] = {"kind": "per_stick", "count": 2, "stick_length": quantity(10, "ft")}
+    answer = ask("spacers", request, "working=true")
+    assert answer["result"]["station_count"] == 60
+    assert answer["result"]["actual_spacing"]["value"] == pytest.approx(5)
+
+
+def test_stations_far_apart_are_a_caution() -> None:
+    interval = {"kind": "distance", "distance": quantity(12, "ft")}
+    assert "spacing_beyond_published" in codes(ask("spacers", example("spacers", interval=interval)), "caution")
+
+
+def test_a_single_station_has_no_spacing() -> None:
+    found = result("spacers", example("spacers", length=quantity(1, "ft"), end_offset=quantity(0.5, "ft")))
+    assert found["station_count"] == 1
+    assert "actual_spacing" not in found
+
+
+def test_top_pieces_close_the_stacks() -> None:
+    closed = result("spacers", example("spacers", top_closure="cap"))
+    assert closed["top_piece_count"] == 3 * closed["station_count"]
+    assert closed["total_count"] == 11 * closed["station_count"]

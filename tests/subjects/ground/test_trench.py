@@ -1,0 +1,170 @@
+"""A trench by hand: its volumes, its width by practice, and what its depth asks for."""
+
+from __future__ import annotations
+
+import copy
+from typing import Any
+
+import pytest
+
+from tests.asking import EXAMPLES, ask, codes, problem, quantity, result
+
+
+def example(name: str, **changes: Any) -> dict[str, Any]:
+    return copy.deepcopy(EXAMPLES[name]) | changes
+
+
+def refused(name: str, request: dict[str, Any]) -> dict[str, str]:
+    return {str(error.pointer): error.code for error in problem(name, request).errors or ()}
+
+
+def test_a_trench_by_hand() -> None:
+    """Derived: 36 in wide, 30 + 17 in deep, 300 ft; a bank of 3 by 2 trade 4 in 3 in of concrete."""
+    found = result("trench", example("trench"))
+    assert found["depth"]["value"] == pytest.approx(47)
+    assert found["excavation_volume"]["value"] == pytest.approx(3 * 47 / 12 * 300 / 27)
+    envelope = 23.5 / 12 * 17 / 12 * 300 / 27
+    assert found["envelope_volume"]["value"] == pytest.approx(envelope)
+    assert found["backfill_volume"]["value"] == pytest.approx(3 * 47 / 12 * 300 / 27 - envelope)
+    assert found["spoil_volume"]["value"] == pytest.approx(
+        (found["excavation_volume"]["value"] - found["backfill_volume"]["value"] / 0.9) * 1.25
+    )
+
+
+def test_bedding_envelope_select_fill_and_backfill_are_the_excavation() -> None:
+    for slope in (0, 1):
+        request = example("trench", select_fill=quantity(6, "in"), bedding=quantity(3, "in"), side_slope=slope)
+        found = result("trench", request)
+        parts = [found[f"{name}_volume"]["value"] for name in ("bedding", "envelope", "select_fill", "backfill")]
+        assert min(parts) > 0
+        assert sum(parts) == pytest.approx(found["excavation_volume"]["value"])
+
+
+def test_the_width_follows_the_practice() -> None:
+    request = example("trench")
+    del request["width"]
+    assert result("trench", request)["width"]["value"] == pytest.approx(23.5 + 12)
+    assert result("trench", request | {"practice": "trench_formed"})["width"]["value"] == pytest.approx(23.5)
+    del request["concrete_cover"]
+    direct = request | {"practice": "direct_buried"}
+    assert result("trench", direct)["width"]["value"] == pytest.approx(17.5 + 6)
+    assert refused("trench", example("trench", practice="direct_buried")) == {"#/concrete_cover": "contradiction"}
+    assert refused("trench", example("trench", width=quantity(20, "in"))) == {"#/width/value": "narrower_than_the_bank"}
+
+
+def test_a_trench_of_varying_depth_runs_from_start_to_end() -> None:
+    def station(feet: float, inches: float) -> dict[str, Any]:
+        return {"position": quantity(feet, "ft"), "cover": quantity(inches, "in")}
+
+    level = result("trench", example("trench"))["excavation_volume"]["value"]
+    varying = example("trench", stations=[station(0, 30), station(150, 42), station(300, 30)])
+    found = result("trench", varying)
+    assert found["depth"]["value"] == pytest.approx(59)
+    assert found["excavation_volume"]["value"] == pytest.approx(level + 3 * 0.5 * 300 / 27)
+    for stations in (
+        [station(0, 30), station(200, 30)],
+        [station(10, 30), station(300, 30)],
+        [station(0, 30), station(0, 36), station(300, 30)],
+    ):
+        assert refused("trench", example("trench", stations=stations)) == {"#/stations": "not_from_start_to_end"}
+
+
+def test_a_deep_trench_brings_the_cautions_of_its_depth() -> None:
+    def at(inches: float, **changes: Any) -> list[str]:
+        return codes(ask("trench", example("trench", cover=quantity(inches, "in"), **changes)), "caution")
+
+    assert at(30) == ["excavation_safety"]
+    assert at(31) == ["needs_egress", "excavation_safety"]
+    assert "needs_protection" in at(43)
+    assert "needs_protection" not in at(43, side_slope=1.5)
+    assert "needs_protection" not in at(43, soil_type="stable_rock")
+    assert "needs_an_engineer" in at(223)
+
+
+def test_tape_and_neighbors_are_watched() -> None:
+    shallow = ask("trench", example("trench", cover=quantity(18, "in")))
+    assert "tape_close_to_the_bank" in codes(shallow, "caution")
+    assert shallow["result"]["warning_tape_depth"]["value"] == pytest.approx(9)
+    near = ask("trench", example("trench", nearest_utility=quantity(6, "in")))
+    assert "close_to_another_utility" in codes(near, "caution")
+    assert "close_to_another_utility" not in codes(ask("trench", example("trench", nearest_utility=quantity(12, "in"))))
+    deep = ask("trench", example("trench", warning_tape_depth=quantity(18, "in")))
+    assert deep["result"]["warning_tape_depth"]["value"] == pytest.approx(18)
+    assert "tape_close_to_the_bank" not in codes(deep)
+    assert "tape_close_to_the_bank" in codes(
+        ask("trench", example("trench", warning_tape_depth=quantity(20, "in"))), "caution"
+    )
+
+
+def test_an_excavation_is_always_cautioned_once() -> None:
+    assert codes(ask("trench", example("trench")), "caution").count("excavation_safety") == 1
+
+
+def assumed(request: dict[str, Any]) -> dict[str, Any]:
+    return {place: one["value"] for one in ask("trench", request)["assumptions"] for place in one["pointers"]}
+
+
+def test_the_tape_depth_is_assumed() -> None:
+    request = example("trench")
+    del request["warning_tape_depth"]
+    assert assumed(request) == {"#/warning_tape_depth": quantity(12, "in")}
+
+
+@pytest.mark.parametrize(
+    ("practice", "rows"),
+    [
+        ("formed", {"#/working_space": quantity(6, "in")}),
+        ("trench_formed", {}),
+        ("direct_buried", {"#/working_space": quantity(3, "in"), "#/least_width": quantity(12, "in")}),
+    ],
+)
+def test_a_width_by_practice_assumes_the_room_beside_the_bank_and_not_the_width(
+    practice: str, rows: dict[str, Any]
+) -> None:
+    request = example("trench", practice=practice)
+    del request["width"]
+    if practice == "direct_buried":
+        del request["concrete_cover"]
+    assert assumed(request) == rows
+
+
+def test_the_room_beside_the_bank_and_the_least_width_may_be_given() -> None:
+    request = example("trench", working_space=quantity(9, "in"))
+    assert result("trench", request)["width"]["value"] == pytest.approx(36)
+    del request["width"]
+    assert result("trench", request)["width"]["value"] == pytest.approx(23.5 + 18)
+    del request["concrete_cover"]
+    narrow = request | {"practice": "direct_buried", "working_space": quantity(0, "in")}
+    assert result("trench", narrow | {"least_width": quantity(1, "in")})["width"]["value"] == pytest.approx(17.5)
+    assert result("trench", narrow | {"least_width": quantity(24, "in")})["width"]["value"] == pytest.approx(24)
+
+
+def test_a_stepped_pour_takes_the_same_ground_as_its_concrete() -> None:
+    """Derived: trade 4, tiers of 3 and 1 in 3 in of concrete over 323 ft: 23.5 in x 10.5 in and 10.5 in x 6.5 in."""
+    bank = example("trench")["bank"] | {"tiers": [3, 1]}
+    common = {"length": quantity(323, "ft"), "bank": bank, "concrete_cover": example("trench")["concrete_cover"]}
+    poured = result("encasement", common | {"pour_shape": "stepped"})
+    dug = result("trench", common | {"pour_shape": "stepped", "cover": quantity(30, "in")})
+    by_hand = (23.5 * 10.5 + 10.5 * 6.5) / 144 * 323 / 27
+    assert poured["gross_volume"]["value"] == pytest.approx(by_hand)
+    assert dug["envelope_volume"]["value"] == pytest.approx(by_hand)
+    parts = [dug[f"{name}_volume"]["value"] for name in ("bedding", "envelope", "select_fill", "backfill")]
+    assert sum(parts) == pytest.approx(dug["excavation_volume"]["value"])
+
+
+def test_only_a_formed_pour_steps_with_the_tiers() -> None:
+    stepped = example("trench", pour_shape="stepped")
+    assert refused("trench", stepped | {"practice": "trench_formed"}) == {"#/pour_shape": "not_with_a_trench_form"}
+    assert refused("trench", stepped | {"practice": "direct_buried"}) == {
+        "#/pour_shape": "contradiction",
+        "#/concrete_cover": "contradiction",
+    }
+
+
+def test_what_a_depth_asks_for_is_told_with_the_depth_it_begins_at() -> None:
+    findings = ask("trench", example("trench", cover=quantity(31, "in")))["findings"]
+    [egress] = [found for found in findings if found["code"] == "needs_egress"]
+    assert (egress["actual"]["value"], egress["limit"]) == (pytest.approx(48), quantity(4, "ft"))
+    assert egress["pointer"] == "#/cover"
+    assert "within 25 ft" in egress["message"]
+    assert "29 CFR 1926 Subpart P" in egress["source"]

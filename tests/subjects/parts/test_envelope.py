@@ -1,0 +1,85 @@
+"""One envelope: what encasement pours is what trench leaves room for."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from tests.asking import EXAMPLES, ask, codes, quantity, result
+
+CONDUITS = st.sampled_from(
+    [{"kind": "listed", "type": "pvc_schedule_40", "trade_size": size} for size in ("2", "4", "6")]
+)
+INCHES = st.floats(min_value=0, max_value=12).map(lambda inches: quantity(inches, "in"))
+SIDES = st.fixed_dictionaries({}, optional={"top": INCHES, "bottom": INCHES, "side": INCHES})
+
+
+@st.composite
+def banks(draw: st.DrawFn) -> dict[str, Any]:
+    tiers = draw(st.lists(st.integers(1, 5), min_size=1, max_size=5))
+    bank = {
+        "conduit": draw(CONDUITS),
+        "tiers": tiers,
+        "horizontal_separation": draw(INCHES),
+        "vertical_separation": draw(INCHES),
+    }
+    if draw(st.booleans()):
+        bank["tier_conduits"] = [draw(CONDUITS) for _ in tiers]
+    if draw(st.booleans()):
+        bank["signal_ducts"] = [draw(st.integers(0, ducts)) for ducts in tiers]
+        bank["alignment"] = draw(st.sampled_from(["centered", "left", "right"]))
+    return bank
+
+
+@given(
+    bank=banks(),
+    practice=st.sampled_from(["formed", "trench_formed", "direct_buried"]),
+    shape=st.sampled_from([None, "bounding_rectangle", "stepped"]),
+    concrete=SIDES,
+    feet=st.floats(min_value=1, max_value=2000),
+    wider=st.sampled_from([None, 0, 3, 24]),
+)
+def test_trench_and_encasement_agree_on_the_envelope(
+    bank: dict[str, Any], practice: str, shape: str | None, concrete: dict[str, Any], feet: float, wider: float | None
+) -> None:
+    common: dict[str, Any] = {"length": quantity(feet, "ft"), "bank": bank}
+    if practice != "direct_buried":
+        common["concrete_cover"] = concrete
+    if shape is not None and (practice == "formed" or shape != "stepped"):
+        common["pour_shape"] = shape
+    digging = common | {"practice": practice, "cover": quantity(30, "in")}
+    least = result("encasement", common)["envelope_width"]["value"] if practice != "direct_buried" else 0
+    if wider is not None and practice != "direct_buried":
+        digging["width"] = quantity(least + wider, "in")
+    dug = result("trench", digging)
+    if practice == "trench_formed":
+        common["trench_width"] = dug["width"]
+    poured = result("encasement", common)
+    taken = "duct_volume" if practice == "direct_buried" else "gross_volume"
+    assert dug["envelope_volume"]["value"] == pytest.approx(poured[taken]["value"])
+    rest = [dug[f"{name}_volume"]["value"] for name in ("bedding", "envelope", "select_fill", "backfill")]
+    assert sum(rest) == pytest.approx(dug["excavation_volume"]["value"])
+
+
+@pytest.mark.parametrize("name", ["encasement", "trench"])
+def test_concrete_thinner_than_the_least_envelope_is_cautioned_side_by_side(name: str) -> None:
+    thin = EXAMPLES[name] | {"concrete_cover": {"top": quantity(1.5, "in"), "side": quantity(2, "in")}}
+    [found] = [finding for finding in ask(name, thin)["findings"] if finding["code"] == "thin_envelope"]
+    assert (found["pointer"], found["limit"]) == ("#/concrete_cover/top", quantity(2, "in"))
+    assert "thin_envelope" not in codes(ask(name, EXAMPLES[name]))
+
+
+@pytest.mark.parametrize("name", ["encasement", "trench"])
+def test_the_published_spread_is_told_with_a_concrete_cover_that_is_assumed(name: str) -> None:
+    request = {key: value for key, value in EXAMPLES[name].items() if key not in ("concrete_cover", "pour_shape")}
+    told = {place: one for one in ask(name, request)["assumptions"] for place in one["pointers"]}
+    assert set(told) == {
+        "#/concrete_cover/top",
+        "#/concrete_cover/bottom",
+        "#/concrete_cover/side",
+        "#/pour_shape",
+    }
+    assert told["#/concrete_cover/top"]["source"].endswith("published from 2 to 3 in")
