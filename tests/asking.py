@@ -24,7 +24,7 @@ def complete(operation: str, request: Any) -> Any:
     """Give a request completed with what is assumed of it."""
     one = next(one for one in OPERATIONS if one.name == operation)
     sheet = Worksheet(US)
-    one.compute(reader_of(one.request)(json.dumps(request).encode()), sheet)
+    one.assess(reader_of(one.request)(json.dumps(request).encode()), sheet)
     return completed(request, sheet.book)
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import asyncio
+import dataclasses
 import json
 import socket
 import subprocess
@@ -154,20 +155,11 @@ def test_the_same_operation_answers_behind_a_prefix() -> None:
 def test_a_result_that_is_not_finite_never_leaves_the_service() -> None:
     real = next(operation for operation in OPERATIONS if operation.name == "expansion")
 
-    def overflowing(request: Any, sheet: Any) -> Any:
-        computed = real.compute(request, sheet)
-        return replace(computed, length_change=type(computed.length_change)(float("nan"), "in"))
+    def overflowing(assessed: Any, telling: Any) -> Any:
+        told = real.tell(assessed, telling)
+        return replace(told, length_change=type(told.length_change)(float("nan"), "in"))
 
-    broken: Operation[Any, Any] = Operation(
-        real.name,
-        real.operation_id,
-        real.summary,
-        real.description,
-        real.request,
-        real.result,
-        overflowing,
-        real.example,
-    )
+    broken: Operation[Any, Any, Any] = dataclasses.replace(real, tell=overflowing)
     with pytest.raises(ArithmeticError, match="not finite"):
         answer_to(broken)(json.dumps(real.example).encode(), read_query(b""))
 

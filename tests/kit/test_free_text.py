@@ -41,13 +41,23 @@ class Echo(Struct):
     counts: list[int]
 
 
-def compute(request: Any, _sheet: Worksheet) -> Echo:
+def assess(request: Any, _sheet: Worksheet) -> Echo:
     given = [request.name, request.note, *(part.name for part in request.parts)]
     return Echo([text for text in given if text is not None], [part.count for part in request.parts])
 
 
 ANSWER = answer_to(
-    Operation("echo", "echo_texts", "Echo", "Gives texts back.", Whole, Echo, compute, {"name": "a", "parts": []})
+    Operation(
+        "echo",
+        "echo_texts",
+        "Echo",
+        "Gives texts back.",
+        Whole,
+        Echo,
+        assess,
+        lambda echo, _telling: echo,
+        {"name": "a", "parts": []},
+    )
 )
 PIECES = [*':"{}[],\\ aé', "\U0001f600", '":1,"', "\\u003a"]
 HOSTILE = st.lists(st.sampled_from(PIECES), min_size=1, max_size=12).map("".join)

@@ -30,10 +30,10 @@ from ductrun.tables import TABLES
 _encode: Callable[[Any], bytes] = json.Encoder().encode
 
 
-def answer_to(operation: Operation[Any, Any]) -> Callable[[bytes, Chosen], bytes]:
+def answer_to(operation: Operation[Any, Any, Any]) -> Callable[[bytes, Chosen], bytes]:
     """Give the function from a body to the bytes of its answer; it raises ProblemRaised."""
     read = reader_of(operation.request)
-    compute = operation.compute
+    assess, tell = operation.assess, operation.tell
 
     def answer(body: bytes, chosen: Chosen) -> bytes:
         try:
@@ -42,7 +42,7 @@ def answer_to(operation: Operation[Any, Any]) -> Callable[[bytes, Chosen], bytes
             request = _read_slowly(operation.request, body)
         sheet = Worksheet(chosen.telling, working=chosen.working)
         try:
-            result = compute(request, sheet)
+            result = tell(assess(request, sheet), sheet.tell)
         except UnanswerableError as error:
             raise ProblemRaised("unanswerable", str(error)[:2000], errors_of_faults(error.faults)) from None
         book, assumptions = sheet.book, sheet.assumptions
@@ -94,7 +94,7 @@ def _refusal(assumptions: Sequence[Assumption]) -> ProblemRaised:
 class Calculation:
     """The endpoint of one operation."""
 
-    def __init__(self, operation: Operation[Any, Any], max_body_bytes: int) -> None:
+    def __init__(self, operation: Operation[Any, Any, Any], max_body_bytes: int) -> None:
         """Prepare everything that does not depend on the request."""
         self.answer = answer_to(operation)
         self.max_body_bytes = max_body_bytes

@@ -49,7 +49,7 @@ professional decide.
 """
 
 
-def _answer_of(operation: Operation[Any, Any]) -> type[msgspec.Struct]:
+def _answer_of(operation: Operation[Any, Any, Any]) -> type[msgspec.Struct]:
     return msgspec.defstruct(
         f"{stem(operation)}Answer",
         [

@@ -23,7 +23,7 @@ class AssumptionPolicy(Code):
     REFUSE = "refuse"
 
 
-def stem(operation: Operation[Any, Any]) -> str:
+def stem(operation: Operation[Any, Any, Any]) -> str:
     """Give the common beginning of an operation's schema names: FillRequest, FillResult, FillAnswer."""
     return operation.result.__name__.removesuffix("Result")
 
@@ -70,7 +70,7 @@ def _post(
     }
 
 
-def calculation_options(operation: Operation[Any, Any]) -> dict[str, Any]:
+def calculation_options(operation: Operation[Any, Any, Any]) -> dict[str, Any]:
     """Give what FastAPI needs to put a calculation into the contract."""
     body = {
         "schema": {"$ref": f"#/components/schemas/{operation.request.__name__}"},

@@ -9,15 +9,21 @@ from typing import Any, Generic, TypeVar
 from msgspec import Struct
 
 from ductrun.kit.forms import Form
+from ductrun.kit.telling import Telling
 from ductrun.kit.worksheet import Worksheet
 
 Request = TypeVar("Request", bound=Form)
+Assessment = TypeVar("Assessment")
 Result = TypeVar("Result", bound=Struct)
 
 
 @dataclass(frozen=True, slots=True)
-class Operation(Generic[Request, Result]):
-    """One calculation: its name in the path, its models, the pure function between them, a complete example."""
+class Operation(Generic[Request, Assessment, Result]):
+    """One calculation: its name in the path, its models, the pure functions between them, a complete example.
+
+    `assess` makes numbers in SI out of a request and writes on the sheet; `tell` puts them into the units of the
+    answer.
+    """
 
     name: str
     operation_id: str
@@ -25,5 +31,6 @@ class Operation(Generic[Request, Result]):
     description: str
     request: type[Request]
     result: type[Result]
-    compute: Callable[[Request, Worksheet], Result]
+    assess: Callable[[Request, Worksheet], Assessment]
+    tell: Callable[[Assessment, Telling], Result]
     example: dict[str, Any]

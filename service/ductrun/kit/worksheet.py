@@ -127,8 +127,6 @@ class Worksheet:
 
     def pointer(self, member: str = "") -> str:
         """Give the JSON pointer of a member of this part, of the part itself without one."""
-        if member.startswith("#"):
-            member = member[2:]
         return f"{self.place}/{member}" if member else self.place
 
     @property

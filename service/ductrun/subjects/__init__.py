@@ -10,7 +10,7 @@ from ductrun.subjects.ground import cover, trench
 from ductrun.subjects.movement import expansion, supports
 from ductrun.subjects.pulling import pull_plan, pull_tension
 
-OPERATIONS: tuple[Operation[Any, Any], ...] = (
+OPERATIONS: tuple[Operation[Any, Any, Any], ...] = (
     permitted_use.OPERATION,
     fill.OPERATION,
     conduit_size.OPERATION,

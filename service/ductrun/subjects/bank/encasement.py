@@ -95,11 +95,6 @@ def tell(found: Encasement, telling: Telling) -> EncasementResult:
     )
 
 
-def compute(request: EncasementRequest, sheet: Worksheet) -> EncasementResult:
-    """Give the envelope of a bank, its concrete, and what to order."""
-    return tell(assess(request, sheet), sheet.tell)
-
-
 OPERATION = Operation(
     name="encasement",
     operation_id="calculate_encasement",
@@ -108,7 +103,8 @@ OPERATION = Operation(
     "with waste, truck loads, bags and mass; formed, or with the trench as the form.",
     request=EncasementRequest,
     result=EncasementResult,
-    compute=compute,
+    assess=assess,
+    tell=tell,
     example={
         "length": {"value": 323, "unit": "ft"},
         "bank": {

@@ -87,11 +87,6 @@ def _told_tier(number: int, tier: Tier, telling: Telling) -> TierUplift:
     )
 
 
-def compute(request: FlotationRequest, sheet: Worksheet) -> FlotationResult:
-    """Give the uplift of a bank, and the anchors that hold it."""
-    return tell(assess(request, sheet), sheet.tell)
-
-
 OPERATION = Operation(
     name="flotation",
     operation_id="calculate_flotation",
@@ -100,7 +95,8 @@ OPERATION = Operation(
     "groundwater, per duct, tier and station, for the live lift of a pour, and the anchors that hold it.",
     request=FlotationRequest,
     result=FlotationResult,
-    compute=compute,
+    assess=assess,
+    tell=tell,
     example={
         "bank": {
             "conduit": {"kind": "listed", "type": "pvc_schedule_40", "trade_size": "4"},

@@ -57,11 +57,6 @@ def tell(found: Spacers, telling: Telling) -> SpacersResult:
     )
 
 
-def compute(request: SpacersRequest, sheet: Worksheet) -> SpacersResult:
-    """Count the stations of a run and the pieces at each."""
-    return tell(assess(request, sheet), sheet.tell)
-
-
 OPERATION = Operation(
     name="spacers",
     operation_id="calculate_spacers",
@@ -70,7 +65,8 @@ OPERATION = Operation(
     "station fewer), and the base, intermediate and top pieces for rectangular and stepped banks.",
     request=SpacersRequest,
     result=SpacersResult,
-    compute=compute,
+    assess=assess,
+    tell=tell,
     example={
         "length": {"value": 300, "unit": "ft"},
         "tiers": [3, 3, 2],

@@ -249,11 +249,6 @@ def assess(request: JointsRequest, sheet: Worksheet) -> Joined:
     return join(request, Ducts(row, request.duct_count, request.length.si, elbows), sheet)
 
 
-def compute(request: JointsRequest, sheet: Worksheet) -> JointsResult:
-    """Join the ducts of a request, and tell it."""
-    return tell(assess(request, sheet), sheet.tell)
-
-
 OPERATION = Operation(
     name="joints",
     operation_id="calculate_joints",
@@ -262,7 +257,8 @@ OPERATION = Operation(
     "they take and how long a joint must set.",
     request=JointsRequest,
     result=JointsResult,
-    compute=compute,
+    assess=assess,
+    tell=tell,
     example={
         "conduit": {"kind": "listed", "type": "pvc_schedule_40", "trade_size": "4"},
         "length": {"value": 323, "unit": "ft"},

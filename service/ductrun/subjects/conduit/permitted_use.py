@@ -180,11 +180,6 @@ def tell(judged: Judged, _telling: Telling) -> PermittedUseResult:
     return PermittedUseResult(judged.forbidden_count == 0, [JudgedUse(*use) for use in judged.uses])
 
 
-def compute(request: PermittedUseRequest, sheet: Worksheet) -> PermittedUseResult:
-    """Judge the uses of a request, and tell it."""
-    return tell(assess(request, sheet), sheet.tell)
-
-
 OPERATION = Operation(
     name="permitted-use",
     operation_id="judge_permitted_use",
@@ -193,7 +188,8 @@ OPERATION = Operation(
     "a building, where it is exposed to damage and more, each with its rule.",
     request=PermittedUseRequest,
     result=PermittedUseResult,
-    compute=compute,
+    assess=assess,
+    tell=tell,
     example={
         "type": "pvc_schedule_40",
         "uses": ["direct_burial", "concrete_encasement", "emerging_from_grade"],

@@ -142,11 +142,6 @@ def tell(counted: Counted, telling: Telling) -> ConductorCountResult:
     )
 
 
-def compute(request: ConductorCountRequest, sheet: Worksheet) -> ConductorCountResult:
-    """Count the conductors of a request in its conduit, and tell it."""
-    return tell(assess(request, sheet), sheet.tell)
-
-
 OPERATION = Operation(
     name="conductor-count",
     operation_id="calculate_conductor_count",
@@ -155,7 +150,8 @@ OPERATION = Operation(
     "70, Annex C count them: 40 percent for three or more, else 31 for two, else 53 for one, each with the 0.8 rule.",
     request=ConductorCountRequest,
     result=ConductorCountResult,
-    compute=compute,
+    assess=assess,
+    tell=tell,
     example={
         "conduit": {"kind": "listed", "type": "emt", "trade_size": "1"},
         "conductor": {"kind": "listed", "insulation": "THHN", "size": "12 AWG"},

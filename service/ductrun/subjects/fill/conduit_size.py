@@ -245,11 +245,6 @@ def _told(candidate: Candidate, conductors: ConductorSet, telling: Telling) -> S
     )
 
 
-def compute(request: ConduitSizeRequest, sheet: Worksheet) -> ConduitSizeResult:
-    """Size the conduit of a request, and tell it."""
-    return tell(assess(request, sheet), sheet.tell)
-
-
 OPERATION = Operation(
     name="conduit-size",
     operation_id="calculate_conduit_size",
@@ -258,7 +253,8 @@ OPERATION = Operation(
     "the next one up, and what one conductor more or one conductor size larger would do.",
     request=ConduitSizeRequest,
     result=ConduitSizeResult,
-    compute=compute,
+    assess=assess,
+    tell=tell,
     example={
         "type": "pvc_schedule_40",
         "conductors": [

@@ -215,11 +215,6 @@ def tell(filled: Filled, telling: Telling) -> FillResult:
     )
 
 
-def compute(request: FillRequest, sheet: Worksheet) -> FillResult:
-    """Hold the conductors of a request in its conduit, and tell it."""
-    return tell(assess(request, sheet), sheet.tell)
-
-
 OPERATION = Operation(
     name="fill",
     operation_id="calculate_fill",
@@ -228,7 +223,8 @@ OPERATION = Operation(
     "percentage that applies, the 0.8 rule for equal conductors, the nipple, the jam ratio, the smallest size.",
     request=FillRequest,
     result=FillResult,
-    compute=compute,
+    assess=assess,
+    tell=tell,
     example={
         "conduit": {"kind": "listed", "type": "pvc_schedule_40", "trade_size": "3"},
         "conductors": [

@@ -220,11 +220,6 @@ def tell(found: Cover, telling: Telling) -> CoverResult:
     )
 
 
-def compute(request: CoverRequest, sheet: Worksheet) -> CoverResult:
-    """Give the least cover of underground wiring."""
-    return tell(assess(request, sheet), sheet.tell)
-
-
 OPERATION = Operation(
     name="cover",
     operation_id="calculate_cover",
@@ -233,7 +228,8 @@ OPERATION = Operation(
     "from, and whether concrete is needed or changes it.",
     request=CoverRequest,
     result=CoverResult,
-    compute=compute,
+    assess=assess,
+    tell=tell,
     example={
         "wiring_method": "nonmetallic_raceway",
         "location": "street_road_driveway_parking_lot",

@@ -140,11 +140,6 @@ def tell(found: Trench, telling: Telling) -> TrenchResult:
     )
 
 
-def compute(request: TrenchRequest, sheet: Worksheet) -> TrenchResult:
-    """Give the size of a trench and its volumes."""
-    return tell(assess(request, sheet), sheet.tell)
-
-
 def _example() -> dict[str, object]:
     inches: Sequence[tuple[str, float]] = (("top", 3), ("bottom", 3), ("side", 3))
     return {
@@ -178,6 +173,7 @@ OPERATION = Operation(
     "select fill, native backfill compacted, spoil loose, for even or varying depth and sloped sides.",
     request=TrenchRequest,
     result=TrenchResult,
-    compute=compute,
+    assess=assess,
+    tell=tell,
     example=_example(),
 )

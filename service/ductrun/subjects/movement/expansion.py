@@ -235,11 +235,6 @@ def assess(request: ExpansionRequest, sheet: Worksheet) -> Movement:
     return move(request, coefficient, runs, seen, sheet)
 
 
-def compute(request: ExpansionRequest, sheet: Worksheet) -> ExpansionResult:
-    """Give the movement of the runs of a request, and tell it."""
-    return tell(assess(request, sheet), sheet.tell)
-
-
 OPERATION = Operation(
     name="expansion",
     operation_id="calculate_expansion",
@@ -248,7 +243,8 @@ OPERATION = Operation(
     "for an expansion fitting, how many fittings and where, and how far open to set each, by either convention.",
     request=ExpansionRequest,
     result=ExpansionResult,
-    compute=compute,
+    assess=assess,
+    tell=tell,
     example={
         "material": "pvc",
         "length": {"value": 380, "unit": "ft"},

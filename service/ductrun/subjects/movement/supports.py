@@ -180,11 +180,6 @@ def tell(supported: Supported, telling: Telling) -> SupportsResult:
     )
 
 
-def compute(request: SupportsRequest, sheet: Worksheet) -> SupportsResult:
-    """Support the run of a request, and tell it."""
-    return tell(assess(request, sheet), sheet.tell)
-
-
 OPERATION = Operation(
     name="supports",
     operation_id="calculate_supports",
@@ -193,7 +188,8 @@ OPERATION = Operation(
     "where each goes, the end straps within 3 ft of the terminations.",
     request=SupportsRequest,
     result=SupportsResult,
-    compute=compute,
+    assess=assess,
+    tell=tell,
     example={
         "conduit": {"kind": "listed", "type": "pvc_schedule_40", "trade_size": "2"},
         "length": {"value": 100, "unit": "ft"},

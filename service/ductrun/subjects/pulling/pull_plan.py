@@ -174,11 +174,6 @@ def _report_impossible(
     return index
 
 
-def compute(request: PullPlanRequest, sheet: Worksheet) -> PullPlanResult:
-    """Assess a plan and tell it."""
-    return tell(assess(request, sheet), sheet.tell)
-
-
 OPERATION = Operation(
     name="pull-plan",
     operation_id="calculate_pull_plan",
@@ -188,6 +183,7 @@ OPERATION = Operation(
     "bend forbids any plan.",
     request=PullPlanRequest,
     result=PullPlanResult,
-    compute=compute,
+    assess=assess,
+    tell=tell,
     example=PULL_TENSION.example | {"box_positions": {"kind": "between_sections"}},
 )

@@ -153,11 +153,6 @@ def _better_end(
     return PullDirection.REVERSED, reason
 
 
-def compute(request: PullTensionRequest, sheet: Worksheet) -> PullTensionResult:
-    """Assess a pull and tell it."""
-    return tell(assess(request, sheet), sheet.tell)
-
-
 OPERATION = Operation(
     name="pull-tension",
     operation_id="calculate_pull_tension",
@@ -167,7 +162,8 @@ OPERATION = Operation(
     "pressure, brake, bends, jam ratio and clearance against their limits.",
     request=PullTensionRequest,
     result=PullTensionResult,
-    compute=compute,
+    assess=assess,
+    tell=tell,
     example={
         "conduit": {"kind": "listed", "type": "pvc_schedule_40", "trade_size": "5"},
         "cables": [
