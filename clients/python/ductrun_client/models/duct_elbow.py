@@ -22,13 +22,13 @@ class DuctElbow:
     Attributes:
         angle (Angle): An angle with its unit.
         count (int): How many in each duct.
-        radius (Length): A length with its unit.
+        radius (Length | Unset): A length with its unit.
         tangent (Length | Unset): A length with its unit.
     """
 
     angle: Angle
     count: int
-    radius: Length
+    radius: Length | Unset = UNSET
     tangent: Length | Unset = UNSET
 
     def to_dict(self) -> dict[str, Any]:
@@ -36,7 +36,9 @@ class DuctElbow:
 
         count = self.count
 
-        radius = self.radius.to_dict()
+        radius: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.radius, Unset):
+            radius = self.radius.to_dict()
 
         tangent: dict[str, Any] | Unset = UNSET
         if not isinstance(self.tangent, Unset):
@@ -48,9 +50,10 @@ class DuctElbow:
             {
                 "angle": angle,
                 "count": count,
-                "radius": radius,
             }
         )
+        if radius is not UNSET:
+            field_dict["radius"] = radius
         if tangent is not UNSET:
             field_dict["tangent"] = tangent
 
@@ -66,7 +69,12 @@ class DuctElbow:
 
         count = d.pop("count")
 
-        radius = Length.from_dict(d.pop("radius"))
+        _radius = d.pop("radius", UNSET)
+        radius: Length | Unset
+        if isinstance(_radius, Unset):
+            radius = UNSET
+        else:
+            radius = Length.from_dict(_radius)
 
         _tangent = d.pop("tangent", UNSET)
         tangent: Length | Unset

@@ -30,8 +30,8 @@ class EncasementRequest:
         length (Length): A length with its unit.
         bag_mass (Mass | Unset): A mass with its unit; a force is not a mass: see Force.
         cement_content (Density | Unset): A mass per volume with its unit.
+        concrete_cover (ConcreteCover | Unset): Concrete outside the ducts.
         concrete_density (Density | Unset): A mass per volume with its unit.
-        cover (ConcreteCover | Unset): Concrete outside the ducts.
         maximum_aggregate (Length | Unset): A length with its unit.
         order_increment (Volume | Unset): A volume with its unit.
         pigment_percent (float | Unset): Color in percent of the mass of cement, for a marked mix.
@@ -46,8 +46,8 @@ class EncasementRequest:
     length: Length
     bag_mass: Mass | Unset = UNSET
     cement_content: Density | Unset = UNSET
+    concrete_cover: ConcreteCover | Unset = UNSET
     concrete_density: Density | Unset = UNSET
-    cover: ConcreteCover | Unset = UNSET
     maximum_aggregate: Length | Unset = UNSET
     order_increment: Volume | Unset = UNSET
     pigment_percent: float | Unset = UNSET
@@ -70,13 +70,13 @@ class EncasementRequest:
         if not isinstance(self.cement_content, Unset):
             cement_content = self.cement_content.to_dict()
 
+        concrete_cover: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.concrete_cover, Unset):
+            concrete_cover = self.concrete_cover.to_dict()
+
         concrete_density: dict[str, Any] | Unset = UNSET
         if not isinstance(self.concrete_density, Unset):
             concrete_density = self.concrete_density.to_dict()
-
-        cover: dict[str, Any] | Unset = UNSET
-        if not isinstance(self.cover, Unset):
-            cover = self.cover.to_dict()
 
         maximum_aggregate: dict[str, Any] | Unset = UNSET
         if not isinstance(self.maximum_aggregate, Unset):
@@ -118,10 +118,10 @@ class EncasementRequest:
             field_dict["bag_mass"] = bag_mass
         if cement_content is not UNSET:
             field_dict["cement_content"] = cement_content
+        if concrete_cover is not UNSET:
+            field_dict["concrete_cover"] = concrete_cover
         if concrete_density is not UNSET:
             field_dict["concrete_density"] = concrete_density
-        if cover is not UNSET:
-            field_dict["cover"] = cover
         if maximum_aggregate is not UNSET:
             field_dict["maximum_aggregate"] = maximum_aggregate
         if order_increment is not UNSET:
@@ -170,19 +170,19 @@ class EncasementRequest:
         else:
             cement_content = Density.from_dict(_cement_content)
 
+        _concrete_cover = d.pop("concrete_cover", UNSET)
+        concrete_cover: ConcreteCover | Unset
+        if isinstance(_concrete_cover, Unset):
+            concrete_cover = UNSET
+        else:
+            concrete_cover = ConcreteCover.from_dict(_concrete_cover)
+
         _concrete_density = d.pop("concrete_density", UNSET)
         concrete_density: Density | Unset
         if isinstance(_concrete_density, Unset):
             concrete_density = UNSET
         else:
             concrete_density = Density.from_dict(_concrete_density)
-
-        _cover = d.pop("cover", UNSET)
-        cover: ConcreteCover | Unset
-        if isinstance(_cover, Unset):
-            cover = UNSET
-        else:
-            cover = ConcreteCover.from_dict(_cover)
 
         _maximum_aggregate = d.pop("maximum_aggregate", UNSET)
         maximum_aggregate: Length | Unset
@@ -235,8 +235,8 @@ class EncasementRequest:
             length=length,
             bag_mass=bag_mass,
             cement_content=cement_content,
+            concrete_cover=concrete_cover,
             concrete_density=concrete_density,
-            cover=cover,
             maximum_aggregate=maximum_aggregate,
             order_increment=order_increment,
             pigment_percent=pigment_percent,

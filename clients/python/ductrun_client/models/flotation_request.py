@@ -30,6 +30,7 @@ class FlotationRequest:
         bottom_cover (Length | Unset): A length with its unit.
         cable_mass_per_length (MassPerLength | Unset): A mass per length with its unit.
         contents (DuctContents | Unset): Contents of ducts.
+        duct_density (Density | Unset): A mass per volume with its unit.
         duct_mass_per_length (MassPerLength | Unset): A mass per length with its unit.
         fluid_density (Density | Unset): A mass per volume with its unit.
         length (Length | Unset): A length with its unit.
@@ -44,6 +45,7 @@ class FlotationRequest:
     bottom_cover: Length | Unset = UNSET
     cable_mass_per_length: MassPerLength | Unset = UNSET
     contents: DuctContents | Unset = UNSET
+    duct_density: Density | Unset = UNSET
     duct_mass_per_length: MassPerLength | Unset = UNSET
     fluid_density: Density | Unset = UNSET
     length: Length | Unset = UNSET
@@ -70,6 +72,10 @@ class FlotationRequest:
         contents: str | Unset = UNSET
         if not isinstance(self.contents, Unset):
             contents = self.contents.value
+
+        duct_density: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.duct_density, Unset):
+            duct_density = self.duct_density.to_dict()
 
         duct_mass_per_length: dict[str, Any] | Unset = UNSET
         if not isinstance(self.duct_mass_per_length, Unset):
@@ -112,6 +118,8 @@ class FlotationRequest:
             field_dict["cable_mass_per_length"] = cable_mass_per_length
         if contents is not UNSET:
             field_dict["contents"] = contents
+        if duct_density is not UNSET:
+            field_dict["duct_density"] = duct_density
         if duct_mass_per_length is not UNSET:
             field_dict["duct_mass_per_length"] = duct_mass_per_length
         if fluid_density is not UNSET:
@@ -168,6 +176,13 @@ class FlotationRequest:
         else:
             contents = DuctContents(_contents)
 
+        _duct_density = d.pop("duct_density", UNSET)
+        duct_density: Density | Unset
+        if isinstance(_duct_density, Unset):
+            duct_density = UNSET
+        else:
+            duct_density = Density.from_dict(_duct_density)
+
         _duct_mass_per_length = d.pop("duct_mass_per_length", UNSET)
         duct_mass_per_length: MassPerLength | Unset
         if isinstance(_duct_mass_per_length, Unset):
@@ -218,6 +233,7 @@ class FlotationRequest:
             bottom_cover=bottom_cover,
             cable_mass_per_length=cable_mass_per_length,
             contents=contents,
+            duct_density=duct_density,
             duct_mass_per_length=duct_mass_per_length,
             fluid_density=fluid_density,
             length=length,

@@ -24,19 +24,19 @@ class FlotationResult:
     Attributes:
         full_uplift_per_length (ForcePerLength): A force per length with its unit; sidewall pressure is one.
         hold_down_per_station (Force): A force with its unit; tension is a force.
-        tie_down_count (int): Anchors at each station.
         tiers (list[TierUplift]):
         uplift_per_length (ForcePerLength): A force per length with its unit; sidewall pressure is one.
         uplift_per_station (Force): A force with its unit; tension is a force.
-        total_tie_down_count (int | Unset): Anchors of the run, if its length is given.
+        tie_down_count (int | Unset): Anchors at each station, if the capacity of one is given.
+        total_tie_down_count (int | Unset): Anchors of the run, if its length is given as well.
     """
 
     full_uplift_per_length: ForcePerLength
     hold_down_per_station: Force
-    tie_down_count: int
     tiers: list[TierUplift]
     uplift_per_length: ForcePerLength
     uplift_per_station: Force
+    tie_down_count: int | Unset = UNSET
     total_tie_down_count: int | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
@@ -44,8 +44,6 @@ class FlotationResult:
         full_uplift_per_length = self.full_uplift_per_length.to_dict()
 
         hold_down_per_station = self.hold_down_per_station.to_dict()
-
-        tie_down_count = self.tie_down_count
 
         tiers = []
         for tiers_item_data in self.tiers:
@@ -56,6 +54,8 @@ class FlotationResult:
 
         uplift_per_station = self.uplift_per_station.to_dict()
 
+        tie_down_count = self.tie_down_count
+
         total_tie_down_count = self.total_tie_down_count
 
         field_dict: dict[str, Any] = {}
@@ -64,12 +64,13 @@ class FlotationResult:
             {
                 "full_uplift_per_length": full_uplift_per_length,
                 "hold_down_per_station": hold_down_per_station,
-                "tie_down_count": tie_down_count,
                 "tiers": tiers,
                 "uplift_per_length": uplift_per_length,
                 "uplift_per_station": uplift_per_station,
             }
         )
+        if tie_down_count is not UNSET:
+            field_dict["tie_down_count"] = tie_down_count
         if total_tie_down_count is not UNSET:
             field_dict["total_tie_down_count"] = total_tie_down_count
 
@@ -86,8 +87,6 @@ class FlotationResult:
 
         hold_down_per_station = Force.from_dict(d.pop("hold_down_per_station"))
 
-        tie_down_count = d.pop("tie_down_count")
-
         tiers = []
         _tiers = d.pop("tiers")
         for tiers_item_data in _tiers:
@@ -99,15 +98,17 @@ class FlotationResult:
 
         uplift_per_station = Force.from_dict(d.pop("uplift_per_station"))
 
+        tie_down_count = d.pop("tie_down_count", UNSET)
+
         total_tie_down_count = d.pop("total_tie_down_count", UNSET)
 
         flotation_result = cls(
             full_uplift_per_length=full_uplift_per_length,
             hold_down_per_station=hold_down_per_station,
-            tie_down_count=tie_down_count,
             tiers=tiers,
             uplift_per_length=uplift_per_length,
             uplift_per_station=uplift_per_station,
+            tie_down_count=tie_down_count,
             total_tie_down_count=total_tie_down_count,
         )
 

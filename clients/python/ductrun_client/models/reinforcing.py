@@ -23,6 +23,7 @@ class Reinforcing:
         bar_count (int): Longitudinal bars.
         bar_size (BarSize): Reinforcing bars.
         edge_cover (Length | Unset): A length with its unit.
+        lap_diameter_ratio (float | Unset): Lap over the diameter of a bar, where lap_length is left out.
         lap_length (Length | Unset): A length with its unit.
         stock_length (Length | Unset): A length with its unit.
         tie_size (BarSize | Unset): Reinforcing bars.
@@ -32,6 +33,7 @@ class Reinforcing:
     bar_count: int
     bar_size: BarSize
     edge_cover: Length | Unset = UNSET
+    lap_diameter_ratio: float | Unset = UNSET
     lap_length: Length | Unset = UNSET
     stock_length: Length | Unset = UNSET
     tie_size: BarSize | Unset = UNSET
@@ -45,6 +47,8 @@ class Reinforcing:
         edge_cover: dict[str, Any] | Unset = UNSET
         if not isinstance(self.edge_cover, Unset):
             edge_cover = self.edge_cover.to_dict()
+
+        lap_diameter_ratio = self.lap_diameter_ratio
 
         lap_length: dict[str, Any] | Unset = UNSET
         if not isinstance(self.lap_length, Unset):
@@ -72,6 +76,8 @@ class Reinforcing:
         )
         if edge_cover is not UNSET:
             field_dict["edge_cover"] = edge_cover
+        if lap_diameter_ratio is not UNSET:
+            field_dict["lap_diameter_ratio"] = lap_diameter_ratio
         if lap_length is not UNSET:
             field_dict["lap_length"] = lap_length
         if stock_length is not UNSET:
@@ -98,6 +104,8 @@ class Reinforcing:
             edge_cover = UNSET
         else:
             edge_cover = Length.from_dict(_edge_cover)
+
+        lap_diameter_ratio = d.pop("lap_diameter_ratio", UNSET)
 
         _lap_length = d.pop("lap_length", UNSET)
         lap_length: Length | Unset
@@ -131,6 +139,7 @@ class Reinforcing:
             bar_count=bar_count,
             bar_size=bar_size,
             edge_cover=edge_cover,
+            lap_diameter_ratio=lap_diameter_ratio,
             lap_length=lap_length,
             stock_length=stock_length,
             tie_size=tie_size,

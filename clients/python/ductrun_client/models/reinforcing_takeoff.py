@@ -20,6 +20,7 @@ class ReinforcingTakeoff:
 
     Attributes:
         lap_count (int): Laps of all longitudinal bars.
+        lap_length (Length): A length with its unit.
         longitudinal_length (Length): A length with its unit.
         mass (Mass): A mass with its unit; a force is not a mass: see Force.
         tie_count (int): Ties along the pour.
@@ -27,6 +28,7 @@ class ReinforcingTakeoff:
     """
 
     lap_count: int
+    lap_length: Length
     longitudinal_length: Length
     mass: Mass
     tie_count: int
@@ -35,6 +37,8 @@ class ReinforcingTakeoff:
 
     def to_dict(self) -> dict[str, Any]:
         lap_count = self.lap_count
+
+        lap_length = self.lap_length.to_dict()
 
         longitudinal_length = self.longitudinal_length.to_dict()
 
@@ -49,6 +53,7 @@ class ReinforcingTakeoff:
         field_dict.update(
             {
                 "lap_count": lap_count,
+                "lap_length": lap_length,
                 "longitudinal_length": longitudinal_length,
                 "mass": mass,
                 "tie_count": tie_count,
@@ -66,6 +71,8 @@ class ReinforcingTakeoff:
         d = dict(src_dict)
         lap_count = d.pop("lap_count")
 
+        lap_length = Length.from_dict(d.pop("lap_length"))
+
         longitudinal_length = Length.from_dict(d.pop("longitudinal_length"))
 
         mass = Mass.from_dict(d.pop("mass"))
@@ -76,6 +83,7 @@ class ReinforcingTakeoff:
 
         reinforcing_takeoff = cls(
             lap_count=lap_count,
+            lap_length=lap_length,
             longitudinal_length=longitudinal_length,
             mass=mass,
             tie_count=tie_count,

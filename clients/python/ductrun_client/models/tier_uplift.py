@@ -8,6 +8,7 @@ from attrs import field as _attrs_field
 
 if TYPE_CHECKING:
     from ..models.force_per_length import ForcePerLength
+    from ..models.mass_per_length import MassPerLength
 
 
 T = TypeVar("T", bound="TierUplift")
@@ -19,12 +20,14 @@ class TierUplift:
 
     Attributes:
         duct_count (int):
+        mass_per_length (MassPerLength): A mass per length with its unit.
         tier (int): Tier, from 1 at the bottom.
         uplift (ForcePerLength): A force per length with its unit; sidewall pressure is one.
         uplift_per_duct (ForcePerLength): A force per length with its unit; sidewall pressure is one.
     """
 
     duct_count: int
+    mass_per_length: MassPerLength
     tier: int
     uplift: ForcePerLength
     uplift_per_duct: ForcePerLength
@@ -32,6 +35,8 @@ class TierUplift:
 
     def to_dict(self) -> dict[str, Any]:
         duct_count = self.duct_count
+
+        mass_per_length = self.mass_per_length.to_dict()
 
         tier = self.tier
 
@@ -44,6 +49,7 @@ class TierUplift:
         field_dict.update(
             {
                 "duct_count": duct_count,
+                "mass_per_length": mass_per_length,
                 "tier": tier,
                 "uplift": uplift,
                 "uplift_per_duct": uplift_per_duct,
@@ -55,9 +61,12 @@ class TierUplift:
     @classmethod
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
         from ..models.force_per_length import ForcePerLength  # noqa: PLC0415
+        from ..models.mass_per_length import MassPerLength  # noqa: PLC0415
 
         d = dict(src_dict)
         duct_count = d.pop("duct_count")
+
+        mass_per_length = MassPerLength.from_dict(d.pop("mass_per_length"))
 
         tier = d.pop("tier")
 
@@ -67,6 +76,7 @@ class TierUplift:
 
         tier_uplift = cls(
             duct_count=duct_count,
+            mass_per_length=mass_per_length,
             tier=tier,
             uplift=uplift,
             uplift_per_duct=uplift_per_duct,

@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, Any, TypeVar
 from attrs import define as _attrs_define
 
 from ..models.excavation_soil_type import ExcavationSoilType
+from ..models.pour_shape import PourShape
 from ..models.soil_kind import SoilKind
 from ..models.trench_practice import TrenchPractice
 from ..types import UNSET, Unset
@@ -31,8 +32,10 @@ class TrenchRequest:
         bedding (Length | Unset): A length with its unit.
         compacted_per_bank (float | Unset): Compacted volume of one in the bank, in place of the soil's.
         concrete_cover (ConcreteCover | Unset): Concrete outside the ducts.
+        least_width (Length | Unset): A length with its unit.
         loose_per_bank (float | Unset): Loose volume of one in the bank, in place of the soil's.
         nearest_utility (Length | Unset): A length with its unit.
+        pour_shape (PourShape | Unset): Whether concrete fills the bounding rectangle or steps with the tiers.
         practice (TrenchPractice | Unset): Practices of laying a bank in its trench.
         select_fill (Length | Unset): A length with its unit.
         side_slope (float | Unset): Side of the trench, horizontal for one vertical.
@@ -42,6 +45,7 @@ class TrenchRequest:
         tape_overlap_percent (float | Unset): Extra warning tape.
         warning_tape_depth (Length | Unset): A length with its unit.
         width (Length | Unset): A length with its unit.
+        working_space (Length | Unset): A length with its unit.
     """
 
     bank: DuctBank
@@ -50,8 +54,10 @@ class TrenchRequest:
     bedding: Length | Unset = UNSET
     compacted_per_bank: float | Unset = UNSET
     concrete_cover: ConcreteCover | Unset = UNSET
+    least_width: Length | Unset = UNSET
     loose_per_bank: float | Unset = UNSET
     nearest_utility: Length | Unset = UNSET
+    pour_shape: PourShape | Unset = UNSET
     practice: TrenchPractice | Unset = UNSET
     select_fill: Length | Unset = UNSET
     side_slope: float | Unset = UNSET
@@ -61,6 +67,7 @@ class TrenchRequest:
     tape_overlap_percent: float | Unset = UNSET
     warning_tape_depth: Length | Unset = UNSET
     width: Length | Unset = UNSET
+    working_space: Length | Unset = UNSET
 
     def to_dict(self) -> dict[str, Any]:
         bank = self.bank.to_dict()
@@ -79,11 +86,19 @@ class TrenchRequest:
         if not isinstance(self.concrete_cover, Unset):
             concrete_cover = self.concrete_cover.to_dict()
 
+        least_width: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.least_width, Unset):
+            least_width = self.least_width.to_dict()
+
         loose_per_bank = self.loose_per_bank
 
         nearest_utility: dict[str, Any] | Unset = UNSET
         if not isinstance(self.nearest_utility, Unset):
             nearest_utility = self.nearest_utility.to_dict()
+
+        pour_shape: str | Unset = UNSET
+        if not isinstance(self.pour_shape, Unset):
+            pour_shape = self.pour_shape.value
 
         practice: str | Unset = UNSET
         if not isinstance(self.practice, Unset):
@@ -120,6 +135,10 @@ class TrenchRequest:
         if not isinstance(self.width, Unset):
             width = self.width.to_dict()
 
+        working_space: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.working_space, Unset):
+            working_space = self.working_space.to_dict()
+
         field_dict: dict[str, Any] = {}
 
         field_dict.update(
@@ -135,10 +154,14 @@ class TrenchRequest:
             field_dict["compacted_per_bank"] = compacted_per_bank
         if concrete_cover is not UNSET:
             field_dict["concrete_cover"] = concrete_cover
+        if least_width is not UNSET:
+            field_dict["least_width"] = least_width
         if loose_per_bank is not UNSET:
             field_dict["loose_per_bank"] = loose_per_bank
         if nearest_utility is not UNSET:
             field_dict["nearest_utility"] = nearest_utility
+        if pour_shape is not UNSET:
+            field_dict["pour_shape"] = pour_shape
         if practice is not UNSET:
             field_dict["practice"] = practice
         if select_fill is not UNSET:
@@ -157,6 +180,8 @@ class TrenchRequest:
             field_dict["warning_tape_depth"] = warning_tape_depth
         if width is not UNSET:
             field_dict["width"] = width
+        if working_space is not UNSET:
+            field_dict["working_space"] = working_space
 
         return field_dict
 
@@ -190,6 +215,13 @@ class TrenchRequest:
         else:
             concrete_cover = ConcreteCover.from_dict(_concrete_cover)
 
+        _least_width = d.pop("least_width", UNSET)
+        least_width: Length | Unset
+        if isinstance(_least_width, Unset):
+            least_width = UNSET
+        else:
+            least_width = Length.from_dict(_least_width)
+
         loose_per_bank = d.pop("loose_per_bank", UNSET)
 
         _nearest_utility = d.pop("nearest_utility", UNSET)
@@ -198,6 +230,13 @@ class TrenchRequest:
             nearest_utility = UNSET
         else:
             nearest_utility = Length.from_dict(_nearest_utility)
+
+        _pour_shape = d.pop("pour_shape", UNSET)
+        pour_shape: PourShape | Unset
+        if isinstance(_pour_shape, Unset):
+            pour_shape = UNSET
+        else:
+            pour_shape = PourShape(_pour_shape)
 
         _practice = d.pop("practice", UNSET)
         practice: TrenchPractice | Unset
@@ -254,6 +293,13 @@ class TrenchRequest:
         else:
             width = Length.from_dict(_width)
 
+        _working_space = d.pop("working_space", UNSET)
+        working_space: Length | Unset
+        if isinstance(_working_space, Unset):
+            working_space = UNSET
+        else:
+            working_space = Length.from_dict(_working_space)
+
         trench_request = cls(
             bank=bank,
             cover=cover,
@@ -261,8 +307,10 @@ class TrenchRequest:
             bedding=bedding,
             compacted_per_bank=compacted_per_bank,
             concrete_cover=concrete_cover,
+            least_width=least_width,
             loose_per_bank=loose_per_bank,
             nearest_utility=nearest_utility,
+            pour_shape=pour_shape,
             practice=practice,
             select_fill=select_fill,
             side_slope=side_slope,
@@ -272,6 +320,7 @@ class TrenchRequest:
             tape_overlap_percent=tape_overlap_percent,
             warning_tape_depth=warning_tape_depth,
             width=width,
+            working_space=working_space,
         )
 
         return trench_request
