@@ -33,7 +33,9 @@ class EncasementRequest(Encasing):
         examples=[{"value": 323, "unit": "ft"}],
     )
     bank: DuctBank = Field(description="The duct bank.")
-    concrete_cover: Omissible[ConcreteCover] = Field(default=None, description="Concrete outside the ducts.")
+    concrete_cover: Omissible[ConcreteCover] = Field(
+        default=None, description="Concrete above, below and beside the ducts."
+    )
     trench_width: Omissible[TrenchWidth] = Field(
         default=None,
         description="Width of the trench, when the trench is the form; leave out for a formed pour.",
