@@ -68,7 +68,7 @@ def test_exact_factors_are_exact() -> None:
         "lb": 0.45359237,
         "gal_us": 0.003785411784,
     }
-    scales = {code.value: code.scale for units in UNIT_CODES.values() for code in units}
+    scales = {code.text: code.scale for units in UNIT_CODES.values() for code in units}
     assert {code: scales[code] for code in exact} == exact
 
 
