@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import cache
 from typing import Any, TypeVar
 
 from msgspec import Struct, defstruct
@@ -20,6 +21,7 @@ class UnitSystem(Code):
     METRIC = "metric"
 
 
+@cache
 def _record_of(dimension: type[Quantity]) -> type[Struct]:
     """Give the record of a told quantity: it is written and not computed with, so it has no value in SI."""
     return defstruct(dimension.__name__, [], bases=(AnyQuantity,), frozen=True, gc=False)
@@ -36,7 +38,8 @@ def _scale(dimension: type[Quantity], unit: UnitCode) -> Callable[[float], Any]:
 class Telling:
     """One unit system of answers: each member takes an SI number and gives it with its unit.
 
-    The members are the roles that the dimensions declare; those named here are known to a type checker too.
+    The members are the roles that the dimensions declare. Those named here are known to a type checker too; `of` gives
+    any role of any dimension, typed.
     """
 
     __slots__ = ("_functions", "system", *(role for dimension in UNIT_CODES for role in dimension.told))
@@ -53,7 +56,24 @@ class Telling:
     force_per_length: Callable[[float], answers.ForcePerLength]
     difference: Callable[[float], answers.TemperatureDifference]
     angle: Callable[[float], answers.Angle]
+    grade: Callable[[float], answers.Grade]
     duration: Callable[[float], answers.Duration]
+    conductor_area: Callable[[float], answers.ConductorArea]
+    pressure: Callable[[float], answers.Pressure]
+    density: Callable[[float], answers.Density]
+    temperature: Callable[[float], answers.Temperature]
+    expansion_coefficient: Callable[[float], answers.ExpansionCoefficient]
+    thermal_resistivity: Callable[[float], answers.ThermalResistivity]
+    power_per_length: Callable[[float], answers.PowerPerLength]
+    current: Callable[[float], answers.Current]
+    voltage: Callable[[float], answers.Voltage]
+    power: Callable[[float], answers.Power]
+    apparent_power: Callable[[float], answers.ApparentPower]
+    energy: Callable[[float], answers.Energy]
+    resistance_per_length: Callable[[float], answers.ResistancePerLength]
+    frequency: Callable[[float], answers.Frequency]
+    ratio: Callable[[float], answers.Ratio]
+    percentage: Callable[[float], answers.Ratio]
 
     def __init__(self, system: UnitSystem) -> None:
         """Make the function of every role."""

@@ -60,6 +60,7 @@ class VolumeUnit(UnitCode, si="meter**3"):
 
     L = "L", "liter", "L", "metric", "gal_us"
     M3 = "m3", "meter**3", "m3", "metric", "yd3"
+    IN3 = "in3", "inch**3", "[cin_i]", "us", "L"
     FT3 = "ft3", "foot**3", "[cft_i]", "us", "m3"
     YD3 = "yd3", "yard**3", "[cyd_i]", "us", "m3"
     QT_US = "qt_us", "quart", "[qt_us]", "us", "L"
