@@ -1,7 +1,7 @@
 """Whether units/factors.csv holds what pint says of every unit; with --write, make it so.
 
-Exits 1 and names the command that mends it if a figure has drifted, in its last digit too. To add a unit, write its row
-with 1 for the factor (and 0 for the zero of a temperature), then let pint fill it in.
+Exits 1 and names the command that mends it if a figure has drifted, in its last digit too. A unit that is declared
+needs nothing else: pint is asked for its factor here.
 """
 
 from __future__ import annotations
@@ -12,8 +12,8 @@ import sys
 from decimal import Decimal
 
 import pint
-from ductrun.units import UNIT_CODES, Temperature
-from ductrun.units.factors import DEFINITIONS, FACTORS, Definition
+from ductrun.units import UNIT_CODES, Temperature, UnitCode
+from ductrun.units.factors import FACTORS
 
 
 def written() -> str:
@@ -21,15 +21,22 @@ def written() -> str:
     registry: pint.UnitRegistry[Decimal] = pint.UnitRegistry(non_int_type=Decimal)
     text = io.StringIO()
     rows = csv.writer(text, lineterminator="\n")
-    rows.writerow(["unit", *Definition._fields])
-    for code, definition in DEFINITIONS.items():
-        name, zero = definition.pint, ""
-        if code in set(UNIT_CODES[Temperature]):
-            zero = repr(float(registry.Quantity(Decimal(0), name).to("kelvin").magnitude))
-            name = "kelvin" if code == "K" else f"delta_{name}"
-        factor = repr(float(registry.parse_expression(name).to(definition.si).magnitude))
-        rows.writerow([code, *definition._replace(factor=factor, zero=zero)])
+    rows.writerow(["dimension", "unit", "factor", "zero"])
+    for dimension, codes in UNIT_CODES.items():
+        for code in codes:
+            zero = _zero(code, registry) if dimension is Temperature else 0.0
+            rows.writerow([dimension.__name__, code.text, repr(_factor(code, registry)), repr(zero)])
     return text.getvalue()
+
+
+def _factor(code: UnitCode, registry: pint.UnitRegistry[Decimal]) -> float:
+    steps = {"degree_Celsius": "delta_degree_Celsius", "degree_Fahrenheit": "delta_degree_Fahrenheit"}
+    unit = registry.parse_expression(steps.get(code.pint, code.pint))
+    return float(unit.to(type(code).si).magnitude)
+
+
+def _zero(code: UnitCode, registry: pint.UnitRegistry[Decimal]) -> float:
+    return float(registry.Quantity(Decimal(0), code.pint).to("kelvin").magnitude)
 
 
 def main() -> int:

@@ -68,8 +68,42 @@ def test_exact_factors_are_exact() -> None:
         "lb": 0.45359237,
         "gal_us": 0.003785411784,
     }
-    scales = {code.value: code.scale for units in UNIT_CODES.values() for code in units}
+    scales = {code.text: code.scale for units in UNIT_CODES.values() for code in units}
     assert {code: scales[code] for code in exact} == exact
+
+
+CODES = {
+    "Length": "mm cm m in ft yd",
+    "Area": "mm2 cm2 m2 in2 ft2",
+    "ConductorArea": "mm2 kcmil",
+    "Volume": "L m3 in3 ft3 yd3 qt_us gal_us",
+    "Mass": "kg t lb short_ton",
+    "MassPerLength": "kg/m kg/km lb/ft lb/1000ft",
+    "Force": "N kN lbf kgf",
+    "ForcePerLength": "N/m kN/m lbf/ft",
+    "Pressure": "kPa MPa psi psf",
+    "Density": "kg/m3 lb/ft3 lb/yd3",
+    "Temperature": "degC degF K",
+    "TemperatureDifference": "delta_degC delta_degF",
+    "ExpansionCoefficient": "1/degC 1/degF",
+    "Angle": "deg rad",
+    "Grade": "deg percent",
+    "Duration": "s min h",
+    "Current": "A kA",
+    "Voltage": "V kV",
+    "Power": "W kW",
+    "ApparentPower": "kVA",
+    "Energy": "kWh",
+    "Ratio": "1 percent",
+    "PowerPerLength": "W/m W/ft",
+    "ResistancePerLength": "ohm/km ohm/1000ft",
+    "ThermalResistivity": "K.m/W degC.cm/W",
+    "Frequency": "Hz",
+}
+
+
+def test_the_unit_codes_are_closed_sets() -> None:
+    assert {one.__name__: " ".join(codes) for one, codes in UNIT_CODES.items()} == CODES
 
 
 def test_every_unit_has_a_counterpart_in_the_other_system() -> None:

@@ -1,7 +1,7 @@
 """What every answer is made of: plain records, written to JSON once and never validated again.
 
-A quantity's record carries the name of its dimension in the contract, where its unit is the same closed set as in a
-request.
+A quantity is of its dimension here as in a request, one schema for both: `answers.Length` is the Length that units
+declares.
 """
 
 from __future__ import annotations
@@ -11,58 +11,8 @@ from typing import Any
 from msgspec import UNSET, Struct, UnsetType
 
 from ductrun.kit.choices import Severity
-
-
-class AnyQuantity(Struct, frozen=True, gc=False):
-    """A value with its unit, of whatever dimension the text beside it says."""
-
-    value: float
-    unit: str
-
-
-class Length(AnyQuantity, frozen=True, gc=False):
-    """A length with its unit."""
-
-
-class Area(AnyQuantity, frozen=True, gc=False):
-    """An area with its unit."""
-
-
-class Volume(AnyQuantity, frozen=True, gc=False):
-    """A volume with its unit."""
-
-
-class Mass(AnyQuantity, frozen=True, gc=False):
-    """A mass with its unit; a force is not a mass: see Force."""
-
-
-class MassPerLength(AnyQuantity, frozen=True, gc=False):
-    """A mass per length with its unit."""
-
-
-class Force(AnyQuantity, frozen=True, gc=False):
-    """A force with its unit; tension is a force."""
-
-
-class ForcePerLength(AnyQuantity, frozen=True, gc=False):
-    """A force per length with its unit; sidewall pressure is one."""
-
-
-class Temperature(AnyQuantity, frozen=True, gc=False):
-    """A temperature with its unit."""
-
-
-class TemperatureDifference(AnyQuantity, frozen=True, gc=False):
-    """A difference between two temperatures with its unit."""
-
-
-class Duration(AnyQuantity, frozen=True, gc=False):
-    """A time with its unit."""
-
-
-class Angle(AnyQuantity, frozen=True, gc=False):
-    """An angle with its unit."""
-
+from ductrun.units import *  # noqa: F403  # every dimension that is declared
+from ductrun.units import AnyQuantity
 
 Figure = float | AnyQuantity
 

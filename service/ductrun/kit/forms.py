@@ -67,8 +67,8 @@ class Between:
     def __get_pydantic_json_schema__(self, core: Any, handler: GetJsonSchemaHandler) -> dict[str, Any]:
         """State the bounds in the contract; a schema has no words for a bound that depends on the unit."""
         schema = handler(core)
-        schema["x-minimum"] = {"value": self.low.value, "unit": self.low.unit.value}
-        schema["x-maximum"] = {"value": self.high.value, "unit": self.high.unit.value}
+        schema["x-minimum"] = {"value": self.low.value, "unit": self.low.unit.text}
+        schema["x-maximum"] = {"value": self.high.value, "unit": self.high.unit.text}
         return schema
 
     def _hold(self) -> Callable[[Quantity], Quantity]:
@@ -83,12 +83,17 @@ class Between:
         return hold
 
 
+def between(dimension: type[Quantity], low: float, high: float, unit: str) -> Between:
+    """Give bounds of a quantity, both in one unit."""
+    return Between(dimension.parse(low, unit), dimension.parse(high, unit))
+
+
 def _feet(low: float, high: float) -> Between:
-    return Between(Length.parse(low, "ft"), Length.parse(high, "ft"))
+    return between(Length, low, high, "ft")
 
 
 def _inches(low: float, high: float) -> Between:
-    return Between(Length.parse(low, "in"), Length.parse(high, "in"))
+    return between(Length, low, high, "in")
 
 
 RunLength = Annotated[Length, _feet(0.01, 100_000)]
@@ -100,41 +105,39 @@ RoutePosition = Annotated[Length, _feet(0, 10_000_000)]
 Interval = Annotated[Length, _feet(0.25, 1_000)]
 TrenchWidth = Annotated[Length, _inches(1, 1_200)]
 FittingTravel = Annotated[Length, _inches(0.25, 60)]
-BendAngle = Annotated[Angle, Between(Angle.parse(0.1, "deg"), Angle.parse(360, "deg"))]
-RunGrade = Annotated[Grade, Between(Grade.parse(-90, "deg"), Grade.parse(90, "deg"))]
-CableMass = Annotated[MassPerLength, Between(MassPerLength.parse(0.0001, "lb/ft"), MassPerLength.parse(1_000, "lb/ft"))]
-Tension = Annotated[Force, Between(Force.parse(0, "lbf"), Force.parse(1_000_000, "lbf"))]
-TensionLimit = Annotated[Force, Between(Force.parse(1, "lbf"), Force.parse(1_000_000, "lbf"))]
-SidewallLimit = Annotated[
-    ForcePerLength, Between(ForcePerLength.parse(1, "lbf/ft"), ForcePerLength.parse(100_000, "lbf/ft"))
-]
-PullingStress = Annotated[Pressure, Between(Pressure.parse(1, "MPa"), Pressure.parse(1_000, "MPa"))]
-MetalArea = Annotated[ConductorArea, Between(ConductorArea.parse(0.1, "kcmil"), ConductorArea.parse(10_000, "kcmil"))]
-ConduitTemperature = Annotated[Temperature, Between(Temperature.parse(-100, "degF"), Temperature.parse(400, "degF"))]
+BendAngle = Annotated[Angle, between(Angle, 0.1, 360, "deg")]
+RunGrade = Annotated[Grade, between(Grade, -90, 90, "deg")]
+CableMass = Annotated[MassPerLength, between(MassPerLength, 0.0001, 1_000, "lb/ft")]
+Tension = Annotated[Force, between(Force, 0, 1_000_000, "lbf")]
+TensionLimit = Annotated[Force, between(Force, 1, 1_000_000, "lbf")]
+SidewallLimit = Annotated[ForcePerLength, between(ForcePerLength, 1, 100_000, "lbf/ft")]
+PullingStress = Annotated[Pressure, between(Pressure, 1, 1_000, "MPa")]
+MetalArea = Annotated[ConductorArea, between(ConductorArea, 0.1, 10_000, "kcmil")]
+ConduitTemperature = Annotated[Temperature, between(Temperature, -100, 400, "degF")]
 TemperatureSpan = Annotated[
     TemperatureDifference,
-    Between(TemperatureDifference.parse(0.1, "delta_degF"), TemperatureDifference.parse(500, "delta_degF")),
+    between(TemperatureDifference, 0.1, 500, "delta_degF"),
 ]
 SunAllowance = Annotated[
     TemperatureDifference,
-    Between(TemperatureDifference.parse(0, "delta_degF"), TemperatureDifference.parse(100, "delta_degF")),
+    between(TemperatureDifference, 0, 100, "delta_degF"),
 ]
 Expansivity = Annotated[
     ExpansionCoefficient,
-    Between(ExpansionCoefficient.parse(1e-7, "1/degF"), ExpansionCoefficient.parse(1e-3, "1/degF")),
+    between(ExpansionCoefficient, 1e-7, 1e-3, "1/degF"),
 ]
 CableTail = Annotated[Length, _feet(0, 1_000)]
 ReelLength = Annotated[Length, _feet(1, 100_000)]
-PullAnchor = Annotated[Force, Between(Force.parse(1, "lbf"), Force.parse(1_000_000, "lbf"))]
-FluidDensity = Annotated[Density, Between(Density.parse(20, "lb/ft3"), Density.parse(300, "lb/ft3"))]
-CementContent = Annotated[Density, Between(Density.parse(1, "lb/ft3"), Density.parse(100, "lb/ft3"))]
-DuctMass = Annotated[MassPerLength, Between(MassPerLength.parse(0, "lb/ft"), MassPerLength.parse(1_000, "lb/ft"))]
+PullAnchor = Annotated[Force, between(Force, 1, 1_000_000, "lbf")]
+FluidDensity = Annotated[Density, between(Density, 20, 300, "lb/ft3")]
+CementContent = Annotated[Density, between(Density, 1, 100, "lb/ft3")]
+DuctMass = Annotated[MassPerLength, between(MassPerLength, 0, 1_000, "lb/ft")]
 Depth = Annotated[Length, _inches(0, 1_200)]
-AmbientTemperature = Annotated[Temperature, Between(Temperature.parse(-100, "degF"), Temperature.parse(300, "degF"))]
-TruckVolume = Annotated[Volume, Between(Volume.parse(0.1, "yd3"), Volume.parse(100, "yd3"))]
-BatchVolume = Annotated[Volume, Between(Volume.parse(0.001, "yd3"), Volume.parse(100, "yd3"))]
-BagMass = Annotated[Mass, Between(Mass.parse(1, "lb"), Mass.parse(5_000, "lb"))]
-ConcreteDensity = Annotated[Density, Between(Density.parse(50, "lb/ft3"), Density.parse(300, "lb/ft3"))]
+AmbientTemperature = Annotated[Temperature, between(Temperature, -100, 300, "degF")]
+TruckVolume = Annotated[Volume, between(Volume, 0.1, 100, "yd3")]
+BatchVolume = Annotated[Volume, between(Volume, 0.001, 100, "yd3")]
+BagMass = Annotated[Mass, between(Mass, 1, 5_000, "lb")]
+ConcreteDensity = Annotated[Density, between(Density, 50, 300, "lb/ft3")]
 
 FrictionCoefficient = Annotated[float, Field(ge=0.01, le=2)]
 Percent = Annotated[float, Field(ge=0, le=100)]

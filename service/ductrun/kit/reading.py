@@ -139,7 +139,7 @@ def _quantity_of(dimension: type[Quantity], between: Between) -> Any:
                 dimension.__name__,
                 [("value", Annotated[float, msgspec.Meta(ge=low, le=high)])],
                 tag_field="unit",
-                tag=unit.value,
+                tag=unit.text,
                 namespace={
                     "unit": unit,
                     "si": property(_linear if type(unit).to_si is UnitCode.to_si else _converted),

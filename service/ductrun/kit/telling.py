@@ -3,27 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
-from typing import TypeVar
+from functools import cache
+from typing import Any, TypeVar
+
+from msgspec import Struct, defstruct
 
 from ductrun.kit import answers
-from ductrun.units import (
-    AngleUnit,
-    AreaUnit,
-    Code,
-    DurationUnit,
-    ForcePerLengthUnit,
-    ForceUnit,
-    LengthUnit,
-    MassPerLengthUnit,
-    MassUnit,
-    Quantity,
-    TemperatureDifferenceUnit,
-    UnitCode,
-    VolumeUnit,
-)
+from ductrun.units import UNIT_CODES, AnyQuantity, Code, Quantity, UnitCode
 
-Q = TypeVar("Q", bound=answers.AnyQuantity)
+Q = TypeVar("Q", bound=Quantity)
 
 
 class UnitSystem(Code):
@@ -33,18 +21,28 @@ class UnitSystem(Code):
     METRIC = "metric"
 
 
-def _scale(record: type[Q], unit: UnitCode) -> Callable[[float], Q]:
-    factor, text = unit.scale, unit.value
-
-    def tell(si: float) -> Q:
-        return record(si / factor, text)
-
-    return tell
+@cache
+def _record_of(dimension: type[Quantity]) -> type[Struct]:
+    """Give the record of a told quantity: it is written and not computed with, so it has no value in SI."""
+    return defstruct(dimension.__name__, [], bases=(AnyQuantity,), frozen=True, gc=False)
 
 
-@dataclass(frozen=True, slots=True)
+def _scale(dimension: type[Quantity], unit: UnitCode) -> Callable[[float], Any]:
+    record: Any = _record_of(dimension)
+    factor, text = unit.scale, unit.text
+    if type(unit).from_si is UnitCode.from_si:
+        return lambda si: record(si / factor, text)
+    return lambda si: record(unit.from_si(si), text)
+
+
 class Telling:
-    """One unit system of answers: each member takes an SI number and gives the record with value and unit."""
+    """One unit system of answers: each member takes an SI number and gives it with its unit.
+
+    The members are the roles that the dimensions declare. Those named here are known to a type checker too; `of` gives
+    any role of any dimension, typed.
+    """
+
+    __slots__ = ("_functions", "system", *(role for dimension in UNIT_CODES for role in dimension.told))
 
     system: UnitSystem
     distance: Callable[[float], answers.Length]
@@ -58,42 +56,49 @@ class Telling:
     force_per_length: Callable[[float], answers.ForcePerLength]
     difference: Callable[[float], answers.TemperatureDifference]
     angle: Callable[[float], answers.Angle]
+    grade: Callable[[float], answers.Grade]
     duration: Callable[[float], answers.Duration]
+    conductor_area: Callable[[float], answers.ConductorArea]
+    pressure: Callable[[float], answers.Pressure]
+    density: Callable[[float], answers.Density]
+    temperature: Callable[[float], answers.Temperature]
+    expansion_coefficient: Callable[[float], answers.ExpansionCoefficient]
+    thermal_resistivity: Callable[[float], answers.ThermalResistivity]
+    power_per_length: Callable[[float], answers.PowerPerLength]
+    current: Callable[[float], answers.Current]
+    voltage: Callable[[float], answers.Voltage]
+    power: Callable[[float], answers.Power]
+    apparent_power: Callable[[float], answers.ApparentPower]
+    energy: Callable[[float], answers.Energy]
+    resistance_per_length: Callable[[float], answers.ResistancePerLength]
+    frequency: Callable[[float], answers.Frequency]
+    ratio: Callable[[float], answers.Ratio]
+    percentage: Callable[[float], answers.Ratio]
 
-    def given(self, quantity: Quantity) -> answers.AnyQuantity:
-        """Tell a given or printed quantity: bit for bit if its unit belongs to this system, else converted."""
+    def __init__(self, system: UnitSystem) -> None:
+        """Make the function of every role."""
+        self.system = system
+        self._functions: dict[tuple[type[Quantity], str], Callable[[float], Any]] = {}
+        for dimension in UNIT_CODES:
+            for role in dimension.told:
+                setattr(self, role, self.of(dimension, role))
+
+    def of(self, dimension: type[Q], role: str = "") -> Callable[[float], Q]:
+        """Give the function that tells an SI number of a dimension, in one of its roles or, without one, its first."""
+        key = (dimension, role)
+        if key not in self._functions:
+            units = dimension.told[role] if role else next(iter(dimension.told.values()))
+            self._functions[key] = _scale(dimension, units.us if self.system is UnitSystem.US else units.metric)
+        return self._functions[key]
+
+    def given(self, quantity: Q) -> Q:
+        """Tell a quantity that the caller gave or a table holds: untouched if its unit belongs to this system, else
+        converted.
+        """
         told = quantity.in_system(self.system)
-        return answers.AnyQuantity(told.value, told.unit)
+        return AnyQuantity(told.value, told.unit)  # type: ignore[return-value]
 
 
-US = Telling(
-    UnitSystem.US,
-    distance=_scale(answers.Length, LengthUnit.FT),
-    size=_scale(answers.Length, LengthUnit.INCH),
-    section_area=_scale(answers.Area, AreaUnit.IN2),
-    concrete_volume=_scale(answers.Volume, VolumeUnit.YD3),
-    liquid_volume=_scale(answers.Volume, VolumeUnit.GAL_US),
-    mass=_scale(answers.Mass, MassUnit.LB),
-    mass_per_length=_scale(answers.MassPerLength, MassPerLengthUnit.LB_PER_FT),
-    force=_scale(answers.Force, ForceUnit.LBF),
-    force_per_length=_scale(answers.ForcePerLength, ForcePerLengthUnit.LBF_PER_FT),
-    difference=_scale(answers.TemperatureDifference, TemperatureDifferenceUnit.DELTA_DEG_F),
-    angle=_scale(answers.Angle, AngleUnit.DEG),
-    duration=_scale(answers.Duration, DurationUnit.MIN),
-)
-METRIC = Telling(
-    UnitSystem.METRIC,
-    distance=_scale(answers.Length, LengthUnit.M),
-    size=_scale(answers.Length, LengthUnit.MM),
-    section_area=_scale(answers.Area, AreaUnit.MM2),
-    concrete_volume=_scale(answers.Volume, VolumeUnit.M3),
-    liquid_volume=_scale(answers.Volume, VolumeUnit.L),
-    mass=_scale(answers.Mass, MassUnit.KG),
-    mass_per_length=_scale(answers.MassPerLength, MassPerLengthUnit.KG_PER_M),
-    force=_scale(answers.Force, ForceUnit.N),
-    force_per_length=_scale(answers.ForcePerLength, ForcePerLengthUnit.N_PER_M),
-    difference=_scale(answers.TemperatureDifference, TemperatureDifferenceUnit.DELTA_DEG_C),
-    angle=_scale(answers.Angle, AngleUnit.DEG),
-    duration=_scale(answers.Duration, DurationUnit.MIN),
-)
+US = Telling(UnitSystem.US)
+METRIC = Telling(UnitSystem.METRIC)
 TELLINGS = {UnitSystem.US: US, UnitSystem.METRIC: METRIC}

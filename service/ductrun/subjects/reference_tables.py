@@ -9,11 +9,10 @@ from typing import Annotated, Any
 
 from msgspec import UNSET, Meta, Struct, UnsetType
 
-from ductrun.kit.answers import Area, Length
 from ductrun.subjects.movement.choices import ConduitMaterial
 from ductrun.subjects.parts.choices import ConductorSize, ConduitType, Insulation, TradeSize
 from ductrun.tables import TABLES
-from ductrun.units import UNIT_CODES, Code
+from ductrun.units import UNIT_CODES, Area, Code, Length
 
 
 class ReferenceRow(Struct, frozen=True, kw_only=True):
@@ -128,11 +127,11 @@ class Picker:
 
 
 def _length(number: Decimal | None, unit: str) -> Length | UnsetType:
-    return UNSET if number is None else Length(float(number), unit)
+    return UNSET if number is None else Length.parse(float(number), unit)
 
 
 def _area(number: Decimal | None, unit: str) -> Area | UnsetType:
-    return UNSET if number is None else Area(float(number), unit)
+    return UNSET if number is None else Area.parse(float(number), unit)
 
 
 def _text(text: str) -> str | UnsetType:
@@ -170,10 +169,10 @@ def _conductors() -> list[ConductorRow]:
             insulations=row.insulations,
             stranding=_text(row.stranding),
             size=ConductorSize(row.size),
-            diameter=Length(float(row.diameter_in), "in"),
-            diameter_metric=Length(float(row.diameter_mm), "mm"),
-            area=Area(float(row.area_in2), "in2"),
-            area_metric=Area(float(row.area_mm2), "mm2"),
+            diameter=Length.parse(float(row.diameter_in), "in"),
+            diameter_metric=Length.parse(float(row.diameter_mm), "mm"),
+            area=Area.parse(float(row.area_in2), "in2"),
+            area_metric=Area.parse(float(row.area_mm2), "mm2"),
             source=row.source,
             standing=row.standing,
             note=_text(row.note),
@@ -214,7 +213,7 @@ def _friction() -> list[FrictionRow]:
 
 def _units() -> list[UnitRow]:
     return [
-        UnitRow(dimension.__name__, code.value, code.ucum, code.si, code.scale, getattr(code, "zero", 0.0))
+        UnitRow(dimension.__name__, code.text, code.ucum, code.si_unit, code.scale, code.zero)
         for dimension, codes in UNIT_CODES.items()
         for code in codes
     ]

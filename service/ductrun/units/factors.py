@@ -1,6 +1,6 @@
 """The factors between units: pint's, from the file that pint wrote, so that no start of the service waits for pint.
 
-`make factors` has pint write the last two columns of that file, and `make check` holds every figure against pint. A
+`make factors` has pint write that file from the declarations, and `make check` holds every figure against pint. A
 conversion is a multiplication by one factor, with an added constant for temperatures and an arc tangent for a grade in
 percent; a client's text never reaches pint. SI is the meeting point.
 """
@@ -8,50 +8,38 @@ percent; a client's text never reaches pint. SI is the meeting point.
 from __future__ import annotations
 
 import csv
+from collections.abc import Iterable
 from pathlib import Path
 from typing import Final, NamedTuple
 
-from ductrun.units.codes import GradeUnit, TemperatureUnit
-from ductrun.units.quantities import UNIT_CODES
+from ductrun.units.codes import UnitCode
 
 
-class Definition(NamedTuple):
-    """What a unit code means: pint's expression, the SI unit, the UCUM code, the system, its counterpart there.
+class Factor(NamedTuple):
+    """The size of one unit in SI, and what is added: the zero of a temperature in kelvin, nothing for all others."""
 
-    `factor` is the size of one unit in SI, `zero` the zero of a temperature in kelvin.
-    """
-
-    pint: str
-    si: str
-    ucum: str
-    system: str
-    counterpart: str
-    factor: str
-    zero: str
+    scale: float
+    zero: float
 
 
 FACTORS: Final = Path(__file__).with_name("factors.csv")
 
 
-def _read() -> dict[str, Definition]:
-    with FACTORS.open(encoding="utf-8", newline="") as handle:
-        _, *rows = csv.reader(handle)
-    return {code: Definition(*definition) for code, *definition in rows}
+def read(lines: Iterable[str]) -> dict[tuple[str, str], Factor]:
+    """Read factors by the name of the dimension and the unit code."""
+    _, *rows = csv.reader(lines)
+    return {(dimension, code): Factor(float(scale), float(zero)) for dimension, code, scale, zero in rows}
 
 
-def _apply(definitions: dict[str, Definition]) -> None:
-    for codes in UNIT_CODES.values():
-        by_text = {code.value: code for code in codes}
-        for code in codes:
-            definition = definitions[code.value]
-            code.si, code.ucum, code.system = definition[1:4]
-            code.counterpart = next(by_text[text] for text in definition.counterpart.split("|") if text in by_text)
-            code.scale = float(definition.factor)
-            if isinstance(code, TemperatureUnit):
-                code.zero = float(definition.zero)
-            elif code is GradeUnit.PERCENT:
-                code.si = "radian (arc tangent)"
+_KNOWN: Final = read(FACTORS.read_text(encoding="utf-8").splitlines())
 
 
-DEFINITIONS: Final = _read()
-_apply(DEFINITIONS)
+def settle(dimension: str, codes: type[UnitCode], known: dict[tuple[str, str], Factor] = _KNOWN) -> None:
+    """Set the factor and the counterpart of every unit of a dimension.
+
+    A unit that pint has not been asked about yet stays without a factor: it cannot convert, only be declared.
+    """
+    for code in codes:
+        code.counterpart = codes(code.other)
+        if (dimension, code.text) in known:
+            code.scale, code.zero = known[dimension, code.text]

@@ -1,30 +1,40 @@
-"""A value with its unit, one class a dimension."""
+"""A value with its unit, one class a dimension: what a request gives, what a table holds, what an answer tells.
+
+SI is the meeting point. Many quantities never meet it: those of an answer are written and not computed with, so the
+telling and the reader have lean records of their own, which have the attributes of these classes.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from dataclasses import dataclass
-from typing import Any, ClassVar, Final, Self
+import sys
+from collections.abc import Callable, Mapping
+from dataclasses import make_dataclass
+from functools import cache
+from types import MappingProxyType
+from typing import Any, ClassVar, Final, NamedTuple, Self
 
-from ductrun.units.codes import (
-    AngleUnit,
-    AreaUnit,
-    ConductorAreaUnit,
-    DensityUnit,
-    DurationUnit,
-    ExpansionCoefficientUnit,
-    ForcePerLengthUnit,
-    ForceUnit,
-    GradeUnit,
-    LengthUnit,
-    MassPerLengthUnit,
-    MassUnit,
-    PressureUnit,
-    TemperatureDifferenceUnit,
-    TemperatureUnit,
-    UnitCode,
-    VolumeUnit,
-)
+from msgspec import Struct
+from pydantic_core import core_schema
+
+from ductrun.units.codes import UnitCode
+from ductrun.units.factors import settle
+
+
+class Told(NamedTuple):
+    """The units in which an answer tells an SI number of one role, by unit system."""
+
+    us: UnitCode
+    metric: UnitCode
+
+
+def by_role(**units: UnitCode | tuple[UnitCode, UnitCode]) -> Mapping[str, Told]:
+    """Give the units of the answers by role, US customary and metric, or the one of both.
+
+    The first role is the one in which the dimension is told where none is named.
+    """
+    return MappingProxyType(
+        {role: Told(*pair) if isinstance(pair, tuple) else Told(pair, pair) for role, pair in units.items()}
+    )
 
 
 class _InSI:
@@ -35,35 +45,60 @@ class _InSI:
     si: float
 
 
-@dataclass(frozen=True, slots=True)
-class Quantity(_InSI):
-    """A value and its unit, just as it was given or printed; `si` is the same in SI."""
+_keep: Final = vars(_InSI)["si"].__set__  # the room is no field, so it can be filled in a frozen record
 
-    __pydantic_config__: ClassVar[dict[str, Any]] = {
-        "extra": "forbid",
-        "strict": True,
-        "allow_inf_nan": False,
-    }
 
-    dimension: ClassVar[type[Quantity]]
+class AnyQuantity(_InSI, Struct, frozen=True, gc=False):
+    """A value with its unit, of whatever dimension the text beside it says."""
 
     value: float
+    unit: str
+
+
+UNIT_CODES: Final[dict[type[Quantity], type[UnitCode]]] = {}  # every dimension, in the order of their declaration
+
+
+class Quantity(AnyQuantity, frozen=True):
+    """A value and its unit, just as it was given or printed; `si` is the same in SI.
+
+    A dimension is declared as a subclass: its `unit` has a closed set of codes, `told` says what the answers use.
+    """
+
+    dimension: ClassVar[type[Quantity]]
+    told: ClassVar[Mapping[str, Told]]
+
     unit: UnitCode
 
     def __init_subclass__(cls) -> None:
-        """Note the dimension: what a conversion gives, also of a quantity with bounds of its own."""
+        """Enter the dimension: from here on it can be read, bounded, converted and told."""
         cls.dimension = cls
+        codes = cls.__annotations__["unit"]
+        if isinstance(codes, str):
+            codes = getattr(sys.modules[cls.__module__], codes)
+        settle(cls.__name__, codes)
+        UNIT_CODES[cls] = codes
+
+    def __post_init__(self) -> None:
+        """Convert once; with the bare text of a code in the place of its unit, a quantity is only there to be told."""
+        unit = self.unit
+        if type(unit) is not str:
+            _keep(self, unit.to_si(self.value))
 
     @classmethod
     def __get_pydantic_core_schema__(cls, source: Any, handler: Callable[[Any], Any]) -> Any:
-        """Take an object of value and unit wherever the quantity is taken; its value stays a number and no text."""
-        schema = handler(source)
-        (schema["schema"] if schema["type"] == "definitions" else schema)["strict"] = False
-        return schema
+        """Take an object of value and unit wherever the quantity is taken, in Python also the quantity itself."""
+        form = handler.generate_schema(_form_of(cls))  # type: ignore[attr-defined]
 
-    def __post_init__(self) -> None:
-        """Convert once."""
-        object.__setattr__(self, "si", self.unit.to_si(self.value))
+        def take(given: Any) -> Quantity:
+            return cls(given.value, given.unit)
+
+        def take_any(given: Any, read: Callable[[Any], Any]) -> Quantity:
+            return given if isinstance(given, cls) else take(read(given))
+
+        return core_schema.json_or_python_schema(
+            core_schema.no_info_after_validator_function(take, form),
+            core_schema.no_info_wrap_validator_function(take_any, form),
+        )
 
     def in_unit(self, unit: UnitCode) -> float:
         """The value in another unit of the same dimension; untouched, bit for bit, when the unit is its own."""
@@ -78,7 +113,7 @@ class Quantity(_InSI):
 
     def __str__(self) -> str:
         """Write the quantity as a person would: `0.25 in`."""
-        return f"{self.value:g} {self.unit.value}"
+        return f"{self.value:g} {self.unit.text}"
 
     @classmethod
     def parse(cls, value: float, unit: str) -> Self:
@@ -86,133 +121,23 @@ class Quantity(_InSI):
         return cls(value, UNIT_CODES[cls](unit))
 
 
-@dataclass(frozen=True, slots=True)
-class Length(Quantity):
-    """A length with its unit."""
+@cache
+def _form_of(dimension: type[Quantity]) -> type[Any]:
+    """Give what a form validates: a closed object of a number, which is no text, and a unit code of the dimension."""
 
-    unit: LengthUnit
+    def take_objects(_: Any, source: Any, handler: Callable[[Any], Any]) -> Any:
+        schema = handler(source)
+        (schema["schema"] if schema["type"] == "definitions" else schema)["strict"] = False
+        return schema
 
-
-@dataclass(frozen=True, slots=True)
-class Area(Quantity):
-    """An area with its unit."""
-
-    unit: AreaUnit
-
-
-@dataclass(frozen=True, slots=True)
-class ConductorArea(Quantity):
-    """The metal area of a conductor with its unit."""
-
-    unit: ConductorAreaUnit
-
-
-@dataclass(frozen=True, slots=True)
-class Volume(Quantity):
-    """A volume with its unit."""
-
-    unit: VolumeUnit
-
-
-@dataclass(frozen=True, slots=True)
-class Mass(Quantity):
-    """A mass with its unit; a force is not a mass: see Force."""
-
-    unit: MassUnit
-
-
-@dataclass(frozen=True, slots=True)
-class MassPerLength(Quantity):
-    """A mass per length with its unit."""
-
-    unit: MassPerLengthUnit
-
-
-@dataclass(frozen=True, slots=True)
-class Force(Quantity):
-    """A force with its unit; tension is a force."""
-
-    unit: ForceUnit
-
-
-@dataclass(frozen=True, slots=True)
-class ForcePerLength(Quantity):
-    """A force per length with its unit; sidewall pressure is one."""
-
-    unit: ForcePerLengthUnit
-
-
-@dataclass(frozen=True, slots=True)
-class Pressure(Quantity):
-    """A pressure or stress with its unit."""
-
-    unit: PressureUnit
-
-
-@dataclass(frozen=True, slots=True)
-class Density(Quantity):
-    """A mass per volume with its unit."""
-
-    unit: DensityUnit
-
-
-@dataclass(frozen=True, slots=True)
-class Temperature(Quantity):
-    """A temperature with its unit."""
-
-    unit: TemperatureUnit
-
-
-@dataclass(frozen=True, slots=True)
-class TemperatureDifference(Quantity):
-    """A difference between two temperatures with its unit."""
-
-    unit: TemperatureDifferenceUnit
-
-
-@dataclass(frozen=True, slots=True)
-class ExpansionCoefficient(Quantity):
-    """A coefficient of linear thermal expansion with its unit."""
-
-    unit: ExpansionCoefficientUnit
-
-
-@dataclass(frozen=True, slots=True)
-class Duration(Quantity):
-    """A time with its unit."""
-
-    unit: DurationUnit
-
-
-@dataclass(frozen=True, slots=True)
-class Angle(Quantity):
-    """An angle with its unit."""
-
-    unit: AngleUnit
-
-
-@dataclass(frozen=True, slots=True)
-class Grade(Quantity):
-    """A grade with its unit; positive climbs in the direction of travel."""
-
-    unit: GradeUnit
-
-
-UNIT_CODES: Final[dict[type[Quantity], type[UnitCode]]] = {
-    Length: LengthUnit,
-    Area: AreaUnit,
-    ConductorArea: ConductorAreaUnit,
-    Volume: VolumeUnit,
-    Mass: MassUnit,
-    MassPerLength: MassPerLengthUnit,
-    Force: ForceUnit,
-    ForcePerLength: ForcePerLengthUnit,
-    Pressure: PressureUnit,
-    Density: DensityUnit,
-    Temperature: TemperatureUnit,
-    TemperatureDifference: TemperatureDifferenceUnit,
-    ExpansionCoefficient: ExpansionCoefficientUnit,
-    Duration: DurationUnit,
-    Angle: AngleUnit,
-    Grade: GradeUnit,
-}
+    return make_dataclass(
+        dimension.__name__,
+        [("value", float), ("unit", UNIT_CODES[dimension])],
+        namespace={
+            "__doc__": dimension.__doc__,
+            "__module__": dimension.__module__,
+            "__pydantic_config__": {"extra": "forbid", "strict": True, "allow_inf_nan": False},
+            "__get_pydantic_core_schema__": classmethod(take_objects),
+        },
+        slots=True,
+    )
