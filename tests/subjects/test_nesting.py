@@ -118,7 +118,7 @@ def test_faults_of_all_places_come_at_once_and_point_right() -> None:
 def test_figures_equal_those_of_the_single_operations() -> None:
     [(trench, pour), _], _ = asked()
     single = {"length": quantity(100, "ft"), "bank": BANK}
-    assert US.concrete_volume(pour.order).value == result("encasement", single)["order_volume"]["value"]
+    assert US.bulk_volume(pour.order).value == result("encasement", single)["order_volume"]["value"]
     alone = result("trench", single | {"cover": quantity(30, "in")})
-    assert US.concrete_volume(trench.backfill).value == pytest.approx(alone["backfill_volume"]["value"])
-    assert US.concrete_volume(pour.gross).value == pytest.approx(alone["envelope_volume"]["value"])
+    assert US.bulk_volume(trench.backfill).value == pytest.approx(alone["backfill_volume"]["value"])
+    assert US.bulk_volume(pour.gross).value == pytest.approx(alone["envelope_volume"]["value"])

@@ -17,8 +17,7 @@ from ductrun.units import UNIT_CODES, Quantity, UnitCode
 from ductrun.units.factors import read, settle
 from ductrun.units.quantities import by_role
 from pydantic import ValidationError
-
-from tests.units.drift import written
+from tools.factors import written
 
 
 class IlluminanceUnit(UnitCode, si="lux"):

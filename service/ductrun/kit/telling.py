@@ -48,7 +48,7 @@ class Telling:
     distance: Callable[[float], answers.Length]
     size: Callable[[float], answers.Length]
     section_area: Callable[[float], answers.Area]
-    concrete_volume: Callable[[float], answers.Volume]
+    bulk_volume: Callable[[float], answers.Volume]
     liquid_volume: Callable[[float], answers.Volume]
     mass: Callable[[float], answers.Mass]
     mass_per_length: Callable[[float], answers.MassPerLength]

@@ -72,7 +72,7 @@ class Volume(Quantity, frozen=True):
 
     unit: VolumeUnit
     told = by_role(
-        concrete_volume=(VolumeUnit.YD3, VolumeUnit.M3),
+        bulk_volume=(VolumeUnit.YD3, VolumeUnit.M3),
         liquid_volume=(VolumeUnit.GAL_US, VolumeUnit.L),
     )
 

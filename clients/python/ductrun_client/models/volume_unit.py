@@ -4,6 +4,7 @@ from enum import StrEnum
 class VolumeUnit(StrEnum):
     FT3 = "ft3"
     GAL_US = "gal_us"
+    IN3 = "in3"
     L = "L"
     M3 = "m3"
     QT_US = "qt_us"

@@ -80,7 +80,7 @@ def assess(request: EncasementRequest, sheet: Worksheet) -> Encasement:
 
 def tell(found: Encasement, telling: Telling) -> EncasementResult:
     """Put an encasement into the caller's units."""
-    size, volume = telling.size, telling.concrete_volume
+    size, volume = telling.size, telling.bulk_volume
     return EncasementResult(
         envelope_width=size(found.envelope.width),
         envelope_height=size(found.envelope.height),

@@ -192,7 +192,7 @@ def _caution_pour(sheet: Worksheet) -> None:
 
 def _show(found: Encasement, sheet: Worksheet) -> None:
     envelope, length = found.envelope, found.length
-    size, volume = sheet.tell.size, sheet.tell.concrete_volume
+    size, volume = sheet.tell.size, sheet.tell.bulk_volume
     ducts = f"{len(envelope.bank.ducts)} ducts in {len(envelope.bank.tier_tops)} tiers"
     sheet.show("W", "2 side + width of the widest tier, or the trench", ducts, size(envelope.width))
     sheet.show("H", "bottom + top + height of the tiers", ducts, size(envelope.height))

@@ -162,7 +162,7 @@ def _width(given: Digging, envelope: Envelope, sheet: Worksheet) -> float:
 
 
 def _show(found: Trench, sheet: Worksheet) -> None:
-    volume = sheet.tell.concrete_volume
+    volume = sheet.tell.bulk_volume
     sheet.show(
         "V",
         "prismoids of (B + z d) d",

@@ -124,7 +124,7 @@ def assess(request: TrenchRequest, sheet: Worksheet) -> Trench:
 
 def tell(found: Trench, telling: Telling) -> TrenchResult:
     """Put a trench into the caller's units."""
-    size, volume = telling.size, telling.concrete_volume
+    size, volume = telling.size, telling.bulk_volume
     return TrenchResult(
         width=size(found.width),
         depth=size(found.depth),
