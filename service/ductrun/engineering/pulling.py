@@ -245,13 +245,11 @@ def friction_of_feed(coefficient: float, weight: float, length: float) -> float:
 
 def steepest(sections: Iterable[Section]) -> float:
     """Give the steepest slope [rad] anywhere, climbing or falling: what falls one way climbs the other."""
-    slope = 0.0
+    slopes = [section.grade for section in sections if section.__class__ is Straight]
     for section in sections:
-        if isinstance(section, Straight):
-            slope = max(slope, abs(section.grade))
-        elif isinstance(section, VerticalBend):
-            slope = max(slope, abs(section.entry_grade), abs(section.exit_grade))
-    return slope
+        if section.__class__ is VerticalBend:
+            slopes += (section.entry_grade, section.exit_grade)
+    return max(max(slopes), -min(slopes)) if slopes else 0.0
 
 
 def steep_rises(sections: Sequence[Section], steeper_than: float) -> list[tuple[int, int, float]]:

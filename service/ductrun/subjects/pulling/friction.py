@@ -68,12 +68,9 @@ def report_friction(
 ) -> None:
     """Caution against a friction below every published one, and tell how high a dry pull may go."""
     lowest, place = coefficient, sheet
-    general = False
     for index, section in enumerate(route.given):
         own = section.friction_coefficient
-        if own is None:
-            general = general or family_of(route.conduits[index]) == "pvc"
-        elif own < lowest:
+        if own is not None and own < lowest:
             lowest, place = own, route.at(index)
     if lowest < LOWEST_FRICTION.value:
         place.find(
@@ -86,7 +83,7 @@ def report_friction(
             LOWEST_FRICTION.value,
             pointer="friction_coefficient",
         )
-    if general and coefficient == FRICTION.value:  # another was chosen by somebody who knows the pull
+    if coefficient == FRICTION.value and _rubs_on_pvc(route):  # another was chosen by somebody who knows the pull
         sheet.cite(_DRY_PVC.source)
         sheet.find(
             Severity.NOTE,
@@ -98,3 +95,11 @@ def report_friction(
             _DRY_PVC.high,
             pointer="friction_coefficient",
         )
+
+
+def _rubs_on_pvc(route: PlacedRoute) -> bool:
+    """Say whether the coefficient of the route holds in any PVC."""
+    return any(
+        given.friction_coefficient is None and family_of(conduit) == "pvc"
+        for given, conduit in zip(route.given, route.conduits, strict=True)
+    )

@@ -70,9 +70,11 @@ def told_sections(carried: Carried, telling: Telling) -> list[SectionTension]:
     entering = force(carried.case.entering)
     for tension_in, tension_out, highest, pressure in carried.pulled:
         leaving = force(tension_out)
-        pressed = UNSET if pressure is None else per_length(pressure)
-        inside = force(highest) if highest > tension_in and highest > tension_out else UNSET
-        told.append(SectionTension(entering, leaving, pressed, inside))
+        if pressure is None:  # a straight is highest at one of its ends
+            told.append(SectionTension(entering, leaving))
+        else:
+            inside = force(highest) if highest > tension_in and highest > tension_out else UNSET
+            told.append(SectionTension(entering, leaving, per_length(pressure), inside))
         entering = leaving
     return told
 
