@@ -8,24 +8,11 @@ from pathlib import Path
 from typing import Any
 
 from ductrun.http.problems import ProblemRaised
-from ductrun.kit.completing import completed
-from ductrun.kit.reading import reader_of
-from ductrun.kit.telling import US
-from ductrun.kit.worksheet import Worksheet
-from ductrun.subjects import OPERATIONS
 from tools.asking import EXAMPLES, ask
 
-__all__ = ["EXAMPLES", "ask", "codes", "complete", "document_of", "problem", "quantity", "result", "rows_of"]
+__all__ = ["EXAMPLES", "ask", "codes", "document_of", "problem", "quantity", "result", "rows_of"]
 
 PUBLISHED = Path(__file__).parent / "published" / "data"
-
-
-def complete(operation: str, request: Any) -> Any:
-    """Give a request completed with what is assumed of it."""
-    one = next(one for one in OPERATIONS if one.name == operation)
-    sheet = Worksheet(US)
-    one.assess(reader_of(one.request)(json.dumps(request).encode()), sheet)
-    return completed(request, sheet.book)
 
 
 def result(operation: str, request: Any, query: str = "") -> dict[str, Any]:

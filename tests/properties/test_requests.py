@@ -13,7 +13,7 @@ from ductrun.subjects import OPERATIONS
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from tests.asking import ask, complete
+from tests.asking import ask
 from tests.properties.requests import SCHEMAS, figures, places, shortest, varied, written
 
 NAMES = [operation.name for operation in OPERATIONS]
@@ -66,7 +66,7 @@ def test_requests_varied_at_random_have_answers_with_assumptions(operation: str)
 
 
 def check_given_back(operation: str, body: Any, answer: dict[str, Any]) -> None:
-    completed = complete(operation, body)
+    completed = ask(operation, body, "request=completed")["request"]
     again = ask(operation, completed, "assumptions=refuse")
     assert again["assumptions"] == []
     assert codes_of(again) == codes_of(answer), written(completed)
@@ -78,3 +78,13 @@ def check_given_back(operation: str, body: Any, answer: dict[str, Any]) -> None:
 
 def codes_of(answer: dict[str, Any]) -> list[tuple[str, str]]:
     return sorted((one["severity"], one["code"]) for one in answer["findings"])
+
+
+def test_a_request_is_given_back_only_where_it_is_asked_for() -> None:
+    body = shortest("trench")
+    assert "request" not in ask("trench", body)
+    completed = ask("trench", body, "request=completed&units=metric")["request"]
+    assert completed["working_space"] == {"value": 6, "unit": "in"}, "in the unit of the table, whatever is told"
+    assert completed["cover"] == body["cover"]
+    with pytest.raises(ProblemRaised, match="cannot be used"):
+        ask("trench", body, "request=back")

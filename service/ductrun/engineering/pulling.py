@@ -249,7 +249,7 @@ def steepest(sections: Iterable[Section]) -> float:
     for section in sections:
         if section.__class__ is VerticalBend:
             slopes += (section.entry_grade, section.exit_grade)
-    return max(max(slopes), -min(slopes)) if slopes else 0.0
+    return max(*slopes, -min(slopes)) if slopes else 0.0
 
 
 def steep_rises(sections: Sequence[Section], steeper_than: float) -> list[tuple[int, int, float]]:

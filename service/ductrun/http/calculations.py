@@ -21,6 +21,7 @@ from ductrun.http.faults import errors_of, errors_of_faults
 from ductrun.http.gate import REQUEST_ID
 from ductrun.http.problems import ProblemError, ProblemRaised
 from ductrun.kit.answers import NOTICE, Answer, Assumption, Basis
+from ductrun.kit.completing import completed
 from ductrun.kit.forms import Form
 from ductrun.kit.reading import REFUSED, reader_of
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
@@ -56,6 +57,7 @@ def answer_to(operation: Operation[Any, Any, Any]) -> Callable[[bytes, Chosen], 
                 Basis(__version__, TABLES.hash, f"NFPA 70-{book.edition}", tuple(book.sources)),
                 NOTICE,
                 UNSET if book.working is None else book.working,
+                completed(json.decode(body), book) if chosen.complete_request else UNSET,
             )
         )
         # a number that is not finite would be written as null, and an answer holds no other null

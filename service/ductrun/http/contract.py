@@ -15,7 +15,7 @@ from pydantic.json_schema import models_json_schema
 
 from ductrun import __version__
 from ductrun.http.batch import BatchAnswer, BatchRequest
-from ductrun.http.descriptions import AssumptionPolicy, page_name, stem, table_name
+from ductrun.http.descriptions import AssumptionPolicy, RequestBack, page_name, stem, table_name
 from ductrun.http.health import Alive, Ready
 from ductrun.http.problems import MEDIA_TYPE, Problem
 from ductrun.http.stream import StreamItemAnswer, StreamSummary
@@ -113,9 +113,14 @@ def schemas() -> dict[str, Any]:
     enums = {
         code.__name__: TypeAdapter(code).json_schema(ref_template=template)
         for code in _all_codes(Code)
-        if code.__name__ in answers or code in (UnitSystem, AssumptionPolicy)
+        if code.__name__ in answers or code in (UnitSystem, AssumptionPolicy, RequestBack)
     }
     merged: dict[str, Any] = answers | enums | used | requests["$defs"]
+    for operation in OPERATIONS:
+        merged[f"{stem(operation)}Answer"]["properties"]["request"] = {
+            "$ref": f"#/components/schemas/{operation.request.__name__}",
+            "description": "The request with every default filled in, if asked for.",
+        }
     return merged
 
 

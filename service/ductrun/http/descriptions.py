@@ -23,6 +23,12 @@ class AssumptionPolicy(Code):
     REFUSE = "refuse"
 
 
+class RequestBack(Code):
+    """How the request comes back with the answer, if asked for: with every default filled in."""
+
+    COMPLETED = "completed"
+
+
 def stem(operation: Operation[Any, Any, Any]) -> str:
     """Give the common beginning of an operation's schema names: FillRequest, FillResult, FillAnswer."""
     return operation.result.__name__.removesuffix("Result")
@@ -143,11 +149,12 @@ def _asked() -> list[dict[str, Any]]:
             "schema": {"type": "boolean", "default": False},
         },
         _parameter("assumptions", "Whether defaults are stated or refused.", AssumptionPolicy, "state"),
+        _parameter("request", "Whether the answer gives the request back, completed.", RequestBack),
     ]
 
 
-def _parameter(name: str, description: str, choices: type[Code], default: str) -> dict[str, Any]:
-    schema = {"$ref": f"#/components/schemas/{choices.__name__}", "default": default}
+def _parameter(name: str, description: str, choices: type[Code], default: str | None = None) -> dict[str, Any]:
+    schema = {"$ref": f"#/components/schemas/{choices.__name__}"} | ({"default": default} if default else {})
     return {"name": name, "in": "query", "description": description, "schema": schema}
 
 

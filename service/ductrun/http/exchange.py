@@ -18,6 +18,7 @@ _QUERY: dict[str, dict[str, Any]] = {
     "units": {"us": US, "metric": METRIC},
     "working": {"true": True, "false": False},
     "assumptions": {"state": False, "refuse": True},
+    "request": {"completed": True},
 }
 
 
@@ -26,14 +27,17 @@ class ClientGone(Exception):  # noqa: N818
 
 
 class Chosen(NamedTuple):
-    """What the query chooses: units of the answer, whether to show the working, whether to refuse assumptions."""
+    """What the query chooses: units of the answer, whether to show the working, whether to refuse assumptions, and
+    whether to give the request back completed.
+    """
 
     telling: Telling
     working: bool
     refuse_assumptions: bool
+    complete_request: bool
 
 
-_USUAL = Chosen(US, working=False, refuse_assumptions=False)
+_USUAL = Chosen(US, working=False, refuse_assumptions=False, complete_request=False)
 
 
 def read_query(query: bytes) -> Chosen:
@@ -56,7 +60,12 @@ def read_query(query: bytes) -> Chosen:
             chosen[name] = values[text]
     if errors:
         raise ProblemRaised("invalid_query", f"{len(errors)} query parameter(s) cannot be used.", errors)
-    return Chosen(chosen.get("units", US), chosen.get("working", False), chosen.get("assumptions", False))
+    return Chosen(
+        chosen.get("units", US),
+        chosen.get("working", False),
+        chosen.get("assumptions", False),
+        chosen.get("request", False),
+    )
 
 
 def content_type_of(scope: Scope, accepted: Sequence[str]) -> str:

@@ -64,6 +64,7 @@ class Answer(Struct, frozen=True, gc=False):
     basis: Basis
     notice: str
     working: list[Step] | UnsetType = UNSET
+    request: Any | UnsetType = UNSET
 
 
 NOTICE = (

@@ -157,6 +157,7 @@ from .pulled_conductor import PulledConductor
 from .ready import Ready
 from .reinforcing import Reinforcing
 from .reinforcing_takeoff import ReinforcingTakeoff
+from .request_back import RequestBack
 from .reversed_pull import ReversedPull
 from .run_movement import RunMovement
 from .run_setting import RunSetting
@@ -366,6 +367,7 @@ __all__ = (
     "Ready",
     "Reinforcing",
     "ReinforcingTakeoff",
+    "RequestBack",
     "ReversedPull",
     "RunMovement",
     "RunSetting",

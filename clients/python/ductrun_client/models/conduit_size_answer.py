@@ -11,6 +11,7 @@ from ..types import UNSET, Unset
 if TYPE_CHECKING:
     from ..models.assumption import Assumption
     from ..models.basis import Basis
+    from ..models.conduit_size_request import ConduitSizeRequest
     from ..models.conduit_size_result import ConduitSizeResult
     from ..models.finding import Finding
     from ..models.step import Step
@@ -29,6 +30,7 @@ class ConduitSizeAnswer:
         findings (list[Finding]):
         notice (str):
         result (ConduitSizeResult): The smallest size that complies, its neighbors, and what small changes would do.
+        request (ConduitSizeRequest | Unset): What goes into a conduit whose size is asked for.
         working (list[Step] | Unset):
     """
 
@@ -37,6 +39,7 @@ class ConduitSizeAnswer:
     findings: list[Finding]
     notice: str
     result: ConduitSizeResult
+    request: ConduitSizeRequest | Unset = UNSET
     working: list[Step] | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
@@ -57,6 +60,10 @@ class ConduitSizeAnswer:
 
         result = self.result.to_dict()
 
+        request: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.request, Unset):
+            request = self.request.to_dict()
+
         working: list[dict[str, Any]] | Unset = UNSET
         if not isinstance(self.working, Unset):
             working = []
@@ -75,6 +82,8 @@ class ConduitSizeAnswer:
                 "result": result,
             }
         )
+        if request is not UNSET:
+            field_dict["request"] = request
         if working is not UNSET:
             field_dict["working"] = working
 
@@ -84,6 +93,7 @@ class ConduitSizeAnswer:
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
         from ..models.assumption import Assumption  # noqa: PLC0415
         from ..models.basis import Basis  # noqa: PLC0415
+        from ..models.conduit_size_request import ConduitSizeRequest  # noqa: PLC0415
         from ..models.conduit_size_result import ConduitSizeResult  # noqa: PLC0415
         from ..models.finding import Finding  # noqa: PLC0415
         from ..models.step import Step  # noqa: PLC0415
@@ -109,6 +119,13 @@ class ConduitSizeAnswer:
 
         result = ConduitSizeResult.from_dict(d.pop("result"))
 
+        _request = d.pop("request", UNSET)
+        request: ConduitSizeRequest | Unset
+        if isinstance(_request, Unset):
+            request = UNSET
+        else:
+            request = ConduitSizeRequest.from_dict(_request)
+
         _working = d.pop("working", UNSET)
         working: list[Step] | Unset = UNSET
         if _working is not UNSET:
@@ -124,6 +141,7 @@ class ConduitSizeAnswer:
             findings=findings,
             notice=notice,
             result=result,
+            request=request,
             working=working,
         )
 

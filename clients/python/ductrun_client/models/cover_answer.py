@@ -11,6 +11,7 @@ from ..types import UNSET, Unset
 if TYPE_CHECKING:
     from ..models.assumption import Assumption
     from ..models.basis import Basis
+    from ..models.cover_request import CoverRequest
     from ..models.cover_result import CoverResult
     from ..models.finding import Finding
     from ..models.step import Step
@@ -29,6 +30,7 @@ class CoverAnswer:
         findings (list[Finding]):
         notice (str):
         result (CoverResult): The least cover and how it is measured.
+        request (CoverRequest | Unset): What is buried, and where.
         working (list[Step] | Unset):
     """
 
@@ -37,6 +39,7 @@ class CoverAnswer:
     findings: list[Finding]
     notice: str
     result: CoverResult
+    request: CoverRequest | Unset = UNSET
     working: list[Step] | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
@@ -57,6 +60,10 @@ class CoverAnswer:
 
         result = self.result.to_dict()
 
+        request: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.request, Unset):
+            request = self.request.to_dict()
+
         working: list[dict[str, Any]] | Unset = UNSET
         if not isinstance(self.working, Unset):
             working = []
@@ -75,6 +82,8 @@ class CoverAnswer:
                 "result": result,
             }
         )
+        if request is not UNSET:
+            field_dict["request"] = request
         if working is not UNSET:
             field_dict["working"] = working
 
@@ -84,6 +93,7 @@ class CoverAnswer:
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
         from ..models.assumption import Assumption  # noqa: PLC0415
         from ..models.basis import Basis  # noqa: PLC0415
+        from ..models.cover_request import CoverRequest  # noqa: PLC0415
         from ..models.cover_result import CoverResult  # noqa: PLC0415
         from ..models.finding import Finding  # noqa: PLC0415
         from ..models.step import Step  # noqa: PLC0415
@@ -109,6 +119,13 @@ class CoverAnswer:
 
         result = CoverResult.from_dict(d.pop("result"))
 
+        _request = d.pop("request", UNSET)
+        request: CoverRequest | Unset
+        if isinstance(_request, Unset):
+            request = UNSET
+        else:
+            request = CoverRequest.from_dict(_request)
+
         _working = d.pop("working", UNSET)
         working: list[Step] | Unset = UNSET
         if _working is not UNSET:
@@ -124,6 +141,7 @@ class CoverAnswer:
             findings=findings,
             notice=notice,
             result=result,
+            request=request,
             working=working,
         )
 

@@ -11,6 +11,7 @@ from ..types import UNSET, Unset
 if TYPE_CHECKING:
     from ..models.assumption import Assumption
     from ..models.basis import Basis
+    from ..models.encasement_request import EncasementRequest
     from ..models.encasement_result import EncasementResult
     from ..models.finding import Finding
     from ..models.step import Step
@@ -29,6 +30,7 @@ class EncasementAnswer:
         findings (list[Finding]):
         notice (str):
         result (EncasementResult): Envelope, volumes and what to order.
+        request (EncasementRequest | Unset): A length of duct bank in concrete.
         working (list[Step] | Unset):
     """
 
@@ -37,6 +39,7 @@ class EncasementAnswer:
     findings: list[Finding]
     notice: str
     result: EncasementResult
+    request: EncasementRequest | Unset = UNSET
     working: list[Step] | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
@@ -57,6 +60,10 @@ class EncasementAnswer:
 
         result = self.result.to_dict()
 
+        request: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.request, Unset):
+            request = self.request.to_dict()
+
         working: list[dict[str, Any]] | Unset = UNSET
         if not isinstance(self.working, Unset):
             working = []
@@ -75,6 +82,8 @@ class EncasementAnswer:
                 "result": result,
             }
         )
+        if request is not UNSET:
+            field_dict["request"] = request
         if working is not UNSET:
             field_dict["working"] = working
 
@@ -84,6 +93,7 @@ class EncasementAnswer:
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
         from ..models.assumption import Assumption  # noqa: PLC0415
         from ..models.basis import Basis  # noqa: PLC0415
+        from ..models.encasement_request import EncasementRequest  # noqa: PLC0415
         from ..models.encasement_result import EncasementResult  # noqa: PLC0415
         from ..models.finding import Finding  # noqa: PLC0415
         from ..models.step import Step  # noqa: PLC0415
@@ -109,6 +119,13 @@ class EncasementAnswer:
 
         result = EncasementResult.from_dict(d.pop("result"))
 
+        _request = d.pop("request", UNSET)
+        request: EncasementRequest | Unset
+        if isinstance(_request, Unset):
+            request = UNSET
+        else:
+            request = EncasementRequest.from_dict(_request)
+
         _working = d.pop("working", UNSET)
         working: list[Step] | Unset = UNSET
         if _working is not UNSET:
@@ -124,6 +141,7 @@ class EncasementAnswer:
             findings=findings,
             notice=notice,
             result=result,
+            request=request,
             working=working,
         )
 

@@ -11,6 +11,7 @@ from ..types import UNSET, Unset
 if TYPE_CHECKING:
     from ..models.assumption import Assumption
     from ..models.basis import Basis
+    from ..models.expansion_request import ExpansionRequest
     from ..models.expansion_result import ExpansionResult
     from ..models.finding import Finding
     from ..models.step import Step
@@ -30,6 +31,7 @@ class ExpansionAnswer:
         notice (str):
         result (ExpansionResult): How far the runs move and what takes it up; runs held by the ground have no movement
             to show.
+        request (ExpansionRequest | Unset): Straight runs between securely mounted items, and the temperatures they see.
         working (list[Step] | Unset):
     """
 
@@ -38,6 +40,7 @@ class ExpansionAnswer:
     findings: list[Finding]
     notice: str
     result: ExpansionResult
+    request: ExpansionRequest | Unset = UNSET
     working: list[Step] | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
@@ -58,6 +61,10 @@ class ExpansionAnswer:
 
         result = self.result.to_dict()
 
+        request: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.request, Unset):
+            request = self.request.to_dict()
+
         working: list[dict[str, Any]] | Unset = UNSET
         if not isinstance(self.working, Unset):
             working = []
@@ -76,6 +83,8 @@ class ExpansionAnswer:
                 "result": result,
             }
         )
+        if request is not UNSET:
+            field_dict["request"] = request
         if working is not UNSET:
             field_dict["working"] = working
 
@@ -85,6 +94,7 @@ class ExpansionAnswer:
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
         from ..models.assumption import Assumption  # noqa: PLC0415
         from ..models.basis import Basis  # noqa: PLC0415
+        from ..models.expansion_request import ExpansionRequest  # noqa: PLC0415
         from ..models.expansion_result import ExpansionResult  # noqa: PLC0415
         from ..models.finding import Finding  # noqa: PLC0415
         from ..models.step import Step  # noqa: PLC0415
@@ -110,6 +120,13 @@ class ExpansionAnswer:
 
         result = ExpansionResult.from_dict(d.pop("result"))
 
+        _request = d.pop("request", UNSET)
+        request: ExpansionRequest | Unset
+        if isinstance(_request, Unset):
+            request = UNSET
+        else:
+            request = ExpansionRequest.from_dict(_request)
+
         _working = d.pop("working", UNSET)
         working: list[Step] | Unset = UNSET
         if _working is not UNSET:
@@ -125,6 +142,7 @@ class ExpansionAnswer:
             findings=findings,
             notice=notice,
             result=result,
+            request=request,
             working=working,
         )
 

@@ -12,6 +12,7 @@ if TYPE_CHECKING:
     from ..models.assumption import Assumption
     from ..models.basis import Basis
     from ..models.finding import Finding
+    from ..models.flotation_request import FlotationRequest
     from ..models.flotation_result import FlotationResult
     from ..models.step import Step
 
@@ -29,6 +30,7 @@ class FlotationAnswer:
         findings (list[Finding]):
         notice (str):
         result (FlotationResult): The uplift and what holds it.
+        request (FlotationRequest | Unset): A bank in a fluid.
         working (list[Step] | Unset):
     """
 
@@ -37,6 +39,7 @@ class FlotationAnswer:
     findings: list[Finding]
     notice: str
     result: FlotationResult
+    request: FlotationRequest | Unset = UNSET
     working: list[Step] | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
@@ -57,6 +60,10 @@ class FlotationAnswer:
 
         result = self.result.to_dict()
 
+        request: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.request, Unset):
+            request = self.request.to_dict()
+
         working: list[dict[str, Any]] | Unset = UNSET
         if not isinstance(self.working, Unset):
             working = []
@@ -75,6 +82,8 @@ class FlotationAnswer:
                 "result": result,
             }
         )
+        if request is not UNSET:
+            field_dict["request"] = request
         if working is not UNSET:
             field_dict["working"] = working
 
@@ -85,6 +94,7 @@ class FlotationAnswer:
         from ..models.assumption import Assumption  # noqa: PLC0415
         from ..models.basis import Basis  # noqa: PLC0415
         from ..models.finding import Finding  # noqa: PLC0415
+        from ..models.flotation_request import FlotationRequest  # noqa: PLC0415
         from ..models.flotation_result import FlotationResult  # noqa: PLC0415
         from ..models.step import Step  # noqa: PLC0415
 
@@ -109,6 +119,13 @@ class FlotationAnswer:
 
         result = FlotationResult.from_dict(d.pop("result"))
 
+        _request = d.pop("request", UNSET)
+        request: FlotationRequest | Unset
+        if isinstance(_request, Unset):
+            request = UNSET
+        else:
+            request = FlotationRequest.from_dict(_request)
+
         _working = d.pop("working", UNSET)
         working: list[Step] | Unset = UNSET
         if _working is not UNSET:
@@ -124,6 +141,7 @@ class FlotationAnswer:
             findings=findings,
             notice=notice,
             result=result,
+            request=request,
             working=working,
         )
 

@@ -12,6 +12,7 @@ if TYPE_CHECKING:
     from ..models.assumption import Assumption
     from ..models.basis import Basis
     from ..models.finding import Finding
+    from ..models.permitted_use_request import PermittedUseRequest
     from ..models.permitted_use_result import PermittedUseResult
     from ..models.step import Step
 
@@ -29,6 +30,7 @@ class PermittedUseAnswer:
         findings (list[Finding]):
         notice (str):
         result (PermittedUseResult): Whether the conduit may be used so.
+        request (PermittedUseRequest | Unset): A conduit and everything it meets.
         working (list[Step] | Unset):
     """
 
@@ -37,6 +39,7 @@ class PermittedUseAnswer:
     findings: list[Finding]
     notice: str
     result: PermittedUseResult
+    request: PermittedUseRequest | Unset = UNSET
     working: list[Step] | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
@@ -57,6 +60,10 @@ class PermittedUseAnswer:
 
         result = self.result.to_dict()
 
+        request: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.request, Unset):
+            request = self.request.to_dict()
+
         working: list[dict[str, Any]] | Unset = UNSET
         if not isinstance(self.working, Unset):
             working = []
@@ -75,6 +82,8 @@ class PermittedUseAnswer:
                 "result": result,
             }
         )
+        if request is not UNSET:
+            field_dict["request"] = request
         if working is not UNSET:
             field_dict["working"] = working
 
@@ -85,6 +94,7 @@ class PermittedUseAnswer:
         from ..models.assumption import Assumption  # noqa: PLC0415
         from ..models.basis import Basis  # noqa: PLC0415
         from ..models.finding import Finding  # noqa: PLC0415
+        from ..models.permitted_use_request import PermittedUseRequest  # noqa: PLC0415
         from ..models.permitted_use_result import PermittedUseResult  # noqa: PLC0415
         from ..models.step import Step  # noqa: PLC0415
 
@@ -109,6 +119,13 @@ class PermittedUseAnswer:
 
         result = PermittedUseResult.from_dict(d.pop("result"))
 
+        _request = d.pop("request", UNSET)
+        request: PermittedUseRequest | Unset
+        if isinstance(_request, Unset):
+            request = UNSET
+        else:
+            request = PermittedUseRequest.from_dict(_request)
+
         _working = d.pop("working", UNSET)
         working: list[Step] | Unset = UNSET
         if _working is not UNSET:
@@ -124,6 +141,7 @@ class PermittedUseAnswer:
             findings=findings,
             notice=notice,
             result=result,
+            request=request,
             working=working,
         )
 

@@ -12,6 +12,7 @@ if TYPE_CHECKING:
     from ..models.assumption import Assumption
     from ..models.basis import Basis
     from ..models.finding import Finding
+    from ..models.pull_plan_request import PullPlanRequest
     from ..models.pull_plan_result import PullPlanResult
     from ..models.step import Step
 
@@ -29,6 +30,7 @@ class PullPlanAnswer:
         findings (list[Finding]):
         notice (str):
         result (PullPlanResult): The fewest pulls, or the bend that forbids any.
+        request (PullPlanRequest | Unset): Cables, conduit, the whole route, and where pull points may stand.
         working (list[Step] | Unset):
     """
 
@@ -37,6 +39,7 @@ class PullPlanAnswer:
     findings: list[Finding]
     notice: str
     result: PullPlanResult
+    request: PullPlanRequest | Unset = UNSET
     working: list[Step] | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
@@ -57,6 +60,10 @@ class PullPlanAnswer:
 
         result = self.result.to_dict()
 
+        request: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.request, Unset):
+            request = self.request.to_dict()
+
         working: list[dict[str, Any]] | Unset = UNSET
         if not isinstance(self.working, Unset):
             working = []
@@ -75,6 +82,8 @@ class PullPlanAnswer:
                 "result": result,
             }
         )
+        if request is not UNSET:
+            field_dict["request"] = request
         if working is not UNSET:
             field_dict["working"] = working
 
@@ -85,6 +94,7 @@ class PullPlanAnswer:
         from ..models.assumption import Assumption  # noqa: PLC0415
         from ..models.basis import Basis  # noqa: PLC0415
         from ..models.finding import Finding  # noqa: PLC0415
+        from ..models.pull_plan_request import PullPlanRequest  # noqa: PLC0415
         from ..models.pull_plan_result import PullPlanResult  # noqa: PLC0415
         from ..models.step import Step  # noqa: PLC0415
 
@@ -109,6 +119,13 @@ class PullPlanAnswer:
 
         result = PullPlanResult.from_dict(d.pop("result"))
 
+        _request = d.pop("request", UNSET)
+        request: PullPlanRequest | Unset
+        if isinstance(_request, Unset):
+            request = UNSET
+        else:
+            request = PullPlanRequest.from_dict(_request)
+
         _working = d.pop("working", UNSET)
         working: list[Step] | Unset = UNSET
         if _working is not UNSET:
@@ -124,6 +141,7 @@ class PullPlanAnswer:
             findings=findings,
             notice=notice,
             result=result,
+            request=request,
             working=working,
         )
 

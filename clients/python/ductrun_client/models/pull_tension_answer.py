@@ -12,6 +12,7 @@ if TYPE_CHECKING:
     from ..models.assumption import Assumption
     from ..models.basis import Basis
     from ..models.finding import Finding
+    from ..models.pull_tension_request import PullTensionRequest
     from ..models.pull_tension_result import PullTensionResult
     from ..models.step import Step
 
@@ -29,6 +30,8 @@ class PullTensionAnswer:
         findings (list[Finding]):
         notice (str):
         result (PullTensionResult): The pull from the first section to the last, and from the other end.
+        request (PullTensionRequest | Unset): Cables, conduit, and the route in the order of the pull; and what to find
+            beside the tension.
         working (list[Step] | Unset):
     """
 
@@ -37,6 +40,7 @@ class PullTensionAnswer:
     findings: list[Finding]
     notice: str
     result: PullTensionResult
+    request: PullTensionRequest | Unset = UNSET
     working: list[Step] | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
@@ -57,6 +61,10 @@ class PullTensionAnswer:
 
         result = self.result.to_dict()
 
+        request: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.request, Unset):
+            request = self.request.to_dict()
+
         working: list[dict[str, Any]] | Unset = UNSET
         if not isinstance(self.working, Unset):
             working = []
@@ -75,6 +83,8 @@ class PullTensionAnswer:
                 "result": result,
             }
         )
+        if request is not UNSET:
+            field_dict["request"] = request
         if working is not UNSET:
             field_dict["working"] = working
 
@@ -85,6 +95,7 @@ class PullTensionAnswer:
         from ..models.assumption import Assumption  # noqa: PLC0415
         from ..models.basis import Basis  # noqa: PLC0415
         from ..models.finding import Finding  # noqa: PLC0415
+        from ..models.pull_tension_request import PullTensionRequest  # noqa: PLC0415
         from ..models.pull_tension_result import PullTensionResult  # noqa: PLC0415
         from ..models.step import Step  # noqa: PLC0415
 
@@ -109,6 +120,13 @@ class PullTensionAnswer:
 
         result = PullTensionResult.from_dict(d.pop("result"))
 
+        _request = d.pop("request", UNSET)
+        request: PullTensionRequest | Unset
+        if isinstance(_request, Unset):
+            request = UNSET
+        else:
+            request = PullTensionRequest.from_dict(_request)
+
         _working = d.pop("working", UNSET)
         working: list[Step] | Unset = UNSET
         if _working is not UNSET:
@@ -124,6 +142,7 @@ class PullTensionAnswer:
             findings=findings,
             notice=notice,
             result=result,
+            request=request,
             working=working,
         )
 

@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     from ..models.basis import Basis
     from ..models.finding import Finding
     from ..models.step import Step
+    from ..models.supports_request import SupportsRequest
     from ..models.supports_result import SupportsResult
 
 
@@ -29,6 +30,7 @@ class SupportsAnswer:
         findings (list[Finding]):
         notice (str):
         result (SupportsResult): How far apart, how many and where.
+        request (SupportsRequest | Unset): A straight run above ground.
         working (list[Step] | Unset):
     """
 
@@ -37,6 +39,7 @@ class SupportsAnswer:
     findings: list[Finding]
     notice: str
     result: SupportsResult
+    request: SupportsRequest | Unset = UNSET
     working: list[Step] | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
@@ -57,6 +60,10 @@ class SupportsAnswer:
 
         result = self.result.to_dict()
 
+        request: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.request, Unset):
+            request = self.request.to_dict()
+
         working: list[dict[str, Any]] | Unset = UNSET
         if not isinstance(self.working, Unset):
             working = []
@@ -75,6 +82,8 @@ class SupportsAnswer:
                 "result": result,
             }
         )
+        if request is not UNSET:
+            field_dict["request"] = request
         if working is not UNSET:
             field_dict["working"] = working
 
@@ -86,6 +95,7 @@ class SupportsAnswer:
         from ..models.basis import Basis  # noqa: PLC0415
         from ..models.finding import Finding  # noqa: PLC0415
         from ..models.step import Step  # noqa: PLC0415
+        from ..models.supports_request import SupportsRequest  # noqa: PLC0415
         from ..models.supports_result import SupportsResult  # noqa: PLC0415
 
         d = dict(src_dict)
@@ -109,6 +119,13 @@ class SupportsAnswer:
 
         result = SupportsResult.from_dict(d.pop("result"))
 
+        _request = d.pop("request", UNSET)
+        request: SupportsRequest | Unset
+        if isinstance(_request, Unset):
+            request = UNSET
+        else:
+            request = SupportsRequest.from_dict(_request)
+
         _working = d.pop("working", UNSET)
         working: list[Step] | Unset = UNSET
         if _working is not UNSET:
@@ -124,6 +141,7 @@ class SupportsAnswer:
             findings=findings,
             notice=notice,
             result=result,
+            request=request,
             working=working,
         )
 

@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     from ..models.basis import Basis
     from ..models.finding import Finding
     from ..models.step import Step
+    from ..models.trench_request import TrenchRequest
     from ..models.trench_result import TrenchResult
 
 
@@ -29,6 +30,7 @@ class TrenchAnswer:
         findings (list[Finding]):
         notice (str):
         result (TrenchResult): Size and volumes; bank, loose and compacted are named as such.
+        request (TrenchRequest | Unset): A bank in its trench.
         working (list[Step] | Unset):
     """
 
@@ -37,6 +39,7 @@ class TrenchAnswer:
     findings: list[Finding]
     notice: str
     result: TrenchResult
+    request: TrenchRequest | Unset = UNSET
     working: list[Step] | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
@@ -57,6 +60,10 @@ class TrenchAnswer:
 
         result = self.result.to_dict()
 
+        request: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.request, Unset):
+            request = self.request.to_dict()
+
         working: list[dict[str, Any]] | Unset = UNSET
         if not isinstance(self.working, Unset):
             working = []
@@ -75,6 +82,8 @@ class TrenchAnswer:
                 "result": result,
             }
         )
+        if request is not UNSET:
+            field_dict["request"] = request
         if working is not UNSET:
             field_dict["working"] = working
 
@@ -86,6 +95,7 @@ class TrenchAnswer:
         from ..models.basis import Basis  # noqa: PLC0415
         from ..models.finding import Finding  # noqa: PLC0415
         from ..models.step import Step  # noqa: PLC0415
+        from ..models.trench_request import TrenchRequest  # noqa: PLC0415
         from ..models.trench_result import TrenchResult  # noqa: PLC0415
 
         d = dict(src_dict)
@@ -109,6 +119,13 @@ class TrenchAnswer:
 
         result = TrenchResult.from_dict(d.pop("result"))
 
+        _request = d.pop("request", UNSET)
+        request: TrenchRequest | Unset
+        if isinstance(_request, Unset):
+            request = UNSET
+        else:
+            request = TrenchRequest.from_dict(_request)
+
         _working = d.pop("working", UNSET)
         working: list[Step] | Unset = UNSET
         if _working is not UNSET:
@@ -124,6 +141,7 @@ class TrenchAnswer:
             findings=findings,
             notice=notice,
             result=result,
+            request=request,
             working=working,
         )
 

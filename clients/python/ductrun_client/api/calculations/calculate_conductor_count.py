@@ -8,6 +8,7 @@ from ...models.assumption_policy import AssumptionPolicy
 from ...models.conductor_count_answer import ConductorCountAnswer
 from ...models.conductor_count_request import ConductorCountRequest
 from ...models.problem import Problem
+from ...models.request_back import RequestBack
 from ...models.unit_system import UnitSystem
 from ...types import UNSET, Response, Unset
 
@@ -18,6 +19,7 @@ def _get_kwargs(
     units: UnitSystem | Unset = UNSET,
     working: bool | Unset = False,
     assumptions: AssumptionPolicy | Unset = UNSET,
+    request: RequestBack | Unset = UNSET,
 ) -> dict[str, Any]:
     headers: dict[str, Any] = {}
 
@@ -36,6 +38,12 @@ def _get_kwargs(
         json_assumptions = assumptions.value
 
     params["assumptions"] = json_assumptions
+
+    json_request: str | Unset = UNSET
+    if not isinstance(request, Unset):
+        json_request = request.value
+
+    params["request"] = json_request
 
     params = {k: v for k, v in params.items() if v is not UNSET and v is not None}
 
@@ -109,6 +117,7 @@ def sync_detailed(
     units: UnitSystem | Unset = UNSET,
     working: bool | Unset = False,
     assumptions: AssumptionPolicy | Unset = UNSET,
+    request: RequestBack | Unset = UNSET,
 ) -> Response[ConductorCountAnswer | Problem]:
     """Conductor count
 
@@ -121,6 +130,8 @@ def sync_detailed(
         working (bool | Unset):  Default: False.
         assumptions (AssumptionPolicy | Unset): What to do where a field was left out: state what
             was assumed, or refuse to assume.
+        request (RequestBack | Unset): How the request comes back with the answer, if asked for:
+            with every default filled in.
         body (ConductorCountRequest): One conductor or cable, and the conduit to be filled with
             it.
 
@@ -137,6 +148,7 @@ def sync_detailed(
         units=units,
         working=working,
         assumptions=assumptions,
+        request=request,
     )
 
     response = client.get_httpx_client().request(
@@ -153,6 +165,7 @@ def sync(
     units: UnitSystem | Unset = UNSET,
     working: bool | Unset = False,
     assumptions: AssumptionPolicy | Unset = UNSET,
+    request: RequestBack | Unset = UNSET,
 ) -> ConductorCountAnswer | Problem | None:
     """Conductor count
 
@@ -165,6 +178,8 @@ def sync(
         working (bool | Unset):  Default: False.
         assumptions (AssumptionPolicy | Unset): What to do where a field was left out: state what
             was assumed, or refuse to assume.
+        request (RequestBack | Unset): How the request comes back with the answer, if asked for:
+            with every default filled in.
         body (ConductorCountRequest): One conductor or cable, and the conduit to be filled with
             it.
 
@@ -182,6 +197,7 @@ def sync(
         units=units,
         working=working,
         assumptions=assumptions,
+        request=request,
     ).parsed
 
 
@@ -192,6 +208,7 @@ async def asyncio_detailed(
     units: UnitSystem | Unset = UNSET,
     working: bool | Unset = False,
     assumptions: AssumptionPolicy | Unset = UNSET,
+    request: RequestBack | Unset = UNSET,
 ) -> Response[ConductorCountAnswer | Problem]:
     """Conductor count
 
@@ -204,6 +221,8 @@ async def asyncio_detailed(
         working (bool | Unset):  Default: False.
         assumptions (AssumptionPolicy | Unset): What to do where a field was left out: state what
             was assumed, or refuse to assume.
+        request (RequestBack | Unset): How the request comes back with the answer, if asked for:
+            with every default filled in.
         body (ConductorCountRequest): One conductor or cable, and the conduit to be filled with
             it.
 
@@ -220,6 +239,7 @@ async def asyncio_detailed(
         units=units,
         working=working,
         assumptions=assumptions,
+        request=request,
     )
 
     response = await client.get_async_httpx_client().request(**kwargs)
@@ -234,6 +254,7 @@ async def asyncio(
     units: UnitSystem | Unset = UNSET,
     working: bool | Unset = False,
     assumptions: AssumptionPolicy | Unset = UNSET,
+    request: RequestBack | Unset = UNSET,
 ) -> ConductorCountAnswer | Problem | None:
     """Conductor count
 
@@ -246,6 +267,8 @@ async def asyncio(
         working (bool | Unset):  Default: False.
         assumptions (AssumptionPolicy | Unset): What to do where a field was left out: state what
             was assumed, or refuse to assume.
+        request (RequestBack | Unset): How the request comes back with the answer, if asked for:
+            with every default filled in.
         body (ConductorCountRequest): One conductor or cable, and the conduit to be filled with
             it.
 
@@ -264,5 +287,6 @@ async def asyncio(
             units=units,
             working=working,
             assumptions=assumptions,
+            request=request,
         )
     ).parsed

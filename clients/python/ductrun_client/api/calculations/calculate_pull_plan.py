@@ -8,6 +8,7 @@ from ...models.assumption_policy import AssumptionPolicy
 from ...models.problem import Problem
 from ...models.pull_plan_answer import PullPlanAnswer
 from ...models.pull_plan_request import PullPlanRequest
+from ...models.request_back import RequestBack
 from ...models.unit_system import UnitSystem
 from ...types import UNSET, Response, Unset
 
@@ -18,6 +19,7 @@ def _get_kwargs(
     units: UnitSystem | Unset = UNSET,
     working: bool | Unset = False,
     assumptions: AssumptionPolicy | Unset = UNSET,
+    request: RequestBack | Unset = UNSET,
 ) -> dict[str, Any]:
     headers: dict[str, Any] = {}
 
@@ -36,6 +38,12 @@ def _get_kwargs(
         json_assumptions = assumptions.value
 
     params["assumptions"] = json_assumptions
+
+    json_request: str | Unset = UNSET
+    if not isinstance(request, Unset):
+        json_request = request.value
+
+    params["request"] = json_request
 
     params = {k: v for k, v in params.items() if v is not UNSET and v is not None}
 
@@ -109,6 +117,7 @@ def sync_detailed(
     units: UnitSystem | Unset = UNSET,
     working: bool | Unset = False,
     assumptions: AssumptionPolicy | Unset = UNSET,
+    request: RequestBack | Unset = UNSET,
 ) -> Response[Problem | PullPlanAnswer]:
     """Pull points of a route
 
@@ -121,6 +130,8 @@ def sync_detailed(
         working (bool | Unset):  Default: False.
         assumptions (AssumptionPolicy | Unset): What to do where a field was left out: state what
             was assumed, or refuse to assume.
+        request (RequestBack | Unset): How the request comes back with the answer, if asked for:
+            with every default filled in.
         body (PullPlanRequest): Cables, conduit, the whole route, and where pull points may stand.
 
     Raises:
@@ -136,6 +147,7 @@ def sync_detailed(
         units=units,
         working=working,
         assumptions=assumptions,
+        request=request,
     )
 
     response = client.get_httpx_client().request(
@@ -152,6 +164,7 @@ def sync(
     units: UnitSystem | Unset = UNSET,
     working: bool | Unset = False,
     assumptions: AssumptionPolicy | Unset = UNSET,
+    request: RequestBack | Unset = UNSET,
 ) -> Problem | PullPlanAnswer | None:
     """Pull points of a route
 
@@ -164,6 +177,8 @@ def sync(
         working (bool | Unset):  Default: False.
         assumptions (AssumptionPolicy | Unset): What to do where a field was left out: state what
             was assumed, or refuse to assume.
+        request (RequestBack | Unset): How the request comes back with the answer, if asked for:
+            with every default filled in.
         body (PullPlanRequest): Cables, conduit, the whole route, and where pull points may stand.
 
     Raises:
@@ -180,6 +195,7 @@ def sync(
         units=units,
         working=working,
         assumptions=assumptions,
+        request=request,
     ).parsed
 
 
@@ -190,6 +206,7 @@ async def asyncio_detailed(
     units: UnitSystem | Unset = UNSET,
     working: bool | Unset = False,
     assumptions: AssumptionPolicy | Unset = UNSET,
+    request: RequestBack | Unset = UNSET,
 ) -> Response[Problem | PullPlanAnswer]:
     """Pull points of a route
 
@@ -202,6 +219,8 @@ async def asyncio_detailed(
         working (bool | Unset):  Default: False.
         assumptions (AssumptionPolicy | Unset): What to do where a field was left out: state what
             was assumed, or refuse to assume.
+        request (RequestBack | Unset): How the request comes back with the answer, if asked for:
+            with every default filled in.
         body (PullPlanRequest): Cables, conduit, the whole route, and where pull points may stand.
 
     Raises:
@@ -217,6 +236,7 @@ async def asyncio_detailed(
         units=units,
         working=working,
         assumptions=assumptions,
+        request=request,
     )
 
     response = await client.get_async_httpx_client().request(**kwargs)
@@ -231,6 +251,7 @@ async def asyncio(
     units: UnitSystem | Unset = UNSET,
     working: bool | Unset = False,
     assumptions: AssumptionPolicy | Unset = UNSET,
+    request: RequestBack | Unset = UNSET,
 ) -> Problem | PullPlanAnswer | None:
     """Pull points of a route
 
@@ -243,6 +264,8 @@ async def asyncio(
         working (bool | Unset):  Default: False.
         assumptions (AssumptionPolicy | Unset): What to do where a field was left out: state what
             was assumed, or refuse to assume.
+        request (RequestBack | Unset): How the request comes back with the answer, if asked for:
+            with every default filled in.
         body (PullPlanRequest): Cables, conduit, the whole route, and where pull points may stand.
 
     Raises:
@@ -260,5 +283,6 @@ async def asyncio(
             units=units,
             working=working,
             assumptions=assumptions,
+            request=request,
         )
     ).parsed

@@ -6,6 +6,7 @@ import httpx
 from ...client import AuthenticatedClient, Client
 from ...models.assumption_policy import AssumptionPolicy
 from ...models.problem import Problem
+from ...models.request_back import RequestBack
 from ...models.supports_answer import SupportsAnswer
 from ...models.supports_request import SupportsRequest
 from ...models.unit_system import UnitSystem
@@ -18,6 +19,7 @@ def _get_kwargs(
     units: UnitSystem | Unset = UNSET,
     working: bool | Unset = False,
     assumptions: AssumptionPolicy | Unset = UNSET,
+    request: RequestBack | Unset = UNSET,
 ) -> dict[str, Any]:
     headers: dict[str, Any] = {}
 
@@ -36,6 +38,12 @@ def _get_kwargs(
         json_assumptions = assumptions.value
 
     params["assumptions"] = json_assumptions
+
+    json_request: str | Unset = UNSET
+    if not isinstance(request, Unset):
+        json_request = request.value
+
+    params["request"] = json_request
 
     params = {k: v for k, v in params.items() if v is not UNSET and v is not None}
 
@@ -109,6 +117,7 @@ def sync_detailed(
     units: UnitSystem | Unset = UNSET,
     working: bool | Unset = False,
     assumptions: AssumptionPolicy | Unset = UNSET,
+    request: RequestBack | Unset = UNSET,
 ) -> Response[Problem | SupportsAnswer]:
     """Supports above ground
 
@@ -120,6 +129,8 @@ def sync_detailed(
         working (bool | Unset):  Default: False.
         assumptions (AssumptionPolicy | Unset): What to do where a field was left out: state what
             was assumed, or refuse to assume.
+        request (RequestBack | Unset): How the request comes back with the answer, if asked for:
+            with every default filled in.
         body (SupportsRequest): A straight run above ground.
 
     Raises:
@@ -135,6 +146,7 @@ def sync_detailed(
         units=units,
         working=working,
         assumptions=assumptions,
+        request=request,
     )
 
     response = client.get_httpx_client().request(
@@ -151,6 +163,7 @@ def sync(
     units: UnitSystem | Unset = UNSET,
     working: bool | Unset = False,
     assumptions: AssumptionPolicy | Unset = UNSET,
+    request: RequestBack | Unset = UNSET,
 ) -> Problem | SupportsAnswer | None:
     """Supports above ground
 
@@ -162,6 +175,8 @@ def sync(
         working (bool | Unset):  Default: False.
         assumptions (AssumptionPolicy | Unset): What to do where a field was left out: state what
             was assumed, or refuse to assume.
+        request (RequestBack | Unset): How the request comes back with the answer, if asked for:
+            with every default filled in.
         body (SupportsRequest): A straight run above ground.
 
     Raises:
@@ -178,6 +193,7 @@ def sync(
         units=units,
         working=working,
         assumptions=assumptions,
+        request=request,
     ).parsed
 
 
@@ -188,6 +204,7 @@ async def asyncio_detailed(
     units: UnitSystem | Unset = UNSET,
     working: bool | Unset = False,
     assumptions: AssumptionPolicy | Unset = UNSET,
+    request: RequestBack | Unset = UNSET,
 ) -> Response[Problem | SupportsAnswer]:
     """Supports above ground
 
@@ -199,6 +216,8 @@ async def asyncio_detailed(
         working (bool | Unset):  Default: False.
         assumptions (AssumptionPolicy | Unset): What to do where a field was left out: state what
             was assumed, or refuse to assume.
+        request (RequestBack | Unset): How the request comes back with the answer, if asked for:
+            with every default filled in.
         body (SupportsRequest): A straight run above ground.
 
     Raises:
@@ -214,6 +233,7 @@ async def asyncio_detailed(
         units=units,
         working=working,
         assumptions=assumptions,
+        request=request,
     )
 
     response = await client.get_async_httpx_client().request(**kwargs)
@@ -228,6 +248,7 @@ async def asyncio(
     units: UnitSystem | Unset = UNSET,
     working: bool | Unset = False,
     assumptions: AssumptionPolicy | Unset = UNSET,
+    request: RequestBack | Unset = UNSET,
 ) -> Problem | SupportsAnswer | None:
     """Supports above ground
 
@@ -239,6 +260,8 @@ async def asyncio(
         working (bool | Unset):  Default: False.
         assumptions (AssumptionPolicy | Unset): What to do where a field was left out: state what
             was assumed, or refuse to assume.
+        request (RequestBack | Unset): How the request comes back with the answer, if asked for:
+            with every default filled in.
         body (SupportsRequest): A straight run above ground.
 
     Raises:
@@ -256,5 +279,6 @@ async def asyncio(
             units=units,
             working=working,
             assumptions=assumptions,
+            request=request,
         )
     ).parsed
