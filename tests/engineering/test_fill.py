@@ -11,7 +11,6 @@ from ductrun.engineering.fill import (
     Rule,
     assess,
     circle_area,
-    jam_ratio,
     limit_rule,
     maximum_count,
     measured_bore,
@@ -131,10 +130,6 @@ def test_the_fill_reports_the_sum_the_limit_and_the_quotient() -> None:
     equal = assess([group("2", 5)], bore, LIMITS, nipple=False, round_single=False)
     assert equal.quotient == Decimal(10)
     assert not equal.rounded_up
-
-
-def test_the_jam_ratio_is_the_conduit_over_the_cable() -> None:
-    assert jam_ratio(4.026, 1.342) == pytest.approx(3.0)
 
 
 def test_two_round_up_without_the_option_for_a_single_one() -> None:

@@ -113,22 +113,34 @@ def mean_of_larger_three(diameters: Sequence[float]) -> float:
     return sum(larger) / len(larger)
 
 
+def jam_ratio(diameters: Sequence[float], bore: float) -> float | None:
+    """Give the jam ratio D/d where three cables govern a set, by their mean diameter; None for other sets.
+
+    Three cables may wedge side by side in a bend where D/d is 2.8 to 3.2. Parameters, in any one unit: diameters in
+    falling order, of which the first four are enough, and the bore D. Source: NFPA 70, Chapter 9, Table 1,
+    informational note 2.
+    """
+    return bore / mean_of_larger_three(diameters) if acts_as_three(diameters) else None
+
+
 def lie_of(
     diameters: Sequence[float],
     bore: float,
     arrangement: Arrangement | None,
     weight_correction: float | None,
     many_correction: float,
+    cradle_ratio: float,
 ) -> Lie:
     """Give how a set lies; where that is not sure, the worst of every way for each check of its own.
 
     Parameters: diameters [m] in falling order, bore D [m], the arrangement if it is known, the weight correction factor
-    if the caller has one, and the factor taken for more than four cables, which no closed form gives. A factor given
+    if the caller has one, the factor taken for more than four cables, which no closed form gives, and the D/d from
+    which three cables may lie cradled. A factor given
     never lowers the share of T/R that geometry gives. Valid where the set passes (`passes`).
     """
     lies = [
         _lie_in(way, diameter, diameters, bore, weight_correction, many_correction)
-        for way, diameter in _ways(diameters, bore, arrangement)
+        for way, diameter in _ways(diameters, bore, arrangement, cradle_ratio)
     ]
     if arrangement is None and len(diameters) > 3:  # four may lie one on another as well, with less friction
         lies = [lie._replace(least_weight_correction=1.0) for lie in lies]
@@ -143,10 +155,12 @@ def lie_of(
     )
 
 
-def _ways(diameters: Sequence[float], bore: float, arrangement: Arrangement | None) -> list[tuple[Arrangement, float]]:
+def _ways(
+    diameters: Sequence[float], bore: float, arrangement: Arrangement | None, cradle_ratio: float
+) -> list[tuple[Arrangement, float]]:
     """Give every way the set may lie, with the diameter that governs it.
 
-    Three cables lie triangular below D/d 2.5; above, the triangle is still possible and the cradle has the higher
+    Three cables lie triangular below some D/d; above, the triangle is still possible and the cradle has the higher
     friction (from memory). A fourth, smaller cable may find a gap or press like one of four.
     """
     larger = mean_of_larger_three(diameters)
@@ -158,7 +172,7 @@ def _ways(diameters: Sequence[float], bore: float, arrangement: Arrangement | No
     ways: list[tuple[Arrangement, float]] = []
     if acts_as_three(diameters):
         ways = [(Arrangement.TRIANGULAR, larger)]
-        if bore / larger >= 2.5:
+        if bore / larger >= cradle_ratio:
             ways.append((Arrangement.CRADLED, larger))
     if len(diameters) != 3:
         ways.append((possible_arrangements(diameters)[-1], mean if len(diameters) == 4 else larger))

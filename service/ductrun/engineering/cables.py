@@ -10,10 +10,6 @@ from __future__ import annotations
 import math
 from enum import StrEnum
 
-OVALITY = (
-    1.05  # conduit ovality in bends (handbook practice, read in Anixter, Wire Wisdom, seven tips for pulling cable)
-)
-
 
 class Arrangement(StrEnum):
     """How the cables lie in the conduit."""

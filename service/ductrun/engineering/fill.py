@@ -152,11 +152,3 @@ def assess(groups: Sequence[Group], bore: Bore, limits: Limits, *, nipple: bool,
     plain = decimal_count + _TIE >= count
     rounded = whole_conductors(decimal_count, limits) >= count and (count > 1 or round_single)
     return Fill(count, total, rule, limit, plain or rounded, rounded and not plain, decimal_count)
-
-
-def jam_ratio(bore_diameter: float, cable_diameter: float) -> float:
-    """Give D/d, inside diameter of the conduit over outside diameter of one of three cables (any one unit).
-
-    Three cables may wedge side by side in a bend where D/d is 2.8 to 3.2 (Chapter 9, Table 1, informational note 2).
-    """
-    return bore_diameter / cable_diameter

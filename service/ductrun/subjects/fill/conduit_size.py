@@ -10,7 +10,6 @@ from msgspec import UNSET, Meta, Struct, UnsetType
 from pydantic import Field
 
 from ductrun.engineering import fill as engineering
-from ductrun.engineering.cables import OVALITY
 from ductrun.kit import answers
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import number
@@ -35,6 +34,7 @@ from ductrun.subjects.fill.rules import (
 from ductrun.subjects.parts.choices import ConduitType, TradeSize
 from ductrun.subjects.parts.conductors import Conductors, ConductorSet, conductor_set, measures_of, next_larger
 from ductrun.subjects.parts.conduit import BORES, SIZES, refuse_without_bore
+from ductrun.subjects.parts.jam import OVALITY
 
 SPARE_PERCENT = number("fill.spare_percent")
 

@@ -9,7 +9,6 @@ from msgspec import UNSET, Meta, Struct, UnsetType
 from pydantic import Field
 
 from ductrun.engineering import fill as engineering
-from ductrun.engineering.cables import OVALITY
 from ductrun.kit import answers
 from ductrun.kit.choices import Severity
 from ductrun.kit.operation import Operation
@@ -32,6 +31,7 @@ from ductrun.subjects.fill.rules import (
 from ductrun.subjects.parts.choices import TradeSize
 from ductrun.subjects.parts.conductors import Conductors, ConductorSet, check_bore, conductor_set
 from ductrun.subjects.parts.conduit import Conduit, ListedConduit, MeasuredConduit, find_bore
+from ductrun.subjects.parts.jam import OVALITY
 
 
 class FillRequest(Filling):

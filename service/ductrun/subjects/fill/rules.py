@@ -9,6 +9,7 @@ from typing import Annotated, NamedTuple
 from pydantic import Field
 
 from ductrun.engineering import fill as engineering
+from ductrun.engineering.cable_sets import jam_ratio
 from ductrun.engineering.rounding import over
 from ductrun.kit import answers
 from ductrun.kit.choices import CodeEdition, Severity
@@ -144,12 +145,10 @@ def caution_pair(groups: Sequence[engineering.Group], bore: engineering.Bore, wh
 
 
 def jam_ratio_of(groups: Sequence[engineering.Group], bore: engineering.Bore) -> float | None:
-    """Give the plain jam ratio of exactly three conductors or cables, by their mean diameter; else None."""
-    count = sum(group.count for group in groups)
-    if count != 3:
-        return None
-    mean = sum(float(group.diameter) * group.count for group in groups) / count
-    return engineering.jam_ratio(float(bore.diameter), mean)
+    """Give the plain jam ratio where three conductors or cables govern the set; else None."""
+    falling = sorted(groups, key=lambda group: group.diameter, reverse=True)
+    largest = [float(group.diameter) for group in falling[:4] for _ in range(min(group.count, 4))]
+    return jam_ratio(largest, float(bore.diameter))
 
 
 def caution_jam(

@@ -27,6 +27,7 @@ from ductrun.units import STANDARD_GRAVITY, ConductorArea, Length, LengthUnit, P
 
 ARRANGEMENT = choice("pulling.arrangement", CableArrangement)
 MANY_CABLES = number("pulling.many_cables_weight_correction")
+CRADLE_RATIO = number("pulling.cradle_least_ratio")
 TIGHT_PAIR = number("pulling.tight_pair_factor")
 CLEARANCE_MINIMUM = quantity("pulling.clearance_minimum", Length)
 _ARRANGEMENTS = {arrangement.value: arrangement for arrangement in Arrangement}
@@ -185,10 +186,10 @@ def lie_in(
         raise UnanswerableError(_too_large(cables, bore, where))
     if len(diameters) > 4 and factor is None:
         sheet.settle("weight_correction_factor", None, MANY_CABLES)
-    lie = engineering.lie_of(diameters, bore, arrangement, factor, MANY_CABLES.value)
+    lie = engineering.lie_of(diameters, bore, arrangement, factor, MANY_CABLES.value, CRADLE_RATIO.value)
     sheet.cite("wall-reactions", "pulling-arrangement")
-    if engineering.acts_as_three(diameters):
-        ratio = bore / engineering.mean_of_larger_three(diameters)
+    ratio = engineering.jam_ratio(diameters, bore)
+    if ratio is not None:
         caution_in_jam_band(ratio, where.sheet, triplexed=arrangement is Arrangement.TRIPLEXED, pointer="")
     if len(diameters) == 2 and factor is None and lie.weight_correction > TIGHT_PAIR.value:
         where.sheet.find(

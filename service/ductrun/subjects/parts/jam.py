@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from ductrun.engineering.cables import OVALITY
 from ductrun.kit.choices import Severity
-from ductrun.kit.defaults import citation
+from ductrun.kit.defaults import citation, number
 from ductrun.kit.worksheet import Worksheet
 from ductrun.tables import TABLES
 
+OVALITY = number("jam.ovality").value
 # the union of the published bands as a plain D/d; the gap one source leaves is not a published band
 _BANDS: list[tuple[float, float]] = [
     (row.low / factor, row.high / factor)

@@ -6,11 +6,11 @@ from typing import Annotated, TypeVar
 
 from msgspec import UNSET, Meta, Struct, UnsetType
 
-from ductrun.engineering.cables import OVALITY
 from ductrun.engineering.rounding import under
 from ductrun.kit import answers
 from ductrun.kit.telling import Telling
 from ductrun.subjects.parts.choices import CableArrangement
+from ductrun.subjects.parts.jam import OVALITY
 from ductrun.subjects.pulling.assessment import PullAssessment
 from ductrun.subjects.pulling.cable_order import OrderedCable, told_order
 from ductrun.subjects.pulling.choices import PullDirection

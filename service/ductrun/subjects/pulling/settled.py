@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from typing import NamedTuple
 
-from ductrun.engineering.cable_sets import Lie, acts_as_three, mean_of_larger_three
+from ductrun.engineering.cable_sets import Lie, jam_ratio
 from ductrun.engineering.pull_search import Limits, Load
 from ductrun.engineering.pulling import Section, friction_of_feed
 from ductrun.subjects.parts.cable_set import CableSet
@@ -97,11 +97,8 @@ class Pulling(NamedTuple):
         """Bore over the mean diameter of three cables that govern, of the bore in the jam band if one is, else of the
         least; None for other sets.
         """
-        diameters = self.cables.diameters
-        if not acts_as_three(diameters):
-            return None
-        ratios = sorted(bore / mean_of_larger_three(diameters) for bore in set(self.route.bores))
-        return next(filter(in_jam_band, ratios), ratios[0])
+        ratios = [jam_ratio(self.cables.diameters, bore) for bore in sorted(set(self.route.bores))]
+        return next((ratio for ratio in ratios if ratio is not None and in_jam_band(ratio)), ratios[0])
 
     @property
     def worst_lie(self) -> Lie:
