@@ -7,7 +7,7 @@ from typing import Any
 
 import pytest
 
-from tests.asking import EXAMPLES, ask, codes, problem, quantity
+from tests.asking import EXAMPLES, ask, codes, problem, quantity, result
 from tests.subjects.fill.sets import cable, count, fill, listed, pvc, size
 
 
@@ -287,3 +287,17 @@ def test_every_finding_says_which_member_it_is_about() -> None:
 def test_a_fill_over_its_limit_names_the_note_on_complete_runs() -> None:
     [exceeded] = fill(pvc("2"), cable(1.5, 1))["findings"]
     assert exceeded["message"].endswith("(NFPA 70-2023, Chapter 9, Table 1, Note 2).")
+
+
+def test_a_smaller_ground_beside_three_phases_leaves_their_jam_ratio() -> None:
+    phase: dict[str, Any] = {"kind": "listed", "insulation": "THWN-2", "size": "500 kcmil"}
+    conduit = {"kind": "listed", "type": "pvc_schedule_40", "trade_size": "3"}
+    ground = phase | {"size": "3 AWG"}
+    conductors = [phase | {"count": 3}, ground | {"count": 1}]
+    found = result("fill", {"conduit": conduit, "conductors": conductors})
+    assert found["jam_ratio"] == pytest.approx(3.042 / 0.949)
+    copper = {"material": "copper"}
+    pulled = [{"count": 3, "cable": phase | copper}, {"count": 1, "cable": ground | copper}]
+    sections = [{"kind": "straight", "length": quantity(100, "ft")}]
+    pull = result("pull-tension", {"conduit": conduit, "cables": pulled, "sections": sections})
+    assert pull["jam_ratio"] == pytest.approx(found["jam_ratio"])
