@@ -10,7 +10,7 @@ from typing import Any
 from ductrun.http.problems import ProblemRaised
 from tools.asking import EXAMPLES, ask
 
-__all__ = ["EXAMPLES", "ask", "codes", "document_of", "problem", "quantity", "result", "rows_of"]
+__all__ = ["EXAMPLES", "ask", "assumed", "codes", "document_of", "problem", "quantity", "result", "rows_of", "value_of"]
 
 PUBLISHED = Path(__file__).parent / "published" / "data"
 
@@ -30,9 +30,23 @@ def problem(operation: str, request: Any, query: str = "") -> ProblemRaised:
     raise AssertionError(f"an answer where a problem was due: {answer}")
 
 
+def assumed(answer: dict[str, Any]) -> dict[str, Any]:
+    """Give what was assumed by its place: a quantity, a bare number where it is a ratio or in percent, or the text."""
+    return {place: value_of(one) for one in answer["assumptions"] for place in one["pointers"]}
+
+
+def value_of(assumption: dict[str, Any]) -> Any:
+    """Give the value of an assumption as a request would hold it."""
+    told = assumption.get("quantity")
+    if told is None:
+        return {"true": True, "false": False}.get(assumption["text"], assumption["text"])
+    return told["value"] if told["unit"] in {"1", "percent"} else told
+
+
 def codes(answer: dict[str, Any], severity: str | None = None) -> list[str]:
-    """Give the codes of the findings, or of those of one severity."""
-    return [found["code"] for found in answer["findings"] if severity in (None, found["severity"])]
+    """Give the codes of the findings and cautions, or of those of one severity."""
+    found = [found["code"] for found in answer["findings"] if severity in (None, found["severity"])]
+    return found + [one["code"] for one in answer["cautions"] if severity in (None, "caution")]
 
 
 def quantity(value: float, unit: str) -> dict[str, Any]:

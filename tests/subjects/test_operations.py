@@ -13,7 +13,7 @@ from ductrun.subjects.movement.choices import ConduitMaterial
 from ductrun.subjects.parts.choices import CableArrangement, ConductorSize, ConduitType, Insulation, TradeSize
 from ductrun.tables import CONDUCTOR_SIZES, TABLES, TRADE_SIZES
 
-from tests.asking import EXAMPLES, ask, codes, problem, quantity, result
+from tests.asking import EXAMPLES, ask, codes, problem, quantity, result, value_of
 
 NAMES = [operation.name for operation in OPERATIONS]
 
@@ -37,9 +37,9 @@ def test_a_complete_example_leaves_nothing_to_assume(name: str) -> None:
     answer = ask(name, EXAMPLES[name], "working=true")
     assert answer["assumptions"] == []
     assert answer["working"]
-    assert answer["basis"]["code"] == "NFPA 70-2023"
-    assert answer["basis"]["tables"] == TABLES.hash
-    assert set(answer["basis"]["sources"]) <= {source.id for source in TABLES["sources"]}
+    assert answer["basis"]["code_edition"] == "NFPA 70-2023"
+    assert answer["basis"]["tables_version"] == TABLES.hash
+    assert set(answer["basis"]["source_ids"]) <= {source.id for source in TABLES["sources"]}
 
 
 @pytest.mark.parametrize("name", NAMES)
@@ -58,18 +58,20 @@ def test_examples_are_not_changed_by_asking() -> None:
 def test_what_is_left_out_comes_back_with_value_and_source() -> None:
     answer = ask("pull-tension", without("pull-tension", "friction_coefficient", "attachment", "code_edition"))
     assumed = {place: assumption for assumption in answer["assumptions"] for place in assumption["pointers"]}
-    assert assumed["#/friction_coefficient"]["value"] == 0.5
-    assert "IEWC" in assumed["#/friction_coefficient"]["source"]
-    assert assumed["#/attachment"]["value"] == "pulling_eye"
-    assert assumed["#/attachment"]["source"].startswith("common practice, no source")
-    assert assumed["#/code_edition"]["value"] == "2023"
+    assert assumed["#/friction_coefficient"]["quantity"] == quantity(0.5, "1")
+    assert "IEWC" in assumed["#/friction_coefficient"]["citation"]
+    assert assumed["#/attachment"]["text"] == "pulling_eye"
+    assert assumed["#/attachment"]["citation"].startswith("common practice, no source")
+    assert assumed["#/code_edition"]["text"] == "2023"
+    standings = [assumed[place]["standing"] for place in ("#/friction_coefficient", "#/attachment")]
+    assert standings == ["published", "practice"]
 
 
 @pytest.mark.parametrize("name", NAMES)
 def test_refusing_assumptions_lists_every_field_that_is_missing(name: str) -> None:
     request = {key: value for key, value in example(name).items() if key in REQUIRED[name]}
     assumed = {
-        place: assumption["value"]
+        place: value_of(assumption)
         for assumption in ask(name, request)["assumptions"]
         for place in assumption["pointers"]
     }
@@ -100,7 +102,7 @@ REQUIRED = {
 
 def test_a_default_in_the_other_system_is_converted() -> None:
     answer = ask("encasement", {"length": quantity(10, "m"), "bank": example("encasement")["bank"]}, "units=metric")
-    assumed = {place: assumption["value"] for assumption in answer["assumptions"] for place in assumption["pointers"]}
+    assumed = {place: value_of(assumption) for assumption in answer["assumptions"] for place in assumption["pointers"]}
     assert assumed["#/concrete_cover/top"] == quantity(76.19999999999999, "mm") or assumed["#/concrete_cover/top"][
         "value"
     ] == (pytest.approx(76.2))
@@ -129,7 +131,7 @@ def test_the_answer_follows_the_edition_named() -> None:
     newer = ask("fill", example("fill", code_edition="2023") | nipple)
     assert "310.15(B)(3)(a)" in older["findings"][0]["message"]
     assert "310.15(C)(1)" in newer["findings"][0]["message"]
-    assert older["basis"]["code"] == "NFPA 70-2017"
+    assert older["basis"]["code_edition"] == "NFPA 70-2017"
     assert "connectors" not in older["findings"][0]["message"]
     assert "connectors" in newer["findings"][0]["message"]
     assert older["result"]["limit_rule"] == FillLimitRule.NIPPLE
@@ -137,7 +139,7 @@ def test_the_answer_follows_the_edition_named() -> None:
     for edition, section in (("2020", "352.26"), ("2023", "352.24(B)")):
         answer = ask("pull-tension", example("pull-tension", sections=bends, code_edition=edition))
         [found] = [finding for finding in answer["findings"] if finding["code"] == "too_many_bends"]
-        assert found["source"] == f"NFPA 70-{edition}, {section}"
+        assert found["citation"] == f"NFPA 70-{edition}, {section}"
 
 
 @pytest.mark.parametrize(
@@ -253,7 +255,7 @@ def test_five_cables_take_a_flat_weight_correction_under_the_assumptions() -> No
     answer = ask("pull-tension", request)
     assert answer["result"]["arrangement"] == CableArrangement.MANY
     assert answer["result"]["weight_correction_factor"] == 1.4
-    assumed = {place: assumption["value"] for assumption in answer["assumptions"] for place in assumption["pointers"]}
+    assumed = {place: value_of(assumption) for assumption in answer["assumptions"] for place in assumption["pointers"]}
     assert assumed["#/weight_correction_factor"] == 1.4
     request["weight_correction_factor"] = 1.6
     assert ask("pull-tension", request)["result"]["weight_correction_factor"] == 1.6

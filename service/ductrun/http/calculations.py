@@ -53,6 +53,7 @@ def answer_to(operation: Operation[Any, Any, Any]) -> Callable[[bytes, Chosen], 
             Answer(
                 result,
                 book.findings,
+                book.cautions,
                 assumptions,
                 Basis(__version__, TABLES.hash, f"NFPA 70-{book.edition}", tuple(book.sources)),
                 NOTICE,
@@ -83,9 +84,9 @@ def _refusal(assumptions: Sequence[Assumption]) -> ProblemRaised:
     errors = [
         ProblemError(
             "assumption_needed",
-            f"Give this field; without it this would be assumed: {assumption.source}.",
+            f"Give this field; without it {assumption.text} would be assumed: {assumption.citation}.",
             pointer=pointer,
-            allowed=assumption.value,
+            allowed=assumption.text if assumption.quantity is UNSET else assumption.quantity,
         )
         for assumption in assumptions
         for pointer in assumption.pointers

@@ -19,7 +19,7 @@ from ductrun.http.descriptions import AssumptionPolicy, RequestBack, page_name, 
 from ductrun.http.health import Alive, Ready
 from ductrun.http.problems import MEDIA_TYPE, Problem
 from ductrun.http.stream import StreamItemAnswer, StreamSummary
-from ductrun.kit.answers import Assumption, Basis, Finding, Step
+from ductrun.kit.answers import Assumption, Basis, Caution, Finding, Step
 from ductrun.kit.telling import UnitSystem
 from ductrun.subjects import OPERATIONS, Operation
 from ductrun.subjects.reference_tables import PICKERS, REFERENCE_TABLES, Picker, ReferenceTable
@@ -55,6 +55,7 @@ def _answer_of(operation: Operation[Any, Any, Any]) -> type[msgspec.Struct]:
         [
             ("result", operation.result),
             ("findings", list[Finding]),
+            ("cautions", list[Caution]),
             ("assumptions", list[Assumption]),
             ("basis", Basis),
             ("notice", str),

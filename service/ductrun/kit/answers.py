@@ -10,31 +10,42 @@ from typing import Any
 
 from msgspec import UNSET, Struct, UnsetType
 
-from ductrun.kit.choices import Severity
+from ductrun.kit.choices import Severity, Standing
 from ductrun.units import *  # noqa: F403  # every dimension that is declared
 from ductrun.units import AnyQuantity
 
-Figure = float | AnyQuantity
+Figure = float | AnyQuantity  # a bare one is told as a ratio
 
 
 class Finding(Struct, frozen=True, gc=False):
-    """One sentence a foreman understands: what, how much, the limit, the rule; `pointer` is where in the request."""
+    """One sentence a foreman understands: what, how much, the limit, what to do; `pointer` is where in the request."""
 
     severity: Severity
     code: str
     message: str
-    source: str
-    actual: Figure | UnsetType = UNSET
-    limit: Figure | UnsetType = UNSET
+    citation: str
+    actual: AnyQuantity | UnsetType = UNSET
+    limit: AnyQuantity | UnsetType = UNSET
     pointer: str | UnsetType = UNSET
 
 
+class Caution(Struct, frozen=True, gc=False):
+    """A usual caution of the work at hand, whatever the figures."""
+
+    code: str
+    message: str
+    citation: str
+
+
 class Assumption(Struct, frozen=True, gc=False):
-    """A value taken because the caller gave none, where it comes from, and every member it stands in for."""
+    """A value taken for want of one, with every member it stands in for; a quantity too, where it is a figure."""
 
     pointers: list[str]
-    value: float | str | bool | AnyQuantity
-    source: str
+    text: str
+    citation: str
+    source_id: str
+    standing: Standing
+    quantity: AnyQuantity | UnsetType = UNSET
 
 
 class Step(Struct, frozen=True, gc=False):
@@ -43,16 +54,16 @@ class Step(Struct, frozen=True, gc=False):
     symbol: str
     formula: str
     substituted: str
-    value: Figure
+    quantity: AnyQuantity
 
 
 class Basis(Struct, frozen=True, gc=False):
     """What the answer rests on: service version, hash of the tables, code edition, ids of the sources."""
 
-    service: str
-    tables: str
-    code: str
-    sources: tuple[str, ...]
+    service_version: str
+    tables_version: str
+    code_edition: str
+    source_ids: tuple[str, ...]
 
 
 class Answer(Struct, frozen=True, gc=False):
@@ -60,6 +71,7 @@ class Answer(Struct, frozen=True, gc=False):
 
     result: Any
     findings: list[Finding]
+    cautions: list[Caution]
     assumptions: list[Assumption]
     basis: Basis
     notice: str

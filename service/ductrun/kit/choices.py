@@ -19,3 +19,13 @@ class Severity(Code):
     VIOLATION = "violation"
     CAUTION = "caution"
     NOTE = "note"
+
+
+class Standing(Code):
+    """What backs a figure: a published source, practice, memory of a source, a derivation, or the caller."""
+
+    PUBLISHED = "published"
+    PRACTICE = "practice"
+    MEMORY = "memory"
+    DERIVED = "derived"
+    CALLER = "caller"

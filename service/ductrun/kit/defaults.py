@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from enum import StrEnum
 from typing import Any, Generic, TypeVar
 
+from ductrun.kit.choices import Standing
 from ductrun.tables import TABLES
 from ductrun.tables.rows import Row
 from ductrun.units import Quantity
@@ -30,6 +31,7 @@ class Default(Generic[T]):
     value: T
     source: str
     source_id: str
+    standing: Standing = Standing.DERIVED
     written: Any = None
 
     def written_as(self, form: Callable[[Any], Any]) -> Default[T]:
@@ -46,6 +48,15 @@ def _plain(value: Any) -> Any:
     if hasattr(value, "unit"):  # a quantity, or one that is told
         return {"value": value.value, "unit": str(value.unit)}
     return str(value) if isinstance(value, str) else value
+
+
+_STANDINGS = {"derived": Standing.DERIVED, "common practice, no source": Standing.PRACTICE}
+
+
+def _standing_of(row: Row) -> Standing:
+    if row.standing.startswith("read"):
+        return Standing.PUBLISHED
+    return _STANDINGS.get(row.standing, Standing.MEMORY)
 
 
 def citation(source_id: str) -> str:
@@ -66,7 +77,7 @@ def standing_of(row: Row) -> str:
 
 def _default(name: str, value: T) -> Default[T]:
     row = _ROWS[name]
-    return Default(value, standing_of(row), row.source)
+    return Default(value, standing_of(row), row.source, _standing_of(row))
 
 
 def number(name: str) -> Default[float]:

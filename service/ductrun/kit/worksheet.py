@@ -13,7 +13,7 @@ from typing import Any, TypeVar
 
 from msgspec import UNSET
 
-from ductrun.kit.answers import AnyQuantity, Assumption, Figure, Finding, Step
+from ductrun.kit.answers import AnyQuantity, Assumption, Caution, Figure, Finding, Step
 from ductrun.kit.choices import CodeEdition, Severity
 from ductrun.kit.defaults import Default, choice
 from ductrun.kit.telling import Telling
@@ -79,13 +79,14 @@ class Book:
     `settled` holds what was taken because the caller gave nothing, by the pointer of the member left out.
     """
 
-    __slots__ = ("cautioned", "edition", "findings", "settled", "sources", "working")
+    __slots__ = ("cautioned", "cautions", "edition", "findings", "settled", "sources", "working")
 
     def __init__(self, *, working: bool) -> None:
         """Start an empty book."""
         self.working: list[Step] | None = [] if working else None
         self.findings: list[Finding] = []
         self.cautioned: set[str] = set()
+        self.cautions: list[Caution] = []
         self.settled: dict[str, Default[Any]] = {}
         self.sources: dict[str, None] = {}  # in the order in which they were cited
         self.edition: str = CODE_EDITION.value.value
@@ -159,12 +160,26 @@ class Worksheet:
             key = (default.source_id, default.source, str(default.value))
             if key in told:
                 told[key].pointers.append(pointer)
-                continue
-            value: Any = default.value
-            if isinstance(value, Quantity):
-                value = self.tell.given(value)
-            told[key] = Assumption([pointer], value, default.source)
+            else:
+                told[key] = self._told_assumption(pointer, default)
         return list(told.values())
+
+    def _told_assumption(self, pointer: str, default: Default[Any]) -> Assumption:
+        value: Any = default.value
+        backing = (default.source, default.source_id, default.standing)
+        if isinstance(value, bool):
+            return Assumption([pointer], "true" if value else "false", *backing)
+        if isinstance(value, str):
+            return Assumption([pointer], str(value), *backing)
+        quantity = self.tell.given(value) if isinstance(value, Quantity) else self._figure(value)
+        if pointer.endswith("_percent"):
+            quantity = in_percent(value)
+        text = f"{value:g}" if isinstance(value, (int, float)) else text_of(quantity)
+        return Assumption([pointer], text, *backing, quantity)
+
+    def _figure(self, value: Figure) -> AnyQuantity:
+        """Give a figure as a quantity: a bare one is a ratio."""
+        return self.tell.ratio(value) if isinstance(value, (int, float)) else value
 
     def fault(self, member: str, code: str, message: str, allowed: Any = None) -> Fault:
         """Give a fault of a member of this part."""
@@ -207,8 +222,8 @@ class Worksheet:
                 code,
                 message,
                 source,
-                UNSET if actual is None else actual,
-                UNSET if limit is None else limit,
+                UNSET if actual is None else self._figure(actual),
+                UNSET if limit is None else self._figure(limit),
                 UNSET if where is None else where,
             )
         )
@@ -217,17 +232,22 @@ class Worksheet:
         """Give a usual caution of the work at hand, once an answer however many parts call for it."""
         if code not in self.book.cautioned:
             self.book.cautioned.add(code)
-            self.book.findings.append(Finding(Severity.CAUTION, code, message, source))
+            self.book.cautions.append(Caution(code, message, source))
 
     def show(self, symbol: str, formula: str, substituted: str, value: Figure) -> None:
         """Add a line of working, if the caller asked for the working."""
         if self.book.working is not None:
-            self.book.working.append(Step(symbol, formula, substituted, value))
+            self.book.working.append(Step(symbol, formula, substituted, self._figure(value)))
 
 
 def text_of(told: AnyQuantity) -> str:
     """Write a told quantity in a sentence, to five digits at most: the figure itself is never rounded."""
     return f"{told.value:,.5g} {told.unit}" if abs(told.value) < 1e5 else f"{told.value:,.0f} {told.unit}"
+
+
+def in_percent(value: float) -> AnyQuantity:
+    """Give a figure in percent."""
+    return AnyQuantity(value, "percent")
 
 
 def listing(items: Sequence[str]) -> str:

@@ -52,7 +52,7 @@ def limit_of(name: str, count: int = 800) -> Callable[[], float]:
         sheet = Worksheet(US, working=False)
         result = operation.tell(operation.assess(request, sheet), sheet.tell)
         basis = Basis("", TABLES.hash, "", tuple(sheet.book.sources))
-        made.append(Answer(result, sheet.book.findings, sheet.assumptions, basis, NOTICE))
+        made.append(Answer(result, sheet.book.findings, sheet.book.cautions, sheet.assumptions, basis, NOTICE))
     encode = msgspec.json.Encoder().encode
 
     def limit() -> float:

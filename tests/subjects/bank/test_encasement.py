@@ -7,7 +7,7 @@ from typing import Any
 
 import pytest
 
-from tests.asking import EXAMPLES, ask, codes, problem, quantity, result
+from tests.asking import EXAMPLES, ask, codes, problem, quantity, result, value_of
 
 
 def example(name: str, **changes: Any) -> dict[str, Any]:
@@ -67,7 +67,7 @@ def test_reinforcing_by_hand() -> None:
         (400 + 400 / 12) * 0.668 + 101 * 2 * 35 / 12 * 0.376  # ASTM A615, from memory
     )
     short = ask("encasement", example("encasement", reinforcing={"bar_count": 4, "bar_size": "no_4"}))
-    assumed = {place: assumption["value"] for assumption in short["assumptions"] for place in assumption["pointers"]}
+    assumed = {place: value_of(assumption) for assumption in short["assumptions"] for place in assumption["pointers"]}
     assert "#/reinforcing/lap_length" not in assumed
     assert assumed["#/reinforcing/lap_diameter_ratio"] == 40
     assert short["result"]["reinforcing"]["lap_length"] == {"value": pytest.approx(20), "unit": "in"}
@@ -106,7 +106,9 @@ def test_a_trench_that_is_the_form_sets_the_width_and_the_waste() -> None:
     assert trench["result"]["envelope_width"]["value"] == pytest.approx(30)
     assert trench["result"]["gross_volume"]["value"] > formed["result"]["gross_volume"]["value"]
     waste = [
-        next(assumption["value"] for assumption in answer["assumptions"] if "#/waste_percent" in assumption["pointers"])
+        next(
+            value_of(assumption) for assumption in answer["assumptions"] if "#/waste_percent" in assumption["pointers"]
+        )
         for answer in (formed, trench)
     ]
     assert waste == [5, 10]

@@ -8,7 +8,7 @@ from typing import Any
 
 import pytest
 
-from tests.asking import EXAMPLES, ask, codes, problem, quantity, result
+from tests.asking import EXAMPLES, ask, codes, problem, quantity, result, value_of
 
 
 def example(name: str, **changes: Any) -> dict[str, Any]:
@@ -78,7 +78,7 @@ def without_mass(**bank: Any) -> dict[str, Any]:
 
 
 def assumed(request: dict[str, Any]) -> dict[str, Any]:
-    return {place: one["value"] for one in ask("flotation", request)["assumptions"] for place in one["pointers"]}
+    return {place: value_of(one) for one in ask("flotation", request)["assumptions"] for place in one["pointers"]}
 
 
 def masses(request: dict[str, Any]) -> list[float]:

@@ -39,10 +39,10 @@ def test_a_preset_is_the_interval_of_its_specification() -> None:
     answer = ask("spacers", request)
     assert answer["result"]["station_count"] == 76
     [note] = [found for found in answer["findings"] if found["code"] == "preset_interval"]
-    assert "CEGS-16526A" in note["source"]
+    assert "CEGS-16526A" in note["citation"]
     practice = ask("spacers", request | {"interval": {"kind": "preset", "preset": "trade_6ft"}})
     [note] = [found for found in practice["findings"] if found["code"] == "preset_interval"]
-    assert "common practice" in note["source"]
+    assert "common practice" in note["citation"]
     request = example("spacers", interval={"kind": "preset", "preset": "trade_two_per_10ft"})
     del request["end_offset"]
     assert result("spacers", request)["station_count"] == 60

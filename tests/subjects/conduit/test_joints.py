@@ -8,7 +8,7 @@ from typing import Any
 
 import pytest
 
-from tests.asking import EXAMPLES, ask, codes, problem, quantity, result
+from tests.asking import EXAMPLES, ask, codes, problem, quantity, result, value_of
 
 
 def joints(**changes: Any) -> dict[str, Any]:
@@ -78,7 +78,7 @@ def test_cord_and_mandrel_follow_what_is_given_and_no_default_of_them_is_silent(
     assert found["mandrel_diameter"]["value"] == pytest.approx(3.998 - 0.5)
     assert refused(given | {"mandrel_clearance": quantity(4, "in")}) == {"#/mandrel_clearance/value": "no_mandrel_left"}
     left_out = {key: value for key, value in joints().items() if key not in ("cord_tail", "mandrel_clearance")}
-    assumed = {place: one["value"] for one in ask("joints", left_out)["assumptions"] for place in one["pointers"]}
+    assumed = {place: value_of(one) for one in ask("joints", left_out)["assumptions"] for place in one["pointers"]}
     assert assumed == {"#/cord_tail": quantity(10, "ft"), "#/mandrel_clearance": quantity(0.25, "in")}
 
 
@@ -90,8 +90,8 @@ def test_an_elbow_of_pvc_without_a_radius_is_the_standard_one_of_its_size() -> N
     answer = ask("joints", joints(elbows=[elbow()]))
     assert answer["result"]["elbow_length"]["value"] == pytest.approx(16 / 12 * math.pi / 2)
     [assumed] = answer["assumptions"]
-    assert (assumed["pointers"], assumed["value"]) == (["#/elbows/0/radius"], quantity(16, "in"))
-    assert assumed["source"].startswith("from memory: UL 651 elbows")
+    assert (assumed["pointers"], assumed["quantity"]) == (["#/elbows/0/radius"], quantity(16, "in"))
+    assert assumed["citation"].startswith("from memory: UL 651 elbows")
 
 
 def test_an_elbow_without_a_standard_one_on_file_needs_its_radius() -> None:

@@ -60,7 +60,7 @@ def test_the_ambient_of_pvc_is_held_against_its_section(edition: str) -> None:
     hot = {"ambient_temperature": quantity(140, "degF"), "code_edition": edition}
     answer = ask("permitted-use", copy.deepcopy(EXAMPLES["permitted-use"]) | hot, "units=metric")
     [found] = [finding for finding in answer["findings"] if finding["code"] == "too_hot_for_pvc"]
-    assert found["source"] == f"NFPA 70-{edition}, 352.12(D)"
+    assert found["citation"] == f"NFPA 70-{edition}, 352.12(D)"
     assert "50 degC (122 degF)" in found["message"]
     assert found["limit"] == quantity(50, "degC")
 

@@ -165,8 +165,9 @@ def test_a_set_over_its_limit_is_an_answer_with_a_violation() -> None:
     assert not answer["result"]["within_limit"]
     [violation] = [finding for finding in answer["findings"] if finding["severity"] == "violation"]
     assert violation["code"] == "fill_exceeded"
-    assert violation["actual"] > violation["limit"] == 40
-    assert "NFPA 70-2023, Chapter 9, Table 1" in violation["source"]
+    assert violation["actual"]["value"] > 40
+    assert violation["limit"] == quantity(40, "percent")
+    assert "NFPA 70-2023, Chapter 9, Table 1" in violation["citation"]
 
 
 def test_a_nipple_over_24_inches_is_a_complete_run() -> None:

@@ -95,7 +95,7 @@ def test_an_excavation_is_always_cautioned() -> None:
     assert "excavation_safety" in codes(ask("cover", example("cover")), "caution")
 
 
-def test_every_finding_of_a_cover_but_the_usual_caution_says_where() -> None:
+def test_every_finding_of_a_cover_says_where() -> None:
     request = example(
         "cover",
         voltage="over_40_kv",
@@ -109,5 +109,4 @@ def test_every_finding_of_a_cover_but_the_usual_caution_says_where() -> None:
         "only_in_a_raceway": "#/wiring_method",
         "encasement_does_not_reduce": "#/encased",
         "too_shallow": "#/cover",
-        "excavation_safety": None,
     }

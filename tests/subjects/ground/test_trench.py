@@ -7,7 +7,7 @@ from typing import Any
 
 import pytest
 
-from tests.asking import EXAMPLES, ask, codes, problem, quantity, result
+from tests.asking import EXAMPLES, ask, codes, problem, quantity, result, value_of
 
 
 def example(name: str, **changes: Any) -> dict[str, Any]:
@@ -101,7 +101,7 @@ def test_an_excavation_is_always_cautioned_once() -> None:
 
 
 def assumed(request: dict[str, Any]) -> dict[str, Any]:
-    return {place: one["value"] for one in ask("trench", request)["assumptions"] for place in one["pointers"]}
+    return {place: value_of(one) for one in ask("trench", request)["assumptions"] for place in one["pointers"]}
 
 
 def test_the_tape_depth_is_assumed() -> None:
@@ -167,4 +167,4 @@ def test_what_a_depth_asks_for_is_told_with_the_depth_it_begins_at() -> None:
     assert (egress["actual"]["value"], egress["limit"]) == (pytest.approx(48), quantity(4, "ft"))
     assert egress["pointer"] == "#/cover"
     assert "within 25 ft" in egress["message"]
-    assert "29 CFR 1926 Subpart P" in egress["source"]
+    assert "29 CFR 1926 Subpart P" in egress["citation"]

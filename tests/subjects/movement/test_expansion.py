@@ -76,8 +76,8 @@ def test_the_crew_carries_a_table_of_openings() -> None:
 def test_both_conventions_are_given_and_the_default_is_stated() -> None:
     stated = move()
     assumed = {place: assumption for assumption in stated["assumptions"] for place in assumption["pointers"]}
-    assert assumed["#/piston_convention"]["value"] == "full_travel"
-    assert "closed at the highest" in assumed["#/piston_convention"]["source"]
+    assert assumed["#/piston_convention"]["text"] == "full_travel"
+    assert "closed at the highest" in assumed["#/piston_convention"]["citation"]
     assert stated["result"]["piston_opening"]["value"] == pytest.approx(6 * 80 / 140)
     change = 3.38e-5 * 12 * 200 * 140 / 2
     centered = move(piston_convention="centered")["result"]["piston_opening"]["value"]
@@ -126,7 +126,7 @@ def test_a_run_held_by_the_ground_is_explained_not_computed(setting: str) -> Non
 
 def test_emergence_and_structural_joints_are_found() -> None:
     answer = move(emerges_from_grade=True, crosses_structural_joint=True)
-    sources = {finding["code"]: finding["source"] for finding in answer["findings"]}
+    sources = {finding["code"]: finding["citation"] for finding in answer["findings"]}
     assert sources["emerges_from_grade"] == "NFPA 70-2023, 300.5(J)"
     assert sources["crosses_structural_joint"] == "NFPA 70-2023, 300.4(H)"
     quiet = codes(move(emerges_from_grade=False))
@@ -136,7 +136,7 @@ def test_emergence_and_structural_joints_are_found() -> None:
 def test_the_section_follows_the_edition() -> None:
     for edition, section in (("2020", "352.44"), ("2023", "352.44(A)")):
         found = next(finding for finding in move(code_edition=edition)["findings"] if finding["code"] == "free_to_move")
-        assert found["source"] == f"NFPA 70-{edition}, {section}"
+        assert found["citation"] == f"NFPA 70-{edition}, {section}"
 
 
 def test_the_sun_allowance_is_added_once() -> None:
@@ -246,6 +246,6 @@ def test_every_finding_says_which_member_it_is_about() -> None:
 )
 def test_the_sun_allowance_is_cited_where_it_is_used(sun: dict[str, Any], cited: bool) -> None:
     seen = {field: value for field, value in RANGE.items() if field != "direct_sun"}
-    assert ("sun-allowance-catalogue" in move(temperatures=seen | sun)["basis"]["sources"]) is cited
+    assert ("sun-allowance-catalogue" in move(temperatures=seen | sun)["basis"]["source_ids"]) is cited
     spread = {"kind": "difference", "difference": quantity(100, "delta_degF")}
-    assert "sun-allowance-catalogue" not in move(temperatures=spread)["basis"]["sources"]
+    assert "sun-allowance-catalogue" not in move(temperatures=spread)["basis"]["source_ids"]

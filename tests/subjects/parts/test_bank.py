@@ -80,7 +80,7 @@ def test_the_published_spread_is_told_with_a_separation_that_is_assumed() -> Non
     request = banked("encasement", {"signal_ducts": [1, 1, 1]})
     for member in ("horizontal_separation", "vertical_separation"):
         del request["bank"][member]
-    told = {place: one["source"] for one in ask("encasement", request)["assumptions"] for place in one["pointers"]}
+    told = {place: one["citation"] for one in ask("encasement", request)["assumptions"] for place in one["pointers"]}
     assert told["#/bank/horizontal_separation"].endswith("published from 1 to 2 in")
     assert told["#/bank/power_signal_separation"].endswith("published from 3 to 4 in")
 

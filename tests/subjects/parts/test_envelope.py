@@ -82,4 +82,4 @@ def test_the_published_spread_is_told_with_a_concrete_cover_that_is_assumed(name
         "#/concrete_cover/side",
         "#/pour_shape",
     }
-    assert told["#/concrete_cover/top"]["source"].endswith("published from 2 to 3 in")
+    assert told["#/concrete_cover/top"]["citation"].endswith("published from 2 to 3 in")

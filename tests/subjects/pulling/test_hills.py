@@ -251,7 +251,7 @@ def test_without_a_brake_limit_a_braked_pull_is_not_judged() -> None:
     [found] = [one for one in answer["findings"] if one["code"] == "brake_not_judged"]
     assert found["pointer"] == "#/brake_limit"
     assert "must hold back with" in found["message"]
-    assert any("Nobody stands below a cable that is held back" in one["message"] for one in answer["findings"])
+    assert any("Nobody stands below a cable that is held back" in one["message"] for one in answer["cautions"])
 
 
 def test_the_brake_is_held_against_its_limit_at_the_low_friction() -> None:
@@ -436,8 +436,8 @@ def test_the_low_friction_is_that_of_the_conduit_and_of_a_known_jacket() -> None
         assumed = {place: one for one in answer["assumptions"] for place in one["pointers"]}[
             "#/braking_friction_coefficient"
         ]
-        assert "lowest published" in assumed["source"]
-        return float(assumed["value"])
+        assert "lowest published" in assumed["citation"]
+        return float(assumed["quantity"]["value"])
 
     assert low() == 0.15
     assert low(jacket="pe") == 0.15

@@ -34,6 +34,7 @@ from .cable_order import CableOrder
 from .cable_sheath import CableSheath
 from .cable_shielding import CableShielding
 from .cable_type import CableType
+from .caution import Caution
 from .code_edition import CodeEdition
 from .compact_cable import CompactCable
 from .compact_conductor import CompactConductor
@@ -173,6 +174,7 @@ from .spacer_preset import SpacerPreset
 from .spacers_answer import SpacersAnswer
 from .spacers_request import SpacersRequest
 from .spacers_result import SpacersResult
+from .standing import Standing
 from .station import Station
 from .step import Step
 from .straight_section import StraightSection
@@ -244,6 +246,7 @@ __all__ = (
     "CableSheath",
     "CableShielding",
     "CableType",
+    "Caution",
     "CodeEdition",
     "CompactCable",
     "CompactConductor",
@@ -383,6 +386,7 @@ __all__ = (
     "SpacersAnswer",
     "SpacersRequest",
     "SpacersResult",
+    "Standing",
     "Station",
     "Step",
     "StraightSection",

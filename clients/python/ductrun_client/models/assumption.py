@@ -6,6 +6,9 @@ from typing import TYPE_CHECKING, Any, TypeVar, cast
 from attrs import define as _attrs_define
 from attrs import field as _attrs_field
 
+from ..models.standing import Standing
+from ..types import UNSET, Unset
+
 if TYPE_CHECKING:
     from ..models.any_quantity import AnyQuantity
 
@@ -15,41 +18,54 @@ T = TypeVar("T", bound="Assumption")
 
 @_attrs_define
 class Assumption:
-    """A value taken because the caller gave none, where it comes from, and every member it stands in for.
+    """A value taken for want of one, with every member it stands in for; a quantity too, where it is a figure.
 
     Attributes:
+        citation (str):
         pointers (list[str]):
-        source (str):
-        value (AnyQuantity | bool | float | str):
+        source_id (str):
+        standing (Standing): What backs a figure: a published source, practice, memory of a source, a derivation, or the
+            caller.
+        text (str):
+        quantity (AnyQuantity | Unset): A value with its unit, of whatever dimension the text beside it says.
     """
 
+    citation: str
     pointers: list[str]
-    source: str
-    value: AnyQuantity | bool | float | str
+    source_id: str
+    standing: Standing
+    text: str
+    quantity: AnyQuantity | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
-        from ..models.any_quantity import AnyQuantity  # noqa: PLC0415
+        citation = self.citation
 
         pointers = self.pointers
 
-        source = self.source
+        source_id = self.source_id
 
-        value: bool | dict[str, Any] | float | str
-        if isinstance(self.value, AnyQuantity):
-            value = self.value.to_dict()
-        else:
-            value = self.value
+        standing = self.standing.value
+
+        text = self.text
+
+        quantity: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.quantity, Unset):
+            quantity = self.quantity.to_dict()
 
         field_dict: dict[str, Any] = {}
         field_dict.update(self.additional_properties)
         field_dict.update(
             {
+                "citation": citation,
                 "pointers": pointers,
-                "source": source,
-                "value": value,
+                "source_id": source_id,
+                "standing": standing,
+                "text": text,
             }
         )
+        if quantity is not UNSET:
+            field_dict["quantity"] = quantity
 
         return field_dict
 
@@ -58,27 +74,30 @@ class Assumption:
         from ..models.any_quantity import AnyQuantity  # noqa: PLC0415
 
         d = dict(src_dict)
+        citation = d.pop("citation")
+
         pointers = cast(list[str], d.pop("pointers"))
 
-        source = d.pop("source")
+        source_id = d.pop("source_id")
 
-        def _parse_value(data: object) -> AnyQuantity | bool | float | str:
-            try:
-                if not isinstance(data, dict):
-                    raise TypeError()
-                value_type_3 = AnyQuantity.from_dict(data)
+        standing = Standing(d.pop("standing"))
 
-                return value_type_3
-            except (TypeError, ValueError, AttributeError, KeyError):
-                pass
-            return cast(AnyQuantity | bool | float | str, data)
+        text = d.pop("text")
 
-        value = _parse_value(d.pop("value"))
+        _quantity = d.pop("quantity", UNSET)
+        quantity: AnyQuantity | Unset
+        if isinstance(_quantity, Unset):
+            quantity = UNSET
+        else:
+            quantity = AnyQuantity.from_dict(_quantity)
 
         assumption = cls(
+            citation=citation,
             pointers=pointers,
-            source=source,
-            value=value,
+            source_id=source_id,
+            standing=standing,
+            text=text,
+            quantity=quantity,
         )
 
         assumption.additional_properties = d

@@ -14,35 +14,35 @@ class Basis:
     """What the answer rests on: service version, hash of the tables, code edition, ids of the sources.
 
     Attributes:
-        code (str):
-        service (str):
-        sources (list[str]):
-        tables (str):
+        code_edition (str):
+        service_version (str):
+        source_ids (list[str]):
+        tables_version (str):
     """
 
-    code: str
-    service: str
-    sources: list[str]
-    tables: str
+    code_edition: str
+    service_version: str
+    source_ids: list[str]
+    tables_version: str
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
-        code = self.code
+        code_edition = self.code_edition
 
-        service = self.service
+        service_version = self.service_version
 
-        sources = self.sources
+        source_ids = self.source_ids
 
-        tables = self.tables
+        tables_version = self.tables_version
 
         field_dict: dict[str, Any] = {}
         field_dict.update(self.additional_properties)
         field_dict.update(
             {
-                "code": code,
-                "service": service,
-                "sources": sources,
-                "tables": tables,
+                "code_edition": code_edition,
+                "service_version": service_version,
+                "source_ids": source_ids,
+                "tables_version": tables_version,
             }
         )
 
@@ -51,19 +51,19 @@ class Basis:
     @classmethod
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
         d = dict(src_dict)
-        code = d.pop("code")
+        code_edition = d.pop("code_edition")
 
-        service = d.pop("service")
+        service_version = d.pop("service_version")
 
-        sources = cast(list[str], d.pop("sources"))
+        source_ids = cast(list[str], d.pop("source_ids"))
 
-        tables = d.pop("tables")
+        tables_version = d.pop("tables_version")
 
         basis = cls(
-            code=code,
-            service=service,
-            sources=sources,
-            tables=tables,
+            code_edition=code_edition,
+            service_version=service_version,
+            source_ids=source_ids,
+            tables_version=tables_version,
         )
 
         basis.additional_properties = d

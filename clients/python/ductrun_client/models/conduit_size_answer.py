@@ -11,6 +11,7 @@ from ..types import UNSET, Unset
 if TYPE_CHECKING:
     from ..models.assumption import Assumption
     from ..models.basis import Basis
+    from ..models.caution import Caution
     from ..models.conduit_size_request import ConduitSizeRequest
     from ..models.conduit_size_result import ConduitSizeResult
     from ..models.finding import Finding
@@ -27,6 +28,7 @@ class ConduitSizeAnswer:
     Attributes:
         assumptions (list[Assumption]):
         basis (Basis): What the answer rests on: service version, hash of the tables, code edition, ids of the sources.
+        cautions (list[Caution]):
         findings (list[Finding]):
         notice (str):
         result (ConduitSizeResult): The smallest size that complies, its neighbors, and what small changes would do.
@@ -36,6 +38,7 @@ class ConduitSizeAnswer:
 
     assumptions: list[Assumption]
     basis: Basis
+    cautions: list[Caution]
     findings: list[Finding]
     notice: str
     result: ConduitSizeResult
@@ -50,6 +53,11 @@ class ConduitSizeAnswer:
             assumptions.append(assumptions_item)
 
         basis = self.basis.to_dict()
+
+        cautions = []
+        for cautions_item_data in self.cautions:
+            cautions_item = cautions_item_data.to_dict()
+            cautions.append(cautions_item)
 
         findings = []
         for findings_item_data in self.findings:
@@ -77,6 +85,7 @@ class ConduitSizeAnswer:
             {
                 "assumptions": assumptions,
                 "basis": basis,
+                "cautions": cautions,
                 "findings": findings,
                 "notice": notice,
                 "result": result,
@@ -93,6 +102,7 @@ class ConduitSizeAnswer:
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
         from ..models.assumption import Assumption  # noqa: PLC0415
         from ..models.basis import Basis  # noqa: PLC0415
+        from ..models.caution import Caution  # noqa: PLC0415
         from ..models.conduit_size_request import ConduitSizeRequest  # noqa: PLC0415
         from ..models.conduit_size_result import ConduitSizeResult  # noqa: PLC0415
         from ..models.finding import Finding  # noqa: PLC0415
@@ -107,6 +117,13 @@ class ConduitSizeAnswer:
             assumptions.append(assumptions_item)
 
         basis = Basis.from_dict(d.pop("basis"))
+
+        cautions = []
+        _cautions = d.pop("cautions")
+        for cautions_item_data in _cautions:
+            cautions_item = Caution.from_dict(cautions_item_data)
+
+            cautions.append(cautions_item)
 
         findings = []
         _findings = d.pop("findings")
@@ -138,6 +155,7 @@ class ConduitSizeAnswer:
         conduit_size_answer = cls(
             assumptions=assumptions,
             basis=basis,
+            cautions=cautions,
             findings=findings,
             notice=notice,
             result=result,

@@ -1,7 +1,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import TYPE_CHECKING, Any, TypeVar, cast
+from typing import TYPE_CHECKING, Any, TypeVar
 
 from attrs import define as _attrs_define
 from attrs import field as _attrs_field
@@ -18,29 +18,29 @@ T = TypeVar("T", bound="Finding")
 
 @_attrs_define
 class Finding:
-    """One sentence a foreman understands: what, how much, the limit, the rule; `pointer` is where in the request.
+    """One sentence a foreman understands: what, how much, the limit, what to do; `pointer` is where in the request.
 
     Attributes:
+        citation (str):
         code (str):
         message (str):
         severity (Severity): Weight of a finding: a broken rule or limit, something unwise or near a limit, or a note.
-        source (str):
-        actual (AnyQuantity | float | Unset):
-        limit (AnyQuantity | float | Unset):
+        actual (AnyQuantity | Unset): A value with its unit, of whatever dimension the text beside it says.
+        limit (AnyQuantity | Unset): A value with its unit, of whatever dimension the text beside it says.
         pointer (str | Unset):
     """
 
+    citation: str
     code: str
     message: str
     severity: Severity
-    source: str
-    actual: AnyQuantity | float | Unset = UNSET
-    limit: AnyQuantity | float | Unset = UNSET
+    actual: AnyQuantity | Unset = UNSET
+    limit: AnyQuantity | Unset = UNSET
     pointer: str | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
-        from ..models.any_quantity import AnyQuantity  # noqa: PLC0415
+        citation = self.citation
 
         code = self.code
 
@@ -48,23 +48,13 @@ class Finding:
 
         severity = self.severity.value
 
-        source = self.source
-
-        actual: dict[str, Any] | float | Unset
-        if isinstance(self.actual, Unset):
-            actual = UNSET
-        elif isinstance(self.actual, AnyQuantity):
+        actual: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.actual, Unset):
             actual = self.actual.to_dict()
-        else:
-            actual = self.actual
 
-        limit: dict[str, Any] | float | Unset
-        if isinstance(self.limit, Unset):
-            limit = UNSET
-        elif isinstance(self.limit, AnyQuantity):
+        limit: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.limit, Unset):
             limit = self.limit.to_dict()
-        else:
-            limit = self.limit
 
         pointer = self.pointer
 
@@ -72,10 +62,10 @@ class Finding:
         field_dict.update(self.additional_properties)
         field_dict.update(
             {
+                "citation": citation,
                 "code": code,
                 "message": message,
                 "severity": severity,
-                "source": source,
             }
         )
         if actual is not UNSET:
@@ -92,51 +82,35 @@ class Finding:
         from ..models.any_quantity import AnyQuantity  # noqa: PLC0415
 
         d = dict(src_dict)
+        citation = d.pop("citation")
+
         code = d.pop("code")
 
         message = d.pop("message")
 
         severity = Severity(d.pop("severity"))
 
-        source = d.pop("source")
+        _actual = d.pop("actual", UNSET)
+        actual: AnyQuantity | Unset
+        if isinstance(_actual, Unset):
+            actual = UNSET
+        else:
+            actual = AnyQuantity.from_dict(_actual)
 
-        def _parse_actual(data: object) -> AnyQuantity | float | Unset:
-            if isinstance(data, Unset):
-                return data
-            try:
-                if not isinstance(data, dict):
-                    raise TypeError()
-                actual_type_1 = AnyQuantity.from_dict(data)
-
-                return actual_type_1
-            except (TypeError, ValueError, AttributeError, KeyError):
-                pass
-            return cast(AnyQuantity | float | Unset, data)
-
-        actual = _parse_actual(d.pop("actual", UNSET))
-
-        def _parse_limit(data: object) -> AnyQuantity | float | Unset:
-            if isinstance(data, Unset):
-                return data
-            try:
-                if not isinstance(data, dict):
-                    raise TypeError()
-                limit_type_1 = AnyQuantity.from_dict(data)
-
-                return limit_type_1
-            except (TypeError, ValueError, AttributeError, KeyError):
-                pass
-            return cast(AnyQuantity | float | Unset, data)
-
-        limit = _parse_limit(d.pop("limit", UNSET))
+        _limit = d.pop("limit", UNSET)
+        limit: AnyQuantity | Unset
+        if isinstance(_limit, Unset):
+            limit = UNSET
+        else:
+            limit = AnyQuantity.from_dict(_limit)
 
         pointer = d.pop("pointer", UNSET)
 
         finding = cls(
+            citation=citation,
             code=code,
             message=message,
             severity=severity,
-            source=source,
             actual=actual,
             limit=limit,
             pointer=pointer,

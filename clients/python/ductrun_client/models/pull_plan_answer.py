@@ -11,6 +11,7 @@ from ..types import UNSET, Unset
 if TYPE_CHECKING:
     from ..models.assumption import Assumption
     from ..models.basis import Basis
+    from ..models.caution import Caution
     from ..models.finding import Finding
     from ..models.pull_plan_request import PullPlanRequest
     from ..models.pull_plan_result import PullPlanResult
@@ -27,6 +28,7 @@ class PullPlanAnswer:
     Attributes:
         assumptions (list[Assumption]):
         basis (Basis): What the answer rests on: service version, hash of the tables, code edition, ids of the sources.
+        cautions (list[Caution]):
         findings (list[Finding]):
         notice (str):
         result (PullPlanResult): The fewest pulls, or the bend that forbids any.
@@ -36,6 +38,7 @@ class PullPlanAnswer:
 
     assumptions: list[Assumption]
     basis: Basis
+    cautions: list[Caution]
     findings: list[Finding]
     notice: str
     result: PullPlanResult
@@ -50,6 +53,11 @@ class PullPlanAnswer:
             assumptions.append(assumptions_item)
 
         basis = self.basis.to_dict()
+
+        cautions = []
+        for cautions_item_data in self.cautions:
+            cautions_item = cautions_item_data.to_dict()
+            cautions.append(cautions_item)
 
         findings = []
         for findings_item_data in self.findings:
@@ -77,6 +85,7 @@ class PullPlanAnswer:
             {
                 "assumptions": assumptions,
                 "basis": basis,
+                "cautions": cautions,
                 "findings": findings,
                 "notice": notice,
                 "result": result,
@@ -93,6 +102,7 @@ class PullPlanAnswer:
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
         from ..models.assumption import Assumption  # noqa: PLC0415
         from ..models.basis import Basis  # noqa: PLC0415
+        from ..models.caution import Caution  # noqa: PLC0415
         from ..models.finding import Finding  # noqa: PLC0415
         from ..models.pull_plan_request import PullPlanRequest  # noqa: PLC0415
         from ..models.pull_plan_result import PullPlanResult  # noqa: PLC0415
@@ -107,6 +117,13 @@ class PullPlanAnswer:
             assumptions.append(assumptions_item)
 
         basis = Basis.from_dict(d.pop("basis"))
+
+        cautions = []
+        _cautions = d.pop("cautions")
+        for cautions_item_data in _cautions:
+            cautions_item = Caution.from_dict(cautions_item_data)
+
+            cautions.append(cautions_item)
 
         findings = []
         _findings = d.pop("findings")
@@ -138,6 +155,7 @@ class PullPlanAnswer:
         pull_plan_answer = cls(
             assumptions=assumptions,
             basis=basis,
+            cautions=cautions,
             findings=findings,
             notice=notice,
             result=result,

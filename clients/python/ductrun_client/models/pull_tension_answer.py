@@ -11,6 +11,7 @@ from ..types import UNSET, Unset
 if TYPE_CHECKING:
     from ..models.assumption import Assumption
     from ..models.basis import Basis
+    from ..models.caution import Caution
     from ..models.finding import Finding
     from ..models.pull_tension_request import PullTensionRequest
     from ..models.pull_tension_result import PullTensionResult
@@ -27,6 +28,7 @@ class PullTensionAnswer:
     Attributes:
         assumptions (list[Assumption]):
         basis (Basis): What the answer rests on: service version, hash of the tables, code edition, ids of the sources.
+        cautions (list[Caution]):
         findings (list[Finding]):
         notice (str):
         result (PullTensionResult): The pull from the first section to the last, and from the other end.
@@ -37,6 +39,7 @@ class PullTensionAnswer:
 
     assumptions: list[Assumption]
     basis: Basis
+    cautions: list[Caution]
     findings: list[Finding]
     notice: str
     result: PullTensionResult
@@ -51,6 +54,11 @@ class PullTensionAnswer:
             assumptions.append(assumptions_item)
 
         basis = self.basis.to_dict()
+
+        cautions = []
+        for cautions_item_data in self.cautions:
+            cautions_item = cautions_item_data.to_dict()
+            cautions.append(cautions_item)
 
         findings = []
         for findings_item_data in self.findings:
@@ -78,6 +86,7 @@ class PullTensionAnswer:
             {
                 "assumptions": assumptions,
                 "basis": basis,
+                "cautions": cautions,
                 "findings": findings,
                 "notice": notice,
                 "result": result,
@@ -94,6 +103,7 @@ class PullTensionAnswer:
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
         from ..models.assumption import Assumption  # noqa: PLC0415
         from ..models.basis import Basis  # noqa: PLC0415
+        from ..models.caution import Caution  # noqa: PLC0415
         from ..models.finding import Finding  # noqa: PLC0415
         from ..models.pull_tension_request import PullTensionRequest  # noqa: PLC0415
         from ..models.pull_tension_result import PullTensionResult  # noqa: PLC0415
@@ -108,6 +118,13 @@ class PullTensionAnswer:
             assumptions.append(assumptions_item)
 
         basis = Basis.from_dict(d.pop("basis"))
+
+        cautions = []
+        _cautions = d.pop("cautions")
+        for cautions_item_data in _cautions:
+            cautions_item = Caution.from_dict(cautions_item_data)
+
+            cautions.append(cautions_item)
 
         findings = []
         _findings = d.pop("findings")
@@ -139,6 +156,7 @@ class PullTensionAnswer:
         pull_tension_answer = cls(
             assumptions=assumptions,
             basis=basis,
+            cautions=cautions,
             findings=findings,
             notice=notice,
             result=result,

@@ -1,7 +1,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import TYPE_CHECKING, Any, TypeVar, cast
+from typing import TYPE_CHECKING, Any, TypeVar
 
 from attrs import define as _attrs_define
 from attrs import field as _attrs_field
@@ -19,40 +19,34 @@ class Step:
 
     Attributes:
         formula (str):
+        quantity (AnyQuantity): A value with its unit, of whatever dimension the text beside it says.
         substituted (str):
         symbol (str):
-        value (AnyQuantity | float):
     """
 
     formula: str
+    quantity: AnyQuantity
     substituted: str
     symbol: str
-    value: AnyQuantity | float
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
-        from ..models.any_quantity import AnyQuantity  # noqa: PLC0415
-
         formula = self.formula
+
+        quantity = self.quantity.to_dict()
 
         substituted = self.substituted
 
         symbol = self.symbol
-
-        value: dict[str, Any] | float
-        if isinstance(self.value, AnyQuantity):
-            value = self.value.to_dict()
-        else:
-            value = self.value
 
         field_dict: dict[str, Any] = {}
         field_dict.update(self.additional_properties)
         field_dict.update(
             {
                 "formula": formula,
+                "quantity": quantity,
                 "substituted": substituted,
                 "symbol": symbol,
-                "value": value,
             }
         )
 
@@ -65,28 +59,17 @@ class Step:
         d = dict(src_dict)
         formula = d.pop("formula")
 
+        quantity = AnyQuantity.from_dict(d.pop("quantity"))
+
         substituted = d.pop("substituted")
 
         symbol = d.pop("symbol")
 
-        def _parse_value(data: object) -> AnyQuantity | float:
-            try:
-                if not isinstance(data, dict):
-                    raise TypeError()
-                value_type_1 = AnyQuantity.from_dict(data)
-
-                return value_type_1
-            except (TypeError, ValueError, AttributeError, KeyError):
-                pass
-            return cast(AnyQuantity | float, data)
-
-        value = _parse_value(d.pop("value"))
-
         step = cls(
             formula=formula,
+            quantity=quantity,
             substituted=substituted,
             symbol=symbol,
-            value=value,
         )
 
         step.additional_properties = d

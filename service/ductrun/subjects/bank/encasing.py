@@ -23,7 +23,7 @@ from ductrun.kit.forms import (
     Percent,
     TruckVolume,
 )
-from ductrun.kit.worksheet import Worksheet, text_of
+from ductrun.kit.worksheet import Worksheet, in_percent, text_of
 from ductrun.subjects.bank.reinforcing import Bars, Reinforcing, reinforce
 from ductrun.units import Density, Length, Mass, Volume
 
@@ -139,8 +139,8 @@ def _pigment(given: Encasing, net: float, sheet: Worksheet) -> float | None:
             "pigment_dose",
             f"A dose of {percent:g} percent of cement is over the {PIGMENT_MOST.value:g} percent of ASTM C979.",
             PIGMENT_MOST.source,
-            percent,
-            PIGMENT_MOST.value,
+            in_percent(percent),
+            in_percent(PIGMENT_MOST.value),
             pointer="pigment_percent",
         )
     elif percent > 0 and under(percent, PIGMENT_LEAST.value):
@@ -149,8 +149,8 @@ def _pigment(given: Encasing, net: float, sheet: Worksheet) -> float | None:
             "pigment_dose",
             f"A dose of {percent:g} percent of cement looks washed out: take {PIGMENT_LEAST.value:g} or more.",
             PIGMENT_LEAST.source,
-            percent,
-            PIGMENT_LEAST.value,
+            in_percent(percent),
+            in_percent(PIGMENT_LEAST.value),
             pointer="pigment_percent",
         )
     return net * cement * percent / 100

@@ -13,7 +13,7 @@ from ductrun.kit import answers
 from ductrun.kit.choices import Severity
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
-from ductrun.kit.worksheet import Gathering, Worksheet
+from ductrun.kit.worksheet import Gathering, Worksheet, in_percent
 from ductrun.subjects.fill.choices import FillLimitRule
 from ductrun.subjects.fill.rules import LIMITS, PERCENT, REASONS, Edition, Filling, Practice, practice_of, told_area
 from ductrun.subjects.parts.conductors import OneConductor, measures_of
@@ -91,8 +91,8 @@ def _report(counted: Counted, sheet: Worksheet) -> None:
             f"{float(exact):.3f} was rounded up to {counted.maximum_count} (0.8 or more); they fill "
             f"{counted.percent:.2f} percent.",
             sheet.rule("fill_rounding"),
-            counted.percent,
-            share,
+            in_percent(counted.percent),
+            in_percent(share),
             pointer="conductor",
         )
     if counted.maximum_count == 0:

@@ -16,7 +16,7 @@ from ductrun.kit.defaults import number
 from ductrun.kit.forms import Omissible
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
-from ductrun.kit.worksheet import Gathering, Worksheet
+from ductrun.kit.worksheet import Gathering, Worksheet, in_percent
 from ductrun.subjects.fill.choices import ConductorChange, FillLimitRule
 from ductrun.subjects.fill.rules import (
     PERCENT,
@@ -168,14 +168,14 @@ def _report(conduit_type: str, candidates: Sequence[Candidate], chosen: int | No
     found = candidates[chosen]
     if sheet.working is not None:
         tried = (f"{one.trade_size.value}: {one.percent:.2f} %" for one in candidates[: chosen + 1])
-        sheet.show("trade size", "the smallest whose limit holds the set", "; ".join(tried), found.percent)
+        sheet.show("trade size", "the smallest whose limit holds the set", "; ".join(tried), in_percent(found.percent))
     if found.fill.rounded_up:
         sheet.find(
             Severity.NOTE,
             "rounded_up",
             f"Trade size {found.trade_size.value} complies by the 0.8 rule: the set fills {found.percent:.2f} percent.",
             sheet.rule("fill_rounding"),
-            found.percent,
+            in_percent(found.percent),
             pointer="conductors",
         )
 

@@ -13,7 +13,7 @@ from ductrun.kit import answers
 from ductrun.kit.choices import Severity
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
-from ductrun.kit.worksheet import Gathering, Worksheet
+from ductrun.kit.worksheet import Gathering, Worksheet, in_percent
 from ductrun.subjects.fill.choices import FillLimitRule
 from ductrun.subjects.fill.rules import (
     LIMITS,
@@ -143,8 +143,8 @@ def _report(fill: engineering.Fill, percent: float, sheet: Worksheet) -> None:
             "limit of a complete run, not of a short length that only protects exposed wiring "
             f"({sheet.rule('fill_complete')}).",
             rule,
-            percent,
-            limit,
+            in_percent(percent),
+            in_percent(limit),
             pointer="conductors",
         )
     elif fill.rounded_up:
@@ -154,8 +154,8 @@ def _report(fill: engineering.Fill, percent: float, sheet: Worksheet) -> None:
             f"{fill.count} equal conductors comply by rounding {float(fill.quotient or Decimal(0)):.3f} up (0.8 or "
             f"more), though their area is {percent:.2f} percent against {limit:g}.",
             sheet.rule("fill_rounding"),
-            percent,
-            limit,
+            in_percent(percent),
+            in_percent(limit),
             pointer="conductors",
         )
 
@@ -169,7 +169,10 @@ def _show(filled: Filled, sheet: Worksheet) -> None:
         told_area(fill.area, sheet.tell),
     )
     sheet.show(
-        "fill_percent", "100 A / A_conduit", f"100 x {float(fill.area):.4f} / {float(bore.area):.4f}", filled.percent
+        "fill_percent",
+        "100 A / A_conduit",
+        f"100 x {float(fill.area):.4f} / {float(bore.area):.4f}",
+        in_percent(filled.percent),
     )
     if fill.quotient is not None:
         sheet.show(

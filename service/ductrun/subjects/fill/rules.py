@@ -16,7 +16,7 @@ from ductrun.kit.choices import CodeEdition, Severity
 from ductrun.kit.defaults import number, quantity
 from ductrun.kit.forms import Form, Offset, Omissible
 from ductrun.kit.telling import Telling
-from ductrun.kit.worksheet import Worksheet
+from ductrun.kit.worksheet import Worksheet, in_percent
 from ductrun.subjects.parts.choices import TradeSize
 from ductrun.subjects.parts.conductors import LISTED_KINDS
 from ductrun.subjects.parts.conduit import BORES, ListedConduit, MeasuredConduit
@@ -138,8 +138,8 @@ def caution_pair(groups: Sequence[engineering.Group], bore: engineering.Bore, wh
             f"small enough, the set would be let in at {PERCENT[three]:g}: the percentages do not rise evenly with "
             "the number.",
             sheet.rule("fill"),
-            percent,
-            PERCENT[two],
+            in_percent(percent),
+            in_percent(PERCENT[two]),
             pointer="conductors",
         )
 

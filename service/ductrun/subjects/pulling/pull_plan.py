@@ -14,7 +14,7 @@ from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import choice
 from ductrun.kit.forms import Omissible
 from ductrun.kit.operation import Operation
-from ductrun.kit.worksheet import Worksheet, text_of
+from ductrun.kit.worksheet import Worksheet, in_percent, text_of
 from ductrun.subjects.pulling.assessment import PlanAssessment, PlannedSpan
 from ductrun.subjects.pulling.choices import BoxPlacing, PullDirection
 from ductrun.subjects.pulling.cuts import BoxPositions, Cut, check_positions
@@ -127,7 +127,7 @@ def _report(spans: Sequence[PlannedSpan], pulling: Pulling, sheet: Worksheet) ->
                 f"pull {index}",
                 "largest share of tension, sidewall pressure and brake",
                 f"{start} to {end}, {direction.value}: {text_of(tell.force(span.use.pulling.final))}",
-                span.use.share * 100,
+                in_percent(span.use.share * 100),
             )
     caution_rope(sheet, braked=any(span.way.braked for span in spans))
 
