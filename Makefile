@@ -51,6 +51,7 @@ check: $(STAMP)
 	$(BIN)/lint-imports --no-cache
 	$(BIN)/python -m tools.factors
 	$(BIN)/python -m tools.contract
+	$(BIN)/python -m tools.gate
 	$(BIN)/python -m tools.clients
 	$(BIN)/hadolint docker/Dockerfile
 

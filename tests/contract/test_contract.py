@@ -73,7 +73,7 @@ def test_every_calculation_of_the_contract_is_one_of_the_registry() -> None:
 
 def test_operation_ids_are_unique() -> None:
     identities = [operation["operationId"] for path in DOCUMENT["paths"].values() for operation in path.values()]
-    assert len(identities) == len(set(identities)) == 26
+    assert len(identities) == len(set(identities)) >= len(OPERATIONS)
 
 
 def test_a_stream_takes_and_gives_lines_alone() -> None:

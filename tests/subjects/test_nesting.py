@@ -7,6 +7,7 @@ import json
 from typing import Annotated, Any
 
 import pytest
+from ductrun.kit.completing import completed
 from ductrun.kit.forms import Depth, Form, Omissible, RunLength
 from ductrun.kit.reading import reader_of
 from ductrun.kit.telling import US
@@ -14,10 +15,11 @@ from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.bank.encasing import Encasement, Encasing, encase
 from ductrun.subjects.ground.digging import Digging, EarthCover, Trench, dig
 from ductrun.subjects.parts.bank import DuctBank, bank_of
-from ductrun.subjects.parts.envelope import ConcreteCover, concrete_of, poured
+from ductrun.subjects.parts.envelope import ConcreteCover, PourShape, buried_directly, concrete_of, poured
 from pydantic import Field
 
 from tests.asking import quantity, result
+from tests.properties.requests import places
 
 
 class Stretch(Form):
@@ -27,6 +29,7 @@ class Stretch(Form):
     cover: Depth = Field(description="Earth over the envelope.")
     bank: Omissible[DuctBank] = Field(default=None, description="The bank, where it differs.")
     concrete_cover: Omissible[ConcreteCover] = Field(default=None, description="Concrete outside the ducts.")
+    pour_shape: Omissible[PourShape] = Field(default=None, description="How it is poured.")
 
 
 class Run(Form):
@@ -70,7 +73,7 @@ def assess(run: Any, sheet: Worksheet) -> list[tuple[Trench, Encasement]]:
             placed = shared if stretch.bank is None else bank_of(stretch.bank, here.within("bank"))
             if placed is None:
                 continue
-            envelope = poured(placed, concrete_of(stretch.concrete_cover, here), None, sheet.within("pouring"))
+            envelope = poured(placed, concrete_of(stretch.concrete_cover, here), stretch.pour_shape, here)
             length, cover = stretch.length.si, stretch.cover.si
             earth = EarthCover(cover, ((0.0, cover), (length, cover)))
             trench = dig(run.digging, envelope, earth, length, sheet.within("digging", about=about))
@@ -103,6 +106,28 @@ def test_what_both_stretches_assume_is_told_once_with_every_place() -> None:
     assert "#/stretches/1/concrete_cover/top" not in covers
     [across] = [places for places in pointers if "#/bank/horizontal_separation" in places]
     assert "#/stretches/1/bank/horizontal_separation" in across
+
+
+def test_every_pointer_names_a_member_and_the_completed_request_assumes_nothing() -> None:
+    found, sheet = asked()
+    schema = Run.model_json_schema()
+    told = [*sheet.book.settled, *(str(finding.pointer) for finding in sheet.book.findings if finding.pointer)]
+    assert [pointer for pointer in told if not places(schema, pointer)] == []
+    again = Worksheet(US)
+    assert assess(READ(json.dumps(completed(ASKED, sheet.book)).encode()), again) == found
+    assert again.assumptions == []
+
+
+def test_two_defaults_of_one_practice_are_both_told() -> None:
+    sheet = Worksheet(US)
+    bank = bank_of(READ(json.dumps(ASKED).encode()).bank, sheet.within("bank"))
+    earth = EarthCover(0.5, ((0.0, 0.5), (30.0, 0.5)))
+    envelopes = (poured(bank, concrete_of(None, sheet), None, sheet), buried_directly(bank, None, None, sheet))
+    for envelope in envelopes:
+        dig(READ(json.dumps(ASKED).encode()).digging, envelope, earth, 30.0, sheet.within("digging"))
+    bedding = [one.text for one in sheet.assumptions if one.pointers == ["#/digging/bedding"]]
+    assert bedding == ["0 in", "3 in"]
+    assert "bedding" not in completed(ASKED, sheet.book)["digging"], "no one value would give the same trenches"
 
 
 def test_faults_of_all_places_come_at_once_and_point_right() -> None:

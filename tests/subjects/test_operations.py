@@ -14,6 +14,7 @@ from ductrun.subjects.parts.choices import CableArrangement, ConductorSize, Cond
 from ductrun.tables import CONDUCTOR_SIZES, TABLES, TRADE_SIZES
 
 from tests.asking import EXAMPLES, ask, codes, problem, quantity, result, value_of
+from tests.properties.requests import shortest
 
 NAMES = [operation.name for operation in OPERATIONS]
 
@@ -69,7 +70,7 @@ def test_what_is_left_out_comes_back_with_value_and_source() -> None:
 
 @pytest.mark.parametrize("name", NAMES)
 def test_refusing_assumptions_lists_every_field_that_is_missing(name: str) -> None:
-    request = {key: value for key, value in example(name).items() if key in REQUIRED[name]}
+    request = shortest(name)
     assumed = {
         place: value_of(assumption)
         for assumption in ask(name, request)["assumptions"]
@@ -80,24 +81,6 @@ def test_refusing_assumptions_lists_every_field_that_is_missing(name: str) -> No
     assert raised.errors is not None
     assert {error.pointer for error in raised.errors} == set(assumed)
     assert len(assumed) >= 1
-
-
-REQUIRED = {
-    "permitted-use": {"type", "uses"},
-    "flotation": {"bank"},
-    "cover": {"wiring_method", "location", "voltage"},
-    "trench": {"length", "bank", "cover"},
-    "joints": {"conduit", "length", "duct_count"},
-    "fill": {"conduit", "conductors"},
-    "conduit-size": {"type", "conductors"},
-    "conductor-count": {"conduit", "conductor"},
-    "expansion": {"material", "length", "temperatures"},
-    "supports": {"conduit", "length"},
-    "spacers": {"length", "tiers"},
-    "encasement": {"length", "bank"},
-    "pull-tension": {"conduit", "cables", "sections"},
-    "pull-plan": {"conduit", "cables", "sections"},
-}
 
 
 def test_a_default_in_the_other_system_is_converted() -> None:

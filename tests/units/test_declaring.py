@@ -20,45 +20,47 @@ from pydantic import ValidationError
 from tools.factors import written
 
 
-class IlluminanceUnit(UnitCode, si="lux"):
+class LuminanceUnitOfTheTests(UnitCode, si="lux"):
     """Units of illuminance."""
 
     LX = "lx", "lux", "lx", "metric", "fc"
     FC = "fc", "lumen / foot**2", "lm/[sft_i]", "us", "lx"
 
 
-class Illuminance(Quantity, frozen=True):
+class LuminanceOfTheTests(Quantity, frozen=True):
     """An illuminance with its unit."""
 
-    unit: IlluminanceUnit
-    told = by_role(illuminance=(IlluminanceUnit.FC, IlluminanceUnit.LX))
+    unit: LuminanceUnitOfTheTests
+    told = by_role(illuminance=(LuminanceUnitOfTheTests.FC, LuminanceUnitOfTheTests.LX))
 
 
-del UNIT_CODES[Illuminance]  # it is declared for the tests of this file alone
+del UNIT_CODES[LuminanceOfTheTests]  # it is declared for the tests of this file alone
 
 FACTOR = 10.763910416709722  # 1 / 0.3048**2
 
 
 @pytest.fixture(autouse=True, scope="module")
 def _declared() -> Iterator[None]:
-    UNIT_CODES[Illuminance] = IlluminanceUnit
-    settle("Illuminance", IlluminanceUnit, read(written().splitlines()))  # what `make factors` does with a file
+    UNIT_CODES[LuminanceOfTheTests] = LuminanceUnitOfTheTests
+    settle(
+        "LuminanceOfTheTests", LuminanceUnitOfTheTests, read(written().splitlines())
+    )  # what `make factors` does with a file
     yield
-    del UNIT_CODES[Illuminance]
+    del UNIT_CODES[LuminanceOfTheTests]
 
 
 class LightResult(msgspec.Struct):
-    level: Illuminance
-    given: Illuminance
+    level: LuminanceOfTheTests
+    given: LuminanceOfTheTests
 
 
 def light(request: Any, tell: Telling) -> LightResult:
-    return LightResult(level=tell.of(Illuminance)(2 * request.level.si), given=tell.given(request.level))
+    return LightResult(level=tell.of(LuminanceOfTheTests)(2 * request.level.si), given=tell.given(request.level))
 
 
 def light_request() -> type[Form]:
     class LightRequest(Form):
-        level: Annotated[Illuminance, between(Illuminance, 1, 10_000, "lx")]
+        level: Annotated[LuminanceOfTheTests, between(LuminanceOfTheTests, 1, 10_000, "lx")]
 
     return LightRequest
 
@@ -68,9 +70,9 @@ def reading() -> Callable[[bytes], Any]:
 
 
 def test_pint_gives_its_factors() -> None:
-    assert IlluminanceUnit.FC.scale == FACTOR
-    assert IlluminanceUnit.FC.counterpart is IlluminanceUnit.LX
-    assert Illuminance.parse(2, "fc").in_unit(IlluminanceUnit.LX) == 2 * FACTOR
+    assert LuminanceUnitOfTheTests.FC.scale == FACTOR
+    assert LuminanceUnitOfTheTests.FC.counterpart is LuminanceUnitOfTheTests.LX
+    assert LuminanceOfTheTests.parse(2, "fc").in_unit(LuminanceUnitOfTheTests.LX) == 2 * FACTOR
 
 
 @pytest.mark.parametrize(
@@ -88,7 +90,7 @@ def test_it_goes_through_a_form_a_calculation_and_an_answer(tell: Telling, level
 
 def test_the_form_takes_what_the_reader_takes() -> None:
     form = light_request().model_validate_json(b'{"level": {"value": 30, "unit": "fc"}}')
-    assert form.level == Illuminance(30.0, IlluminanceUnit.FC)  # type: ignore[attr-defined]
+    assert form.level == LuminanceOfTheTests(30.0, LuminanceUnitOfTheTests.FC)  # type: ignore[attr-defined]
 
 
 @pytest.mark.parametrize(
@@ -117,14 +119,14 @@ def test_it_has_one_schema_in_requests_and_answers() -> None:
     request = light_request().model_json_schema()["$defs"]
     _, answer = msgspec.json.schema_components([LightResult], ref_template="#/$defs/{name}")
     for definitions in (request, answer):
-        assert definitions["Illuminance"]["description"] == "An illuminance with its unit."
-        assert definitions["Illuminance"]["properties"]["unit"] == {"$ref": "#/$defs/IlluminanceUnit"}
-        assert set(definitions["IlluminanceUnit"]["enum"]) == {"lx", "fc"}
+        assert definitions["LuminanceOfTheTests"]["description"] == "An illuminance with its unit."
+        assert definitions["LuminanceOfTheTests"]["properties"]["unit"] == {"$ref": "#/$defs/LuminanceUnitOfTheTests"}
+        assert set(definitions["LuminanceUnitOfTheTests"]["enum"]) == {"lx", "fc"}
 
 
 def test_what_no_operation_uses_is_not_in_the_contract() -> None:
     named = set(schemas())
-    unused = {"Illuminance", "Frequency", "Ratio", "Energy"}
+    unused = {"LuminanceOfTheTests", "Frequency", "Ratio", "Energy"}
     assert {dimension.__name__ for dimension in UNIT_CODES} >= unused
     assert not named & (unused | {f"{name}Unit" for name in unused})
     assert {"Length", "LengthUnit", "Grade", "GradeUnit"} <= named

@@ -76,10 +76,11 @@ _NEW = object.__new__  # a sheet is made for every part of every request, and as
 class Book:
     """What all sheets of one answer write into. `working` is None unless the caller asked for it.
 
-    `settled` holds what was taken because the caller gave nothing, by the pointer of the member left out.
+    `settled` holds what was taken because the caller gave nothing, by the pointer of the member left out; `contested`
+    what else was taken for a member that one practice leaves out for parts which ask for different defaults.
     """
 
-    __slots__ = ("cautioned", "cautions", "edition", "findings", "settled", "sources", "working")
+    __slots__ = ("cautioned", "cautions", "contested", "edition", "findings", "settled", "sources", "working")
 
     def __init__(self, *, working: bool) -> None:
         """Start an empty book."""
@@ -90,6 +91,14 @@ class Book:
         self.settled: dict[str, Default[Any]] = {}
         self.sources: dict[str, None] = {}  # in the order in which they were cited
         self.edition: str = CODE_EDITION.value.value
+        self.contested: list[tuple[str, Default[Any]]] = []
+
+    def take(self, pointer: str, default: Default[Any]) -> None:
+        """Take a default in the place of a member; a second one for the same member is told beside the first."""
+        known = self.settled.setdefault(pointer, default)
+        if known is not default and known.value != default.value:
+            self.contested.append((pointer, default))
+        self.sources[default.source_id] = None
 
 
 class Worksheet:
@@ -144,8 +153,7 @@ class Worksheet:
         """Give what the caller gave, or the default, which then stands under the assumptions."""
         if given is not None:
             return given
-        self.book.settled[self.pointer(member)] = default
-        self.book.sources[default.source_id] = None
+        self.book.take(self.pointer(member), default)
         return default.value
 
     def assume(self, member: str, value: Any, source: str, source_id: str) -> None:
@@ -156,7 +164,7 @@ class Worksheet:
     def assumptions(self) -> list[Assumption]:
         """Tell what was assumed, alike ones once with every member they stand in for."""
         told: dict[tuple[str, str, str], Assumption] = {}
-        for pointer, default in self.book.settled.items():
+        for pointer, default in (*self.book.settled.items(), *self.book.contested):
             key = (default.source_id, default.source, str(default.value))
             if key in told:
                 told[key].pointers.append(pointer)

@@ -31,7 +31,7 @@ def refused(name: str, request: dict[str, Any]) -> dict[str, str]:
         ({"signal_ducts": [0, 1, 4]}, {"#/bank/signal_ducts/2": "more_than_the_tier"}),
         (
             {"separation_measure": "center_to_center", "horizontal_separation": quantity(4, "in")},
-            {"#/bank/horizontal_separation": "ducts_overlap"},
+            {"#/bank/horizontal_separation": "ducts_overlap", "#/bank/vertical_separation": "ducts_overlap"},
         ),
         (
             {"tier_conduits": [EXAMPLES["encasement"]["bank"]["conduit"]]},

@@ -127,8 +127,7 @@ def float_bank(
 
     `walls` are the ducts of every tier, or the one of all tiers alone; length [m] of the run to count all anchors.
     """
-    medium = sheet.settle("medium", given.medium, MEDIUM)
-    density = sheet.settle("fluid_density", given.fluid_density, DENSITIES[medium]).si
+    density = _fluid_density(given, sheet)
     contents = sheet.settle("contents", given.contents, CONTENTS)
     masses = _duct_masses(given, walls, sheet)
     inside = [_contents_mass(given, contents, wall, sheet) for wall in walls]
@@ -171,6 +170,14 @@ def float_bank(
         sheet.show("u", "(pi/4 OD^2 rho - m) g", f"rho = {density:.6g} kg/m3", most)
         sheet.show("F", "uplift per length x spacing", f"{live:.6g} N/m x {spacing:.6g} m", tell.force(station))
     return found
+
+
+def _fluid_density(given: Floating, sheet: Worksheet) -> float:
+    """Give the density [kg/m3] of what the ducts lie in, as given or by the medium."""
+    if given.fluid_density is not None:
+        return given.fluid_density.si
+    medium = sheet.settle("medium", given.medium, MEDIUM)
+    return sheet.settle("fluid_density", None, DENSITIES[medium]).si
 
 
 def _duct_masses(given: Floating, walls: Sequence[DuctWall], sheet: Worksheet) -> list[float]:

@@ -8,7 +8,7 @@ from msgspec import Meta, Struct
 from pydantic import Field
 
 from ductrun.engineering.bank import Envelope
-from ductrun.engineering.rounding import round_up
+from ductrun.engineering.rounding import round_up, under
 from ductrun.engineering.spacing import stations_by_distance
 from ductrun.kit import answers
 from ductrun.kit.defaults import choice, number, quantity
@@ -82,10 +82,10 @@ def reinforce(given: Reinforcing, envelope: Envelope, length: float, sheet: Work
     tie_bar = _BARS[sheet.settle("tie_size", given.tie_size, TIE_SIZE)]
     tie_spacing = sheet.settle("tie_spacing", given.tie_spacing, TIE_SPACING).si
     edge = sheet.settle("edge_cover", given.edge_cover, EDGE_COVER).si
-    if lap >= stock or 2 * edge >= min(envelope.width, envelope.height):
+    if not under(lap, stock) or not under(2 * edge, min(envelope.width, envelope.height)):
         raise UnanswerableError(
             sheet.fault(
-                "lap_length" if lap >= stock else "edge_cover",
+                "edge_cover" if under(lap, stock) else "lap_length",
                 "does_not_fit",
                 "The lap must be shorter than a bar, and the edge cover must leave room for the ties.",
             )

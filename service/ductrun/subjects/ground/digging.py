@@ -108,10 +108,7 @@ def dig(given: Digging, envelope: Envelope, earth: EarthCover, length: float, sh
     default = BEDDING_DIRECT_BURIED if envelope.concrete is None else BEDDING_FORMED
     bedding = sheet.settle("bedding", given.bedding, default).si
     slope = sheet.settle("side_slope", given.side_slope, SIDE_SLOPE)
-    soil = _SOILS[sheet.settle("soil", given.soil, SOIL)]
-    sheet.cite(soil.source)
-    loose = given.loose_per_bank or soil.loose_per_bank
-    compacted = given.compacted_per_bank or soil.compacted_per_bank
+    loose, compacted = _swell(given, sheet)
     height = envelope.height
     profile = [(position, cover + height + bedding) for position, cover in earth.along]
     depth = max(deep for _, deep in profile)
@@ -146,6 +143,16 @@ def dig(given: Digging, envelope: Envelope, earth: EarthCover, length: float, sh
     if sheet.working is not None:
         _show(found, sheet)
     return found
+
+
+def _swell(given: Digging, sheet: Worksheet) -> tuple[float, float]:
+    """Give the loose and the compacted volume of one in the bank, as given or by the soil."""
+    loose, compacted = given.loose_per_bank, given.compacted_per_bank
+    if loose is not None and compacted is not None:
+        return loose, compacted
+    soil = _SOILS[sheet.settle("soil", given.soil, SOIL)]
+    sheet.cite(soil.source)
+    return loose or soil.loose_per_bank, compacted or soil.compacted_per_bank
 
 
 def _width(given: Digging, envelope: Envelope, sheet: Worksheet) -> float:

@@ -23,6 +23,12 @@ _FURTHER = (
 )
 
 
+EXCAVATION_SAFETY = (
+    "Have utilities located before digging, keep spoil back from the edge, and let nobody into an unprotected trench: "
+    "a competent person and the adopted excavation rules decide on protection."
+)
+
+
 def tape_depth(given: Length | None, cover: float, sheet: Worksheet) -> float:
     """Give the depth of the tape [m] below grade, as far above the bank as it lies by default where there is room."""
     wanted, above = sheet.settle("warning_tape_depth", given, TAPE_DEPTH).si, TAPE_DEPTH.value.si
@@ -68,12 +74,11 @@ def caution_excavation(soil_type: ExcavationSoilType, depth: float, slope: float
                 least.source,
                 told,
                 sheet.tell.given(least.value),
-                pointer="cover",
+                pointer="",
             )
     sheet.caution(
         "excavation_safety",
-        "Have utilities located before digging, keep spoil back from the edge, and let nobody into an unprotected "
-        "trench: a competent person and the adopted rules decide.",
+        EXCAVATION_SAFETY,
         citation(row.source),
     )
 

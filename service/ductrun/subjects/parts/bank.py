@@ -171,6 +171,24 @@ def _caution_separations(gaps: engineering.Gaps, sheet: Worksheet) -> None:
             )
 
 
+def _refuse_overlaps(gaps: engineering.Gaps, diameter: float, sheet: Worksheet) -> None:
+    """Refuse separations between centers that are smaller than the ducts, each by its member."""
+    members = zip(gaps, ("horizontal_separation", "vertical_separation", "power_signal_separation"), strict=True)
+    least = sheet.tell.size(diameter)
+    faults = [
+        sheet.fault(
+            member,
+            "ducts_overlap",
+            "Measured between centers, the separation is smaller than the ducts: they would overlap.",
+            {"above": {"value": least.value, "unit": least.unit}},
+        )
+        for gap, member in members
+        if gap < -TIE
+    ]
+    if faults:
+        raise UnanswerableError(*faults)
+
+
 def bank_of(bank: DuctBank, sheet: Worksheet) -> engineering.Bank:
     """Place the ducts of a bank; refuses separations in which ducts would overlap."""
     _check_lists(bank, sheet)
@@ -193,15 +211,7 @@ def bank_of(bank: DuctBank, sheet: Worksheet) -> engineering.Bank:
         engineering.Alignment(alignment),
         center_to_center=measure is SeparationMeasure.CENTER_TO_CENTER,
     )
-    if min(placed.gaps) < -TIE:
-        raise UnanswerableError(
-            sheet.fault(
-                "horizontal_separation",
-                "ducts_overlap",
-                "Measured between centers, the separations are smaller than the ducts: they would overlap.",
-                {"above": {"value": sheet.tell.size(max(diameters)).value, "unit": sheet.tell.size(0.0).unit}},
-            )
-        )
+    _refuse_overlaps(placed.gaps, max(diameters), sheet)
     caution_overhang(bank.tiers, sheet)
     _caution_separations(placed.gaps, sheet)
     return placed

@@ -182,7 +182,8 @@ def report_bend_total(route: PlacedRoute, total: float) -> None:
     if not over(total, BEND_TOTAL_LIMIT.value.si):
         return
     sheet = route.sheet
-    listed = next((conduit.type for conduit in route.conduits if conduit.kind == "listed"), None)
+    bends = (conduit for given, conduit in zip(route.given, route.conduits, strict=True) if given.kind != "straight")
+    listed = next((conduit.type for conduit in bends if conduit.kind == "listed"), None)
     rule = sheet.rule(_BEND_RULES.get(listed, "bend_total_other") if listed else "bend_total_other")
     told = sheet.tell.angle(total)
     sheet.find(
