@@ -102,17 +102,11 @@ def told_order(lines: list[OrderedLine] | None, telling: Telling) -> list[Ordere
         OrderedCable(
             count=line.cable_count,
             length=telling.distance(line.length),
-            order_length=_told(line.order_length, telling),
-            total_order_length=_told(
-                Length(line.order_length.value * line.cable_count, line.order_length.unit), telling
+            order_length=telling.given(line.order_length),
+            total_order_length=telling.given(
+                Length(line.order_length.value * line.cable_count, line.order_length.unit)
             ),
             reel_count=UNSET if line.reel_count is None else line.reel_count,
         )
         for line in lines
     ]
-
-
-def _told(length: Length, telling: Telling) -> answers.Length:
-    """Tell a length that is a whole number of increments, digit for digit."""
-    told = length.in_system(telling.system)
-    return answers.Length(told.value, told.unit)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Annotated, TypeVar
+from typing import Annotated
 
 from msgspec import UNSET, Meta, Struct, UnsetType
 
@@ -33,9 +33,6 @@ from ductrun.subjects.pulling.telling import (
     told_reversed,
     told_sections,
 )
-from ductrun.units import Quantity
-
-Told = TypeVar("Told", bound=answers.AnyQuantity)
 
 
 class PullTensionResult(Struct, frozen=True, gc=False):
@@ -110,7 +107,7 @@ def tell(found: PullAssessment, telling: Telling) -> PullTensionResult:
         incoming_tension=telling.force(pulling.load.incoming),
         tension=telling.force(forward.pulling.case.final),
         highest_tension=telling.force(forward.pulling.case.highest),
-        allowable_sidewall_pressure=_as_given(pulling.pressure_limit, answers.ForcePerLength, telling),
+        allowable_sidewall_pressure=telling.given(pulling.pressure_limit),
         utilization_percent=forward.use.share * 100,
         sections=told_sections(forward.pulling, telling),
         reversed=told_reversed(found.backward, found.within_backward, pulling, telling),
@@ -140,10 +137,5 @@ def _allowable(pulling: Pulling, telling: Telling) -> answers.Force | UnsetType:
         return UNSET
     given = pulling.given_tension
     if given is not None and not under(pulling.limits.tension, given.si):
-        return _as_given(given, answers.Force, telling)
+        return telling.given(given)
     return telling.force(pulling.limits.tension)
-
-
-def _as_given(quantity: Quantity, record: type[Told], telling: Telling) -> Told:
-    told = quantity.in_system(telling.system)
-    return record(told.value, told.unit)
