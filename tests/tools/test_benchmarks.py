@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import asyncio
+import json
 import xml.etree.ElementTree as ET
 from pathlib import Path
 
@@ -69,3 +70,10 @@ def test_the_picture_has_a_bar_for_each_figure_with_a_goal(tmp_path: Path) -> No
     assert widths == ["100%", "280.0", "140.0"]
     write(FIGURES, "here", tmp_path)
     assert {path.name for path in tmp_path.iterdir()} == {"figures.md", "figures.svg"}
+
+
+def test_a_form_can_be_sent_back_as_the_echo_does() -> None:
+    body = json.dumps(EXAMPLES["pull-tension"])
+    form = PullTensionRequest.model_validate_json(body)
+    assert json.loads(form.model_dump_json(exclude_none=True)) == EXAMPLES["pull-tension"]
+    assert json.loads(form.model_dump_json())["brake_limit"] is None

@@ -7,6 +7,7 @@ from itertools import product
 
 import pint
 import pytest
+from ductrun.kit.forms import Form, RunLength
 from ductrun.units import DEFINITIONS, UNIT_CODES, Grade, Length, LengthUnit, Quantity, Temperature, UnitCode
 from hypothesis import given
 from hypothesis import strategies as st
@@ -117,3 +118,11 @@ def test_every_unit_has_a_counterpart_in_the_other_system() -> None:
 
 def test_a_quantity_reads_like_a_measure() -> None:
     assert str(Length.parse(0.25, "in")) == "0.25 in"
+
+
+def test_a_form_writes_a_quantity_as_it_was_given() -> None:
+    class Reach(Form):
+        length: RunLength
+
+    body = '{"length":{"value":12.5,"unit":"ft"}}'
+    assert Reach.model_validate_json(body).model_dump_json() == body

@@ -98,6 +98,7 @@ class Quantity(AnyQuantity, frozen=True):
         return core_schema.json_or_python_schema(
             core_schema.no_info_after_validator_function(take, form),
             core_schema.no_info_wrap_validator_function(take_any, form),
+            serialization=core_schema.plain_serializer_function_ser_schema(_as_given),
         )
 
     def in_unit(self, unit: UnitCode) -> float:
@@ -119,6 +120,11 @@ class Quantity(AnyQuantity, frozen=True):
     def parse(cls, value: float, unit: str) -> Self:
         """Make a quantity of this dimension from a printed value and unit code; an unknown code is a ValueError."""
         return cls(value, UNIT_CODES[cls](unit))
+
+
+def _as_given(quantity: Quantity | None) -> dict[str, Any] | None:
+    """Write a quantity as it was given; a member that was left out is None in a form."""
+    return None if quantity is None else {"value": quantity.value, "unit": str(quantity.unit)}
 
 
 @cache
