@@ -134,7 +134,14 @@ def test_anchors_are_not_counted_without_the_capacity_of_one() -> None:
     assert answer["assumptions"] == []
     sinking = request | {"contents": "cable", "cable_mass_per_length": quantity(30, "lb/ft")}
     assert "tie_downs_not_counted" not in codes(ask("flotation", sinking))
-    assert "tie_down_count" not in result("flotation", sinking)
+    assert result("flotation", sinking)["tie_down_count"] == 0, "what sinks needs none"
+
+
+def test_a_duct_without_a_wall_on_file_has_no_mass_that_is_told() -> None:
+    request = {"bank": {"conduit": {"kind": "listed", "type": "pvc_type_a", "trade_size": "3"}, "tiers": [3]}}
+    answer = ask("flotation", request)
+    assert "duct_mass_left_out" in codes(answer, "note")
+    assert assumed(request)["#/duct_mass_per_length"] == quantity(0, "lb/ft")
 
 
 def test_anchors_of_the_run_are_counted_where_its_length_is_given() -> None:

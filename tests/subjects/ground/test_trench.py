@@ -31,6 +31,20 @@ def test_a_trench_by_hand() -> None:
     )
 
 
+def test_faults_of_width_and_stations_come_together() -> None:
+    short = [{"position": quantity(at, "ft"), "cover": quantity(30, "in")} for at in (0, 20)]
+    assert refused("trench", example("trench", width=quantity(5, "in"), stations=short)) == {
+        "#/width/value": "narrower_than_the_bank",
+        "#/stations": "not_from_start_to_end",
+    }
+
+
+def test_stations_may_be_given_in_another_unit_than_the_length() -> None:
+    places = [{"position": quantity(at, "ft"), "cover": quantity(30, "in")} for at in (0, 984.252)]
+    found = result("trench", example("trench", length=quantity(300, "m"), stations=places))
+    assert found["depth"]["value"] == pytest.approx(47)
+
+
 def test_bedding_envelope_select_fill_and_backfill_are_the_excavation() -> None:
     for slope in (0, 1):
         request = example("trench", select_fill=quantity(6, "in"), bedding=quantity(3, "in"), side_slope=slope)

@@ -180,7 +180,7 @@ def test_small_breaks_of_grade_that_add_up_to_a_bend_are_a_bend_left_out() -> No
     assert twice["result"]["within_limits"] is True
     thrice = pull([straight(50, 0), straight(50, 4), straight(50, 8), straight(50, 12)], **limits)
     [lost] = [found for found in thrice["findings"] if found["code"] == "bend_left_out"]
-    assert lost["message"].startswith("Between sections 3 and 4 the grade breaks by 4 deg without a bend, and with")
+    assert lost["message"].startswith("Between sections 3 and 4 the grade breaks by 4 deg without a bend; with the")
     assert "within_limits" not in thrice["result"]
 
 

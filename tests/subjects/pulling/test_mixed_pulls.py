@@ -57,6 +57,20 @@ def test_a_maker_s_mass_takes_the_place_of_the_derived_one() -> None:
     assert answer["result"]["tension"]["value"] == pytest.approx(200 * 5.7 * 0.35 * factor)
 
 
+def test_a_factor_is_assumed_of_many_cables_only_where_it_is_the_one_that_counts() -> None:
+    def bare(size: str, count: int, mass: float) -> dict[str, Any]:
+        cable = {"kind": "bare", "size": size, "material": "copper", "mass_per_length": quantity(mass, "lb/ft")}
+        return {"count": count, "cable": cable}
+
+    power = {"kind": "measured", "diameter": quantity(1.52, "in"), "mass_per_length": quantity(1.61, "lb/ft")}
+    lines = [bare("250 kcmil", 1, 2.5), {"count": 3, "cable": power}, bare("4/0 AWG", 4, 0.9)]
+    tight = ask("pull-tension", request(lines, size="3-1/2"))
+    assert tight["result"]["weight_correction_factor"] > 1.4
+    assert "#/weight_correction_factor" not in assumed(tight)
+    loose = ask("pull-tension", request(lines, size="5"))
+    assert loose["result"]["weight_correction_factor"] == assumed(loose)["#/weight_correction_factor"] == 1.4
+
+
 def test_of_mixed_metals_all_are_held_to_the_lowest_stress() -> None:
     """By hand: two coppers and an aluminum of 500 kcmil stretch alike; 39.2 N/mm2 x 253.35 mm2 x 2 of 3."""
     aluminum = PHASE | {"material": "aluminum"}

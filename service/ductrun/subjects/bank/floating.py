@@ -17,7 +17,7 @@ from ductrun.kit.worksheet import UnanswerableError, Worksheet, text_of
 from ductrun.subjects.bank.choices import DuctContents, FlotationMedium
 from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit, find_row
 from ductrun.subjects.parts.envelope import CONCRETE_COVER
-from ductrun.units import Density, Length
+from ductrun.units import Density, Length, MassPerLength
 
 MEDIUM = choice("flotation.medium", FlotationMedium)
 CONTENTS = choice("flotation.contents", DuctContents)
@@ -25,6 +25,12 @@ DENSITIES: dict[FlotationMedium, Default[Density]] = {
     medium: quantity(f"flotation.{medium.value}_density", Density) for medium in FlotationMedium
 }
 PVC_DENSITY = quantity("flotation.pvc_density", Density)
+NO_MASS = quantity("flotation.unknown_duct_mass", MassPerLength)
+_CONTENTS_IN_WORDS = {
+    DuctContents.EMPTY: "empty",
+    DuctContents.WATER: "full of water",
+    DuctContents.CABLE: "with cable in them",
+}
 WATER_DENSITY = quantity("flotation.water_density", Density)
 STATION_SPACING = quantity("flotation.station_spacing", Length)
 SAFETY_FACTOR = number("flotation.safety_factor")
@@ -147,8 +153,8 @@ def float_bank(
     spacing = sheet.settle("station_spacing", given.station_spacing, STATION_SPACING).si
     factor = sheet.settle("safety_factor", given.safety_factor, SAFETY_FACTOR)
     station = live * spacing
-    anchors = None
-    if given.anchor_capacity is not None:
+    anchors = None if station > 0.0 else 0
+    if station > 0.0 and given.anchor_capacity is not None:
         anchors = engineering.tie_downs(station, factor, given.anchor_capacity.si)
     found = Flotation(
         tiers=tuple(tiers),
@@ -194,6 +200,7 @@ def _duct_masses(given: Floating, walls: Sequence[DuctWall], sheet: Worksheet) -
             pointer="duct_mass_per_length",
         )
     if all(wall.wall is None for wall in walls):
+        sheet.settle("duct_mass_per_length", None, NO_MASS)
         return [0.0] * len(walls)
     density = sheet.settle("duct_density", given.duct_density, PVC_DENSITY).si
     return [0.0 if wall.wall is None else engineering.wall_mass(wall.outside, wall.wall, density) for wall in walls]
@@ -227,7 +234,8 @@ def _report(found: Flotation, contents: DuctContents, sheet: Worksheet) -> None:
     sheet.find(
         Severity.CAUTION,
         "bank_floats",
-        f"The {contents.value} ducts push up with {text_of(tell.force_per_length(found.live_uplift))}: hold down "
+        f"The ducts ({_CONTENTS_IN_WORDS[contents]}) push up with "
+        f"{text_of(tell.force_per_length(found.live_uplift))}: hold down "
         f"{text_of(held)} at each station with the factor of {found.safety_factor:g}. Pour in lifts and let each "
         "stiffen.",
         "derived",

@@ -218,7 +218,7 @@ def _caution_joints(stick: Length | None, stations: Stations, sheet: Worksheet) 
         sheet.find(
             Severity.CAUTION,
             "stations_on_joints",
-            f"{hits} of {stations.number} stations come within {text_of(sheet.tell.size(clear))} of a joint every "
+            f"Of {stations.number} stations {hits} stand within {text_of(sheet.tell.size(clear))} of a joint every "
             f"{text_of(sheet.tell.given(stick))}. Start half an interval in, so that pieces clear the bells.",
             JOINT_CLEARANCE.source,
             hits,

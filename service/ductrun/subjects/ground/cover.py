@@ -16,6 +16,7 @@ from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
 from ductrun.kit.worksheet import UnanswerableError, Worksheet, text_of
 from ductrun.subjects.ground.choices import BurialLocation, VoltageClass, WiringMethod
+from ductrun.subjects.ground.excavation import EXCAVATION_SAFETY
 from ductrun.subjects.parts.envelope import LEAST_CONCRETE
 from ductrun.tables import TABLES
 from ductrun.units import Length
@@ -127,8 +128,7 @@ def judge_cover(buried: Buried, planned: Length | None, sheet: Worksheet) -> Cov
         )
     sheet.caution(
         "excavation_safety",
-        "Before digging have utilities located. A competent person and the adopted excavation rules decide on "
-        "protection.",
+        EXCAVATION_SAFETY,
         _EXCAVATION_RULES,
     )
     return Cover(buried, least, rule, concrete, planned)

@@ -104,7 +104,7 @@ class Trench(NamedTuple):
 
 def dig(given: Digging, envelope: Envelope, earth: EarthCover, length: float, sheet: Worksheet) -> Trench:
     """Give the trench around an envelope over a length [m], and its volumes."""
-    width = _width(given, envelope, sheet)
+    width = bottom_width(given, envelope, sheet)
     default = BEDDING_DIRECT_BURIED if envelope.concrete is None else BEDDING_FORMED
     bedding = sheet.settle("bedding", given.bedding, default).si
     slope = sheet.settle("side_slope", given.side_slope, SIDE_SLOPE)
@@ -155,7 +155,7 @@ def _swell(given: Digging, sheet: Worksheet) -> tuple[float, float]:
     return loose or soil.loose_per_bank, compacted or soil.compacted_per_bank
 
 
-def _width(given: Digging, envelope: Envelope, sheet: Worksheet) -> float:
+def bottom_width(given: Digging, envelope: Envelope, sheet: Worksheet) -> float:
     """Give the width of the bottom [m], by practice unless it is given."""
     if given.width is not None:
         return trench_width_of(given.width, envelope.width, "width", "narrower_than_the_bank", sheet)

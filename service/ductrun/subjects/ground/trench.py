@@ -10,15 +10,14 @@ from msgspec import Meta, Struct
 from pydantic import Field
 
 from ductrun.engineering.bank import Envelope
-from ductrun.engineering.rounding import over, under
 from ductrun.kit import answers
 from ductrun.kit.defaults import choice
 from ductrun.kit.forms import Depth, Form, Omissible, RoutePosition, RunLength
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
-from ductrun.kit.worksheet import UnanswerableError, Worksheet
+from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.ground.choices import TrenchPractice
-from ductrun.subjects.ground.digging import Digging, EarthCover, Trench, dig
+from ductrun.subjects.ground.digging import Digging, EarthCover, Trench, bottom_width, dig
 from ductrun.subjects.parts.bank import DuctBank, bank_of
 from ductrun.subjects.parts.envelope import (
     ConcreteCover,
@@ -31,6 +30,7 @@ from ductrun.subjects.parts.envelope import (
 )
 
 PRACTICE = choice("trench.practice", TrenchPractice)
+_SAME_LENGTH = 1e-6  # of a length written in two units, with as many digits as one writes
 
 
 class Station(Form):
@@ -104,7 +104,7 @@ def _earth(request: TrenchRequest, sheet: Worksheet) -> EarthCover:
     along = tuple((station.position.si, station.cover.si) for station in request.stations)
     rising = all(one < other for (one, _), (other, _) in pairwise(along))
     start, end = along[0][0], along[-1][0]
-    if not rising or start > 0.0 or over(end, length) or under(end, length):
+    if not rising or start > 0.0 or abs(end - length) > _SAME_LENGTH * length:
         raise UnanswerableError(
             sheet.fault(
                 "stations",
@@ -118,8 +118,18 @@ def _earth(request: TrenchRequest, sheet: Worksheet) -> EarthCover:
 
 def assess(request: TrenchRequest, sheet: Worksheet) -> Trench:
     """Dig the trench of a request."""
-    envelope = _envelope(request, sheet)
-    return dig(request, envelope, _earth(request, sheet), request.length.si, sheet)
+    faults = Gathering()
+    envelope = None
+    with faults:
+        envelope = _envelope(request, sheet)
+    with faults:
+        earth = _earth(request, sheet)
+    if faults.faults and envelope is not None:
+        with faults:
+            bottom_width(request, envelope, sheet)
+    faults.stop()
+    assert envelope is not None  # noqa: S101  (else there was a fault)
+    return dig(request, envelope, earth, request.length.si, sheet)
 
 
 def tell(found: Trench, telling: Telling) -> TrenchResult:

@@ -120,7 +120,7 @@ def _check_lists(bank: DuctBank, sheet: Worksheet) -> None:
         sheet.fault(
             f"signal_ducts/{index}",
             "more_than_the_tier",
-            f"The tier has {ducts} ducts; no more can carry signals.",
+            f"Ducts of the tier: {ducts}; no more can carry signals.",
             {"maximum": ducts},
         )
         for index, (signal, ducts) in enumerate(zip(bank.signal_ducts or (), bank.tiers, strict=False))

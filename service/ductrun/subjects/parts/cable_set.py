@@ -184,9 +184,9 @@ def lie_in(
     diameters = cables.diameters
     if not engineering.passes(diameters, bore):
         raise UnanswerableError(_too_large(cables, bore, where))
-    if len(diameters) > 4 and factor is None:
-        sheet.settle("weight_correction_factor", None, MANY_CABLES)
     lie = engineering.lie_of(diameters, bore, arrangement, factor, MANY_CABLES.value, CRADLE_RATIO.value)
+    if lie.arrangement is Arrangement.MANY:  # of several ways it may be another that rubs most
+        sheet.settle("weight_correction_factor", factor, MANY_CABLES)
     sheet.cite("wall-reactions", "pulling-arrangement")
     ratio = engineering.jam_ratio(diameters, bore)
     if ratio is not None:

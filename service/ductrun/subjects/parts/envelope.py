@@ -95,7 +95,7 @@ def trench_width_of(given: Length, least: float, member: str, code: str, sheet: 
             sheet.fault(
                 f"{member}/value",
                 code,
-                f"The bank takes {minimum:.4g} {given.unit.value}, concrete beside it included: the trench cannot be "
+                f"The bank with what lies beside it takes {minimum:.4g} {given.unit.value}: the trench cannot be "
                 "narrower.",
                 {"minimum": {"value": minimum, "unit": given.unit.value}},
             )

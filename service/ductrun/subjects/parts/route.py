@@ -229,9 +229,9 @@ def report_breaks(route: PlacedRoute, breaks: Sequence[GradeBreak]) -> None:
         summed = lost and not over(one.angle, limit.value.si)
         where = f"Between sections {section} and {section + 1} the grade breaks by {text_of(told)} without a bend"
         if isinstance(route.sections[section], engineering.HorizontalBend):
-            where = f"Section {section + 1} is a level bend beside a slope of {text_of(told)}"
+            where = f"Section {section + 1} is a level bend and stands beside a slope of {text_of(told)}"
         if summed:
-            where += f", and with the breaks before it by more than {limit.value}"
+            where += f"; with the breaks before it that is more than {limit.value}"
         do = (
             "give the vertical bend that lies there. Until then the pull is not judged"
             if lost

@@ -31,6 +31,11 @@ _ELBOWS = {
 _METAL = {ConduitType.EMT, ConduitType.IMC, ConduitType.RMC}  # one-shot and full-shoe benders are made for these
 _ABOVE_1000_V = {CableType.POWER_SHIELDED_5_TO_15_KV, CableType.POWER_SHIELDED_25_TO_46_KV}
 _SHIELDED = {*_ABOVE_1000_V, CableType.CONTROL_SHIELDED_600_V}
+_IN_WORDS = {
+    CableShielding.SHIELDED: "a shielded",
+    CableShielding.NONSHIELDED: "a nonshielded",
+    CableShielding.INDIVIDUALLY_SHIELDED: "an individually shielded",
+}
 _BENDS = (engineering.HorizontalBend, engineering.VerticalBend)
 _RULES = {ConduitType.RMC: "field_bend_rmc", ConduitType.EMT: "field_bend_emt"}
 
@@ -93,7 +98,7 @@ def _keeps_radius(tightest: PlacedBend, line: Line, sheet: Worksheet) -> bool | 
         return True
     sheet.cite("nfpa70-305-5")
     limit = sheet.tell.size(least)
-    what = f"of a {shielding} cable "
+    what = f"of {_IN_WORDS[shielding]} cable "
     if given.cable_type in _ABOVE_1000_V:
         _report_cable(tightest, inner, limit, what, citation("nfpa70-305-5"), sheet)
         return False
@@ -183,11 +188,11 @@ def _check_conduits(bends: Sequence[PlacedBend], sheet: Worksheet) -> int | None
     for made, (_, bend, conduit, least) in worst.items():
         _report_tight(made, bend, conduit, least, sheet)
     for (way, kind, size), bend in without.items():
-        what = "elbow" if way == BendMade.FACTORY_ELBOW else "field bend"
+        what = "an elbow" if way == BendMade.FACTORY_ELBOW else "a field bend"
         sheet.find(
             Severity.NOTE,
             "bend_radius_not_on_file",
-            f"No least radius of a {what} of {kind}, trade size {size}, is on file: the conduit "
+            f"No least radius of {what} of {kind}, trade size {size}, is on file: the conduit "
             f"of section {bend.section + 1} was not held against one. Ask its maker.",
             "common practice, no source",
             pointer=str(bend.section),
