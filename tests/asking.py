@@ -10,7 +10,20 @@ from typing import Any
 from ductrun.http.problems import ProblemRaised
 from tools.asking import EXAMPLES, ask
 
-__all__ = ["EXAMPLES", "ask", "assumed", "codes", "document_of", "problem", "quantity", "result", "rows_of", "value_of"]
+__all__ = [
+    "EXAMPLES",
+    "ask",
+    "assumed",
+    "codes",
+    "document_of",
+    "judged",
+    "problem",
+    "quantity",
+    "result",
+    "rows_of",
+    "value_of",
+    "verdict_of",
+]
 
 PUBLISHED = Path(__file__).parent / "published" / "data"
 
@@ -19,6 +32,17 @@ def result(operation: str, request: Any, query: str = "") -> dict[str, Any]:
     """Ask one calculation and give the result alone."""
     found: dict[str, Any] = ask(operation, request, query)["result"]
     return found
+
+
+def judged(operation: str, request: Any, query: str = "") -> tuple[str, dict[str, Any]]:
+    """Ask one calculation and give its verdict and its result."""
+    answer = ask(operation, request, query)
+    return answer["verdict"], answer["result"]
+
+
+def verdict_of(operation: str, request: Any) -> str:
+    """Ask one calculation and give its verdict alone."""
+    return judged(operation, request)[0]
 
 
 def problem(operation: str, request: Any, query: str = "") -> ProblemRaised:

@@ -85,7 +85,7 @@ def test_a_request_is_written_in_types(client: Any, library: SimpleNamespace) ->
         ],
     )
     answer = library.calls["fill"].sync(client=client, body=request, units=models.UnitSystem.METRIC, working=True)
-    assert answer.result.within_limit is False
+    assert answer.verdict is models.Verdict.VIOLATES
     assert answer.findings[0].severity is models.Severity.VIOLATION
     assert answer.result.conduit_area.unit is models.AreaUnit.MM2
     assert answer.working

@@ -12,7 +12,7 @@ from ductrun.units import UNIT_CODES, Length, LengthUnit
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from tests.asking import EXAMPLES, ask, quantity, result
+from tests.asking import EXAMPLES, ask, judged, quantity, result
 
 LENGTHS = st.floats(min_value=1, max_value=2_000)
 ANGLES = st.floats(min_value=4, max_value=120)
@@ -118,8 +118,8 @@ def test_the_smallest_size_complies_and_the_set_fills_less_of_a_larger_one(condu
     found = fill(conductors)
     assume("smallest_trade_size" in found)
     smallest = {"kind": "listed", "type": "pvc_schedule_40", "trade_size": found["smallest_trade_size"]}
-    there = result("fill", {"conduit": smallest, "conductors": conductors})
-    assert there["within_limit"]
+    there_verdict, there = judged("fill", {"conduit": smallest, "conductors": conductors})
+    assert there_verdict == "complies"
     assert there["fill_percent"] >= found["fill_percent"]
 
 

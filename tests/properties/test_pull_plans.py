@@ -10,7 +10,7 @@ import pytest
 from hypothesis import event, given, settings
 from hypothesis import strategies as st
 
-from tests.asking import EXAMPLES, quantity, result
+from tests.asking import EXAMPLES, judged, quantity
 
 FAR = float("inf")
 
@@ -38,10 +38,11 @@ def hilly_routes(draw: st.DrawFn) -> list[dict[str, Any]]:
     return sections or [{"kind": "straight", "length": quantity(50, "ft"), "grade": quantity(0, "deg")}]
 
 
-def ends_of(request: dict[str, Any], sections: list[dict[str, Any]]) -> list[tuple[bool | None, float]]:
+def ends_of(request: dict[str, Any], sections: list[dict[str, Any]]) -> list[tuple[str, float]]:
     """Give verdict and use of one pull from both ends."""
-    found = result("pull-tension", request | {"sections": sections})
-    return [(way.get("within_limits"), way["utilization_percent"]) for way in (found, found["reversed"])]
+    verdict, found = judged("pull-tension", request | {"sections": sections})
+    turned = found["reversed"]
+    return [(verdict, found["utilization_percent"]), (turned["verdict"], turned["utilization_percent"])]
 
 
 @settings(max_examples=120, deadline=None)
@@ -56,20 +57,19 @@ def test_a_plan_is_the_best_of_all_plans(sections: list[dict[str, Any]], brake: 
     plan = copy.deepcopy(EXAMPLES["pull-plan"]) | {"sections": sections}
     if brake is not None:
         request["brake_limit"] = plan["brake_limit"] = quantity(brake, "lbf")
-    judged, perhaps = [], False
+    plans, perhaps = [], False
     for count in range(len(joints) + 1):
         for boxes in itertools.combinations(joints, count):
             stops = itertools.pairwise([0, *boxes, len(sections)])
             pulls = [ends_of(request, sections[start:end]) for start, end in stops]
-            perhaps = perhaps or all(any(verdict is not False for verdict, _ in ends) for ends in pulls)
-            worst = max(min((use for verdict, use in ends if verdict), default=FAR) for ends in pulls)
+            perhaps = perhaps or all(any(verdict != "violates" for verdict, _ in ends) for ends in pulls)
+            worst = max(min((use for verdict, use in ends if verdict == "complies"), default=FAR) for ends in pulls)
             if worst < FAR:
-                judged.append((count + 1, worst))
-    found = result("pull-plan", plan)
-    verdict = True if judged else None if perhaps else False
-    event(f"possible: {verdict}; braked: {any('brake_tension' in pull for pull in found['pulls'])}")
-    assert found.get("possible") is verdict
-    if judged:
-        best = min(judged)
+                plans.append((count + 1, worst))
+    told, found = judged("pull-plan", plan)
+    event(f"{told}; braked: {any('brake_tension' in pull for pull in found['pulls'])}")
+    assert told == ("complies" if plans else "not_judged" if perhaps else "violates")
+    if plans:
+        best = min(plans)
         assert found["pull_count"] == best[0]
         assert found["worst_utilization_percent"] == pytest.approx(best[1], rel=1e-9)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import contextlib
 import os
+import re
 from random import Random
 from typing import Any
 
@@ -74,6 +75,34 @@ def check_given_back(operation: str, body: Any, answer: dict[str, Any]) -> None:
     assert list(other) == list(mine), written(completed)
     for path, figure in mine.items():
         assert other[path] == (pytest.approx(figure) if isinstance(figure, float) else figure), path
+
+
+OPEN = {"bend_left_out", "use_under_condition"}  # what leaves a verdict open beside the codes that say so
+CITED = re.compile(r"NFPA|ASTM|IEEE|Chapter|from memory|common practice|Backing|derived")
+LONG = re.compile(r"\d[.]\d{6}")
+
+
+@EVERY
+@MANY
+@given(random=st.randoms(use_true_random=False))
+def test_verdict_findings_and_basis_say_the_same(operation: str, random: Random) -> None:
+    body = varied(operation, random)
+    try:
+        answer = ask(operation, body, "working=true")
+    except ProblemRaised:
+        return
+    found = answer["findings"]
+    violated = any(one["severity"] == "violation" for one in found)
+    assert (answer.get("verdict") == "violates") is violated, written(body)
+    if answer.get("verdict") == "not_judged":
+        assert any(one["code"].endswith("not_judged") or one["code"] in OPEN for one in found), written(body)
+    sources = set(answer["basis"]["source_ids"])
+    assert {one["source_id"] for one in [*found, *answer["assumptions"]] if "source_id" in one} <= sources
+    for one in [*found, *answer["cautions"]]:
+        assert not CITED.search(one["message"]), one["message"]
+        assert not LONG.search(one["message"]), one["message"]
+    for step in answer["working"]:
+        assert places(SCHEMAS[operation], step["pointer"]), step["pointer"]
 
 
 def codes_of(answer: dict[str, Any]) -> list[tuple[str, str]]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 from ductrun.http.problems import ProblemRaised
 
-from tests.asking import result, rows_of
+from tests.asking import result, rows_of, verdict_of
 
 ROWS = rows_of("conductor_counts.csv")
 
@@ -21,7 +21,7 @@ def within(row: dict[str, str], count: int) -> bool:
         "code_edition": "2023",
     }
     try:
-        return bool(result("fill", request)["within_limit"])
+        return verdict_of("fill", request) == "complies"
     except ProblemRaised as refused:
         if refused.kind.name != "unanswerable":  # wider than the bore, or more than it has room for
             raise

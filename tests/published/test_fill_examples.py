@@ -11,7 +11,7 @@ from ductrun.engineering.fill import Rule
 from ductrun.subjects.parts.choices import TradeSize
 from ductrun.subjects.parts.conduit import BORES
 
-from tests.asking import ask, quantity, result, rows_of
+from tests.asking import ask, judged, quantity, result, rows_of, verdict_of
 
 ROWS = {row["id"]: row for row in rows_of("fill_examples.csv")}
 COUNTS = [row for row in ROWS.values() if row["question"] == "maximum number of conductors"]
@@ -66,30 +66,30 @@ def test_the_published_smallest_size_is_found(row: dict[str, str]) -> None:
 
 def test_four_xhhw_2_of_two_sizes_do_not_fit_a_1_inch() -> None:
     row = ROWS["W012"]
-    found = result("fill", request_of(row))
+    verdict, found = judged("fill", request_of(row))
     printed = json.loads(row["published_intermediates"])
     assert found["conductor_area"]["value"] == printed["total"]
     assert found["limit_area"]["value"] == printed["limit"]
-    assert not found["within_limit"]
+    assert verdict == "violates"
 
 
 def test_a_cable_of_three_quarters_in_a_1_inch_is_a_listed_exception() -> None:
     row = ROWS["W015"]
     assert row["published_result"] == "just fits"
     assert row["id"] in EXCEPTIONS
-    refused = result("fill", request_of(row))
-    assert not refused["within_limit"]
+    refused_verdict, refused = judged("fill", request_of(row))
+    assert refused_verdict == "violates"
     assert 0 > refused["spare_area"]["value"] > -0.001
-    assert result("fill", request_of(row, single_cable_rounding=True))["within_limit"]
+    assert verdict_of("fill", request_of(row, single_cable_rounding=True)) == "complies"
 
 
 def test_two_are_refused_where_three_are_let_in() -> None:
     row = ROWS["W020"]
     assert row["published_result"] == "does not fit; with one or two 10 AWG THHW added it does"
-    assert not result("fill", request_of(row))["within_limit"]
+    assert verdict_of("fill", request_of(row)) == "violates"
     for added in (1, 2):
         more = {"kind": "listed", "insulation": "THHW", "size": "10 AWG", "count": added}
-        assert result("fill", request_of(row, conductors=[*json.loads(row["conductors"]), more]))["within_limit"]
+        assert verdict_of("fill", request_of(row, conductors=[*json.loads(row["conductors"]), more])) == "complies"
 
 
 def test_the_published_jam_ratio_is_the_one_with_ovality() -> None:

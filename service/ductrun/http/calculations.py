@@ -47,6 +47,7 @@ def answer_to(operation: Operation[Any, Any, Any]) -> Callable[[bytes, Chosen], 
         except UnanswerableError as error:
             raise ProblemRaised("unanswerable", str(error)[:2000], errors_of_faults(error.faults)) from None
         book, assumptions = sheet.book, sheet.assumptions
+        verdict = book.verdict
         if chosen.refuse_assumptions and assumptions:
             raise _refusal(assumptions)
         written: bytes = _encode(
@@ -57,6 +58,7 @@ def answer_to(operation: Operation[Any, Any, Any]) -> Callable[[bytes, Chosen], 
                 assumptions,
                 Basis(__version__, TABLES.hash, f"NFPA 70-{book.edition}", tuple(book.sources)),
                 NOTICE,
+                UNSET if verdict is None else verdict,
                 UNSET if book.working is None else book.working,
                 completed(json.decode(body), book) if chosen.complete_request else UNSET,
             )

@@ -10,7 +10,7 @@ from typing import Any
 
 from msgspec import UNSET, Struct, UnsetType
 
-from ductrun.kit.choices import Severity, Standing
+from ductrun.kit.choices import Severity, Standing, Verdict
 from ductrun.units import *  # noqa: F403  # every dimension that is declared
 from ductrun.units import AnyQuantity
 
@@ -18,12 +18,17 @@ Figure = float | AnyQuantity  # a bare one is told as a ratio
 
 
 class Finding(Struct, frozen=True, gc=False):
-    """One sentence a foreman understands: what, how much, the limit, what to do; `pointer` is where in the request."""
+    """One sentence a foreman understands: what, how much, the limit, what to do; `pointer` is where in the request.
+
+    What the caller gave, and what is worked out, has no source id.
+    """
 
     severity: Severity
     code: str
     message: str
     citation: str
+    standing: Standing
+    source_id: str | UnsetType = UNSET
     actual: AnyQuantity | UnsetType = UNSET
     limit: AnyQuantity | UnsetType = UNSET
     pointer: str | UnsetType = UNSET
@@ -43,14 +48,15 @@ class Assumption(Struct, frozen=True, gc=False):
     pointers: list[str]
     text: str
     citation: str
-    source_id: str
     standing: Standing
+    source_id: str | UnsetType = UNSET
     quantity: AnyQuantity | UnsetType = UNSET
 
 
 class Step(Struct, frozen=True, gc=False):
-    """One line of the working."""
+    """One line of the working; `pointer` is the part of the request it is about."""
 
+    pointer: str
     symbol: str
     formula: str
     substituted: str
@@ -67,7 +73,7 @@ class Basis(Struct, frozen=True, gc=False):
 
 
 class Answer(Struct, frozen=True, gc=False):
-    """The envelope of every calculation."""
+    """The envelope of every calculation; it has a verdict where something was held against a limit."""
 
     result: Any
     findings: list[Finding]
@@ -75,6 +81,7 @@ class Answer(Struct, frozen=True, gc=False):
     assumptions: list[Assumption]
     basis: Basis
     notice: str
+    verdict: Verdict | UnsetType = UNSET
     working: list[Step] | UnsetType = UNSET
     request: Any | UnsetType = UNSET
 

@@ -21,6 +21,19 @@ class Severity(Code):
     NOTE = "note"
 
 
+class Verdict(Code):
+    """What an answer, or a part of it, says of the limits: kept, broken, or not judged for want of something."""
+
+    COMPLIES = "complies"
+    VIOLATES = "violates"
+    NOT_JUDGED = "not_judged"
+
+    @classmethod
+    def of(cls, within: bool | None) -> Verdict:
+        """Give the verdict of a part that keeps its limits, or not; None where that was not judged."""
+        return cls.NOT_JUDGED if within is None else cls.COMPLIES if within else cls.VIOLATES
+
+
 class Standing(Code):
     """What backs a figure: a published source, practice, memory of a source, a derivation, or the caller."""
 

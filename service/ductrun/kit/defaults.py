@@ -7,9 +7,8 @@ from dataclasses import dataclass, replace
 from enum import StrEnum
 from typing import Any, Generic, TypeVar
 
-from ductrun.kit.choices import Standing
+from ductrun.kit.backing import Backing, backing_of
 from ductrun.tables import TABLES
-from ductrun.tables.rows import Row
 from ductrun.units import Quantity
 
 T = TypeVar("T")
@@ -17,26 +16,27 @@ E = TypeVar("E", bound=StrEnum)
 Q = TypeVar("Q", bound=Quantity)
 
 _ROWS = {row.name: row for row in TABLES["defaults"]}
-_CITATIONS: dict[str, str] = {source.id: source.citation for source in TABLES["sources"]}
 
 
 @dataclass(frozen=True, slots=True)
 class Default(Generic[T]):
-    """A default value and where it comes from, in words and as the id of its source.
+    """A default value and what backs it.
 
     `written` is the value in the form of the request's schema, in the table's own unit, where that is another than the
     value itself.
     """
 
     value: T
-    source: str
-    source_id: str
-    standing: Standing = Standing.DERIVED
+    backing: Backing
     written: Any = None
 
     def written_as(self, form: Callable[[Any], Any]) -> Default[T]:
         """Give the default of a member whose form in a request holds the value in it."""
         return replace(self, written=form(_plain(self.value)))
+
+    def noting(self, words: str) -> Default[T]:
+        """Add words to what backs it, such as the spread of what is published."""
+        return replace(self, backing=self.backing.noting(f"; {words}"))
 
     @property
     def given(self) -> Any:
@@ -50,34 +50,8 @@ def _plain(value: Any) -> Any:
     return str(value) if isinstance(value, str) else value
 
 
-_STANDINGS = {"derived": Standing.DERIVED, "common practice, no source": Standing.PRACTICE}
-
-
-def _standing_of(row: Row) -> Standing:
-    if row.standing.startswith("read"):
-        return Standing.PUBLISHED
-    return _STANDINGS.get(row.standing, Standing.MEMORY)
-
-
-def citation(source_id: str) -> str:
-    """Give the citation of a source; an unknown id is a KeyError at import, not at a request."""
-    return _CITATIONS[source_id]
-
-
-def standing_of(row: Row) -> str:
-    """Say in words where a row's figure comes from: its citation if it was read, else that nothing backs it."""
-    if row.standing.startswith("read"):
-        words = citation(row.source)
-    elif row.standing == "common practice, no source":
-        words = row.standing
-    else:
-        words = f"{row.standing}: {citation(row.source)}"
-    return f"{words} ({row.note})" if row.note else words
-
-
 def _default(name: str, value: T) -> Default[T]:
-    row = _ROWS[name]
-    return Default(value, standing_of(row), row.source, _standing_of(row))
+    return Default(value, backing_of(_ROWS[name]))
 
 
 def number(name: str) -> Default[float]:

@@ -7,16 +7,18 @@ with every fault and where it lies.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cache
 from typing import Any, TypeVar
 
 from msgspec import UNSET
 
 from ductrun.kit.answers import AnyQuantity, Assumption, Caution, Figure, Finding, Step
-from ductrun.kit.choices import CodeEdition, Severity
+from ductrun.kit.backing import Backing, backing_of
+from ductrun.kit.choices import CodeEdition, Severity, Verdict
 from ductrun.kit.defaults import Default, choice
 from ductrun.kit.telling import Telling
+from ductrun.kit.wording import in_percent, text_of
 from ductrun.tables import TABLES
 from ductrun.units import Quantity
 
@@ -24,6 +26,13 @@ T = TypeVar("T")
 
 CODE_EDITION: Default[CodeEdition] = choice("fill.code_edition", CodeEdition)
 _SECTIONS = {row.rule: row for row in TABLES["code_sections"]}
+
+
+@cache
+def _rule(name: str, edition: str) -> Backing:
+    row = _SECTIONS[name]
+    section = {"2017": row.edition_2017, "2020": row.edition_2020, "2023": row.edition_2023}[edition]
+    return Backing(f"NFPA 70-{edition}, {section}", backing_of(row).standing, row.source)
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,7 +89,19 @@ class Book:
     what else was taken for a member that one practice leaves out for parts which ask for different defaults.
     """
 
-    __slots__ = ("cautioned", "cautions", "contested", "edition", "findings", "settled", "sources", "working")
+    __slots__ = (
+        "cautioned",
+        "cautions",
+        "contested",
+        "edition",
+        "findings",
+        "held",
+        "settled",
+        "sources",
+        "unjudged",
+        "violated",
+        "working",
+    )
 
     def __init__(self, *, working: bool) -> None:
         """Start an empty book."""
@@ -92,13 +113,24 @@ class Book:
         self.sources: dict[str, None] = {}  # in the order in which they were cited
         self.edition: str = CODE_EDITION.value.value
         self.contested: list[tuple[str, Default[Any]]] = []
+        self.held = self.unjudged = self.violated = False
+
+    @property
+    def verdict(self) -> Verdict | None:
+        """What the answer says of its limits; None where nothing was held against one."""
+        if self.violated:
+            return Verdict.VIOLATES
+        if self.unjudged:
+            return Verdict.NOT_JUDGED
+        return Verdict.COMPLIES if self.held else None
 
     def take(self, pointer: str, default: Default[Any]) -> None:
         """Take a default in the place of a member; a second one for the same member is told beside the first."""
         known = self.settled.setdefault(pointer, default)
         if known is not default and known.value != default.value:
             self.contested.append((pointer, default))
-        self.sources[default.source_id] = None
+        if default.backing.source_id is not None:
+            self.sources[default.backing.source_id] = None
 
 
 class Worksheet:
@@ -119,8 +151,8 @@ class Worksheet:
         self._member = ""
 
     def within(self, member: str, about: str | None = None) -> Worksheet:
-        """Give the sheet of a part: its members lie within `member`; its findings are about `about`, if that is given,
-        a pointer.
+        """Give the sheet of a part: its members lie within `member`; its findings are about `about`, a pointer, if that
+        is given.
         """
         sheet = _NEW(Worksheet)
         sheet.tell = self.tell
@@ -156,16 +188,12 @@ class Worksheet:
         self.book.take(self.pointer(member), default)
         return default.value
 
-    def assume(self, member: str, value: Any, source: str, source_id: str) -> None:
-        """Put a value that follows from other members and from a table under the assumptions."""
-        self.settle(member, None, Default(value, source, source_id))
-
     @property
     def assumptions(self) -> list[Assumption]:
         """Tell what was assumed, alike ones once with every member they stand in for."""
-        told: dict[tuple[str, str, str], Assumption] = {}
+        told: dict[tuple[Backing, str], Assumption] = {}
         for pointer, default in (*self.book.settled.items(), *self.book.contested):
-            key = (default.source_id, default.source, str(default.value))
+            key = (default.backing, str(default.value))
             if key in told:
                 told[key].pointers.append(pointer)
             else:
@@ -174,7 +202,8 @@ class Worksheet:
 
     def _told_assumption(self, pointer: str, default: Default[Any]) -> Assumption:
         value: Any = default.value
-        backing = (default.source, default.source_id, default.standing)
+        citation, standing, source_id = default.backing
+        backing = (citation, standing, UNSET if source_id is None else source_id)
         if isinstance(value, bool):
             return Assumption([pointer], "true" if value else "false", *backing)
         if isinstance(value, str):
@@ -197,67 +226,71 @@ class Worksheet:
         """Follow the code edition the caller named, or the default one."""
         self.book.edition = self.settle("code_edition", given, CODE_EDITION)
 
-    def rule(self, name: str) -> str:
+    def rule(self, name: str) -> Backing:
         """Say where a rule of the code stands in the edition of this answer."""
-        row = _SECTIONS[name]
-        section = {"2017": row.edition_2017, "2020": row.edition_2020, "2023": row.edition_2023}[self.book.edition]
-        self.cite(row.source)
-        return f"NFPA 70-{self.book.edition}, {section}"
+        rule = _rule(name, self.book.edition)
+        self.cite(rule.source_id)
+        return rule
 
-    def cite(self, *source_ids: str) -> None:
-        """Add sources to the basis, each once."""
+    def cite(self, *source_ids: str | None) -> None:
+        """Add sources to the basis, each once; what the caller gave has none."""
         sources = self.book.sources
         for source_id in source_ids:
-            sources[source_id] = None
+            if source_id is not None:
+                sources[source_id] = None
 
     def find(
         self,
         severity: Severity,
         code: str,
         message: str,
-        source: str,
+        backing: Backing,
         actual: Figure | None = None,
         limit: Figure | None = None,
-        pointer: str | None = None,
+        member: str | None = None,
     ) -> None:
-        """Add a finding about a member of this part, or about the part."""
-        where = self.about
-        if where is None and pointer is not None:
-            where = self.pointer(pointer)
-        self.book.findings.append(
+        """Add a finding about a member of this part, or about the part; a violation decides the verdict."""
+        book, where = self.book, self.about
+        if where is None and member is not None:
+            where = self.pointer(member)
+        citation, standing, source_id = backing
+        if source_id is not None:
+            book.sources[source_id] = None
+        if severity is Severity.VIOLATION:
+            book.violated = True
+        book.findings.append(
             Finding(
                 severity,
                 code,
                 message,
-                source,
+                citation,
+                standing,
+                UNSET if source_id is None else source_id,
                 UNSET if actual is None else self._figure(actual),
                 UNSET if limit is None else self._figure(limit),
                 UNSET if where is None else where,
             )
         )
 
-    def caution(self, code: str, message: str, source: str) -> None:
+    def judge(self, within: bool | None) -> None:
+        """Say whether the limits of this part are kept; None where that could not be judged, which a finding tells."""
+        book = self.book
+        book.held = True
+        if within is None:
+            book.unjudged = True
+        elif not within:
+            book.violated = True
+
+    def caution(self, code: str, message: str, backing: Backing) -> None:
         """Give a usual caution of the work at hand, once an answer however many parts call for it."""
-        if code not in self.book.cautioned:
-            self.book.cautioned.add(code)
-            self.book.cautions.append(Caution(code, message, source))
+        book = self.book
+        if code not in book.cautioned:
+            book.cautioned.add(code)
+            book.cautions.append(Caution(code, message, backing.citation))
+            if backing.source_id is not None:
+                book.sources[backing.source_id] = None
 
     def show(self, symbol: str, formula: str, substituted: str, value: Figure) -> None:
         """Add a line of working, if the caller asked for the working."""
         if self.book.working is not None:
-            self.book.working.append(Step(symbol, formula, substituted, self._figure(value)))
-
-
-def text_of(told: AnyQuantity) -> str:
-    """Write a told quantity in a sentence, to five digits at most: the figure itself is never rounded."""
-    return f"{told.value:,.5g} {told.unit}" if abs(told.value) < 1e5 else f"{told.value:,.0f} {told.unit}"
-
-
-def in_percent(value: float) -> AnyQuantity:
-    """Give a figure in percent."""
-    return AnyQuantity(value, "percent")
-
-
-def listing(items: Sequence[str]) -> str:
-    """Write a list in a sentence."""
-    return ", ".join(items)
+            self.book.working.append(Step(self.about or self.place, symbol, formula, substituted, self._figure(value)))

@@ -15,33 +15,33 @@ from tests.asking import EXAMPLES, ask, codes, quantity, result
 @pytest.mark.parametrize(
     ("type_", "use", "verdict"),
     [
-        ("pvc_eb_20", "direct_burial", "no"),
-        ("pvc_type_eb", "above_ground", "no"),
-        ("pvc_eb_35", "concrete_encasement", "yes"),
-        ("pvc_db_60", "above_ground", "no"),
-        ("pvc_db_120", "sunlight", "no"),
-        ("pvc_db_100", "direct_burial", "yes"),
-        ("pvc_schedule_40", "physical_damage", "no"),
-        ("pvc_schedule_80", "physical_damage", "yes"),
-        ("pvc_schedule_80", "emerging_from_grade", "yes"),
-        ("pvc_schedule_40", "emerging_from_grade", "caution"),
-        ("rmc", "physical_damage", "yes"),
-        ("hdpe_schedule_40", "above_ground", "no"),
-        ("pvc_type_a", "direct_burial", "no"),
+        ("pvc_eb_20", "direct_burial", "violates"),
+        ("pvc_type_eb", "above_ground", "violates"),
+        ("pvc_eb_35", "concrete_encasement", "complies"),
+        ("pvc_db_60", "above_ground", "violates"),
+        ("pvc_db_120", "sunlight", "violates"),
+        ("pvc_db_100", "direct_burial", "complies"),
+        ("pvc_schedule_40", "physical_damage", "violates"),
+        ("pvc_schedule_80", "physical_damage", "complies"),
+        ("pvc_schedule_80", "emerging_from_grade", "complies"),
+        ("pvc_schedule_40", "emerging_from_grade", "not_judged"),
+        ("rmc", "physical_damage", "complies"),
+        ("hdpe_schedule_40", "above_ground", "violates"),
+        ("pvc_type_a", "direct_burial", "violates"),
     ],
 )
 def test_the_verdict_on_a_use(type_: str, use: str, verdict: str) -> None:
     answer = ask("permitted-use", {"type": type_, "uses": [use]})
     assert [judged["verdict"] for judged in answer["result"]["uses"]] == [verdict]
-    assert answer["result"]["permitted"] is (verdict != "no")
-    assert ("use_not_permitted" in codes(answer, "violation")) is (verdict == "no")
+    assert answer["verdict"] == verdict
+    assert ("use_not_permitted" in codes(answer, "violation")) is (verdict == "violates")
 
 
 @pytest.mark.parametrize("type_", list(ConduitType))
 def test_every_conduit_has_a_verdict_on_every_use(type_: str) -> None:
     found = result("permitted-use", {"type": type_, "uses": [use.value for use in ConduitUse]})
     assert [judged["use"] for judged in found["uses"]] == [use.value for use in ConduitUse]
-    assert all(judged["source"] for judged in found["uses"])
+    assert all(judged["citation"] for judged in found["uses"])
 
 
 def test_pvc_is_too_hot_above_50_degrees() -> None:
@@ -50,7 +50,7 @@ def test_pvc_is_too_hot_above_50_degrees() -> None:
         return ask("permitted-use", copy.deepcopy(EXAMPLES["permitted-use"]) | changes)
 
     assert "too_hot_for_pvc" in codes(asked(51, "degC"), "violation")
-    assert not asked(123, "degF")["result"]["permitted"]
+    assert asked(123, "degF")["verdict"] == "violates"
     assert "too_hot_for_pvc" not in codes(asked(50, "degC")) + codes(asked(122, "degF"))
     assert "too_hot_for_pvc" not in codes(asked(60, "degC", "rmc"))
 

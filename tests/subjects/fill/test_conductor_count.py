@@ -11,7 +11,7 @@ def test_a_single_table_conductor_is_counted_as_annex_c_counts_it() -> None:
     assert answer["result"]["maximum_count"] == 1
     assert answer["result"]["rounding_decided"]
     assert answer["result"]["limit_percent"] == 53
-    assert fill(pvc("1/2"), listed("THHN", "1/0 AWG", 1))["result"]["within_limit"]
+    assert fill(pvc("1/2"), listed("THHN", "1/0 AWG", 1))["verdict"] == "complies"
 
 
 def test_a_count_says_which_percentage_decided() -> None:

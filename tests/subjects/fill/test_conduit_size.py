@@ -23,7 +23,7 @@ def test_a_size_comes_with_the_next_one_and_what_would_change_it() -> None:
         listed("THWN-2", "3/0 AWG", 4), {"kind": "bare", "size": "6 AWG", "stranding": "stranded", "count": 1}
     )["result"]
     assert (found["trade_size"], found["next_trade_size"]) == ("2", "2-1/2")
-    smallest = next(candidate for candidate in found["candidates"] if candidate["within_limit"])
+    smallest = next(candidate for candidate in found["candidates"] if candidate["verdict"] == "complies")
     assert smallest["trade_size"] == "2"
     assert [(change["conductor_index"], change["change"], change["trade_size"]) for change in found["changes"]] == [
         (0, "one_more", "2-1/2"),
@@ -47,7 +47,7 @@ def test_room_kept_in_reserve_raises_the_size() -> None:
     conductors = listed("THHN", "12 AWG", 8)
     plain, spare = size(conductors), size(conductors, spare_percent=40)
     assert (plain["result"]["trade_size"], spare["result"]["trade_size"]) == ("1/2", "3/4")
-    kept = next(candidate for candidate in spare["result"]["candidates"] if candidate["within_limit"])
+    kept = next(candidate for candidate in spare["result"]["candidates"] if candidate["verdict"] == "complies")
     assert kept["spare_area"]["value"] >= 0.4 * kept["limit_area"]["value"]
     assert "#/spare_percent" in [place for assumption in plain["assumptions"] for place in assumption["pointers"]]
 
@@ -56,6 +56,6 @@ def test_a_set_that_no_size_of_the_type_holds_is_a_violation() -> None:
     answer = size(listed("THHN", "500 kcmil", 9), kind="ent")
     assert "no_size_complies" in codes(answer, "violation")
     assert "trade_size" not in answer["result"]
-    assert not any(candidate["within_limit"] for candidate in answer["result"]["candidates"])
+    assert not any(candidate["verdict"] == "complies" for candidate in answer["result"]["candidates"])
     assert not answer["result"]["candidates"][0]["passes_bore"]
     assert all("trade_size" not in change for change in answer["result"]["changes"])

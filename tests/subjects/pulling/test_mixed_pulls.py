@@ -8,7 +8,7 @@ from typing import Any
 
 import pytest
 
-from tests.asking import ask, codes, problem, quantity, result, value_of
+from tests.asking import ask, codes, problem, quantity, result, value_of, verdict_of
 
 STRAIGHT = {"kind": "straight", "length": quantity(200, "ft"), "grade": quantity(0, "deg")}
 ELBOW = {"kind": "horizontal_bend", "radius": quantity(3, "ft"), "angle": quantity(90, "deg")}
@@ -150,11 +150,11 @@ def test_the_weakest_cable_sets_the_sidewall_pressure() -> None:
 def test_one_cable_of_unknown_conductor_leaves_the_tension_not_judged() -> None:
     fiber = {"kind": "multiconductor", "diameter": quantity(0.5, "in"), "mass_per_length": quantity(0.1, "lb/ft")}
     answer = ask("pull-tension", request([*FEEDER, {"count": 1, "cable": fiber}]))
-    assert "within_limits" not in answer["result"]
+    assert answer["verdict"] == "not_judged"
     [found] = [one for one in answer["findings"] if one["code"] == "tension_not_judged"]
     assert found["pointer"] == "#/cables/2/cable/conductor"
     given = request([*FEEDER, {"count": 1, "cable": fiber}], allowable_tension=quantity(5_000, "lbf"))
-    assert result("pull-tension", given)["within_limits"] is True
+    assert verdict_of("pull-tension", given) == "complies"
 
 
 def test_schedule_80_up_the_wall_has_its_own_bore_and_the_worst_governs() -> None:

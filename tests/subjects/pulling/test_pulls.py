@@ -9,7 +9,7 @@ from typing import Any
 
 import pytest
 
-from tests.asking import EXAMPLES, ask, codes, problem, quantity, result, value_of
+from tests.asking import EXAMPLES, ask, codes, judged, problem, quantity, result, value_of, verdict_of
 
 
 def straight(feet: float, degrees: float = 0.0) -> dict[str, Any]:
@@ -121,9 +121,9 @@ def test_a_basket_grip_is_limited_by_what_it_holds() -> None:
 
 
 def test_a_grip_limit_holds_without_an_attachment() -> None:
-    found = result("pull-tension", request(attachment=None, grip_limit=quantity(100, "lbf")))
+    verdict, found = judged("pull-tension", request(attachment=None, grip_limit=quantity(100, "lbf")))
     assert found["allowable_tension"]["value"] == pytest.approx(100)
-    assert found["within_limits"] is False
+    assert verdict == "violates"
 
 
 def test_the_device_may_be_the_weakest() -> None:
@@ -144,8 +144,8 @@ def test_a_bend_tighter_than_the_cable_bears_is_a_violation_above_1000_v() -> No
     assert "cable_bent_too_tightly" not in codes(ask("pull-tension", request(cables=low, sections=tight)))
     tighter = ask("pull-tension", request(cables=low, sections=[bend(1.1, 90)]))
     assert "bending_radius_not_judged" in codes(tighter, "caution"), "below 1000 V the maker's radius decides"
-    assert "within_limits" not in tighter["result"]
-    assert "possible" not in ask("pull-plan", request(cables=low, sections=[bend(1.1, 90)]))["result"]
+    assert tighter["verdict"] == "not_judged"
+    assert ask("pull-plan", request(cables=low, sections=[bend(1.1, 90)]))["verdict"] == "not_judged"
     assert assumed(tighter)["#/cables/0/cable/shielding"] == "nonshielded"
 
 
@@ -153,7 +153,7 @@ def test_a_bend_tighter_than_the_cable_bears_is_a_violation_above_1000_v() -> No
 def test_a_maker_s_bending_radius_decides(inches: float, within: bool) -> None:
     known = {"cable_type": "power_nonshielded_600_v", "bending_radius": quantity(inches, "in")}
     answer = ask("pull-tension", request(cables=known, sections=[bend(1.1, 90), straight(10)]))  # inner wall 10.69 in
-    assert answer["result"]["within_limits"] is within
+    assert answer["verdict"] == ("complies" if within else "violates")
     assert ("cable_bent_too_tightly" in codes(answer, "violation")) is not within
 
 
@@ -171,9 +171,9 @@ def test_a_limit_of_the_gear_holds_beside_that_of_the_maker(gear: str) -> None:
         "allowable_tension": quantity(9_000, "lbf"),
         gear: quantity(300, "lbf"),
     }
-    found = result("pull-tension", request(**limits))
+    verdict, found = judged("pull-tension", request(**limits))
     assert found["allowable_tension"]["value"] == pytest.approx(300)
-    assert found["within_limits"] is False
+    assert verdict == "violates"
 
 
 def test_an_individually_shielded_cable_follows_its_conductor() -> None:
@@ -220,8 +220,8 @@ def test_a_bend_is_held_against_the_radius_of_how_it_is_made(
 def test_a_field_bend_below_the_code_radius_is_not_within_limits() -> None:
     answer = ask("pull-tension", request(sections=[straight(20), bend(2, 30) | {"made": "field_bend"}]))
     assert "field_bend_too_tight" in codes(answer, "violation")
-    assert answer["result"]["within_limits"] is False
-    assert answer["result"]["reversed"]["within_limits"] is False
+    assert answer["verdict"] == "violates"
+    assert answer["result"]["reversed"]["verdict"] == "violates"
 
 
 @pytest.mark.parametrize(("kind", "made"), [("hdpe_schedule_40", "factory_elbow"), ("lfmc", "factory_elbow")])
@@ -295,8 +295,8 @@ def test_a_range_of_friction_is_answered_in_one_call() -> None:
     assert low["tension"]["value"] < expected["tension"]["value"] < high["tension"]["value"]
     alone = result("pull-tension", request(friction_coefficient=0.5))
     assert high["tension"]["value"] == pytest.approx(alone["tension"]["value"])
-    assert low["within_limits"]
-    assert not high["within_limits"]
+    assert low["verdict"] == "complies"
+    assert high["verdict"] == "violates"
 
 
 def test_a_range_must_hold_the_expected_friction() -> None:
@@ -319,7 +319,7 @@ def test_the_largest_values_comply_and_a_little_more_does_not() -> None:
     largest = result("pull-tension", made)["largest"]
 
     def complies(**changes: Any) -> bool:
-        return bool(result("pull-tension", made | changes)["within_limits"])
+        return verdict_of("pull-tension", made | changes) == "complies"
 
     friction = largest["friction_coefficient"]
     assert complies(friction_coefficient=friction)
@@ -355,11 +355,11 @@ def test_where_nothing_complies_nothing_is_largest() -> None:
     assert braked["friction_coefficient"] == 2.0
     last = braked["last_straight"]["value"]
     longer = [straight(last * share, -60) for share in (1 - 1e-6, 1 + 1e-6)]
-    within = [
-        result("pull-tension", downhill | {"brake_limit": quantity(500, "lbf"), "sections": [one]})["within_limits"]
+    verdicts = [
+        verdict_of("pull-tension", downhill | {"brake_limit": quantity(500, "lbf"), "sections": [one]})
         for one in longer
     ]
-    assert within == [True, False]
+    assert verdicts == ["complies", "violates"]
 
 
 def test_a_profile_runs_from_the_entry_to_the_end() -> None:
@@ -405,7 +405,7 @@ def plan(sections: list[dict[str, Any]], positions: Any = None, **changes: Any) 
 def test_a_run_too_long_for_one_pull_is_divided_once() -> None:
     answer = plan([straight(800), bend(3, 90), straight(800), bend(3, 90), straight(800)])
     found = answer["result"]
-    assert found["possible"]
+    assert answer["verdict"] == "complies"
     assert found["box_count"] == found["pull_count"] - 1 >= 1
     assert found["pulls"][0]["start"]["value"] == 0
     for one, other in pairwise(found["pulls"]):
@@ -472,7 +472,7 @@ def test_too_many_places_are_refused() -> None:
 def test_a_route_no_plan_can_save_names_the_bend() -> None:
     heavy = [straight(100), bend(3, 90), bend(3, 90), bend(3, 90), bend(3, 90), bend(3, 45), straight(100)]
     answer = plan(heavy)
-    assert not answer["result"]["possible"]
+    assert answer["verdict"] == "violates"
     assert answer["result"]["forbidding_section"] == 1
     [found] = [finding for finding in answer["findings"] if finding["code"] == "no_plan"]
     assert "bend in section 2" in found["message"]
@@ -493,9 +493,10 @@ def test_two_hundred_sections_are_planned_without_delay() -> None:
     """Within tens of milliseconds: here against a bound ten times that, for a machine that is busy."""
     sections = [straight(40) if index % 2 == 0 else bend(5, 15) for index in range(200)]
     began = time.perf_counter()
-    found = plan(sections)["result"]
+    answer = plan(sections)
     assert time.perf_counter() - began < 1.0
-    assert found["possible"]
+    assert answer["verdict"] == "complies"
+    found = answer["result"]
     assert found["pull_count"] >= 5
 
 

@@ -203,7 +203,7 @@ from .trench_result import TrenchResult
 from .unit_row import UnitRow
 from .unit_system import UnitSystem
 from .unit_table import UnitTable
-from .use_verdict import UseVerdict
+from .verdict import Verdict
 from .vertical_bend_section import VerticalBendSection
 from .voltage_class import VoltageClass
 from .volume import Volume
@@ -415,7 +415,7 @@ __all__ = (
     "UnitRow",
     "UnitSystem",
     "UnitTable",
-    "UseVerdict",
+    "Verdict",
     "VerticalBendSection",
     "VoltageClass",
     "Volume",

@@ -23,27 +23,25 @@ class Assumption:
     Attributes:
         citation (str):
         pointers (list[str]):
-        source_id (str):
         standing (Standing): What backs a figure: a published source, practice, memory of a source, a derivation, or the
             caller.
         text (str):
         quantity (AnyQuantity | Unset): A value with its unit, of whatever dimension the text beside it says.
+        source_id (str | Unset):
     """
 
     citation: str
     pointers: list[str]
-    source_id: str
     standing: Standing
     text: str
     quantity: AnyQuantity | Unset = UNSET
+    source_id: str | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
         citation = self.citation
 
         pointers = self.pointers
-
-        source_id = self.source_id
 
         standing = self.standing.value
 
@@ -53,19 +51,22 @@ class Assumption:
         if not isinstance(self.quantity, Unset):
             quantity = self.quantity.to_dict()
 
+        source_id = self.source_id
+
         field_dict: dict[str, Any] = {}
         field_dict.update(self.additional_properties)
         field_dict.update(
             {
                 "citation": citation,
                 "pointers": pointers,
-                "source_id": source_id,
                 "standing": standing,
                 "text": text,
             }
         )
         if quantity is not UNSET:
             field_dict["quantity"] = quantity
+        if source_id is not UNSET:
+            field_dict["source_id"] = source_id
 
         return field_dict
 
@@ -78,8 +79,6 @@ class Assumption:
 
         pointers = cast(list[str], d.pop("pointers"))
 
-        source_id = d.pop("source_id")
-
         standing = Standing(d.pop("standing"))
 
         text = d.pop("text")
@@ -91,13 +90,15 @@ class Assumption:
         else:
             quantity = AnyQuantity.from_dict(_quantity)
 
+        source_id = d.pop("source_id", UNSET)
+
         assumption = cls(
             citation=citation,
             pointers=pointers,
-            source_id=source_id,
             standing=standing,
             text=text,
             quantity=quantity,
+            source_id=source_id,
         )
 
         assumption.additional_properties = d

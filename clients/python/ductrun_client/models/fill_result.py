@@ -33,7 +33,6 @@ class FillResult:
             nipple.
         rounding_decided (bool): Whether it complies only by the 0.8 rule of Note 7.
         spare_area (Area): An area with its unit.
-        within_limit (bool): Whether the set complies, by the sum or by Note 7.
         jam_ratio (float | Unset): Conduit over cable diameter; for three conductors or cables only.
         jam_ratio_with_ovality (float | Unset): The same times 1.05, the handbook allowance for ovality in bends.
         smallest_trade_size (TradeSize | Unset): Trade sizes of conduit; a name, not a dimension.
@@ -49,7 +48,6 @@ class FillResult:
     limit_rule: FillLimitRule
     rounding_decided: bool
     spare_area: Area
-    within_limit: bool
     jam_ratio: float | Unset = UNSET
     jam_ratio_with_ovality: float | Unset = UNSET
     smallest_trade_size: TradeSize | Unset = UNSET
@@ -76,8 +74,6 @@ class FillResult:
 
         spare_area = self.spare_area.to_dict()
 
-        within_limit = self.within_limit
-
         jam_ratio = self.jam_ratio
 
         jam_ratio_with_ovality = self.jam_ratio_with_ovality
@@ -100,7 +96,6 @@ class FillResult:
                 "limit_rule": limit_rule,
                 "rounding_decided": rounding_decided,
                 "spare_area": spare_area,
-                "within_limit": within_limit,
             }
         )
         if jam_ratio is not UNSET:
@@ -137,8 +132,6 @@ class FillResult:
 
         spare_area = Area.from_dict(d.pop("spare_area"))
 
-        within_limit = d.pop("within_limit")
-
         jam_ratio = d.pop("jam_ratio", UNSET)
 
         jam_ratio_with_ovality = d.pop("jam_ratio_with_ovality", UNSET)
@@ -161,7 +154,6 @@ class FillResult:
             limit_rule=limit_rule,
             rounding_decided=rounding_decided,
             spare_area=spare_area,
-            within_limit=within_limit,
             jam_ratio=jam_ratio,
             jam_ratio_with_ovality=jam_ratio_with_ovality,
             smallest_trade_size=smallest_trade_size,

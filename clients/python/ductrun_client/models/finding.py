@@ -7,6 +7,7 @@ from attrs import define as _attrs_define
 from attrs import field as _attrs_field
 
 from ..models.severity import Severity
+from ..models.standing import Standing
 from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
@@ -20,23 +21,30 @@ T = TypeVar("T", bound="Finding")
 class Finding:
     """One sentence a foreman understands: what, how much, the limit, what to do; `pointer` is where in the request.
 
+    What the caller gave, and what is worked out, has no source id.
+
     Attributes:
         citation (str):
         code (str):
         message (str):
         severity (Severity): Weight of a finding: a broken rule or limit, something unwise or near a limit, or a note.
+        standing (Standing): What backs a figure: a published source, practice, memory of a source, a derivation, or the
+            caller.
         actual (AnyQuantity | Unset): A value with its unit, of whatever dimension the text beside it says.
         limit (AnyQuantity | Unset): A value with its unit, of whatever dimension the text beside it says.
         pointer (str | Unset):
+        source_id (str | Unset):
     """
 
     citation: str
     code: str
     message: str
     severity: Severity
+    standing: Standing
     actual: AnyQuantity | Unset = UNSET
     limit: AnyQuantity | Unset = UNSET
     pointer: str | Unset = UNSET
+    source_id: str | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
@@ -48,6 +56,8 @@ class Finding:
 
         severity = self.severity.value
 
+        standing = self.standing.value
+
         actual: dict[str, Any] | Unset = UNSET
         if not isinstance(self.actual, Unset):
             actual = self.actual.to_dict()
@@ -58,6 +68,8 @@ class Finding:
 
         pointer = self.pointer
 
+        source_id = self.source_id
+
         field_dict: dict[str, Any] = {}
         field_dict.update(self.additional_properties)
         field_dict.update(
@@ -66,6 +78,7 @@ class Finding:
                 "code": code,
                 "message": message,
                 "severity": severity,
+                "standing": standing,
             }
         )
         if actual is not UNSET:
@@ -74,6 +87,8 @@ class Finding:
             field_dict["limit"] = limit
         if pointer is not UNSET:
             field_dict["pointer"] = pointer
+        if source_id is not UNSET:
+            field_dict["source_id"] = source_id
 
         return field_dict
 
@@ -89,6 +104,8 @@ class Finding:
         message = d.pop("message")
 
         severity = Severity(d.pop("severity"))
+
+        standing = Standing(d.pop("standing"))
 
         _actual = d.pop("actual", UNSET)
         actual: AnyQuantity | Unset
@@ -106,14 +123,18 @@ class Finding:
 
         pointer = d.pop("pointer", UNSET)
 
+        source_id = d.pop("source_id", UNSET)
+
         finding = cls(
             citation=citation,
             code=code,
             message=message,
             severity=severity,
+            standing=standing,
             actual=actual,
             limit=limit,
             pointer=pointer,
+            source_id=source_id,
         )
 
         finding.additional_properties = d

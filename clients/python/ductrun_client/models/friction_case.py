@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, Any, TypeVar
 from attrs import define as _attrs_define
 from attrs import field as _attrs_field
 
+from ..models.verdict import Verdict
 from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
@@ -24,25 +25,27 @@ class FrictionCase:
         friction_coefficient (float):
         reversed_tension (Force): A force with its unit; tension is a force.
         reversed_utilization_percent (float): The same from the other end.
+        reversed_verdict (Verdict): What an answer, or a part of it, says of the limits: kept, broken, or not judged for
+            want of something.
         sidewall_pressure (ForcePerLength): A force per length with its unit; sidewall pressure is one.
         tension (Force): A force with its unit; tension is a force.
         utilization_percent (float): The largest share of the limits that is used.
+        verdict (Verdict): What an answer, or a part of it, says of the limits: kept, broken, or not judged for want of
+            something.
         brake_tension (Force | Unset): A force with its unit; tension is a force.
         reversed_brake_tension (Force | Unset): A force with its unit; tension is a force.
-        reversed_within_limits (bool | Unset): The same from the other end.
-        within_limits (bool | Unset): Whether it keeps its limits; absent where that was not judged.
     """
 
     friction_coefficient: float
     reversed_tension: Force
     reversed_utilization_percent: float
+    reversed_verdict: Verdict
     sidewall_pressure: ForcePerLength
     tension: Force
     utilization_percent: float
+    verdict: Verdict
     brake_tension: Force | Unset = UNSET
     reversed_brake_tension: Force | Unset = UNSET
-    reversed_within_limits: bool | Unset = UNSET
-    within_limits: bool | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
@@ -52,11 +55,15 @@ class FrictionCase:
 
         reversed_utilization_percent = self.reversed_utilization_percent
 
+        reversed_verdict = self.reversed_verdict.value
+
         sidewall_pressure = self.sidewall_pressure.to_dict()
 
         tension = self.tension.to_dict()
 
         utilization_percent = self.utilization_percent
+
+        verdict = self.verdict.value
 
         brake_tension: dict[str, Any] | Unset = UNSET
         if not isinstance(self.brake_tension, Unset):
@@ -66,10 +73,6 @@ class FrictionCase:
         if not isinstance(self.reversed_brake_tension, Unset):
             reversed_brake_tension = self.reversed_brake_tension.to_dict()
 
-        reversed_within_limits = self.reversed_within_limits
-
-        within_limits = self.within_limits
-
         field_dict: dict[str, Any] = {}
         field_dict.update(self.additional_properties)
         field_dict.update(
@@ -77,19 +80,17 @@ class FrictionCase:
                 "friction_coefficient": friction_coefficient,
                 "reversed_tension": reversed_tension,
                 "reversed_utilization_percent": reversed_utilization_percent,
+                "reversed_verdict": reversed_verdict,
                 "sidewall_pressure": sidewall_pressure,
                 "tension": tension,
                 "utilization_percent": utilization_percent,
+                "verdict": verdict,
             }
         )
         if brake_tension is not UNSET:
             field_dict["brake_tension"] = brake_tension
         if reversed_brake_tension is not UNSET:
             field_dict["reversed_brake_tension"] = reversed_brake_tension
-        if reversed_within_limits is not UNSET:
-            field_dict["reversed_within_limits"] = reversed_within_limits
-        if within_limits is not UNSET:
-            field_dict["within_limits"] = within_limits
 
         return field_dict
 
@@ -105,11 +106,15 @@ class FrictionCase:
 
         reversed_utilization_percent = d.pop("reversed_utilization_percent")
 
+        reversed_verdict = Verdict(d.pop("reversed_verdict"))
+
         sidewall_pressure = ForcePerLength.from_dict(d.pop("sidewall_pressure"))
 
         tension = Force.from_dict(d.pop("tension"))
 
         utilization_percent = d.pop("utilization_percent")
+
+        verdict = Verdict(d.pop("verdict"))
 
         _brake_tension = d.pop("brake_tension", UNSET)
         brake_tension: Force | Unset
@@ -125,21 +130,17 @@ class FrictionCase:
         else:
             reversed_brake_tension = Force.from_dict(_reversed_brake_tension)
 
-        reversed_within_limits = d.pop("reversed_within_limits", UNSET)
-
-        within_limits = d.pop("within_limits", UNSET)
-
         friction_case = cls(
             friction_coefficient=friction_coefficient,
             reversed_tension=reversed_tension,
             reversed_utilization_percent=reversed_utilization_percent,
+            reversed_verdict=reversed_verdict,
             sidewall_pressure=sidewall_pressure,
             tension=tension,
             utilization_percent=utilization_percent,
+            verdict=verdict,
             brake_tension=brake_tension,
             reversed_brake_tension=reversed_brake_tension,
-            reversed_within_limits=reversed_within_limits,
-            within_limits=within_limits,
         )
 
         friction_case.additional_properties = d

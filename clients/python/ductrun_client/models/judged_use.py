@@ -7,7 +7,7 @@ from attrs import define as _attrs_define
 from attrs import field as _attrs_field
 
 from ..models.conduit_use import ConduitUse
-from ..models.use_verdict import UseVerdict
+from ..models.verdict import Verdict
 
 T = TypeVar("T", bound="JudgedUse")
 
@@ -17,18 +17,19 @@ class JudgedUse:
     """One use.
 
     Attributes:
-        source (str): Where that stands, or that it is from memory.
+        citation (str): Where that stands, or that it is from memory.
         use (ConduitUse): Places and ways conduit is used.
-        verdict (UseVerdict): Whether a use is permitted: yes, no, or under a condition.
+        verdict (Verdict): What an answer, or a part of it, says of the limits: kept, broken, or not judged for want of
+            something.
     """
 
-    source: str
+    citation: str
     use: ConduitUse
-    verdict: UseVerdict
+    verdict: Verdict
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
-        source = self.source
+        citation = self.citation
 
         use = self.use.value
 
@@ -38,7 +39,7 @@ class JudgedUse:
         field_dict.update(self.additional_properties)
         field_dict.update(
             {
-                "source": source,
+                "citation": citation,
                 "use": use,
                 "verdict": verdict,
             }
@@ -49,14 +50,14 @@ class JudgedUse:
     @classmethod
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
         d = dict(src_dict)
-        source = d.pop("source")
+        citation = d.pop("citation")
 
         use = ConduitUse(d.pop("use"))
 
-        verdict = UseVerdict(d.pop("verdict"))
+        verdict = Verdict(d.pop("verdict"))
 
         judged_use = cls(
-            source=source,
+            citation=citation,
             use=use,
             verdict=verdict,
         )

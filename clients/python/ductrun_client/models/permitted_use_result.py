@@ -18,17 +18,13 @@ class PermittedUseResult:
     """Whether the conduit may be used so.
 
     Attributes:
-        permitted (bool): Whether no use is forbidden; conditions may remain.
         uses (list[JudgedUse]): Each use, in the order asked.
     """
 
-    permitted: bool
     uses: list[JudgedUse]
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
-        permitted = self.permitted
-
         uses = []
         for uses_item_data in self.uses:
             uses_item = uses_item_data.to_dict()
@@ -38,7 +34,6 @@ class PermittedUseResult:
         field_dict.update(self.additional_properties)
         field_dict.update(
             {
-                "permitted": permitted,
                 "uses": uses,
             }
         )
@@ -50,8 +45,6 @@ class PermittedUseResult:
         from ..models.judged_use import JudgedUse  # noqa: PLC0415
 
         d = dict(src_dict)
-        permitted = d.pop("permitted")
-
         uses = []
         _uses = d.pop("uses")
         for uses_item_data in _uses:
@@ -60,7 +53,6 @@ class PermittedUseResult:
             uses.append(uses_item)
 
         permitted_use_result = cls(
-            permitted=permitted,
             uses=uses,
         )
 

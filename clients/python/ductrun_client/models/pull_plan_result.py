@@ -24,7 +24,6 @@ class PullPlanResult:
         pull_count (int): Pulls of the plan.
         pulls (list[PlannedPull]): The pulls in the order of the route; none if impossible.
         forbidding_section (int | Unset): Section of the route, from 0, that forbids any plan.
-        possible (bool | Unset): Whether a plan keeps all limits; absent where something that decides was not judged.
         worst_utilization_percent (float | Unset): Largest share of its limits that any pull uses; with so many judged
             pulls the lowest there is.
     """
@@ -33,7 +32,6 @@ class PullPlanResult:
     pull_count: int
     pulls: list[PlannedPull]
     forbidding_section: int | Unset = UNSET
-    possible: bool | Unset = UNSET
     worst_utilization_percent: float | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
@@ -49,8 +47,6 @@ class PullPlanResult:
 
         forbidding_section = self.forbidding_section
 
-        possible = self.possible
-
         worst_utilization_percent = self.worst_utilization_percent
 
         field_dict: dict[str, Any] = {}
@@ -64,8 +60,6 @@ class PullPlanResult:
         )
         if forbidding_section is not UNSET:
             field_dict["forbidding_section"] = forbidding_section
-        if possible is not UNSET:
-            field_dict["possible"] = possible
         if worst_utilization_percent is not UNSET:
             field_dict["worst_utilization_percent"] = worst_utilization_percent
 
@@ -89,8 +83,6 @@ class PullPlanResult:
 
         forbidding_section = d.pop("forbidding_section", UNSET)
 
-        possible = d.pop("possible", UNSET)
-
         worst_utilization_percent = d.pop("worst_utilization_percent", UNSET)
 
         pull_plan_result = cls(
@@ -98,7 +90,6 @@ class PullPlanResult:
             pull_count=pull_count,
             pulls=pulls,
             forbidding_section=forbidding_section,
-            possible=possible,
             worst_utilization_percent=worst_utilization_percent,
         )
 

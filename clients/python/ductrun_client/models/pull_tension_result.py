@@ -63,8 +63,6 @@ class PullTensionResult:
             where none does.
         profile (list[ProfilePoint] | Unset): Tension along the run for plotting, if asked.
         sidewall_pressure (ForcePerLength | Unset): A force per length with its unit; sidewall pressure is one.
-        within_limits (bool | Unset): Whether cable, bends and brake keep their limits; absent where that was not
-            judged.
     """
 
     allowable_sidewall_pressure: ForcePerLength
@@ -92,7 +90,6 @@ class PullTensionResult:
     largest: LargestComplying | Unset = UNSET
     profile: list[ProfilePoint] | Unset = UNSET
     sidewall_pressure: ForcePerLength | Unset = UNSET
-    within_limits: bool | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
@@ -178,8 +175,6 @@ class PullTensionResult:
         if not isinstance(self.sidewall_pressure, Unset):
             sidewall_pressure = self.sidewall_pressure.to_dict()
 
-        within_limits = self.within_limits
-
         field_dict: dict[str, Any] = {}
         field_dict.update(self.additional_properties)
         field_dict.update(
@@ -223,8 +218,6 @@ class PullTensionResult:
             field_dict["profile"] = profile
         if sidewall_pressure is not UNSET:
             field_dict["sidewall_pressure"] = sidewall_pressure
-        if within_limits is not UNSET:
-            field_dict["within_limits"] = within_limits
 
         return field_dict
 
@@ -355,8 +348,6 @@ class PullTensionResult:
         else:
             sidewall_pressure = ForcePerLength.from_dict(_sidewall_pressure)
 
-        within_limits = d.pop("within_limits", UNSET)
-
         pull_tension_result = cls(
             allowable_sidewall_pressure=allowable_sidewall_pressure,
             arrangement=arrangement,
@@ -383,7 +374,6 @@ class PullTensionResult:
             largest=largest,
             profile=profile,
             sidewall_pressure=sidewall_pressure,
-            within_limits=within_limits,
         )
 
         pull_tension_result.additional_properties = d

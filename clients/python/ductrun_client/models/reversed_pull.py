@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, Any, TypeVar
 from attrs import define as _attrs_define
 from attrs import field as _attrs_field
 
+from ..models.verdict import Verdict
 from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
@@ -28,21 +29,22 @@ class ReversedPull:
             first.
         tension (Force): A force with its unit; tension is a force.
         utilization_percent (float): The largest share of the limits that is used.
+        verdict (Verdict): What an answer, or a part of it, says of the limits: kept, broken, or not judged for want of
+            something.
         brake_tension (Force | Unset): A force with its unit; tension is a force.
         braking_case (BrakingCase | Unset): The pull at the low friction, at which the cable runs away most, from its
             own least brake.
         sidewall_pressure (ForcePerLength | Unset): A force per length with its unit; sidewall pressure is one.
-        within_limits (bool | Unset): Whether it keeps its limits; absent where that was not judged.
     """
 
     highest_tension: Force
     sections: list[SectionTension]
     tension: Force
     utilization_percent: float
+    verdict: Verdict
     brake_tension: Force | Unset = UNSET
     braking_case: BrakingCase | Unset = UNSET
     sidewall_pressure: ForcePerLength | Unset = UNSET
-    within_limits: bool | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
@@ -57,6 +59,8 @@ class ReversedPull:
 
         utilization_percent = self.utilization_percent
 
+        verdict = self.verdict.value
+
         brake_tension: dict[str, Any] | Unset = UNSET
         if not isinstance(self.brake_tension, Unset):
             brake_tension = self.brake_tension.to_dict()
@@ -69,8 +73,6 @@ class ReversedPull:
         if not isinstance(self.sidewall_pressure, Unset):
             sidewall_pressure = self.sidewall_pressure.to_dict()
 
-        within_limits = self.within_limits
-
         field_dict: dict[str, Any] = {}
         field_dict.update(self.additional_properties)
         field_dict.update(
@@ -79,6 +81,7 @@ class ReversedPull:
                 "sections": sections,
                 "tension": tension,
                 "utilization_percent": utilization_percent,
+                "verdict": verdict,
             }
         )
         if brake_tension is not UNSET:
@@ -87,8 +90,6 @@ class ReversedPull:
             field_dict["braking_case"] = braking_case
         if sidewall_pressure is not UNSET:
             field_dict["sidewall_pressure"] = sidewall_pressure
-        if within_limits is not UNSET:
-            field_dict["within_limits"] = within_limits
 
         return field_dict
 
@@ -113,6 +114,8 @@ class ReversedPull:
 
         utilization_percent = d.pop("utilization_percent")
 
+        verdict = Verdict(d.pop("verdict"))
+
         _brake_tension = d.pop("brake_tension", UNSET)
         brake_tension: Force | Unset
         if isinstance(_brake_tension, Unset):
@@ -134,17 +137,15 @@ class ReversedPull:
         else:
             sidewall_pressure = ForcePerLength.from_dict(_sidewall_pressure)
 
-        within_limits = d.pop("within_limits", UNSET)
-
         reversed_pull = cls(
             highest_tension=highest_tension,
             sections=sections,
             tension=tension,
             utilization_percent=utilization_percent,
+            verdict=verdict,
             brake_tension=brake_tension,
             braking_case=braking_case,
             sidewall_pressure=sidewall_pressure,
-            within_limits=within_limits,
         )
 
         reversed_pull.additional_properties = d

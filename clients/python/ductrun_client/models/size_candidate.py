@@ -7,6 +7,7 @@ from attrs import define as _attrs_define
 from attrs import field as _attrs_field
 
 from ..models.trade_size import TradeSize
+from ..models.verdict import Verdict
 from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
@@ -28,7 +29,8 @@ class SizeCandidate:
         rounding_decided (bool): Whether it complies only by the 0.8 rule of Note 7.
         spare_area (Area): An area with its unit.
         trade_size (TradeSize): Trade sizes of conduit; a name, not a dimension.
-        within_limit (bool): Whether the set complies and leaves the spare asked for.
+        verdict (Verdict): What an answer, or a part of it, says of the limits: kept, broken, or not judged for want of
+            something.
         jam_ratio (float | Unset): Conduit over cable diameter; for three conductors or cables only.
         jam_ratio_with_ovality (float | Unset): The same times 1.05.
     """
@@ -40,7 +42,7 @@ class SizeCandidate:
     rounding_decided: bool
     spare_area: Area
     trade_size: TradeSize
-    within_limit: bool
+    verdict: Verdict
     jam_ratio: float | Unset = UNSET
     jam_ratio_with_ovality: float | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
@@ -60,7 +62,7 @@ class SizeCandidate:
 
         trade_size = self.trade_size.value
 
-        within_limit = self.within_limit
+        verdict = self.verdict.value
 
         jam_ratio = self.jam_ratio
 
@@ -77,7 +79,7 @@ class SizeCandidate:
                 "rounding_decided": rounding_decided,
                 "spare_area": spare_area,
                 "trade_size": trade_size,
-                "within_limit": within_limit,
+                "verdict": verdict,
             }
         )
         if jam_ratio is not UNSET:
@@ -106,7 +108,7 @@ class SizeCandidate:
 
         trade_size = TradeSize(d.pop("trade_size"))
 
-        within_limit = d.pop("within_limit")
+        verdict = Verdict(d.pop("verdict"))
 
         jam_ratio = d.pop("jam_ratio", UNSET)
 
@@ -120,7 +122,7 @@ class SizeCandidate:
             rounding_decided=rounding_decided,
             spare_area=spare_area,
             trade_size=trade_size,
-            within_limit=within_limit,
+            verdict=verdict,
             jam_ratio=jam_ratio,
             jam_ratio_with_ovality=jam_ratio_with_ovality,
         )

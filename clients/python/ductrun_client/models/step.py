@@ -15,16 +15,18 @@ T = TypeVar("T", bound="Step")
 
 @_attrs_define
 class Step:
-    """One line of the working.
+    """One line of the working; `pointer` is the part of the request it is about.
 
     Attributes:
         formula (str):
+        pointer (str):
         quantity (AnyQuantity): A value with its unit, of whatever dimension the text beside it says.
         substituted (str):
         symbol (str):
     """
 
     formula: str
+    pointer: str
     quantity: AnyQuantity
     substituted: str
     symbol: str
@@ -32,6 +34,8 @@ class Step:
 
     def to_dict(self) -> dict[str, Any]:
         formula = self.formula
+
+        pointer = self.pointer
 
         quantity = self.quantity.to_dict()
 
@@ -44,6 +48,7 @@ class Step:
         field_dict.update(
             {
                 "formula": formula,
+                "pointer": pointer,
                 "quantity": quantity,
                 "substituted": substituted,
                 "symbol": symbol,
@@ -59,6 +64,8 @@ class Step:
         d = dict(src_dict)
         formula = d.pop("formula")
 
+        pointer = d.pop("pointer")
+
         quantity = AnyQuantity.from_dict(d.pop("quantity"))
 
         substituted = d.pop("substituted")
@@ -67,6 +74,7 @@ class Step:
 
         step = cls(
             formula=formula,
+            pointer=pointer,
             quantity=quantity,
             substituted=substituted,
             symbol=symbol,

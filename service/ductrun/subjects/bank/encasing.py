@@ -10,8 +10,9 @@ from ductrun.engineering import bank as geometry
 from ductrun.engineering import encasement as engineering
 from ductrun.engineering.bank import Envelope
 from ductrun.engineering.rounding import over, under
+from ductrun.kit.backing import PRACTICE, published
 from ductrun.kit.choices import Severity
-from ductrun.kit.defaults import citation, number, quantity
+from ductrun.kit.defaults import number, quantity
 from ductrun.kit.forms import (
     BagMass,
     BatchVolume,
@@ -23,7 +24,8 @@ from ductrun.kit.forms import (
     Percent,
     TruckVolume,
 )
-from ductrun.kit.worksheet import Worksheet, in_percent, text_of
+from ductrun.kit.wording import in_percent, text_of
+from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.bank.reinforcing import Bars, Reinforcing, reinforce
 from ductrun.units import Density, Length, Mass, Volume
 
@@ -96,7 +98,7 @@ def encase(given: Encasing, envelope: Envelope, length: float, sheet: Worksheet)
     capacity = sheet.settle("truck_capacity", given.truck_capacity, TRUCK_CAPACITY).si
     bag = sheet.settle("bag_mass", given.bag_mass, BAG_MASS)
     density = sheet.settle("concrete_density", given.concrete_density, DENSITY).si
-    sheet.cite(BAG_YIELD.source_id)
+    sheet.cite(BAG_YIELD.backing.source_id)
     gross, displaced = envelope.area * length, envelope.duct_area * length
     net = gross - displaced
     order = engineering.order_volume(net, waste, increment)
@@ -132,26 +134,26 @@ def _pigment(given: Encasing, net: float, sheet: Worksheet) -> float | None:
     if percent is None:
         return None
     cement = sheet.settle("cement_content", given.cement_content, CEMENT_CONTENT).si
+    sheet.judge(not over(percent, PIGMENT_MOST.value))
     if over(percent, PIGMENT_MOST.value):
-        sheet.cite(PIGMENT_MOST.source_id)
         sheet.find(
             Severity.VIOLATION,
             "pigment_dose",
-            f"A dose of {percent:g} percent of cement is over the {PIGMENT_MOST.value:g} percent of ASTM C979.",
-            PIGMENT_MOST.source,
+            f"A dose of {percent:g} percent of cement is over the {PIGMENT_MOST.value:g} that is allowed.",
+            PIGMENT_MOST.backing,
             in_percent(percent),
             in_percent(PIGMENT_MOST.value),
-            pointer="pigment_percent",
+            member="pigment_percent",
         )
     elif percent > 0 and under(percent, PIGMENT_LEAST.value):
         sheet.find(
             Severity.CAUTION,
             "pigment_dose",
             f"A dose of {percent:g} percent of cement looks washed out: take {PIGMENT_LEAST.value:g} or more.",
-            PIGMENT_LEAST.source,
+            PIGMENT_LEAST.backing,
             in_percent(percent),
             in_percent(PIGMENT_LEAST.value),
-            pointer="pigment_percent",
+            member="pigment_percent",
         )
     return net * cement * percent / 100
 
@@ -169,10 +171,10 @@ def _caution_aggregate(aggregate: Length | None, envelope: Envelope, sheet: Work
             f"Aggregate of {text_of(sheet.tell.given(aggregate))} does not pass a clear gap of "
             f"{text_of(sheet.tell.size(gap))} reliably: keep it to "
             f"{100 * AGGREGATE_GAP_RATIO.value:g} percent of the gap.",
-            AGGREGATE_GAP_RATIO.source,
+            AGGREGATE_GAP_RATIO.backing,
             sheet.tell.given(aggregate),
             sheet.tell.size(most),
-            pointer="maximum_aggregate",
+            member="maximum_aggregate",
         )
 
 
@@ -180,13 +182,13 @@ def _caution_pour(sheet: Worksheet) -> None:
     sheet.caution(
         "empty_ducts_float",
         "Empty ducts float in fresh concrete: tie the bank down at its spacers and place the concrete in lifts.",
-        citation("cegs-16526a"),
+        published("cegs-16526a"),
     )
     sheet.caution(
         "wet_concrete",
         "Wet concrete burns skin and eyes: wear gloves, boots and eye protection. Work in the trench only under the "
         "adopted excavation rules and their competent person.",
-        "common practice, no source",
+        PRACTICE,
     )
 
 

@@ -10,10 +10,12 @@ from pydantic import Field
 from ductrun.engineering import flotation as engineering
 from ductrun.engineering.bank import Bank
 from ductrun.engineering.spacing import stations_by_distance
+from ductrun.kit.backing import WORKED_OUT
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import Default, choice, number, quantity
 from ductrun.kit.forms import Between, Clearance, DuctMass, FluidDensity, Form, Interval, Omissible, PullAnchor
-from ductrun.kit.worksheet import UnanswerableError, Worksheet, text_of
+from ductrun.kit.wording import text_of
+from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.bank.choices import DuctContents, FlotationMedium
 from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit, find_row
 from ductrun.subjects.parts.envelope import CONCRETE_COVER
@@ -196,8 +198,8 @@ def _duct_masses(given: Floating, walls: Sequence[DuctWall], sheet: Worksheet) -
             "duct_mass_left_out",
             "No wall of the duct is on file, so that its mass is left out: it pushes up a little less than told. Give "
             "duct_mass_per_length.",
-            "derived",
-            pointer="duct_mass_per_length",
+            WORKED_OUT,
+            member="duct_mass_per_length",
         )
     if all(wall.wall is None for wall in walls):
         sheet.settle("duct_mass_per_length", None, NO_MASS)
@@ -222,7 +224,7 @@ def _contents_mass(given: Floating, contents: DuctContents, wall: DuctWall, shee
                 "", "inside_diameter_not_listed", "The bore is unknown: give the conduit as kind measured."
             )
         )
-    sheet.cite(WATER_DENSITY.source_id)
+    sheet.cite(WATER_DENSITY.backing.source_id)
     return engineering.contents_mass(wall.bore, WATER_DENSITY.value.si)
 
 
@@ -238,9 +240,9 @@ def _report(found: Flotation, contents: DuctContents, sheet: Worksheet) -> None:
         f"{text_of(tell.force_per_length(found.live_uplift))}: hold down "
         f"{text_of(held)} at each station with the factor of {found.safety_factor:g}. Pour in lifts and let each "
         "stiffen.",
-        "derived",
+        WORKED_OUT,
         held,
-        pointer="contents",
+        member="contents",
     )
     if found.tie_downs is None:
         sheet.find(
@@ -248,7 +250,7 @@ def _report(found: Flotation, contents: DuctContents, sheet: Worksheet) -> None:
             "tie_downs_not_counted",
             f"Give the capacity of an anchor to count them: each station, {text_of(apart)} from the next, must hold "
             f"{text_of(held)}.",
-            "derived",
+            WORKED_OUT,
             held,
-            pointer="anchor_capacity",
+            member="anchor_capacity",
         )

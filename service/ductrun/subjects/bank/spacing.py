@@ -10,10 +10,12 @@ from typing_extensions import TypeAliasType
 
 from ductrun.engineering import spacing as engineering
 from ductrun.engineering.rounding import over
+from ductrun.kit.backing import WORKED_OUT, backing_of, published
 from ductrun.kit.choices import Severity
-from ductrun.kit.defaults import choice, citation, count, number, quantity, standing_of
+from ductrun.kit.defaults import choice, count, number, quantity
 from ductrun.kit.forms import Form, Interval, Offset, Omissible, Percent
-from ductrun.kit.worksheet import UnanswerableError, Worksheet, text_of
+from ductrun.kit.wording import text_of
+from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.bank.choices import PieceSystem, SpacerPreset, TopClosure
 from ductrun.tables import TABLES
 from ductrun.units import Length
@@ -143,16 +145,16 @@ def space(given: Spacing, tiers: Sequence[int], length: float, sheet: Worksheet)
             "tiers_not_staggered",
             "Pieces that carry whole tiers keep all tiers at one station: spacers of successive tiers cannot be "
             "staggered with them.",
-            citation("cegs-16526a"),
-            pointer="piece_system",
+            published("cegs-16526a"),
+            member="piece_system",
         )
     sheet.find(
         Severity.NOTE,
         "one_station_apart",
         "The two readings of a specification differ by one station a run: a greatest distance counts both ends (fence "
         "posts), so many a stick does not. Runs that meet at a manhole share no station.",
-        "derived",
-        pointer="interval",
+        WORKED_OUT,
+        member="interval",
     )
     order = engineering.with_waste(total, waste)
     return Spacers(stations, own, base, intermediate, top, total, waste, order)
@@ -165,9 +167,9 @@ def _preset(interval: PresetInterval, sheet: Worksheet) -> DistanceInterval | Pe
     sheet.find(
         Severity.NOTE,
         "preset_interval",
-        f"The interval is that of {standing_of(row)}, for {row.setting.replace('_', ' ')} ducts.",
-        standing_of(row),
-        pointer="interval",
+        f"The interval is that of {backing_of(row)}, for {row.setting.replace('_', ' ')} ducts.",
+        backing_of(row),
+        member="interval",
     )
     if row.distance_ft is not None:
         return DistanceInterval(kind="distance", distance=Length.parse(row.distance_ft, "ft"))
@@ -220,26 +222,25 @@ def _caution_joints(stick: Length | None, stations: Stations, sheet: Worksheet) 
             "stations_on_joints",
             f"Of {stations.number} stations {hits} stand within {text_of(sheet.tell.size(clear))} of a joint every "
             f"{text_of(sheet.tell.given(stick))}. Start half an interval in, so that pieces clear the bells.",
-            JOINT_CLEARANCE.source,
+            JOINT_CLEARANCE.backing,
             hits,
             0,
-            pointer="stick_length",
+            member="stick_length",
         )
 
 
 def _caution_spacing(spacing: float, sheet: Worksheet) -> None:
     """Caution where stations stand wider apart [m] than any publication on file has them."""
     if over(spacing, _WIDEST_DISTANCE.si):
-        sheet.cite(_WIDEST.source)
         sheet.find(
             Severity.CAUTION,
             "spacing_beyond_published",
             f"Stations {text_of(sheet.tell.distance(spacing))} apart are wider than any specification on file "
             f"({_CLOSEST.distance_ft:g} to {_WIDEST.distance_ft:g} ft): ducts may sag between them.",
-            citation(_WIDEST.source),
+            published(_WIDEST.source),
             sheet.tell.distance(spacing),
             sheet.tell.given(_WIDEST_DISTANCE),
-            pointer="interval",
+            member="interval",
         )
 
 

@@ -19,14 +19,6 @@ class ConduitUse(Code):
     EMERGING_FROM_GRADE = "emerging_from_grade"
 
 
-class UseVerdict(Code):
-    """Whether a use is permitted: yes, no, or under a condition."""
-
-    YES = "yes"
-    NO = "no"
-    CAUTION = "caution"
-
-
 class DuctEnds(Code):
     """Whether sticks have a bell or two plain ends."""
 

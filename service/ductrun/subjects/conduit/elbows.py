@@ -9,10 +9,12 @@ from pydantic import Field
 
 from ductrun.engineering import joints as engineering
 from ductrun.engineering.rounding import over, under
+from ductrun.kit.backing import backing_of
 from ductrun.kit.choices import Severity
-from ductrun.kit.defaults import Default, quantity, standing_of
+from ductrun.kit.defaults import Default, quantity
 from ductrun.kit.forms import BendAngle, BendRadius, Clearance, Form, Omissible
-from ductrun.kit.worksheet import UnanswerableError, Worksheet, listing
+from ductrun.kit.wording import listing
+from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.parts.conduit import ListedConduit
 from ductrun.tables import TABLES
 from ductrun.tables.rows import Elbow as ElbowRow
@@ -25,7 +27,7 @@ for _row in TABLES["elbows"]:
     _radius = Length.parse(_row.radius_in, "in")
     _SOLD.setdefault(_row.trade_size, []).append((_radius, _row))
     if _row.item == "standard_radius_elbow":
-        _STANDARD[_row.trade_size] = Default(_radius, standing_of(_row), _row.source)
+        _STANDARD[_row.trade_size] = Default(_radius, backing_of(_row))
 _SOLD_RADII = {size: {radius.si for radius, _ in sold} for size, sold in _SOLD.items()}
 
 
@@ -90,7 +92,7 @@ def _note_radius(radius: Length, conduit: ListedConduit, member: str, sheet: Wor
         "elbow_radius_not_on_file",
         f"Elbows and sweeps of trade size {conduit.trade_size} are on file with a radius of "
         f"{listing([f'{one.value:g}' for one, _ in sold])} in; {radius} is made to order or bent in the field.",
-        standing_of(sold[-1][1]),
+        backing_of(sold[-1][1]),
         sheet.tell.given(radius),
-        pointer=member,
+        member=member,
     )

@@ -8,8 +8,9 @@ from pydantic import Field
 
 from ductrun.engineering import joints as engineering
 from ductrun.engineering.rounding import over, round_up, under
+from ductrun.kit.backing import PRACTICE, backing_of, published
 from ductrun.kit.choices import Severity
-from ductrun.kit.defaults import choice, citation, flag, quantity, standing_of
+from ductrun.kit.defaults import choice, flag, quantity
 from ductrun.kit.forms import Clearance, ConduitTemperature, Form, Interval, Omissible, RunLength
 from ductrun.kit.operation import Operation
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
@@ -40,7 +41,7 @@ _MAKING = (
     "Cut square, deburr inside and out, clean, cement the spigot, seat it with a quarter turn and leave it alone for "
     f"the set time, half as long again in damp air. Stagger joints of neighboring ducts at least {STAGGER.value}."
 )
-_MAKING_SOURCE = f"{standing_of(TABLES['set_times'][0])}; stagger: {STAGGER.source}"
+_MAKING_BACKING = backing_of(TABLES["set_times"][0]).beside(STAGGER.backing.of("stagger"))
 
 
 class Joining(Form):
@@ -229,16 +230,16 @@ def _reminders(per_quart: int, sheet: Worksheet) -> None:
         "cement_spread",
         f"A quart makes {per_quart} joints by the conduit table; plumbing tables, for deeper sockets coated twice, "
         "give as few as two fifths of that. Primer only where it is specified.",
-        citation("conduit-catalogue-cement"),
-        pointer="conduit",
+        published("conduit-catalogue-cement"),
+        member="conduit",
     )
-    sheet.find(Severity.NOTE, "make_the_joint", _MAKING, _MAKING_SOURCE, pointer="conduit")
-    sheet.cite(STAGGER.source_id)
+    sheet.find(Severity.NOTE, "make_the_joint", _MAKING, _MAKING_BACKING, member="conduit")
+    sheet.cite("trade-practice")
     sheet.caution(
         "solvent_vapor",
         "Solvent cement gives off flammable, harmful vapor: ventilate the trench, keep flames away, wear gloves and "
         "eye protection.",
-        "common practice, no source",
+        PRACTICE,
     )
 
 

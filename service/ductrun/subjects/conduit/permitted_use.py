@@ -8,19 +8,37 @@ from msgspec import Meta, Struct
 from pydantic import Field
 
 from ductrun.engineering.rounding import over
-from ductrun.kit.choices import CodeEdition, Severity
-from ductrun.kit.defaults import quantity, standing_of
+from ductrun.kit.backing import PRACTICE, backing_of
+from ductrun.kit.choices import CodeEdition, Severity, Verdict
+from ductrun.kit.defaults import quantity
 from ductrun.kit.forms import AmbientTemperature, Form, Omissible
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
-from ductrun.kit.worksheet import Worksheet, text_of
-from ductrun.subjects.conduit.choices import ConduitUse, UseVerdict
+from ductrun.kit.wording import text_of
+from ductrun.kit.worksheet import Worksheet
+from ductrun.subjects.conduit.choices import ConduitUse
 from ductrun.subjects.parts.choices import ConduitType
 from ductrun.tables import TABLES
 from ductrun.units import Temperature, TemperatureUnit
 
+
+class JudgedUse(Struct, frozen=True, gc=False):
+    """One use."""
+
+    use: ConduitUse
+    verdict: Annotated[
+        Verdict, Meta(description="Permitted, not, or not judged: permitted under the condition of the finding.")
+    ]
+    citation: Annotated[str, Meta(description="Where that stands, or that it is from memory.")]
+
+
 PVC_AMBIENT = quantity("permitted_use.pvc_ambient", Temperature).value
-_USES = {(row.family, row.use): (row, UseVerdict(row.verdict), standing_of(row)) for row in TABLES["permitted_uses"]}
+_VERDICTS = {"yes": Verdict.COMPLIES, "no": Verdict.VIOLATES, "caution": Verdict.NOT_JUDGED}  # under a condition
+_USES = {
+    (row.family, row.use): (row, JudgedUse(ConduitUse(row.use), _VERDICTS[row.verdict], backing.citation), backing)
+    for row in TABLES["permitted_uses"]
+    for backing in (backing_of(row),)
+}
 _FAMILIES = {
     ConduitType.PVC_SCHEDULE_40: "pvc_schedule_40",
     ConduitType.PVC_SCHEDULE_80: "pvc_schedule_80",
@@ -82,31 +100,29 @@ class PermittedUseRequest(Using):
     )
 
 
-class JudgedUse(Struct, frozen=True, gc=False):
-    """One use."""
-
-    use: ConduitUse
-    verdict: Annotated[UseVerdict, Meta(description="Permitted, not, or under the condition of the finding.")]
-    source: Annotated[str, Meta(description="Where that stands, or that it is from memory.")]
-
-
 class PermittedUseResult(Struct, frozen=True, gc=False):
     """Whether the conduit may be used so."""
 
-    permitted: Annotated[bool, Meta(description="Whether no use is forbidden; conditions may remain.")]
     uses: Annotated[list[JudgedUse], Meta(description="Each use, in the order asked.")]
 
 
 class Judged(NamedTuple):
-    """The verdict on each use, in the order asked, with its source, and whether it is too hot around the conduit."""
+    """The verdict on each use, in the order asked, and whether it is too hot around the conduit."""
 
-    uses: list[tuple[ConduitUse, UseVerdict, str]]
+    uses: list[JudgedUse]
     too_hot: bool
 
     @property
     def forbidden_count(self) -> int:
         """The number of uses that are not permitted, the ambient among them."""
-        return sum(verdict is UseVerdict.NO for _, verdict, _ in self.uses) + self.too_hot
+        return sum(use.verdict is Verdict.VIOLATES for use in self.uses) + self.too_hot
+
+    @property
+    def within(self) -> bool | None:
+        """Whether all is permitted; None where that hangs on a condition."""
+        if self.forbidden_count:
+            return False
+        return None if any(use.verdict is Verdict.NOT_JUDGED for use in self.uses) else True
 
 
 def judge(given: Using, conduit_type: ConduitType, sheet: Worksheet) -> Judged:
@@ -114,10 +130,10 @@ def judge(given: Using, conduit_type: ConduitType, sheet: Worksheet) -> Judged:
     uses = [_judged(use, conduit_type, index, sheet) for index, use in enumerate(given.uses)]
     judged = Judged(uses, _too_hot(given.ambient_temperature, conduit_type, sheet))
     if sheet.working is not None:
-        verdicts = ", ".join(f"{use} {verdict}" for use, verdict, _ in uses)
+        verdicts = ", ".join(f"{one.use} {one.verdict}" for one in uses)
         sheet.show(
             "forbidden",
-            "uses with the verdict no, and 1 for an ambient over the limit",
+            "uses that violate, and 1 for an ambient over the limit",
             verdicts,
             judged.forbidden_count,
         )
@@ -125,32 +141,31 @@ def judge(given: Using, conduit_type: ConduitType, sheet: Worksheet) -> Judged:
         Severity.NOTE,
         "listing_decides",
         "The listing of the product, its marking and the adopted code with its amendments decide.",
-        "common practice, no source",
-        pointer="type",
+        PRACTICE,
+        member="type",
     )
+    sheet.judge(judged.within)
     return judged
 
 
-def _judged(
-    use: ConduitUse, conduit_type: ConduitType, index: int, sheet: Worksheet
-) -> tuple[ConduitUse, UseVerdict, str]:
-    row, verdict, source = _USES[_FAMILIES[conduit_type], use]
+def _judged(use: ConduitUse, conduit_type: ConduitType, index: int, sheet: Worksheet) -> JudgedUse:
+    row, judged, backing = _USES[_FAMILIES[conduit_type], use]
     sheet.cite(row.source)
     name, where = _NAMES.get(row.family, row.family.upper()), _WORDS[use]
     because = f": {row.note}" if row.note else ""
-    if verdict is UseVerdict.NO:
+    if judged.verdict is Verdict.VIOLATES:
         sheet.find(
             Severity.VIOLATION,
             "use_not_permitted",
             f"{name} is not permitted {where}{because}. Take another conduit there.",
-            source,
-            pointer=f"uses/{index}",
+            backing,
+            member=f"uses/{index}",
         )
-    elif verdict is UseVerdict.CAUTION:
+    elif judged.verdict is Verdict.NOT_JUDGED:
         sheet.find(
-            Severity.CAUTION, "use_under_condition", f"{name} {where}{because}.", source, pointer=f"uses/{index}"
+            Severity.CAUTION, "use_under_condition", f"{name} {where}{because}.", backing, member=f"uses/{index}"
         )
-    return use, verdict, source
+    return judged
 
 
 def _too_hot(ambient: Temperature | None, conduit_type: ConduitType, sheet: Worksheet) -> bool:
@@ -164,7 +179,7 @@ def _too_hot(ambient: Temperature | None, conduit_type: ConduitType, sheet: Work
         sheet.rule("ambient_pvc"),
         sheet.tell.given(ambient),
         sheet.tell.given(PVC_AMBIENT),
-        pointer="ambient_temperature",
+        member="ambient_temperature",
     )
     return True
 
@@ -177,7 +192,7 @@ def assess(request: PermittedUseRequest, sheet: Worksheet) -> Judged:
 
 def tell(judged: Judged, _telling: Telling) -> PermittedUseResult:
     """Tell the verdicts; they have no units."""
-    return PermittedUseResult(judged.forbidden_count == 0, [JudgedUse(*use) for use in judged.uses])
+    return PermittedUseResult(judged.uses)
 
 
 OPERATION = Operation(

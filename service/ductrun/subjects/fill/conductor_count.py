@@ -13,7 +13,8 @@ from ductrun.kit import answers
 from ductrun.kit.choices import Severity
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
-from ductrun.kit.worksheet import Gathering, Worksheet, in_percent
+from ductrun.kit.wording import in_percent
+from ductrun.kit.worksheet import Gathering, Worksheet
 from ductrun.subjects.fill.choices import FillLimitRule
 from ductrun.subjects.fill.rules import LIMITS, PERCENT, REASONS, Edition, Filling, Practice, practice_of, told_area
 from ductrun.subjects.parts.conductors import OneConductor, measures_of
@@ -77,6 +78,7 @@ def count(
             f"{PERCENT[rule] / 100:g} x pi/4 x {float(bore.diameter):g}^2 / {float(area):.4f}",
             float(exact),
         )
+    sheet.judge(counted.maximum_count > 0)
     _report(counted, sheet)
     sheet.cite("nfpa70-ch9-t1")
     return counted
@@ -93,7 +95,7 @@ def _report(counted: Counted, sheet: Worksheet) -> None:
             sheet.rule("fill_rounding"),
             in_percent(counted.percent),
             in_percent(share),
-            pointer="conductor",
+            member="conductor",
         )
     if counted.maximum_count == 0:
         sheet.find(
@@ -103,7 +105,7 @@ def _report(counted: Counted, sheet: Worksheet) -> None:
             sheet.rule("fill"),
             float(exact),
             1.0,
-            pointer="conductor",
+            member="conductor",
         )
     elif rule is engineering.Rule.TWO or rule is engineering.Rule.ONE:
         sheet.find(
@@ -111,7 +113,7 @@ def _report(counted: Counted, sheet: Worksheet) -> None:
             "stricter_percentage",
             f"{REASONS[rule]} It decides because the percentage of the next number holds too few.",
             sheet.rule("fill"),
-            pointer="conductor",
+            member="conductor",
         )
 
 

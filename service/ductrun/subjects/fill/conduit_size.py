@@ -11,12 +11,13 @@ from pydantic import Field
 
 from ductrun.engineering import fill as engineering
 from ductrun.kit import answers
-from ductrun.kit.choices import Severity
+from ductrun.kit.choices import Severity, Verdict
 from ductrun.kit.defaults import number
 from ductrun.kit.forms import Omissible
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
-from ductrun.kit.worksheet import Gathering, Worksheet, in_percent
+from ductrun.kit.wording import in_percent
+from ductrun.kit.worksheet import Gathering, Worksheet
 from ductrun.subjects.fill.choices import ConductorChange, FillLimitRule
 from ductrun.subjects.fill.rules import (
     PERCENT,
@@ -64,7 +65,7 @@ class SizeCandidate(Struct, frozen=True, gc=False):
     fill_percent: Annotated[float, Meta(description="Conductor area in percent of conduit area.")]
     spare_area: Annotated[answers.Area, Meta(description="Limit area less conductor area; negative when over.")]
     passes_bore: Annotated[bool, Meta(description="Whether every conductor is narrower than the bore.")]
-    within_limit: Annotated[bool, Meta(description="Whether the set complies and leaves the spare asked for.")]
+    verdict: Annotated[Verdict, Meta(description="Whether the set complies and leaves the spare asked for.")]
     rounding_decided: Annotated[bool, Meta(description="Whether it complies only by the 0.8 rule of Note 7.")]
     jam_ratio: Annotated[
         float | UnsetType, Meta(description="Conduit over cable diameter; for three conductors or cables only.")
@@ -146,6 +147,7 @@ def size(given: Sizing, conduit_type: str, conductors: ConductorSet, sheet: Work
             chosen = len(candidates)
         candidates.append(Candidate(trade_size, bore, fill, within, jam_ratio_of(groups, bore)))
         sheet.cite(rows[trade_size].source)
+    sheet.judge(chosen is not None)
     _report(conduit_type, candidates, chosen, sheet)
     refused = candidates[(len(candidates) if chosen is None else chosen) - 1] if chosen != 0 else None
     if refused is not None and refused.fill.rule is engineering.Rule.TWO:
@@ -162,7 +164,7 @@ def _report(conduit_type: str, candidates: Sequence[Candidate], chosen: int | No
             "no_size_complies",
             f"No trade size of {conduit_type} in the tables holds this set: divide it over several conduits.",
             rule,
-            pointer="conductors",
+            member="conductors",
         )
         return
     found = candidates[chosen]
@@ -176,7 +178,7 @@ def _report(conduit_type: str, candidates: Sequence[Candidate], chosen: int | No
             f"Trade size {found.trade_size.value} complies by the 0.8 rule: the set fills {found.percent:.2f} percent.",
             sheet.rule("fill_rounding"),
             in_percent(found.percent),
-            pointer="conductors",
+            member="conductors",
         )
 
 
@@ -238,7 +240,7 @@ def _told(candidate: Candidate, conductors: ConductorSet, telling: Telling) -> S
         fill_percent=candidate.percent,
         spare_area=told_area(fill.limit_area - fill.area, telling),
         passes_bore=all(group.diameter < candidate.bore.diameter for group in conductors.groups),
-        within_limit=candidate.within,
+        verdict=Verdict.of(candidate.within),
         rounding_decided=candidate.within and fill.rounded_up,
         jam_ratio=UNSET if jam is None else jam,
         jam_ratio_with_ovality=UNSET if jam is None else jam * OVALITY,

@@ -13,7 +13,8 @@ from ductrun.kit import answers
 from ductrun.kit.choices import Severity
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
-from ductrun.kit.worksheet import Gathering, Worksheet, in_percent
+from ductrun.kit.wording import in_percent
+from ductrun.kit.worksheet import Gathering, Worksheet
 from ductrun.subjects.fill.choices import FillLimitRule
 from ductrun.subjects.fill.rules import (
     LIMITS,
@@ -51,7 +52,6 @@ class FillResult(Struct, frozen=True, gc=False):
     fill_percent: Annotated[float, Meta(description="Conductor area in percent of conduit area.")]
     limit_percent: Annotated[float, Meta(description="Percentage of Table 1 that applies.")]
     limit_area: Annotated[answers.Area, Meta(description="Area this percentage allows, as printed if listed.")]
-    within_limit: Annotated[bool, Meta(description="Whether the set complies, by the sum or by Note 7.")]
     limit_rule: Annotated[FillLimitRule, Meta(description="Which line of Table 1 applies.")]
     limit_reason: Annotated[str, Meta(description="Why that line applies, in a sentence.")]
     rounding_decided: Annotated[bool, Meta(description="Whether it complies only by the 0.8 rule of Note 7.")]
@@ -98,6 +98,7 @@ def hold(
     groups = conductors.groups
     fill = engineering.assess(groups, bore, LIMITS, nipple=practice.nipple, round_single=practice.round_single)
     percent = float(fill.area / bore.area * 100)
+    sheet.judge(fill.within)
     _report(fill, percent, sheet)
     if fill.rule is engineering.Rule.TWO and not fill.within:
         caution_pair(groups, bore, "this conduit", sheet)
@@ -111,7 +112,7 @@ def hold(
                 "no_size_complies",
                 f"No trade size of {conduit.type} in the tables holds this set: divide it over several conduits.",
                 sheet.rule("fill"),
-                pointer="conductors",
+                member="conductors",
             )
     else:
         sheet.find(
@@ -120,7 +121,7 @@ def hold(
             f"The inside diameter of {conduit.inside_diameter} is the caller's: it must come from the maker of "
             "the conduit or be measured.",
             sheet.rule("fill_actual"),
-            pointer="conduit/inside_diameter",
+            member="conduit/inside_diameter",
         )
     filled = Filled(conductors, bore, practice, fill, percent, jam, smallest)
     if sheet.working is not None:
@@ -140,12 +141,11 @@ def _report(fill: engineering.Fill, percent: float, sheet: Worksheet) -> None:
             Severity.VIOLATION,
             "fill_exceeded",
             f"The conductors fill {percent:.2f} percent of the conduit; the limit is {limit:g}{detail}. It is the "
-            "limit of a complete run, not of a short length that only protects exposed wiring "
-            f"({sheet.rule('fill_complete')}).",
-            rule,
+            "limit of a complete run, not of a short length that only protects exposed wiring.",
+            rule.beside(sheet.rule("fill_complete")),
             in_percent(percent),
             in_percent(limit),
-            pointer="conductors",
+            member="conductors",
         )
     elif fill.rounded_up:
         sheet.find(
@@ -156,7 +156,7 @@ def _report(fill: engineering.Fill, percent: float, sheet: Worksheet) -> None:
             sheet.rule("fill_rounding"),
             in_percent(percent),
             in_percent(limit),
-            pointer="conductors",
+            member="conductors",
         )
 
 
@@ -207,7 +207,6 @@ def tell(filled: Filled, telling: Telling) -> FillResult:
         fill_percent=filled.percent,
         limit_percent=PERCENT[fill.rule],
         limit_area=told_area(fill.limit_area, telling),
-        within_limit=fill.within,
         limit_rule=FillLimitRule(fill.rule),
         limit_reason=REASONS[fill.rule],
         rounding_decided=fill.rounded_up,

@@ -16,7 +16,8 @@ from ductrun.kit.choices import CodeEdition, Severity
 from ductrun.kit.defaults import number, quantity
 from ductrun.kit.forms import Form, Offset, Omissible
 from ductrun.kit.telling import Telling
-from ductrun.kit.worksheet import Worksheet, in_percent
+from ductrun.kit.wording import in_percent
+from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.parts.choices import TradeSize
 from ductrun.subjects.parts.conductors import LISTED_KINDS
 from ductrun.subjects.parts.conduit import BORES, ListedConduit, MeasuredConduit
@@ -88,9 +89,9 @@ def _is_nipple(nipple_length: Length | None, sheet: Worksheet) -> bool:
             "nipple_limit",
             f"A nipple of {nipple_length} may be filled to {PERCENT[engineering.Rule.NIPPLE]:g} percent, up to "
             f"{NIPPLE_LONGEST} between boxes.{measured} Ampacity need not be adjusted for the number of conductors in "
-            f"it ({sheet.rule('nipple_ampacity')}).",
-            sheet.rule("fill_nipple"),
-            pointer="nipple_length",
+            "it.",
+            sheet.rule("fill_nipple").beside(sheet.rule("nipple_ampacity")),
+            member="nipple_length",
         )
         return True
     sheet.find(
@@ -100,7 +101,7 @@ def _is_nipple(nipple_length: Length | None, sheet: Worksheet) -> bool:
         sheet.rule("fill_nipple"),
         sheet.tell.given(nipple_length),
         sheet.tell.given(NIPPLE_LONGEST),
-        pointer="nipple_length",
+        member="nipple_length",
     )
     return False
 
@@ -140,7 +141,7 @@ def caution_pair(groups: Sequence[engineering.Group], bore: engineering.Bore, wh
             sheet.rule("fill"),
             in_percent(percent),
             in_percent(PERCENT[two]),
-            pointer="conductors",
+            member="conductors",
         )
 
 

@@ -9,12 +9,14 @@ from pydantic import Field
 
 from ductrun.engineering.rounding import under
 from ductrun.kit import answers
+from ductrun.kit.backing import Backing, published
 from ductrun.kit.choices import CodeEdition, Severity
-from ductrun.kit.defaults import citation, flag
+from ductrun.kit.defaults import flag
 from ductrun.kit.forms import Depth, Form, Omissible
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
-from ductrun.kit.worksheet import UnanswerableError, Worksheet, text_of
+from ductrun.kit.wording import text_of
+from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.ground.choices import BurialLocation, VoltageClass, WiringMethod
 from ductrun.subjects.ground.excavation import EXCAVATION_SAFETY
 from ductrun.subjects.parts.envelope import LEAST_CONCRETE
@@ -24,7 +26,7 @@ from ductrun.units import Length
 ENCASED = flag("cover.encased")
 LISTED = flag("cover.listed_for_direct_burial")
 _ENVELOPE = LEAST_CONCRETE["top"]
-_EXCAVATION_RULES = citation("osha-1926-subpart-p")
+_EXCAVATION_RULES = published("osha-1926-subpart-p")
 _NO_CONCRETE = Length.parse(0, "in")
 _TO_1000_V = {row.location: row for row in TABLES["cover_to_1000_v"]}
 _ABOVE = {row.voltage: row for row in TABLES["cover_above_1000_v"]}
@@ -93,7 +95,7 @@ class Cover(NamedTuple):
 
     buried: Buried
     least: Length
-    rule: str
+    rule: Backing
     concrete: Length
     planned: Length | None
 
@@ -109,11 +111,13 @@ def judge_cover(buried: Buried, planned: Length | None, sheet: Worksheet) -> Cov
             "An envelope around the duct does not by itself reduce the cover; only the rows of the table do, such as "
             "2 in of concrete above the wiring in its trench.",
             rule,
-            pointer="encased",
+            member="encased",
         )
     if sheet.working is not None:
         substituted = f"{buried.method}, {buried.location}, {buried.voltage}"
-        sheet.show("cover", rule, substituted, sheet.tell.given(least))
+        sheet.show("cover", rule.citation, substituted, sheet.tell.given(least))
+    if planned is not None:
+        sheet.judge(not under(planned.si, least.si))
     if planned is not None and under(planned.si, least.si):
         told = sheet.tell.given(least)
         sheet.find(
@@ -124,7 +128,7 @@ def judge_cover(buried: Buried, planned: Length | None, sheet: Worksheet) -> Cov
             rule,
             sheet.tell.given(planned),
             told,
-            pointer="cover",
+            member="cover",
         )
     sheet.caution(
         "excavation_safety",
@@ -134,7 +138,7 @@ def judge_cover(buried: Buried, planned: Length | None, sheet: Worksheet) -> Cov
     return Cover(buried, least, rule, concrete, planned)
 
 
-def _least(buried: Buried, sheet: Worksheet) -> tuple[Length, str]:
+def _least(buried: Buried, sheet: Worksheet) -> tuple[Length, Backing]:
     """Give the printed cover and the rule it stands in."""
     if buried.voltage is not VoltageClass.UP_TO_1000_V:
         return _least_above_1000_v(buried, sheet)
@@ -142,11 +146,11 @@ def _least(buried: Buried, sheet: Worksheet) -> tuple[Length, str]:
     row = _TO_1000_V[buried.location]
     sheet.cite(row.source)
     if row.note:
-        sheet.find(Severity.NOTE, "table_note", f"The table adds: {row.note}.", rule, pointer="location")
+        sheet.find(Severity.NOTE, "table_note", f"The table adds: {row.note}.", rule, member="location")
     return Length.parse(getattr(row, _METHOD_COLUMNS[buried.method]), "in"), rule
 
 
-def _least_above_1000_v(buried: Buried, sheet: Worksheet) -> tuple[Length, str]:
+def _least_above_1000_v(buried: Buried, sheet: Worksheet) -> tuple[Length, Backing]:
     method, location = buried.method, buried.location
     if method not in _ABOVE_METHODS:
         raise UnanswerableError(
@@ -160,14 +164,14 @@ def _least_above_1000_v(buried: Buried, sheet: Worksheet) -> tuple[Length, str]:
     rule = sheet.rule("cover_above_1000_v")
     row = _ABOVE[buried.voltage]
     sheet.cite(row.source)
-    sheet.find(Severity.NOTE, "table_note", f"The table adds: {row.note}.", rule, pointer="voltage")
+    sheet.find(Severity.NOTE, "table_note", f"The table adds: {row.note}.", rule, member="voltage")
     if location is BurialLocation.TRENCH_BELOW_2_IN_CONCRETE:
         sheet.find(
             Severity.NOTE,
             "concrete_above_is_not_a_row",
             "Above 1000 V the table has no row for a trench below concrete: the general column applies.",
             rule,
-            pointer="location",
+            member="location",
         )
     column = _ABOVE_LOCATIONS.get(location, _ABOVE_METHODS[method])
     if method is WiringMethod.DIRECT_BURIED_CABLE and column == "under_building_or_slab_in":
@@ -178,12 +182,12 @@ def _least_above_1000_v(buried: Buried, sheet: Worksheet) -> tuple[Length, str]:
             "Under a building or slab the table gives a cover for raceways alone: put the cable in one. The general "
             "column for cable is told here.",
             rule,
-            pointer="wiring_method",
+            member="wiring_method",
         )
     return Length.parse(getattr(row, column), "in"), rule
 
 
-def _concrete(buried: Buried, rule: str, sheet: Worksheet) -> Length:
+def _concrete(buried: Buried, rule: Backing, sheet: Worksheet) -> Length:
     """Give the concrete needed beside the cover; a raceway not listed for direct burial needs an envelope."""
     if buried.method is not WiringMethod.NONMETALLIC_RACEWAY or buried.listed:
         return _NO_CONCRETE
@@ -193,7 +197,7 @@ def _concrete(buried: Buried, rule: str, sheet: Worksheet) -> Length:
         f"A raceway that is not listed for direct burial needs a concrete envelope of at least {_ENVELOPE}"
         + ("." if buried.encased else ": encase it."),
         rule,
-        pointer="listed_for_direct_burial",
+        member="listed_for_direct_burial",
     )
     return _ENVELOPE
 
@@ -214,7 +218,7 @@ def tell(found: Cover, telling: Telling) -> CoverResult:
     least, concrete = found.least.in_system(telling.system), found.concrete.in_system(telling.system)
     return CoverResult(
         minimum_cover=answers.Length(least.value, least.unit),
-        rule=found.rule,
+        rule=found.rule.citation,
         measured_from="from the top of the cable or raceway, not of its envelope, to the top of finished grade",
         concrete_required=answers.Length(concrete.value, concrete.unit),
     )

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from ductrun.engineering.rounding import under
+from ductrun.kit.backing import published
 from ductrun.kit.choices import Severity
-from ductrun.kit.defaults import citation, quantity
-from ductrun.kit.worksheet import Worksheet, text_of
+from ductrun.kit.defaults import quantity
+from ductrun.kit.wording import text_of
+from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.ground.choices import ExcavationSoilType
 from ductrun.tables import TABLES
 from ductrun.units import Length
@@ -39,8 +41,8 @@ def tape_depth(given: Length | None, cover: float, sheet: Worksheet) -> float:
             f"With {text_of(sheet.tell.size(cover))} of cover the tape cannot lie both "
             f"{text_of(sheet.tell.size(wanted))} below grade and {text_of(sheet.tell.size(above))} above the bank: "
             "lay it in the middle.",
-            TAPE_DEPTH.source,
-            pointer="warning_tape_depth",
+            TAPE_DEPTH.backing,
+            member="warning_tape_depth",
         )
         return cover / 2
     return wanted
@@ -52,34 +54,32 @@ def caution_excavation(soil_type: ExcavationSoilType, depth: float, slope: float
     sheet.cite(row.source)
     told = sheet.tell.size(depth)
     if not under(depth, PROTECTION_DEPTH.value.si) and under(slope, row.horizontal_per_vertical):
-        sheet.cite(PROTECTION_DEPTH.source_id)
         sheet.find(
             Severity.CAUTION,
             "needs_protection",
             f"The trench is {text_of(told)} deep and its sides stand steeper than "
             f"{row.horizontal_per_vertical:g} to 1, the most for {soil_type.replace('_', ' ')} soil: "
             "shore, shield or slope it as the competent person decides.",
-            citation(row.source),
+            published(row.source),
             slope,
             row.horizontal_per_vertical,
-            pointer="side_slope",
+            member="side_slope",
         )
     for least, code, words in _FURTHER:
         if not under(depth, least.value.si):
-            sheet.cite(least.source_id)
             sheet.find(
                 Severity.CAUTION,
                 code,
                 f"The trench is {text_of(told)} deep: it needs {words}.",
-                least.source,
+                least.backing,
                 told,
                 sheet.tell.given(least.value),
-                pointer="",
+                member="",
             )
     sheet.caution(
         "excavation_safety",
         EXCAVATION_SAFETY,
-        citation(row.source),
+        published(row.source),
     )
 
 
@@ -93,8 +93,8 @@ def caution_utility(near: Length | None, sheet: Worksheet) -> None:
             "close_to_another_utility",
             f"The nearest utility is {text_of(told)} away; owners ask for {text_of(least)} or more, and for far more "
             "from fuel and steam.",
-            UTILITY_SEPARATION.source,
+            UTILITY_SEPARATION.backing,
             told,
             least,
-            pointer="nearest_utility",
+            member="nearest_utility",
         )

@@ -139,7 +139,7 @@ def move(
             )
         if one.fitting_count:
             which = "The run" if len(runs) == 1 else f"Run {index + 1}"
-            find_movement(which, run.member, one, travel, rule, coefficient.source, sheet)
+            find_movement(which, run.member, one, travel, rule.beside(coefficient.backing.of("coefficient")), sheet)
     return Movement(coefficient, seen, setting, _free(coefficient, moved, seen.difference.si, travel, sheet))
 
 

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
-from ductrun.kit.choices import Severity
-from ductrun.kit.defaults import quantity, standing_of
-from ductrun.kit.worksheet import UnanswerableError, Worksheet, text_of
+from ductrun.kit.backing import Backing, backing_of
+from ductrun.kit.choices import Severity, Standing
+from ductrun.kit.defaults import quantity
+from ductrun.kit.wording import text_of
+from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.movement.choices import ConduitMaterial, RunSetting
 from ductrun.tables import TABLES
 from ductrun.units import ExpansionCoefficient, Length, Temperature
@@ -31,22 +33,22 @@ class MovingRun(NamedTuple):
 
 
 class Coefficient(NamedTuple):
-    """How a conduit moves with temperature [1/K], the words of its source, and its material if that was given."""
+    """How a conduit moves with temperature [1/K], what backs that, and its material if that was given."""
 
     per_kelvin: float
-    source: str
+    backing: Backing
     material: ConduitMaterial | None
 
 
 _COEFFICIENTS = {
-    row.material: (
-        Coefficient(
-            ExpansionCoefficient.parse(row.coefficient, row.unit).si, standing_of(row), ConduitMaterial(row.material)
-        ),
-        row.source,
+    row.material: Coefficient(
+        ExpansionCoefficient.parse(row.coefficient, row.unit).si, backing_of(row), ConduitMaterial(row.material)
     )
     for row in TABLES["expansion_coefficients"]
 }
+
+
+GIVEN_COEFFICIENT = Backing("the coefficient given", Standing.CALLER)
 
 
 def coefficient_of(
@@ -54,11 +56,11 @@ def coefficient_of(
 ) -> Coefficient:
     """Give the coefficient of a conduit; one of material and coefficient must be given."""
     if material is not None and given is None:
-        coefficient, source = _COEFFICIENTS[material]
-        sheet.cite(source)
+        coefficient = _COEFFICIENTS[material]
+        sheet.cite(coefficient.backing.source_id)
         return coefficient
     if given is not None and material is None:
-        return Coefficient(given.si, "the coefficient given", None)
+        return Coefficient(given.si, GIVEN_COEFFICIENT, None)
     both = material is not None
     raise UnanswerableError(
         sheet.fault(
@@ -70,14 +72,12 @@ def coefficient_of(
     )
 
 
-def rule_of(material: ConduitMaterial | None, sheet: Worksheet) -> str:
+def rule_of(material: ConduitMaterial | None, sheet: Worksheet) -> Backing:
     """Say which rule of the code speaks of the movement of this material."""
     return sheet.rule(_RULES.get(material, "expansion_other") if material is not None else "expansion_other")
 
 
-def find_movement(
-    which: str, member: str, run: MovingRun, travel: Length, rule: str, source: str, sheet: Worksheet
-) -> None:
+def find_movement(which: str, member: str, run: MovingRun, travel: Length, backing: Backing, sheet: Worksheet) -> None:
     """Say that a run needs fittings, how many, and how they are fixed."""
     count, change = run.fitting_count, sheet.tell.size(run.change)
     fittings = "1 expansion fitting" if count == 1 else f"{count} expansion fittings"
@@ -88,10 +88,10 @@ def find_movement(
         f"{which} moves {text_of(change)}, at or over the 1/4 in that calls for an expansion fitting: provide "
         f"{fittings} of {travel} travel, one to each {each}. Clamp the barrel, let the piston side slide in guide "
         "straps, anchor between fittings, and leave slack in the conductors.",
-        f"{rule}; coefficient: {source}",
+        backing,
         change,
         sheet.tell.given(TRIGGER),
-        pointer=member,
+        member=member,
     )
 
 
@@ -100,7 +100,7 @@ def report_situation(
     setting: RunSetting,
     emerges_from_grade: bool | None,
     crosses_structural_joint: bool | None,
-    rule: str,
+    rule: Backing,
     sheet: Worksheet,
 ) -> None:
     """Find what the place of a run asks for beside its own movement."""
@@ -111,7 +111,7 @@ def report_situation(
             "The code sets the 1/4 in trigger for PVC and RTRC; for this run it is used as a planning figure, and "
             "fittings are due where the movement needs them.",
             rule,
-            pointer="coefficient" if material is None else "material",
+            member="coefficient" if material is None else "material",
         )
     if emerges_from_grade:
         sheet.find(
@@ -120,7 +120,7 @@ def report_situation(
             "Where the run leaves the ground, settlement and frost move it: provide an expansion fitting or a slip "
             "riser, and Schedule 80 where it is exposed to physical damage.",
             sheet.rule("emergence"),
-            pointer="emerges_from_grade",
+            member="emerges_from_grade",
         )
     if crosses_structural_joint:
         sheet.find(
@@ -129,7 +129,7 @@ def report_situation(
             "Where a run crosses a joint of the structure it needs a listed expansion and deflection fitting or other "
             "approved means, whatever it moves by itself.",
             sheet.rule("structural_joint"),
-            pointer="crosses_structural_joint",
+            member="crosses_structural_joint",
         )
     if setting is RunSetting.ABOVE_GROUND:
         sheet.find(
@@ -138,11 +138,11 @@ def report_situation(
             "The movement is that of conduit free to slide, at the temperature of the conduit itself, which in the sun "
             "is not that of the air.",
             rule,
-            pointer="setting",
+            member="setting",
         )
 
 
-def held_by_the_ground(setting: RunSetting, rule: str, sheet: Worksheet) -> None:
+def held_by_the_ground(setting: RunSetting, rule: Backing, sheet: Worksheet) -> None:
     """Explain why a buried or encased run is not computed as if it were free."""
     words = {
         RunSetting.BURIED: "The ground holds a buried run and keeps its temperature nearly even: it does not move as a "
@@ -151,4 +151,4 @@ def held_by_the_ground(setting: RunSetting, rule: str, sheet: Worksheet) -> None
         RunSetting.ENCASED: "Concrete holds an encased run: it needs no expansion fitting but where the envelope ends, "
         "at structures and at their joints.",
     }
-    sheet.find(Severity.NOTE, f"{setting.value}_run_is_held", words[setting], rule, pointer="setting")
+    sheet.find(Severity.NOTE, f"{setting.value}_run_is_held", words[setting], rule, member="setting")

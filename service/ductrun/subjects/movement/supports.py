@@ -10,12 +10,14 @@ from pydantic import Field
 from ductrun.engineering import supports as engineering
 from ductrun.engineering.rounding import over
 from ductrun.kit import answers
+from ductrun.kit.backing import Backing
 from ductrun.kit.choices import CodeEdition, Severity
 from ductrun.kit.defaults import count, quantity
 from ductrun.kit.forms import Form, Offset, Omissible, RunLength
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
-from ductrun.kit.worksheet import UnanswerableError, Worksheet, listing
+from ductrun.kit.wording import listing
+from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.movement.choices import SupportedConduitType
 from ductrun.subjects.parts.choices import TradeSize
 from ductrun.tables import TABLES, TRADE_SIZES
@@ -89,7 +91,7 @@ class Spacing(NamedTuple):
     """The most that supports may stand apart, as printed, and the rule it stands in."""
 
     most: Length
-    rule: str
+    rule: Backing
 
 
 class Supported(NamedTuple):
@@ -131,8 +133,9 @@ def support(given: Supporting, spacing: Spacing, length: float, sheet: Worksheet
             spacing.rule,
             sheet.tell.given(end),
             sheet.tell.given(END_DISTANCE.value),
-            pointer="end_distance",
+            member="end_distance",
         )
+    sheet.judge(not over(end.si, END_DISTANCE.value.si))
     most = spacing.most
     if length / most.si > MOST_SUPPORTS:
         raise UnanswerableError(
@@ -156,7 +159,7 @@ def support(given: Supporting, spacing: Spacing, length: float, sheet: Worksheet
         "straps_let_it_slide",
         "Straps hold the conduit but let it slide along as it moves with temperature; only anchors clamp it.",
         spacing.rule,
-        pointer="conduit",
+        member="conduit",
     )
     return Supported(spacing, terminations, end, places)
 

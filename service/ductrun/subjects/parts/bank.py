@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 from typing import Annotated
 
 from msgspec import Meta, Struct
@@ -12,11 +11,13 @@ from pydantic import Field
 from ductrun.engineering import bank as engineering
 from ductrun.engineering.rounding import TIE, under
 from ductrun.kit import answers
+from ductrun.kit.backing import WORKED_OUT, backing_of
 from ductrun.kit.choices import Severity
-from ductrun.kit.defaults import Default, choice, quantity, standing_of
+from ductrun.kit.defaults import Default, choice, quantity
 from ductrun.kit.forms import Clearance, Form, Omissible
 from ductrun.kit.telling import Telling
-from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet, text_of
+from ductrun.kit.wording import text_of
+from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.parts.choices import BankAlignment, SeparationMeasure
 from ductrun.subjects.parts.conduit import Conduit, ListedConduit, MeasuredConduit, outside_diameter
 from ductrun.tables import TABLES
@@ -34,7 +35,7 @@ def _with_spread(default: Default[Length], services: str) -> Default[Length]:
     """Tell the published spread with the default."""
     low, *_, high = _PUBLISHED[services]
     spread = f"published from {low.separation_in:g} to {high.separation_in:g} in"
-    return replace(default, source=f"{default.source}; {spread}")
+    return default.noting(spread)
 
 
 HORIZONTAL_SEPARATION = _with_spread(quantity("bank.horizontal_separation", Length), "like_services")
@@ -98,10 +99,10 @@ def caution_overhang(tiers: Sequence[int], sheet: Worksheet) -> None:
                 "tier_overhangs",
                 f"Tier {index + 1} has {tiers[index]} ducts above {tiers[index - 1]}: the outer ducts have nothing to "
                 "stand on. Tiers are given from the bottom.",
-                "derived",
+                WORKED_OUT,
                 tiers[index],
                 tiers[index - 1],
-                pointer=f"tiers/{index}",
+                member=f"tiers/{index}",
             )
 
 
@@ -164,10 +165,10 @@ def _caution_separations(gaps: engineering.Gaps, sheet: Worksheet) -> None:
                 f"Ducts lie {text_of(told)} clear of each other, less than the {text_of(least)} that is the least on "
                 f"file for {services.replace('_', ' ')}: what is placed around them may not fill the gap, and they "
                 "warm each other.",
-                standing_of(row),
+                backing_of(row),
                 told,
                 least,
-                pointer=member,
+                member=member,
             )
 
 

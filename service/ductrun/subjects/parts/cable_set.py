@@ -8,9 +8,11 @@ from typing import NamedTuple
 from ductrun.engineering import cable_sets as engineering
 from ductrun.engineering.cables import Arrangement
 from ductrun.engineering.pull_search import largest_complying
-from ductrun.kit.choices import Severity
-from ductrun.kit.defaults import choice, number, quantity
-from ductrun.kit.worksheet import Fault, Gathering, UnanswerableError, Worksheet, text_of
+from ductrun.kit.backing import Backing
+from ductrun.kit.choices import Severity, Standing
+from ductrun.kit.defaults import Default, choice, number, quantity
+from ductrun.kit.wording import text_of
+from ductrun.kit.worksheet import Fault, Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.parts.cable_mass import wire_mass
 from ductrun.subjects.parts.cables import MOST_CABLES, CableLine, PulledCable
 from ductrun.subjects.parts.choices import (
@@ -128,6 +130,11 @@ def _settle_line(line: CableLine, sheet: Worksheet) -> Line:
     return Line(line.count, diameter, kilograms, conductor, True, cable, sheet)
 
 
+_DERIVED = Backing(
+    "derived: metal and insulation of the tables (a maker's figure governs)", Standing.DERIVED, "wire-mass-derivation"
+)
+
+
 def _derived_mass(
     row: ConductorRow, material: ConductorMaterial | None, insulation: Insulation | None, sheet: Worksheet
 ) -> float:
@@ -142,8 +149,7 @@ def _derived_mass(
             )
         )
     mass = wire_mass(row, material, insulation)
-    words = "derived: metal and insulation of the tables (a maker's figure governs)"
-    sheet.assume("mass_per_length", sheet.tell.mass_per_length(mass), words, "wire-mass-derivation")
+    sheet.settle("mass_per_length", None, Default(sheet.tell.mass_per_length(mass), _DERIVED))
     return mass
 
 
@@ -197,10 +203,10 @@ def lie_in(
             "two_cables_wedge",
             f"Two cables have almost no room side by side: they wedge against each other and the wall, and multiply "
             f"friction by {lie.weight_correction:.2f}. Take a larger conduit.",
-            TIGHT_PAIR.source,
+            TIGHT_PAIR.backing,
             lie.weight_correction,
             TIGHT_PAIR.value,
-            pointer="",
+            member="",
         )
     if lie.clearance is not None and lie.clearance < CLEARANCE_MINIMUM.value.si:
         told = sheet.tell.size(lie.clearance)
@@ -208,10 +214,10 @@ def lie_in(
             Severity.CAUTION,
             "little_clearance",
             f"Only {text_of(told)} is free above the cables; {CLEARANCE_MINIMUM.value} is the usual least.",
-            CLEARANCE_MINIMUM.source,
+            CLEARANCE_MINIMUM.backing,
             told,
             sheet.tell.given(CLEARANCE_MINIMUM.value),
-            pointer="",
+            member="",
         )
     return lie
 

@@ -10,10 +10,12 @@ from pydantic import Field
 from typing_extensions import TypeAliasType
 
 from ductrun.engineering import fill as engineering
+from ductrun.kit.backing import published
 from ductrun.kit.choices import Severity
-from ductrun.kit.defaults import choice, citation
+from ductrun.kit.defaults import choice
 from ductrun.kit.forms import Count, Diameter, Form, Omissible
-from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet, listing
+from ductrun.kit.wording import listing
+from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.parts.cables import BareCable, CompactCable, ListedCable
 from ductrun.subjects.parts.choices import BareStranding, ConductorSize, Insulation
 from ductrun.subjects.parts.conduit import exact_inches
@@ -187,8 +189,8 @@ def row_of(conductor: Wire, sheet: Worksheet) -> ConductorRow:
                 Severity.NOTE,
                 "use_2_row",
                 "USE-2 has no row of its own in Table 5: the row of RHW-2 without an outer covering was used.",
-                citation(row.source),
-                pointer="insulation",
+                published(row.source),
+                member="insulation",
             )
     elif conductor.kind == "compact":
         row = _row_of(conductor.insulation, conductor.size, "5A", "compact", sheet)

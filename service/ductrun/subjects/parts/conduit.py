@@ -10,7 +10,8 @@ from typing_extensions import TypeAliasType
 
 from ductrun.engineering.fill import Bore, Rule, measured_bore
 from ductrun.kit.forms import Diameter, Form, Omissible
-from ductrun.kit.worksheet import Fault, UnanswerableError, Worksheet, listing
+from ductrun.kit.wording import listing
+from ductrun.kit.worksheet import Fault, UnanswerableError, Worksheet
 from ductrun.subjects.parts.choices import ConduitType, TradeSize
 from ductrun.tables import TABLES
 from ductrun.tables.rows import Conduit as ConduitRow

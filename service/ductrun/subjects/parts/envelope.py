@@ -6,17 +6,17 @@ asks for them: the sheet is that form's own.
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from pydantic import Field
 
 from ductrun.engineering import bank as engineering
 from ductrun.engineering.bank import Bank, Concrete, Envelope
 from ductrun.engineering.rounding import under
+from ductrun.kit.backing import published
 from ductrun.kit.choices import Severity
-from ductrun.kit.defaults import Default, choice, citation, quantity
+from ductrun.kit.defaults import Default, choice, quantity
 from ductrun.kit.forms import Clearance, Form, Omissible
-from ductrun.kit.worksheet import UnanswerableError, Worksheet, text_of
+from ductrun.kit.wording import text_of
+from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.tables import TABLES
 from ductrun.units import Code, Length
 
@@ -44,8 +44,8 @@ class ConcreteCover(Form):
 
 def _with_spread(default: Default[Length]) -> Default[Length]:
     """Tell the published spread with the default."""
-    published = [side for row in TABLES["encasement_cover"] for side in (row.top_in, row.bottom_in, row.side_in)]
-    return replace(default, source=f"{default.source}; published from {min(published):g} to {max(published):g} in")
+    sides = [side for row in TABLES["encasement_cover"] for side in (row.top_in, row.bottom_in, row.side_in)]
+    return default.noting(f"published from {min(sides):g} to {max(sides):g} in")
 
 
 CONCRETE_COVER = _with_spread(quantity("encasement.cover", Length))
@@ -74,16 +74,15 @@ def _caution_thin(covers: dict[str, Length], sheet: Worksheet) -> None:
     for side, cover in covers.items():
         least = LEAST_CONCRETE[side]
         if under(cover.si, least.si):
-            sheet.cite(_LEAST.source)
             sheet.find(
                 Severity.CAUTION,
                 "thin_envelope",
                 f"The {side} cover of {text_of(sheet.tell.given(cover))} is under the {least} of concrete required "
                 "around a raceway that is approved only when encased.",
-                citation(_LEAST.source),
+                published(_LEAST.source),
                 sheet.tell.given(cover),
                 sheet.tell.given(least),
-                pointer=f"concrete_cover/{side}",
+                member=f"concrete_cover/{side}",
             )
 
 

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from ductrun.kit.backing import published
 from ductrun.kit.choices import Severity
-from ductrun.kit.defaults import citation, number
+from ductrun.kit.defaults import number
 from ductrun.kit.worksheet import Worksheet
 from ductrun.tables import TABLES
 
@@ -45,16 +46,16 @@ def caution_in_jam_band(
     if triplexed:
         message = (
             f"Conduit over cable diameter is {ratio:.2f}, inside the jam band of {JAM_LOW:.2f} to {JAM_HIGH:.2f}: "
-            "three loose cables could wedge, triplexed ones hold together (from memory). Keep the twist up to the "
+            "three loose cables could wedge, triplexed ones hold together. Keep the twist up to the "
             "pulling eye."
         )
     sheet.find(
         Severity.NOTE if triplexed else Severity.CAUTION,
         "triplexed_in_jam_band" if triplexed else "jam_ratio_in_band",
         message,
-        f"{sheet.rule('jam')}; {citation('anixter-seven-tips')}",
+        sheet.rule("jam").beside(published("anixter-seven-tips")),
         ratio,
         JAM_HIGH if ratio > (JAM_LOW + JAM_HIGH) / 2 else JAM_LOW,
-        pointer=pointer,
+        member=pointer,
     )
     sheet.cite("anixter-seven-tips")

@@ -13,7 +13,8 @@ from ductrun.engineering.rounding import over
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import quantity
 from ductrun.kit.forms import BendAngle, BendRadius, Form, FrictionCoefficient, Omissible, RunGrade, RunLength
-from ductrun.kit.worksheet import Fault, Gathering, UnanswerableError, Worksheet, text_of
+from ductrun.kit.wording import text_of
+from ductrun.kit.worksheet import Fault, Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.parts.cable_set import Bore
 from ductrun.subjects.parts.choices import BendMade
 from ductrun.subjects.parts.conduit import Conduit, ListedConduit, MeasuredConduit, inside_diameter
@@ -241,8 +242,8 @@ def report_breaks(route: PlacedRoute, breaks: Sequence[GradeBreak]) -> None:
             Severity.CAUTION,
             "bend_left_out" if lost else "grade_breaks",
             f"{where}: {do}.",
-            limit.source,
+            limit.backing,
             told,
             sheet.tell.given(limit.value),
-            pointer="",
+            member="",
         )

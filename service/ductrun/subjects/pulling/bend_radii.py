@@ -8,9 +8,11 @@ from typing import NamedTuple
 from ductrun.engineering import pulling as engineering
 from ductrun.engineering.rounding import under
 from ductrun.kit import answers
-from ductrun.kit.choices import Severity
-from ductrun.kit.defaults import choice, citation
-from ductrun.kit.worksheet import UnanswerableError, Worksheet, text_of
+from ductrun.kit.backing import PRACTICE, Backing, published
+from ductrun.kit.choices import Severity, Standing
+from ductrun.kit.defaults import Default, choice
+from ductrun.kit.wording import text_of
+from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.parts.cable_set import CableSet, Line
 from ductrun.subjects.parts.choices import BendMade, CableShielding, CableType, ConduitType
 from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit
@@ -19,6 +21,10 @@ from ductrun.tables import TABLES
 from ductrun.units import Length
 
 MADE = choice("pulling.bend_made", BendMade)
+_CABLE_RADII = published("nfpa70-305-5")
+_BY_TYPE = _CABLE_RADII.of("by the cable type")._replace(standing=Standing.DERIVED)
+_STRICTER = _CABLE_RADII.of("the stricter, for no cable type is given")._replace(standing=Standing.DERIVED)
+_RADIUS_GIVEN = Backing("the radius given", Standing.CALLER)
 _MULTIPLES: dict[str, list[float]] = {}
 for _row in TABLES["cable_bend_radii"]:
     _MULTIPLES.setdefault(_row.key, []).append(_row.multiple)
@@ -91,16 +97,16 @@ def _keeps_radius(tightest: PlacedBend, line: Line, sheet: Worksheet) -> bool | 
     if given.bending_radius is not None:
         if not under(inner, given.bending_radius.si):
             return True
-        _report_cable(tightest, inner, sheet.tell.given(given.bending_radius), "", "the radius given", sheet)
+        _report_cable(tightest, inner, sheet.tell.given(given.bending_radius), "", _RADIUS_GIVEN, sheet)
         return False
     shielding, least = _least_of_cable(line)
     if not under(inner, least):
         return True
-    sheet.cite("nfpa70-305-5")
+    sheet.cite(_CABLE_RADII.source_id)
     limit = sheet.tell.size(least)
     what = f"of {_IN_WORDS[shielding]} cable "
     if given.cable_type in _ABOVE_1000_V:
-        _report_cable(tightest, inner, limit, what, citation("nfpa70-305-5"), sheet)
+        _report_cable(tightest, inner, limit, what, _CABLE_RADII, sheet)
         return False
     _report_unknown(tightest, inner, limit, what, line, sheet)
     return None
@@ -114,9 +120,7 @@ def _least_of_cable(line: Line) -> tuple[CableShielding, float]:
         unknown = given.cable_type is None and not line.is_wire
         stricter = unknown or given.cable_type in _SHIELDED
         shielding = CableShielding.SHIELDED if stricter else CableShielding.NONSHIELDED
-        words = f"{'the stricter, for no cable type is given' if unknown else 'by the cable type'}, "
-        words += citation("nfpa70-305-5")
-        line.sheet.assume("shielding", shielding, words, "nfpa70-305-5")
+        line.sheet.settle("shielding", None, Default(shielding, _STRICTER if unknown else _BY_TYPE))
     multiples = _MULTIPLES[shielding]
     diameters = [line.diameter]
     if shielding is CableShielding.INDIVIDUALLY_SHIELDED:
@@ -134,7 +138,7 @@ def _least_of_cable(line: Line) -> tuple[CableShielding, float]:
 
 
 def _report_cable(
-    tightest: PlacedBend, inner: float, limit: answers.AnyQuantity, what: str, source: str, sheet: Worksheet
+    tightest: PlacedBend, inner: float, limit: answers.AnyQuantity, what: str, backing: Backing, sheet: Worksheet
 ) -> None:
     told = sheet.tell.size(max(inner, 0.0))
     sheet.find(
@@ -142,10 +146,10 @@ def _report_cable(
         "cable_bent_too_tightly",
         f"Section {tightest.section + 1}: the inner wall of the bend has a radius of {text_of(told)}; the least "
         f"{what}is {text_of(limit)}. Widen the bend.",
-        source,
+        backing,
         told,
         limit,
-        pointer=str(tightest.section),
+        member=str(tightest.section),
     )
 
 
@@ -159,10 +163,10 @@ def _report_unknown(
         f"Section {tightest.section + 1}: the inner wall of the bend has a radius of {text_of(told)}; the least "
         f"{what}is {text_of(limit)} above 1000 V, and its maker's below, which is not known: the pull is not judged. "
         "Widen the bend, or give the maker's bending radius.",
-        citation("nfpa70-305-5"),
+        _CABLE_RADII,
         told,
         limit,
-        pointer="bending_radius",
+        member="bending_radius",
     )
 
 
@@ -194,8 +198,8 @@ def _check_conduits(bends: Sequence[PlacedBend], sheet: Worksheet) -> int | None
             "bend_radius_not_on_file",
             f"No least radius of {what} of {kind}, trade size {size}, is on file: the conduit "
             f"of section {bend.section + 1} was not held against one. Ask its maker.",
-            "common practice, no source",
-            pointer=str(bend.section),
+            PRACTICE,
+            member=str(bend.section),
         )
     bent = worst.get(BendMade.FIELD_BEND)
     return None if bent is None else bent[1].section
@@ -217,21 +221,20 @@ def _report_tight(made: BendMade, bend: PlacedBend, conduit: ListedConduit, leas
     size = f"trade size {conduit.trade_size}"
     start = f"Section {bend.section + 1}: the bend has a centre-line radius of {text_of(told)}; "
     if made is BendMade.FACTORY_ELBOW:
-        source = citation("ul-651-elbows")
-        sheet.cite("ul-651-elbows")
+        backing = published("ul-651-elbows")
         message = f"{start}the standard elbow of {size} has {least}. None is sold tighter: widen the bend."
     else:
         kind = conduit.type
         hdpe = kind is ConduitType.HDPE_SCHEDULE_40
         rule = "field_bend_hdpe" if hdpe else "field_bend_pvc" if kind.startswith("pvc_") else _RULES.get(kind)
-        source = sheet.rule(rule or "field_bend_other")
+        backing = sheet.rule(rule or "field_bend_other")
         message = f"{start}bent in the field, {size} needs {least}. Widen the bend, or buy the elbow."
     sheet.find(
         Severity.CAUTION if made is BendMade.FACTORY_ELBOW else Severity.VIOLATION,
         "elbow_too_tight" if made is BendMade.FACTORY_ELBOW else "field_bend_too_tight",
         message,
-        source,
+        backing,
         told,
         sheet.tell.given(least),
-        pointer=str(bend.section),
+        member=str(bend.section),
     )

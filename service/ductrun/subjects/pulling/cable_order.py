@@ -9,11 +9,13 @@ from pydantic import Field
 
 from ductrun.engineering.rounding import round_down, round_up
 from ductrun.kit import answers
+from ductrun.kit.backing import PRACTICE
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import number, quantity
 from ductrun.kit.forms import CableTail, Form, Omissible, Percent, ReelLength
 from ductrun.kit.telling import Telling
-from ductrun.kit.worksheet import Worksheet, text_of
+from ductrun.kit.wording import text_of
+from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.parts.cable_set import CableSet
 from ductrun.units import Length
 
@@ -83,10 +85,10 @@ def cables_to_order(given: CableOrder, cables: CableSet, route_length: float, sh
             "longer_than_a_reel",
             f"One cable takes {text_of(told)}; a reel holds {text_of(most)}. Order longer reels, or divide the run by "
             "a splice.",
-            "common practice, no source",
+            PRACTICE,
             told,
             most,
-            pointer="reel_length",
+            member="reel_length",
         )
     return [
         OrderedLine(line.cable_count, length, order, round_up(line.cable_count / reels) if reels else None)

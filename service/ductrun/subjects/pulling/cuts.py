@@ -12,7 +12,8 @@ from typing_extensions import TypeAliasType
 from ductrun.engineering import pulling as engineering
 from ductrun.engineering.rounding import round_up
 from ductrun.kit.forms import Form, Interval, RoutePosition
-from ductrun.kit.worksheet import UnanswerableError, Worksheet, text_of
+from ductrun.kit.wording import text_of
+from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.pulling.settled import Pulling
 
 MOST_POSITIONS = 400

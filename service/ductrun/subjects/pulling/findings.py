@@ -6,9 +6,11 @@ from collections.abc import Sequence
 
 from ductrun.engineering import pulling as engineering
 from ductrun.engineering.rounding import over
-from ductrun.kit.choices import Severity
+from ductrun.kit.backing import PRACTICE, WORKED_OUT, Backing
+from ductrun.kit.choices import Severity, Standing
 from ductrun.kit.defaults import quantity
-from ductrun.kit.worksheet import Worksheet, text_of
+from ductrun.kit.wording import text_of
+from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.parts.choices import BendMade, ConduitType
 from ductrun.subjects.parts.route import PlacedRoute
 from ductrun.subjects.pulling.bend_radii import MADE
@@ -25,6 +27,8 @@ _BEND_RULES = {
     ConduitType.RMC: "bend_total_rmc",
     **{kind: "bend_total_pvc" for kind in ConduitType if kind.value.startswith("pvc_")},
 }
+
+_BRAKE_GIVEN = Backing("the brake limit given", Standing.CALLER)
 
 
 def report_direction(way: Direction, pulling: Pulling, sheet: Worksheet) -> None:
@@ -55,11 +59,11 @@ def _report_tension(way: Direction, pulling: Pulling, sheet: Worksheet) -> None:
         Severity.VIOLATION,
         "tension_exceeded",
         f"Section {section + 1}: the pull reaches {text_of(told)}{_at_low_friction(way, case)}; {text_of(most)} is "
-        f"allowed ({pulling.tension_rule}). Divide the run or pull from the other end.",
+        "allowed. Divide the run or pull from the other end.",
         pulling.tension_rule,
         told,
         most,
-        pointer=str(section),
+        member=str(section),
     )
 
 
@@ -78,7 +82,7 @@ def _report_pressure(way: Direction, pulling: Pulling, sheet: Worksheet) -> None
         pulling.pressure_rule,
         told,
         limit,
-        pointer=str(section),
+        member=str(section),
     )
 
 
@@ -103,9 +107,9 @@ def report_brake(way: Direction, pulling: Pulling, sheet: Worksheet, where: str 
             "brake_not_judged",
             f"{needs}. What its brake can hold is not known, and the pull is not judged: give the brake limit, or pull "
             "from the other end.",
-            "derived",
+            WORKED_OUT,
             most,
-            pointer="brake_limit",
+            member="brake_limit",
         )
         return
     told = sheet.tell.force(limit)
@@ -119,10 +123,10 @@ def report_brake(way: Direction, pulling: Pulling, sheet: Worksheet, where: str 
         Severity.VIOLATION if broken else Severity.CAUTION,
         "brake_exceeded" if broken else "brake_needed",
         f"{needs}: {text_of(told)} is allowed; {do}.",
-        "the brake limit given",
+        _BRAKE_GIVEN,
         most,
         told,
-        pointer="brake_limit",
+        member="brake_limit",
     )
 
 
@@ -136,9 +140,9 @@ def report_other_end(way: Direction, sheet: Worksheet) -> None:
         "other_end_not_judged",
         f"From the other end the reel must hold back with up to {text_of(most)}. What its brake can hold is not known, "
         "and that pull is not judged: give the brake limit.",
-        "derived",
+        WORKED_OUT,
         most,
-        pointer="brake_limit",
+        member="brake_limit",
     )
 
 
@@ -149,10 +153,10 @@ def _report_weak_brake(incoming: float, limit: float, sheet: Worksheet, where: s
         "brake_exceeded",
         f"{where}The cable enters with {text_of(told)}: the reel brake holds {text_of(most)} and no more. "
         "Take a stronger brake, or a lower incoming tension.",
-        "the brake limit given",
+        _BRAKE_GIVEN,
         told,
         most,
-        pointer="brake_limit",
+        member="brake_limit",
     )
 
 
@@ -171,7 +175,7 @@ def _report_overbraking(way: Direction, pulling: Pulling, sheet: Worksheet, wher
         "brake_no_more_than_needed",
         f"{where}Held back with {text_of(sheet.tell.force(braked.entering))} while friction is high, the pull would "
         f"reach {text_of(told)}; {text_of(most)} is allowed: brake only as much as keeps the cable taut.",
-        "derived",
+        WORKED_OUT,
         told,
         most,
     )
@@ -193,7 +197,7 @@ def report_bend_total(route: PlacedRoute, total: float) -> None:
         rule,
         told,
         sheet.tell.given(BEND_TOTAL_LIMIT.value),
-        pointer="",
+        member="",
     )
 
 
@@ -216,10 +220,10 @@ def report_burning_rope(route: PlacedRoute, length: float, within: Sequence[int]
                 "rope_may_cut_elbow",
                 f"Section {index + 1}: over a pull of {text_of(told)} the rope can burn through PVC elbows. Take steel "
                 "or fiberglass elbows, or a wide flat tape and lubricant ahead of the cable.",
-                BURN_LENGTH.source,
+                BURN_LENGTH.backing,
                 told,
                 sheet.tell.given(BURN_LENGTH.value),
-                pointer="",
+                member="",
             )
             return
 
@@ -230,10 +234,10 @@ def caution_rope(sheet: Worksheet, *, braked: bool) -> None:
         "rope_under_tension",
         "Nobody stands in line with a rope under tension; use rated gear, watch the tension, and stop if it rises "
         "unexpectedly. The limits of the cable's maker govern.",
-        "common practice, no source",
+        PRACTICE,
     )
     if braked:
-        sheet.caution("braked_cable", "Nobody stands below a cable that is held back.", "common practice, no source")
+        sheet.caution("braked_cable", "Nobody stands below a cable that is held back.", PRACTICE)
 
 
 def show_working(way: Direction, pulling: Pulling, sheet: Worksheet) -> None:

@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 from functools import cache
 
+from ductrun.kit.backing import backing_of
 from ductrun.kit.choices import Severity
-from ductrun.kit.defaults import Default, number, standing_of
+from ductrun.kit.defaults import Default, number
 from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.parts.cable_set import CableSet
 from ductrun.subjects.parts.choices import ConduitType
@@ -42,7 +43,7 @@ def _lowest(families: frozenset[str], jackets: frozenset[str]) -> Default[float]
         if families & set(row.families) and (not jackets or row.jacket == "any" or row.jacket.lower() in jackets)
     ]
     row = min(rows, key=lambda one: one.low)
-    return Default(row.low, f"the lowest published for this conduit, {standing_of(row)}", row.source)
+    return Default(row.low, backing_of(row).of("the lowest published for this conduit"))
 
 
 _EVERY_FAMILY = frozenset({"pvc", "hdpe", "rtrc", "steel"})
@@ -78,22 +79,21 @@ def report_friction(
             "friction_below_published",
             f"A coefficient of {lowest:g} is below every published one, {LOWEST_FRICTION.value:g} on rollers: "
             "take it only from a test of this cable, conduit and lubricant.",
-            LOWEST_FRICTION.source,
+            LOWEST_FRICTION.backing,
             lowest,
             LOWEST_FRICTION.value,
-            pointer="friction_coefficient",
+            member="friction_coefficient",
         )
     if coefficient == FRICTION.value and _rubs_on_pvc(route):  # another was chosen by somebody who knows the pull
-        sheet.cite(_DRY_PVC.source)
         sheet.find(
             Severity.NOTE,
             "dry_friction_is_higher",
             f"PVC jackets on PVC conduit are published up to {_DRY_PVC.high:g} without lubricant: the {coefficient:g} "
             "taken is that of a lubricated pull.",
-            standing_of(_DRY_PVC),
+            backing_of(_DRY_PVC),
             coefficient,
             _DRY_PVC.high,
-            pointer="friction_coefficient",
+            member="friction_coefficient",
         )
 
 

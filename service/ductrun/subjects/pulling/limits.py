@@ -6,8 +6,9 @@ from typing import NamedTuple
 
 from ductrun.engineering.pulling_limits import conductor_limit, counted_conductors
 from ductrun.engineering.rounding import over, under
-from ductrun.kit.choices import Severity
-from ductrun.kit.defaults import Default, choice, quantity, standing_of
+from ductrun.kit.backing import GIVEN, PRACTICE, Backing, backing_of
+from ductrun.kit.choices import Severity, Standing
+from ductrun.kit.defaults import Default, choice, quantity
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.parts.cable_mass import METAL_AREAS
 from ductrun.subjects.parts.cable_set import CableSet, HeldConductor, Line
@@ -37,45 +38,50 @@ _PASCALS = {  # of the units of the table
 }
 
 
+DEVICE_GIVEN, GRIP_GIVEN = GIVEN.of("pulling device"), GIVEN.of("basket grip")
+_DEVICE = DEVICE_LIMIT.backing.of("pulling device")
+_STRESS_GIVEN = Backing("the stress given", Standing.CALLER)
+
+
 class Allowed(NamedTuple):
-    """A limit [N], or [N/m] of sidewall pressure, and the words of the rule that decided."""
+    """A limit [N] and the rule that decided."""
 
     limit: float
-    rule: str
+    rule: Backing
 
 
-def _lowest_stresses() -> dict[tuple[str, str], tuple[float, str, str]]:
-    """Give for each metal and temper the lowest published stress [Pa], its words with the spread, and its source."""
-    grouped: dict[tuple[str, str], list[tuple[float, str, str]]] = {}
+def _lowest_stresses() -> dict[tuple[str, str], tuple[float, Backing]]:
+    """Give for each metal and temper the lowest published stress [Pa], and what backs it with the spread."""
+    grouped: dict[tuple[str, str], list[tuple[float, Backing]]] = {}
     for row in TABLES["conductor_stress_limits"]:
         if row.key:
             pascals = row.limit * _PASCALS[row.unit]
-            grouped.setdefault((row.material, row.key), []).append((pascals, standing_of(row), row.source))
+            grouped.setdefault((row.material, row.key), []).append((pascals, backing_of(row)))
     lowest = {}
     for key, rows in grouped.items():
-        pascals, words, source = min(rows)
+        pascals, backing = min(rows)
         most = max(rows)[0]
         spread = f"; published from {pascals / 1e6:.3g} to {most / 1e6:.3g} N/mm2" if most > pascals else ""
-        lowest[key] = (pascals, words + spread, source)
+        lowest[key] = (pascals, backing.noting(spread))
     return lowest
 
 
-def _lowest_pressures() -> dict[str, tuple[ForcePerLength, str, str]]:
-    """Give for each kind of cable the lowest published sidewall pressure, its words with the spread, its source."""
-    grouped: dict[str, list[tuple[float, ForcePerLength, str, str]]] = {}
+def _lowest_pressures() -> dict[str, tuple[ForcePerLength, Backing]]:
+    """Give for each kind of cable the lowest published sidewall pressure, and what backs it with the spread."""
+    grouped: dict[str, list[tuple[float, ForcePerLength, Backing]]] = {}
     for row in TABLES["sidewall_limits"]:
         limit = ForcePerLength.parse(row.limit, row.unit)
         for key in row.keys:
-            grouped.setdefault(key, []).append((limit.si, limit, standing_of(row), row.source))
+            grouped.setdefault(key, []).append((limit.si, limit, backing_of(row)))
     lowest = {}
     for key, rows in grouped.items():
-        least, limit, words, source = min(rows, key=lambda row: row[0])
+        least, limit, backing = min(rows, key=lambda row: row[0])
         most = max(row[0] for row in rows)
         spread = ""
         if over(most, least):
             pounds = [ForcePerLengthUnit.LBF_PER_FT.from_si(one) for one in (least, most)]
             spread = f"; published from {pounds[0]:,.0f} to {pounds[1]:,.0f} lbf/ft"
-        lowest[key] = (limit, words + spread, source)
+        lowest[key] = (limit, backing.noting(spread))
     return lowest
 
 
@@ -92,7 +98,7 @@ class Bearing(NamedTuple):
     material: ConductorMaterial
     area: float
     stress: float
-    rule: str
+    rule: Backing
 
     @property
     def each(self) -> float:
@@ -105,10 +111,9 @@ def gear_limits(
 ) -> list[Allowed]:
     """Give the tension [N] that device and, if the cable is held by its jacket, grip allow."""
     device_limit = sheet.settle("device_limit", device, DEVICE_LIMIT)
-    words = DEVICE_LIMIT.source if device is None else "the limit given"
-    limits = [Allowed(device_limit.si, f"pulling device, {words}")]
+    limits = [Allowed(device_limit.si, _DEVICE if device is None else DEVICE_GIVEN)]
     if grip is not None:  # whatever the attachment: a limit that is given is never passed over
-        return [*limits, Allowed(grip.si, "basket grip, the limit given")]
+        return [*limits, Allowed(grip.si, GRIP_GIVEN)]
     if attachment is Attachment.BASKET_GRIP:
         limits += [_grip_limit(line, sheet) for line in cables.lines]
     return limits
@@ -117,7 +122,7 @@ def gear_limits(
 def _grip_limit(line: Line, sheet: Worksheet) -> Allowed:
     row = _GRIPS[line.sheet.settle("sheath", line.given.sheath, SHEATH)]
     sheet.cite(row.source)
-    return Allowed(Force.parse(row.limit, row.unit).si, f"basket grip, {standing_of(row)}")
+    return Allowed(Force.parse(row.limit, row.unit).si, backing_of(row).of("basket grip"))
 
 
 def conductors_limit(cables: CableSet, counting: ConductorCounting | None, sheet: Worksheet) -> Allowed | None:
@@ -135,8 +140,8 @@ def conductors_limit(cables: CableSet, counting: ConductorCounting | None, sheet
                 "tension_not_judged",
                 "The conductors of a cable are not known: its tension is held against the pulling gear alone, and not "
                 "judged. Give the conductor, or the allowable tension of the cable's maker.",
-                "common practice, no source",
-                pointer="material" if line.is_wire else "conductor",
+                PRACTICE,
+                member="material" if line.is_wire else "conductor",
             )
             unknown = True
             continue
@@ -157,7 +162,8 @@ def conductors_limit(cables: CableSet, counting: ConductorCounting | None, sheet
             f"{pounds:.6g} lbf/cmil x {counted:g} of {count} x {circular_mils:.6g} cmil",
             sheet.tell.force(limit),
         )
-    return Allowed(limit, f"{counted:g} of {count} {strongest.material} conductors, {strongest.rule}{words}")
+    what = f"{counted:g} of {count} {strongest.material} conductors"
+    return Allowed(limit, strongest.rule.of(what).noting(words))
 
 
 def _counted(bearings: list[Bearing]) -> tuple[Bearing, int, str]:
@@ -184,10 +190,10 @@ def _bearing(line: Line, conductor: HeldConductor, sheet: Worksheet) -> Bearing:
 
 def _stress_of(
     conductor: HeldConductor, tempers: dict[ConductorMaterial, Default[ConductorTemper]], sheet: Worksheet
-) -> tuple[float, str]:
-    """Give the pull per metal area [N/m2] and the words of its source."""
+) -> tuple[float, Backing]:
+    """Give the pull per metal area [N/m2] and what backs it."""
     if conductor.allowable_stress is not None:
-        return conductor.allowable_stress.si, "the stress given"
+        return conductor.allowable_stress.si, _STRESS_GIVEN
     material = conductor.material
     temper = conductor.sheet.settle("temper", conductor.temper, tempers[material])
     found = _STRESSES.get((material, temper))
@@ -202,9 +208,8 @@ def _stress_of(
                 allowed,
             )
         )
-    pascals, words, source = found
-    sheet.cite(source)
-    return pascals, words
+    sheet.cite(found[1].source_id)
+    return found
 
 
 def metal_area(conductor: HeldConductor) -> float:
@@ -225,15 +230,13 @@ def metal_area(conductor: HeldConductor) -> float:
     return METAL_AREAS[size]
 
 
-def sidewall_limit(cables: CableSet, given: ForcePerLength | None, sheet: Worksheet) -> tuple[ForcePerLength, str]:
-    """Give the sidewall pressure that the weakest of the cables allows, as printed or given, and the words of its
-    source.
-    """
+def sidewall_limit(cables: CableSet, given: ForcePerLength | None, sheet: Worksheet) -> tuple[ForcePerLength, Backing]:
+    """Give the sidewall pressure that the weakest of the cables allows, as printed or given, and what backs it."""
     if given is not None:
-        return given, "the limit given"
+        return given, GIVEN
     limits = []
     for line in cables.lines:
-        limit, words, source = _SIDEWALLS[line.sheet.settle("cable_type", line.given.cable_type, CABLE_TYPE)]
-        sheet.cite(source)
-        limits.append((limit, words))
+        found = _SIDEWALLS[line.sheet.settle("cable_type", line.given.cable_type, CABLE_TYPE)]
+        sheet.cite(found[1].source_id)
+        limits.append(found)
     return min(limits, key=lambda one: one[0].si)

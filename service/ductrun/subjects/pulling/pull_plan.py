@@ -10,11 +10,13 @@ from pydantic import Field
 from ductrun.engineering import pull_search
 from ductrun.engineering import pulling as engineering
 from ductrun.engineering.rounding import over, under
+from ductrun.kit.backing import WORKED_OUT
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import choice
 from ductrun.kit.forms import Omissible
 from ductrun.kit.operation import Operation
-from ductrun.kit.worksheet import Worksheet, in_percent, text_of
+from ductrun.kit.wording import in_percent, text_of
+from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.pulling.assessment import PlanAssessment, PlannedSpan
 from ductrun.subjects.pulling.choices import BoxPlacing, PullDirection
 from ductrun.subjects.pulling.cuts import BoxPositions, Cut, check_positions
@@ -40,7 +42,12 @@ class PullPlanRequest(PullInputs):
 def assess(request: PullPlanRequest, sheet: Worksheet) -> PlanAssessment:
     """Find the fewest pulls, and with that number those whose worst use of the limits is lowest."""
     pulling = settle_request(request, sheet)
-    positions = request.box_positions
+    plan = _planned_pulls(request.box_positions, pulling, sheet)
+    sheet.judge(plan.possible)
+    return plan
+
+
+def _planned_pulls(positions: BoxPositions | None, pulling: Pulling, sheet: Worksheet) -> PlanAssessment:
     if positions is None:
         sheet.settle("box_positions", None, BOX_POSITIONS)
     route, braking = pulling.route_at(pulling.coefficient), pulling.braking_at(pulling.coefficient)
@@ -76,10 +83,10 @@ def _note_fewer(every: Sequence[pull_search.Span], chain: Sequence[pull_search.S
         "fewer_pulls_with_more_known",
         f"{len(every)} {'pull' if len(every) == 1 else 'pulls'} may do instead of {len(chain)}: give "
         f"{'what the reel brake can hold' if brake else 'the bends that were left out'}.",
-        "derived",
+        WORKED_OUT,
         float(len(every)),
         float(len(chain)),
-        pointer="brake_limit" if brake else "sections",
+        member="brake_limit" if brake else "sections",
     )
 
 
@@ -93,8 +100,8 @@ def _note_turning_points(spans: Sequence[pull_search.Span], cut: Cut, pulling: P
                 "pull_point_turns",
                 f"The pull point at {text_of(sheet.tell.distance(cut.places[span.start]))}, between sections {joint} "
                 f"and {joint + 1}, stands where a bend was left out: its box must take the turn.",
-                "derived",
-                pointer=str(joint),
+                WORKED_OUT,
+                member=str(joint),
             )
 
 
@@ -169,7 +176,7 @@ def _report_impossible(
         f"No plan keeps the limits: the stretch from {text_of(told_start)} to {text_of(told_end)}, with the {what}, "
         f"{share}. {do}",
         pulling.tension_rule,
-        pointer=str(index),
+        member=str(index),
     )
     return index
 

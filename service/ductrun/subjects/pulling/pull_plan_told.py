@@ -38,10 +38,6 @@ class PullPlanResult(Struct, frozen=True, gc=False):
     pulls: Annotated[list[PlannedPull], Meta(description="The pulls in the order of the route; none if impossible.")]
     pull_count: Annotated[int, Meta(description="Pulls of the plan.")]
     box_count: Annotated[int, Meta(description="Pull points between them.")]
-    possible: Annotated[
-        bool | UnsetType,
-        Meta(description="Whether a plan keeps all limits; absent where something that decides was not judged."),
-    ] = UNSET
     worst_utilization_percent: Annotated[
         float | UnsetType,
         Meta(
@@ -60,7 +56,6 @@ def tell(plan: PlanAssessment, telling: Telling) -> PullPlanResult:
         pulls=pulls,
         pull_count=len(pulls),
         box_count=max(0, len(pulls) - 1),
-        possible=UNSET if plan.possible is None else plan.possible,
         worst_utilization_percent=max(pull.utilization_percent for pull in pulls) if pulls else UNSET,
         forbidding_section=UNSET if plan.forbidding_section is None else plan.forbidding_section,
     )

@@ -6,11 +6,13 @@ from pydantic import Field
 
 from ductrun.engineering import pulling as engineering
 from ductrun.engineering.rounding import under
+from ductrun.kit.backing import WORKED_OUT
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import number
 from ductrun.kit.forms import Interval, Omissible
 from ductrun.kit.operation import Operation
-from ductrun.kit.worksheet import Worksheet, text_of
+from ductrun.kit.wording import text_of
+from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.pulling.assessment import PullAssessment
 from ductrun.subjects.pulling.cable_order import CableOrder, cables_to_order
 from ductrun.subjects.pulling.choices import PullDirection
@@ -63,6 +65,7 @@ def assess(request: PullTensionRequest, sheet: Worksheet) -> PullAssessment:
     pulling = settle_request(request, sheet)
     forward, backward, total = carry(pulling)
     within, within_backward = verdict_of(forward.use, pulling), verdict_of(backward.use, pulling)
+    sheet.judge(within)
     length = engineering.developed_length(pulling.sections)
     report_bend_total(pulling.route, total)
     report_direction(forward, pulling, sheet)
@@ -149,7 +152,7 @@ def _better_end(
         return PullDirection.FORWARD, f"Pull as given: {shares}."
     ends, other = sheet.tell.force(forward.pulling.case.final), sheet.tell.force(backward.pulling.case.final)
     reason = f"Pull from the other end: {shares}; the pull ends at {text_of(other)} instead of {text_of(ends)}."
-    sheet.find(Severity.NOTE, "pull_from_the_other_end", reason, "derived", other, ends)
+    sheet.find(Severity.NOTE, "pull_from_the_other_end", reason, WORKED_OUT, other, ends)
     return PullDirection.REVERSED, reason
 
 

@@ -55,10 +55,6 @@ class PullTensionResult(Struct, frozen=True, gc=False):
     better_reason: Annotated[str, Meta(description="Why that end, in a sentence.")]
     bend_total: Annotated[answers.Angle, Meta(description="All bends of the route together.")]
     lubricant_volume: Annotated[answers.Volume, Meta(description="Pulling lubricant for the run.")]
-    within_limits: Annotated[
-        bool | UnsetType,
-        Meta(description="Whether cable, bends and brake keep their limits; absent where that was not judged."),
-    ] = UNSET
     allowable_tension: Annotated[
         answers.Force | UnsetType,
         Meta(description="What conductors, grip and gear allow; absent where the conductors are not known."),
@@ -115,7 +111,6 @@ def tell(found: PullAssessment, telling: Telling) -> PullTensionResult:
         better_reason=found.better_reason,
         bend_total=telling.angle(found.bend_total),
         lubricant_volume=telling.liquid_volume(found.lubricant_volume),
-        within_limits=UNSET if found.within is None else found.within,
         allowable_tension=_allowable(pulling, telling),
         brake_tension=told_brake(forward.pulling, telling),
         braking_case=told_braking_case(forward, pulling, telling),

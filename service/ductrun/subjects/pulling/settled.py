@@ -8,6 +8,7 @@ from typing import NamedTuple
 from ductrun.engineering.cable_sets import Lie, jam_ratio
 from ductrun.engineering.pull_search import Limits, Load
 from ductrun.engineering.pulling import Section, friction_of_feed
+from ductrun.kit.backing import Backing
 from ductrun.subjects.parts.cable_set import CableSet
 from ductrun.subjects.parts.jam import in_jam_band
 from ductrun.subjects.parts.route import PlacedRoute
@@ -45,11 +46,11 @@ class Pulling(NamedTuple):
     feed_length: float | None
     load: Load
     limits: Limits
-    tension_rule: str
+    tension_rule: Backing
     tension_judged: bool
     given_tension: Force | None
     pressure_limit: ForcePerLength
-    pressure_rule: str
+    pressure_rule: Backing
     lost_bends: list[int]
     forbidden_bend: int | None
     radii_judged: bool

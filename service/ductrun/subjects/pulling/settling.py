@@ -7,6 +7,7 @@ import math
 from ductrun.engineering.cable_sets import Lie
 from ductrun.engineering.pull_search import Limits, Load
 from ductrun.engineering.pulling import friction_of_feed, steepest
+from ductrun.kit.backing import GIVEN
 from ductrun.kit.defaults import choice, quantity
 from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.parts.cable_set import CableSet, lie_in, settle_arrangement, settle_cables
@@ -14,7 +15,14 @@ from ductrun.subjects.parts.route import GradeBreak, PlacedRoute, grade_breaks, 
 from ductrun.subjects.pulling.bend_radii import check_radii
 from ductrun.subjects.pulling.choices import Attachment, WeightCorrectionUse
 from ductrun.subjects.pulling.friction import FRICTION, lowest_published, report_friction
-from ductrun.subjects.pulling.limits import Allowed, conductors_limit, gear_limits, sidewall_limit
+from ductrun.subjects.pulling.limits import (
+    DEVICE_GIVEN,
+    GRIP_GIVEN,
+    Allowed,
+    conductors_limit,
+    gear_limits,
+    sidewall_limit,
+)
 from ductrun.subjects.pulling.practice import PullInputs, PullPractice
 from ductrun.subjects.pulling.settled import Contact, Pulling
 from ductrun.subjects.pulling.vertical_supports import check_vertical_supports
@@ -149,10 +157,10 @@ def _feed_length(practice: PullPractice, sheet: Worksheet) -> float | None:
 def _allowed(practice: PullPractice, cables: CableSet, sheet: Worksheet) -> tuple[Allowed, bool]:
     """Give the tension that is allowed, and whether it was judged: the gear alone does not judge a cable."""
     if practice.allowable_tension is not None:
-        limits = [Allowed(practice.allowable_tension.si, "the limit given")]
-        for name, gear in (("pulling device", practice.device_limit), ("basket grip", practice.grip_limit)):
+        limits = [Allowed(practice.allowable_tension.si, GIVEN)]
+        for backing, gear in ((DEVICE_GIVEN, practice.device_limit), (GRIP_GIVEN, practice.grip_limit)):
             if gear is not None:  # of what is given nothing is passed over
-                limits.append(Allowed(gear.si, f"{name}, the limit given"))
+                limits.append(Allowed(gear.si, backing))
         return min(limits), True
     attachment = sheet.settle("attachment", practice.attachment, ATTACHMENT)
     limits = gear_limits(cables, attachment, practice.device_limit, practice.grip_limit, sheet)

@@ -7,6 +7,7 @@ from typing import Annotated
 from msgspec import UNSET, Meta, Struct, UnsetType
 
 from ductrun.kit import answers
+from ductrun.kit.choices import Verdict
 from ductrun.kit.telling import Telling
 from ductrun.subjects.pulling.studies import Largest, Point, UseAtFriction
 
@@ -20,10 +21,8 @@ class FrictionCase(Struct, frozen=True, gc=False):
     utilization_percent: Annotated[float, Meta(description="The largest share of the limits that is used.")]
     reversed_tension: Annotated[answers.Force, Meta(description="Tension at the pulling end from the other end.")]
     reversed_utilization_percent: Annotated[float, Meta(description="The same from the other end.")]
-    within_limits: Annotated[
-        bool | UnsetType, Meta(description="Whether it keeps its limits; absent where that was not judged.")
-    ] = UNSET
-    reversed_within_limits: Annotated[bool | UnsetType, Meta(description="The same from the other end.")] = UNSET
+    verdict: Annotated[Verdict, Meta(description="Whether it keeps its limits, or was not judged.")]
+    reversed_verdict: Annotated[Verdict, Meta(description="The same from the other end.")]
     brake_tension: Annotated[
         answers.Force | UnsetType, Meta(description="Force with which the reel must hold back, if it must.")
     ] = UNSET
@@ -70,8 +69,8 @@ def told_friction_cases(cases: list[UseAtFriction] | None, telling: Telling) -> 
             utilization_percent=case.forward.share * 100,
             reversed_tension=force(case.backward.pulling.final),
             reversed_utilization_percent=case.backward.share * 100,
-            within_limits=UNSET if case.within is None else case.within,
-            reversed_within_limits=UNSET if case.within_backward is None else case.within_backward,
+            verdict=Verdict.of(case.within),
+            reversed_verdict=Verdict.of(case.within_backward),
             brake_tension=UNSET if case.brake is None else force(case.brake),
             reversed_brake_tension=UNSET if case.brake_backward is None else force(case.brake_backward),
         )

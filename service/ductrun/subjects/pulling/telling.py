@@ -7,6 +7,7 @@ from typing import Annotated
 from msgspec import UNSET, Meta, Struct, UnsetType
 
 from ductrun.kit import answers
+from ductrun.kit.choices import Verdict
 from ductrun.kit.telling import Telling
 from ductrun.subjects.pulling.direction import Carried, Direction
 from ductrun.subjects.pulling.settled import Pulling
@@ -44,14 +45,12 @@ class ReversedPull(Struct, frozen=True, gc=False):
 
     tension: Annotated[answers.Force, Meta(description="Tension at the pulling end.")]
     highest_tension: Annotated[answers.Force, Meta(description="Highest tension anywhere along the pull.")]
+    verdict: Annotated[Verdict, Meta(description="Whether it keeps its limits, or was not judged.")]
     utilization_percent: Annotated[float, Meta(description="The largest share of the limits that is used.")]
     sections: Annotated[
         list[SectionTension],
         Meta(description="The sections in the order of this pull: the route from its last section to its first."),
     ]
-    within_limits: Annotated[
-        bool | UnsetType, Meta(description="Whether it keeps its limits; absent where that was not judged.")
-    ] = UNSET
     brake_tension: Annotated[
         answers.Force | UnsetType, Meta(description="Force with which the reel must hold back, if it must.")
     ] = UNSET
@@ -86,7 +85,7 @@ def told_reversed(way: Direction, within: bool | None, pulling: Pulling, telling
         highest_tension=telling.force(way.pulling.case.highest),
         utilization_percent=way.use.share * 100,
         sections=told_sections(way.pulling, telling),
-        within_limits=UNSET if within is None else within,
+        verdict=Verdict.of(within),
         brake_tension=told_brake(way.pulling, telling),
         braking_case=told_braking_case(way, pulling, telling),
         sidewall_pressure=told_pressure(way.pulling, telling),

@@ -6,7 +6,7 @@ from ductrun.engineering.pulling import steep_rises
 from ductrun.engineering.rounding import over
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import quantity
-from ductrun.kit.worksheet import text_of
+from ductrun.kit.wording import text_of
 from ductrun.subjects.parts.cable_set import CableSet, Line
 from ductrun.subjects.parts.choices import ConductorSize
 from ductrun.subjects.parts.route import PlacedRoute
@@ -46,7 +46,7 @@ def check_vertical_supports(route: PlacedRoute, cables: CableSet) -> None:
                 sheet.rule("vertical_support"),
                 told,
                 most,
-                pointer=str(first),
+                member=str(first),
             )
         elif unknown and over(rise, _LEAST.si):
             unknown[0].sheet.find(
@@ -57,7 +57,7 @@ def check_vertical_supports(route: PlacedRoute, cables: CableSet) -> None:
                 sheet.rule("vertical_support"),
                 told,
                 sheet.tell.given(_LEAST),
-                pointer="",
+                member="",
             )
 
 

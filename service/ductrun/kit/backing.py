@@ -1,0 +1,52 @@
+"""What backs a figure or a rule: its source in words and by id, and with what right it is given."""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+from ductrun.kit.choices import Standing
+from ductrun.tables import TABLES
+from ductrun.tables.rows import Row
+
+_CITATIONS: dict[str, str] = {source.id: source.citation for source in TABLES["sources"]}
+_STANDINGS = {"derived": Standing.DERIVED, "common practice, no source": Standing.PRACTICE}
+
+
+class Backing(NamedTuple):
+    """Where a figure or a rule comes from; `source_id` is None for what the caller gave and what is worked out."""
+
+    citation: str
+    standing: Standing
+    source_id: str | None = None
+
+    def of(self, what: str) -> Backing:
+        """Say first what it is the backing of."""
+        return self._replace(citation=f"{what}, {self.citation}")
+
+    def noting(self, words: str) -> Backing:
+        """Add words behind, such as the spread of what is published."""
+        return self._replace(citation=self.citation + words)
+
+    def beside(self, other: Backing) -> Backing:
+        """Name a second source beside the first, whose standing counts."""
+        return self._replace(citation=f"{self.citation}; {other.citation}")
+
+
+PRACTICE = Backing("common practice, no source", Standing.PRACTICE, "trade-practice")
+WORKED_OUT = Backing("derived", Standing.DERIVED)
+GIVEN = Backing("the limit given", Standing.CALLER)
+
+
+def published(source_id: str) -> Backing:
+    """Give what a source of the table says; an unknown id is a KeyError at import, not at a request."""
+    return Backing(_CITATIONS[source_id], Standing.PUBLISHED, source_id)
+
+
+def backing_of(row: Row) -> Backing:
+    """Say where a row's figure comes from: its citation if it was read, else that nothing backs it."""
+    if row.standing.startswith("read"):
+        words, standing = _CITATIONS[row.source], Standing.PUBLISHED
+    else:
+        standing = _STANDINGS.get(row.standing, Standing.MEMORY)
+        words = row.standing if standing is Standing.PRACTICE else f"{row.standing}: {_CITATIONS[row.source]}"
+    return Backing(f"{words} ({row.note})" if row.note else words, standing, row.source)
