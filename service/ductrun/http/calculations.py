@@ -52,15 +52,15 @@ def answer_to(operation: Operation[Any, Any, Any]) -> Callable[[bytes, Chosen], 
             raise _refusal(assumptions)
         written: bytes = _encode(
             Answer(
-                result,
-                book.findings,
-                book.cautions,
-                assumptions,
-                Basis(__version__, TABLES.hash, f"NFPA 70-{book.edition}", tuple(book.sources)),
-                NOTICE,
-                UNSET if verdict is None else verdict,
-                UNSET if book.working is None else book.working,
-                completed(json.decode(body), book) if chosen.complete_request else UNSET,
+                verdict=UNSET if verdict is None else verdict,
+                result=result,
+                findings=book.findings,
+                cautions=book.cautions,
+                assumptions=assumptions,
+                basis=Basis(__version__, TABLES.hash, f"NFPA 70-{book.edition}", tuple(book.sources)),
+                notice=NOTICE,
+                working=UNSET if book.working is None else book.working,
+                request=completed(json.decode(body), book) if chosen.complete_request else UNSET,
             )
         )
         # a number that is not finite would be written as null, and an answer holds no other null

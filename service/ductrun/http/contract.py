@@ -20,6 +20,7 @@ from ductrun.http.health import Alive, Ready
 from ductrun.http.problems import MEDIA_TYPE, Problem
 from ductrun.http.stream import StreamItemAnswer, StreamSummary
 from ductrun.kit.answers import Assumption, Basis, Caution, Finding, Step
+from ductrun.kit.choices import Verdict
 from ductrun.kit.telling import UnitSystem
 from ductrun.subjects import OPERATIONS, Operation
 from ductrun.subjects.reference_tables import PICKERS, REFERENCE_TABLES, Picker, ReferenceTable
@@ -59,6 +60,7 @@ def _answer_of(operation: Operation[Any, Any, Any]) -> type[msgspec.Struct]:
             ("assumptions", list[Assumption]),
             ("basis", Basis),
             ("notice", str),
+            ("verdict", Verdict | msgspec.UnsetType, msgspec.UNSET),
             ("working", list[Step] | msgspec.UnsetType, msgspec.UNSET),
         ],
         namespace={"__doc__": f"The answer of {operation.name} with everything that defends it."},

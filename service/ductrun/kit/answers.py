@@ -72,16 +72,16 @@ class Basis(Struct, frozen=True, gc=False):
     source_ids: tuple[str, ...]
 
 
-class Answer(Struct, frozen=True, gc=False):
+class Answer(Struct, frozen=True, gc=False, kw_only=True):
     """The envelope of every calculation; it has a verdict where something was held against a limit."""
 
+    verdict: Verdict | UnsetType = UNSET
     result: Any
     findings: list[Finding]
     cautions: list[Caution]
     assumptions: list[Assumption]
     basis: Basis
     notice: str
-    verdict: Verdict | UnsetType = UNSET
     working: list[Step] | UnsetType = UNSET
     request: Any | UnsetType = UNSET
 

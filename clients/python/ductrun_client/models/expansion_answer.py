@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, Any, TypeVar
 from attrs import define as _attrs_define
 from attrs import field as _attrs_field
 
+from ..models.verdict import Verdict
 from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
@@ -34,6 +35,8 @@ class ExpansionAnswer:
         result (ExpansionResult): How far the runs move and what takes it up; runs held by the ground have no movement
             to show.
         request (ExpansionRequest | Unset): Straight runs between securely mounted items, and the temperatures they see.
+        verdict (Verdict | Unset): What an answer, or a part of it, says of the limits: kept, broken, or not judged for
+            want of something.
         working (list[Step] | Unset):
     """
 
@@ -44,6 +47,7 @@ class ExpansionAnswer:
     notice: str
     result: ExpansionResult
     request: ExpansionRequest | Unset = UNSET
+    verdict: Verdict | Unset = UNSET
     working: list[Step] | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
@@ -73,6 +77,10 @@ class ExpansionAnswer:
         if not isinstance(self.request, Unset):
             request = self.request.to_dict()
 
+        verdict: str | Unset = UNSET
+        if not isinstance(self.verdict, Unset):
+            verdict = self.verdict.value
+
         working: list[dict[str, Any]] | Unset = UNSET
         if not isinstance(self.working, Unset):
             working = []
@@ -94,6 +102,8 @@ class ExpansionAnswer:
         )
         if request is not UNSET:
             field_dict["request"] = request
+        if verdict is not UNSET:
+            field_dict["verdict"] = verdict
         if working is not UNSET:
             field_dict["working"] = working
 
@@ -144,6 +154,13 @@ class ExpansionAnswer:
         else:
             request = ExpansionRequest.from_dict(_request)
 
+        _verdict = d.pop("verdict", UNSET)
+        verdict: Verdict | Unset
+        if isinstance(_verdict, Unset):
+            verdict = UNSET
+        else:
+            verdict = Verdict(_verdict)
+
         _working = d.pop("working", UNSET)
         working: list[Step] | Unset = UNSET
         if _working is not UNSET:
@@ -161,6 +178,7 @@ class ExpansionAnswer:
             notice=notice,
             result=result,
             request=request,
+            verdict=verdict,
             working=working,
         )
 

@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, Any, TypeVar
 from attrs import define as _attrs_define
 from attrs import field as _attrs_field
 
+from ..models.verdict import Verdict
 from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
@@ -34,6 +35,8 @@ class PullTensionAnswer:
         result (PullTensionResult): The pull from the first section to the last, and from the other end.
         request (PullTensionRequest | Unset): Cables, conduit, and the route in the order of the pull; and what to find
             beside the tension.
+        verdict (Verdict | Unset): What an answer, or a part of it, says of the limits: kept, broken, or not judged for
+            want of something.
         working (list[Step] | Unset):
     """
 
@@ -44,6 +47,7 @@ class PullTensionAnswer:
     notice: str
     result: PullTensionResult
     request: PullTensionRequest | Unset = UNSET
+    verdict: Verdict | Unset = UNSET
     working: list[Step] | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
@@ -73,6 +77,10 @@ class PullTensionAnswer:
         if not isinstance(self.request, Unset):
             request = self.request.to_dict()
 
+        verdict: str | Unset = UNSET
+        if not isinstance(self.verdict, Unset):
+            verdict = self.verdict.value
+
         working: list[dict[str, Any]] | Unset = UNSET
         if not isinstance(self.working, Unset):
             working = []
@@ -94,6 +102,8 @@ class PullTensionAnswer:
         )
         if request is not UNSET:
             field_dict["request"] = request
+        if verdict is not UNSET:
+            field_dict["verdict"] = verdict
         if working is not UNSET:
             field_dict["working"] = working
 
@@ -144,6 +154,13 @@ class PullTensionAnswer:
         else:
             request = PullTensionRequest.from_dict(_request)
 
+        _verdict = d.pop("verdict", UNSET)
+        verdict: Verdict | Unset
+        if isinstance(_verdict, Unset):
+            verdict = UNSET
+        else:
+            verdict = Verdict(_verdict)
+
         _working = d.pop("working", UNSET)
         working: list[Step] | Unset = UNSET
         if _working is not UNSET:
@@ -161,6 +178,7 @@ class PullTensionAnswer:
             notice=notice,
             result=result,
             request=request,
+            verdict=verdict,
             working=working,
         )
 

@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, Any, TypeVar
 from attrs import define as _attrs_define
 from attrs import field as _attrs_field
 
+from ..models.verdict import Verdict
 from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
@@ -33,6 +34,8 @@ class SupportsAnswer:
         notice (str):
         result (SupportsResult): How far apart, how many and where.
         request (SupportsRequest | Unset): A straight run above ground.
+        verdict (Verdict | Unset): What an answer, or a part of it, says of the limits: kept, broken, or not judged for
+            want of something.
         working (list[Step] | Unset):
     """
 
@@ -43,6 +46,7 @@ class SupportsAnswer:
     notice: str
     result: SupportsResult
     request: SupportsRequest | Unset = UNSET
+    verdict: Verdict | Unset = UNSET
     working: list[Step] | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
@@ -72,6 +76,10 @@ class SupportsAnswer:
         if not isinstance(self.request, Unset):
             request = self.request.to_dict()
 
+        verdict: str | Unset = UNSET
+        if not isinstance(self.verdict, Unset):
+            verdict = self.verdict.value
+
         working: list[dict[str, Any]] | Unset = UNSET
         if not isinstance(self.working, Unset):
             working = []
@@ -93,6 +101,8 @@ class SupportsAnswer:
         )
         if request is not UNSET:
             field_dict["request"] = request
+        if verdict is not UNSET:
+            field_dict["verdict"] = verdict
         if working is not UNSET:
             field_dict["working"] = working
 
@@ -143,6 +153,13 @@ class SupportsAnswer:
         else:
             request = SupportsRequest.from_dict(_request)
 
+        _verdict = d.pop("verdict", UNSET)
+        verdict: Verdict | Unset
+        if isinstance(_verdict, Unset):
+            verdict = UNSET
+        else:
+            verdict = Verdict(_verdict)
+
         _working = d.pop("working", UNSET)
         working: list[Step] | Unset = UNSET
         if _working is not UNSET:
@@ -160,6 +177,7 @@ class SupportsAnswer:
             notice=notice,
             result=result,
             request=request,
+            verdict=verdict,
             working=working,
         )
 
