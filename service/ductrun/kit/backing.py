@@ -21,15 +21,15 @@ class Backing(NamedTuple):
 
     def of(self, what: str) -> Backing:
         """Say first what it is the backing of."""
-        return self._replace(citation=f"{what}, {self.citation}")
+        return Backing(f"{what}, {self.citation}", self.standing, self.source_id)
 
     def noting(self, words: str) -> Backing:
         """Add words behind, such as the spread of what is published."""
-        return self._replace(citation=self.citation + words)
+        return Backing(self.citation + words, self.standing, self.source_id)
 
     def beside(self, other: Backing) -> Backing:
         """Name a second source beside the first, whose standing counts."""
-        return self._replace(citation=f"{self.citation}; {other.citation}")
+        return Backing(f"{self.citation}; {other.citation}", self.standing, self.source_id)
 
 
 PRACTICE = Backing("common practice, no source", Standing.PRACTICE, "trade-practice")

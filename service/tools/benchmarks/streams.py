@@ -51,8 +51,17 @@ def limit_of(name: str, count: int = 800) -> Callable[[], float]:
     for request in requests:
         sheet = Worksheet(US, working=False)
         result = operation.tell(operation.assess(request, sheet), sheet.tell)
-        basis = Basis("", TABLES.hash, "", tuple(sheet.book.sources))
-        made.append(Answer(result, sheet.book.findings, sheet.book.cautions, sheet.assumptions, basis, NOTICE))
+        made.append(
+            Answer(
+                verdict=sheet.book.verdict or msgspec.UNSET,
+                result=result,
+                findings=sheet.book.findings,
+                cautions=sheet.book.cautions,
+                assumptions=sheet.assumptions,
+                basis=Basis("", TABLES.hash, "", tuple(sheet.book.sources)),
+                notice=NOTICE,
+            )
+        )
     encode = msgspec.json.Encoder().encode
 
     def limit() -> float:
