@@ -96,7 +96,8 @@ def _inches(low: float, high: float) -> Between:
     return between(Length, low, high, "in")
 
 
-RunLength = Annotated[Length, _feet(0.01, 100_000)]
+RUN_LENGTH = _feet(0.01, 100_000)
+RunLength = Annotated[Length, RUN_LENGTH]
 BendRadius = Annotated[Length, _inches(0.5, 120_000)]
 Diameter = Annotated[Length, _inches(0.01, 60)]
 Clearance = Annotated[Length, _inches(0, 240)]
@@ -139,6 +140,7 @@ BatchVolume = Annotated[Volume, between(Volume, 0.001, 100, "yd3")]
 BagMass = Annotated[Mass, between(Mass, 1, 5_000, "lb")]
 ConcreteDensity = Annotated[Density, between(Density, 50, 300, "lb/ft3")]
 
-FrictionCoefficient = Annotated[float, Field(ge=0.01, le=2)]
+FRICTION_BOUNDS = (0.01, 2.0)
+FrictionCoefficient = Annotated[float, Field(ge=FRICTION_BOUNDS[0], le=FRICTION_BOUNDS[1])]
 Percent = Annotated[float, Field(ge=0, le=100)]
 Count = Annotated[int, Field(ge=1, le=100_000)]

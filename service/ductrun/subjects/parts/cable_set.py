@@ -61,7 +61,7 @@ class Line(NamedTuple):
     sheet: Worksheet
 
 
-class Bore(NamedTuple):
+class BorePlace(NamedTuple):
     """A conduit the cables lie in: the `sheet` at its place, and the section it is of, if it is not that of all."""
 
     sheet: Worksheet
@@ -184,7 +184,7 @@ def lie_in(
     arrangement: Arrangement | None,
     factor: float | None,
     sheet: Worksheet,
-    where: Bore,
+    where: BorePlace,
 ) -> engineering.Lie:
     """Settle how the cables lie in a bore [m], that of `where`; refuses cables that do not pass."""
     diameters = cables.diameters
@@ -222,7 +222,7 @@ def lie_in(
     return lie
 
 
-def _too_large(cables: CableSet, bore: float, where: Bore) -> Fault:
+def _too_large(cables: CableSet, bore: float, where: BorePlace) -> Fault:
     """Say that the set does not pass, and how large its largest cable could be beside the others."""
     largest = max(cables.lines, key=lambda line: line.diameter)
     others = [

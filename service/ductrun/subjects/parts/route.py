@@ -15,7 +15,7 @@ from ductrun.kit.defaults import quantity
 from ductrun.kit.forms import BendAngle, BendRadius, Form, FrictionCoefficient, Omissible, RunGrade, RunLength
 from ductrun.kit.wording import text_of
 from ductrun.kit.worksheet import Fault, Gathering, UnanswerableError, Worksheet
-from ductrun.subjects.parts.cable_set import Bore
+from ductrun.subjects.parts.cable_set import BorePlace
 from ductrun.subjects.parts.choices import BendMade
 from ductrun.subjects.parts.conduit import Conduit, ListedConduit, MeasuredConduit, inside_diameter
 from ductrun.units import Angle, Grade
@@ -100,11 +100,11 @@ class PlacedRoute(NamedTuple):
         """Give the sheet of one section, for what is said of it."""
         return self.sheet.within(str(section))
 
-    def conduit_at(self, section: int) -> Bore:
+    def conduit_at(self, section: int) -> BorePlace:
         """Give the place of the conduit of one section."""
         if self.given[section].conduit is None:
-            return Bore(self.conduit_sheet, None)
-        return Bore(self.sheet.within(f"{section}/conduit"), section)
+            return BorePlace(self.conduit_sheet, None)
+        return BorePlace(self.sheet.within(f"{section}/conduit"), section)
 
 
 def place_route(

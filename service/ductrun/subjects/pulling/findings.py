@@ -253,12 +253,11 @@ def show_working(way: Direction, pulling: Pulling, sheet: Worksheet) -> None:
             formula = "least entry tension that leaves no point of the cable slack, backwards from the low points"
             sheet.show(name, formula, f"from section {len(case.sections)} to 1", tell.force(case.brake))
     for index, (section, step) in enumerate(zip(way.pulling.sections, way.pulling.pulled, strict=True), start=1):
-        _show_section(index, section, step, pulling, sheet)
+        _show_section(index, section, step, pulling)
 
 
-def _show_section(
-    index: int, section: engineering.Section, step: engineering.SectionPull, pulling: Pulling, sheet: Worksheet
-) -> None:
+def _show_section(index: int, section: engineering.Section, step: engineering.SectionPull, pulling: Pulling) -> None:
+    sheet = pulling.route.at(index - 1)
     tell, weight = sheet.tell, pulling.cables.weight
     entering, leaving, highest, pressed = step
     start = f"T1 = {entering:.6g} N, w = {weight:.6g} N/m, K = {section.friction:.6g}"

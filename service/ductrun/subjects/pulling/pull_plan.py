@@ -40,16 +40,21 @@ class PullPlanRequest(PullInputs):
 
 
 def assess(request: PullPlanRequest, sheet: Worksheet) -> PlanAssessment:
-    """Find the fewest pulls, and with that number those whose worst use of the limits is lowest."""
+    """Plan the pulls of a request."""
     pulling = settle_request(request, sheet)
-    plan = _planned_pulls(request.box_positions, pulling, sheet)
-    sheet.judge(plan.possible)
-    return plan
-
-
-def _planned_pulls(positions: BoxPositions | None, pulling: Pulling, sheet: Worksheet) -> PlanAssessment:
-    if positions is None:
+    if request.box_positions is None:
         sheet.settle("box_positions", None, BOX_POSITIONS)
+    return plan(request.box_positions, pulling, sheet)
+
+
+def plan(positions: BoxPositions | None, pulling: Pulling, sheet: Worksheet) -> PlanAssessment:
+    """Find the fewest pulls, and with that number those whose worst use of the limits is lowest."""
+    found = _plan(positions, pulling, sheet)
+    sheet.judge(found.possible)
+    return found
+
+
+def _plan(positions: BoxPositions | None, pulling: Pulling, sheet: Worksheet) -> PlanAssessment:
     route, braking = pulling.route_at(pulling.coefficient), pulling.braking_at(pulling.coefficient)
     cut = Cut(route, positions)
     check_positions(cut, positions, sheet.within("box_positions"))

@@ -9,7 +9,7 @@ from ductrun.engineering.rounding import under
 from ductrun.kit.backing import WORKED_OUT
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import number
-from ductrun.kit.forms import Interval, Omissible
+from ductrun.kit.forms import Form, Interval, Omissible
 from ductrun.kit.operation import Operation
 from ductrun.kit.wording import text_of
 from ductrun.kit.worksheet import Worksheet
@@ -31,8 +31,8 @@ from ductrun.subjects.pulling.settled import Pulling
 from ductrun.subjects.pulling.settling import settle_request
 from ductrun.subjects.pulling.studies import (
     FrictionRange,
+    find_largest,
     friction_cases,
-    largest_complying,
     profile,
 )
 from ductrun.units import LengthUnit, VolumeUnit
@@ -41,8 +41,8 @@ _LUBRICANT = number("pulling.lubricant_per_length")  # US gallons for each foot 
 _FILM = _LUBRICANT.value * VolumeUnit.GAL_US.scale / (LengthUnit.FT.scale * LengthUnit.INCH.scale)
 
 
-class PullTensionRequest(PullInputs):
-    """Cables, conduit, and the route in the order of the pull; and what to find beside the tension."""
+class Studying(Form):
+    """What to find of a pull beside its tension."""
 
     friction_range: Omissible[FrictionRange] = Field(
         default=None, description="Gives the pull at a low and a high friction as well."
@@ -60,9 +60,17 @@ class PullTensionRequest(PullInputs):
     cable_order: Omissible[CableOrder] = Field(default=None, description="Gives the cable to order as well.")
 
 
+class PullTensionRequest(PullInputs, Studying):
+    """Cables, conduit, and the route in the order of the pull; and what to find beside the tension."""
+
+
 def assess(request: PullTensionRequest, sheet: Worksheet) -> PullAssessment:
+    """Pull the cables of a request through its route."""
+    return pull(request, settle_request(request, sheet), sheet)
+
+
+def pull(given: Studying, pulling: Pulling, sheet: Worksheet) -> PullAssessment:
     """Carry the tension through the route in both directions and hold it against the limits."""
-    pulling = settle_request(request, sheet)
     forward, backward, total = carry(pulling)
     within, within_backward = verdict_of(forward.use, pulling), verdict_of(backward.use, pulling)
     sheet.judge(within)
@@ -76,7 +84,7 @@ def assess(request: PullTensionRequest, sheet: Worksheet) -> PullAssessment:
     if sheet.working is not None:
         show_working(forward, pulling, sheet)
     sheet.cite("lubricant-technical-talk-17")
-    cases, spacing, order = request.friction_range, request.profile_spacing, request.cable_order
+    cases, spacing, order = given.friction_range, given.profile_spacing, given.cable_order
     return PullAssessment(
         pulling=pulling,
         forward=forward,
@@ -88,8 +96,12 @@ def assess(request: PullTensionRequest, sheet: Worksheet) -> PullAssessment:
         bend_total=total,
         lubricant_volume=_lubricant(pulling, length),
         friction_cases=None if cases is None else friction_cases(cases, pulling, sheet.within("friction_range")),
-        largest=largest_complying(pulling) if request.find_largest else None,
-        profile=None if spacing is None else profile(pulling, forward.pulling.case.entering, spacing.si, sheet),
+        largest=find_largest(pulling) if given.find_largest else None,
+        profile=(
+            None
+            if spacing is None
+            else profile(pulling, forward.pulling.case.entering, spacing.si, sheet.within("profile_spacing"))
+        ),
         cables_to_order=(
             None if order is None else cables_to_order(order, pulling.cables, length, sheet.within("cable_order"))
         ),

@@ -10,14 +10,12 @@ from ductrun.engineering import pull_search
 from ductrun.engineering import pulling as engineering
 from ductrun.engineering.pull_search import Use
 from ductrun.engineering.rounding import over, round_up
-from ductrun.kit.forms import Form, FrictionCoefficient
+from ductrun.kit.forms import FRICTION_BOUNDS, RUN_LENGTH, Form, FrictionCoefficient
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.pulling.direction import BEYOND_ANY_ROPE, verdict_of
 from ductrun.subjects.pulling.settled import Pulling
 
 MOST_POINTS = 2_000
-_FRICTION_BOUNDS = (0.01, 2.0)  # those of the request
-_LONGEST = 100_000 * 0.3048  # m, as of a section
 _SHORTEST = 1e-6  # m: a shorter one is none
 
 
@@ -97,7 +95,7 @@ def _friction_case(coefficient: float, pulling: Pulling, sheet: Worksheet) -> Us
     )
 
 
-def largest_complying(pulling: Pulling) -> Largest:
+def find_largest(pulling: Pulling) -> Largest:
     """Find the largest friction, incoming tension and last straight with which the pull as given complies.
 
     Nothing complies where the route breaks a rule at any of them, or where the tension is not judged.
@@ -125,7 +123,7 @@ def _largest_friction(pulling: Pulling) -> float | None:
             return False
         return max(case.highest / pulling.limits.tension, case.pressure / pulling.limits.pressure) <= 1 + 1e-12
 
-    largest = pull_search.largest_complying(without_brake, *_FRICTION_BOUNDS)
+    largest = pull_search.largest_complying(without_brake, *FRICTION_BOUNDS)
     return largest if largest is not None and _use_at(pulling, largest).complies else None
 
 
@@ -162,8 +160,8 @@ def _largest_last_straight(pulling: Pulling) -> float | None:
         assert ways[0] is not None  # noqa: S101  (the pulling route is always there)
         return pull_search.use_of(ways[0], ways[1], pulling.load, pulling.limits)
 
-    largest = pull_search.largest_complying(lambda length: use_with(length).complies, 0.0, _LONGEST)
-    return largest if largest is not None and _SHORTEST < largest < _LONGEST else None
+    largest = pull_search.largest_complying(lambda length: use_with(length).complies, 0.0, RUN_LENGTH.high.si)
+    return largest if largest is not None and _SHORTEST < largest < RUN_LENGTH.high.si else None
 
 
 def _ending(way: list[engineering.Section], length: float, friction: float) -> list[engineering.Section]:
@@ -186,13 +184,16 @@ def _part(section: engineering.Section, share: float) -> engineering.Section:
 
 
 def profile(pulling: Pulling, entering: float, spacing: float, sheet: Worksheet) -> list[Point]:
-    """Give the tension along the run from `entering` [N], at joints and at points at most `spacing` [m] apart."""
+    """Give the tension along the run from `entering` [N], at joints and at points at most `spacing` [m] apart.
+
+    The sheet is at the place of the spacing.
+    """
     counts = [max(1, round_up(section.developed_length / spacing)) for section in pulling.sections]
     if sum(counts) >= MOST_POINTS:
         wider = sheet.tell.distance(2 * engineering.developed_length(pulling.sections) / MOST_POINTS)
         raise UnanswerableError(
             sheet.fault(
-                "profile_spacing",
+                "",
                 "too_many_points",
                 f"That makes {sum(counts) + 1} points; {MOST_POINTS} are the most. Take them farther apart.",
                 {"minimum": {"value": wider.value, "unit": wider.unit}},
