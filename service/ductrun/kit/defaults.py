@@ -39,9 +39,27 @@ class Default(Generic[T]):
         return replace(self, backing=self.backing.noting(f"; {words}"))
 
     @property
+    def stated(self) -> dict[str, Any]:
+        """State the default in the schema of the member it stands in for, with what backs it."""
+        citation, standing, source_id = self.backing
+        return {
+            "x-default": {
+                "value": self.given,
+                "citation": citation,
+                "standing": str(standing),
+                **({} if source_id is None else {"source_id": source_id}),
+            }
+        }
+
+    @property
     def given(self) -> Any:
         """What a request would hold in the place of the default."""
         return _plain(self.value) if self.written is None else self.written
+
+
+def by_rule(words: str) -> dict[str, Any]:
+    """State in the schema of a member what is taken in its place where that hangs on other members."""
+    return {"x-default": {"rule": words}}
 
 
 def _plain(value: Any) -> Any:

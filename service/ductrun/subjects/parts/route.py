@@ -11,7 +11,7 @@ from typing_extensions import TypeAliasType
 from ductrun.engineering import pulling as engineering
 from ductrun.engineering.rounding import over
 from ductrun.kit.choices import Severity
-from ductrun.kit.defaults import quantity
+from ductrun.kit.defaults import by_rule, choice, quantity
 from ductrun.kit.forms import BendAngle, BendRadius, Form, FrictionCoefficient, Omissible, RunGrade, RunLength
 from ductrun.kit.wording import text_of
 from ductrun.kit.worksheet import Fault, Gathering, UnanswerableError, Worksheet
@@ -20,9 +20,12 @@ from ductrun.subjects.parts.choices import BendMade
 from ductrun.subjects.parts.conduit import Conduit, ListedConduit, MeasuredConduit, inside_diameter
 from ductrun.units import Angle, Grade
 
+MADE = choice("pulling.bend_made", BendMade)
 LEVEL = quantity("pulling.grade", Grade)
 JOINT_DEFLECTION = quantity("pulling.joint_deflection", Angle)
 GRADE_BREAK_LIMIT = quantity("pulling.grade_break_limit", Angle)
+
+GRADE_BEFORE = by_rule("the grade with which the section before it ends; level at the start")
 
 
 class _AnySection(Form):
@@ -44,6 +47,7 @@ class StraightSection(_AnySection):
         description="Slope; positive climbs in the direction of the pull. Left out, that with which the last straight "
         "or vertical bend ends.",
         examples=[{"value": 0, "unit": "deg"}],
+        json_schema_extra=GRADE_BEFORE,
     )
 
 
@@ -54,7 +58,10 @@ class HorizontalBendSection(_AnySection):
     radius: BendRadius = Field(description="Radius to the centre line.", examples=[{"value": 3, "unit": "ft"}])
     angle: BendAngle = Field(description="Change of direction.", examples=[{"value": 90, "unit": "deg"}])
     made: Omissible[BendMade] = Field(
-        default=None, description="Whether it is bought or bent on site.", examples=["factory_elbow"]
+        default=None,
+        description="Whether it is bought or bent on site.",
+        examples=["factory_elbow"],
+        json_schema_extra=MADE.stated,
     )
 
 
@@ -68,12 +75,16 @@ class VerticalBendSection(_AnySection):
         description="Slope where the cable enters; positive climbs. Left out, that with which the last straight "
         "or vertical bend ends.",
         examples=[{"value": 0, "unit": "deg"}],
+        json_schema_extra=GRADE_BEFORE,
     )
     exit_grade: RunGrade = Field(
         description="Slope where the cable leaves; positive climbs.", examples=[{"value": 90, "unit": "deg"}]
     )
     made: Omissible[BendMade] = Field(
-        default=None, description="Whether it is bought or bent on site.", examples=["factory_elbow"]
+        default=None,
+        description="Whether it is bought or bent on site.",
+        examples=["factory_elbow"],
+        json_schema_extra=MADE.stated,
     )
 
 

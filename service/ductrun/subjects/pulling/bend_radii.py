@@ -10,17 +10,16 @@ from ductrun.engineering.rounding import under
 from ductrun.kit import answers
 from ductrun.kit.backing import PRACTICE, Backing, published
 from ductrun.kit.choices import Severity, Standing
-from ductrun.kit.defaults import Default, choice
+from ductrun.kit.defaults import Default
 from ductrun.kit.wording import text_of
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.parts.cable_set import CableSet, Line
 from ductrun.subjects.parts.choices import BendMade, CableShielding, CableType, ConduitType
 from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit
-from ductrun.subjects.parts.route import PlacedRoute
+from ductrun.subjects.parts.route import MADE, PlacedRoute
 from ductrun.tables import TABLES
 from ductrun.units import Length
 
-MADE = choice("pulling.bend_made", BendMade)
 _CABLE_RADII = published("nfpa70-305-5")
 _BY_TYPE = _CABLE_RADII.of("by the cable type")._replace(standing=Standing.DERIVED)
 _STRICTER = _CABLE_RADII.of("the stricter, for no cable type is given")._replace(standing=Standing.DERIVED)

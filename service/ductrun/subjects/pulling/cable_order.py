@@ -33,16 +33,23 @@ class CableOrder(Form):
         default=None,
         description="Cable beyond the conduit at each end, for grip, pull-through and termination.",
         examples=[{"value": 10, "unit": "ft"}],
+        json_schema_extra=TAIL.stated,
     )
     racking: Omissible[CableTail] = Field(
         default=None,
         description="Cable around the walls of a manhole or vault, at each end.",
         examples=[{"value": 12, "unit": "ft"}],
+        json_schema_extra=RACKING.stated,
     )
     splice: Omissible[CableTail] = Field(
-        default=None, description="Cable cut away at a splice, at each end.", examples=[{"value": 3, "unit": "ft"}]
+        default=None,
+        description="Cable cut away at a splice, at each end.",
+        examples=[{"value": 3, "unit": "ft"}],
+        json_schema_extra=SPLICE.stated,
     )
-    waste_percent: Omissible[Percent] = Field(default=None, description="Waste added to the length.", examples=[2])
+    waste_percent: Omissible[Percent] = Field(
+        default=None, description="Waste added to the length.", examples=[2], json_schema_extra=WASTE.stated
+    )
     reel_length: Omissible[ReelLength] = Field(
         default=None, description="Cable on one reel.", examples=[{"value": 1000, "unit": "ft"}]
     )

@@ -12,8 +12,7 @@ from ductrun.kit.defaults import quantity
 from ductrun.kit.wording import text_of
 from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.parts.choices import BendMade, ConduitType
-from ductrun.subjects.parts.route import PlacedRoute
-from ductrun.subjects.pulling.bend_radii import MADE
+from ductrun.subjects.parts.route import MADE, PlacedRoute
 from ductrun.subjects.pulling.direction import Carried, Direction
 from ductrun.subjects.pulling.friction import family_of
 from ductrun.subjects.pulling.settled import Pulling

@@ -13,9 +13,9 @@ from ductrun.subjects.parts.cable_set import CableSet
 from ductrun.subjects.parts.choices import ConduitType
 from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit
 from ductrun.subjects.parts.route import PlacedRoute
+from ductrun.subjects.pulling.practice import FRICTION
 from ductrun.tables import TABLES
 
-FRICTION = number("pulling.friction_coefficient")
 LOWEST_FRICTION = number("pulling.lowest_friction")
 _DRY_PVC = max(
     (row for row in TABLES["friction_coefficients"] if row.jacket == "PVC" and "pvc" in row.families),

@@ -8,12 +8,13 @@ from ductrun.engineering.pulling_limits import conductor_limit, counted_conducto
 from ductrun.engineering.rounding import over, under
 from ductrun.kit.backing import GIVEN, PRACTICE, Backing, backing_of
 from ductrun.kit.choices import Severity, Standing
-from ductrun.kit.defaults import Default, choice, quantity
+from ductrun.kit.defaults import Default, choice
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.parts.cable_mass import METAL_AREAS
 from ductrun.subjects.parts.cable_set import CableSet, HeldConductor, Line
 from ductrun.subjects.parts.choices import CableSheath, CableType, ConductorMaterial, ConductorSize, ConductorTemper
 from ductrun.subjects.pulling.choices import Attachment, ConductorCounting
+from ductrun.subjects.pulling.practice import COUNTING, DEVICE_LIMIT
 from ductrun.tables import TABLES
 from ductrun.units import (
     ConductorAreaUnit,
@@ -23,8 +24,6 @@ from ductrun.units import (
     ForceUnit,
 )
 
-DEVICE_LIMIT = quantity("pulling.device_limit", Force)
-COUNTING = choice("pulling.conductor_counting", ConductorCounting)
 SHEATH = choice("pulling.sheath", CableSheath)
 CABLE_TYPE = choice("pulling.cable_type", CableType)
 TEMPER = {

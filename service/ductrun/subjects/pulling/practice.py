@@ -7,12 +7,22 @@ from typing import Annotated
 from pydantic import Field
 
 from ductrun.kit.choices import CodeEdition
+from ductrun.kit.defaults import by_rule, choice, number, quantity
 from ductrun.kit.forms import Form, FrictionCoefficient, Offset, Omissible, SidewallLimit, Tension, TensionLimit
+from ductrun.kit.worksheet import CODE_EDITION
 from ductrun.subjects.parts.cables import CableLines
 from ductrun.subjects.parts.choices import CableArrangement
 from ductrun.subjects.parts.conduit import Conduit
 from ductrun.subjects.parts.route import Route
 from ductrun.subjects.pulling.choices import Attachment, ConductorCounting, WeightCorrectionUse
+from ductrun.units import Force, Length
+
+FRICTION = number("pulling.friction_coefficient")
+WEIGHT_CORRECTION_IN = choice("pulling.weight_correction_in", WeightCorrectionUse)
+FEED_LENGTH = quantity("pulling.feed_length", Length)
+ATTACHMENT = choice("pulling.attachment", Attachment)
+COUNTING = choice("pulling.conductor_counting", ConductorCounting)
+DEVICE_LIMIT = quantity("pulling.device_limit", Force)
 
 
 class PullPractice(Form):
@@ -22,25 +32,32 @@ class PullPractice(Form):
         default=None,
         description="How the cables lie, where it is sure; else each check takes the worst way they may lie.",
         examples=["triplexed"],
+        json_schema_extra=by_rule("worst_case, where the cables may lie in several ways; else the one way there is"),
     )
     weight_correction_factor: Omissible[Annotated[float, Field(ge=1, le=10)]] = Field(
         default=None,
         description="Factor on friction for cables side by side, in place of the one of their arrangement.",
         examples=[1.4],
+        json_schema_extra=by_rule("that of the arrangement; for many cables a figure of practice"),
     )
     friction_coefficient: Omissible[FrictionCoefficient] = Field(
-        default=None, description="Coefficient of friction of one cable against the conduit.", examples=[0.35]
+        default=None,
+        description="Coefficient of friction of one cable against the conduit.",
+        examples=[0.35],
+        json_schema_extra=FRICTION.stated,
     )
     braking_friction_coefficient: Omissible[FrictionCoefficient] = Field(
         default=None,
         description="Low coefficient of friction, at which a cable runs away downhill most: the reel brake reckons "
         "with it.",
         examples=[0.15],
+        json_schema_extra=by_rule("the lowest published for the conduits and jackets, where the route may run away"),
     )
     weight_correction_in: Omissible[WeightCorrectionUse] = Field(
         default=None,
         description="Where the weight correction factor multiplies friction.",
         examples=["straights_and_bends"],
+        json_schema_extra=WEIGHT_CORRECTION_IN.stated,
     )
     incoming_tension: Omissible[Tension] = Field(
         default=None,
@@ -51,6 +68,7 @@ class PullPractice(Form):
         default=None,
         description="Cable between reel and conduit whose friction is the incoming tension, where that is not given.",
         examples=[{"value": 20, "unit": "m"}],
+        json_schema_extra=FEED_LENGTH.stated,
     )
     brake_limit: Omissible[TensionLimit] = Field(
         default=None,
@@ -58,13 +76,22 @@ class PullPractice(Form):
         examples=[{"value": 2000, "unit": "lbf"}],
     )
     attachment: Omissible[Attachment] = Field(
-        default=None, description="How the rope holds the cable.", examples=["pulling_eye"]
+        default=None,
+        description="How the rope holds the cable.",
+        examples=["pulling_eye"],
+        json_schema_extra=ATTACHMENT.stated,
     )
     conductor_counting: Omissible[ConductorCounting] = Field(
-        default=None, description="How many of several conductors share the pull.", examples=["two_of_three"]
+        default=None,
+        description="How many of several conductors share the pull.",
+        examples=["two_of_three"],
+        json_schema_extra=COUNTING.stated,
     )
     device_limit: Omissible[TensionLimit] = Field(
-        default=None, description="Rating of the pulling device.", examples=[{"value": 6000, "unit": "lbf"}]
+        default=None,
+        description="Rating of the pulling device.",
+        examples=[{"value": 6000, "unit": "lbf"}],
+        json_schema_extra=DEVICE_LIMIT.stated,
     )
     grip_limit: Omissible[TensionLimit] = Field(
         default=None, description="Limit of the basket grip.", examples=[{"value": 1000, "unit": "lbf"}]
@@ -89,5 +116,8 @@ class PullInputs(PullPractice):
     cables: CableLines = Field(description="The cables pulled together, one line for each kind.")
     sections: Route = Field(description="The route, in the order of the pull, every bend and elbow included.")
     code_edition: Omissible[CodeEdition] = Field(
-        default=None, description="Edition of NFPA 70 to follow.", examples=["2023"]
+        default=None,
+        description="Edition of NFPA 70 to follow.",
+        examples=["2023"],
+        json_schema_extra=CODE_EDITION.stated,
     )

@@ -35,7 +35,9 @@ class PullPlanRequest(PullInputs):
     """Cables, conduit, the whole route, and where pull points may stand."""
 
     box_positions: Omissible[BoxPositions] = Field(
-        default=None, description="Where pull boxes, handholes or manholes may stand."
+        default=None,
+        description="Where pull boxes, handholes or manholes may stand.",
+        json_schema_extra=BOX_POSITIONS.stated,
     )
 
 

@@ -8,13 +8,13 @@ from ductrun.engineering.cable_sets import Lie
 from ductrun.engineering.pull_search import Limits, Load
 from ductrun.engineering.pulling import friction_of_feed, steepest
 from ductrun.kit.backing import GIVEN
-from ductrun.kit.defaults import choice, quantity
+from ductrun.kit.defaults import quantity
 from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.parts.cable_set import CableSet, lie_in, settle_arrangement, settle_cables
 from ductrun.subjects.parts.route import GradeBreak, PlacedRoute, grade_breaks, place_route, report_breaks, unjudged
 from ductrun.subjects.pulling.bend_radii import check_radii
-from ductrun.subjects.pulling.choices import Attachment, WeightCorrectionUse
-from ductrun.subjects.pulling.friction import FRICTION, lowest_published, report_friction
+from ductrun.subjects.pulling.choices import WeightCorrectionUse
+from ductrun.subjects.pulling.friction import lowest_published, report_friction
 from ductrun.subjects.pulling.limits import (
     DEVICE_GIVEN,
     GRIP_GIVEN,
@@ -23,14 +23,18 @@ from ductrun.subjects.pulling.limits import (
     gear_limits,
     sidewall_limit,
 )
-from ductrun.subjects.pulling.practice import PullInputs, PullPractice
+from ductrun.subjects.pulling.practice import (
+    ATTACHMENT,
+    FEED_LENGTH,
+    FRICTION,
+    WEIGHT_CORRECTION_IN,
+    PullInputs,
+    PullPractice,
+)
 from ductrun.subjects.pulling.settled import Contact, Pulling
 from ductrun.subjects.pulling.vertical_supports import check_vertical_supports
-from ductrun.units import Angle, Length
+from ductrun.units import Angle
 
-FEED_LENGTH = quantity("pulling.feed_length", Length)
-ATTACHMENT = choice("pulling.attachment", Attachment)
-WEIGHT_CORRECTION_IN = choice("pulling.weight_correction_in", WeightCorrectionUse)
 BEND_TOTAL_LIMIT = quantity("pulling.bend_total_limit", Angle)
 
 
