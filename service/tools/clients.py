@@ -8,11 +8,14 @@ from __future__ import annotations
 import filecmp
 import json
 import os
+import re
 import shutil
 import subprocess
 import sys
 import tempfile
+from collections.abc import Iterator
 from pathlib import Path
+from typing import Any
 
 REPOSITORY = Path(__file__).resolve().parents[2]
 CLIENT = REPOSITORY / "clients" / "python"
@@ -49,8 +52,42 @@ def generate(target: Path) -> None:
     done = subprocess.run(command, capture_output=True, text=True, env=environment, check=False)
     if done.returncode:
         sys.exit(f"the generator of the Python client failed or warned:\n{done.stdout}{done.stderr}")
+    unions = unions_of(document["components"]["schemas"])
+    (target / "ductrun_client" / "unions.py").write_text(unions, encoding="utf-8")
     for addition in (REPOSITORY / "clients" / "python_additions").glob("*.py"):
         shutil.copy(addition, target / "ductrun_client")
+
+
+def unions_of(schemas: dict[str, Any]) -> str:
+    """Write the unions of the contract by their names, which the generator spells out wherever they stand."""
+    told = [
+        '"""The unions of the contract by name, and the kinds of each by its tag."""\n',
+        "from typing import Final\n",
+        "from . import models\n",
+    ]
+    for name, schema in schemas.items():
+        if "oneOf" not in schema:
+            continue
+        variants = "\n    | ".join(f"models.{leaf}" for leaf in _leaves(schemas, name))
+        told.append(f"{name} = (\n    {variants}\n)")
+        tag, mapping = schema["discriminator"]["propertyName"], _names(schema)
+        if not any("oneOf" in schemas[variant] for variant in mapping.values()):
+            kinds = "".join(f'    "{value}": models.{variant},\n' for value, variant in mapping.items())
+            table = re.sub(r"(?<=[a-z])(?=[A-Z])", "_", f"{name}By{tag.title()}").upper()
+            told.append(f"{table}: Final[dict[str, type[{name}]]] = {{\n{kinds}}}")
+    return "\n".join(told) + "\n"
+
+
+def _names(schema: dict[str, Any]) -> dict[str, str]:
+    return {value: place.rsplit("/", 1)[1] for value, place in schema["discriminator"]["mapping"].items()}
+
+
+def _leaves(schemas: dict[str, Any], name: str) -> Iterator[str]:
+    if "oneOf" not in schemas[name]:
+        yield name
+        return
+    for variant in _names(schemas[name]).values():
+        yield from _leaves(schemas, variant)
 
 
 def differences(one: Path, other: Path) -> list[str]:

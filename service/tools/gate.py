@@ -69,10 +69,9 @@ class Comparison:
         for media_type, content in was.items():
             if media_type not in now:
                 yield f"{place}: {media_type} is gone"
-            else:
-                yield from self._schema(
-                    place, content.get("schema", {}), now[media_type].get("schema", {}), asked=asked
-                )
+                continue
+            for key in ("schema", "x-item-schema"):
+                yield from self._schema(place, content.get(key, {}), now[media_type].get(key, {}), asked=asked)
 
     def _schema(self, place: str, was: Node, now: Node, *, asked: bool) -> Iterator[str]:
         yield from _bounds(place, was, now, asked=asked)  # those beside a reference
@@ -114,7 +113,7 @@ class Comparison:
                 yield f"{place}: the kind {kind} is gone"
             else:
                 yield from self._schema(f"{place} {kind}", before[kind], after[kind], asked=asked)
-        if not asked:
+        if not asked and not now.get("x-extensible-enum"):
             yield from (f"{place}: may be of the kind {kind} now" for kind in after if kind not in before)
 
 

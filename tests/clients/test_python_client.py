@@ -10,10 +10,13 @@ from types import SimpleNamespace
 from typing import Any
 
 import pytest
+from ductrun.http.items import NAMED
 from ductrun.subjects import OPERATIONS
 from ductrun.units import UNIT_CODES
 from tools.clients import CLIENT, main
 from tools.live import serving
+
+from tests.asking import EXAMPLES, quantity
 
 pytestmark = pytest.mark.live
 
@@ -38,6 +41,7 @@ def library() -> Iterator[SimpleNamespace]:
             batch=importlib.import_module("ductrun_client.api.calculations.calculate_batch"),
             units=importlib.import_module("ductrun_client.api.tables.list_units"),
             ready=importlib.import_module("ductrun_client.api.health.check_ready"),
+            unions=importlib.import_module("ductrun_client.unions"),
             stream=importlib.import_module("ductrun_client.stream"),
             errors=importlib.import_module("ductrun_client.errors"),
         )
@@ -94,20 +98,24 @@ def test_a_request_is_written_in_types(client: Any, library: SimpleNamespace) ->
 
 def test_a_batch_comes_back_typed(client: Any, library: SimpleNamespace) -> None:
     models = library.models
+    kinds = library.unions.BATCH_ITEM_BY_OPERATION
     questions = [
-        models.BatchItem.from_dict({"id": operation.name, "operation": operation.name, "request": operation.example})
-        for operation in OPERATIONS
+        kinds[name].from_dict({"id": f"a {name}", "operation": name, "request": operation.example})
+        for name, operation in NAMED.items()
     ]
-    questions.append(models.BatchItem.from_dict({"id": "empty", "operation": "fill", "request": {}}))
+    wide = library.models.EncasementRequest.from_dict(EXAMPLES["encasement"] | {"trench_width": quantity(20, "in")})
+    questions.append(models.EncasementItem(id="wide", operation="encasement", request=wide))
     found = library.batch.sync(client=client, body=models.BatchRequest(items=questions))
+    assert (found.item_count, found.failed_count) == (len(questions), 1)
     assert [item.id for item in found.items] == [question.id for question in questions]
-    assert [item.status for item in found.items] == [200] * len(OPERATIONS) + [422]
-    assert found.items[-1].problem.errors[0].pointer == f"#/items/{len(OPERATIONS)}/request/conduit"
-    for operation, item in zip(OPERATIONS, found.items, strict=False):
-        answer = getattr(models, operation.result.__name__.removesuffix("Result") + "Answer")
+    *answers, problem = found.items
+    assert type(problem) is models.ItemProblem
+    assert (problem.status, problem.operation) == (422, models.OperationName.ENCASEMENT)
+    assert problem.problem.errors[0].pointer == f"#/items/{len(OPERATIONS)}/request/trench_width/value"
+    for (name, operation), item in zip(NAMED.items(), answers, strict=True):
+        assert type(item) is library.unions.ITEM_ANSWER_BY_OPERATION[name]
         request = getattr(models, operation.request.__name__).from_dict(operation.example)
-        alone = library.calls[operation.name].sync(client=client, body=request)
-        assert answer.from_dict(item.answer.to_dict()) == alone
+        assert item.answer == library.calls[operation.name].sync(client=client, body=request)
 
 
 def test_a_problem_comes_back_typed(client: Any, library: SimpleNamespace) -> None:
@@ -131,7 +139,7 @@ def test_tables_and_health_are_there_too(client: Any, library: SimpleNamespace) 
 def spacer_runs(library: SimpleNamespace, count: int) -> Iterator[Any]:
     for feet in range(1, count + 1):
         request = {"length": {"value": feet, "unit": "ft"}, "tiers": [3]}
-        yield library.models.BatchItem.from_dict({"id": str(feet), "operation": "spacers", "request": request})
+        yield library.models.SpacersItem.from_dict({"id": str(feet), "operation": "spacers", "request": request})
 
 
 def test_a_stream_many_times_larger_than_any_buffer_comes_back_typed_and_in_order(
@@ -142,8 +150,8 @@ def test_a_stream_many_times_larger_than_any_buffer_comes_back_typed_and_in_orde
         answered += 1
         assert (answer.line, answer.id, answer.status) == (answered, str(answered), 200)
     assert answered == 20_000
-    last = library.models.SpacersAnswer.from_dict(answer.answer.to_dict())
-    assert last.result.station_count == 4001
+    assert type(answer) is library.models.SpacersStreamAnswer
+    assert answer.answer.result.station_count == 4001
 
 
 def test_a_stream_is_sent_no_further_than_its_answers_are_read(client: Any, library: SimpleNamespace) -> None:
@@ -176,10 +184,11 @@ def test_a_stream_takes_the_query_and_an_event_loop(client: Any, library: Simple
         return [answer async for answer in asked]
 
     metric = asyncio.run(answers(units=models.UnitSystem.METRIC, working=True))
-    assert [answer.answer["result"]["actual_spacing"]["unit"] for answer in metric] == ["m"] * 3
-    assert all(answer.answer["working"] for answer in metric)
+    assert [answer.answer.result.actual_spacing.unit for answer in metric] == [models.LengthUnit.M] * 3
+    assert all(answer.answer.working for answer in metric)
     refused = asyncio.run(answers(assumptions=models.AssumptionPolicy.REFUSE))
-    assert {answer.problem.type_ for answer in refused} == {"/problems/assumptions_refused"}
+    assert {type(problem) for problem in refused} == {models.StreamProblem}
+    assert {problem.problem.type_ for problem in refused} == {"/problems/assumptions_refused"}
 
 
 def test_a_stream_that_is_refused_says_so(address: str, library: SimpleNamespace) -> None:
@@ -203,7 +212,9 @@ def test_a_body_that_fails_is_the_callers_own_error(client: Any, library: Simple
 
 @pytest.mark.parametrize("end", [b"", b"0\r\n\r\n"])
 def test_an_answer_without_its_summary_was_cut_off(end: bytes, library: SimpleNamespace) -> None:
-    line = b'{"line":1,"status":422,"id":"1"}\n'
+    basis = b'{"type":"basis","service_version":"1","tables_version":"t"}\n'
+    problem = b'{"type":"/problems/unanswerable","title":"t","status":422,"detail":"d","instance":"i"}'
+    line = basis + b'{"type":"problem","line":1,"id":"1","status":422,"problem":' + problem + b"}\n"
     head = b"HTTP/1.1 200 OK\r\nContent-Type: application/jsonl\r\nTransfer-Encoding: chunked\r\n\r\n"
 
     async def answer(reader: asyncio.StreamReader, writer: asyncio.StreamWriter) -> None:

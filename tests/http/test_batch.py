@@ -16,7 +16,7 @@ from ductrun.settings import Settings
 from ductrun.subjects import OPERATIONS
 
 from tests.asking import EXAMPLES, ask
-from tests.http.wire import JSON_TYPE, send
+from tests.http.wire import JSON_TYPE, reply, send
 
 
 def batch(items: Any, query: str = "", application: Any = None) -> Any:
@@ -28,7 +28,7 @@ def batch(items: Any, query: str = "", application: Any = None) -> Any:
 
 
 def item(name: str, identity: str = "a", **changes: Any) -> dict[str, Any]:
-    return {"id": identity, "operation": name, "request": EXAMPLES[name] | changes}
+    return {"id": identity, "operation": name.replace("-", "_"), "request": EXAMPLES[name] | changes}
 
 
 def test_every_operation_answers_in_a_batch_as_by_itself() -> None:
@@ -37,9 +37,24 @@ def test_every_operation_answers_in_a_batch_as_by_itself() -> None:
     assert found.status == 200
     assert found.headers["content-type"] == "application/json"
     assert [one["id"] for one in found.json["items"]] == [f"run {name}" for name in names]
+    assert (found.json["item_count"], found.json["failed_count"]) == (len(names), 0)
     for name, one in zip(names, found.json["items"], strict=True):
-        assert one["status"] == 200
+        assert (one["type"], one["operation"], one["status"]) == ("answer", name.replace("-", "_"), 200)
         assert one["answer"] == ask(name, EXAMPLES[name], "units=metric&working=true")
+
+
+def test_the_name_of_an_operation_has_no_hyphen() -> None:
+    [hyphened] = batch([item("pull-plan") | {"operation": "pull-plan"}]).json["items"]
+    assert hyphened["problem"]["errors"][0]["pointer"] == "#/items/0/operation"
+    assert "operation" not in hyphened
+
+
+def test_the_same_batch_gives_the_same_bytes() -> None:
+    body = json.dumps({"items": [item("pull-tension"), item("fill"), {"id": "b"}, item("trench")]}).encode()
+    headers = [*JSON_TYPE, ("x-request-id", "the-same")]
+    once, again = (reply("POST", "/v1/batch", body, headers) for _ in range(2))
+    assert once.body == again.body
+    assert (once.json["item_count"], once.json["failed_count"]) == (4, 1)
 
 
 def test_a_thousand_items_keep_their_order() -> None:
@@ -59,27 +74,33 @@ def test_a_fault_is_that_of_its_item_alone() -> None:
     assert found[1]["problem"]["type"] == "/problems/unanswerable"
     assert found[1]["problem"]["errors"][0]["pointer"] == "#/items/1/request/trench_width/value"
     assert found[2]["problem"]["errors"][0]["pointer"] == "#/items/2/request/conduit/trade_size"
+    assert [one["type"] for one in found] == ["answer", "problem", "problem", "answer"]
+    assert [one["operation"] for one in found] == ["cover", "encasement", "fill", "cover"]
     assert found[0]["answer"] == found[3]["answer"]
     refused = batch([item("cover"), {"id": "b", "operation": "fill", "request": {}}], "?assumptions=refuse")
     assert [one["status"] for one in refused.json["items"]] == [200, 422]
+    assert (refused.json["item_count"], refused.json["failed_count"]) == (2, 1)
 
 
 @pytest.mark.parametrize(
-    ("given", "identity", "pointer", "code"),
+    ("given", "told", "pointer", "code"),
     [
-        (7, None, "#/items/0", "model_type"),
-        ({"operation": "fill", "request": {}}, None, "#/items/0/id", "missing"),
-        ({"id": 5, "operation": "fill", "request": {}}, None, "#/items/0/id", "string_type"),
-        ({"id": "x" * 201, "operation": "fill", "request": {}}, None, "#/items/0/id", "string_too_long"),
-        ({"id": "b", "operation": "dig", "request": {}}, "b", "#/items/0/operation", "enum"),
-        ({"id": "b", "operation": "fill"}, "b", "#/items/0/request", "missing"),
-        ({"id": "b", "operation": "fill", "request": {}, "more": 1}, "b", "#/items/0/more", "extra_forbidden"),
-        ({"id": "b", "operation": "fill", "request": [1]}, "b", "#/items/0/request", "model_type"),
+        (7, "", "#/items/0", "model_type"),
+        ({"operation": "fill", "request": {}}, "operation", "#/items/0/id", "missing"),
+        ({"id": 5, "operation": "fill", "request": {}}, "operation", "#/items/0/id", "string_type"),
+        ({"id": "x" * 201, "operation": "fill", "request": {}}, "operation", "#/items/0/id", "string_too_long"),
+        ({"id": "b", "operation": 5, "request": {}}, "id", "#/items/0/operation", "enum"),
+        ({"id": "b", "operation": "dig", "request": {}}, "id", "#/items/0/operation", "enum"),
+        ({"id": "b", "operation": "fill"}, "id operation", "#/items/0/request", "missing"),
+        (item("fill", "b") | {"more": 1}, "id operation", "#/items/0/more", "extra_forbidden"),
+        ({"id": "b", "operation": "fill", "request": [1]}, "id operation", "#/items/0/request", "model_type"),
     ],
 )
-def test_an_item_without_form_is_told_what_is_wrong(given: Any, identity: str | None, pointer: str, code: str) -> None:
+def test_an_item_without_form_is_told_what_is_wrong(given: Any, told: str, pointer: str, code: str) -> None:
     [found] = batch([given]).json["items"]
-    assert (found["status"], found.get("id")) == (422, identity)
+    assert (found["type"], found["status"]) == ("problem", 422)
+    assert set(found) == {"type", "status", "problem", *told.split()}
+    assert (found.get("id", "b"), found.get("operation", "fill")) == ("b", "fill")
     assert (found["problem"]["errors"][0]["pointer"], found["problem"]["errors"][0]["code"]) == (pointer, code)
 
 

@@ -1,38 +1,41 @@
-"""JSON Lines in and out: answers flow while questions arrive, every line keeps its own fault, memory stays bounded."""
+"""JSON Lines in and out: every line keeps its place, its id and its own fault, however the bytes are cut."""
 
 from __future__ import annotations
 
-import asyncio
 import json
-from collections.abc import Callable, Iterable
+from collections.abc import Iterable
 from typing import Any
 
 import pytest
+from ductrun import __version__
 from ductrun.http.app import create_app
-from ductrun.http.exchange import Chosen
-from ductrun.http.gate import REQUEST_ID
-from ductrun.http.items import Items
-from ductrun.http.stream import MEDIA_TYPES, Lines, Stream
+from ductrun.http.stream import MEDIA_TYPES, Lines
 from ductrun.settings import Settings
 from ductrun.subjects import OPERATIONS
+from ductrun.tables import TABLES
 
 from tests.asking import EXAMPLES, ask
-from tests.http.wire import send
+from tests.http.wire import reply, send
 
+BASIS = {"type": "basis", "service_version": __version__, "tables_version": TABLES.hash}
 LINES_TYPE = [("content-type", "application/jsonl"), ("x-request-id", "stream")]
 
 
 def line(name: str, identity: str = "a", **changes: Any) -> bytes:
-    return json.dumps({"id": identity, "operation": name, "request": EXAMPLES[name] | changes}).encode() + b"\n"
+    operation = name.replace("-", "_")
+    return json.dumps({"id": identity, "operation": operation, "request": EXAMPLES[name] | changes}).encode() + b"\n"
 
 
 def stream(body: bytes | Iterable[bytes], query: str = "", application: Any = None) -> list[Any]:
+    """Give the lines of an answer without the first, which is the same in all."""
     more = {} if application is None else {"application": application}
     found = send("POST", f"/v1/batch/stream{query}", body, LINES_TYPE, **more)
     assert found is not None
     assert found.status == 200
     assert found.body.endswith(b"\n")
-    return [json.loads(text) for text in found.body.splitlines()]
+    basis, *lines = [json.loads(text) for text in found.body.splitlines()]
+    assert basis == BASIS
+    return lines
 
 
 def test_every_operation_answers_in_a_stream_as_by_itself() -> None:
@@ -41,10 +44,20 @@ def test_every_operation_answers_in_a_stream_as_by_itself() -> None:
     assert [one["id"] for one in found] == [f"run {name}" for name in names]
     assert [one["line"] for one in found] == list(range(1, len(names) + 1))
     for name, one in zip(names, found, strict=True):
-        assert one["status"] == 200
+        assert (one["type"], one["operation"], one["status"]) == ("answer", name.replace("-", "_"), 200)
         assert one["answer"] == ask(name, EXAMPLES[name], "units=metric&working=true")
-    assert (summary["items"], summary["failed"]) == (len(names), 0)
-    assert 0 < summary["seconds"] < 60
+    assert summary == summary_of(len(names), 0)
+
+
+def summary_of(item_count: int, failed_count: int) -> dict[str, Any]:
+    return {"type": "summary", "item_count": item_count, "failed_count": failed_count}
+
+
+def test_the_same_stream_gives_the_same_bytes() -> None:
+    body = line("pull-tension") + b"{\n" + line("fill", "b") + line("fill", conduit={})
+    once, again = (reply("POST", "/v1/batch/stream", body, LINES_TYPE) for _ in range(2))
+    assert once.body == again.body
+    assert once.body.count(b"\n") == 6
 
 
 @pytest.mark.parametrize("size", [1, 2, 7, 1000, 100_000])
@@ -60,41 +73,42 @@ def test_it_does_not_matter_how_the_bytes_are_cut(size: int) -> None:
     assert [one.get("line") for one in whole] == [1, 4, 5, 6, None]
     assert [one.get("status") for one in whole] == [200, 200, 400, 200, None]
     cut = stream([body[start : start + size] for start in range(0, len(body), size)])
-    assert cut[:-1] == whole[:-1]
-    assert (cut[-1]["items"], cut[-1]["failed"]) == (4, 1)
+    assert cut == whole
+    assert cut[-1] == summary_of(4, 1)
 
 
 @pytest.mark.parametrize("body", [b"", b"\n", b" \r\n\n\t"])
-def test_an_empty_stream_has_only_its_summary(body: bytes) -> None:
-    [summary] = stream(body)
-    assert (summary["items"], summary["failed"]) == (0, 0)
+def test_an_empty_stream_has_only_its_basis_and_summary(body: bytes) -> None:
+    assert stream(body) == [summary_of(0, 0)]
 
 
 @pytest.mark.parametrize(
-    ("given", "status", "kind", "identity"),
+    ("given", "status", "kind", "told"),
     [
-        (b"{", 400, "malformed_json", None),
-        (b'{"id":"a"} {"id":"b"}', 400, "malformed_json", None),
-        (b"\xff", 400, "invalid_utf8", None),
-        (b'\xef\xbb\xbf{"id":"a"}', 400, "invalid_utf8", None),
-        (b'{"id":"a","id":"b","operation":"fill","request":{}}', 400, "duplicate_member", None),
-        (b'{"id":"a","operation":"fill","request":{"nipple_length":NaN}}', 400, "non_finite_number", None),
-        (b'{"id":"a","operation":"fill","request":{"nipple_length":1e400}}', 400, "non_finite_number", "a"),
-        (b"[" * 300 + b"]" * 300, 400, "too_deep", None),
-        (b"7", 422, "invalid_request", None),
-        (b'{"id":"a","operation":"dig","request":{}}', 422, "invalid_request", "a"),
-        (b'{"id":"a","operation":"fill","request":{},"more":1}', 422, "invalid_request", "a"),
-        (b'{"operation":"fill","request":{}}', 422, "invalid_request", None),
+        (b"{", 400, "malformed_json", ""),
+        (b'{"id":"a"} {"id":"b"}', 400, "malformed_json", ""),
+        (b"\xff", 400, "invalid_utf8", ""),
+        (b'\xef\xbb\xbf{"id":"a"}', 400, "invalid_utf8", ""),
+        (b'{"id":"a","id":"b","operation":"fill","request":{}}', 400, "duplicate_member", ""),
+        (b'{"id":"a","operation":"fill","request":{"nipple_length":NaN}}', 400, "non_finite_number", ""),
+        (b'{"id":"a","operation":"fill","request":{"conduit":1e400}}', 400, "non_finite_number", "id operation"),
+        (b"[" * 300 + b"]" * 300, 400, "too_deep", ""),
+        (b"7", 422, "invalid_request", ""),
+        (b'{"id":"a","operation":"dig","request":{}}', 422, "invalid_request", "id"),
+        (b'{"id":"a","operation":"fill","request":{},"more":1}', 422, "invalid_request", "id operation"),
+        (b'{"operation":"fill","request":{}}', 422, "invalid_request", "operation"),
     ],
 )
-def test_a_fault_is_that_of_its_line_alone(given: bytes, status: int, kind: str, identity: str | None) -> None:
+def test_a_fault_is_that_of_its_line_alone(given: bytes, status: int, kind: str, told: str) -> None:
     before, fault, after, summary = stream(line("cover", "before") + given + b"\n" + line("cover", "after"))
     assert (before["status"], after["status"]) == (200, 200)
     assert before["answer"] == after["answer"]
-    assert (fault["line"], fault["status"], fault.get("id")) == (2, status, identity)
+    assert (fault["type"], fault["line"], fault["status"]) == ("problem", 2, status)
+    assert set(fault) == {"type", "line", "status", "problem", *told.split()}
+    assert (fault.get("id", "a"), fault.get("operation", "fill")) == ("a", "fill")
     assert fault["problem"]["type"] == f"/problems/{kind}"
     assert fault["problem"]["status"] == status
-    assert (summary["items"], summary["failed"]) == (3, 1)
+    assert summary == summary_of(3, 1)
 
 
 def test_a_pointer_starts_at_its_line() -> None:
@@ -116,7 +130,8 @@ def test_a_line_beyond_its_bound_is_refused_and_the_next_is_answered(size: int) 
     assert [one.get("status") for one in found] == [200, 413, 200, 413, None]
     assert [one.get("line") for one in found] == [1, 2, 3, 4, None]
     assert "300 bytes" in found[1]["problem"]["detail"]
-    assert found[-1] | {"seconds": 0} == {"items": 4, "failed": 2, "seconds": 0}
+    assert found[-1] == summary_of(4, 2)
+    assert found[1] == {"type": "problem", "line": 2, "status": 413, "problem": found[1]["problem"]}
 
 
 def test_of_a_line_beyond_its_bound_nothing_is_kept() -> None:
@@ -159,145 +174,3 @@ def test_a_get_is_told_what_is_allowed() -> None:
     found = send("GET", "/v1/batch/stream")
     assert found is not None
     assert (found.status, found.headers["allow"]) == (405, "POST")
-
-
-class Caller:
-    """A caller one can drive step by step: gives chunks, takes what is sent, reads slowly, goes away."""
-
-    def __init__(self, items: Items | None = None) -> None:
-        self.chunks: asyncio.Queue[Any] = asyncio.Queue()
-        self.taken: asyncio.Queue[Any] = asyncio.Queue()
-        self.reads = asyncio.Event()
-        self.reads.set()
-        self.asked = 0
-        self.endpoint = Stream(items or Items(), 10_000)
-
-    async def receive(self) -> Any:
-        self.asked += 1
-        return await self.chunks.get()
-
-    async def send(self, message: Any) -> None:
-        await self.reads.wait()
-        if message["type"] == "http.response.body":
-            self.taken.put_nowait(message["body"])
-
-    def give(self, chunk: bytes, *, more: bool = True) -> None:
-        self.chunks.put_nowait({"type": "http.request", "body": chunk, "more_body": more})
-
-    def go(self) -> None:
-        self.chunks.put_nowait({"type": "http.disconnect"})
-
-    async def take(self) -> list[Any]:
-        return [json.loads(text) for text in (await asyncio.wait_for(self.taken.get(), 5)).splitlines()]
-
-    def start(self) -> asyncio.Task[None]:
-        headers = [(b"content-type", b"application/jsonl")]
-        scope = {"type": "http", "headers": headers, "query_string": b"", REQUEST_ID: "r"}
-        return asyncio.create_task(self.endpoint.app(scope, self.receive, self.send))
-
-
-def test_answers_flow_while_the_request_is_still_arriving() -> None:
-    async def talk() -> None:
-        caller = Caller()
-        running = caller.start()
-        for number in range(1, 4):
-            caller.give(line("cover")[:50])
-            caller.give(line("cover")[50:])
-            [found] = await caller.take()
-            assert (found["line"], found["status"]) == (number, 200)
-        caller.give(b"", more=False)
-        [summary] = await caller.take()
-        assert (summary["items"], summary["failed"]) == (3, 0)
-        await asyncio.wait_for(running, 5)
-
-    asyncio.run(talk())
-
-
-def counting(done: list[int], cost: Callable[[], None] = lambda: None) -> Items:
-    items = Items()
-
-    def answer(_body: bytes, _chosen: Chosen) -> bytes:
-        done.append(1)
-        cost()
-        return b"{}"
-
-    items.answers["cover"] = answer
-    return items
-
-
-def busy() -> None:
-    for _ in range(20_000):
-        pass
-
-
-def test_a_caller_who_goes_away_stops_the_work_at_once() -> None:
-    async def leave(at_the_end: bool) -> int:
-        done: list[int] = []
-        caller = Caller(counting(done, busy))
-        running = caller.start()
-        caller.give(line("cover") * 5000, more=not at_the_end)
-        await caller.take()
-        caller.go()
-        await asyncio.wait_for(running, 5)
-        return len(done)
-
-    assert asyncio.run(leave(at_the_end=False)) < 500
-    assert asyncio.run(leave(at_the_end=True)) < 500
-
-
-def test_a_slow_reader_is_waited_for_and_nothing_piles_up() -> None:
-    async def read_slowly() -> None:
-        done: list[int] = []
-        caller = Caller(counting(done, busy))
-        running = caller.start()
-        caller.give(line("cover"))
-        await caller.take()
-        caller.reads.clear()
-        for _ in range(100):
-            caller.give(line("cover") * 50)
-        await asyncio.sleep(0.1)
-        before = len(done)
-        assert before < 60
-        assert caller.asked <= 4
-        await asyncio.sleep(0.1)
-        assert len(done) == before
-        caller.reads.set()
-        caller.give(b"", more=False)
-        await asyncio.wait_for(running, 30)
-        assert len(done) == 5001
-
-    asyncio.run(read_slowly())
-
-
-def test_other_requests_get_their_turn_while_a_stream_is_at_work() -> None:
-    async def both() -> None:
-        caller = Caller(counting([], busy))
-        running = caller.start()
-        caller.give(line("cover") * 2000, more=False)
-        turns = 0
-        while not running.done():
-            turns += 1
-            await asyncio.sleep(0)
-        assert turns > 100
-
-    asyncio.run(both())
-
-
-def test_a_failure_of_one_line_is_logged_and_spares_the_others(caplog: Any) -> None:
-    async def fail() -> list[Any]:
-        items = Items()
-
-        def broken(_body: bytes, _chosen: Chosen) -> bytes:
-            raise ZeroDivisionError
-
-        items.answers["fill"] = broken
-        caller = Caller(items)
-        running = caller.start()
-        caller.give(line("fill", "f") + line("cover"), more=False)
-        await running
-        return [found for _ in range(caller.taken.qsize()) for found in await caller.take()]
-
-    failure, answer, _ = asyncio.run(fail())
-    assert (failure["status"], failure["id"], answer["status"]) == (500, "f", 200)
-    assert "ZeroDivisionError" in caplog.text
-    assert '"line":1' in caplog.text

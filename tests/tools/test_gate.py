@@ -69,12 +69,39 @@ BREAKS: dict[str, tuple[Change, str]] = {
         lambda new: schema(new, "FillResult")["required"].remove("fill_percent"),
         "FillResult.fill_percent: may be absent now",
     ),
+    "a line of a stream may be of a kind more": (
+        lambda new: schema(new, "StreamAnswerLine")["discriminator"]["mapping"].update(
+            pause="#/components/schemas/StreamSummary"
+        ),
+        "StreamAnswerLine: may be of the kind pause now",
+    ),
+    "a member of a line of a stream goes": (
+        lambda new: schema(new, "StreamSummary")["properties"].pop("failed_count"),
+        "StreamSummary.failed_count: is gone",
+    ),
+    "an operation of a batch goes": (
+        lambda new: schema(new, "BatchItem")["discriminator"]["mapping"].pop("fill"),
+        "BatchItem: the kind fill is gone",
+    ),
     "an answer may have a value more": (
         lambda new: schema(new, "Severity")["enum"].append("worry"),
         "Severity: may be worry now",
     ),
 }
+
+
+def one_operation_more(new: dict[str, Any]) -> None:
+    for name, variant in (
+        ("BatchItem", "FillItem"),
+        ("ItemAnswer", "FillItemAnswer"),
+        ("StreamAnswer", "FillStreamAnswer"),
+    ):
+        schema(new, name)["discriminator"]["mapping"].update(more=f"#/components/schemas/{variant}")
+    schema(new, "OperationName")["enum"].append("more")
+
+
 ADDITIONS: dict[str, Change] = {
+    "an operation of a batch": one_operation_more,
     "an operation": lambda new: new["paths"].update({"/v1/more": new["paths"]["/v1/fill"]}),
     "a member that may be left out": lambda new: schema(new, "TrenchRequest")["properties"].update(
         more={"type": "number"}

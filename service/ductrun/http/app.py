@@ -104,9 +104,10 @@ def _add_calculations(api: Api, settings: Settings) -> None:
         calculation = Calculation(operation, settings.max_body_bytes)
         api.add_calculation(f"/v1/{operation.name}", calculation, descriptions.calculation_options(operation))
     items = Items()
-    api.add_calculation("/v1/batch", Batch(items, settings.max_batch_bytes), descriptions.batch_options(EXAMPLES))
+    batch = Batch(items, settings.max_batch_bytes)
+    api.add_calculation("/v1/batch", batch, descriptions.batch_options(EXAMPLES, settings))
     stream = Stream(items, settings.max_body_bytes)
-    api.add_calculation("/v1/batch/stream", stream, descriptions.stream_options(EXAMPLES, MEDIA_TYPES))
+    api.add_calculation("/v1/batch/stream", stream, descriptions.stream_options(EXAMPLES, MEDIA_TYPES, settings))
 
 
 def _add_health(api: Api, health: Health) -> None:

@@ -13,27 +13,13 @@ from starlette.types import Receive, Scope, Send
 from ductrun.http import strict_json
 from ductrun.http.exchange import ClientGone, read_body, read_query, send_problem, send_written
 from ductrun.http.gate import REQUEST_ID
-from ductrun.http.items import BatchItem, BatchItemAnswer, Items, refusal
+from ductrun.http.items import Items, refusal
 from ductrun.http.problems import ProblemRaised
 from ductrun.kit.forms import Form
 from ductrun.kit.reading import REFUSED
 
 MOST_ITEMS = 1_000
 _SLICE = 0.001  # seconds of work before other requests get their turn
-
-
-class BatchRequest(Form):
-    """Questions to answer in one go."""
-
-    items: Annotated[list[BatchItem], Field(min_length=1, max_length=MOST_ITEMS)] = Field(
-        description="The questions, of any calculations in any order."
-    )
-
-
-class BatchAnswer(Struct, frozen=True, gc=False):
-    """What became of each question, in order."""
-
-    items: list[BatchItemAnswer]
 
 
 class _Envelope(Struct, forbid_unknown_fields=True, gc=False):
@@ -80,14 +66,17 @@ class Batch:
         except ClientGone:
             return
         answers = []
+        failed = 0
         turn = perf_counter()
         for index, item in enumerate(items):
-            _, answer = self.items.settle(item, chosen, scope[REQUEST_ID], f"#/items/{index}")
+            status, answer = self.items.settle(item, chosen, scope[REQUEST_ID], f"#/items/{index}")
             answers.append(answer)
+            failed += status != 200
             if perf_counter() - turn > _SLICE:
                 await asyncio.sleep(0)
                 turn = perf_counter()
-        await send_written(send, 200, b"application/json", b'{"items":[%b]}' % b",".join(answers))
+        written = b'{"item_count":%d,"failed_count":%d,"items":[%b]}' % (len(items), failed, b",".join(answers))
+        await send_written(send, 200, b"application/json", written)
 
     async def __call__(self) -> None:
         """Stand in the contract: FastAPI reads this signature, the route answers before it is ever called."""

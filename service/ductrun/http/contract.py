@@ -14,11 +14,10 @@ from pydantic import TypeAdapter
 from pydantic.json_schema import models_json_schema
 
 from ductrun import __version__
-from ductrun.http.batch import BatchAnswer, BatchRequest
+from ductrun.http import batch_schemas
 from ductrun.http.descriptions import AssumptionPolicy, RequestBack, page_name, stem, table_name
 from ductrun.http.health import Alive, Ready
 from ductrun.http.problems import MEDIA_TYPE, Problem
-from ductrun.http.stream import StreamItemAnswer, StreamSummary
 from ductrun.kit.answers import Assumption, Basis, Caution, Finding, Step
 from ductrun.kit.choices import Verdict
 from ductrun.kit.telling import UnitSystem
@@ -98,9 +97,6 @@ def schemas() -> dict[str, Any]:
             Alive,
             Ready,
             Problem,
-            BatchAnswer,
-            StreamItemAnswer,
-            StreamSummary,
             *map(_answer_of, OPERATIONS),
             *map(_table_of, REFERENCE_TABLES),
             *map(_page_of, PICKERS),
@@ -108,7 +104,7 @@ def schemas() -> dict[str, Any]:
         ref_template="#/components/schemas/{name}",
     )
     template = "#/components/schemas/{model}"
-    models: list[Any] = [(model, "validation") for model in (BatchRequest, *(one.request for one in OPERATIONS))]
+    models: list[Any] = [(operation.request, "validation") for operation in OPERATIONS]
     _, requests = models_json_schema(models, ref_template=template)
     quantities: Any = [(dimension.__name__, "validation", TypeAdapter(dimension)) for dimension in UNIT_CODES]
     _, dimensions = TypeAdapter.json_schemas(quantities, ref_template=template)
@@ -118,7 +114,7 @@ def schemas() -> dict[str, Any]:
         for code in _all_codes(Code)
         if code.__name__ in answers or code in (UnitSystem, AssumptionPolicy, RequestBack)
     }
-    merged: dict[str, Any] = answers | enums | used | requests["$defs"]
+    merged: dict[str, Any] = answers | enums | used | requests["$defs"] | batch_schemas.schemas()
     for operation in OPERATIONS:
         merged[f"{stem(operation)}Answer"]["properties"]["request"] = {
             "$ref": f"#/components/schemas/{operation.request.__name__}",

@@ -11,9 +11,12 @@ import msgspec
 from ductrun.http.problems import KINDS, MEDIA_TYPE
 from ductrun.http.tables import PAGE_BOUNDS
 from ductrun.kit.telling import UnitSystem
+from ductrun.settings import Settings
 from ductrun.subjects import Operation
 from ductrun.subjects.reference_tables import Picker, ReferenceTable
 from ductrun.units import Code
+
+_USUAL = Settings()
 
 
 class AssumptionPolicy(Code):
@@ -57,12 +60,7 @@ def problem_responses(*statuses: int) -> dict[int | str, dict[str, Any]]:
 
 
 def _post(
-    operation_id: str,
-    summary: str,
-    description: str,
-    body: dict[str, Any],
-    answer: dict[str, Any],
-    answer_description: str = "What became of each question.",
+    operation_id: str, summary: str, description: str, body: dict[str, Any], answer: dict[str, Any]
 ) -> dict[str, Any]:
     return {
         "operation_id": operation_id,
@@ -70,9 +68,8 @@ def _post(
         "description": description,
         "tags": ["calculations"],
         "response_model": None,
-        "responses": {200: {"description": answer_description, "content": answer}}
-        | problem_responses(400, 405, 413, 415, 422),
-        "openapi_extra": {"parameters": _asked(), "requestBody": {"required": True, "content": body}},
+        "responses": {200: answer} | problem_responses(400, 405, 413, 415, 422),
+        "openapi_extra": {"parameters": _asked(), "requestBody": {"required": True} | body},
     }
 
 
@@ -82,61 +79,72 @@ def calculation_options(operation: Operation[Any, Any, Any]) -> dict[str, Any]:
         "schema": {"$ref": f"#/components/schemas/{operation.request.__name__}"},
         "examples": {"complete": {"summary": "A complete request", "value": operation.example}},
     }
+    answer = {"application/json": {"schema": {"$ref": f"#/components/schemas/{stem(operation)}Answer"}}}
     return _post(
         operation.operation_id,
         operation.summary,
         operation.description,
-        {"application/json": body},
-        {"application/json": {"schema": {"$ref": f"#/components/schemas/{stem(operation)}Answer"}}},
-        "The answer.",
+        {"content": {"application/json": body}},
+        {"description": "The answer.", "content": answer},
     )
 
 
-def batch_options(examples: list[dict[str, Any]]) -> dict[str, Any]:
+def batch_options(examples: list[dict[str, Any]], settings: Settings = _USUAL) -> dict[str, Any]:
     """Give what FastAPI needs to put the batch into the contract."""
+    body = {
+        "schema": {"$ref": "#/components/schemas/BatchRequest"},
+        "examples": {"complete": {"summary": "Two questions", "value": {"items": examples}}},
+    }
+    answer = {"application/json": {"schema": {"$ref": "#/components/schemas/BatchAnswer"}}}
     return _post(
         "calculate_batch",
         "Many calculations at once",
         "Answers up to 1,000 questions of any calculations in order, each with the status it would have by itself: a "
         "question without an answer is that item's problem and no other's.",
         {
-            "application/json": {
-                "schema": {"$ref": "#/components/schemas/BatchRequest"},
-                "examples": {"complete": {"summary": "Two questions", "value": {"items": examples}}},
-            }
+            "description": f"The questions, in at most {settings.max_batch_bytes:,} bytes.",
+            "content": {"application/json": body},
         },
-        {"application/json": {"schema": {"$ref": "#/components/schemas/BatchAnswer"}}},
+        {"description": "What became of each question.", "content": answer},
     )
 
 
-def stream_options(examples: list[dict[str, Any]], media_types: Sequence[str]) -> dict[str, Any]:
+def stream_options(
+    examples: list[dict[str, Any]], media_types: Sequence[str], settings: Settings = _USUAL
+) -> dict[str, Any]:
     """Give what FastAPI needs to put the stream into the contract."""
     lines = "".join(json.dumps(example) + "\n" for example in examples)
-    questions, answers = (
-        {"type": "string", "format": "binary", "description": description}
-        for description in (
-            "One BatchItem a line.",
-            "One StreamItemAnswer for each line that is not blank, in order, then one StreamSummary.",
-        )
-    )
-    item = {"$ref": "#/components/schemas/BatchItem"}
-    answer = {"$ref": "#/components/schemas/StreamItemAnswer"}
+    shown = {"examples": {"complete": {"summary": "Two questions", "value": lines}}}
     return _post(
         "calculate_stream",
         "Any number of calculations, line by line",
         "Takes JSON Lines of any length, one question a line, and answers each as it is ready, in order, while the "
         "rest is still arriving: read while you send. A line that is malformed, too long or without an answer is that "
-        "line's problem and no other's. The last line is a summary; an answer without it was cut off.",
-        {
-            media_type: {
-                "schema": questions,
-                "x-item-schema": item,
-                "examples": {"complete": {"summary": "Two questions", "value": lines}},
-            }
-            for media_type in media_types
-        },
-        {media_type: {"schema": answers, "x-item-schema": answer} for media_type in media_types},
+        "line's problem and no other's. The first line tells what all answers rest on; the last is a summary, and an "
+        "answer without it was cut off.",
+        _lines(
+            f"One BatchItem a line, each in at most {settings.max_body_bytes:,} bytes; any number of lines.",
+            "BatchItem",
+            media_types,
+            shown,
+        ),
+        _lines(
+            "One StreamAnswerLine a line: first a StreamBasis; then a StreamAnswer or a StreamProblem for each line "
+            "that is not blank, in order; last a StreamSummary.",
+            "StreamAnswerLine",
+            media_types,
+            {},
+        ),
     )
+
+
+def _lines(description: str, line: str, media_types: Sequence[str], more: dict[str, Any]) -> dict[str, Any]:
+    """Describe JSON Lines; OpenAPI 3.1 has no word for the schema of a line: `x-item-schema` says it."""
+    content = {
+        "schema": {"type": "string", "format": "binary", "description": description},
+        "x-item-schema": {"$ref": f"#/components/schemas/{line}"},
+    }
+    return {"description": description, "content": dict.fromkeys(media_types, content | more)}
 
 
 def _asked() -> list[dict[str, Any]]:

@@ -10,39 +10,20 @@ from __future__ import annotations
 import asyncio
 from collections.abc import Iterator
 from time import perf_counter
-from typing import Annotated
 
-from msgspec import UNSET, Meta, Struct, UnsetType, json
+from msgspec import json
 from starlette.types import Message, Receive, Scope, Send
 
+from ductrun import __version__
 from ductrun.http.exchange import Chosen, ClientGone, content_type_of, read_query, send_problem
 from ductrun.http.gate import REQUEST_ID
-from ductrun.http.items import Identity, ItemAnswer, Items, Status, refused
-from ductrun.http.problems import Problem, ProblemRaised
+from ductrun.http.items import Items, refused
+from ductrun.http.problems import ProblemRaised
+from ductrun.tables import TABLES
 
 MEDIA_TYPES = ("application/jsonl", "application/x-ndjson")
 _SLICE = 0.001  # seconds of work before other requests get their turn
-_encode = json.Encoder().encode
-
-
-class StreamItemAnswer(Struct, frozen=True, gc=False):
-    """What became of one line of a stream."""
-
-    line: Annotated[int, Meta(description="Number of the line, from 1, blank lines counted.", ge=1)]
-    status: Status
-    id: Identity = UNSET
-    answer: ItemAnswer = UNSET
-    problem: Annotated[
-        Problem | UnsetType, Meta(description="The problem otherwise; its pointers start at the line.")
-    ] = UNSET
-
-
-class StreamSummary(Struct, frozen=True, gc=False):
-    """The last line of a stream; an answer without it was cut off."""
-
-    items: Annotated[int, Meta(description="Lines that were answered, blank ones not counted.", ge=0)]
-    failed: Annotated[int, Meta(description="How many of them ended in a problem.", ge=0)]
-    seconds: Annotated[float, Meta(description="Time from the first byte to the last answer.", ge=0)]
+_BASIS = json.encode({"type": "basis", "service_version": __version__, "tables_version": TABLES.hash}) + b"\n"
 
 
 class Arriving:
@@ -121,6 +102,7 @@ class Stream:
             await asyncio.sleep(0)  # receiving begins, and a caller who waits for leave to send is given it
             headers = [(b"content-type", media_type.encode()), (b"cache-control", b"no-store")]
             await send({"type": "http.response.start", "status": 200, "headers": headers})
+            await send({"type": "http.response.body", "body": _BASIS, "more_body": True})
             await self._answer(arriving, chosen, scope[REQUEST_ID], send)
         except ClientGone:
             return
@@ -131,7 +113,7 @@ class Stream:
         lines = Lines(self.max_line_bytes)
         written: list[bytes] = []
         items = failed = 0
-        begun = turn = perf_counter()
+        turn = perf_counter()
         more = True
 
         async def hand_over() -> None:
@@ -155,14 +137,14 @@ class Stream:
                     turn = perf_counter()
             await hand_over()
             turn = perf_counter()
-        summary = _encode(StreamSummary(items, failed, perf_counter() - begun))
-        await send({"type": "http.response.body", "body": summary + b"\n"})
+        summary = b'{"type":"summary","item_count":%d,"failed_count":%d}\n' % (items, failed)
+        await send({"type": "http.response.body", "body": summary})
 
     def _one(self, number: int, line: bytes | None, chosen: Chosen, instance: str) -> tuple[int, bytes]:
         place = b'"line":%d,' % number
         if line is None:
             too_long = ProblemRaised("body_too_large", f"A line may have {self.max_line_bytes} bytes.")
-            return refused(too_long, instance, place=place)
+            return refused(too_long, instance, place)
         return self.items.settle(line, chosen, instance, "#", place)
 
     async def __call__(self) -> None:

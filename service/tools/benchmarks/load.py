@@ -17,7 +17,7 @@ import uvloop
 from ductrun.subjects import OPERATIONS
 
 EXAMPLES: dict[str, dict[str, Any]] = {operation.name: operation.example for operation in OPERATIONS}
-_SUMMARY = re.compile(rb'\{"items":(\d+),"failed":(\d+),"seconds":[^}]*\}\n')
+_SUMMARY = re.compile(rb'\{"type":"summary","item_count":(\d+),"failed_count":(\d+)\}\n')
 _BLOCK = 65_536
 
 
@@ -91,7 +91,7 @@ class Streaming(asyncio.Protocol):
                 return
 
     def data_received(self, data: bytes) -> None:
-        self.answered += data.count(b'{"line":')  # one that falls between two reads is missed
+        self.answered += data.count(b'"line":')  # one that falls between two reads is missed
         self.tail = (self.tail + data)[-200:]
         if self.tail.endswith(b"\r\n0\r\n\r\n"):
             found = _SUMMARY.search(self.tail)
@@ -143,8 +143,10 @@ def different(name: str, count: int = 2_000) -> list[dict[str, Any]]:
 
 def blocks_of(name: str, lines: int) -> list[bytes]:
     """Write so many lines of one calculation in blocks of about 64 KiB; the blocks repeat, and cost no memory."""
+    operation = name.replace("-", "_")
     distinct = [
-        json.dumps({"id": str(number), "operation": name, "request": request}, separators=(",", ":")).encode() + b"\n"
+        json.dumps({"id": str(number), "operation": operation, "request": request}, separators=(",", ":")).encode()
+        + b"\n"
         for number, request in enumerate(different(name))
     ]
     several = max(1, _BLOCK // len(distinct[0]))

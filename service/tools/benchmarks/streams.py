@@ -106,7 +106,7 @@ _CLIENT = """
 import json, sys, time
 from ductrun_client import Client, stream
 from ductrun_client.api.calculations import calculate_cover
-from ductrun_client.models import BatchItem, CoverRequest
+from ductrun_client.models import CoverItem, CoverRequest
 address, count = sys.argv[1], int(sys.argv[2])
 request = json.loads(sys.argv[3])
 with Client(base_url=address) as client:
@@ -116,7 +116,7 @@ with Client(base_url=address) as client:
     for _ in range(count // 20):
         calculate_cover.sync(client=client, body=body)
     single = (time.perf_counter() - begun) / (count // 20)
-    items = (BatchItem.from_dict({"id": "a", "operation": "cover", "request": request}) for _ in range(count))
+    items = (CoverItem(id="a", operation="cover", request=body) for _ in range(count))
     begun = time.perf_counter()
     assert sum(answer.status == 200 for answer in stream.sync(client=client, body=items)) == count
     print(single * count / (time.perf_counter() - begun), 1 / single)

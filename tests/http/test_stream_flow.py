@@ -1,0 +1,160 @@
+"""A stream while it runs: answers flow, a slow reader is waited for, a caller who goes ends it, others get turns."""
+
+from __future__ import annotations
+
+import asyncio
+import json
+from collections.abc import Callable
+from typing import Any
+
+from ductrun.http.exchange import Chosen
+from ductrun.http.gate import REQUEST_ID
+from ductrun.http.items import Items
+from ductrun.http.stream import Stream
+
+from tests.http.test_stream import BASIS, line, summary_of
+
+
+class Caller:
+    """A caller one can drive step by step: gives chunks, takes what is sent, reads slowly, goes away."""
+
+    def __init__(self, items: Items | None = None) -> None:
+        self.chunks: asyncio.Queue[Any] = asyncio.Queue()
+        self.taken: asyncio.Queue[Any] = asyncio.Queue()
+        self.reads = asyncio.Event()
+        self.reads.set()
+        self.asked = 0
+        self.endpoint = Stream(items or Items(), 10_000)
+
+    async def receive(self) -> Any:
+        self.asked += 1
+        return await self.chunks.get()
+
+    async def send(self, message: Any) -> None:
+        await self.reads.wait()
+        if message["type"] == "http.response.body":
+            self.taken.put_nowait(message["body"])
+
+    def give(self, chunk: bytes, *, more: bool = True) -> None:
+        self.chunks.put_nowait({"type": "http.request", "body": chunk, "more_body": more})
+
+    def go(self) -> None:
+        self.chunks.put_nowait({"type": "http.disconnect"})
+
+    async def take(self) -> list[Any]:
+        return [json.loads(text) for text in (await asyncio.wait_for(self.taken.get(), 5)).splitlines()]
+
+    def start(self) -> asyncio.Task[None]:
+        headers = [(b"content-type", b"application/jsonl")]
+        scope = {"type": "http", "headers": headers, "query_string": b"", REQUEST_ID: "r"}
+        return asyncio.create_task(self.endpoint.app(scope, self.receive, self.send))
+
+
+def test_answers_flow_while_the_request_is_still_arriving() -> None:
+    async def talk() -> None:
+        caller = Caller()
+        running = caller.start()
+        assert await caller.take() == [BASIS]  # before anything is asked
+        for number in range(1, 4):
+            caller.give(line("cover")[:50])
+            caller.give(line("cover")[50:])
+            [found] = await caller.take()
+            assert (found["line"], found["status"]) == (number, 200)
+        caller.give(b"", more=False)
+        [summary] = await caller.take()
+        assert summary == summary_of(3, 0)
+        await asyncio.wait_for(running, 5)
+
+    asyncio.run(talk())
+
+
+def counting(done: list[int], cost: Callable[[], None] = lambda: None) -> Items:
+    items = Items()
+
+    def answer(_body: bytes, _chosen: Chosen) -> bytes:
+        done.append(1)
+        cost()
+        return b"{}"
+
+    items.answers["cover"] = answer
+    return items
+
+
+def busy() -> None:
+    for _ in range(20_000):
+        pass
+
+
+def test_a_caller_who_goes_away_stops_the_work_at_once() -> None:
+    async def leave(at_the_end: bool) -> int:
+        done: list[int] = []
+        caller = Caller(counting(done, busy))
+        running = caller.start()
+        caller.give(line("cover") * 5000, more=not at_the_end)
+        await caller.take()  # the basis
+        await caller.take()
+        caller.go()
+        await asyncio.wait_for(running, 5)
+        return len(done)
+
+    assert asyncio.run(leave(at_the_end=False)) < 500
+    assert asyncio.run(leave(at_the_end=True)) < 500
+
+
+def test_a_slow_reader_is_waited_for_and_nothing_piles_up() -> None:
+    async def read_slowly() -> None:
+        done: list[int] = []
+        caller = Caller(counting(done, busy))
+        running = caller.start()
+        caller.give(line("cover"))
+        await caller.take()  # the basis
+        await caller.take()
+        caller.reads.clear()
+        for _ in range(100):
+            caller.give(line("cover") * 50)
+        await asyncio.sleep(0.1)
+        before = len(done)
+        assert before < 60
+        assert caller.asked <= 4
+        await asyncio.sleep(0.1)
+        assert len(done) == before
+        caller.reads.set()
+        caller.give(b"", more=False)
+        await asyncio.wait_for(running, 30)
+        assert len(done) == 5001
+
+    asyncio.run(read_slowly())
+
+
+def test_other_requests_get_their_turn_while_a_stream_is_at_work() -> None:
+    async def both() -> None:
+        caller = Caller(counting([], busy))
+        running = caller.start()
+        caller.give(line("cover") * 2000, more=False)
+        turns = 0
+        while not running.done():
+            turns += 1
+            await asyncio.sleep(0)
+        assert turns > 100
+
+    asyncio.run(both())
+
+
+def test_a_failure_of_one_line_is_logged_and_spares_the_others(caplog: Any) -> None:
+    async def fail() -> list[Any]:
+        items = Items()
+
+        def broken(_body: bytes, _chosen: Chosen) -> bytes:
+            raise ZeroDivisionError
+
+        items.answers["fill"] = broken
+        caller = Caller(items)
+        running = caller.start()
+        caller.give(line("fill", "f") + line("cover"), more=False)
+        await running
+        return [found for _ in range(caller.taken.qsize()) for found in await caller.take()]
+
+    _, failure, answer, _ = asyncio.run(fail())
+    assert (failure["status"], failure["id"], answer["status"]) == (500, "f", 200)
+    assert "ZeroDivisionError" in caplog.text
+    assert '"line":1' in caplog.text
