@@ -8,6 +8,7 @@ import json
 from asyncio import StreamReader, StreamWriter, create_task, new_event_loop, open_connection, sleep, wait
 from collections.abc import AsyncGenerator, AsyncIterator, Iterable, Iterator, Sized
 from contextlib import aclosing, suppress
+from typing import Any
 
 import h11
 import httpx
@@ -15,7 +16,8 @@ from tqdm import tqdm
 
 from .client import AuthenticatedClient, Client
 from .errors import UnexpectedStatus
-from .models import AssumptionPolicy, BatchItem, StreamItemAnswer, StreamSummary, UnitSystem
+from .models import AssumptionPolicy, StreamProblem, StreamSummary, UnitSystem
+from .unions import STREAM_ANSWER_BY_OPERATION, BatchItem, StreamAnswer
 
 _READ = 65536
 
@@ -37,10 +39,11 @@ def sync(
     working: bool = False,
     assumptions: AssumptionPolicy = AssumptionPolicy.STATE,
     progress: bool = False,
-) -> Iterator[StreamItemAnswer]:
+) -> Iterator[StreamAnswer | StreamProblem]:
     """Ask one question after the other and give each answer as it comes; nothing is read ahead of the caller.
 
-    Raises UnexpectedStatus if the stream is refused, CutOff if it ends early; `progress` shows a bar on standard error.
+    An answer is of its operation (SpacersStreamAnswer), a question that has none ends in a StreamProblem. Raises
+    UnexpectedStatus if the stream is refused, CutOff if it ends early; `progress` shows a bar on standard error.
     """
     loop = new_event_loop()
     answers = _answers(client, body, units, working, assumptions, progress)
@@ -63,7 +66,7 @@ async def asyncio(
     working: bool = False,
     assumptions: AssumptionPolicy = AssumptionPolicy.STATE,
     progress: bool = False,
-) -> AsyncIterator[StreamItemAnswer]:
+) -> AsyncIterator[StreamAnswer | StreamProblem]:
     """Do the same for a caller who runs an event loop."""
     answers = _answers(client, body, units, working, assumptions, progress)
     try:
@@ -81,7 +84,7 @@ async def _answers(
     working: bool,
     assumptions: AssumptionPolicy,
     progress: bool,
-) -> AsyncGenerator[list[StreamItemAnswer], None]:
+) -> AsyncGenerator[list[StreamAnswer | StreamProblem], None]:
     """Give the answers as they arrive, those of one read together."""
     request = client.get_httpx_client().build_request(
         "POST",
@@ -108,11 +111,12 @@ async def _answers(
                 else:
                     *lines, rest = (rest + event.data).split(b"\n")
                     found = [json.loads(line) for line in lines]
-                    if found and "status" not in found[-1]:
+                    if found and found[-1]["type"] == "summary":
                         summary = StreamSummary.from_dict(found.pop())
-                    answered += len(found)
-                    bar.update(len(found))
-                    yield [StreamItemAnswer.from_dict(one) for one in found]
+                    answers = [_typed(one) for one in found if one["type"] != "basis"]
+                    answered += len(answers)
+                    bar.update(len(answers))
+                    yield answers
         if sending.done():
             sending.result()  # what went wrong in the body is the caller's to know
     finally:
@@ -124,8 +128,14 @@ async def _answers(
         bar.close()
     if status not in (0, 200):
         raise UnexpectedStatus(status, refusal)
-    if summary is None or summary.items != answered:
+    if summary is None or summary.item_count != answered:
         raise CutOff(answered)
+
+
+def _typed(line: dict[str, Any]) -> StreamAnswer | StreamProblem:
+    if line["type"] == "problem":
+        return StreamProblem.from_dict(line)
+    return STREAM_ANSWER_BY_OPERATION[line["operation"]].from_dict(line)
 
 
 async def _send(body: Iterable[BatchItem], wire: h11.Connection, writer: StreamWriter) -> None:

@@ -17,10 +17,6 @@ from .bare_conductor import BareConductor
 from .bare_stranding import BareStranding
 from .basis import Basis
 from .batch_answer import BatchAnswer
-from .batch_item import BatchItem
-from .batch_item_answer import BatchItemAnswer
-from .batch_item_answer_answer import BatchItemAnswerAnswer
-from .batch_item_request import BatchItemRequest
 from .batch_request import BatchRequest
 from .bend_made import BendMade
 from .between_sections import BetweenSections
@@ -43,8 +39,11 @@ from .conductor_area import ConductorArea
 from .conductor_area_unit import ConductorAreaUnit
 from .conductor_change import ConductorChange
 from .conductor_count_answer import ConductorCountAnswer
+from .conductor_count_item import ConductorCountItem
+from .conductor_count_item_answer import ConductorCountItemAnswer
 from .conductor_count_request import ConductorCountRequest
 from .conductor_count_result import ConductorCountResult
+from .conductor_count_stream_answer import ConductorCountStreamAnswer
 from .conductor_counting import ConductorCounting
 from .conductor_material import ConductorMaterial
 from .conductor_page import ConductorPage
@@ -56,14 +55,20 @@ from .conduit_material import ConduitMaterial
 from .conduit_page import ConduitPage
 from .conduit_row import ConduitRow
 from .conduit_size_answer import ConduitSizeAnswer
+from .conduit_size_item import ConduitSizeItem
+from .conduit_size_item_answer import ConduitSizeItemAnswer
 from .conduit_size_request import ConduitSizeRequest
 from .conduit_size_result import ConduitSizeResult
+from .conduit_size_stream_answer import ConduitSizeStreamAnswer
 from .conduit_table import ConduitTable
 from .conduit_type import ConduitType
 from .conduit_use import ConduitUse
 from .cover_answer import CoverAnswer
+from .cover_item import CoverItem
+from .cover_item_answer import CoverItemAnswer
 from .cover_request import CoverRequest
 from .cover_result import CoverResult
+from .cover_stream_answer import CoverStreamAnswer
 from .density import Density
 from .density_unit import DensityUnit
 from .distance_interval import DistanceInterval
@@ -74,23 +79,35 @@ from .duct_ends import DuctEnds
 from .duration import Duration
 from .duration_unit import DurationUnit
 from .encasement_answer import EncasementAnswer
+from .encasement_item import EncasementItem
+from .encasement_item_answer import EncasementItemAnswer
 from .encasement_request import EncasementRequest
 from .encasement_result import EncasementResult
+from .encasement_stream_answer import EncasementStreamAnswer
 from .excavation_soil_type import ExcavationSoilType
 from .expansion_answer import ExpansionAnswer
 from .expansion_coefficient import ExpansionCoefficient
 from .expansion_coefficient_unit import ExpansionCoefficientUnit
+from .expansion_item import ExpansionItem
+from .expansion_item_answer import ExpansionItemAnswer
 from .expansion_request import ExpansionRequest
 from .expansion_result import ExpansionResult
+from .expansion_stream_answer import ExpansionStreamAnswer
 from .fill_answer import FillAnswer
+from .fill_item import FillItem
+from .fill_item_answer import FillItemAnswer
 from .fill_limit_rule import FillLimitRule
 from .fill_request import FillRequest
 from .fill_result import FillResult
+from .fill_stream_answer import FillStreamAnswer
 from .finding import Finding
 from .flotation_answer import FlotationAnswer
+from .flotation_item import FlotationItem
+from .flotation_item_answer import FlotationItemAnswer
 from .flotation_medium import FlotationMedium
 from .flotation_request import FlotationRequest
 from .flotation_result import FlotationResult
+from .flotation_stream_answer import FlotationStreamAnswer
 from .force import Force
 from .force_per_length import ForcePerLength
 from .force_per_length_unit import ForcePerLengthUnit
@@ -103,9 +120,13 @@ from .grade import Grade
 from .grade_unit import GradeUnit
 from .horizontal_bend_section import HorizontalBendSection
 from .insulation import Insulation
+from .item_problem import ItemProblem
 from .joints_answer import JointsAnswer
+from .joints_item import JointsItem
+from .joints_item_answer import JointsItemAnswer
 from .joints_request import JointsRequest
 from .joints_result import JointsResult
+from .joints_stream_answer import JointsStreamAnswer
 from .judged_use import JudgedUse
 from .largest_complying import LargestComplying
 from .length import Length
@@ -133,8 +154,11 @@ from .operation_name import OperationName
 from .ordered_cable import OrderedCable
 from .per_stick_interval import PerStickInterval
 from .permitted_use_answer import PermittedUseAnswer
+from .permitted_use_item import PermittedUseItem
+from .permitted_use_item_answer import PermittedUseItemAnswer
 from .permitted_use_request import PermittedUseRequest
 from .permitted_use_result import PermittedUseResult
+from .permitted_use_stream_answer import PermittedUseStreamAnswer
 from .piece_system import PieceSystem
 from .piston_convention import PistonConvention
 from .piston_setting import PistonSetting
@@ -149,11 +173,17 @@ from .problem_error import ProblemError
 from .profile_point import ProfilePoint
 from .pull_direction import PullDirection
 from .pull_plan_answer import PullPlanAnswer
+from .pull_plan_item import PullPlanItem
+from .pull_plan_item_answer import PullPlanItemAnswer
 from .pull_plan_request import PullPlanRequest
 from .pull_plan_result import PullPlanResult
+from .pull_plan_stream_answer import PullPlanStreamAnswer
 from .pull_tension_answer import PullTensionAnswer
+from .pull_tension_item import PullTensionItem
+from .pull_tension_item_answer import PullTensionItemAnswer
 from .pull_tension_request import PullTensionRequest
 from .pull_tension_result import PullTensionResult
+from .pull_tension_stream_answer import PullTensionStreamAnswer
 from .pulled_conductor import PulledConductor
 from .ready import Ready
 from .reinforcing import Reinforcing
@@ -172,20 +202,26 @@ from .source_row import SourceRow
 from .source_table import SourceTable
 from .spacer_preset import SpacerPreset
 from .spacers_answer import SpacersAnswer
+from .spacers_item import SpacersItem
+from .spacers_item_answer import SpacersItemAnswer
 from .spacers_request import SpacersRequest
 from .spacers_result import SpacersResult
+from .spacers_stream_answer import SpacersStreamAnswer
 from .standing import Standing
 from .station import Station
 from .step import Step
 from .straight_section import StraightSection
-from .stream_item_answer import StreamItemAnswer
-from .stream_item_answer_answer import StreamItemAnswerAnswer
+from .stream_basis import StreamBasis
+from .stream_problem import StreamProblem
 from .stream_summary import StreamSummary
 from .supported_conduit import SupportedConduit
 from .supported_conduit_type import SupportedConduitType
 from .supports_answer import SupportsAnswer
+from .supports_item import SupportsItem
+from .supports_item_answer import SupportsItemAnswer
 from .supports_request import SupportsRequest
 from .supports_result import SupportsResult
+from .supports_stream_answer import SupportsStreamAnswer
 from .temperature import Temperature
 from .temperature_difference import TemperatureDifference
 from .temperature_difference_unit import TemperatureDifferenceUnit
@@ -197,9 +233,12 @@ from .top_closure import TopClosure
 from .trade_size import TradeSize
 from .travel_option import TravelOption
 from .trench_answer import TrenchAnswer
+from .trench_item import TrenchItem
+from .trench_item_answer import TrenchItemAnswer
 from .trench_practice import TrenchPractice
 from .trench_request import TrenchRequest
 from .trench_result import TrenchResult
+from .trench_stream_answer import TrenchStreamAnswer
 from .unit_row import UnitRow
 from .unit_system import UnitSystem
 from .unit_table import UnitTable
@@ -229,10 +268,6 @@ __all__ = (
     "BarSize",
     "Basis",
     "BatchAnswer",
-    "BatchItem",
-    "BatchItemAnswer",
-    "BatchItemAnswerAnswer",
-    "BatchItemRequest",
     "BatchRequest",
     "BendMade",
     "BetweenSections",
@@ -256,8 +291,11 @@ __all__ = (
     "ConductorChange",
     "ConductorCountAnswer",
     "ConductorCounting",
+    "ConductorCountItem",
+    "ConductorCountItemAnswer",
     "ConductorCountRequest",
     "ConductorCountResult",
+    "ConductorCountStreamAnswer",
     "ConductorMaterial",
     "ConductorPage",
     "ConductorRow",
@@ -268,14 +306,20 @@ __all__ = (
     "ConduitPage",
     "ConduitRow",
     "ConduitSizeAnswer",
+    "ConduitSizeItem",
+    "ConduitSizeItemAnswer",
     "ConduitSizeRequest",
     "ConduitSizeResult",
+    "ConduitSizeStreamAnswer",
     "ConduitTable",
     "ConduitType",
     "ConduitUse",
     "CoverAnswer",
+    "CoverItem",
+    "CoverItemAnswer",
     "CoverRequest",
     "CoverResult",
+    "CoverStreamAnswer",
     "Density",
     "DensityUnit",
     "DistanceInterval",
@@ -286,23 +330,35 @@ __all__ = (
     "Duration",
     "DurationUnit",
     "EncasementAnswer",
+    "EncasementItem",
+    "EncasementItemAnswer",
     "EncasementRequest",
     "EncasementResult",
+    "EncasementStreamAnswer",
     "ExcavationSoilType",
     "ExpansionAnswer",
     "ExpansionCoefficient",
     "ExpansionCoefficientUnit",
+    "ExpansionItem",
+    "ExpansionItemAnswer",
     "ExpansionRequest",
     "ExpansionResult",
+    "ExpansionStreamAnswer",
     "FillAnswer",
+    "FillItem",
+    "FillItemAnswer",
     "FillLimitRule",
     "FillRequest",
     "FillResult",
+    "FillStreamAnswer",
     "Finding",
     "FlotationAnswer",
+    "FlotationItem",
+    "FlotationItemAnswer",
     "FlotationMedium",
     "FlotationRequest",
     "FlotationResult",
+    "FlotationStreamAnswer",
     "Force",
     "ForcePerLength",
     "ForcePerLengthUnit",
@@ -315,9 +371,13 @@ __all__ = (
     "GradeUnit",
     "HorizontalBendSection",
     "Insulation",
+    "ItemProblem",
     "JointsAnswer",
+    "JointsItem",
+    "JointsItemAnswer",
     "JointsRequest",
     "JointsResult",
+    "JointsStreamAnswer",
     "JudgedUse",
     "LargestComplying",
     "Length",
@@ -344,8 +404,11 @@ __all__ = (
     "OperationName",
     "OrderedCable",
     "PermittedUseAnswer",
+    "PermittedUseItem",
+    "PermittedUseItemAnswer",
     "PermittedUseRequest",
     "PermittedUseResult",
+    "PermittedUseStreamAnswer",
     "PerStickInterval",
     "PieceSystem",
     "PistonConvention",
@@ -362,11 +425,17 @@ __all__ = (
     "PullDirection",
     "PulledConductor",
     "PullPlanAnswer",
+    "PullPlanItem",
+    "PullPlanItemAnswer",
     "PullPlanRequest",
     "PullPlanResult",
+    "PullPlanStreamAnswer",
     "PullTensionAnswer",
+    "PullTensionItem",
+    "PullTensionItemAnswer",
     "PullTensionRequest",
     "PullTensionResult",
+    "PullTensionStreamAnswer",
     "Ready",
     "Reinforcing",
     "ReinforcingTakeoff",
@@ -384,20 +453,26 @@ __all__ = (
     "SourceTable",
     "SpacerPreset",
     "SpacersAnswer",
+    "SpacersItem",
+    "SpacersItemAnswer",
     "SpacersRequest",
     "SpacersResult",
+    "SpacersStreamAnswer",
     "Standing",
     "Station",
     "Step",
     "StraightSection",
-    "StreamItemAnswer",
-    "StreamItemAnswerAnswer",
+    "StreamBasis",
+    "StreamProblem",
     "StreamSummary",
     "SupportedConduit",
     "SupportedConduitType",
     "SupportsAnswer",
+    "SupportsItem",
+    "SupportsItemAnswer",
     "SupportsRequest",
     "SupportsResult",
+    "SupportsStreamAnswer",
     "Temperature",
     "TemperatureDifference",
     "TemperatureDifferenceUnit",
@@ -409,9 +484,12 @@ __all__ = (
     "TradeSize",
     "TravelOption",
     "TrenchAnswer",
+    "TrenchItem",
+    "TrenchItemAnswer",
     "TrenchPractice",
     "TrenchRequest",
     "TrenchResult",
+    "TrenchStreamAnswer",
     "UnitRow",
     "UnitSystem",
     "UnitTable",

@@ -1,7 +1,12 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import Any, TypeVar
+from typing import (
+    Any,
+    Literal,
+    TypeVar,
+    cast,
+)
 
 from attrs import define as _attrs_define
 from attrs import field as _attrs_field
@@ -14,30 +19,30 @@ class StreamSummary:
     """The last line of a stream; an answer without it was cut off.
 
     Attributes:
-        failed (int): How many of them ended in a problem.
-        items (int): Lines that were answered, blank ones not counted.
-        seconds (float): Time from the first byte to the last answer.
+        failed_count (int): How many of them ended in a problem.
+        item_count (int): Lines that were answered, blank ones not counted.
+        type_ (Literal['summary']):
     """
 
-    failed: int
-    items: int
-    seconds: float
+    failed_count: int
+    item_count: int
+    type_: Literal["summary"]
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
-        failed = self.failed
+        failed_count = self.failed_count
 
-        items = self.items
+        item_count = self.item_count
 
-        seconds = self.seconds
+        type_ = self.type_
 
         field_dict: dict[str, Any] = {}
         field_dict.update(self.additional_properties)
         field_dict.update(
             {
-                "failed": failed,
-                "items": items,
-                "seconds": seconds,
+                "failed_count": failed_count,
+                "item_count": item_count,
+                "type": type_,
             }
         )
 
@@ -46,16 +51,18 @@ class StreamSummary:
     @classmethod
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
         d = dict(src_dict)
-        failed = d.pop("failed")
+        failed_count = d.pop("failed_count")
 
-        items = d.pop("items")
+        item_count = d.pop("item_count")
 
-        seconds = d.pop("seconds")
+        type_ = cast(Literal["summary"], d.pop("type"))
+        if type_ != "summary":
+            raise ValueError(f"type must match const 'summary', got '{type_}'")
 
         stream_summary = cls(
-            failed=failed,
-            items=items,
-            seconds=seconds,
+            failed_count=failed_count,
+            item_count=item_count,
+            type_=type_,
         )
 
         stream_summary.additional_properties = d

@@ -1,37 +1,41 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import TYPE_CHECKING, Any, TypeVar
+from typing import (
+    TYPE_CHECKING,
+    Any,
+    Literal,
+    TypeVar,
+    cast,
+)
 
 from attrs import define as _attrs_define
 
-from ..models.operation_name import OperationName
-
 if TYPE_CHECKING:
-    from ..models.batch_item_request import BatchItemRequest
+    from ..models.flotation_request import FlotationRequest
 
 
-T = TypeVar("T", bound="BatchItem")
+T = TypeVar("T", bound="FlotationItem")
 
 
 @_attrs_define
-class BatchItem:
-    """One question of a batch, or one line of a stream.
+class FlotationItem:
+    """A question of flotation.
 
     Attributes:
         id (str): Any text of the caller's, given back with the answer.
-        operation (OperationName): The calculations an item may ask for.
-        request (BatchItemRequest): The body that calculation takes on its own path.
+        operation (Literal['flotation']):
+        request (FlotationRequest): A bank in a fluid.
     """
 
     id: str
-    operation: OperationName
-    request: BatchItemRequest
+    operation: Literal["flotation"]
+    request: FlotationRequest
 
     def to_dict(self) -> dict[str, Any]:
         id = self.id
 
-        operation = self.operation.value
+        operation = self.operation
 
         request = self.request.to_dict()
 
@@ -49,19 +53,21 @@ class BatchItem:
 
     @classmethod
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
-        from ..models.batch_item_request import BatchItemRequest  # noqa: PLC0415
+        from ..models.flotation_request import FlotationRequest  # noqa: PLC0415
 
         d = dict(src_dict)
         id = d.pop("id")
 
-        operation = OperationName(d.pop("operation"))
+        operation = cast(Literal["flotation"], d.pop("operation"))
+        if operation != "flotation":
+            raise ValueError(f"operation must match const 'flotation', got '{operation}'")
 
-        request = BatchItemRequest.from_dict(d.pop("request"))
+        request = FlotationRequest.from_dict(d.pop("request"))
 
-        batch_item = cls(
+        flotation_item = cls(
             id=id,
             operation=operation,
             request=request,
         )
 
-        return batch_item
+        return flotation_item

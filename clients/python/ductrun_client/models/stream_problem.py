@@ -1,108 +1,115 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import TYPE_CHECKING, Any, TypeVar
+from typing import (
+    TYPE_CHECKING,
+    Any,
+    Literal,
+    TypeVar,
+    cast,
+)
 
 from attrs import define as _attrs_define
 from attrs import field as _attrs_field
 
+from ..models.operation_name import OperationName
 from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
     from ..models.problem import Problem
-    from ..models.stream_item_answer_answer import StreamItemAnswerAnswer
 
 
-T = TypeVar("T", bound="StreamItemAnswer")
+T = TypeVar("T", bound="StreamProblem")
 
 
 @_attrs_define
-class StreamItemAnswer:
-    """What became of one line of a stream.
+class StreamProblem:
+    """A line of a stream that has no answer.
 
     Attributes:
         line (int): Number of the line, from 1, blank lines counted.
+        problem (Problem): Problem details by RFC 9457.
         status (int): HTTP status the question would have had by itself.
-        answer (StreamItemAnswerAnswer | Unset): The answer, if the status is 200: that of the calculation.
-        id (str | Unset): Id of the item; left out if it had none that could be read.
-        problem (Problem | Unset): Problem details by RFC 9457.
+        type_ (Literal['problem']):
+        id (str | Unset): Id of the question; left out if it had none that could be read.
+        operation (OperationName | Unset): The calculations an item may ask for.
     """
 
     line: int
+    problem: Problem
     status: int
-    answer: StreamItemAnswerAnswer | Unset = UNSET
+    type_: Literal["problem"]
     id: str | Unset = UNSET
-    problem: Problem | Unset = UNSET
+    operation: OperationName | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
         line = self.line
 
+        problem = self.problem.to_dict()
+
         status = self.status
 
-        answer: dict[str, Any] | Unset = UNSET
-        if not isinstance(self.answer, Unset):
-            answer = self.answer.to_dict()
+        type_ = self.type_
 
         id = self.id
 
-        problem: dict[str, Any] | Unset = UNSET
-        if not isinstance(self.problem, Unset):
-            problem = self.problem.to_dict()
+        operation: str | Unset = UNSET
+        if not isinstance(self.operation, Unset):
+            operation = self.operation.value
 
         field_dict: dict[str, Any] = {}
         field_dict.update(self.additional_properties)
         field_dict.update(
             {
                 "line": line,
+                "problem": problem,
                 "status": status,
+                "type": type_,
             }
         )
-        if answer is not UNSET:
-            field_dict["answer"] = answer
         if id is not UNSET:
             field_dict["id"] = id
-        if problem is not UNSET:
-            field_dict["problem"] = problem
+        if operation is not UNSET:
+            field_dict["operation"] = operation
 
         return field_dict
 
     @classmethod
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
         from ..models.problem import Problem  # noqa: PLC0415
-        from ..models.stream_item_answer_answer import StreamItemAnswerAnswer  # noqa: PLC0415
 
         d = dict(src_dict)
         line = d.pop("line")
 
+        problem = Problem.from_dict(d.pop("problem"))
+
         status = d.pop("status")
 
-        _answer = d.pop("answer", UNSET)
-        answer: StreamItemAnswerAnswer | Unset
-        if isinstance(_answer, Unset):
-            answer = UNSET
-        else:
-            answer = StreamItemAnswerAnswer.from_dict(_answer)
+        type_ = cast(Literal["problem"], d.pop("type"))
+        if type_ != "problem":
+            raise ValueError(f"type must match const 'problem', got '{type_}'")
 
         id = d.pop("id", UNSET)
 
-        _problem = d.pop("problem", UNSET)
-        problem: Problem | Unset
-        if isinstance(_problem, Unset):
-            problem = UNSET
+        _operation = d.pop("operation", UNSET)
+        operation: OperationName | Unset
+        if isinstance(_operation, Unset):
+            operation = UNSET
         else:
-            problem = Problem.from_dict(_problem)
+            operation = OperationName(_operation)
 
-        stream_item_answer = cls(
+        stream_problem = cls(
             line=line,
-            status=status,
-            answer=answer,
-            id=id,
             problem=problem,
+            status=status,
+            type_=type_,
+            id=id,
+            operation=operation,
         )
 
-        stream_item_answer.additional_properties = d
-        return stream_item_answer
+        stream_problem.additional_properties = d
+        return stream_problem
 
     @property
     def additional_keys(self) -> list[str]:
