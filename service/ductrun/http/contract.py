@@ -115,6 +115,9 @@ def schemas() -> dict[str, Any]:
         if code.__name__ in answers or code in (UnitSystem, AssumptionPolicy, RequestBack)
     }
     merged: dict[str, Any] = answers | enums | used | requests["$defs"] | batch_schemas.schemas()
+    for name in answers:
+        if "enum" in merged[name] and not name.endswith("Unit"):  # the units are complete
+            merged[name]["x-extensible-enum"] = True
     for operation in OPERATIONS:
         merged[f"{stem(operation)}Answer"]["properties"]["request"] = {
             "$ref": f"#/components/schemas/{operation.request.__name__}",
@@ -187,7 +190,7 @@ def _tidy_schema(node: dict[str, Any]) -> None:
         node.setdefault("format", "double")
     elif kind == "integer":
         node.setdefault("format", "int32")
-        node.setdefault("minimum", -(2**31))
+        node.setdefault("minimum", 0)  # every whole number that is told counts something
         node.setdefault("maximum", 2**31 - 1)
     elif kind == "string" and not {"enum", "const", "maxLength"} & set(node) and node.get("format") != "binary":
         node["maxLength"] = 2000

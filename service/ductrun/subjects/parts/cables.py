@@ -157,5 +157,6 @@ class CableLine(Form):
     cable: PulledCable = Field(description="The cable.")
 
 
-CableLines = Annotated[list[CableLine], Field(min_length=1, max_length=20)]
+MOST_LINES = 20
+CableLines = Annotated[list[CableLine], Field(min_length=1, max_length=MOST_LINES)]
 MOST_CABLES = 100  # of all lines together

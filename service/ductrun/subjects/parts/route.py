@@ -92,7 +92,8 @@ RouteSection = TypeAliasType(
     "RouteSection",
     Annotated[StraightSection | HorizontalBendSection | VerticalBendSection, Field(discriminator="kind")],
 )
-Route = Annotated[list[RouteSection], Field(min_length=1, max_length=500)]
+MOST_SECTIONS = 500
+Route = Annotated[list[RouteSection], Field(min_length=1, max_length=MOST_SECTIONS)]
 
 
 class PlacedRoute(NamedTuple):

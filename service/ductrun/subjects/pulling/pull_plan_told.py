@@ -10,6 +10,7 @@ from ductrun.kit import answers
 from ductrun.kit.telling import Telling
 from ductrun.subjects.pulling.assessment import PlanAssessment, PlannedSpan
 from ductrun.subjects.pulling.choices import PullDirection
+from ductrun.subjects.pulling.cuts import MOST_POSITIONS
 from ductrun.subjects.pulling.settled import Pulling
 from ductrun.subjects.pulling.telling import BrakingCase, told_brake, told_braking_case
 
@@ -35,7 +36,13 @@ class PlannedPull(Struct, frozen=True, gc=False):
 class PullPlanResult(Struct, frozen=True, gc=False):
     """The fewest pulls, or the bend that forbids any."""
 
-    pulls: Annotated[list[PlannedPull], Meta(description="The pulls in the order of the route; none if impossible.")]
+    pulls: Annotated[
+        list[PlannedPull],
+        Meta(
+            description="The pulls in the order of the route; none if no plan keeps the limits.",
+            max_length=MOST_POSITIONS,
+        ),
+    ]
     pull_count: Annotated[int, Meta(description="Pulls of the plan.")]
     box_count: Annotated[int, Meta(description="Pull points between them.")]
     worst_utilization_percent: Annotated[

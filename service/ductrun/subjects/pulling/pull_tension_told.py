@@ -9,12 +9,15 @@ from msgspec import UNSET, Meta, Struct, UnsetType
 from ductrun.engineering.rounding import under
 from ductrun.kit import answers
 from ductrun.kit.telling import Telling
+from ductrun.subjects.parts.cables import MOST_LINES
 from ductrun.subjects.parts.choices import CableArrangement
 from ductrun.subjects.parts.jam import OVALITY
+from ductrun.subjects.parts.route import MOST_SECTIONS
 from ductrun.subjects.pulling.assessment import PullAssessment
 from ductrun.subjects.pulling.cable_order import OrderedCable, told_order
 from ductrun.subjects.pulling.choices import PullDirection
 from ductrun.subjects.pulling.settled import Pulling
+from ductrun.subjects.pulling.studies import MOST_POINTS
 from ductrun.subjects.pulling.studies_told import (
     FrictionCase,
     LargestComplying,
@@ -47,7 +50,9 @@ class PullTensionResult(Struct, frozen=True, gc=False):
     utilization_percent: Annotated[
         float, Meta(description="The largest share of tension, sidewall pressure and brake that is used.")
     ]
-    sections: Annotated[list[SectionTension], Meta(description="The sections in the order of the pull.")]
+    sections: Annotated[
+        list[SectionTension], Meta(description="The sections in the order of the pull.", max_length=MOST_SECTIONS)
+    ]
     reversed: Annotated[ReversedPull, Meta(description="The same pull from the other end.")]
     better_direction: Annotated[
         PullDirection, Meta(description="Direction that complies, or was judged, or uses less of the limits.")
@@ -73,14 +78,17 @@ class PullTensionResult(Struct, frozen=True, gc=False):
         Meta(description="The same times 1.05, the handbook allowance for ovality in bends."),
     ] = UNSET
     friction_cases: Annotated[
-        list[FrictionCase] | UnsetType, Meta(description="The pull at low, expected and high friction, if asked.")
+        list[FrictionCase] | UnsetType,
+        Meta(description="The pull at low, expected and high friction, if asked.", max_length=3),
     ] = UNSET
     largest: Annotated[LargestComplying | UnsetType, Meta(description="What would still comply, if asked.")] = UNSET
     profile: Annotated[
-        list[ProfilePoint] | UnsetType, Meta(description="Tension along the run for plotting, if asked.")
+        list[ProfilePoint] | UnsetType,
+        Meta(description="Tension along the run for plotting, if asked.", max_length=MOST_POINTS),
     ] = UNSET
     cables_to_order: Annotated[
-        list[OrderedCable] | UnsetType, Meta(description="The cable to order, a line of cables each, if asked.")
+        list[OrderedCable] | UnsetType,
+        Meta(description="The cable to order, a line of cables each, if asked.", max_length=MOST_LINES),
     ] = UNSET
     handbook_clearance: Annotated[
         answers.Length | UnsetType, Meta(description="Clearance as handbooks print it; higher for the cradle.")

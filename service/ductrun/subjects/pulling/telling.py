@@ -9,6 +9,7 @@ from msgspec import UNSET, Meta, Struct, UnsetType
 from ductrun.kit import answers
 from ductrun.kit.choices import Verdict
 from ductrun.kit.telling import Telling
+from ductrun.subjects.parts.route import MOST_SECTIONS
 from ductrun.subjects.pulling.direction import Carried, Direction
 from ductrun.subjects.pulling.settled import Pulling
 
@@ -49,7 +50,10 @@ class ReversedPull(Struct, frozen=True, gc=False):
     utilization_percent: Annotated[float, Meta(description="The largest share of the limits that is used.")]
     sections: Annotated[
         list[SectionTension],
-        Meta(description="The sections in the order of this pull: the route from its last section to its first."),
+        Meta(
+            description="The sections in the order of this pull: the route from its last section to its first.",
+            max_length=MOST_SECTIONS,
+        ),
     ]
     brake_tension: Annotated[
         answers.Force | UnsetType, Meta(description="Force with which the reel must hold back, if it must.")
