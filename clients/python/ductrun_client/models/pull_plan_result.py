@@ -22,7 +22,7 @@ class PullPlanResult:
     Attributes:
         box_count (int): Pull points between them.
         pull_count (int): Pulls of the plan.
-        pulls (list[PlannedPull]): The pulls in the order of the route; none if impossible.
+        pulls (list[PlannedPull]): The pulls in the order of the route; none if no plan keeps the limits.
         forbidding_section (int | Unset): Section of the route, from 0, that forbids any plan.
         worst_utilization_percent (float | Unset): Largest share of its limits that any pull uses; with so many judged
             pulls the lowest there is.

@@ -78,17 +78,17 @@ class PullTensionResult(Struct, frozen=True, gc=False):
         Meta(description="The same times 1.05, the handbook allowance for ovality in bends."),
     ] = UNSET
     friction_cases: Annotated[
-        list[FrictionCase] | UnsetType,
-        Meta(description="The pull at low, expected and high friction, if asked.", max_length=3),
+        Annotated[list[FrictionCase], Meta(max_length=3)] | UnsetType,
+        Meta(description="The pull at low, expected and high friction, if asked."),
     ] = UNSET
     largest: Annotated[LargestComplying | UnsetType, Meta(description="What would still comply, if asked.")] = UNSET
     profile: Annotated[
-        list[ProfilePoint] | UnsetType,
-        Meta(description="Tension along the run for plotting, if asked.", max_length=MOST_POINTS),
+        Annotated[list[ProfilePoint], Meta(max_length=MOST_POINTS)] | UnsetType,
+        Meta(description="Tension along the run for plotting, if asked."),
     ] = UNSET
     cables_to_order: Annotated[
-        list[OrderedCable] | UnsetType,
-        Meta(description="The cable to order, a line of cables each, if asked.", max_length=MOST_LINES),
+        Annotated[list[OrderedCable], Meta(max_length=MOST_LINES)] | UnsetType,
+        Meta(description="The cable to order, a line of cables each, if asked."),
     ] = UNSET
     handbook_clearance: Annotated[
         answers.Length | UnsetType, Meta(description="Clearance as handbooks print it; higher for the cradle.")
