@@ -8,9 +8,22 @@ from pathlib import Path
 from typing import Any
 
 from ductrun.http.problems import ProblemRaised
+from msgspec import to_builtins
 from tools.asking import EXAMPLES, ask
 
-__all__ = ["EXAMPLES", "ask", "assumed", "codes", "document_of", "problem", "quantity", "result", "rows_of", "value_of"]
+__all__ = [
+    "EXAMPLES",
+    "ask",
+    "assumed",
+    "codes",
+    "document_of",
+    "faults",
+    "problem",
+    "quantity",
+    "result",
+    "rows_of",
+    "value_of",
+]
 
 PUBLISHED = Path(__file__).parent / "published" / "data"
 
@@ -28,6 +41,12 @@ def problem(operation: str, request: Any, query: str = "") -> ProblemRaised:
     except ProblemRaised as raised:
         return raised
     raise AssertionError(f"an answer where a problem was due: {answer}")
+
+
+def faults(operation: str, request: Any, query: str = "") -> list[dict[str, Any]]:
+    """Ask a question that must end in a problem, and give its errors as a caller reads them."""
+    errors: list[dict[str, Any]] = to_builtins(problem(operation, request, query).errors)
+    return errors
 
 
 def assumed(answer: dict[str, Any]) -> dict[str, Any]:
