@@ -227,6 +227,7 @@ FIELDS: list[tuple[str, list[Any], Any, str, str, dict[str, Any]]] = [
     ("fill", ["conductors", 0, "count"], 0, "#/conductors/0/count", "out_of_range", COUNTS),
     ("fill", ["conductors", 0, "count"], 10**25, "#/conductors/0/count", "out_of_range", COUNTS),
     ("fill", ["conductors", 0, "count"], 2.5, "#/conductors/0/count", "not_an_integer", COUNTS),
+    ("fill", ["conductors", 0, "count"], 2.0, "#/conductors/0/count", "not_an_integer", COUNTS),
     ("fill", ["conductors"], [], "#/conductors", "too_few", {"minimum": quantity(1, "1"), "maximum": quantity(200, "1")}),
     ("fill", ["conductors"], {}, "#/conductors", "wrong_type", {}),
     ("fill", ["nipple_length"], 18, "#/nipple_length", "wrong_type", NIPPLE),

@@ -113,6 +113,11 @@ def test_where_nothing_or_more_than_one_value_could_be_meant_none_is_told(codes:
     assert probably_meant(given, list(codes)) is None
 
 
+def test_a_number_that_nobody_writes_is_near_to_nothing() -> None:
+    for number in (10**5000, -(10**5000), float("inf"), 1e300):
+        assert probably_meant(number, list(TradeSize)) is None
+
+
 def _all_codes(base: type[Code]) -> Iterator[type[Code]]:
     for codes in base.__subclasses__():
         yield codes

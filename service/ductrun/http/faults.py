@@ -54,7 +54,7 @@ SENTENCES = {
     "missing": "This member is required.",
     "unknown_member": "There is no such member here.",
     "wrong_type": "This is of another type than the one taken here.",
-    "not_an_integer": "This is no whole number.",
+    "not_an_integer": "A whole number is written without a point or an exponent.",
     "not_allowed": "This is none of the values taken here.",
     "kind_missing": "The object must say its kind.",
     "unknown_kind": "There is no such kind here.",

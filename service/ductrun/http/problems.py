@@ -32,7 +32,7 @@ REQUEST_CODES: Final = {
     "missing": "A member that is required was left out.",
     "unknown_member": "The object has no member of this name.",
     "wrong_type": "Another type of JSON is taken here: a number and not a text, an object of value and unit.",
-    "not_an_integer": "A whole number is taken here.",
+    "not_an_integer": "A whole number is taken here, written without a point or an exponent.",
     "not_allowed": "The value is none of those taken here.",
     "kind_missing": "The object does not say its kind.",
     "unknown_kind": "There is no such kind of object here.",

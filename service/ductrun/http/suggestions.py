@@ -15,7 +15,8 @@ from typing import Any
 
 from ductrun.subjects.spellings import SPELLINGS
 
-_LONGEST = 60
+_LONGEST = 60  # characters
+_LARGEST = 1e9  # a whole number of thousands of digits cannot even be written
 _SHORTEST = 5  # of two words that are shorter, one is nearly always nearly the other
 _NEAR = 0.8  # a share of letters in common, of both spellings together
 _APART = 0.12  # by so much the nearest must be nearer than the next
@@ -27,15 +28,22 @@ _WAYS = tuple((re.compile(value), ways) for value, ways in SPELLINGS)
 
 def probably_meant(given: Any, known: Sequence[str]) -> str | None:
     """Give the one known value that a text, or a number in the place of a text, was probably meant to be."""
-    if isinstance(given, bool) or not isinstance(given, (str, int, float)):
-        return None
-    text = f"{given:g}" if isinstance(given, float) else str(given)
-    if len(text) > _LONGEST:
+    text = _text_of(given)
+    if text is None or len(text) > _LONGEST:
         return None
     key = _key(text)
     own, others = _spelled(tuple(known))
     meant = own.get(key) or others.get(key) or (_near(key, own, others) if key.isalnum() else set())
     return next(iter(meant)) if len(meant) == 1 else None
+
+
+def _text_of(given: Any) -> str | None:
+    """Write what was given as a text; None for what is neither one nor a number that a person writes."""
+    if isinstance(given, str):
+        return given
+    if isinstance(given, bool) or not isinstance(given, (int, float)) or abs(given) > _LARGEST:
+        return None
+    return f"{given:g}" if isinstance(given, float) else str(given)
 
 
 def _key(text: str) -> str:
