@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import Any
 
 from ductrun.http.problems import ProblemRaised
+from msgspec import to_builtins
 from tools.asking import EXAMPLES, ask
 
 __all__ = [
@@ -16,6 +17,7 @@ __all__ = [
     "assumed",
     "codes",
     "document_of",
+    "faults",
     "judged",
     "problem",
     "quantity",
@@ -52,6 +54,12 @@ def problem(operation: str, request: Any, query: str = "") -> ProblemRaised:
     except ProblemRaised as raised:
         return raised
     raise AssertionError(f"an answer where a problem was due: {answer}")
+
+
+def faults(operation: str, request: Any, query: str = "") -> list[dict[str, Any]]:
+    """Ask a question that must end in a problem, and give its errors as a caller reads them."""
+    errors: list[dict[str, Any]] = to_builtins(problem(operation, request, query).errors)
+    return errors
 
 
 def assumed(answer: dict[str, Any]) -> dict[str, Any]:

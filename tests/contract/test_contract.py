@@ -9,6 +9,7 @@ from collections.abc import Iterator
 from typing import Any
 
 import pytest
+from ductrun.http.problems import ASSUMPTION_CODES, QUERY_CODES, REQUEST_CODES
 from ductrun.subjects import OPERATIONS
 from openapi_spec_validator import OpenAPIV31SpecValidator
 from tools.contract import CONTRACT, main
@@ -139,6 +140,45 @@ def test_nothing_is_nullable_and_everything_has_a_bound() -> None:
             assert {"minimum", "maximum", "format"} <= set(node), node
         if node.get("type") == "array":
             assert "maxItems" in node, node
+
+
+def schemas_in(node: Any) -> Iterator[dict[str, Any]]:
+    """Give every schema of the contract: those with a name, those of parameters and bodies, and all that they hold."""
+    if isinstance(node, list):
+        for item in node:
+            yield from schemas_in(item)
+    if not isinstance(node, dict):
+        return
+    for key, value in node.items():
+        if key in {"schemas", "properties"}:
+            for schema in value.values():
+                yield schema
+                yield from schemas_in(schema)
+        elif key in {"schema", "items", "x-item-schema"}:
+            yield value
+            yield from schemas_in(value)
+        elif key not in {"example", "examples"}:
+            yield from schemas_in(value)
+
+
+def test_everything_has_one_type_that_a_generator_can_name() -> None:
+    found = list(schemas_in(DOCUMENT))
+    assert len(found) > 1000
+    for schema in found:
+        assert len({"type", "$ref", "oneOf"} & set(schema)) == 1, schema
+        assert not {"anyOf", "allOf", "not"} & set(schema), schema
+        assert isinstance(schema.get("type", ""), str), schema
+    assert '"anyOf"' not in CONTRACT.read_text(encoding="utf-8")
+
+
+def test_a_problem_is_typed_to_its_last_member() -> None:
+    assert set(SCHEMAS["Problem"]["properties"]) == {"type", "title", "status", "detail", "request_id", "errors"}
+    members = SCHEMAS["ProblemError"]["properties"]
+    for bound in ("minimum", "maximum"):
+        assert members[bound]["$ref"].endswith("/AnyQuantity")
+    assert members["allowed_values"]["items"]["type"] == members["suggestion"]["type"] == "string"
+    assert members["assumption"]["$ref"].endswith("/RefusedAssumption")
+    assert all(code in members["code"]["description"] for code in (*REQUEST_CODES, *QUERY_CODES, *ASSUMPTION_CODES))
 
 
 def test_every_field_of_a_request_says_what_it_is() -> None:

@@ -1,6 +1,6 @@
 """The shape of every error. The canonical form is the one `assert_problem` states, and it holds for the framework's
-own errors as for ours: problem+json with type, title, status, detail, instance, every fault at once with a JSON
-Pointer, nothing of the input in it, never a 5xx for what a caller sent.
+own errors as for ours: problem+json with type, title, status, detail, request_id, every fault at once with a JSON
+Pointer and a code of the vocabulary, no value of the input in it, never a 5xx for what a caller sent.
 """
 
 from __future__ import annotations
@@ -14,11 +14,16 @@ from ductrun.http.app import create_api
 from ductrun.http.gate import Gate
 from ductrun.http.problems import KINDS
 from ductrun.settings import Settings
+from ductrun.subjects.parts.choices import ConduitType, TradeSize
 
 from tests.asking import EXAMPLES, quantity
 from tests.http.wire import JSON_TYPE, Reply, post, reply, send
 
 ECHO = "zanzibar"
+MEMBERS = {
+    *("code", "message", "pointer", "parameter", "minimum", "maximum"),
+    *("allowed_values", "suggestion", "assumption"),
+}
 
 
 def assert_problem(found: Reply, name: str) -> dict[str, Any]:
@@ -28,11 +33,14 @@ def assert_problem(found: Reply, name: str) -> dict[str, Any]:
     problem: dict[str, Any] = found.json
     assert problem["type"] == f"/problems/{name}"
     assert (found.status, problem["status"], problem["title"]) == (kind.status, kind.status, kind.title)
-    assert problem["instance"] == found.headers["x-request-id"]
+    assert problem["request_id"] == found.headers["x-request-id"]
     assert problem["detail"]
+    assert set(problem) <= {"type", "title", "status", "detail", "request_id", "errors"}
     for error in problem.get("errors", []):
-        assert error["code"]
-        assert error["message"]
+        assert set(error) <= MEMBERS
+        assert error["code"] in kind.codes or name == "unanswerable"
+        assert error["message"].endswith(".")
+        assert error.get("suggestion", "") in ["", *error.get("allowed_values", [])]
         assert error.get("pointer", "#").startswith("#")
         assert ("pointer" in error) != ("parameter" in error)
     assert ECHO.encode() not in found.body
@@ -40,6 +48,7 @@ def assert_problem(found: Reply, name: str) -> dict[str, Any]:
     assert b":null" not in found.body
     page = reply("GET", problem["type"])
     assert page.status == 200
+    assert all(f"<code>{code}</code>".encode() in page.body for code in kind.codes)
     assert kind.title.encode() in page.body
     return problem
 
@@ -204,51 +213,109 @@ def with_change(operation: str, path: list[Any], value: Any) -> dict[str, Any]:
     return request
 
 
-FIELDS: list[tuple[str, list[Any], Any, str, str, Any]] = [
-    ("fill", ["conductors", 0, "count"], "3", "#/conductors/0/count", "int_type", {"minimum": 1, "maximum": 100000}),
-    ("fill", ["conductors", 0, "count"], True, "#/conductors/0/count", "int_type", {"minimum": 1, "maximum": 100000}),
-    ("fill", ["conductors", 0, "count"], 0, "#/conductors/0/count", "greater_than_equal", {"minimum": 1, "maximum": 100000}),
-    ("fill", ["conductors", 0, "count"], 2.5, "#/conductors/0/count", "int_type", {"minimum": 1, "maximum": 100000}),
-    ("fill", ["conductors"], [], "#/conductors", "too_short", {"minimum_items": 1, "maximum_items": 200}),
-    ("fill", ["nipple_length"], 18, "#/nipple_length", "model_type", None),
-    ("fill", ["nipple_length"], None, "#/nipple_length", "model_type", None),
-    ("fill", ["nipple_length"], {"value": 18, "unit": "lb"}, "#/nipple_length/unit", "enum", ["mm", "cm", "m", "in", "ft", "yd"]),
-    ("fill", ["nipple_length"], {"value": -1, "unit": "in"}, "#/nipple_length/value", "quantity_out_of_range", None),
-    ("fill", ["nipple_length"], {"value": "1", "unit": "in"}, "#/nipple_length/value", "float_type", None),
-    ("fill", ["nipple_length"], {"value": 1}, "#/nipple_length/unit", "missing", ["mm", "cm", "m", "in", "ft", "yd"]),
-    ("fill", ["nipple_length"], {"value": 1, "unit": "in", ECHO: 1}, f"#/nipple_length/{ECHO}", "extra_forbidden", ["unit", "value"]),
-    ("fill", ["lenght"], quantity(1, "ft"), "#/lenght", "extra_forbidden", None),
-    ("fill", ["conduit", "kind"], ECHO, "#/conduit/kind", "union_tag_invalid", ["listed", "measured"]),
-    ("fill", ["conduit"], {"type": "emt"}, "#/conduit/kind", "union_tag_not_found", ["listed", "measured"]),
-    ("fill", ["conduit", "trade_size"], "7", "#/conduit/trade_size", "enum", None),
-    ("spacers", ["waste_percent"], 1000, "#/waste_percent", "less_than_equal", {"minimum": 0, "maximum": 100}),
-    ("spacers", ["interval", "distance"], quantity(0, "ft"), "#/interval/distance/value", "quantity_out_of_range", None),
-    ("spacers", ["tiers", 1], 0, "#/tiers/1", "greater_than_equal", {"minimum": 1, "maximum": 40}),
-    ("encasement", ["waste_percent"], -1, "#/waste_percent", "greater_than_equal", {"minimum": 0, "maximum": 100}),
-    ("expansion", ["temperatures", "lowest"], quantity(-500, "degF"), "#/temperatures/lowest/value", "below_absolute_zero", None),
-    ("expansion", ["temperatures", "lowest"], quantity(-400, "degF"), "#/temperatures/lowest/value", "quantity_out_of_range", None),
-    ("pull-tension", ["sections"], [], "#/sections", "too_short", {"minimum_items": 1, "maximum_items": 500}),
-    ("pull-tension", ["sections", 1, "radius"], quantity(0, "ft"), "#/sections/1/radius/value", "quantity_out_of_range", None),
-    ("pull-tension", ["sections", 1, "kind"], "horizontal_bend", "", "", None),
-    ("pull-tension", ["friction_coefficient"], 2.5, "#/friction_coefficient", "less_than_equal", {"minimum": 0.01, "maximum": 2}),
+COUNTS = {"minimum": quantity(1, "1"), "maximum": quantity(100_000, "1")}
+FRICTION = {"minimum": quantity(0.01, "1"), "maximum": quantity(2, "1")}
+SHARE = {"minimum": quantity(0, "percent"), "maximum": quantity(100, "percent")}
+NIPPLE = {"minimum": quantity(0, "ft"), "maximum": quantity(1000, "ft")}
+HEAT = {"minimum": quantity(-100, "degF"), "maximum": quantity(400, "degF")}
+LENGTHS = {"allowed_values": ["mm", "cm", "m", "in", "ft", "yd"]}
+KINDS_OF_CONDUIT = {"allowed_values": ["listed", "measured"]}
+
+FIELDS: list[tuple[str, list[Any], Any, str, str, dict[str, Any]]] = [
+    ("fill", ["conductors", 0, "count"], "3", "#/conductors/0/count", "wrong_type", COUNTS),
+    ("fill", ["conductors", 0, "count"], True, "#/conductors/0/count", "wrong_type", COUNTS),
+    ("fill", ["conductors", 0, "count"], 0, "#/conductors/0/count", "out_of_range", COUNTS),
+    ("fill", ["conductors", 0, "count"], 10**25, "#/conductors/0/count", "out_of_range", COUNTS),
+    ("fill", ["conductors", 0, "count"], 2.5, "#/conductors/0/count", "not_an_integer", COUNTS),
+    ("fill", ["conductors", 0, "count"], 2.0, "#/conductors/0/count", "not_an_integer", COUNTS),
+    ("fill", ["conductors"], [], "#/conductors", "too_few", {"minimum": quantity(1, "1"), "maximum": quantity(200, "1")}),
+    ("fill", ["conductors"], {}, "#/conductors", "wrong_type", {}),
+    ("fill", ["nipple_length"], 18, "#/nipple_length", "wrong_type", NIPPLE),
+    ("fill", ["nipple_length"], None, "#/nipple_length", "wrong_type", NIPPLE),
+    ("fill", ["nipple_length"], {"value": 18, "unit": "lb"}, "#/nipple_length/unit", "not_allowed", LENGTHS),
+    ("fill", ["nipple_length"], {"value": 18, "unit": 3}, "#/nipple_length/unit", "wrong_type", LENGTHS),
+    ("fill", ["nipple_length"], {"value": -1, "unit": "in"}, "#/nipple_length/value", "out_of_range", NIPPLE),
+    ("fill", ["nipple_length"], {"value": "1", "unit": "in"}, "#/nipple_length/value", "wrong_type", NIPPLE),
+    ("fill", ["nipple_length"], {"value": 1}, "#/nipple_length/unit", "missing", LENGTHS),
+    ("fill", ["nipple_length"], {"value": 1, "unit": "in", ECHO: 1}, f"#/nipple_length/{ECHO}", "unknown_member", {"allowed_values": ["unit", "value"]}),
+    ("fill", ["single_cable_rounding"], "yes", "#/single_cable_rounding", "wrong_type", {}),
+    ("fill", ["conduit", "kind"], ECHO, "#/conduit/kind", "unknown_kind", KINDS_OF_CONDUIT),
+    ("fill", ["conduit"], {"type": "emt"}, "#/conduit/kind", "kind_missing", KINDS_OF_CONDUIT),
+    ("fill", ["conduit"], ECHO, "#/conduit", "wrong_type", {}),
+    ("fill", ["conduit", "type"], ECHO, "#/conduit/type", "not_allowed", {"allowed_values": list(ConduitType)}),
+    ("fill", ["conduit", "trade_size"], "7", "#/conduit/trade_size", "not_allowed", {"allowed_values": list(TradeSize)}),
+    ("spacers", ["waste_percent"], 1000, "#/waste_percent", "out_of_range", SHARE),
+    ("spacers", ["interval", "distance"], quantity(0, "ft"), "#/interval/distance/value", "out_of_range", {"minimum": quantity(0.25, "ft"), "maximum": quantity(1000, "ft")}),
+    ("spacers", ["tiers", 1], 0, "#/tiers/1", "out_of_range", {"minimum": quantity(1, "1"), "maximum": quantity(40, "1")}),
+    ("encasement", ["waste_percent"], -1, "#/waste_percent", "out_of_range", SHARE),
+    ("expansion", ["temperatures", "lowest"], quantity(-500, "degF"), "#/temperatures/lowest/value", "out_of_range", HEAT),
+    ("expansion", ["temperatures", "lowest"], quantity(-400, "degF"), "#/temperatures/lowest/value", "out_of_range", HEAT),
+    ("pull-tension", ["sections"], [], "#/sections", "too_few", {"minimum": quantity(1, "1"), "maximum": quantity(500, "1")}),
+    ("pull-tension", ["sections", 1, "radius"], quantity(0, "ft"), "#/sections/1/radius/value", "out_of_range", {"minimum": quantity(0.5, "in"), "maximum": quantity(120_000, "in")}),
+    ("pull-tension", ["friction_coefficient"], 2.5, "#/friction_coefficient", "out_of_range", FRICTION),
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(("operation", "path", "value", "pointer", "code", "allowed"), FIELDS)
-def test_a_field_that_is_wrong_is_named_with_what_is_allowed(
-    operation: str, path: list[Any], value: Any, pointer: str, code: str, allowed: Any
+@pytest.mark.parametrize(("operation", "path", "value", "pointer", "code", "taken"), FIELDS)
+def test_a_member_that_is_wrong_is_named_with_what_is_taken(
+    operation: str, path: list[Any], value: Any, pointer: str, code: str, taken: dict[str, Any]
 ) -> None:
     found = post(operation, with_change(operation, path, value))
-    if not code:
-        assert found.status == 200
-        return
-    [error] = json.loads(found.body.replace(ECHO.encode(), b"*"))["errors"]
-    assert error["pointer"] == pointer.replace(ECHO, "*")
-    assert error["code"] == code
-    if allowed is not None:
-        assert error["allowed"] == allowed
-    if code == "quantity_out_of_range":
-        assert set(error["allowed"]) == {"minimum", "maximum"}
+    [error] = json.loads(found.body)["errors"]
+    assert (error["pointer"], error["code"]) == (pointer, code)
+    assert {name: error[name] for name in ("minimum", "maximum", "allowed_values") if name in error} == taken
+    assert "suggestion" not in error
+    if pointer[-len(ECHO) :] != ECHO:
+        assert_problem(found, "invalid_request")
+
+
+def test_a_sentence_says_what_to_do_next() -> None:
+    changes: dict[str, tuple[dict[str, Any], str]] = {
+        "pull-tension": ({"friction_coefficient": "high"}, "Give a number from 0.01 to 2."),
+        "fill": ({"nipple_length": 18}, "Give an object of value and unit, from 0 ft to 1,000 ft."),
+        "spacers": ({"tiers": []}, "Give an array from 1 to 30 items long."),
+        "permitted-use": ({"uses": 1}, "Give an array from 1 to 20 items long."),
+    }
+    for operation, (change, sentence) in changes.items():
+        [error] = post(operation, EXAMPLES[operation] | change).json["errors"]
+        assert error["message"].endswith(sentence)
+
+
+MEANT: list[tuple[str, list[Any], Any, str]] = [
+    ("fill", ["conduit", "trade_size"], 4, "4"),
+    ("fill", ["conduit", "type"], "Sch. 40", "pvc_schedule_40"),
+    ("fill", ["conductors", 0, "size"], "#12", "12 AWG"),
+    ("fill", ["conductors", 0, "insulation"], "THWN2", "THWN-2"),
+    ("fill", ["nipple_length"], {"value": 2, "unit": "feet"}, "ft"),
+    ("fill", ["conduit", "kind"], "Listed", "listed"),
+    ("fill", ["conduits"], 1, "conduit"),
+    ("fill", ["conduit", "tradesize"], 1, "trade_size"),
+    ("trench", ["lenght"], 1, "length"),
+    ("spacers", ["tier"], 1, "tiers"),
+    ("fill", ["conductors", 0, "cuont"], 1, "count"),
+]
+
+
+@pytest.mark.parametrize(("operation", "path", "value", "meant"), MEANT)
+def test_what_is_nearly_known_is_refused_with_what_was_probably_meant(
+    operation: str, path: list[Any], value: Any, meant: str
+) -> None:
+    problem = assert_problem(post(operation, with_change(operation, path, value)), "invalid_request")
+    [error] = problem["errors"]
+    assert error["suggestion"] == meant
+    assert f"Probably {meant} is meant." in error["message"]
+
+
+def test_a_parameter_that_is_nearly_known_is_refused_with_the_one_meant() -> None:
+    problem = assert_problem(post("fill", FILL, "?unit=metric&working=TRUE"), "invalid_query")
+    assert [error["suggestion"] for error in problem["errors"]] == ["units", "true"]
+    assert problem["errors"][1]["allowed_values"] == ["true", "false"]
+
+
+def test_of_many_faults_the_first_are_told_what_was_meant() -> None:
+    request = EXAMPLES["fill"] | {f"conduit{'_' * number}s": 1 for number in range(1, 40)}
+    errors = post("fill", request).json["errors"]
+    assert [error.get("suggestion") for error in errors] == ["conduit"] * 20 + [None] * 19
 
 
 def test_all_faults_come_at_once() -> None:
@@ -270,7 +337,7 @@ def test_all_faults_come_at_once() -> None:
 def test_a_pointer_escapes_and_never_grows_without_bound() -> None:
     problem = post("fill", with_change("fill", ["a/b~c"], 1)).json
     assert problem["errors"][0]["pointer"] == "#/a~1b~0c"
-    assert post("fill", with_change("fill", ["x" * 5000], 1)).json["errors"][0]["pointer"] == "#"
+    assert post("fill", with_change("fill", ["conduit", "x" * 5000], 1)).json["errors"][0]["pointer"] == "#/conduit"
 
 
 def test_a_thousand_faults_are_the_most_that_are_told() -> None:
@@ -287,13 +354,17 @@ def test_an_unanswerable_question_is_a_problem_with_pointers() -> None:
     )
     [error] = problem["errors"]
     assert error["pointer"] == "#/conduit/trade_size"
-    assert error["allowed"] == ["1/2", "3/4", "1", "1-1/4", "1-1/2", "2", "2-1/2", "3", "3-1/2", "4"]
+    assert error["allowed_values"] == ["1/2", "3/4", "1", "1-1/4", "1-1/2", "2", "2-1/2", "3", "3-1/2", "4"]
 
 
 def test_refused_assumptions_are_a_problem_with_what_would_be_assumed() -> None:
     request = {key: EXAMPLES["spacers"][key] for key in ("length", "tiers")}
     problem = assert_problem(post("spacers", request, "?assumptions=refuse"), "assumptions_refused")
-    assert {error["pointer"]: error["allowed"] for error in problem["errors"]}["#/interval"] == quantity(5, "ft")
+    assumptions = {error["pointer"]: error["assumption"] for error in problem["errors"]}
+    assert assumptions["#/interval"]["quantity"] == quantity(5, "ft")
+    assert assumptions["#/interval"]["text"] == "5 ft"
+    assert assumptions["#/interval"]["source_id"] == "trade-practice"
+    assert assumptions["#/top_closure"].keys() == {"text", "citation", "source_id", "standing"}
 
 
 def test_a_fault_of_our_own_is_an_internal_error_without_a_trace() -> None:

@@ -186,7 +186,7 @@ def test_an_arrangement_must_suit_the_number_of_cables() -> None:
     request["arrangement"] = "diamond"
     raised = problem("pull-tension", request)
     assert raised.errors is not None
-    assert raised.errors[0].allowed == ["triangular", "cradled", "triplexed", "worst_case"]
+    assert raised.errors[0].allowed_values == ["triangular", "cradled", "triplexed", "worst_case"]
 
 
 def test_a_conductor_is_given_by_size_or_by_area() -> None:

@@ -96,12 +96,12 @@ def test_the_form_takes_what_the_reader_takes() -> None:
 @pytest.mark.parametrize(
     ("level", "code", "pointer"),
     [
-        ({"value": 0.5, "unit": "lx"}, "quantity_out_of_range", "#/level/value"),
-        ({"value": 1000, "unit": "fc"}, "quantity_out_of_range", "#/level/value"),
-        ({"value": 3, "unit": "ft"}, "enum", "#/level/unit"),
-        ({"value": "3", "unit": "lx"}, "float_type", "#/level/value"),
-        ({"value": 3, "unit": "lx", "si": 3}, "extra_forbidden", "#/level/si"),
-        (3, "model_type", "#/level"),
+        ({"value": 0.5, "unit": "lx"}, "out_of_range", "#/level/value"),
+        ({"value": 1000, "unit": "fc"}, "out_of_range", "#/level/value"),
+        ({"value": 3, "unit": "ft"}, "not_allowed", "#/level/unit"),
+        ({"value": "3", "unit": "lx"}, "wrong_type", "#/level/value"),
+        ({"value": 3, "unit": "lx", "si": 3}, "unknown_member", "#/level/si"),
+        (3, "wrong_type", "#/level"),
     ],
 )
 def test_the_form_says_what_is_wrong_with_it(level: Any, code: str, pointer: str) -> None:

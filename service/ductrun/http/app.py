@@ -38,9 +38,9 @@ def _problem(
     errors: list[ProblemError] | None = None,
 ) -> Response:
     kind = KINDS[name]
-    instance = request.scope.get(REQUEST_ID, "")
+    request_id = request.scope.get(REQUEST_ID, "")
     all_headers = {"Cache-Control": "no-store", **(headers or {})}
-    return Response(body_of(kind, detail, instance, errors), kind.status, all_headers, MEDIA_TYPE)
+    return Response(body_of(kind, detail, request_id, errors), kind.status, all_headers, MEDIA_TYPE)
 
 
 async def _on_raised(request: Request, error: Exception) -> Response:

@@ -19,7 +19,7 @@ from ductrun.http import strict_json
 from ductrun.http.exchange import Chosen, ClientGone, read_body, read_query, send_problem, send_written
 from ductrun.http.faults import errors_of, errors_of_faults
 from ductrun.http.gate import REQUEST_ID
-from ductrun.http.problems import ProblemError, ProblemRaised
+from ductrun.http.problems import ProblemError, ProblemRaised, RefusedAssumption
 from ductrun.kit.answers import NOTICE, Answer, Assumption, Basis
 from ductrun.kit.completing import completed
 from ductrun.kit.forms import Form
@@ -86,14 +86,20 @@ def _refusal(assumptions: Sequence[Assumption]) -> ProblemRaised:
     errors = [
         ProblemError(
             "assumption_needed",
-            f"Give this field; without it {assumption.text} would be assumed: {assumption.citation}.",
-            pointer=pointer,
-            allowed=assumption.text if assumption.quantity is UNSET else assumption.quantity,
+            f"Give this member; without it {assumption.text} would be assumed: {assumption.citation}."[:2000],
+            pointer,
+            assumption=refused,
         )
-        for assumption in assumptions
+        for assumption, refused in zip(assumptions, map(_refused, assumptions), strict=True)
         for pointer in assumption.pointers
     ]
     return ProblemRaised("assumptions_refused", f"{len(errors)} field(s) would have to be assumed.", errors)
+
+
+def _refused(assumption: Assumption) -> RefusedAssumption:
+    return RefusedAssumption(
+        assumption.text, assumption.citation, assumption.standing, assumption.source_id, assumption.quantity
+    )
 
 
 class Calculation:

@@ -41,7 +41,8 @@ can be defended: what was assumed, which limit it was held against, where each c
 A physical quantity is always an object of `value` and `unit`; a bare number is a count, a ratio or a percentage, and
 its name says which. Inputs may mix units freely; `units` picks those of the answer. A limit that is broken is a
 finding of severity `violation` in a 200: that is the answer. A 4xx is a question without an answer, as
-`application/problem+json` with the field, the reason and what would be allowed.
+`application/problem+json` with every member that is wrong, the reason, what is taken there and, where a known value was
+nearly given, which one was probably meant: it is never guessed. `/problems/invalid_request` explains the codes.
 
 Calculations are POST only because they carry a body: they change nothing, need no idempotency key and may be retried.
 A planning figure: the adopted code with its local amendments, the authority having jurisdiction and a licensed

@@ -7,9 +7,11 @@ from collections.abc import Sequence
 from typing import Any, Final, NamedTuple
 from urllib.parse import parse_qsl
 
+from msgspec import UNSET
 from starlette.types import Receive, Scope, Send
 
 from ductrun.http.problems import MEDIA_TYPE, ProblemError, ProblemRaised, body_of
+from ductrun.http.suggestions import probably_meant
 from ductrun.kit.telling import METRIC, US, Telling
 
 JSON: Final = ("application/json",)
@@ -49,11 +51,9 @@ def read_query(query: bytes) -> Chosen:
     for name, text in parse_qsl(query.decode("latin-1"), keep_blank_values=True):
         values = _QUERY.get(name)
         if values is None:
-            message = f"There is no such query parameter. Allowed: {', '.join(_QUERY)}."
-            errors.append(ProblemError("unknown_parameter", message, parameter=name[:100], allowed=list(_QUERY)))
+            errors.append(unknown_parameter(name, list(_QUERY)))
         elif text not in values:
-            message = f"{name} must be {' or '.join(values)}."
-            errors.append(ProblemError("not_allowed", message, parameter=name, allowed=list(values)))
+            errors.append(_not_allowed(name, text, list(values)))
         elif name in chosen:
             errors.append(ProblemError("repeated", f"{name} may be given once.", parameter=name))
         else:
@@ -66,6 +66,25 @@ def read_query(query: bytes) -> Chosen:
         chosen.get("assumptions", False),
         chosen.get("request", False),
     )
+
+
+def unknown_parameter(name: str, known: list[str]) -> ProblemError:
+    """Give the fault of a query parameter that there is not."""
+    meant = probably_meant(name, known)
+    message = f"There is no such query parameter. {_meant(meant)}There are: {', '.join(known)}."
+    return ProblemError(
+        "unknown_parameter", message, parameter=name[:100], allowed_values=known, suggestion=meant or UNSET
+    )
+
+
+def _not_allowed(name: str, text: str, values: list[str]) -> ProblemError:
+    meant = probably_meant(text, values)
+    message = f"{name} does not take this value. {_meant(meant)}Give {' or '.join(values)}."
+    return ProblemError("not_allowed", message, parameter=name, allowed_values=values, suggestion=meant or UNSET)
+
+
+def _meant(suggestion: str | None) -> str:
+    return f"Probably {suggestion} is meant. " if suggestion else ""
 
 
 def content_type_of(scope: Scope, accepted: Sequence[str]) -> str:
@@ -124,9 +143,9 @@ async def send_written(
     await send({"type": "http.response.body", "body": written})
 
 
-async def send_problem(send: Send, problem: ProblemRaised, instance: str, accepted: Sequence[str] = JSON) -> None:
+async def send_problem(send: Send, problem: ProblemRaised, request_id: str, accepted: Sequence[str] = JSON) -> None:
     """Send a problem; one about the media type names those accepted."""
-    written = body_of(problem.kind, problem.detail, instance, problem.errors)
+    written = body_of(problem.kind, problem.detail, request_id, problem.errors)
     status = problem.kind.status
     more_headers = [(b"accept-post", ", ".join(accepted).encode())] if status == 415 else []
     await send_written(send, status, MEDIA_TYPE.encode(), written, *more_headers)

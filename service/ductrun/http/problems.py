@@ -1,24 +1,54 @@
 """Problem details (RFC 9457): every 4xx and 5xx of the service, what each means, and how it is written.
 
-A problem never echoes what was sent and cannot fail to be written: its texts are the service's own.
+A problem echoes no text that was sent and cannot fail to be written: its texts are the service's own. What may stand in
+it are names of members and parameters, up to a sensible length, and figures of a request that could be read.
 """
 
 from __future__ import annotations
 
 import html
-from typing import Annotated, Any, Final, NamedTuple
+from collections.abc import Mapping
+from typing import Annotated, Final, NamedTuple
 
 from msgspec import UNSET, Meta, Struct, UnsetType, json
 
+from ductrun.kit.choices import Standing
+from ductrun.units import AnyQuantity
+
 
 class Kind(NamedTuple):
-    """One kind of problem: its name in the type URI, status, title, and the explanation of its page."""
+    """One kind of problem: its name in the type URI, status, title, the explanation of its page, and the codes that its
+    errors may carry, each with what it means.
+    """
 
     name: str
     status: int
     title: str
     explanation: str
+    codes: Mapping[str, str] = {}
 
+
+REQUEST_CODES: Final = {
+    "missing": "A member that is required was left out.",
+    "unknown_member": "The object has no member of this name.",
+    "wrong_type": "Another type of JSON is taken here: a number and not a text, an object of value and unit.",
+    "not_an_integer": "A whole number is taken here, written without a point or an exponent.",
+    "not_allowed": "The value is none of those taken here.",
+    "kind_missing": "The object does not say its kind.",
+    "unknown_kind": "There is no such kind of object here.",
+    "out_of_range": "The number or the quantity lies outside what can be.",
+    "too_few": "The array has too few items.",
+    "too_many": "The array has too many items.",
+    "too_short": "The text has too few characters.",
+    "too_long": "The text has too many characters.",
+    "control_character": "The text has a character that controls a screen or turns the direction of writing.",
+}
+QUERY_CODES: Final = {
+    "unknown_parameter": "There is no such query parameter here.",
+    "not_allowed": "The parameter does not take this value.",
+    "repeated": "The parameter is given more than once.",
+}
+ASSUMPTION_CODES: Final = {"assumption_needed": "The member was left out, and a value would have been assumed for it."}
 
 _ALL = (
     Kind("malformed_json", 400, "The body is not JSON", "The body must be one JSON value (RFC 8259) and nothing else."),
@@ -67,8 +97,10 @@ _ALL = (
         "invalid_request",
         422,
         "The request is not valid",
-        "The body is JSON but not a valid request. Each error names the field by a JSON Pointer, says what is wrong "
-        "and, where there is a choice or a range, what is allowed.",
+        "The body is JSON but not a valid request. Each error names the member by a JSON Pointer, says what is wrong "
+        "and, where there is a choice or a range, what is taken: allowed_values, or minimum and maximum. What is "
+        "nearly a known value is never taken for it: suggestion says which one was probably meant.",
+        REQUEST_CODES,
     ),
     Kind(
         "invalid_query",
@@ -76,20 +108,23 @@ _ALL = (
         "A query parameter is not valid",
         "A calculation takes units (us or metric), working (true or false) and assumptions (state or refuse); a page "
         "of a table takes limit and offset; each at most once.",
+        QUERY_CODES,
     ),
     Kind(
         "unanswerable",
         422,
         "The question has no answer",
         "The request is valid in form, but what it describes cannot be: a duct wider than its envelope, cables that "
-        "do not pass the bore, a size the tables do not hold. Each error names the field and what would be allowed.",
+        "do not pass the bore, a size the tables do not hold. Each error names the member and what would be taken. Its "
+        "code is one of the calculation; there may be more of them in time.",
     ),
     Kind(
         "assumptions_refused",
         422,
         "Assumptions would be needed",
-        "The request asked with assumptions=refuse for an answer without assumptions. Each error names a field that "
-        "was left out, and under allowed the value that would have been assumed.",
+        "The request asked with assumptions=refuse for an answer without assumptions. Each error names a member that "
+        "was left out, and under assumption the value that would have been assumed.",
+        ASSUMPTION_CODES,
     ),
     Kind("internal_error", 500, "The service failed", "A fault of the service, not of the request. It is logged."),
     Kind("not_ready", 503, "The service is not ready", "It is starting or stopping. Try again shortly."),
@@ -98,14 +133,42 @@ KINDS: Final = {kind.name: kind for kind in _ALL}
 MEDIA_TYPE: Final = "application/problem+json"
 
 
+class RefusedAssumption(Struct, frozen=True, gc=False):
+    """The value that would have been taken for want of one; a quantity too, where it is a figure."""
+
+    text: str
+    citation: str
+    standing: Standing
+    source_id: str | UnsetType = UNSET
+    quantity: AnyQuantity | UnsetType = UNSET
+
+
+_CODES = ", ".join({**REQUEST_CODES, **QUERY_CODES, **ASSUMPTION_CODES})
+
+
 class ProblemError(Struct, frozen=True, gc=False):
     """One fault of a request."""
 
-    code: Annotated[str, Meta(description="Stable code of the fault.")]
+    code: Annotated[
+        str,
+        Meta(description=f"Stable code of the fault. Of a request and its query: {_CODES}; or one of a calculation."),
+    ]
     message: Annotated[str, Meta(description="What is wrong and what to do next.")]
-    pointer: Annotated[str | UnsetType, Meta(description="JSON Pointer of the field, as a URI fragment.")] = UNSET
+    pointer: Annotated[str | UnsetType, Meta(description="JSON Pointer of the member, as a URI fragment.")] = UNSET
     parameter: Annotated[str | UnsetType, Meta(description="Name of the query parameter.")] = UNSET
-    allowed: Annotated[Any, Meta(description="What is allowed: a list of values, or bounds.")] = UNSET
+    minimum: Annotated[
+        AnyQuantity | UnsetType, Meta(description="Least that is taken; what must be more is so in the message.")
+    ] = UNSET
+    maximum: Annotated[
+        AnyQuantity | UnsetType, Meta(description="Most that is taken; what must be less is so in the message.")
+    ] = UNSET
+    allowed_values: Annotated[list[str] | UnsetType, Meta(description="The values or names that are taken.")] = UNSET
+    suggestion: Annotated[
+        str | UnsetType, Meta(description="The one of them that was probably meant: it was not taken for it.")
+    ] = UNSET
+    assumption: Annotated[
+        RefusedAssumption | UnsetType, Meta(description="What would have been assumed, had it not been refused.")
+    ] = UNSET
 
 
 class Problem(Struct, frozen=True, gc=False):
@@ -115,7 +178,7 @@ class Problem(Struct, frozen=True, gc=False):
     title: Annotated[str, Meta(description="What kind of problem it is.")]
     status: Annotated[int, Meta(description="HTTP status.", ge=400, le=599)]
     detail: Annotated[str, Meta(description="What happened to this request.")]
-    instance: Annotated[str, Meta(description="Id of the request, also in X-Request-ID.")]
+    request_id: Annotated[str, Meta(description="Id of the request, also in X-Request-ID.")]
     errors: Annotated[list[ProblemError] | UnsetType, Meta(description="Every fault found.")] = UNSET
 
 
@@ -139,20 +202,22 @@ _encode = json.Encoder().encode
 _MOST_ERRORS = 1000
 
 
-def body_of(kind: Kind, detail: str, instance: str, errors: list[ProblemError] | None = None) -> bytes:
+def body_of(kind: Kind, detail: str, request_id: str, errors: list[ProblemError] | None = None) -> bytes:
     """Write a problem."""
     shown = errors[:_MOST_ERRORS] if errors else UNSET
-    return _encode(Problem(f"/problems/{kind.name}", kind.title, kind.status, detail, instance, shown))
+    return _encode(Problem(f"/problems/{kind.name}", kind.title, kind.status, detail, request_id, shown))
 
 
 def page_of(kind: Kind) -> str:
     """Write the page that explains one kind of problem."""
     title, explanation = html.escape(kind.title), html.escape(kind.explanation)
+    codes = "".join(f"<dt><code>{code}</code></dt>\n<dd>{html.escape(it)}</dd>\n" for code, it in kind.codes.items())
     return (
         '<!doctype html>\n<html lang="en">\n<head>\n<meta charset="utf-8">\n'
         '<meta name="viewport" content="width=device-width, initial-scale=1">\n'
         f'<title>{title}</title>\n<link rel="stylesheet" href="../docs/assets/page.css">\n</head>\n<body>\n<main>\n'
         f"<h1>{title}</h1>\n<p>{explanation}</p>\n"
         f"<p>Status {kind.status}, type <code>/problems/{kind.name}</code>.</p>\n"
+        f"{f'<h2>Codes of its errors</h2>{chr(10)}<dl>{chr(10)}{codes}</dl>{chr(10)}' if codes else ''}"
         '<p><a href="../docs">Operations and their fields</a></p>\n</main>\n</body>\n</html>\n'
     )

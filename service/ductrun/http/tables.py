@@ -9,9 +9,11 @@ from urllib.parse import parse_qsl
 from fastapi import Request, Response
 from msgspec import json
 
+from ductrun.http.exchange import unknown_parameter
 from ductrun.http.problems import ProblemError, ProblemRaised
 from ductrun.subjects.reference_tables import Picker, ReferenceTable
 from ductrun.tables import TABLES
+from ductrun.units import AnyQuantity
 
 CACHE_CONTROL = "public, max-age=3600"
 PAGE_BOUNDS = {"limit": (1, 100, 50), "offset": (0, 10_000, 0)}  # least, most, and what is taken if not given
@@ -80,16 +82,15 @@ def _read_page(query: bytes) -> dict[str, int]:
     seen: set[str] = set()
     for name, text in parse_qsl(query.decode("latin-1"), keep_blank_values=True):
         if name not in PAGE_BOUNDS:
-            message = f"There is no such query parameter. Allowed: {', '.join(PAGE_BOUNDS)}."
-            errors.append(ProblemError("unknown_parameter", message, parameter=name[:100], allowed=list(PAGE_BOUNDS)))
+            errors.append(unknown_parameter(name, list(PAGE_BOUNDS)))
             continue
         least, most, _ = PAGE_BOUNDS[name]
         if name in seen:
             errors.append(ProblemError("repeated", f"{name} may be given once.", parameter=name))
         elif not (text.isascii() and text.isdecimal() and len(text) <= 9 and least <= int(text) <= most):
-            bounds = {"minimum": least, "maximum": most}
+            bounds = AnyQuantity(least, "1"), AnyQuantity(most, "1")
             message = f"{name} must be a whole number from {least} to {most}."
-            errors.append(ProblemError("not_allowed", message, parameter=name, allowed=bounds))
+            errors.append(ProblemError("not_allowed", message, parameter=name, minimum=bounds[0], maximum=bounds[1]))
         else:
             page[name] = int(text)
         seen.add(name)

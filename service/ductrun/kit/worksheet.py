@@ -7,6 +7,7 @@ with every fault and where it lies.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cache
 from typing import Any, TypeVar
@@ -37,12 +38,14 @@ def _rule(name: str, edition: str) -> Backing:
 
 @dataclass(frozen=True, slots=True)
 class Fault:
-    """Why a question has no answer: where it lies (a JSON pointer), what, and what would be allowed."""
+    """Why a question has no answer: where it lies (a JSON pointer), what, and what would be taken there."""
 
     pointer: str
     code: str
     message: str
-    allowed: Any = None
+    allowed_values: Sequence[str] = ()
+    minimum: AnyQuantity | None = None
+    maximum: AnyQuantity | None = None
 
 
 class UnanswerableError(Exception):
@@ -218,9 +221,18 @@ class Worksheet:
         """Give a figure as a quantity: a bare one is a ratio."""
         return self.tell.ratio(value) if isinstance(value, (int, float)) else value
 
-    def fault(self, member: str, code: str, message: str, allowed: Any = None) -> Fault:
-        """Give a fault of a member of this part."""
-        return Fault(self.pointer(member), code, message, allowed)
+    def fault(
+        self,
+        member: str,
+        code: str,
+        message: str,
+        allowed_values: Sequence[str] = (),
+        minimum: Figure | None = None,
+        maximum: Figure | None = None,
+    ) -> Fault:
+        """Give a fault of a member of this part, with the values or the bounds that would be taken."""
+        least, most = (None if bound is None else self._figure(bound) for bound in (minimum, maximum))
+        return Fault(self.pointer(member), code, message, allowed_values, least, most)
 
     def follow_edition(self, given: CodeEdition | None) -> None:
         """Follow the code edition the caller named, or the default one."""

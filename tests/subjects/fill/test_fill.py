@@ -7,7 +7,7 @@ from typing import Any
 
 import pytest
 
-from tests.asking import EXAMPLES, ask, codes, problem, quantity, result
+from tests.asking import EXAMPLES, ask, codes, faults, problem, quantity, result
 from tests.subjects.fill.sets import cable, count, fill, listed, pvc, size
 
 
@@ -66,9 +66,8 @@ def test_a_line_given_twice_counts_twice() -> None:
 
 
 def test_a_line_of_none_is_refused() -> None:
-    raised = problem("fill", {"conduit": pvc("2"), "conductors": [listed("THHN", "3/0 AWG", 0)]})
-    assert raised.errors is not None
-    assert raised.errors[0].allowed == {"minimum": 1, "maximum": 100000}
+    [error] = faults("fill", {"conduit": pvc("2"), "conductors": [listed("THHN", "3/0 AWG", 0)]})
+    assert (error["minimum"], error["maximum"]) == (quantity(1, "1"), quantity(100_000, "1"))
 
 
 def test_grounding_conductors_count_insulated_or_bare() -> None:
@@ -128,20 +127,19 @@ def test_a_jam_that_no_size_mends_says_so() -> None:
 
 def test_a_duct_without_a_bore_is_answered_with_an_estimate() -> None:
     conduit = {"kind": "listed", "type": "pvc_db_60", "trade_size": "4"}
-    raised = problem("fill", {"conduit": conduit, "conductors": [listed("THHN", "12 AWG", 3)]})
-    assert raised.errors is not None
-    [error] = raised.errors
-    assert "maker" in error.message
-    assert "from memory" in error.message
-    estimate = error.allowed["estimate"]
-    assert estimate["inside_diameter"] == quantity(4.258, "in")
-    answer = fill(estimate, listed("THHN", "12 AWG", 3))
+    [error] = faults("fill", {"conduit": conduit, "conductors": [listed("THHN", "12 AWG", 3)]})
+    assert "maker" in error["message"]
+    assert "from memory" in error["message"]
+    assert "pvc_db_60" not in error["allowed_values"]
+    assert "of 4.500 in less two minimum walls leaves 4.258 in" in error["message"]
+    estimate = {"inside_diameter": quantity(4.258, "in"), "outside_diameter": quantity(4.5, "in")}
+    answer = fill({"kind": "measured", **estimate}, listed("THHN", "12 AWG", 3))
     assert "measured_bore" in codes(answer, "note")
     nameless = problem(
         "fill", {"conduit": conduit | {"type": "pvc_db_100"}, "conductors": [listed("THHN", "12 AWG", 3)]}
     )
     assert nameless.errors is not None
-    assert "estimate" not in nameless.errors[0].allowed
+    assert "estimate" not in nameless.errors[0].message
     sized = problem("conduit-size", {"type": "pvc_eb_20", "conductors": [listed("THHN", "12 AWG", 3)]})
     assert sized.errors is not None
     assert sized.errors[0].pointer == "#/type"

@@ -9,7 +9,7 @@ from typing import Any
 
 import pytest
 
-from tests.asking import EXAMPLES, ask, codes, judged, problem, quantity, result, value_of, verdict_of
+from tests.asking import EXAMPLES, ask, codes, faults, judged, problem, quantity, result, value_of, verdict_of
 
 
 def straight(feet: float, degrees: float = 0.0) -> dict[str, Any]:
@@ -89,7 +89,10 @@ def test_a_temper_without_a_published_stress_is_refused_with_those_there_are() -
     conductor = {"material": "copper", "size": "500 kcmil", "count": 1, "temper": "hard"}
     raised = problem("pull-tension", request(cables={"conductor": conductor}))
     assert raised.errors is not None
-    assert (raised.errors[0].pointer, raised.errors[0].allowed) == ("#/cables/0/cable/conductor/temper", ["soft"])
+    assert (raised.errors[0].pointer, raised.errors[0].allowed_values) == (
+        "#/cables/0/cable/conductor/temper",
+        ["soft"],
+    )
 
 
 @pytest.mark.parametrize(
@@ -300,9 +303,10 @@ def test_a_range_of_friction_is_answered_in_one_call() -> None:
 
 
 def test_a_range_must_hold_the_expected_friction() -> None:
-    raised = problem("pull-tension", request(friction_range={"low": 0.4, "high": 0.5}))
-    assert raised.errors is not None
-    assert raised.errors[0].code == "range_misses_expected"
+    for low, high, member, bound in ((0.4, 0.5, "low", "maximum"), (0.1, 0.2, "high", "minimum")):
+        [error] = faults("pull-tension", request(friction_range={"low": low, "high": high}))
+        assert (error["code"], error["pointer"]) == ("range_misses_expected", f"#/friction_range/{member}")
+        assert error[bound] == quantity(0.35, "1")
 
 
 def test_a_high_friction_beyond_any_rope_is_refused_by_name() -> None:
@@ -390,11 +394,9 @@ def test_a_profile_shows_the_inside_of_a_vertical_bend() -> None:
 
 def test_a_profile_of_too_many_points_is_refused_with_a_spacing_that_works() -> None:
     made = request(sections=[straight(9_000)], profile_spacing=quantity(1, "ft"))
-    raised = problem("pull-tension", made)
-    assert raised.errors is not None
-    assert (
-        len(result("pull-tension", made | {"profile_spacing": raised.errors[0].allowed["minimum"]})["profile"]) < 2000
-    )
+    [error] = faults("pull-tension", made)
+    made["profile_spacing"] = error["minimum"]
+    assert len(result("pull-tension", made)["profile"]) < 2000
 
 
 def plan(sections: list[dict[str, Any]], positions: Any = None, **changes: Any) -> dict[str, Any]:

@@ -186,6 +186,7 @@ from .pull_tension_result import PullTensionResult
 from .pull_tension_stream_answer import PullTensionStreamAnswer
 from .pulled_conductor import PulledConductor
 from .ready import Ready
+from .refused_assumption import RefusedAssumption
 from .reinforcing import Reinforcing
 from .reinforcing_takeoff import ReinforcingTakeoff
 from .request_back import RequestBack
@@ -437,6 +438,7 @@ __all__ = (
     "PullTensionResult",
     "PullTensionStreamAnswer",
     "Ready",
+    "RefusedAssumption",
     "Reinforcing",
     "ReinforcingTakeoff",
     "RequestBack",

@@ -21,7 +21,7 @@ class Problem:
 
     Attributes:
         detail (str): What happened to this request.
-        instance (str): Id of the request, also in X-Request-ID.
+        request_id (str): Id of the request, also in X-Request-ID.
         status (int): HTTP status.
         title (str): What kind of problem it is.
         type_ (str): URI of the page that explains this kind of problem.
@@ -29,7 +29,7 @@ class Problem:
     """
 
     detail: str
-    instance: str
+    request_id: str
     status: int
     title: str
     type_: str
@@ -39,7 +39,7 @@ class Problem:
     def to_dict(self) -> dict[str, Any]:
         detail = self.detail
 
-        instance = self.instance
+        request_id = self.request_id
 
         status = self.status
 
@@ -59,7 +59,7 @@ class Problem:
         field_dict.update(
             {
                 "detail": detail,
-                "instance": instance,
+                "request_id": request_id,
                 "status": status,
                 "title": title,
                 "type": type_,
@@ -77,7 +77,7 @@ class Problem:
         d = dict(src_dict)
         detail = d.pop("detail")
 
-        instance = d.pop("instance")
+        request_id = d.pop("request_id")
 
         status = d.pop("status")
 
@@ -96,7 +96,7 @@ class Problem:
 
         problem = cls(
             detail=detail,
-            instance=instance,
+            request_id=request_id,
             status=status,
             title=title,
             type_=type_,

@@ -126,7 +126,7 @@ def join(given: Joining, ducts: Ducts, sheet: Worksheet) -> Joined:
                 "spare_duct_count",
                 "more_than_the_ducts",
                 f"There are {ducts.duct_count} ducts.",
-                {"maximum": ducts.duct_count},
+                maximum=ducts.duct_count,
             )
         )
     stick, loss = _stick(given, sheet)
@@ -206,7 +206,8 @@ def _set_time(size: str, temperature: Temperature, sheet: Worksheet) -> Duration
             "temperature/value",
             "no_set_time",
             f"Set times are on file from {lowest:g} to {highest:g} degF: ask the maker of the cement for others.",
-            {"minimum": {"value": lowest, "unit": "degF"}, "maximum": {"value": highest, "unit": "degF"}},
+            minimum=Temperature(lowest, TemperatureUnit.DEG_F),
+            maximum=Temperature(highest, TemperatureUnit.DEG_F),
         )
     )
 

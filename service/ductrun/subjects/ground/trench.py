@@ -28,6 +28,7 @@ from ductrun.subjects.parts.envelope import (
     poured_in_trench,
     trench_width_of,
 )
+from ductrun.units import Length
 
 PRACTICE = choice("trench.practice", TrenchPractice)
 _SAME_LENGTH = 1e-6  # of a length written in two units, with as many digits as one writes
@@ -110,7 +111,8 @@ def _earth(request: TrenchRequest, sheet: Worksheet) -> EarthCover:
                 "stations",
                 "not_from_start_to_end",
                 "Stations run from 0 to the length of the trench, each beyond the one before.",
-                {"from": 0, "to": {"value": request.length.value, "unit": request.length.unit.value}},
+                minimum=Length(0.0, request.length.unit),
+                maximum=request.length,
             )
         )
     return EarthCover(cover, along)

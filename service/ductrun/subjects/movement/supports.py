@@ -143,7 +143,7 @@ def support(given: Supporting, spacing: Spacing, length: float, sheet: Worksheet
                 "length/value",
                 "too_long_for_one_list",
                 f"That is more than {MOST_SUPPORTS} straps: give the run in parts.",
-                {"maximum": {"value": most.value * MOST_SUPPORTS, "unit": most.unit.value}},
+                maximum=Length(most.value * MOST_SUPPORTS, most.unit),
             )
         )
     places = engineering.support_positions(length, most.si, end.si, terminations)

@@ -66,14 +66,15 @@ class Span(NamedTuple):
         if self.lowest <= si <= self.highest or not (under(si, self.lowest) or over(si, self.highest)):
             return
         unit = given.unit
-        allowed = {"minimum": unit.from_si(self.lowest), "maximum": unit.from_si(self.highest), "unit": unit.value}
+        lowest, highest = (Temperature(unit.from_si(bound), unit) for bound in (self.lowest, self.highest))
         raise UnanswerableError(
             sheet.fault(
                 member,
                 "installation_outside_range",
                 "The installation temperature of the conduit must lie between the lowest and the highest: "
-                f"{allowed['minimum']:g} to {allowed['maximum']:g} {unit.value}.",
-                allowed,
+                f"{lowest.value:g} to {highest.value:g} {unit.value}.",
+                minimum=lowest,
+                maximum=highest,
             )
         )
 
@@ -111,7 +112,7 @@ def seen_by(temperatures: TemperatureRange | TemperatureSpread, sheet: Worksheet
                 "highest/value",
                 "highest_not_above_lowest",
                 f"The highest temperature must be above the lowest, {temperatures.lowest}.",
-                {"above": {"value": temperatures.lowest.value, "unit": temperatures.lowest.unit.value}},
+                minimum=temperatures.lowest,
             )
         )
     span = Span(lowest, highest)

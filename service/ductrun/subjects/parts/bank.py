@@ -112,7 +112,8 @@ def _check_lists(bank: DuctBank, sheet: Worksheet) -> None:
             name,
             "one_for_each_tier",
             f"Give one for each of the {len(bank.tiers)} tiers.",
-            {"items": len(bank.tiers)},
+            minimum=len(bank.tiers),
+            maximum=len(bank.tiers),
         )
         for name, given in (("tier_conduits", bank.tier_conduits), ("signal_ducts", bank.signal_ducts))
         if given is not None and len(given) != len(bank.tiers)
@@ -122,7 +123,7 @@ def _check_lists(bank: DuctBank, sheet: Worksheet) -> None:
             f"signal_ducts/{index}",
             "more_than_the_tier",
             f"Ducts of the tier: {ducts}; no more can carry signals.",
-            {"maximum": ducts},
+            maximum=ducts,
         )
         for index, (signal, ducts) in enumerate(zip(bank.signal_ducts or (), bank.tiers, strict=False))
         if signal > ducts
@@ -181,7 +182,7 @@ def _refuse_overlaps(gaps: engineering.Gaps, diameter: float, sheet: Worksheet) 
             member,
             "ducts_overlap",
             "Measured between centers, the separation is smaller than the ducts: they would overlap.",
-            {"above": {"value": least.value, "unit": least.unit}},
+            minimum=least,
         )
         for gap, member in members
         if gap < -TIE

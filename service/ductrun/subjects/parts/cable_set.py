@@ -102,7 +102,7 @@ def _too_many(lines: Sequence[CableLine], sheet: Worksheet) -> list[Fault]:
     if total <= MOST_CABLES:
         return []
     message = f"{total} cables: {MOST_CABLES} are the most."
-    return [sheet.fault("", "too_many_cables", message, {"maximum": MOST_CABLES})]
+    return [sheet.fault("", "too_many_cables", message, maximum=MOST_CABLES)]
 
 
 def _settle_line(line: CableLine, sheet: Worksheet) -> Line:
@@ -250,5 +250,5 @@ def _too_large(cables: CableSet, bore: float, where: BorePlace) -> Fault:
         member,
         "cables_do_not_pass",
         f"{what}do not pass {inside}: at most {unit.from_si(most):.4g} {unit.value} each for the largest.",
-        {"maximum": {"value": unit.from_si(most), "unit": unit.value}},
+        maximum=Length(unit.from_si(most), unit),
     )

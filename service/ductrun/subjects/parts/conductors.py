@@ -21,7 +21,7 @@ from ductrun.subjects.parts.choices import BareStranding, ConductorSize, Insulat
 from ductrun.subjects.parts.conduit import exact_inches
 from ductrun.tables import TABLES
 from ductrun.tables.rows import Conductor as ConductorRow
-from ductrun.units import Length
+from ductrun.units import Area, AreaUnit, Length, LengthUnit
 
 BARE_STRANDING = choice("fill.bare_stranding", BareStranding)
 
@@ -250,7 +250,7 @@ def check_bore(conductors: ConductorSet, bore: engineering.Bore, sheet: Workshee
             "wider_than_bore",
             f"A diameter of {group.diameter.normalize():f} in does not pass the inside diameter of "
             f"{bore.diameter.normalize():f} in.",
-            {"below": {"value": float(bore.diameter), "unit": "in"}},
+            maximum=Length(float(bore.diameter), LengthUnit.INCH),
         )
         for index, (group, conductor) in enumerate(zip(conductors.groups, conductors.given, strict=True))
         if group.diameter >= bore.diameter
@@ -262,7 +262,7 @@ def check_bore(conductors: ConductorSet, bore: engineering.Bore, sheet: Workshee
                 "",
                 "more_than_the_bore",
                 f"The conductors take {float(total):.4g} in2; the conduit has {float(bore.area):.4g} in2 inside.",
-                {"maximum": {"value": float(bore.area), "unit": "in2"}},
+                maximum=Area(float(bore.area), AreaUnit.IN2),
             )
         ]
     if faults:

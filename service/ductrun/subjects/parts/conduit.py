@@ -115,12 +115,7 @@ def check_diameters(conduit: MeasuredConduit, sheet: Worksheet) -> None:
                 "outside_diameter/value",
                 "outside_not_above_inside",
                 f"The outside diameter must be above the inside diameter of {conduit.inside_diameter}.",
-                {
-                    "above": {
-                        "value": conduit.inside_diameter.value,
-                        "unit": conduit.inside_diameter.unit.value,
-                    }
-                },
+                minimum=conduit.inside_diameter,
             )
         )
 
@@ -203,23 +198,17 @@ def _types_with_bore() -> list[str]:
 
 def _no_bore(conduit: ListedConduit, row: ConduitRow, sheet: Worksheet) -> Fault:
     """Say that utility duct has no bore in the code, and offer what its outside diameter and wall leave of it."""
-    allowed: dict[str, object] = {"types": _types_with_bore()}
     estimate = ""
     if row.outside_diameter_in is not None and row.minimum_wall_in is not None:
         bore = row.outside_diameter_in - 2 * row.minimum_wall_in
         estimate = (
-            f" Outside diameter less two minimum walls leaves {bore} in ({row.wall_standing}): an estimate, and the "
-            "largest it can be."
+            f" The outside diameter of {row.outside_diameter_in} in less two minimum walls leaves {bore} in "
+            f"({row.wall_standing}): an estimate, and the largest it can be."
         )
-        allowed["estimate"] = {
-            "kind": "measured",
-            "inside_diameter": {"value": float(bore), "unit": "in"},
-            "outside_diameter": {"value": float(row.outside_diameter_in), "unit": "in"},
-        }
     return sheet.fault(
         "type",
         "inside_diameter_not_listed",
         f"No code table gives the bore of {conduit.type.value}: take the inside diameter from its maker and give the "
         f"conduit as kind measured.{estimate}",
-        allowed,
+        _types_with_bore(),
     )

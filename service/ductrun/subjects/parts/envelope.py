@@ -96,7 +96,7 @@ def trench_width_of(given: Length, least: float, member: str, code: str, sheet: 
                 code,
                 f"The bank with what lies beside it takes {minimum:.4g} {given.unit.value}: the trench cannot be "
                 "narrower.",
-                {"minimum": {"value": minimum, "unit": given.unit.value}},
+                minimum=Length(minimum, given.unit),
             )
         )
     return given.si

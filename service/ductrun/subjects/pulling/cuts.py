@@ -115,7 +115,7 @@ def check_positions(cut: Cut, positions: BoxPositions | None, sheet: Worksheet) 
                 "too_many_positions",
                 f"That makes {len(cut.stops)} places for pull points; {MOST_POSITIONS} are the most. Take them farther "
                 "apart.",
-                {"maximum_positions": MOST_POSITIONS},
+                maximum=MOST_POSITIONS,
             )
         )
     if positions is None or positions.kind != "listed":

@@ -190,7 +190,7 @@ def _braking(practice: PullPractice, pulling: Pulling, sheet: Worksheet) -> floa
                 "braking_friction_coefficient",
                 "above_pulling_friction",
                 f"The low friction a brake reckons with cannot be above that of the pull, {highest:g}.",
-                {"maximum": highest},
+                maximum=highest,
             )
         )
     low = min(default.value if given is None else given, highest)

@@ -66,15 +66,15 @@ def _use_at(pulling: Pulling, coefficient: float, *, backward: bool = False) -> 
 
 def friction_cases(given: FrictionRange, pulling: Pulling, sheet: Worksheet) -> list[UseAtFriction]:
     """Give the pull at low, expected and high friction."""
-    if not given.low <= pulling.coefficient <= given.high:
-        raise UnanswerableError(
-            sheet.fault(
-                "",
-                "range_misses_expected",
-                f"The range {given.low:g} to {given.high:g} must hold the expected {pulling.coefficient:g}.",
-                {"low": {"maximum": pulling.coefficient}, "high": {"minimum": pulling.coefficient}},
-            )
-        )
+    expected = pulling.coefficient
+    message = f"The range {given.low:g} to {given.high:g} must hold the expected {expected:g}."
+    faults = []
+    if given.low > expected:
+        faults.append(sheet.fault("low", "range_misses_expected", message, maximum=expected))
+    if given.high < expected:
+        faults.append(sheet.fault("high", "range_misses_expected", message, minimum=expected))
+    if faults:
+        raise UnanswerableError(*faults)
     return [_friction_case(coefficient, pulling, sheet) for coefficient in (given.low, pulling.coefficient, given.high)]
 
 
@@ -196,7 +196,7 @@ def profile(pulling: Pulling, entering: float, spacing: float, sheet: Worksheet)
                 "",
                 "too_many_points",
                 f"That makes {sum(counts) + 1} points; {MOST_POINTS} are the most. Take them farther apart.",
-                {"minimum": {"value": wider.value, "unit": wider.unit}},
+                minimum=wider,
             )
         )
     weight = pulling.load.weight

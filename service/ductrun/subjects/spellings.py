@@ -1,0 +1,82 @@
+"""How the trade also writes the values of requests: what is never taken, but tells which value was probably meant.
+
+A row is a regular expression that values match, and other ways to write such a value (a group of the match by its
+number). Capitals, blanks, hyphens, dots and underscores need no row: they are passed over when spellings are compared.
+All of it is common practice without a source.
+"""
+
+from __future__ import annotations
+
+from typing import Final
+
+SPELLINGS: Final[tuple[tuple[str, tuple[str, ...]], ...]] = (
+    # trade sizes, and numbers of bars
+    (r"(\d+|\d+/\d+|\d+-\d+/\d+)", (r'\1"', r"\1 in", r"\1 inch", r"\1 inches")),
+    (r"no_(\d)", (r"\1", r"#\1", r"number \1")),
+    # sizes of conductors
+    (r"(\S+) AWG", (r"\1", r"#\1", r"no \1", r"awg \1", r"#\1 awg", r"\1 ga", r"\1 gauge")),
+    (r"(\d+) kcmil", (r"\1", r"\1 mcm", r"\1 kcm")),
+    # conduits; a schedule without a material is one of PVC, and PVC without a schedule is schedule 40
+    (
+        r"pvc_schedule_(\d+)",
+        (r"schedule \1", r"sch \1", r"sched \1", r"s\1", r"pvc \1", r"pvc sch \1", r"schedule \1 pvc", r"sch \1 pvc"),
+    ),
+    (r"pvc_schedule_40", ("pvc", "rigid pvc", "rnc")),
+    (r"pvc_(db|eb)_(\d+)", (r"\1 \2", r"type \1 \2", r"\1 \2 duct")),
+    (r"pvc_type_(a|eb)", (r"type \1",)),
+    (r"hdpe_schedule_40", ("hdpe", "hdpe sch 40", "hdpe 40", "sch 40 hdpe", "schedule 40 hdpe")),
+    (r"rtrc", ("fiberglass", "fre")),
+    (r"rmc", ("rigid", "grc", "rgs", "galvanized rigid", "rigid metal conduit")),
+    (r"emt", ("thinwall", "electrical metallic tubing")),
+    (r"ent", ("electrical nonmetallic tubing",)),
+    (r"fmc", ("flex", "flexible metal conduit")),
+    (r"imc", ("intermediate metal conduit",)),
+    # what cables are and how they lie
+    (r"copper", ("cu",)),
+    (r"aluminum", ("al", "aluminium")),
+    (r"nonshielded", ("unshielded",)),
+    (r"triplexed", ("triplex",)),
+    (r"triangular", ("triangle", "trefoil")),
+    # units: lengths, areas, volumes
+    (r"ft", ("foot", "feet", "'", "lf", "linear feet")),
+    (r"in", ("inch", "inches", '"')),
+    (r"yd", ("yds", "yard", "yards")),
+    (r"m", ("meter", "meters", "metre", "metres")),
+    (r"cm", ("centimeter", "centimeters", "centimetre", "centimetres")),
+    (r"mm", ("millimeter", "millimeters", "millimetre", "millimetres")),
+    (r"(in|ft|m|cm|mm)2", (r"sq \1", r"\1^2", r"square \1")),
+    (r"(in|ft|yd|m)3", (r"cu \1", r"\1^3", r"cubic \1")),
+    (r"in2", ("sq inch", "square inches")),
+    (r"ft2", ("sf", "square feet", "square foot")),
+    (r"ft3", ("cf", "cubic feet", "cubic foot")),
+    (r"yd3", ("cy", "cubic yard", "cubic yards", "yards")),
+    (r"kcmil", ("mcm",)),
+    (r"L", ("liter", "liters", "litre", "litres")),
+    (r"gal_us", ("gal", "gallon", "gallons", "us gal")),
+    (r"qt_us", ("qt", "quart", "quarts")),
+    # units: masses, forces, pressures, densities
+    (r"(lb|lbf)", ("lbs", "#", "lb", "pound", "pounds")),
+    (r"(lb|lbf)/ft", ("lb/ft", "lbs/ft", "plf", "pounds/foot", "pounds per foot")),
+    (r"lb/1000ft", ("lbs/1000ft", "lb/mft", "lbs/mft", "lb/kft", "lbs/kft", "pounds per 1000 feet")),
+    (r"kg", ("kgs", "kilogram", "kilograms")),
+    (r"kg/m", ("kg per m",)),
+    (r"t", ("tonne", "tonnes", "metric ton")),
+    (r"short_ton", ("us ton",)),
+    (r"N", ("newton", "newtons")),
+    (r"psi", ("lb/in2", "lbf/in2", "lbs/sq in", "pounds per square inch")),
+    (r"psf", ("lb/ft2", "lbf/ft2", "lbs/sq ft", "pounds per square foot")),
+    (r"lb/ft3", ("pcf", "lbs/ft3", "lb/cf", "pounds per cubic foot")),
+    (r"lb/yd3", ("lbs/yd3", "lb/cy", "pounds per cubic yard")),
+    # units: temperatures, angles, durations, shares
+    (r"(?:delta_)?deg(F|C)", (r"\1", r"deg \1", r"degrees \1")),
+    (r"(?:delta_)?degF", ("fahrenheit",)),
+    (r"(?:delta_)?degC", ("celsius", "centigrade")),
+    (r"K", ("kelvin",)),
+    (r"1/deg(F|C)", (r"1/\1", r"/\1", r"/deg \1", r"per \1", r"per deg \1")),
+    (r"deg", ("degree", "degrees")),
+    (r"rad", ("radian", "radians")),
+    (r"percent", ("%", "pct")),
+    (r"min", ("mins", "minute", "minutes")),
+    (r"h", ("hr", "hrs", "hour", "hours")),
+    (r"s", ("sec", "secs", "second", "seconds")),
+)
