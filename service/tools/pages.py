@@ -15,7 +15,7 @@ from typing import Any
 from ductrun.http.descriptions import batch_options, stream_options
 from ductrun.http.stream import MEDIA_TYPES
 from ductrun.subjects import OPERATIONS
-from ductrun.subjects.reference_tables import PICKERS, REFERENCE_TABLES
+from ductrun.subjects.reference_tables import REFERENCE_TABLES
 
 from tools.asking import ask
 
@@ -56,10 +56,6 @@ def operations() -> str:
     rows += [f"| `POST /v1/batch` | {batch_options([])['description']} |"]
     rows += [f"| `POST /v1/batch/stream` | {stream_options([], MEDIA_TYPES)['description']} |"]
     rows += [f"| `GET /v1/tables/{table.name}` | {table.description} |" for table in REFERENCE_TABLES]
-    rows += [
-        f"| `GET /v1/tables/{picker.table.name}/{{{picker.parameter}}}` | Rows of one {picker.parameter}, by pages. |"
-        for picker in PICKERS
-    ]
     rows += ["| `GET /livez`, `GET /readyz` | Whether the process answers; whether it is ready. |"]
     return "\n".join(["| operation | gives |", "|---|---|", *rows])
 

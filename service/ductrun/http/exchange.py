@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from typing import Any, Final, NamedTuple
 from urllib.parse import parse_qsl
 
@@ -44,13 +44,28 @@ def read_query(query: bytes) -> Chosen:
     """Read the query; raises ProblemRaised with everything that is wrong with it."""
     if not query:
         return _USUAL
+    chosen = read_parameters(query, _QUERY)
+    return Chosen(
+        chosen.get("units", US),
+        chosen.get("working", False),
+        chosen.get("assumptions", False),
+        chosen.get("request", False),
+    )
+
+
+def read_parameters(query: bytes, known: Mapping[str, Mapping[str, Any]]) -> dict[str, Any]:
+    """Give what the query chooses of the parameters a path takes; raises ProblemRaised with everything wrong with it.
+
+    Each parameter is known with its texts and what each stands for. What is not known is refused, never passed over.
+    """
     chosen: dict[str, Any] = {}
     errors: list[ProblemError] = []
     for name, text in parse_qsl(query.decode("latin-1"), keep_blank_values=True):
-        values = _QUERY.get(name)
+        values = known.get(name)
         if values is None:
-            message = f"There is no such query parameter. Allowed: {', '.join(_QUERY)}."
-            errors.append(ProblemError("unknown_parameter", message, parameter=name[:100], allowed=list(_QUERY)))
+            allowed = f"Allowed: {', '.join(known)}." if known else "None is taken here."
+            message = f"There is no such query parameter. {allowed}"
+            errors.append(ProblemError("unknown_parameter", message, parameter=name[:100], allowed=list(known)))
         elif text not in values:
             message = f"{name} must be {' or '.join(values)}."
             errors.append(ProblemError("not_allowed", message, parameter=name, allowed=list(values)))
@@ -60,12 +75,7 @@ def read_query(query: bytes) -> Chosen:
             chosen[name] = values[text]
     if errors:
         raise ProblemRaised("invalid_query", f"{len(errors)} query parameter(s) cannot be used.", errors)
-    return Chosen(
-        chosen.get("units", US),
-        chosen.get("working", False),
-        chosen.get("assumptions", False),
-        chosen.get("request", False),
-    )
+    return chosen
 
 
 def content_type_of(scope: Scope, accepted: Sequence[str]) -> str:
