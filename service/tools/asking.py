@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
+import asyncio
 import json
+from functools import cache
 from typing import Any
 
+import httpx
+from ductrun.http.app import create_app
 from ductrun.http.calculations import answer_to
 from ductrun.http.exchange import read_query
 from ductrun.subjects import OPERATIONS
@@ -19,3 +23,20 @@ def ask(operation: str, request: Any, query: str = "") -> dict[str, Any]:
     chosen = read_query(query.encode())
     answer: dict[str, Any] = json.loads(_ANSWERS[operation](body, chosen))
     return answer
+
+
+@cache
+def _transport() -> httpx.ASGITransport:
+    return httpx.ASGITransport(create_app())
+
+
+def post(path: str, body: bytes) -> dict[str, Any]:
+    """Post a body the way of a request, query and all; gives what comes back, an answer or a problem."""
+
+    async def sent() -> dict[str, Any]:
+        async with httpx.AsyncClient(transport=_transport(), base_url="http://ductrun") as client:
+            reply = await client.post(path, content=body, headers={"Content-Type": "application/json"})
+            answer: dict[str, Any] = reply.json()
+            return answer
+
+    return asyncio.run(sent())

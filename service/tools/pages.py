@@ -1,6 +1,8 @@
-"""The generated parts of README.md: the table of operations and one worked example a calculation, from real answers.
+"""The generated parts of the pages: real answers in README.md and docs/, and every operation in openapi/examples/.
 
-With --write they are written anew; the test beside this module holds them against the service.
+With --write they are written anew; tests/docs holds them against the service. An example of a page is a command that a
+reader can copy; the answer is written below it. The hash of the tables is masked, so that a row that touches no figure
+changes no page.
 """
 
 from __future__ import annotations
@@ -10,20 +12,44 @@ import re
 import sys
 from collections.abc import Iterator
 from pathlib import Path
-from typing import Any
+from typing import Any, NamedTuple
 
 from ductrun.http.descriptions import batch_options, stream_options
 from ductrun.http.stream import MEDIA_TYPES
 from ductrun.subjects import OPERATIONS
-from ductrun.subjects.reference_tables import PICKERS, REFERENCE_TABLES
+from ductrun.subjects.reference_tables import REFERENCE_TABLES
 
-from tools.asking import ask
+from tools.asking import post
+from tools.contract import CONTRACT
 
-README = Path(__file__).resolve().parents[2] / "README.md"
+REPOSITORY = Path(__file__).resolve().parents[2]
+README = REPOSITORY / "README.md"
+QUESTIONS = REPOSITORY / "docs" / "questions.md"
+PAGES = (README, QUESTIONS, *(REPOSITORY / "docs" / f"{name}.md" for name in ("deployment", "stream")))
+EXAMPLES = CONTRACT.parent / "examples"
+JOB = EXAMPLES / "whole_job_request.json"
 WIDTH = 118
-EXAMPLE = re.compile(r"<!-- example: (\S+)\n(.*?)\n-->\n(.*?)<!-- /example -->", re.DOTALL)
-CREW = re.compile(r"<!-- crew table -->\n.*?<!-- /crew table -->", re.DOTALL)
-LIST = re.compile(r"<!-- operations -->\n.*?<!-- /operations -->", re.DOTALL)
+MASKED = {
+    "tables_version": "hash of all tables",
+    "instance": "id of the request",
+    "request_id": "id of the request",
+}
+EXAMPLE = re.compile(
+    r"(?P<call>```sh\ncurl -s 'http://127\.0\.0\.1:8000(?P<path>\S+)' -H 'Content-Type: application/json' "
+    r"-d '(?P<body>{.*?})'\n```\n)\n```json\n(?P<answer>.*?)\n```\n",
+    re.DOTALL,
+)
+PART = re.compile(r"<!-- (operations|tables|job|openings) -->\n.*?<!-- /\1 -->", re.DOTALL)
+QUESTION = re.compile(r"^## (.+) \(`(\S+)`\)$", re.MULTILINE)
+
+
+class Example(NamedTuple):
+    """An example of a page: the call as it is typed, the path with its query and the body in it, the answer below."""
+
+    call: str
+    path: str
+    body: str
+    answer: str
 
 
 def pretty(node: Any, indent: int = 0) -> str:
@@ -38,57 +64,112 @@ def pretty(node: Any, indent: int = 0) -> str:
     return "[\n" + ",\n".join(pad + pretty(item, indent + 2) for item in node) + "\n" + " " * indent + "]"
 
 
-def masked(answer: dict[str, Any]) -> dict[str, Any]:
-    """Give an answer without the hash of the tables, so that a row of a table changes no page."""
-    return answer | {"basis": answer["basis"] | {"tables_version": "hash of all tables"}}
+def masked(node: Any) -> Any:
+    """Give an answer without what changes from request to request, or with a row of a table."""
+    if isinstance(node, list):
+        return [masked(item) for item in node]
+    if isinstance(node, dict):
+        return {key: MASKED.get(key) or masked(value) for key, value in node.items()}
+    return node
 
 
-def block(operation: str, request: str) -> str:
-    """Write one example: the call and its answer."""
-    answer = pretty(masked(ask(operation, json.loads(request))))
-    call = f"curl -s http://127.0.0.1:8000/v1/{operation} -H 'Content-Type: application/json' -d '{request}'"
-    return f"\n```sh\n{call}\n```\n\n```json\n{answer}\n```\n\n"
+def examples(text: str) -> Iterator[Example]:
+    """Give every example of a page."""
+    yield from (Example(*found.group("call", "path", "body", "answer")) for found in EXAMPLE.finditer(text))
+
+
+def answered(found: re.Match[str]) -> str:
+    """Write one example: the call as it stands, and its answer."""
+    answer = pretty(masked(post(found["path"], found["body"].encode())))
+    return f"{found['call']}\n```json\n{answer}\n```\n"
+
+
+def questions() -> dict[str, str]:
+    """Give the question that each operation answers, from the page about them."""
+    return {name: question for question, name in QUESTION.findall(QUESTIONS.read_text(encoding="utf-8"))}
 
 
 def operations() -> str:
-    """Write the table of operations."""
-    rows = [f"| `POST /v1/{operation.name}` | {operation.description} |" for operation in OPERATIONS]
-    rows += [f"| `POST /v1/batch` | {batch_options([])['description']} |"]
-    rows += [f"| `POST /v1/batch/stream` | {stream_options([], MEDIA_TYPES)['description']} |"]
-    rows += [f"| `GET /v1/tables/{table.name}` | {table.description} |" for table in REFERENCE_TABLES]
-    rows += [
-        f"| `GET /v1/tables/{picker.table.name}/{{{picker.parameter}}}` | Rows of one {picker.parameter}, by pages. |"
-        for picker in PICKERS
+    """Write the table of operations, in the order of a job."""
+    asked = questions()
+    rows = [
+        f"| `POST /v1/{one.name}` | [{asked[one.name]}](docs/questions.md#{anchor(asked[one.name], one.name)}) "
+        f"| [example](openapi/examples/{one.name}.json) |"
+        for one in OPERATIONS
     ]
-    rows += ["| `GET /livez`, `GET /readyz` | Whether the process answers; whether it is ready. |"]
-    return "\n".join(["| operation | gives |", "|---|---|", *rows])
+    rows += [
+        f"| `POST /v1/batch` | {batch_options([])['summary']}. | [example](openapi/examples/whole_job.json) |",
+        f"| `POST /v1/batch/stream` | {stream_options([], MEDIA_TYPES)['summary']}. | [page](docs/stream.md) |",
+    ]
+    return "\n".join(["| operation | question | call and answer |", "|---|---|---|", *rows])
 
 
-def crew_table(text: str) -> str:
+def anchor(question: str, name: str) -> str:
+    """Give the anchor that a heading of the page of questions has."""
+    return re.sub(r"[^a-z0-9 -]", "", f"{question} {name}".lower()).replace(" ", "-")
+
+
+def tables() -> str:
+    """Write the list of reference tables with what picks among their rows."""
+    rows = []
+    for one in REFERENCE_TABLES:
+        filters = [f"`{each.name}`" for each in one.filters] + (["`units`"] if one.has_quantities else [])
+        rows.append(f"| `GET /v1/tables/{one.name}` | {one.description} | {', '.join(filters)} |")
+    return "\n".join(["| table | holds | parameters |", "|---|---|---|", *rows])
+
+
+def job() -> str:
+    """Write what a whole job comes back with, an item a row: its verdict, and the first finding that asks to act."""
+    request = json.loads(JOB.read_text(encoding="utf-8"))
+    rows = []
+    for item, answered in zip(request["items"], post("/v1/batch", JOB.read_bytes())["items"], strict=True):
+        answer = answered["answer"]
+        found = [one["message"] for one in answer["findings"] if one["severity"] != "note"]
+        rows.append(
+            f"| {item['id']} | `{item['operation']}` | {answer.get('verdict', '')} | {found[0] if found else ''} |"
+        )
+    return "\n".join(["| item | operation | verdict | first finding to act on |", "|---|---|---|---|", *rows])
+
+
+def openings() -> str:
     """Write the openings of the expansion example as a table."""
-    request = next(json.loads(request) for operation, request, _ in examples(text) if operation == "expansion")
-    [run] = ask("expansion", request)["result"]["runs"]
+    [shown] = [one for one in examples(QUESTIONS.read_text(encoding="utf-8")) if one.path == "/v1/expansion"]
+    [run] = post(shown.path, shown.body.encode())["result"]["runs"]
     lines = sorted((line["temperature"]["value"], line["opening"]["value"]) for line in run["piston_settings"])
     cells = [f"| {temperature:g} degF | {opening:.2f} in |" for temperature, opening in lines]
     return "\n".join(["| conduit at | open the piston by |", "|---|---|", *cells])
 
 
-def examples(text: str) -> Iterator[tuple[str, str, str]]:
-    """Give operation, request and the text below of every example."""
-    for found in EXAMPLE.finditer(text):
-        yield found[1], found[2], found[3]
+PARTS = {"operations": operations, "tables": tables, "job": job, "openings": openings}
 
 
 def renewed(text: str) -> str:
-    """Write the generated parts of the page anew."""
-    text = EXAMPLE.sub(
-        lambda found: f"<!-- example: {found[1]}\n{found[2]}\n-->\n{block(found[1], found[2])}<!-- /example -->", text
-    )
-    text = CREW.sub(lambda _: f"<!-- crew table -->\n{crew_table(text)}\n<!-- /crew table -->", text)
-    return LIST.sub(lambda _: f"<!-- operations -->\n{operations()}\n<!-- /operations -->", text)
+    """Write the generated parts of a page anew."""
+    text = EXAMPLE.sub(answered, text)
+    return PART.sub(lambda found: f"<!-- {found[1]} -->\n{PARTS[found[1]]()}\n<!-- /{found[1]} -->", text)
 
 
-if __name__ == "__main__":
-    page = README.read_text(encoding="utf-8")
-    if "--write" in sys.argv:
-        README.write_text(renewed(page), encoding="utf-8")
+def example_files() -> dict[str, dict[str, Any]]:
+    """Give what stands in openapi/examples/: of every operation its example, of a whole job its batch."""
+    calls = {one.name: (f"/v1/{one.name}?working=true", one.example) for one in OPERATIONS}
+    calls["whole_job"] = ("/v1/batch", json.loads(JOB.read_text(encoding="utf-8")))
+    return {
+        f"{name}.json": {
+            "call": f"POST {path}",
+            "request": request,
+            "answer": masked(post(path, json.dumps(request).encode())),
+        }
+        for name, (path, request) in calls.items()
+    }
+
+
+def write() -> None:
+    """Write everything anew."""
+    for name, example in example_files().items():
+        (EXAMPLES / name).write_text(pretty(example) + "\n", encoding="utf-8")
+    for page in PAGES:
+        page.write_text(renewed(page.read_text(encoding="utf-8")), encoding="utf-8")
+
+
+if __name__ == "__main__" and "--write" in sys.argv:
+    write()

@@ -213,7 +213,7 @@ def test_a_body_that_fails_is_the_callers_own_error(client: Any, library: Simple
 @pytest.mark.parametrize("end", [b"", b"0\r\n\r\n"])
 def test_an_answer_without_its_summary_was_cut_off(end: bytes, library: SimpleNamespace) -> None:
     basis = b'{"type":"basis","service_version":"1","tables_version":"t"}\n'
-    problem = b'{"type":"/problems/unanswerable","title":"t","status":422,"detail":"d","instance":"i"}'
+    problem = b'{"type":"/problems/unanswerable","title":"t","status":422,"detail":"d","request_id":"i"}'
     line = basis + b'{"type":"problem","line":1,"id":"1","status":422,"problem":' + problem + b"}\n"
     head = b"HTTP/1.1 200 OK\r\nContent-Type: application/jsonl\r\nTransfer-Encoding: chunked\r\n\r\n"
 

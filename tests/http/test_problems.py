@@ -152,14 +152,16 @@ def test_another_method_is_refused_and_told_which(method: str) -> None:
         assert_problem(found, "method_not_allowed")
 
 
-@pytest.mark.parametrize("path", ["/v1/tables/units", "/livez", "/docs"])
+@pytest.mark.parametrize("path", ["/v1/tables/units", "/livez", "/docs", "/"])
 def test_what_is_read_is_not_posted(path: str) -> None:
     found = reply("POST", path, FILL, JSON_TYPE)
     assert_problem(found, "method_not_allowed")
     assert "GET" in found.headers["allow"]
 
 
-@pytest.mark.parametrize("path", ["/", "/v1", "/v1/fill/", f"/{ECHO}", "/v1/tables/zanzibar", "/v2/fill"])
+@pytest.mark.parametrize(
+    "path", ["/v1", "/v1/fill/", f"/{ECHO}", "/v1/tables/zanzibar", "/v1/tables/conduits/emt", "/v2/fill"]
+)
 def test_a_path_that_leads_nowhere(path: str) -> None:
     assert_problem(reply("GET", path), "not_found")
     assert_problem(reply("POST", path, FILL, JSON_TYPE), "not_found")
@@ -187,21 +189,33 @@ def test_a_query_that_cannot_be_used_names_the_parameter(query: str, parameters:
 @pytest.mark.parametrize(
     ("target", "parameters"),
     [
-        ("conduits/emt?limit=0", {"limit": "not_allowed"}),
-        ("conduits/emt?limit=101&offset=-1", {"limit": "not_allowed", "offset": "not_allowed"}),
-        ("conduits/emt?limit=1.5&page=2", {"limit": "not_allowed", "page": "unknown_parameter"}),
-        ("conductors/THHN?offset=1&offset=2", {"offset": "repeated"}),
-        ("conductors/THHN?offset=" + "9" * 5000, {"offset": "not_allowed"}),
+        ("conduits?type=zanzibar", {"type": "not_allowed"}),
+        ("conduits?limit=5&offset=5", {"limit": "unknown_parameter", "offset": "unknown_parameter"}),
+        ("conduits?type=emt&type=emt", {"type": "repeated"}),
+        ("conductors?insulation=thhn&units=imperial", {"insulation": "not_allowed", "units": "not_allowed"}),
+        ("conductors?table=9", {"table": "not_allowed"}),
+        ("friction?units=metric", {"units": "unknown_parameter"}),
+        ("units?units=metric", {"units": "unknown_parameter"}),
+        ("sources?source_id=" + "9" * 5000, {"source_id": "not_allowed"}),
     ],
 )
-def test_a_page_that_cannot_be_turned_names_the_parameter(target: str, parameters: dict[str, str]) -> None:
+def test_a_table_that_cannot_be_picked_from_names_the_parameter(target: str, parameters: dict[str, str]) -> None:
     problem = assert_problem(reply("GET", f"/v1/tables/{target}"), "invalid_query")
     assert {error["parameter"]: error["code"] for error in problem["errors"]} == parameters
 
 
-@pytest.mark.parametrize(("target", "known"), [("conduits/zanzibar", "emt"), ("conductors/thhn", "THHN")])
-def test_a_choice_the_tables_lack_is_answered_with_those_they_have(target: str, known: str) -> None:
-    assert known in assert_problem(reply("GET", f"/v1/tables/{target}"), "not_found")["detail"]
+def test_an_unknown_filter_is_answered_with_those_there_are() -> None:
+    [error] = assert_problem(reply("GET", "/v1/tables/conduits?conduit=emt"), "invalid_query")["errors"]
+    assert "There are: type, trade_size, units." in error["message"]
+    [error] = assert_problem(reply("GET", "/v1/tables/conduits?type=EMT"), "invalid_query")["errors"]
+    assert "emt" in error["message"]
+
+
+@pytest.mark.parametrize("path", ["/", "/docs", "/openapi.json", "/problems/not_found", "/livez", "/readyz"])
+def test_a_page_that_takes_no_query_says_so(path: str) -> None:
+    [error] = assert_problem(reply("GET", f"{path}?units=metric"), "invalid_query")["errors"]
+    assert (error["parameter"], error["code"]) == ("units", "unknown_parameter")
+    assert error["message"] == "There is no such query parameter. None is taken here."
 
 
 def with_change(operation: str, path: list[Any], value: Any) -> dict[str, Any]:

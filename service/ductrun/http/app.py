@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import asyncio
 import gc
-from collections.abc import AsyncIterator
+from collections.abc import AsyncIterator, Awaitable, Callable
 from contextlib import asynccontextmanager
 from functools import cache
+from typing import Any
 
 from fastapi import Request, Response
 from fastapi.staticfiles import StaticFiles
@@ -18,16 +19,19 @@ from ductrun.http import contract, descriptions
 from ductrun.http.api import Api, PlainRoute
 from ductrun.http.batch import Batch
 from ductrun.http.calculations import Calculation
-from ductrun.http.documentation import ASSETS, docs_page, problem_page
+from ductrun.http.documentation import ASSETS, docs_page, front_door, problem_page
+from ductrun.http.exchange import read_parameters
 from ductrun.http.gate import REQUEST_ID, Gate
 from ductrun.http.health import Alive, Health, Ready
 from ductrun.http.items import EXAMPLES, Items
 from ductrun.http.problems import KINDS, MEDIA_TYPE, ProblemError, ProblemRaised, body_of
 from ductrun.http.stream import MEDIA_TYPES, Stream
-from ductrun.http.tables import PickerEndpoint, TableEndpoint
+from ductrun.http.tables import TableEndpoint, Tagged
 from ductrun.settings import Settings
 from ductrun.subjects import OPERATIONS
-from ductrun.subjects.reference_tables import PICKERS, REFERENCE_TABLES
+from ductrun.subjects.reference_tables import REFERENCE_TABLES
+
+Page = Callable[[Request], Awaitable[Response]]
 
 
 def _problem(
@@ -91,9 +95,6 @@ def create_api(settings: Settings) -> Api:
         api.add_api_route(
             f"/v1/tables/{table.name}", TableEndpoint(table), methods=["GET"], **descriptions.table_options(table)
         )
-    for picker in PICKERS:
-        path = f"/v1/tables/{picker.table.name}/{{{picker.parameter}}}"
-        api.add_api_route(path, PickerEndpoint(picker), methods=["GET"], **descriptions.picker_options(picker))
     _add_health(api, health)
     _add_pages(api)
     return api
@@ -111,20 +112,30 @@ def _add_calculations(api: Api, settings: Settings) -> None:
 
 
 def _add_health(api: Api, health: Health) -> None:
-    api.add_api_route("/livez", health.livez, methods=["GET"], **descriptions.health_options("check_alive", Alive))
-    api.add_api_route(
-        "/readyz", health.readyz, methods=["GET"], **descriptions.health_options("check_ready", Ready, 503)
-    )
+    _add_get(api, "/livez", health.livez, **descriptions.health_options("check_alive", Alive))
+    _add_get(api, "/readyz", health.readyz, **descriptions.health_options("check_ready", Ready, 503))
 
 
 def _add_pages(api: Api) -> None:
-    written = cache(contract.written)  # made when it is first asked for: a start need not wait for it
+    @cache  # made when it is first asked for: a start need not wait for it
+    def written() -> Tagged:
+        return Tagged(contract.written(api).encode(), "no-cache")
 
-    async def openapi(_request: Request) -> Response:
-        document = await asyncio.to_thread(written, api)
-        return Response(document, media_type="application/json", headers={"Cache-Control": "no-cache"})
+    async def openapi(request: Request) -> Response:
+        return (await asyncio.to_thread(written)).answer(request)
 
-    api.add_api_route("/openapi.json", openapi, methods=["GET"], include_in_schema=False)
-    api.add_api_route("/docs", docs_page, methods=["GET"], include_in_schema=False)
-    api.add_api_route("/problems/{name}", problem_page, methods=["GET"], include_in_schema=False)
+    _add_get(api, "/", front_door, include_in_schema=False)
+    _add_get(api, "/openapi.json", openapi, include_in_schema=False)
+    _add_get(api, "/docs", docs_page, include_in_schema=False)
+    _add_get(api, "/problems/{name}", problem_page, include_in_schema=False)
     api.mount("/docs/assets", StaticFiles(directory=ASSETS), name="assets")
+
+
+def _add_get(api: Api, path: str, page: Page, **options: Any) -> None:
+    """Add a page that takes no query, and says so rather than pass one over."""
+
+    async def unasked(request: Request) -> Response:
+        read_parameters(request.scope["query_string"], {})
+        return await page(request)
+
+    api.add_api_route(path, unasked, methods=["GET"], **options)

@@ -15,14 +15,14 @@ from pydantic.json_schema import models_json_schema
 
 from ductrun import __version__
 from ductrun.http import batch_schemas
-from ductrun.http.descriptions import AssumptionPolicy, RequestBack, page_name, stem, table_name
+from ductrun.http.descriptions import AssumptionPolicy, RequestBack, stem, table_name
 from ductrun.http.health import Alive, Ready
 from ductrun.http.problems import MEDIA_TYPE, Problem
 from ductrun.kit.answers import Assumption, Basis, Caution, Finding, Step
 from ductrun.kit.choices import Verdict
 from ductrun.kit.telling import UnitSystem
 from ductrun.subjects import OPERATIONS, Operation
-from ductrun.subjects.reference_tables import PICKERS, REFERENCE_TABLES, Picker, ReferenceTable
+from ductrun.subjects.reference_tables import REFERENCE_TABLES, ReferenceTable
 from ductrun.units import UNIT_CODES, Code
 
 TAGS = [
@@ -30,8 +30,8 @@ TAGS = [
         "name": "calculations",
         "description": "The engineering: pure, safe to retry, the same body gives the same bytes.",
     },
-    {"name": "health", "description": "Whether the service lives and is ready."},
     {"name": "tables", "description": "Reference data with the source and standing of every row."},
+    {"name": "health", "description": "Whether the service lives and is ready."},
 ]
 _DESCRIPTION = """\
 ductrun turns a conduit run on a drawing into what is priced, ordered, permitted and built. Every number in an answer
@@ -67,26 +67,11 @@ def _answer_of(operation: Operation[Any, Any, Any]) -> type[msgspec.Struct]:
     )
 
 
-def _page_of(picker: Picker) -> type[msgspec.Struct]:
-    rows: Any = list[picker.table.row]  # type: ignore[name-defined]
-    return msgspec.defstruct(
-        page_name(picker.table),
-        [
-            ("tables", str),
-            ("total_count", int),
-            ("offset", int),
-            ("rows", rows),
-            ("next_offset", int | msgspec.UnsetType, msgspec.UNSET),
-        ],
-        namespace={"__doc__": f"A page of {picker.table.name}; next_offset leads to the next one, if there is one."},
-    )
-
-
 def _table_of(table: ReferenceTable) -> type[msgspec.Struct]:
     rows: Any = list[table.row]  # type: ignore[name-defined]
     return msgspec.defstruct(
         table_name(table),
-        [("tables", str), ("rows", rows)],
+        [("tables_version", str), ("rows", rows)],
         namespace={"__doc__": f"{table.summary}, with the hash of all tables."},
     )
 
@@ -100,7 +85,6 @@ def schemas() -> dict[str, Any]:
             Problem,
             *map(_answer_of, OPERATIONS),
             *map(_table_of, REFERENCE_TABLES),
-            *map(_page_of, PICKERS),
         ],
         ref_template="#/components/schemas/{name}",
     )
@@ -200,5 +184,9 @@ def _tidy_schema(node: dict[str, Any]) -> None:
 
 
 def written(app: FastAPI) -> str:
-    """Write the contract: sorted, indented, one newline at the end."""
-    return json.dumps(build(app), indent=2, sort_keys=True, ensure_ascii=False, allow_nan=False) + "\n"
+    """Write the contract: members sorted, but paths in the order of the registry, which is that of a job."""
+    document = build(app)
+    in_order = list(document["paths"])
+    document = json.loads(json.dumps(document, sort_keys=True, allow_nan=False))
+    document["paths"] = {path: document["paths"][path] for path in in_order}
+    return json.dumps(document, indent=2, ensure_ascii=False) + "\n"

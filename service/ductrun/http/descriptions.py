@@ -9,11 +9,10 @@ from typing import Any
 import msgspec
 
 from ductrun.http.problems import KINDS, MEDIA_TYPE
-from ductrun.http.tables import PAGE_BOUNDS
 from ductrun.kit.telling import UnitSystem
 from ductrun.settings import Settings
 from ductrun.subjects import Operation
-from ductrun.subjects.reference_tables import Picker, ReferenceTable
+from ductrun.subjects.reference_tables import Filter, ReferenceTable
 from ductrun.units import Code
 
 _USUAL = Settings()
@@ -40,11 +39,6 @@ def stem(operation: Operation[Any, Any, Any]) -> str:
 def table_name(table: ReferenceTable) -> str:
     """Give the schema name of a table: ConduitTable."""
     return f"{table.row.__name__.removesuffix('Row')}Table"
-
-
-def page_name(table: ReferenceTable) -> str:
-    """Give the schema name of a page of a table: ConduitPage."""
-    return f"{table.row.__name__.removesuffix('Row')}Page"
 
 
 def problem_responses(*statuses: int) -> dict[int | str, dict[str, Any]]:
@@ -178,53 +172,36 @@ _IF_NONE_MATCH = {
 }
 
 
-def _reading(schema: str, *problems: int) -> dict[str, Any]:
-    content = {"application/json": {"schema": {"$ref": f"#/components/schemas/{schema}"}}}
+def table_options(table: ReferenceTable) -> dict[str, Any]:
+    """Give what FastAPI needs to put a table into the contract."""
+    content = {"application/json": {"schema": {"$ref": f"#/components/schemas/{table_name(table)}"}}}
+    parameters = [_filter_parameter(one) for one in table.filters]
+    if table.has_quantities:
+        parameters.append(_parameter("units", "Units of the rows, each as printed in them.", UnitSystem, "us"))
     return {
+        "operation_id": table.operation_id,
+        "summary": table.summary,
+        "description": f"{table.description} Whole, or the rows that match every filter exactly.",
         "tags": ["tables"],
         "response_model": None,
         "responses": {
             200: {"description": "The rows.", "content": content, "headers": _TAG_HEADERS},
             304: {"description": "The caller has this version already.", "headers": _TAG_HEADERS},
         }
-        | problem_responses(405, *problems),
+        | problem_responses(405, 422),
+        "openapi_extra": {"parameters": [*parameters, _IF_NONE_MATCH]},
     }
 
 
-def table_options(table: ReferenceTable) -> dict[str, Any]:
-    """Give what FastAPI needs to put a table into the contract."""
+def _filter_parameter(one: Filter) -> dict[str, Any]:
+    if one.choices is not None:
+        return _parameter(one.name, one.description, one.choices)
     return {
-        "operation_id": table.operation_id,
-        "summary": table.summary,
-        "description": table.description,
-        "openapi_extra": {"parameters": [_IF_NONE_MATCH]},
-    } | _reading(table_name(table))
-
-
-def picker_options(picker: Picker) -> dict[str, Any]:
-    """Give what FastAPI needs to put the pages of a table into the contract."""
-    choice = {
-        "name": picker.parameter,
-        "in": "path",
-        "required": True,
-        "description": "Whose rows to give.",
-        "schema": {"$ref": f"#/components/schemas/{picker.choices.__name__}"},
+        "name": one.name,
+        "in": "query",
+        "description": f"{one.description} A value that no row carries is refused with those that rows do carry.",
+        "schema": {"type": "string", "maxLength": 200},
     }
-    pages = [
-        {
-            "name": name,
-            "in": "query",
-            "description": "Most rows of a page." if name == "limit" else "Rows to pass over.",
-            "schema": {"type": "integer", "minimum": least, "maximum": most, "default": default},
-        }
-        for name, (least, most, default) in PAGE_BOUNDS.items()
-    ]
-    return {
-        "operation_id": picker.operation_id,
-        "summary": f"{picker.table.summary} of one {picker.parameter}",
-        "description": f"{picker.table.description} One {picker.parameter}, page by page.",
-        "openapi_extra": {"parameters": [choice, *pages, _IF_NONE_MATCH]},
-    } | _reading(page_name(picker.table), 404, 422)
 
 
 def health_options(operation_id: str, state: type[msgspec.Struct], *problems: int) -> dict[str, Any]:

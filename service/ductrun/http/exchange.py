@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from typing import Any, Final, NamedTuple
 from urllib.parse import parse_qsl
 
@@ -46,20 +46,7 @@ def read_query(query: bytes) -> Chosen:
     """Read the query; raises ProblemRaised with everything that is wrong with it."""
     if not query:
         return _USUAL
-    chosen: dict[str, Any] = {}
-    errors: list[ProblemError] = []
-    for name, text in parse_qsl(query.decode("latin-1"), keep_blank_values=True):
-        values = _QUERY.get(name)
-        if values is None:
-            errors.append(unknown_parameter(name, list(_QUERY)))
-        elif text not in values:
-            errors.append(_not_allowed(name, text, list(values)))
-        elif name in chosen:
-            errors.append(ProblemError("repeated", f"{name} may be given once.", parameter=name))
-        else:
-            chosen[name] = values[text]
-    if errors:
-        raise ProblemRaised("invalid_query", f"{len(errors)} query parameter(s) cannot be used.", errors)
+    chosen = read_parameters(query, _QUERY)
     return Chosen(
         chosen.get("units", US),
         chosen.get("working", False),
@@ -68,10 +55,33 @@ def read_query(query: bytes) -> Chosen:
     )
 
 
+def read_parameters(query: bytes, known: Mapping[str, Mapping[str, Any]]) -> dict[str, Any]:
+    """Give what the query chooses of the parameters a path takes; raises ProblemRaised with everything wrong with it.
+
+    Each parameter is known with its texts and what each stands for. What is not known is refused, never passed over.
+    """
+    chosen: dict[str, Any] = {}
+    errors: list[ProblemError] = []
+    for name, text in parse_qsl(query.decode("latin-1"), keep_blank_values=True):
+        values = known.get(name)
+        if values is None:
+            errors.append(unknown_parameter(name, list(known)))
+        elif text not in values:
+            errors.append(_not_allowed(name, text, list(values)))
+        elif name in chosen:
+            errors.append(ProblemError("repeated", f"{name} may be given once.", parameter=name))
+        else:
+            chosen[name] = values[text]
+    if errors:
+        raise ProblemRaised("invalid_query", f"{len(errors)} query parameter(s) cannot be used.", errors)
+    return chosen
+
+
 def unknown_parameter(name: str, known: list[str]) -> ProblemError:
     """Give the fault of a query parameter that there is not."""
     meant = probably_meant(name, known)
-    message = f"There is no such query parameter. {_meant(meant)}There are: {', '.join(known)}."
+    allowed = f"There are: {', '.join(known)}." if known else "None is taken here."
+    message = f"There is no such query parameter. {_meant(meant)}{allowed}"
     return ProblemError(
         "unknown_parameter", message, parameter=name[:100], allowed_values=known, suggestion=meant or UNSET
     )

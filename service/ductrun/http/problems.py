@@ -106,8 +106,9 @@ _ALL = (
         "invalid_query",
         422,
         "A query parameter is not valid",
-        "A calculation takes units (us or metric), working (true or false) and assumptions (state or refuse); a page "
-        "of a table takes limit and offset; each at most once.",
+        "A calculation takes units (us or metric), working (true or false), assumptions (state or refuse) and request "
+        "(completed); a table takes its filters and, if it has quantities, units; each at most once. Other paths take "
+        "none.",
         QUERY_CODES,
     ),
     Kind(

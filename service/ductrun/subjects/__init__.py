@@ -1,4 +1,7 @@
-"""The operations of the API: one module each, and the one list that routes, contract, examples and tests come from."""
+"""The operations of the API: one module each, and the one list that routes, contract, examples and tests come from.
+
+They stand in the order in which a job asks for them, which is the order of the docs page and of README too.
+"""
 
 from typing import Any
 
@@ -12,19 +15,19 @@ from ductrun.subjects.pulling import pull_plan, pull_tension
 
 OPERATIONS: tuple[Operation[Any, Any, Any], ...] = (
     permitted_use.OPERATION,
-    fill.OPERATION,
     conduit_size.OPERATION,
+    fill.OPERATION,
     conductor_count.OPERATION,
-    expansion.OPERATION,
-    supports.OPERATION,
+    cover.OPERATION,
+    trench.OPERATION,
     spacers.OPERATION,
     encasement.OPERATION,
     flotation.OPERATION,
-    cover.OPERATION,
-    trench.OPERATION,
     joints.OPERATION,
-    pull_tension.OPERATION,
+    expansion.OPERATION,
+    supports.OPERATION,
     pull_plan.OPERATION,
+    pull_tension.OPERATION,
 )
 
 __all__ = ["OPERATIONS", "Operation"]

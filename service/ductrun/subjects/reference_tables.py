@@ -1,4 +1,4 @@
-"""The reference tables as the API shows them: every row in both unit systems, with its source and standing."""
+"""The reference tables as the API shows them: rows with their source and standing, as printed in either unit system."""
 
 from __future__ import annotations
 
@@ -9,16 +9,22 @@ from typing import Annotated, Any
 
 from msgspec import UNSET, Meta, Struct, UnsetType
 
+from ductrun.kit.telling import UnitSystem
 from ductrun.subjects.movement.choices import ConduitMaterial
 from ductrun.subjects.parts.choices import ConductorSize, ConduitType, Insulation, TradeSize
 from ductrun.tables import TABLES
-from ductrun.units import UNIT_CODES, Area, Code, Length
+from ductrun.units import UNIT_CODES, Area, Code, ExpansionCoefficient, Length
+
+ConductorMarking: type[Code] = Code(  # type: ignore[call-arg, assignment]
+    "ConductorMarking", {one.name: one.value for one in Insulation} | {"BARE": "bare"}
+)
+ConductorMarking.__doc__ = "What the rows of the conductor table go by: markings of insulation, and bare."
 
 
 class ReferenceRow(Struct, frozen=True, kw_only=True):
     """Where a row stands and whether it was read there."""
 
-    source: Annotated[str, Meta(description="Id of the source; see /v1/tables/sources.")]
+    source_id: Annotated[str, Meta(description="Id of the source; see /v1/tables/sources.")]
     standing: Annotated[str, Meta(description="Read in the source, or from memory.")]
     note: Annotated[str | UnsetType, Meta(description="Remark on the row.")] = UNSET
 
@@ -30,14 +36,10 @@ class ConduitRow(ReferenceRow, frozen=True, kw_only=True):
     trade_size: TradeSize
     metric_designator: Annotated[int, Meta(description="Metric designator; a label, not a dimension.")]
     inside_diameter: Length | UnsetType = UNSET
-    inside_diameter_metric: Length | UnsetType = UNSET
-    area: Area | UnsetType = UNSET
-    area_metric: Area | UnsetType = UNSET
+    area: Annotated[Area | UnsetType, Meta(description="Area of the bore.")] = UNSET
     outside_diameter: Length | UnsetType = UNSET
-    outside_diameter_metric: Length | UnsetType = UNSET
     minimum_wall: Length | UnsetType = UNSET
-    minimum_wall_metric: Length | UnsetType = UNSET
-    wall_source: Annotated[str | UnsetType, Meta(description="Source of outside diameter and wall.")] = UNSET
+    wall_source_id: Annotated[str | UnsetType, Meta(description="Source of outside diameter and wall.")] = UNSET
     wall_standing: Annotated[str | UnsetType, Meta(description="Standing of outside diameter and wall.")] = UNSET
 
 
@@ -45,12 +47,13 @@ class ConductorRow(ReferenceRow, frozen=True, kw_only=True):
     """One size of one conductor of Chapter 9, Table 5, 5A or 8."""
 
     table: Annotated[str, Meta(description="Table of Chapter 9.")]
-    insulations: Annotated[tuple[str, ...], Meta(description="Markings the row serves; an asterisk: without covering.")]
+    insulations: Annotated[
+        tuple[ConductorMarking, ...],  # type: ignore[valid-type]
+        Meta(description="Markings the row serves; an asterisk: without covering."),
+    ]
     size: ConductorSize
     diameter: Length
-    diameter_metric: Length
     area: Annotated[Area, Meta(description="Area over the insulation; of a bare conductor, its overall circle.")]
-    area_metric: Area
     stranding: Annotated[str | UnsetType, Meta(description="Make-up, where the table tells.")] = UNSET
 
 
@@ -58,8 +61,7 @@ class MaterialRow(ReferenceRow, frozen=True, kw_only=True):
     """Coefficient of linear expansion of one conduit material."""
 
     material: ConduitMaterial
-    coefficient_per_degf: float
-    coefficient_per_degc: float
+    coefficient: ExpansionCoefficient
 
 
 class FrictionRow(ReferenceRow, frozen=True, kw_only=True):
@@ -86,20 +88,48 @@ class UnitRow(Struct, frozen=True):
 class SourceRow(Struct, frozen=True):
     """A cited document."""
 
-    id: str
+    source_id: str
     citation: str
-    remark: Annotated[str | UnsetType, Meta(description="Where its figures were read.")] = UNSET
+    note: Annotated[str | UnsetType, Meta(description="Where its figures were read.")] = UNSET
+
+
+@dataclass(frozen=True, slots=True)
+class Filter:
+    """A query parameter that picks rows by one column; `choices` where the column is a closed set.
+
+    A column may hold several values at once (the markings a row serves): the row answers to each of them.
+    """
+
+    name: str
+    description: str
+    choices: type[Code] | None = None
+    column: str = ""
+
+    def values(self, row: Any) -> tuple[str, ...]:
+        """Give the values by which a row is found."""
+        held = getattr(row, self.column or self.name)
+        if held is UNSET:
+            return ()
+        return held if isinstance(held, tuple) else (held,)
+
+    def allowed(self, rows: list[Any]) -> list[str]:
+        """Give the values that may be asked for: those of the set, else those the rows carry, in their order."""
+        if self.choices is not None:
+            return [choice.value for choice in self.choices]
+        return list(dict.fromkeys(value for row in rows for value in self.values(row)))
 
 
 @dataclass(frozen=True, slots=True)
 class ReferenceTable:
-    """One table of the API: its name in the path, what it holds, and its rows."""
+    """One table of the API: its name in the path, what it holds, its rows in a unit system, what picks among them."""
 
     name: str
     summary: str
     description: str
     row: type[Struct]
-    rows: Callable[[], list[Any]]
+    rows: Callable[[UnitSystem], list[Any]]
+    filters: tuple[Filter, ...]
+    has_quantities: bool = False
 
     @property
     def operation_id(self) -> str:
@@ -107,30 +137,13 @@ class ReferenceTable:
         return f"list_{self.name}"
 
 
-@dataclass(frozen=True, slots=True)
-class Picker:
-    """The rows of one table that belong to one choice, for a list a person picks from, page by page."""
-
-    table: ReferenceTable
-    parameter: str
-    choices: type[Code]
-    belongs: Callable[[Any, str], bool]
-
-    @property
-    def operation_id(self) -> str:
-        """The id of the GET in the contract."""
-        return f"pick_{self.table.name}"
-
-    def rows(self, choice: str) -> list[Any]:
-        """Give the rows of one choice, in the order of the table."""
-        return [row for row in self.table.rows() if self.belongs(row, choice)]
-
-
-def _length(number: Decimal | None, unit: str) -> Length | UnsetType:
+def _length(inches: Decimal | None, millimeters: Decimal | None, system: UnitSystem) -> Any:
+    number, unit = (inches, "in") if system == UnitSystem.US else (millimeters, "mm")
     return UNSET if number is None else Length.parse(float(number), unit)
 
 
-def _area(number: Decimal | None, unit: str) -> Area | UnsetType:
+def _area(square_inches: Decimal | None, square_millimeters: Decimal | None, system: UnitSystem) -> Any:
+    number, unit = (square_inches, "in2") if system == UnitSystem.US else (square_millimeters, "mm2")
     return UNSET if number is None else Area.parse(float(number), unit)
 
 
@@ -138,23 +151,19 @@ def _text(text: str) -> str | UnsetType:
     return text or UNSET
 
 
-def _conduits() -> list[ConduitRow]:
+def _conduits(system: UnitSystem) -> list[ConduitRow]:
     return [
         ConduitRow(
             type=ConduitType(row.type),
             trade_size=TradeSize(row.trade_size),
             metric_designator=row.metric_designator,
-            inside_diameter=_length(row.inside_diameter_in, "in"),
-            inside_diameter_metric=_length(row.inside_diameter_mm, "mm"),
-            area=_area(row.area_in2, "in2"),
-            area_metric=_area(row.area_mm2, "mm2"),
-            outside_diameter=_length(row.outside_diameter_in, "in"),
-            outside_diameter_metric=_length(row.outside_diameter_mm, "mm"),
-            minimum_wall=_length(row.minimum_wall_in, "in"),
-            minimum_wall_metric=_length(row.minimum_wall_mm, "mm"),
-            wall_source=_text(row.wall_source),
+            inside_diameter=_length(row.inside_diameter_in, row.inside_diameter_mm, system),
+            area=_area(row.area_in2, row.area_mm2, system),
+            outside_diameter=_length(row.outside_diameter_in, row.outside_diameter_mm, system),
+            minimum_wall=_length(row.minimum_wall_in, row.minimum_wall_mm, system),
+            wall_source_id=_text(row.wall_source),
             wall_standing=_text(row.wall_standing),
-            source=row.source or row.wall_source,
+            source_id=row.source or row.wall_source,
             standing=row.standing or row.wall_standing,
             note=_text(row.note),
         )
@@ -162,18 +171,16 @@ def _conduits() -> list[ConduitRow]:
     ]
 
 
-def _conductors() -> list[ConductorRow]:
+def _conductors(system: UnitSystem) -> list[ConductorRow]:
     return [
         ConductorRow(
             table=row.table,
-            insulations=row.insulations,
+            insulations=tuple(map(ConductorMarking, row.insulations)),
             stranding=_text(row.stranding),
             size=ConductorSize(row.size),
-            diameter=Length.parse(float(row.diameter_in), "in"),
-            diameter_metric=Length.parse(float(row.diameter_mm), "mm"),
-            area=Area.parse(float(row.area_in2), "in2"),
-            area_metric=Area.parse(float(row.area_mm2), "mm2"),
-            source=row.source,
+            diameter=_length(row.diameter_in, row.diameter_mm, system),
+            area=_area(row.area_in2, row.area_mm2, system),
+            source_id=row.source,
             standing=row.standing,
             note=_text(row.note),
         )
@@ -181,13 +188,15 @@ def _conductors() -> list[ConductorRow]:
     ]
 
 
-def _materials() -> list[MaterialRow]:
+def _materials(system: UnitSystem) -> list[MaterialRow]:
+    us = system == UnitSystem.US
     return [
         MaterialRow(
             material=ConduitMaterial(row.material),
-            coefficient_per_degf=row.coefficient,
-            coefficient_per_degc=row.coefficient_metric,
-            source=row.source,
+            coefficient=ExpansionCoefficient.parse(
+                row.coefficient if us else row.coefficient_metric, "1/degF" if us else "1/degC"
+            ),
+            source_id=row.source,
             standing=row.standing,
             note=_text(row.note),
         )
@@ -195,7 +204,7 @@ def _materials() -> list[MaterialRow]:
     ]
 
 
-def _friction() -> list[FrictionRow]:
+def _friction(_system: UnitSystem) -> list[FrictionRow]:
     return [
         FrictionRow(
             jacket=row.jacket,
@@ -203,7 +212,7 @@ def _friction() -> list[FrictionRow]:
             lubrication=row.lubrication,
             low_coefficient=row.low,
             high_coefficient=row.high,
-            source=row.source,
+            source_id=row.source,
             standing=row.standing,
             note=_text(row.note),
         )
@@ -211,7 +220,7 @@ def _friction() -> list[FrictionRow]:
     ]
 
 
-def _units() -> list[UnitRow]:
+def _units(_system: UnitSystem) -> list[UnitRow]:
     return [
         UnitRow(dimension.__name__, code.text, code.ucum, code.si_unit, code.scale, code.zero)
         for dimension, codes in UNIT_CODES.items()
@@ -219,29 +228,45 @@ def _units() -> list[UnitRow]:
     ]
 
 
-def _sources() -> list[SourceRow]:
+def _sources(_system: UnitSystem) -> list[SourceRow]:
     return [SourceRow(row.id, row.citation, _text(row.remark)) for row in TABLES["sources"]]
 
 
-CONDUITS = ReferenceTable(
-    "conduits",
-    "Conduit and duct dimensions",
-    "Inside and outside diameters, areas and walls of every type and trade size, as printed.",
-    ConduitRow,
-    _conduits,
-)
-CONDUCTORS = ReferenceTable(
-    "conductors",
-    "Conductor dimensions",
-    "Diameters and areas of insulated, compact and bare conductors, as printed.",
-    ConductorRow,
-    _conductors,
-)
 REFERENCE_TABLES: tuple[ReferenceTable, ...] = (
-    CONDUITS,
-    CONDUCTORS,
     ReferenceTable(
-        "materials", "Expansion coefficients", "Coefficients of linear thermal expansion.", MaterialRow, _materials
+        "conduits",
+        "Conduit and duct dimensions",
+        "Inside and outside diameters, areas and walls of every type and trade size, as printed.",
+        ConduitRow,
+        _conduits,
+        (
+            Filter("type", "Type of the conduit.", ConduitType),
+            Filter("trade_size", "Trade size.", TradeSize),
+        ),
+        has_quantities=True,
+    ),
+    ReferenceTable(
+        "conductors",
+        "Conductor dimensions",
+        "Diameters and areas of insulated, compact and bare conductors, as printed.",
+        ConductorRow,
+        _conductors,
+        (
+            Filter("table", "Table of Chapter 9."),
+            Filter("insulation", "A marking the row serves; or bare.", ConductorMarking, "insulations"),
+            Filter("size", "Size of the conductor.", ConductorSize),
+            Filter("stranding", "Make-up, where the table tells."),
+        ),
+        has_quantities=True,
+    ),
+    ReferenceTable(
+        "materials",
+        "Expansion coefficients",
+        "Coefficients of linear thermal expansion.",
+        MaterialRow,
+        _materials,
+        (Filter("material", "Material of the conduit.", ConduitMaterial),),
+        has_quantities=True,
     ),
     ReferenceTable(
         "friction",
@@ -249,11 +274,26 @@ REFERENCE_TABLES: tuple[ReferenceTable, ...] = (
         "Published coefficients of friction of cable against conduit.",
         FrictionRow,
         _friction,
+        (
+            Filter("jacket", "Jacket of the cable, as the source names it."),
+            Filter("conduit", "Conduit, as the source names it."),
+            Filter("lubrication", "How the cable was lubricated."),
+        ),
     ),
-    ReferenceTable("units", "Unit codes", "Every unit code with its factor to SI and its UCUM code.", UnitRow, _units),
-    ReferenceTable("sources", "Sources", "The documents that rows, defaults and findings cite.", SourceRow, _sources),
-)
-PICKERS: tuple[Picker, ...] = (
-    Picker(CONDUITS, "type", ConduitType, lambda row, choice: row.type == choice),
-    Picker(CONDUCTORS, "insulation", Insulation, lambda row, choice: choice in row.insulations),
+    ReferenceTable(
+        "units",
+        "Unit codes",
+        "Every unit code with its factor to SI and its UCUM code.",
+        UnitRow,
+        _units,
+        (Filter("dimension", "Dimension of the unit."), Filter("unit", "Unit code.")),
+    ),
+    ReferenceTable(
+        "sources",
+        "Sources",
+        "The documents that rows, defaults and findings cite.",
+        SourceRow,
+        _sources,
+        (Filter("source_id", "Id by which rows and findings name the document."),),
+    ),
 )

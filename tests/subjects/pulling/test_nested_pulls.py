@@ -112,7 +112,7 @@ def test_faults_of_a_nested_pull_point_to_their_places() -> None:
     bad["pulling"]["friction_range"] = {"low": 0.9, "high": 1.0}
     with pytest.raises(UnanswerableError) as refused:
         asked(bad)
-    assert {fault.pointer for fault in refused.value.faults} == {"#/circuits/1/cables", "#/pulling/friction_range"}
+    assert {fault.pointer for fault in refused.value.faults} == {"#/circuits/1/cables", "#/pulling/friction_range/low"}
     close = copy.deepcopy(ASKED)
     close["pulling"]["profile_spacing"] = quantity(0.25, "ft")
     close["run"]["sections"] = [*DOWN, DOWN[0] | {"length": quantity(600, "ft"), "grade": quantity(-90, "deg")}]

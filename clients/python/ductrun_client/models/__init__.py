@@ -45,14 +45,13 @@ from .conductor_count_request import ConductorCountRequest
 from .conductor_count_result import ConductorCountResult
 from .conductor_count_stream_answer import ConductorCountStreamAnswer
 from .conductor_counting import ConductorCounting
+from .conductor_marking import ConductorMarking
 from .conductor_material import ConductorMaterial
-from .conductor_page import ConductorPage
 from .conductor_row import ConductorRow
 from .conductor_size import ConductorSize
 from .conductor_table import ConductorTable
 from .conductor_temper import ConductorTemper
 from .conduit_material import ConduitMaterial
-from .conduit_page import ConduitPage
 from .conduit_row import ConduitRow
 from .conduit_size_answer import ConduitSizeAnswer
 from .conduit_size_item import ConduitSizeItem
@@ -297,14 +296,13 @@ __all__ = (
     "ConductorCountRequest",
     "ConductorCountResult",
     "ConductorCountStreamAnswer",
+    "ConductorMarking",
     "ConductorMaterial",
-    "ConductorPage",
     "ConductorRow",
     "ConductorSize",
     "ConductorTable",
     "ConductorTemper",
     "ConduitMaterial",
-    "ConduitPage",
     "ConduitRow",
     "ConduitSizeAnswer",
     "ConduitSizeItem",

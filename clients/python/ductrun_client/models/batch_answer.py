@@ -86,15 +86,15 @@ class BatchAnswer:
             items_item: dict[str, Any]
             if isinstance(items_item_data, PermittedUseItemAnswer):
                 items_item = items_item_data.to_dict()
-            elif isinstance(items_item_data, FillItemAnswer):
-                items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, ConduitSizeItemAnswer):
+                items_item = items_item_data.to_dict()
+            elif isinstance(items_item_data, FillItemAnswer):
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, ConductorCountItemAnswer):
                 items_item = items_item_data.to_dict()
-            elif isinstance(items_item_data, ExpansionItemAnswer):
+            elif isinstance(items_item_data, CoverItemAnswer):
                 items_item = items_item_data.to_dict()
-            elif isinstance(items_item_data, SupportsItemAnswer):
+            elif isinstance(items_item_data, TrenchItemAnswer):
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, SpacersItemAnswer):
                 items_item = items_item_data.to_dict()
@@ -102,15 +102,15 @@ class BatchAnswer:
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, FlotationItemAnswer):
                 items_item = items_item_data.to_dict()
-            elif isinstance(items_item_data, CoverItemAnswer):
-                items_item = items_item_data.to_dict()
-            elif isinstance(items_item_data, TrenchItemAnswer):
-                items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, JointsItemAnswer):
                 items_item = items_item_data.to_dict()
-            elif isinstance(items_item_data, PullTensionItemAnswer):
+            elif isinstance(items_item_data, ExpansionItemAnswer):
+                items_item = items_item_data.to_dict()
+            elif isinstance(items_item_data, SupportsItemAnswer):
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, PullPlanItemAnswer):
+                items_item = items_item_data.to_dict()
+            elif isinstance(items_item_data, PullTensionItemAnswer):
                 items_item = items_item_data.to_dict()
             else:
                 items_item = items_item_data.to_dict()
@@ -186,7 +186,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_1 = FillItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_1 = ConduitSizeItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_1
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -194,7 +194,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_2 = ConduitSizeItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_2 = FillItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_2
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -210,7 +210,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_4 = ExpansionItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_4 = CoverItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_4
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -218,7 +218,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_5 = SupportsItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_5 = TrenchItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_5
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -250,7 +250,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_9 = CoverItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_9 = JointsItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_9
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -258,7 +258,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_10 = TrenchItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_10 = ExpansionItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_10
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -266,7 +266,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_11 = JointsItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_11 = SupportsItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_11
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -274,7 +274,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_12 = PullTensionItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_12 = PullPlanItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_12
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -282,7 +282,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_13 = PullPlanItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_13 = PullTensionItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_13
                 except (TypeError, ValueError, AttributeError, KeyError):

@@ -62,7 +62,7 @@ class BatchRequest:
         from ..models.flotation_item import FlotationItem  # noqa: PLC0415
         from ..models.joints_item import JointsItem  # noqa: PLC0415
         from ..models.permitted_use_item import PermittedUseItem  # noqa: PLC0415
-        from ..models.pull_tension_item import PullTensionItem  # noqa: PLC0415
+        from ..models.pull_plan_item import PullPlanItem  # noqa: PLC0415
         from ..models.spacers_item import SpacersItem  # noqa: PLC0415
         from ..models.supports_item import SupportsItem  # noqa: PLC0415
         from ..models.trench_item import TrenchItem  # noqa: PLC0415
@@ -72,15 +72,15 @@ class BatchRequest:
             items_item: dict[str, Any]
             if isinstance(items_item_data, PermittedUseItem):
                 items_item = items_item_data.to_dict()
-            elif isinstance(items_item_data, FillItem):
-                items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, ConduitSizeItem):
+                items_item = items_item_data.to_dict()
+            elif isinstance(items_item_data, FillItem):
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, ConductorCountItem):
                 items_item = items_item_data.to_dict()
-            elif isinstance(items_item_data, ExpansionItem):
+            elif isinstance(items_item_data, CoverItem):
                 items_item = items_item_data.to_dict()
-            elif isinstance(items_item_data, SupportsItem):
+            elif isinstance(items_item_data, TrenchItem):
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, SpacersItem):
                 items_item = items_item_data.to_dict()
@@ -88,13 +88,13 @@ class BatchRequest:
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, FlotationItem):
                 items_item = items_item_data.to_dict()
-            elif isinstance(items_item_data, CoverItem):
-                items_item = items_item_data.to_dict()
-            elif isinstance(items_item_data, TrenchItem):
-                items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, JointsItem):
                 items_item = items_item_data.to_dict()
-            elif isinstance(items_item_data, PullTensionItem):
+            elif isinstance(items_item_data, ExpansionItem):
+                items_item = items_item_data.to_dict()
+            elif isinstance(items_item_data, SupportsItem):
+                items_item = items_item_data.to_dict()
+            elif isinstance(items_item_data, PullPlanItem):
                 items_item = items_item_data.to_dict()
             else:
                 items_item = items_item_data.to_dict()
@@ -162,7 +162,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_1 = FillItem.from_dict(data)
+                    componentsschemas_batch_item_type_1 = ConduitSizeItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_1
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -170,7 +170,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_2 = ConduitSizeItem.from_dict(data)
+                    componentsschemas_batch_item_type_2 = FillItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_2
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -186,7 +186,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_4 = ExpansionItem.from_dict(data)
+                    componentsschemas_batch_item_type_4 = CoverItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_4
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -194,7 +194,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_5 = SupportsItem.from_dict(data)
+                    componentsschemas_batch_item_type_5 = TrenchItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_5
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -226,7 +226,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_9 = CoverItem.from_dict(data)
+                    componentsschemas_batch_item_type_9 = JointsItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_9
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -234,7 +234,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_10 = TrenchItem.from_dict(data)
+                    componentsschemas_batch_item_type_10 = ExpansionItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_10
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -242,7 +242,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_11 = JointsItem.from_dict(data)
+                    componentsschemas_batch_item_type_11 = SupportsItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_11
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -250,14 +250,14 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_12 = PullTensionItem.from_dict(data)
+                    componentsschemas_batch_item_type_12 = PullPlanItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_12
                 except (TypeError, ValueError, AttributeError, KeyError):
                     pass
                 if not isinstance(data, dict):
                     raise TypeError()
-                componentsschemas_batch_item_type_13 = PullPlanItem.from_dict(data)
+                componentsschemas_batch_item_type_13 = PullTensionItem.from_dict(data)
 
                 return componentsschemas_batch_item_type_13
 

@@ -1,11 +1,12 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import TYPE_CHECKING, Any, TypeVar, cast
+from typing import TYPE_CHECKING, Any, TypeVar
 
 from attrs import define as _attrs_define
 from attrs import field as _attrs_field
 
+from ..models.conductor_marking import ConductorMarking
 from ..models.conductor_size import ConductorSize
 from ..types import UNSET, Unset
 
@@ -23,12 +24,10 @@ class ConductorRow:
 
     Attributes:
         area (Area): An area with its unit.
-        area_metric (Area): An area with its unit.
         diameter (Length): A length with its unit.
-        diameter_metric (Length): A length with its unit.
-        insulations (list[str]): Markings the row serves; an asterisk: without covering.
+        insulations (list[ConductorMarking]): Markings the row serves; an asterisk: without covering.
         size (ConductorSize): Sizes of conductors.
-        source (str): Id of the source; see /v1/tables/sources.
+        source_id (str): Id of the source; see /v1/tables/sources.
         standing (str): Read in the source, or from memory.
         table (str): Table of Chapter 9.
         note (str | Unset): Remark on the row.
@@ -36,12 +35,10 @@ class ConductorRow:
     """
 
     area: Area
-    area_metric: Area
     diameter: Length
-    diameter_metric: Length
-    insulations: list[str]
+    insulations: list[ConductorMarking]
     size: ConductorSize
-    source: str
+    source_id: str
     standing: str
     table: str
     note: str | Unset = UNSET
@@ -51,17 +48,16 @@ class ConductorRow:
     def to_dict(self) -> dict[str, Any]:
         area = self.area.to_dict()
 
-        area_metric = self.area_metric.to_dict()
-
         diameter = self.diameter.to_dict()
 
-        diameter_metric = self.diameter_metric.to_dict()
-
-        insulations = self.insulations
+        insulations = []
+        for insulations_item_data in self.insulations:
+            insulations_item = insulations_item_data.value
+            insulations.append(insulations_item)
 
         size = self.size.value
 
-        source = self.source
+        source_id = self.source_id
 
         standing = self.standing
 
@@ -76,12 +72,10 @@ class ConductorRow:
         field_dict.update(
             {
                 "area": area,
-                "area_metric": area_metric,
                 "diameter": diameter,
-                "diameter_metric": diameter_metric,
                 "insulations": insulations,
                 "size": size,
-                "source": source,
+                "source_id": source_id,
                 "standing": standing,
                 "table": table,
             }
@@ -101,17 +95,18 @@ class ConductorRow:
         d = dict(src_dict)
         area = Area.from_dict(d.pop("area"))
 
-        area_metric = Area.from_dict(d.pop("area_metric"))
-
         diameter = Length.from_dict(d.pop("diameter"))
 
-        diameter_metric = Length.from_dict(d.pop("diameter_metric"))
+        insulations = []
+        _insulations = d.pop("insulations")
+        for insulations_item_data in _insulations:
+            insulations_item = ConductorMarking(insulations_item_data)
 
-        insulations = cast(list[str], d.pop("insulations"))
+            insulations.append(insulations_item)
 
         size = ConductorSize(d.pop("size"))
 
-        source = d.pop("source")
+        source_id = d.pop("source_id")
 
         standing = d.pop("standing")
 
@@ -123,12 +118,10 @@ class ConductorRow:
 
         conductor_row = cls(
             area=area,
-            area_metric=area_metric,
             diameter=diameter,
-            diameter_metric=diameter_metric,
             insulations=insulations,
             size=size,
-            source=source,
+            source_id=source_id,
             standing=standing,
             table=table,
             note=note,

@@ -24,46 +24,38 @@ class ConduitRow:
 
     Attributes:
         metric_designator (int): Metric designator; a label, not a dimension.
-        source (str): Id of the source; see /v1/tables/sources.
+        source_id (str): Id of the source; see /v1/tables/sources.
         standing (str): Read in the source, or from memory.
         trade_size (TradeSize): Trade sizes of conduit; a name, not a dimension.
         type_ (ConduitType): Kinds of conduit and duct with a sourced table row; RTRC has rules, but no dimensions on
             file.
         area (Area | Unset): An area with its unit.
-        area_metric (Area | Unset): An area with its unit.
         inside_diameter (Length | Unset): A length with its unit.
-        inside_diameter_metric (Length | Unset): A length with its unit.
         minimum_wall (Length | Unset): A length with its unit.
-        minimum_wall_metric (Length | Unset): A length with its unit.
         note (str | Unset): Remark on the row.
         outside_diameter (Length | Unset): A length with its unit.
-        outside_diameter_metric (Length | Unset): A length with its unit.
-        wall_source (str | Unset): Source of outside diameter and wall.
+        wall_source_id (str | Unset): Source of outside diameter and wall.
         wall_standing (str | Unset): Standing of outside diameter and wall.
     """
 
     metric_designator: int
-    source: str
+    source_id: str
     standing: str
     trade_size: TradeSize
     type_: ConduitType
     area: Area | Unset = UNSET
-    area_metric: Area | Unset = UNSET
     inside_diameter: Length | Unset = UNSET
-    inside_diameter_metric: Length | Unset = UNSET
     minimum_wall: Length | Unset = UNSET
-    minimum_wall_metric: Length | Unset = UNSET
     note: str | Unset = UNSET
     outside_diameter: Length | Unset = UNSET
-    outside_diameter_metric: Length | Unset = UNSET
-    wall_source: str | Unset = UNSET
+    wall_source_id: str | Unset = UNSET
     wall_standing: str | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
         metric_designator = self.metric_designator
 
-        source = self.source
+        source_id = self.source_id
 
         standing = self.standing
 
@@ -75,25 +67,13 @@ class ConduitRow:
         if not isinstance(self.area, Unset):
             area = self.area.to_dict()
 
-        area_metric: dict[str, Any] | Unset = UNSET
-        if not isinstance(self.area_metric, Unset):
-            area_metric = self.area_metric.to_dict()
-
         inside_diameter: dict[str, Any] | Unset = UNSET
         if not isinstance(self.inside_diameter, Unset):
             inside_diameter = self.inside_diameter.to_dict()
 
-        inside_diameter_metric: dict[str, Any] | Unset = UNSET
-        if not isinstance(self.inside_diameter_metric, Unset):
-            inside_diameter_metric = self.inside_diameter_metric.to_dict()
-
         minimum_wall: dict[str, Any] | Unset = UNSET
         if not isinstance(self.minimum_wall, Unset):
             minimum_wall = self.minimum_wall.to_dict()
-
-        minimum_wall_metric: dict[str, Any] | Unset = UNSET
-        if not isinstance(self.minimum_wall_metric, Unset):
-            minimum_wall_metric = self.minimum_wall_metric.to_dict()
 
         note = self.note
 
@@ -101,11 +81,7 @@ class ConduitRow:
         if not isinstance(self.outside_diameter, Unset):
             outside_diameter = self.outside_diameter.to_dict()
 
-        outside_diameter_metric: dict[str, Any] | Unset = UNSET
-        if not isinstance(self.outside_diameter_metric, Unset):
-            outside_diameter_metric = self.outside_diameter_metric.to_dict()
-
-        wall_source = self.wall_source
+        wall_source_id = self.wall_source_id
 
         wall_standing = self.wall_standing
 
@@ -114,7 +90,7 @@ class ConduitRow:
         field_dict.update(
             {
                 "metric_designator": metric_designator,
-                "source": source,
+                "source_id": source_id,
                 "standing": standing,
                 "trade_size": trade_size,
                 "type": type_,
@@ -122,24 +98,16 @@ class ConduitRow:
         )
         if area is not UNSET:
             field_dict["area"] = area
-        if area_metric is not UNSET:
-            field_dict["area_metric"] = area_metric
         if inside_diameter is not UNSET:
             field_dict["inside_diameter"] = inside_diameter
-        if inside_diameter_metric is not UNSET:
-            field_dict["inside_diameter_metric"] = inside_diameter_metric
         if minimum_wall is not UNSET:
             field_dict["minimum_wall"] = minimum_wall
-        if minimum_wall_metric is not UNSET:
-            field_dict["minimum_wall_metric"] = minimum_wall_metric
         if note is not UNSET:
             field_dict["note"] = note
         if outside_diameter is not UNSET:
             field_dict["outside_diameter"] = outside_diameter
-        if outside_diameter_metric is not UNSET:
-            field_dict["outside_diameter_metric"] = outside_diameter_metric
-        if wall_source is not UNSET:
-            field_dict["wall_source"] = wall_source
+        if wall_source_id is not UNSET:
+            field_dict["wall_source_id"] = wall_source_id
         if wall_standing is not UNSET:
             field_dict["wall_standing"] = wall_standing
 
@@ -153,7 +121,7 @@ class ConduitRow:
         d = dict(src_dict)
         metric_designator = d.pop("metric_designator")
 
-        source = d.pop("source")
+        source_id = d.pop("source_id")
 
         standing = d.pop("standing")
 
@@ -168,13 +136,6 @@ class ConduitRow:
         else:
             area = Area.from_dict(_area)
 
-        _area_metric = d.pop("area_metric", UNSET)
-        area_metric: Area | Unset
-        if isinstance(_area_metric, Unset):
-            area_metric = UNSET
-        else:
-            area_metric = Area.from_dict(_area_metric)
-
         _inside_diameter = d.pop("inside_diameter", UNSET)
         inside_diameter: Length | Unset
         if isinstance(_inside_diameter, Unset):
@@ -182,26 +143,12 @@ class ConduitRow:
         else:
             inside_diameter = Length.from_dict(_inside_diameter)
 
-        _inside_diameter_metric = d.pop("inside_diameter_metric", UNSET)
-        inside_diameter_metric: Length | Unset
-        if isinstance(_inside_diameter_metric, Unset):
-            inside_diameter_metric = UNSET
-        else:
-            inside_diameter_metric = Length.from_dict(_inside_diameter_metric)
-
         _minimum_wall = d.pop("minimum_wall", UNSET)
         minimum_wall: Length | Unset
         if isinstance(_minimum_wall, Unset):
             minimum_wall = UNSET
         else:
             minimum_wall = Length.from_dict(_minimum_wall)
-
-        _minimum_wall_metric = d.pop("minimum_wall_metric", UNSET)
-        minimum_wall_metric: Length | Unset
-        if isinstance(_minimum_wall_metric, Unset):
-            minimum_wall_metric = UNSET
-        else:
-            minimum_wall_metric = Length.from_dict(_minimum_wall_metric)
 
         note = d.pop("note", UNSET)
 
@@ -212,33 +159,22 @@ class ConduitRow:
         else:
             outside_diameter = Length.from_dict(_outside_diameter)
 
-        _outside_diameter_metric = d.pop("outside_diameter_metric", UNSET)
-        outside_diameter_metric: Length | Unset
-        if isinstance(_outside_diameter_metric, Unset):
-            outside_diameter_metric = UNSET
-        else:
-            outside_diameter_metric = Length.from_dict(_outside_diameter_metric)
-
-        wall_source = d.pop("wall_source", UNSET)
+        wall_source_id = d.pop("wall_source_id", UNSET)
 
         wall_standing = d.pop("wall_standing", UNSET)
 
         conduit_row = cls(
             metric_designator=metric_designator,
-            source=source,
+            source_id=source_id,
             standing=standing,
             trade_size=trade_size,
             type_=type_,
             area=area,
-            area_metric=area_metric,
             inside_diameter=inside_diameter,
-            inside_diameter_metric=inside_diameter_metric,
             minimum_wall=minimum_wall,
-            minimum_wall_metric=minimum_wall_metric,
             note=note,
             outside_diameter=outside_diameter,
-            outside_diameter_metric=outside_diameter_metric,
-            wall_source=wall_source,
+            wall_source_id=wall_source_id,
             wall_standing=wall_standing,
         )
 

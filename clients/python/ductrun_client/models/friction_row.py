@@ -21,7 +21,7 @@ class FrictionRow:
         jacket (str):
         low_coefficient (float):
         lubrication (str):
-        source (str): Id of the source; see /v1/tables/sources.
+        source_id (str): Id of the source; see /v1/tables/sources.
         standing (str): Read in the source, or from memory.
         note (str | Unset): Remark on the row.
     """
@@ -31,7 +31,7 @@ class FrictionRow:
     jacket: str
     low_coefficient: float
     lubrication: str
-    source: str
+    source_id: str
     standing: str
     note: str | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
@@ -47,7 +47,7 @@ class FrictionRow:
 
         lubrication = self.lubrication
 
-        source = self.source
+        source_id = self.source_id
 
         standing = self.standing
 
@@ -62,7 +62,7 @@ class FrictionRow:
                 "jacket": jacket,
                 "low_coefficient": low_coefficient,
                 "lubrication": lubrication,
-                "source": source,
+                "source_id": source_id,
                 "standing": standing,
             }
         )
@@ -84,7 +84,7 @@ class FrictionRow:
 
         lubrication = d.pop("lubrication")
 
-        source = d.pop("source")
+        source_id = d.pop("source_id")
 
         standing = d.pop("standing")
 
@@ -96,7 +96,7 @@ class FrictionRow:
             jacket=jacket,
             low_coefficient=low_coefficient,
             lubrication=lubrication,
-            source=source,
+            source_id=source_id,
             standing=standing,
             note=note,
         )

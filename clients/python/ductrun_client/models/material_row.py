@@ -1,13 +1,17 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import Any, TypeVar
+from typing import TYPE_CHECKING, Any, TypeVar
 
 from attrs import define as _attrs_define
 from attrs import field as _attrs_field
 
 from ..models.conduit_material import ConduitMaterial
 from ..types import UNSET, Unset
+
+if TYPE_CHECKING:
+    from ..models.expansion_coefficient import ExpansionCoefficient
+
 
 T = TypeVar("T", bound="MaterialRow")
 
@@ -17,30 +21,26 @@ class MaterialRow:
     """Coefficient of linear expansion of one conduit material.
 
     Attributes:
-        coefficient_per_degc (float):
-        coefficient_per_degf (float):
+        coefficient (ExpansionCoefficient): A coefficient of linear thermal expansion with its unit.
         material (ConduitMaterial): Materials of conduit with a coefficient of expansion on file.
-        source (str): Id of the source; see /v1/tables/sources.
+        source_id (str): Id of the source; see /v1/tables/sources.
         standing (str): Read in the source, or from memory.
         note (str | Unset): Remark on the row.
     """
 
-    coefficient_per_degc: float
-    coefficient_per_degf: float
+    coefficient: ExpansionCoefficient
     material: ConduitMaterial
-    source: str
+    source_id: str
     standing: str
     note: str | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
-        coefficient_per_degc = self.coefficient_per_degc
-
-        coefficient_per_degf = self.coefficient_per_degf
+        coefficient = self.coefficient.to_dict()
 
         material = self.material.value
 
-        source = self.source
+        source_id = self.source_id
 
         standing = self.standing
 
@@ -50,10 +50,9 @@ class MaterialRow:
         field_dict.update(self.additional_properties)
         field_dict.update(
             {
-                "coefficient_per_degc": coefficient_per_degc,
-                "coefficient_per_degf": coefficient_per_degf,
+                "coefficient": coefficient,
                 "material": material,
-                "source": source,
+                "source_id": source_id,
                 "standing": standing,
             }
         )
@@ -64,24 +63,23 @@ class MaterialRow:
 
     @classmethod
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
-        d = dict(src_dict)
-        coefficient_per_degc = d.pop("coefficient_per_degc")
+        from ..models.expansion_coefficient import ExpansionCoefficient  # noqa: PLC0415
 
-        coefficient_per_degf = d.pop("coefficient_per_degf")
+        d = dict(src_dict)
+        coefficient = ExpansionCoefficient.from_dict(d.pop("coefficient"))
 
         material = ConduitMaterial(d.pop("material"))
 
-        source = d.pop("source")
+        source_id = d.pop("source_id")
 
         standing = d.pop("standing")
 
         note = d.pop("note", UNSET)
 
         material_row = cls(
-            coefficient_per_degc=coefficient_per_degc,
-            coefficient_per_degf=coefficient_per_degf,
+            coefficient=coefficient,
             material=material,
-            source=source,
+            source_id=source_id,
             standing=standing,
             note=note,
         )

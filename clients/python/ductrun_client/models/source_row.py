@@ -17,32 +17,32 @@ class SourceRow:
 
     Attributes:
         citation (str):
-        id (str):
-        remark (str | Unset): Where its figures were read.
+        source_id (str):
+        note (str | Unset): Where its figures were read.
     """
 
     citation: str
-    id: str
-    remark: str | Unset = UNSET
+    source_id: str
+    note: str | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
         citation = self.citation
 
-        id = self.id
+        source_id = self.source_id
 
-        remark = self.remark
+        note = self.note
 
         field_dict: dict[str, Any] = {}
         field_dict.update(self.additional_properties)
         field_dict.update(
             {
                 "citation": citation,
-                "id": id,
+                "source_id": source_id,
             }
         )
-        if remark is not UNSET:
-            field_dict["remark"] = remark
+        if note is not UNSET:
+            field_dict["note"] = note
 
         return field_dict
 
@@ -51,14 +51,14 @@ class SourceRow:
         d = dict(src_dict)
         citation = d.pop("citation")
 
-        id = d.pop("id")
+        source_id = d.pop("source_id")
 
-        remark = d.pop("remark", UNSET)
+        note = d.pop("note", UNSET)
 
         source_row = cls(
             citation=citation,
-            id=id,
-            remark=remark,
+            source_id=source_id,
+            note=note,
         )
 
         source_row.additional_properties = d

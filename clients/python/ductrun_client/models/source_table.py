@@ -19,11 +19,11 @@ class SourceTable:
 
     Attributes:
         rows (list[SourceRow]):
-        tables (str):
+        tables_version (str):
     """
 
     rows: list[SourceRow]
-    tables: str
+    tables_version: str
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
@@ -32,14 +32,14 @@ class SourceTable:
             rows_item = rows_item_data.to_dict()
             rows.append(rows_item)
 
-        tables = self.tables
+        tables_version = self.tables_version
 
         field_dict: dict[str, Any] = {}
         field_dict.update(self.additional_properties)
         field_dict.update(
             {
                 "rows": rows,
-                "tables": tables,
+                "tables_version": tables_version,
             }
         )
 
@@ -57,11 +57,11 @@ class SourceTable:
 
             rows.append(rows_item)
 
-        tables = d.pop("tables")
+        tables_version = d.pop("tables_version")
 
         source_table = cls(
             rows=rows,
-            tables=tables,
+            tables_version=tables_version,
         )
 
         source_table.additional_properties = d

@@ -19,11 +19,11 @@ class UnitTable:
 
     Attributes:
         rows (list[UnitRow]):
-        tables (str):
+        tables_version (str):
     """
 
     rows: list[UnitRow]
-    tables: str
+    tables_version: str
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
@@ -32,14 +32,14 @@ class UnitTable:
             rows_item = rows_item_data.to_dict()
             rows.append(rows_item)
 
-        tables = self.tables
+        tables_version = self.tables_version
 
         field_dict: dict[str, Any] = {}
         field_dict.update(self.additional_properties)
         field_dict.update(
             {
                 "rows": rows,
-                "tables": tables,
+                "tables_version": tables_version,
             }
         )
 
@@ -57,11 +57,11 @@ class UnitTable:
 
             rows.append(rows_item)
 
-        tables = d.pop("tables")
+        tables_version = d.pop("tables_version")
 
         unit_table = cls(
             rows=rows,
-            tables=tables,
+            tables_version=tables_version,
         )
 
         unit_table.additional_properties = d

@@ -4,22 +4,57 @@ from typing import Any, cast
 import httpx
 
 from ...client import AuthenticatedClient, Client
+from ...models.conductor_marking import ConductorMarking
+from ...models.conductor_size import ConductorSize
 from ...models.conductor_table import ConductorTable
 from ...models.problem import Problem
+from ...models.unit_system import UnitSystem
 from ...types import UNSET, Response, Unset
 
 
 def _get_kwargs(
     *,
+    table: str | Unset = UNSET,
+    insulation: ConductorMarking | Unset = UNSET,
+    size: ConductorSize | Unset = UNSET,
+    stranding: str | Unset = UNSET,
+    units: UnitSystem | Unset = UNSET,
     if_none_match: str | Unset = UNSET,
 ) -> dict[str, Any]:
     headers: dict[str, Any] = {}
     if not isinstance(if_none_match, Unset):
         headers["If-None-Match"] = if_none_match
 
+    params: dict[str, Any] = {}
+
+    params["table"] = table
+
+    json_insulation: str | Unset = UNSET
+    if not isinstance(insulation, Unset):
+        json_insulation = insulation.value
+
+    params["insulation"] = json_insulation
+
+    json_size: str | Unset = UNSET
+    if not isinstance(size, Unset):
+        json_size = size.value
+
+    params["size"] = json_size
+
+    params["stranding"] = stranding
+
+    json_units: str | Unset = UNSET
+    if not isinstance(units, Unset):
+        json_units = units.value
+
+    params["units"] = json_units
+
+    params = {k: v for k, v in params.items() if v is not UNSET and v is not None}
+
     _kwargs: dict[str, Any] = {
         "method": "get",
         "url": "/v1/tables/conductors",
+        "params": params,
     }
 
     _kwargs["headers"] = headers
@@ -43,6 +78,11 @@ def _parse_response(
 
         return response_405
 
+    if response.status_code == 422:
+        response_422 = Problem.from_dict(response.json())
+
+        return response_422
+
     response_default = Problem.from_dict(response.json())
 
     return response_default
@@ -62,13 +102,25 @@ def _build_response(
 def sync_detailed(
     *,
     client: AuthenticatedClient | Client,
+    table: str | Unset = UNSET,
+    insulation: ConductorMarking | Unset = UNSET,
+    size: ConductorSize | Unset = UNSET,
+    stranding: str | Unset = UNSET,
+    units: UnitSystem | Unset = UNSET,
     if_none_match: str | Unset = UNSET,
 ) -> Response[Any | ConductorTable | Problem]:
     """Conductor dimensions
 
-     Diameters and areas of insulated, compact and bare conductors, as printed.
+     Diameters and areas of insulated, compact and bare conductors, as printed. Whole, or the rows that
+    match every filter exactly.
 
     Args:
+        table (str | Unset):
+        insulation (ConductorMarking | Unset): What the rows of the conductor table go by:
+            markings of insulation, and bare.
+        size (ConductorSize | Unset): Sizes of conductors.
+        stranding (str | Unset):
+        units (UnitSystem | Unset): Units of the answer: US customary or metric.
         if_none_match (str | Unset):
 
     Raises:
@@ -80,6 +132,11 @@ def sync_detailed(
     """
 
     kwargs = _get_kwargs(
+        table=table,
+        insulation=insulation,
+        size=size,
+        stranding=stranding,
+        units=units,
         if_none_match=if_none_match,
     )
 
@@ -93,13 +150,25 @@ def sync_detailed(
 def sync(
     *,
     client: AuthenticatedClient | Client,
+    table: str | Unset = UNSET,
+    insulation: ConductorMarking | Unset = UNSET,
+    size: ConductorSize | Unset = UNSET,
+    stranding: str | Unset = UNSET,
+    units: UnitSystem | Unset = UNSET,
     if_none_match: str | Unset = UNSET,
 ) -> Any | ConductorTable | Problem | None:
     """Conductor dimensions
 
-     Diameters and areas of insulated, compact and bare conductors, as printed.
+     Diameters and areas of insulated, compact and bare conductors, as printed. Whole, or the rows that
+    match every filter exactly.
 
     Args:
+        table (str | Unset):
+        insulation (ConductorMarking | Unset): What the rows of the conductor table go by:
+            markings of insulation, and bare.
+        size (ConductorSize | Unset): Sizes of conductors.
+        stranding (str | Unset):
+        units (UnitSystem | Unset): Units of the answer: US customary or metric.
         if_none_match (str | Unset):
 
     Raises:
@@ -112,6 +181,11 @@ def sync(
 
     return sync_detailed(
         client=client,
+        table=table,
+        insulation=insulation,
+        size=size,
+        stranding=stranding,
+        units=units,
         if_none_match=if_none_match,
     ).parsed
 
@@ -119,13 +193,25 @@ def sync(
 async def asyncio_detailed(
     *,
     client: AuthenticatedClient | Client,
+    table: str | Unset = UNSET,
+    insulation: ConductorMarking | Unset = UNSET,
+    size: ConductorSize | Unset = UNSET,
+    stranding: str | Unset = UNSET,
+    units: UnitSystem | Unset = UNSET,
     if_none_match: str | Unset = UNSET,
 ) -> Response[Any | ConductorTable | Problem]:
     """Conductor dimensions
 
-     Diameters and areas of insulated, compact and bare conductors, as printed.
+     Diameters and areas of insulated, compact and bare conductors, as printed. Whole, or the rows that
+    match every filter exactly.
 
     Args:
+        table (str | Unset):
+        insulation (ConductorMarking | Unset): What the rows of the conductor table go by:
+            markings of insulation, and bare.
+        size (ConductorSize | Unset): Sizes of conductors.
+        stranding (str | Unset):
+        units (UnitSystem | Unset): Units of the answer: US customary or metric.
         if_none_match (str | Unset):
 
     Raises:
@@ -137,6 +223,11 @@ async def asyncio_detailed(
     """
 
     kwargs = _get_kwargs(
+        table=table,
+        insulation=insulation,
+        size=size,
+        stranding=stranding,
+        units=units,
         if_none_match=if_none_match,
     )
 
@@ -148,13 +239,25 @@ async def asyncio_detailed(
 async def asyncio(
     *,
     client: AuthenticatedClient | Client,
+    table: str | Unset = UNSET,
+    insulation: ConductorMarking | Unset = UNSET,
+    size: ConductorSize | Unset = UNSET,
+    stranding: str | Unset = UNSET,
+    units: UnitSystem | Unset = UNSET,
     if_none_match: str | Unset = UNSET,
 ) -> Any | ConductorTable | Problem | None:
     """Conductor dimensions
 
-     Diameters and areas of insulated, compact and bare conductors, as printed.
+     Diameters and areas of insulated, compact and bare conductors, as printed. Whole, or the rows that
+    match every filter exactly.
 
     Args:
+        table (str | Unset):
+        insulation (ConductorMarking | Unset): What the rows of the conductor table go by:
+            markings of insulation, and bare.
+        size (ConductorSize | Unset): Sizes of conductors.
+        stranding (str | Unset):
+        units (UnitSystem | Unset): Units of the answer: US customary or metric.
         if_none_match (str | Unset):
 
     Raises:
@@ -168,6 +271,11 @@ async def asyncio(
     return (
         await asyncio_detailed(
             client=client,
+            table=table,
+            insulation=insulation,
+            size=size,
+            stranding=stranding,
+            units=units,
             if_none_match=if_none_match,
         )
     ).parsed

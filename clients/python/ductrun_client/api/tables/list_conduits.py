@@ -5,21 +5,50 @@ import httpx
 
 from ...client import AuthenticatedClient, Client
 from ...models.conduit_table import ConduitTable
+from ...models.conduit_type import ConduitType
 from ...models.problem import Problem
+from ...models.trade_size import TradeSize
+from ...models.unit_system import UnitSystem
 from ...types import UNSET, Response, Unset
 
 
 def _get_kwargs(
     *,
+    type_: ConduitType | Unset = UNSET,
+    trade_size: TradeSize | Unset = UNSET,
+    units: UnitSystem | Unset = UNSET,
     if_none_match: str | Unset = UNSET,
 ) -> dict[str, Any]:
     headers: dict[str, Any] = {}
     if not isinstance(if_none_match, Unset):
         headers["If-None-Match"] = if_none_match
 
+    params: dict[str, Any] = {}
+
+    json_type_: str | Unset = UNSET
+    if not isinstance(type_, Unset):
+        json_type_ = type_.value
+
+    params["type"] = json_type_
+
+    json_trade_size: str | Unset = UNSET
+    if not isinstance(trade_size, Unset):
+        json_trade_size = trade_size.value
+
+    params["trade_size"] = json_trade_size
+
+    json_units: str | Unset = UNSET
+    if not isinstance(units, Unset):
+        json_units = units.value
+
+    params["units"] = json_units
+
+    params = {k: v for k, v in params.items() if v is not UNSET and v is not None}
+
     _kwargs: dict[str, Any] = {
         "method": "get",
         "url": "/v1/tables/conduits",
+        "params": params,
     }
 
     _kwargs["headers"] = headers
@@ -43,6 +72,11 @@ def _parse_response(
 
         return response_405
 
+    if response.status_code == 422:
+        response_422 = Problem.from_dict(response.json())
+
+        return response_422
+
     response_default = Problem.from_dict(response.json())
 
     return response_default
@@ -62,13 +96,21 @@ def _build_response(
 def sync_detailed(
     *,
     client: AuthenticatedClient | Client,
+    type_: ConduitType | Unset = UNSET,
+    trade_size: TradeSize | Unset = UNSET,
+    units: UnitSystem | Unset = UNSET,
     if_none_match: str | Unset = UNSET,
 ) -> Response[Any | ConduitTable | Problem]:
     """Conduit and duct dimensions
 
-     Inside and outside diameters, areas and walls of every type and trade size, as printed.
+     Inside and outside diameters, areas and walls of every type and trade size, as printed. Whole, or
+    the rows that match every filter exactly.
 
     Args:
+        type_ (ConduitType | Unset): Kinds of conduit and duct with a sourced table row; RTRC has
+            rules, but no dimensions on file.
+        trade_size (TradeSize | Unset): Trade sizes of conduit; a name, not a dimension.
+        units (UnitSystem | Unset): Units of the answer: US customary or metric.
         if_none_match (str | Unset):
 
     Raises:
@@ -80,6 +122,9 @@ def sync_detailed(
     """
 
     kwargs = _get_kwargs(
+        type_=type_,
+        trade_size=trade_size,
+        units=units,
         if_none_match=if_none_match,
     )
 
@@ -93,13 +138,21 @@ def sync_detailed(
 def sync(
     *,
     client: AuthenticatedClient | Client,
+    type_: ConduitType | Unset = UNSET,
+    trade_size: TradeSize | Unset = UNSET,
+    units: UnitSystem | Unset = UNSET,
     if_none_match: str | Unset = UNSET,
 ) -> Any | ConduitTable | Problem | None:
     """Conduit and duct dimensions
 
-     Inside and outside diameters, areas and walls of every type and trade size, as printed.
+     Inside and outside diameters, areas and walls of every type and trade size, as printed. Whole, or
+    the rows that match every filter exactly.
 
     Args:
+        type_ (ConduitType | Unset): Kinds of conduit and duct with a sourced table row; RTRC has
+            rules, but no dimensions on file.
+        trade_size (TradeSize | Unset): Trade sizes of conduit; a name, not a dimension.
+        units (UnitSystem | Unset): Units of the answer: US customary or metric.
         if_none_match (str | Unset):
 
     Raises:
@@ -112,6 +165,9 @@ def sync(
 
     return sync_detailed(
         client=client,
+        type_=type_,
+        trade_size=trade_size,
+        units=units,
         if_none_match=if_none_match,
     ).parsed
 
@@ -119,13 +175,21 @@ def sync(
 async def asyncio_detailed(
     *,
     client: AuthenticatedClient | Client,
+    type_: ConduitType | Unset = UNSET,
+    trade_size: TradeSize | Unset = UNSET,
+    units: UnitSystem | Unset = UNSET,
     if_none_match: str | Unset = UNSET,
 ) -> Response[Any | ConduitTable | Problem]:
     """Conduit and duct dimensions
 
-     Inside and outside diameters, areas and walls of every type and trade size, as printed.
+     Inside and outside diameters, areas and walls of every type and trade size, as printed. Whole, or
+    the rows that match every filter exactly.
 
     Args:
+        type_ (ConduitType | Unset): Kinds of conduit and duct with a sourced table row; RTRC has
+            rules, but no dimensions on file.
+        trade_size (TradeSize | Unset): Trade sizes of conduit; a name, not a dimension.
+        units (UnitSystem | Unset): Units of the answer: US customary or metric.
         if_none_match (str | Unset):
 
     Raises:
@@ -137,6 +201,9 @@ async def asyncio_detailed(
     """
 
     kwargs = _get_kwargs(
+        type_=type_,
+        trade_size=trade_size,
+        units=units,
         if_none_match=if_none_match,
     )
 
@@ -148,13 +215,21 @@ async def asyncio_detailed(
 async def asyncio(
     *,
     client: AuthenticatedClient | Client,
+    type_: ConduitType | Unset = UNSET,
+    trade_size: TradeSize | Unset = UNSET,
+    units: UnitSystem | Unset = UNSET,
     if_none_match: str | Unset = UNSET,
 ) -> Any | ConduitTable | Problem | None:
     """Conduit and duct dimensions
 
-     Inside and outside diameters, areas and walls of every type and trade size, as printed.
+     Inside and outside diameters, areas and walls of every type and trade size, as printed. Whole, or
+    the rows that match every filter exactly.
 
     Args:
+        type_ (ConduitType | Unset): Kinds of conduit and duct with a sourced table row; RTRC has
+            rules, but no dimensions on file.
+        trade_size (TradeSize | Unset): Trade sizes of conduit; a name, not a dimension.
+        units (UnitSystem | Unset): Units of the answer: US customary or metric.
         if_none_match (str | Unset):
 
     Raises:
@@ -168,6 +243,9 @@ async def asyncio(
     return (
         await asyncio_detailed(
             client=client,
+            type_=type_,
+            trade_size=trade_size,
+            units=units,
             if_none_match=if_none_match,
         )
     ).parsed

@@ -11,15 +11,29 @@ from ...types import UNSET, Response, Unset
 
 def _get_kwargs(
     *,
+    jacket: str | Unset = UNSET,
+    conduit: str | Unset = UNSET,
+    lubrication: str | Unset = UNSET,
     if_none_match: str | Unset = UNSET,
 ) -> dict[str, Any]:
     headers: dict[str, Any] = {}
     if not isinstance(if_none_match, Unset):
         headers["If-None-Match"] = if_none_match
 
+    params: dict[str, Any] = {}
+
+    params["jacket"] = jacket
+
+    params["conduit"] = conduit
+
+    params["lubrication"] = lubrication
+
+    params = {k: v for k, v in params.items() if v is not UNSET and v is not None}
+
     _kwargs: dict[str, Any] = {
         "method": "get",
         "url": "/v1/tables/friction",
+        "params": params,
     }
 
     _kwargs["headers"] = headers
@@ -43,6 +57,11 @@ def _parse_response(
 
         return response_405
 
+    if response.status_code == 422:
+        response_422 = Problem.from_dict(response.json())
+
+        return response_422
+
     response_default = Problem.from_dict(response.json())
 
     return response_default
@@ -62,13 +81,20 @@ def _build_response(
 def sync_detailed(
     *,
     client: AuthenticatedClient | Client,
+    jacket: str | Unset = UNSET,
+    conduit: str | Unset = UNSET,
+    lubrication: str | Unset = UNSET,
     if_none_match: str | Unset = UNSET,
 ) -> Response[Any | FrictionTable | Problem]:
     """Friction coefficients
 
-     Published coefficients of friction of cable against conduit.
+     Published coefficients of friction of cable against conduit. Whole, or the rows that match every
+    filter exactly.
 
     Args:
+        jacket (str | Unset):
+        conduit (str | Unset):
+        lubrication (str | Unset):
         if_none_match (str | Unset):
 
     Raises:
@@ -80,6 +106,9 @@ def sync_detailed(
     """
 
     kwargs = _get_kwargs(
+        jacket=jacket,
+        conduit=conduit,
+        lubrication=lubrication,
         if_none_match=if_none_match,
     )
 
@@ -93,13 +122,20 @@ def sync_detailed(
 def sync(
     *,
     client: AuthenticatedClient | Client,
+    jacket: str | Unset = UNSET,
+    conduit: str | Unset = UNSET,
+    lubrication: str | Unset = UNSET,
     if_none_match: str | Unset = UNSET,
 ) -> Any | FrictionTable | Problem | None:
     """Friction coefficients
 
-     Published coefficients of friction of cable against conduit.
+     Published coefficients of friction of cable against conduit. Whole, or the rows that match every
+    filter exactly.
 
     Args:
+        jacket (str | Unset):
+        conduit (str | Unset):
+        lubrication (str | Unset):
         if_none_match (str | Unset):
 
     Raises:
@@ -112,6 +148,9 @@ def sync(
 
     return sync_detailed(
         client=client,
+        jacket=jacket,
+        conduit=conduit,
+        lubrication=lubrication,
         if_none_match=if_none_match,
     ).parsed
 
@@ -119,13 +158,20 @@ def sync(
 async def asyncio_detailed(
     *,
     client: AuthenticatedClient | Client,
+    jacket: str | Unset = UNSET,
+    conduit: str | Unset = UNSET,
+    lubrication: str | Unset = UNSET,
     if_none_match: str | Unset = UNSET,
 ) -> Response[Any | FrictionTable | Problem]:
     """Friction coefficients
 
-     Published coefficients of friction of cable against conduit.
+     Published coefficients of friction of cable against conduit. Whole, or the rows that match every
+    filter exactly.
 
     Args:
+        jacket (str | Unset):
+        conduit (str | Unset):
+        lubrication (str | Unset):
         if_none_match (str | Unset):
 
     Raises:
@@ -137,6 +183,9 @@ async def asyncio_detailed(
     """
 
     kwargs = _get_kwargs(
+        jacket=jacket,
+        conduit=conduit,
+        lubrication=lubrication,
         if_none_match=if_none_match,
     )
 
@@ -148,13 +197,20 @@ async def asyncio_detailed(
 async def asyncio(
     *,
     client: AuthenticatedClient | Client,
+    jacket: str | Unset = UNSET,
+    conduit: str | Unset = UNSET,
+    lubrication: str | Unset = UNSET,
     if_none_match: str | Unset = UNSET,
 ) -> Any | FrictionTable | Problem | None:
     """Friction coefficients
 
-     Published coefficients of friction of cable against conduit.
+     Published coefficients of friction of cable against conduit. Whole, or the rows that match every
+    filter exactly.
 
     Args:
+        jacket (str | Unset):
+        conduit (str | Unset):
+        lubrication (str | Unset):
         if_none_match (str | Unset):
 
     Raises:
@@ -168,6 +224,9 @@ async def asyncio(
     return (
         await asyncio_detailed(
             client=client,
+            jacket=jacket,
+            conduit=conduit,
+            lubrication=lubrication,
             if_none_match=if_none_match,
         )
     ).parsed

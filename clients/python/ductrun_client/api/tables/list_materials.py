@@ -4,22 +4,43 @@ from typing import Any, cast
 import httpx
 
 from ...client import AuthenticatedClient, Client
+from ...models.conduit_material import ConduitMaterial
 from ...models.material_table import MaterialTable
 from ...models.problem import Problem
+from ...models.unit_system import UnitSystem
 from ...types import UNSET, Response, Unset
 
 
 def _get_kwargs(
     *,
+    material: ConduitMaterial | Unset = UNSET,
+    units: UnitSystem | Unset = UNSET,
     if_none_match: str | Unset = UNSET,
 ) -> dict[str, Any]:
     headers: dict[str, Any] = {}
     if not isinstance(if_none_match, Unset):
         headers["If-None-Match"] = if_none_match
 
+    params: dict[str, Any] = {}
+
+    json_material: str | Unset = UNSET
+    if not isinstance(material, Unset):
+        json_material = material.value
+
+    params["material"] = json_material
+
+    json_units: str | Unset = UNSET
+    if not isinstance(units, Unset):
+        json_units = units.value
+
+    params["units"] = json_units
+
+    params = {k: v for k, v in params.items() if v is not UNSET and v is not None}
+
     _kwargs: dict[str, Any] = {
         "method": "get",
         "url": "/v1/tables/materials",
+        "params": params,
     }
 
     _kwargs["headers"] = headers
@@ -43,6 +64,11 @@ def _parse_response(
 
         return response_405
 
+    if response.status_code == 422:
+        response_422 = Problem.from_dict(response.json())
+
+        return response_422
+
     response_default = Problem.from_dict(response.json())
 
     return response_default
@@ -62,13 +88,18 @@ def _build_response(
 def sync_detailed(
     *,
     client: AuthenticatedClient | Client,
+    material: ConduitMaterial | Unset = UNSET,
+    units: UnitSystem | Unset = UNSET,
     if_none_match: str | Unset = UNSET,
 ) -> Response[Any | MaterialTable | Problem]:
     """Expansion coefficients
 
-     Coefficients of linear thermal expansion.
+     Coefficients of linear thermal expansion. Whole, or the rows that match every filter exactly.
 
     Args:
+        material (ConduitMaterial | Unset): Materials of conduit with a coefficient of expansion
+            on file.
+        units (UnitSystem | Unset): Units of the answer: US customary or metric.
         if_none_match (str | Unset):
 
     Raises:
@@ -80,6 +111,8 @@ def sync_detailed(
     """
 
     kwargs = _get_kwargs(
+        material=material,
+        units=units,
         if_none_match=if_none_match,
     )
 
@@ -93,13 +126,18 @@ def sync_detailed(
 def sync(
     *,
     client: AuthenticatedClient | Client,
+    material: ConduitMaterial | Unset = UNSET,
+    units: UnitSystem | Unset = UNSET,
     if_none_match: str | Unset = UNSET,
 ) -> Any | MaterialTable | Problem | None:
     """Expansion coefficients
 
-     Coefficients of linear thermal expansion.
+     Coefficients of linear thermal expansion. Whole, or the rows that match every filter exactly.
 
     Args:
+        material (ConduitMaterial | Unset): Materials of conduit with a coefficient of expansion
+            on file.
+        units (UnitSystem | Unset): Units of the answer: US customary or metric.
         if_none_match (str | Unset):
 
     Raises:
@@ -112,6 +150,8 @@ def sync(
 
     return sync_detailed(
         client=client,
+        material=material,
+        units=units,
         if_none_match=if_none_match,
     ).parsed
 
@@ -119,13 +159,18 @@ def sync(
 async def asyncio_detailed(
     *,
     client: AuthenticatedClient | Client,
+    material: ConduitMaterial | Unset = UNSET,
+    units: UnitSystem | Unset = UNSET,
     if_none_match: str | Unset = UNSET,
 ) -> Response[Any | MaterialTable | Problem]:
     """Expansion coefficients
 
-     Coefficients of linear thermal expansion.
+     Coefficients of linear thermal expansion. Whole, or the rows that match every filter exactly.
 
     Args:
+        material (ConduitMaterial | Unset): Materials of conduit with a coefficient of expansion
+            on file.
+        units (UnitSystem | Unset): Units of the answer: US customary or metric.
         if_none_match (str | Unset):
 
     Raises:
@@ -137,6 +182,8 @@ async def asyncio_detailed(
     """
 
     kwargs = _get_kwargs(
+        material=material,
+        units=units,
         if_none_match=if_none_match,
     )
 
@@ -148,13 +195,18 @@ async def asyncio_detailed(
 async def asyncio(
     *,
     client: AuthenticatedClient | Client,
+    material: ConduitMaterial | Unset = UNSET,
+    units: UnitSystem | Unset = UNSET,
     if_none_match: str | Unset = UNSET,
 ) -> Any | MaterialTable | Problem | None:
     """Expansion coefficients
 
-     Coefficients of linear thermal expansion.
+     Coefficients of linear thermal expansion. Whole, or the rows that match every filter exactly.
 
     Args:
+        material (ConduitMaterial | Unset): Materials of conduit with a coefficient of expansion
+            on file.
+        units (UnitSystem | Unset): Units of the answer: US customary or metric.
         if_none_match (str | Unset):
 
     Raises:
@@ -168,6 +220,8 @@ async def asyncio(
     return (
         await asyncio_detailed(
             client=client,
+            material=material,
+            units=units,
             if_none_match=if_none_match,
         )
     ).parsed

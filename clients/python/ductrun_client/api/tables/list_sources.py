@@ -11,15 +11,23 @@ from ...types import UNSET, Response, Unset
 
 def _get_kwargs(
     *,
+    source_id: str | Unset = UNSET,
     if_none_match: str | Unset = UNSET,
 ) -> dict[str, Any]:
     headers: dict[str, Any] = {}
     if not isinstance(if_none_match, Unset):
         headers["If-None-Match"] = if_none_match
 
+    params: dict[str, Any] = {}
+
+    params["source_id"] = source_id
+
+    params = {k: v for k, v in params.items() if v is not UNSET and v is not None}
+
     _kwargs: dict[str, Any] = {
         "method": "get",
         "url": "/v1/tables/sources",
+        "params": params,
     }
 
     _kwargs["headers"] = headers
@@ -43,6 +51,11 @@ def _parse_response(
 
         return response_405
 
+    if response.status_code == 422:
+        response_422 = Problem.from_dict(response.json())
+
+        return response_422
+
     response_default = Problem.from_dict(response.json())
 
     return response_default
@@ -62,13 +75,16 @@ def _build_response(
 def sync_detailed(
     *,
     client: AuthenticatedClient | Client,
+    source_id: str | Unset = UNSET,
     if_none_match: str | Unset = UNSET,
 ) -> Response[Any | Problem | SourceTable]:
     """Sources
 
-     The documents that rows, defaults and findings cite.
+     The documents that rows, defaults and findings cite. Whole, or the rows that match every filter
+    exactly.
 
     Args:
+        source_id (str | Unset):
         if_none_match (str | Unset):
 
     Raises:
@@ -80,6 +96,7 @@ def sync_detailed(
     """
 
     kwargs = _get_kwargs(
+        source_id=source_id,
         if_none_match=if_none_match,
     )
 
@@ -93,13 +110,16 @@ def sync_detailed(
 def sync(
     *,
     client: AuthenticatedClient | Client,
+    source_id: str | Unset = UNSET,
     if_none_match: str | Unset = UNSET,
 ) -> Any | Problem | SourceTable | None:
     """Sources
 
-     The documents that rows, defaults and findings cite.
+     The documents that rows, defaults and findings cite. Whole, or the rows that match every filter
+    exactly.
 
     Args:
+        source_id (str | Unset):
         if_none_match (str | Unset):
 
     Raises:
@@ -112,6 +132,7 @@ def sync(
 
     return sync_detailed(
         client=client,
+        source_id=source_id,
         if_none_match=if_none_match,
     ).parsed
 
@@ -119,13 +140,16 @@ def sync(
 async def asyncio_detailed(
     *,
     client: AuthenticatedClient | Client,
+    source_id: str | Unset = UNSET,
     if_none_match: str | Unset = UNSET,
 ) -> Response[Any | Problem | SourceTable]:
     """Sources
 
-     The documents that rows, defaults and findings cite.
+     The documents that rows, defaults and findings cite. Whole, or the rows that match every filter
+    exactly.
 
     Args:
+        source_id (str | Unset):
         if_none_match (str | Unset):
 
     Raises:
@@ -137,6 +161,7 @@ async def asyncio_detailed(
     """
 
     kwargs = _get_kwargs(
+        source_id=source_id,
         if_none_match=if_none_match,
     )
 
@@ -148,13 +173,16 @@ async def asyncio_detailed(
 async def asyncio(
     *,
     client: AuthenticatedClient | Client,
+    source_id: str | Unset = UNSET,
     if_none_match: str | Unset = UNSET,
 ) -> Any | Problem | SourceTable | None:
     """Sources
 
-     The documents that rows, defaults and findings cite.
+     The documents that rows, defaults and findings cite. Whole, or the rows that match every filter
+    exactly.
 
     Args:
+        source_id (str | Unset):
         if_none_match (str | Unset):
 
     Raises:
@@ -168,6 +196,7 @@ async def asyncio(
     return (
         await asyncio_detailed(
             client=client,
+            source_id=source_id,
             if_none_match=if_none_match,
         )
     ).parsed

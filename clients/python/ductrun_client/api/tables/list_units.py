@@ -11,15 +11,26 @@ from ...types import UNSET, Response, Unset
 
 def _get_kwargs(
     *,
+    dimension: str | Unset = UNSET,
+    unit: str | Unset = UNSET,
     if_none_match: str | Unset = UNSET,
 ) -> dict[str, Any]:
     headers: dict[str, Any] = {}
     if not isinstance(if_none_match, Unset):
         headers["If-None-Match"] = if_none_match
 
+    params: dict[str, Any] = {}
+
+    params["dimension"] = dimension
+
+    params["unit"] = unit
+
+    params = {k: v for k, v in params.items() if v is not UNSET and v is not None}
+
     _kwargs: dict[str, Any] = {
         "method": "get",
         "url": "/v1/tables/units",
+        "params": params,
     }
 
     _kwargs["headers"] = headers
@@ -43,6 +54,11 @@ def _parse_response(
 
         return response_405
 
+    if response.status_code == 422:
+        response_422 = Problem.from_dict(response.json())
+
+        return response_422
+
     response_default = Problem.from_dict(response.json())
 
     return response_default
@@ -62,13 +78,18 @@ def _build_response(
 def sync_detailed(
     *,
     client: AuthenticatedClient | Client,
+    dimension: str | Unset = UNSET,
+    unit: str | Unset = UNSET,
     if_none_match: str | Unset = UNSET,
 ) -> Response[Any | Problem | UnitTable]:
     """Unit codes
 
-     Every unit code with its factor to SI and its UCUM code.
+     Every unit code with its factor to SI and its UCUM code. Whole, or the rows that match every filter
+    exactly.
 
     Args:
+        dimension (str | Unset):
+        unit (str | Unset):
         if_none_match (str | Unset):
 
     Raises:
@@ -80,6 +101,8 @@ def sync_detailed(
     """
 
     kwargs = _get_kwargs(
+        dimension=dimension,
+        unit=unit,
         if_none_match=if_none_match,
     )
 
@@ -93,13 +116,18 @@ def sync_detailed(
 def sync(
     *,
     client: AuthenticatedClient | Client,
+    dimension: str | Unset = UNSET,
+    unit: str | Unset = UNSET,
     if_none_match: str | Unset = UNSET,
 ) -> Any | Problem | UnitTable | None:
     """Unit codes
 
-     Every unit code with its factor to SI and its UCUM code.
+     Every unit code with its factor to SI and its UCUM code. Whole, or the rows that match every filter
+    exactly.
 
     Args:
+        dimension (str | Unset):
+        unit (str | Unset):
         if_none_match (str | Unset):
 
     Raises:
@@ -112,6 +140,8 @@ def sync(
 
     return sync_detailed(
         client=client,
+        dimension=dimension,
+        unit=unit,
         if_none_match=if_none_match,
     ).parsed
 
@@ -119,13 +149,18 @@ def sync(
 async def asyncio_detailed(
     *,
     client: AuthenticatedClient | Client,
+    dimension: str | Unset = UNSET,
+    unit: str | Unset = UNSET,
     if_none_match: str | Unset = UNSET,
 ) -> Response[Any | Problem | UnitTable]:
     """Unit codes
 
-     Every unit code with its factor to SI and its UCUM code.
+     Every unit code with its factor to SI and its UCUM code. Whole, or the rows that match every filter
+    exactly.
 
     Args:
+        dimension (str | Unset):
+        unit (str | Unset):
         if_none_match (str | Unset):
 
     Raises:
@@ -137,6 +172,8 @@ async def asyncio_detailed(
     """
 
     kwargs = _get_kwargs(
+        dimension=dimension,
+        unit=unit,
         if_none_match=if_none_match,
     )
 
@@ -148,13 +185,18 @@ async def asyncio_detailed(
 async def asyncio(
     *,
     client: AuthenticatedClient | Client,
+    dimension: str | Unset = UNSET,
+    unit: str | Unset = UNSET,
     if_none_match: str | Unset = UNSET,
 ) -> Any | Problem | UnitTable | None:
     """Unit codes
 
-     Every unit code with its factor to SI and its UCUM code.
+     Every unit code with its factor to SI and its UCUM code. Whole, or the rows that match every filter
+    exactly.
 
     Args:
+        dimension (str | Unset):
+        unit (str | Unset):
         if_none_match (str | Unset):
 
     Raises:
@@ -168,6 +210,8 @@ async def asyncio(
     return (
         await asyncio_detailed(
             client=client,
+            dimension=dimension,
+            unit=unit,
             if_none_match=if_none_match,
         )
     ).parsed
