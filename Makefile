@@ -69,7 +69,7 @@ bench: $(STAMP)
 
 fuzz: $(STAMP)
 	DUCTRUN_FUZZ_EXAMPLES=400 DUCTRUN_HILLY_ROUTES=2000 $(BIN)/python -m pytest tests/contract/test_fuzzing.py \
-	  tests/properties/test_hills.py tests/properties/test_requests.py
+	  tests/contract/test_edges.py tests/properties/test_hills.py tests/properties/test_requests.py
 
 lock:
 	uv pip compile -q --universal --python-version 3.11 --generate-hashes --no-emit-index-url --no-annotate --no-header \

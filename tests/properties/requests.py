@@ -155,3 +155,28 @@ def figures(value: Any, path: str = "") -> Iterator[tuple[str, Any]]:
 def written(body: Any) -> str:
     """Write a body for a message."""
     return json.dumps(body)
+
+
+def at_the_edges(operation: str, random: Random) -> Any:
+    """Give a varied request of an operation, some of its figures at the least or the greatest that may be asked."""
+    root = SCHEMAS[operation]
+    return _pushed(varied(operation, random), [resolved(root, root)], root, random, random.choice([0.1, 0.5, 0.9]))
+
+
+def _pushed(value: Any, nodes: list[dict[str, Any]], root: dict[str, Any], random: Random, share: float) -> Any:
+    if isinstance(value, list):
+        items = [one for node in nodes if "items" in node for one in variants(node["items"], root)]
+        return [_pushed(item, items, root, random, share) for item in value]
+    if isinstance(value, dict) and set(value) == {"value", "unit"}:
+        edges = [node[edge] for node in nodes for edge in ("x-minimum", "x-maximum") if edge in node]
+        return dict(random.choice(edges)) if edges and random.random() < share else value
+    if isinstance(value, dict):
+        fitting = [node for node in nodes if set(value) <= set(node.get("properties", {}))]
+        return {
+            name: _pushed(one, variants(fitting[0]["properties"][name], root), root, random, share) if fitting else one
+            for name, one in value.items()
+        }
+    if isinstance(value, bool) or not isinstance(value, (int, float)):
+        return value
+    edges = [node[edge] for node in nodes for edge in ("minimum", "maximum") if edge in node]
+    return random.choice(edges) if edges and random.random() < share else value
