@@ -205,11 +205,11 @@ def with_change(operation: str, path: list[Any], value: Any) -> dict[str, Any]:
 
 
 FIELDS: list[tuple[str, list[Any], Any, str, str, Any]] = [
-    ("fill", ["conductors", 0, "count"], "3", "#/conductors/0/count", "int_type", {"minimum": 1, "maximum": 100000}),
-    ("fill", ["conductors", 0, "count"], True, "#/conductors/0/count", "int_type", {"minimum": 1, "maximum": 100000}),
-    ("fill", ["conductors", 0, "count"], 0, "#/conductors/0/count", "greater_than_equal", {"minimum": 1, "maximum": 100000}),
-    ("fill", ["conductors", 0, "count"], 2.5, "#/conductors/0/count", "int_type", {"minimum": 1, "maximum": 100000}),
-    ("fill", ["conductors"], [], "#/conductors", "too_short", {"minimum_items": 1, "maximum_items": 200}),
+    ("fill", ["cables", 0, "count"], "3", "#/cables/0/count", "int_type", {"minimum": 1, "maximum": 100000}),
+    ("fill", ["cables", 0, "count"], True, "#/cables/0/count", "int_type", {"minimum": 1, "maximum": 100000}),
+    ("fill", ["cables", 0, "count"], 0, "#/cables/0/count", "greater_than_equal", {"minimum": 1, "maximum": 100000}),
+    ("fill", ["cables", 0, "count"], 2.5, "#/cables/0/count", "int_type", {"minimum": 1, "maximum": 100000}),
+    ("fill", ["cables"], [], "#/cables", "too_short", {"minimum_items": 1, "maximum_items": 200}),
     ("fill", ["nipple_length"], 18, "#/nipple_length", "model_type", None),
     ("fill", ["nipple_length"], None, "#/nipple_length", "model_type", None),
     ("fill", ["nipple_length"], {"value": 18, "unit": "lb"}, "#/nipple_length/unit", "enum", ["mm", "cm", "m", "in", "ft", "yd"]),

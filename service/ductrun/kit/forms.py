@@ -12,6 +12,7 @@ from typing import Annotated, Any, TypeVar
 from pydantic import BaseModel, ConfigDict, Field, GetCoreSchemaHandler, GetJsonSchemaHandler
 from pydantic_core import PydanticCustomError, core_schema
 
+from ductrun.kit.choices import CodeEdition
 from ductrun.units import (
     Angle,
     ConductorArea,
@@ -142,3 +143,4 @@ ConcreteDensity = Annotated[Density, between(Density, 50, 300, "lb/ft3")]
 FrictionCoefficient = Annotated[float, Field(ge=0.01, le=2)]
 Percent = Annotated[float, Field(ge=0, le=100)]
 Count = Annotated[int, Field(ge=1, le=100_000)]
+Edition = Annotated[Omissible[CodeEdition], Field(description="Edition of NFPA 70 to follow.", examples=["2023"])]

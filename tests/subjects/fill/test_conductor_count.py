@@ -33,7 +33,7 @@ def test_a_cable_wider_than_the_bore_is_counted_as_none() -> None:
 def test_all_faults_of_a_count_come_at_once() -> None:
     raised = problem(
         "conductor-count",
-        {"conduit": {"kind": "listed", "type": "ent", "trade_size": "4"}, "conductor": listed("THHN", "2000 kcmil")},
+        {"conduit": {"kind": "listed", "type": "ent", "trade_size": "4"}, "cable": listed("THHN", "2000 kcmil")},
     )
     assert raised.errors is not None
-    assert {error.pointer for error in raised.errors} == {"#/conduit/trade_size", "#/conductor/size"}
+    assert {error.pointer for error in raised.errors} == {"#/conduit/trade_size", "#/cable/size"}

@@ -6,7 +6,7 @@ import pytest
 from ductrun.subjects.parts.conduit import SIZES
 
 from tests.asking import codes
-from tests.subjects.fill.sets import cable, listed, size
+from tests.subjects.fill.sets import bare, cable, listed, size
 
 
 @pytest.mark.parametrize(
@@ -19,13 +19,11 @@ def test_every_raceway_of_table_4_is_sized(kind: str) -> None:
 
 
 def test_a_size_comes_with_the_next_one_and_what_would_change_it() -> None:
-    found = size(
-        listed("THWN-2", "3/0 AWG", 4), {"kind": "bare", "size": "6 AWG", "stranding": "stranded", "count": 1}
-    )["result"]
+    found = size(listed("THWN-2", "3/0 AWG", 4), bare("6 AWG", 1, stranding="stranded"))["result"]
     assert (found["trade_size"], found["next_trade_size"]) == ("2", "2-1/2")
     smallest = next(candidate for candidate in found["candidates"] if candidate["verdict"] == "complies")
     assert smallest["trade_size"] == "2"
-    assert [(change["conductor_index"], change["change"], change["trade_size"]) for change in found["changes"]] == [
+    assert [(change["cable_index"], change["change"], change["trade_size"]) for change in found["changes"]] == [
         (0, "one_more", "2-1/2"),
         (0, "one_size_larger", "2-1/2"),
         (1, "one_more", "2"),
@@ -35,11 +33,11 @@ def test_a_size_comes_with_the_next_one_and_what_would_change_it() -> None:
 
 def test_the_last_size_of_a_table_has_none_larger() -> None:
     changes = size(listed("THHN", "1000 kcmil", 1), cable(0.5, 1))["result"]["changes"]
-    assert [(change["conductor_index"], change["change"]) for change in changes] == [(0, "one_more"), (1, "one_more")]
+    assert [(change["cable_index"], change["change"]) for change in changes] == [(0, "one_more"), (1, "one_more")]
 
 
 def test_a_solid_bare_conductor_one_size_larger_takes_the_row_there_is() -> None:
-    changes = size({"kind": "bare", "size": "8 AWG", "stranding": "solid", "count": 3})["result"]["changes"]
+    changes = size(bare("8 AWG", 3, stranding="solid"))["result"]["changes"]
     assert [change["change"] for change in changes] == ["one_more", "one_size_larger"]
 
 
