@@ -301,3 +301,50 @@ def test_a_smaller_ground_beside_three_phases_leaves_their_jam_ratio() -> None:
     sections = [{"kind": "straight", "length": quantity(100, "ft")}]
     pull = result("pull-tension", {"conduit": conduit, "cables": cables, "sections": sections})
     assert pull["jam_ratio"] == pytest.approx(found["jam_ratio"])
+
+
+@pytest.mark.parametrize(
+    ("conduit", "cables", "percent"),
+    [
+        (pvc("1/2"), [listed("THHN", "12 AWG", 1000)], 4_680),
+        (pvc("3"), [measured(quantity(1.6, "in"), 5)], 138),
+        ({"kind": "measured", "inside_diameter": quantity(2, "in")}, [cable(1.0, 4)], 100),
+        ({"kind": "measured", "inside_diameter": quantity(2, "in")}, [cable(2.0, 1)], 100),
+        ({"kind": "measured", "inside_diameter": quantity(2, "in")}, [cable(2.0, 1), cable(0.5, 2)], 112.5),
+    ],
+)
+def test_however_full_the_answer_is_a_violation(
+    conduit: dict[str, Any], cables: list[dict[str, Any]], percent: float
+) -> None:
+    answer = fill(conduit, *cables)
+    assert answer["verdict"] == "violates"
+    assert answer["result"]["fill_percent"] == pytest.approx(percent, rel=0.01)
+    assert answer["result"]["spare_area"]["value"] < 0
+    [exceeded] = [finding for finding in answer["findings"] if finding["code"] == "fill_exceeded"]
+    assert exceeded["actual"]["value"] == answer["result"]["fill_percent"]
+    assert exceeded["pointer"] == "#/cables"
+
+
+def test_a_cable_wider_than_the_bore_is_refused_with_the_widest_there_is_room_for() -> None:
+    conduit = {"kind": "measured", "inside_diameter": quantity(2, "in")}
+    raised = problem("fill", {"conduit": conduit, "cables": [cable(2.01, 1)]})
+    assert raised.errors is not None
+    [error] = raised.errors
+    assert (error.pointer, error.code) == ("#/cables/0/cable/diameter/value", "wider_than_bore")
+    assert error.allowed == {"maximum": quantity(2, "in")}
+
+
+def test_the_cables_of_a_pull_are_filled_as_they_are() -> None:
+    pulled = EXAMPLES["pull-tension"]["cables"]
+    answer = fill(pvc("6"), *copy.deepcopy(pulled))
+    assert answer["result"]["conductor_count"] == sum(line["count"] for line in pulled)
+    plain = [measured(line["cable"]["diameter"], line["count"]) for line in pulled]
+    assert answer["result"] == fill(pvc("6"), *plain)["result"]
+
+
+@pytest.mark.parametrize("trade_size", ["1-1/2", "2", "2-1/2", "3", "4"])
+def test_the_verdict_is_that_of_the_area_against_its_limit(trade_size: str) -> None:
+    answer = fill(pvc(trade_size), listed("THWN-2", "3/0 AWG", 4), listed("THWN-2", "6 AWG", 1))
+    over = answer["result"]["spare_area"]["value"] < 0
+    assert answer["verdict"] == ("violates" if over else "complies")
+    assert over is (trade_size == "1-1/2")

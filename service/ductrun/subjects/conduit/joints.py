@@ -21,7 +21,7 @@ from ductrun.subjects.parts.conduit import ListedConduit, find_row
 from ductrun.tables import TABLES, TRADE_SIZES
 from ductrun.tables.ground_rows import CementYield, SetTime
 from ductrun.tables.rows import Conduit as ConduitRow
-from ductrun.units import Duration, Length, Temperature, TemperatureUnit, Volume
+from ductrun.units import Duration, Length, LengthUnit, Temperature, TemperatureUnit, Volume
 
 STICK_LENGTH = quantity("joints.stick_length", Length)
 BELL_LOSS = quantity("joints.bell_loss", Length)
@@ -225,14 +225,13 @@ def _set_time(size: str, temperature: Temperature, sheet: Worksheet) -> Duration
 def _mandrel(given: Joining, row: ConduitRow, sheet: Worksheet) -> float | None:
     """Give the diameter of the mandrel [m], None where the bore is not on file."""
     clearance = sheet.settle("mandrel_clearance", given.mandrel_clearance, MANDREL_CLEARANCE)
-    bore = row.inside_diameter
-    if bore is None:
+    if row.inside_diameter_in is None:
         return None
-    if clearance.si >= bore.si:
-        raise UnanswerableError(
-            sheet.fault("mandrel_clearance/value", "no_mandrel_left", f"The bore is {bore}: leave room for a mandrel.")
-        )
-    return bore.si - clearance.si
+    bore = float(row.inside_diameter_in) * LengthUnit.INCH.scale
+    if clearance.si >= bore:
+        fault = f"The bore is {row.inside_diameter}: leave room for a mandrel."
+        raise UnanswerableError(sheet.fault("mandrel_clearance/value", "no_mandrel_left", fault))
+    return bore - clearance.si
 
 
 def _reminders(per_quart: int, sheet: Worksheet) -> None:

@@ -48,8 +48,7 @@ def _judged_use(row: PermittedUseRow) -> JudgedUse:
 
 
 _USES = {(row.family, row.use): (row, _judged_use(row), backing_of(row)) for row in TABLES["permitted_uses"]}
-# bare metal: no limit on the ambient is known of it
-_WITHOUT_AMBIENT = {ConduitType.EMT, ConduitType.IMC, ConduitType.RMC, ConduitType.FMC}
+_BARE_METAL = {ConduitType.EMT, ConduitType.IMC, ConduitType.RMC, ConduitType.FMC}  # their articles set no ambient
 _FAMILIES = {
     ConduitType.PVC_SCHEDULE_40: "pvc_schedule_40",
     ConduitType.PVC_SCHEDULE_80: "pvc_schedule_80",
@@ -167,6 +166,8 @@ def _name_of(conduit_type: ConduitType) -> str:
 def _judged(use: ConduitUse, conduit_type: ConduitType, index: int, sheet: Worksheet) -> JudgedUse:
     row, judged, backing = _USES[_FAMILIES[conduit_type], use]
     sheet.cite(row.source)
+    if judged.verdict is Verdict.COMPLIES:
+        return judged
     name, where = _name_of(conduit_type), _WORDS[use]
     because = f": {row.note}" if row.note else ""
     if judged.verdict is Verdict.VIOLATES:
@@ -177,7 +178,7 @@ def _judged(use: ConduitUse, conduit_type: ConduitType, index: int, sheet: Works
             backing,
             member=f"uses/{index}",
         )
-    elif judged.verdict is Verdict.NOT_JUDGED:
+    else:
         sheet.find(
             Severity.CAUTION,
             "use_under_condition",
@@ -190,9 +191,11 @@ def _judged(use: ConduitUse, conduit_type: ConduitType, index: int, sheet: Works
 
 def _bears_ambient(ambient: Temperature | None, conduit_type: ConduitType, sheet: Worksheet) -> bool | None:
     """Say whether a type bears the temperature around it; None where no limit of it is on file."""
-    if ambient is None or conduit_type in _WITHOUT_AMBIENT:
+    if ambient is None:
         return True
     if not conduit_type.startswith("pvc_"):
+        if conduit_type in _BARE_METAL:
+            return True
         sheet.find(
             Severity.CAUTION,
             "ambient_not_judged",

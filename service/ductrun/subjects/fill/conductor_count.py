@@ -39,9 +39,7 @@ class ConductorCountResult(Struct, frozen=True, gc=False):
     limit_percent: Annotated[float, Meta(description="Percentage of that line.")]
     limit_reason: Annotated[str, Meta(description="What that line says, in a sentence.")]
     exact_count: Annotated[float, Meta(description="Percentage of the unrounded conduit area over one conductor's.")]
-    rounding_decided: Annotated[
-        bool, Meta(description=f"Whether the count was rounded up, from {ONE_MORE:g} (Note 7).")
-    ]
+    rounding_decided: Annotated[bool, Meta(description=f"Whether the count was rounded up, from {ONE_MORE} (Note 7).")]
     conductor_area: Annotated[answers.Area, Meta(description="Area of one.")]
     conduit_area: Annotated[answers.Area, Meta(description="Inside area of the conduit, as printed if listed.")]
     fill_percent: Annotated[float, Meta(description="What that many fill, in percent of conduit area.")]
@@ -87,13 +85,14 @@ def count(given: Filling, conduit: PlacedConduit, cable: PlacedCable, sheet: Wor
 def _report(counted: Counted, sheet: Worksheet) -> None:
     rule, exact, share = counted.rule, counted.exact, PERCENT[counted.rule]
     if counted.maximum_count > exact:
+        percent = counted.percent
         sheet.find(
             Severity.NOTE,
             "rounded_up",
-            f"{float(exact):.3f} was rounded up to {counted.maximum_count} ({ONE_MORE:g} or more); they fill "
-            f"{counted.percent:.2f} percent.",
+            f"{float(exact):.3f} was rounded up to {counted.maximum_count} ({ONE_MORE} or more); they fill "
+            f"{percent:.2f} percent.",
             sheet.rule("fill_rounding"),
-            in_percent(counted.percent),
+            in_percent(percent),
             in_percent(share),
             member="",
         )
@@ -151,7 +150,7 @@ OPERATION = Operation(
     description="Gives the largest number of equal conductors or cables that a conduit may hold, as the tables of NFPA "
     f"70, Annex C count them: {PERCENT[engineering.Rule.OVER_TWO]:g} percent for three or more, else "
     f"{PERCENT[engineering.Rule.TWO]:g} for two, else {PERCENT[engineering.Rule.ONE]:g} for one, each with the "
-    f"{ONE_MORE:g} rule.",
+    f"{ONE_MORE} rule.",
     request=ConductorCountRequest,
     result=ConductorCountResult,
     assess=assess,

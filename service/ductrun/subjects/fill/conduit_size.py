@@ -68,7 +68,7 @@ class SizeCandidate(Struct, frozen=True, gc=False):
     spare_area: Annotated[answers.Area, Meta(description="Limit area less conductor area; negative when over.")]
     passes_bore: Annotated[bool, Meta(description="Whether every conductor is narrower than the bore.")]
     verdict: Annotated[Verdict, Meta(description="Whether the set complies and leaves the spare asked for.")]
-    rounding_decided: Annotated[bool, Meta(description=f"Whether it complies only by the {ONE_MORE:g} rule of Note 7.")]
+    rounding_decided: Annotated[bool, Meta(description=f"Whether it complies only by the {ONE_MORE} rule of Note 7.")]
     jam_ratio: Annotated[
         float | UnsetType, Meta(description="Conduit over cable diameter; for three conductors or cables only.")
     ] = UNSET
@@ -173,7 +173,7 @@ def _report(candidates: Sequence[Candidate], chosen: int, sheet: Worksheet) -> N
         sheet.find(
             Severity.NOTE,
             "rounded_up",
-            f"Trade size {found.trade_size.value} complies by the {ONE_MORE:g} rule: the set fills {found.percent:.2f} "
+            f"Trade size {found.trade_size.value} complies by the {ONE_MORE} rule: the set fills {found.percent:.2f} "
             "percent.",
             sheet.rule("fill_rounding"),
             in_percent(found.percent),

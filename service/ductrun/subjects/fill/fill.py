@@ -56,7 +56,7 @@ class FillResult(Struct, frozen=True, gc=False):
     limit_area: Annotated[answers.Area, Meta(description="Area this percentage allows, as printed if listed.")]
     limit_rule: Annotated[FillLimitRule, Meta(description="Which line of Table 1 applies.")]
     limit_reason: Annotated[str, Meta(description="Why that line applies, in a sentence.")]
-    rounding_decided: Annotated[bool, Meta(description=f"Whether it complies only by the {ONE_MORE:g} rule of Note 7.")]
+    rounding_decided: Annotated[bool, Meta(description=f"Whether it complies only by the {ONE_MORE} rule of Note 7.")]
     spare_area: Annotated[answers.Area, Meta(description="Limit area less conductor area; negative when over.")]
     jam_ratio: Annotated[
         float | UnsetType,
@@ -156,7 +156,7 @@ def _report(fill: engineering.Fill, percent: float, sheet: Worksheet) -> None:
             Severity.NOTE,
             "rounded_up",
             f"{fill.count} equal conductors comply by rounding {float(fill.quotient or Decimal(0)):.3f} up "
-            f"({ONE_MORE:g} or more), though their area is {percent:.2f} percent against {limit:g}.",
+            f"({ONE_MORE} or more), though their area is {percent:.2f} percent against {limit:g}.",
             sheet.rule("fill_rounding"),
             in_percent(percent),
             in_percent(limit),
@@ -224,7 +224,7 @@ OPERATION = Operation(
     operation_id="calculate_fill",
     summary="Conduit fill",
     description="Holds conductors and cables in a conduit against the limits of NFPA 70, Chapter 9, Table 1: the "
-    f"percentage that applies, the {ONE_MORE:g} rule for equal conductors, the nipple, the jam ratio, the smallest "
+    f"percentage that applies, the {ONE_MORE} rule for equal conductors, the nipple, the jam ratio, the smallest "
     "size.",
     request=FillRequest,
     result=FillResult,

@@ -25,10 +25,11 @@ from ductrun.subjects.parts.jam import caution_in_jam_band, in_jam_band
 from ductrun.units import Area, AreaUnit, Length
 
 PERCENT = {rule: number(f"fill.percent_{rule}").value for rule in engineering.Rule}
-ONE_MORE = number("fill.one_more_from").value
+_ONE_MORE = number("fill.one_more_from").value
+ONE_MORE = f"{_ONE_MORE:g}"
 LIMITS = engineering.Limits(
     {rule: Decimal(repr(percent)) / 100 for rule, percent in PERCENT.items()},
-    Decimal(repr(ONE_MORE)),
+    Decimal(repr(_ONE_MORE)),
 )
 NIPPLE_LONGEST = quantity("fill.nipple_longest", Length).value
 REASONS = {
@@ -51,7 +52,7 @@ class Filling(Form):
     )
     single_cable_rounding: Omissible[bool] = Field(
         default=None,
-        description=f"Let {ONE_MORE:g} or more stand for one cable (last sentence of Note 7). Off unless asked: the "
+        description=f"Let {ONE_MORE} or more stand for one cable (last sentence of Note 7). Off unless asked: the "
         f"sentence speaks of a conductor, and a jacketed cable over {PERCENT[engineering.Rule.ONE]:g} percent is often "
         "refused in the field. A single conductor of Tables 5, 5A and 8 is always rounded, as the counts of Annex C "
         "are.",
