@@ -82,9 +82,12 @@ def test_a_request_is_written_in_types(client: Any, library: SimpleNamespace) ->
         conduit=models.ListedConduit(
             kind="listed", type_=models.ConduitType.PVC_SCHEDULE_40, trade_size=models.TradeSize.SIZE_2
         ),
-        conductors=[
-            models.ListedConductor(
-                kind="listed", insulation=models.Insulation.THHN, size=models.ConductorSize.AWG_4_0, count=5
+        cables=[
+            models.CableLine(
+                count=5,
+                cable=models.ListedCable(
+                    kind="listed", insulation=models.Insulation.THHN, size=models.ConductorSize.AWG_4_0
+                ),
             )
         ],
     )

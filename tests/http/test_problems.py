@@ -236,14 +236,14 @@ LENGTHS = {"allowed_values": ["mm", "cm", "m", "in", "ft", "yd"]}
 KINDS_OF_CONDUIT = {"allowed_values": ["listed", "measured"]}
 
 FIELDS: list[tuple[str, list[Any], Any, str, str, dict[str, Any]]] = [
-    ("fill", ["conductors", 0, "count"], "3", "#/conductors/0/count", "wrong_type", COUNTS),
-    ("fill", ["conductors", 0, "count"], True, "#/conductors/0/count", "wrong_type", COUNTS),
-    ("fill", ["conductors", 0, "count"], 0, "#/conductors/0/count", "out_of_range", COUNTS),
-    ("fill", ["conductors", 0, "count"], 10**25, "#/conductors/0/count", "out_of_range", COUNTS),
-    ("fill", ["conductors", 0, "count"], 2.5, "#/conductors/0/count", "not_an_integer", COUNTS),
-    ("fill", ["conductors", 0, "count"], 2.0, "#/conductors/0/count", "not_an_integer", COUNTS),
-    ("fill", ["conductors"], [], "#/conductors", "too_few", {"minimum": quantity(1, "1"), "maximum": quantity(200, "1")}),
-    ("fill", ["conductors"], {}, "#/conductors", "wrong_type", {}),
+    ("fill", ["cables", 0, "count"], "3", "#/cables/0/count", "wrong_type", COUNTS),
+    ("fill", ["cables", 0, "count"], True, "#/cables/0/count", "wrong_type", COUNTS),
+    ("fill", ["cables", 0, "count"], 0, "#/cables/0/count", "out_of_range", COUNTS),
+    ("fill", ["cables", 0, "count"], 10**25, "#/cables/0/count", "out_of_range", COUNTS),
+    ("fill", ["cables", 0, "count"], 2.5, "#/cables/0/count", "not_an_integer", COUNTS),
+    ("fill", ["cables", 0, "count"], 2.0, "#/cables/0/count", "not_an_integer", COUNTS),
+    ("fill", ["cables"], [], "#/cables", "too_few", {"minimum": quantity(1, "1"), "maximum": quantity(200, "1")}),
+    ("fill", ["cables"], {}, "#/cables", "wrong_type", {}),
     ("fill", ["nipple_length"], 18, "#/nipple_length", "wrong_type", NIPPLE),
     ("fill", ["nipple_length"], None, "#/nipple_length", "wrong_type", NIPPLE),
     ("fill", ["nipple_length"], {"value": 18, "unit": "lb"}, "#/nipple_length/unit", "not_allowed", LENGTHS),
@@ -298,15 +298,15 @@ def test_a_sentence_says_what_to_do_next() -> None:
 MEANT: list[tuple[str, list[Any], Any, str]] = [
     ("fill", ["conduit", "trade_size"], 4, "4"),
     ("fill", ["conduit", "type"], "Sch. 40", "pvc_schedule_40"),
-    ("fill", ["conductors", 0, "size"], "#12", "12 AWG"),
-    ("fill", ["conductors", 0, "insulation"], "THWN2", "THWN-2"),
+    ("fill", ["cables", 0, "cable", "size"], "#12", "12 AWG"),
+    ("fill", ["cables", 0, "cable", "insulation"], "THWN2", "THWN-2"),
     ("fill", ["nipple_length"], {"value": 2, "unit": "feet"}, "ft"),
     ("fill", ["conduit", "kind"], "Listed", "listed"),
     ("fill", ["conduits"], 1, "conduit"),
     ("fill", ["conduit", "tradesize"], 1, "trade_size"),
     ("trench", ["lenght"], 1, "length"),
     ("spacers", ["tier"], 1, "tiers"),
-    ("fill", ["conductors", 0, "cuont"], 1, "count"),
+    ("fill", ["cables", 0, "cuont"], 1, "count"),
 ]
 
 

@@ -35,17 +35,16 @@ def conduit_of(row: dict[str, str], trade_size: str | None = None) -> dict[str, 
 def request_of(row: dict[str, str], **changes: Any) -> dict[str, Any]:
     return {
         "conduit": conduit_of(row),
-        "conductors": json.loads(row["conductors"]),
+        "cables": json.loads(row["cables"]),
         "code_edition": "2023",
     } | changes
 
 
 @pytest.mark.parametrize("row", COUNTS, ids=name_of)
 def test_the_published_maximum_is_reproduced(row: dict[str, str]) -> None:
-    [line] = json.loads(row["conductors"])
-    del line["count"]
+    [line] = json.loads(row["cables"])
     nipple = {"nipple_length": quantity(24, "in")} if row["category"] == "nipple" else {}
-    counted = result("conductor-count", {"conduit": conduit_of(row), "conductor": line} | nipple)
+    counted = result("conductor-count", {"conduit": conduit_of(row), "cable": line["cable"]} | nipple)
     assert counted["maximum_count"] == int(row["published_result"])
 
 
@@ -88,8 +87,8 @@ def test_two_are_refused_where_three_are_let_in() -> None:
     assert row["published_result"] == "does not fit; with one or two 10 AWG THHW added it does"
     assert verdict_of("fill", request_of(row)) == "violates"
     for added in (1, 2):
-        more = {"kind": "listed", "insulation": "THHW", "size": "10 AWG", "count": added}
-        assert verdict_of("fill", request_of(row, conductors=[*json.loads(row["conductors"]), more])) == "complies"
+        more = {"count": added, "cable": {"kind": "listed", "insulation": "THHW", "size": "10 AWG"}}
+        assert verdict_of("fill", request_of(row, cables=[*json.loads(row["cables"]), more])) == "complies"
 
 
 def test_the_published_jam_ratio_is_the_one_with_ovality() -> None:

@@ -176,11 +176,10 @@ def test_three_cables_of_1_6_inch_take_6_03_square_inches() -> None:
         "fill",
         {
             "conduit": {"kind": "listed", "type": "pvc_schedule_40", "trade_size": "6"},
-            "conductors": [
+            "cables": [
                 {
-                    "kind": "cable",
-                    "major_diameter": quantity(step["inputs"]["d_in"], "in"),
                     "count": step["inputs"]["n"],
+                    "cable": {"kind": "multiconductor", "diameter": quantity(step["inputs"]["d_in"], "in")},
                 }
             ],
         },

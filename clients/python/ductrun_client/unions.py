@@ -63,19 +63,19 @@ BOX_POSITIONS_BY_KIND: Final[dict[str, type[BoxPositions]]] = {
     "between_sections": models.BetweenSections,
     "listed": models.ListedPositions,
 }
-Conductor = (
-    models.BareConductor
-    | models.Cable
-    | models.CompactConductor
-    | models.ListedConductor
-    | models.MeasuredConductor
+Cable = (
+    models.BareCable
+    | models.CompactCable
+    | models.ListedCable
+    | models.MeasuredCable
+    | models.MulticonductorCable
 )
-CONDUCTOR_BY_KIND: Final[dict[str, type[Conductor]]] = {
-    "bare": models.BareConductor,
-    "cable": models.Cable,
-    "compact": models.CompactConductor,
-    "listed": models.ListedConductor,
-    "measured": models.MeasuredConductor,
+CABLE_BY_KIND: Final[dict[str, type[Cable]]] = {
+    "bare": models.BareCable,
+    "compact": models.CompactCable,
+    "listed": models.ListedCable,
+    "measured": models.MeasuredCable,
+    "multiconductor": models.MulticonductorCable,
 }
 Conduit = (
     models.ListedConduit
@@ -116,34 +116,6 @@ ITEM_ANSWER_BY_OPERATION: Final[dict[str, type[ItemAnswer]]] = {
     "spacers": models.SpacersItemAnswer,
     "supports": models.SupportsItemAnswer,
     "trench": models.TrenchItemAnswer,
-}
-OneConductor = (
-    models.OneBareConductor
-    | models.OneCable
-    | models.OneCompactConductor
-    | models.OneListedConductor
-    | models.OneMeasuredConductor
-)
-ONE_CONDUCTOR_BY_KIND: Final[dict[str, type[OneConductor]]] = {
-    "bare": models.OneBareConductor,
-    "cable": models.OneCable,
-    "compact": models.OneCompactConductor,
-    "listed": models.OneListedConductor,
-    "measured": models.OneMeasuredConductor,
-}
-PulledCable = (
-    models.BareCable
-    | models.CompactCable
-    | models.ListedCable
-    | models.MeasuredCable
-    | models.MulticonductorCable
-)
-PULLED_CABLE_BY_KIND: Final[dict[str, type[PulledCable]]] = {
-    "bare": models.BareCable,
-    "compact": models.CompactCable,
-    "listed": models.ListedCable,
-    "measured": models.MeasuredCable,
-    "multiconductor": models.MulticonductorCable,
 }
 RouteSection = (
     models.HorizontalBendSection

@@ -8,6 +8,7 @@ from enum import StrEnum
 from typing import Any, Generic, TypeVar
 
 from ductrun.kit.backing import Backing, backing_of
+from ductrun.kit.choices import CodeEdition
 from ductrun.tables import TABLES
 from ductrun.units import Quantity
 
@@ -96,3 +97,6 @@ def quantity(name: str, dimension: type[Q]) -> Default[Q]:
     """Give a default that is a quantity, as printed."""
     row = _ROWS[name]
     return _default(name, dimension.parse(float(row.value), row.unit))
+
+
+CODE_EDITION = choice("fill.code_edition", CodeEdition)

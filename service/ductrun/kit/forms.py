@@ -12,6 +12,8 @@ from typing import Annotated, Any, TypeVar
 from pydantic import BaseModel, ConfigDict, Field, GetCoreSchemaHandler, GetJsonSchemaHandler
 from pydantic_core import PydanticCustomError, core_schema
 
+from ductrun.kit.choices import CodeEdition
+from ductrun.kit.defaults import CODE_EDITION
 from ductrun.units import (
     Angle,
     ConductorArea,
@@ -144,3 +146,7 @@ FRICTION_BOUNDS = (0.01, 2.0)
 FrictionCoefficient = Annotated[float, Field(ge=FRICTION_BOUNDS[0], le=FRICTION_BOUNDS[1])]
 Percent = Annotated[float, Field(ge=0, le=100)]
 Count = Annotated[int, Field(ge=1, le=100_000)]
+Edition = Annotated[
+    Omissible[CodeEdition],
+    Field(description="Edition of NFPA 70 to follow.", examples=["2023"], json_schema_extra=CODE_EDITION.stated),
+]

@@ -17,7 +17,7 @@ from msgspec import UNSET
 from ductrun.kit.answers import AnyQuantity, Assumption, Caution, Figure, Finding, Step
 from ductrun.kit.backing import Backing, backing_of
 from ductrun.kit.choices import CodeEdition, Severity, Verdict
-from ductrun.kit.defaults import Default, choice
+from ductrun.kit.defaults import CODE_EDITION, Default
 from ductrun.kit.telling import Telling
 from ductrun.kit.wording import in_percent, text_of
 from ductrun.tables import TABLES
@@ -25,7 +25,6 @@ from ductrun.units import Quantity
 
 T = TypeVar("T")
 
-CODE_EDITION: Default[CodeEdition] = choice("fill.code_edition", CodeEdition)
 _SECTIONS = {row.rule: row for row in TABLES["code_sections"]}
 
 

@@ -120,3 +120,22 @@ def test_a_cold_day_outside_of_the_table_is_told_with_its_ends() -> None:
     assert raised.errors is not None
     assert str(raised.errors[0].minimum) == "0 degF"
     assert str(raised.errors[0].maximum) == "100 degF"
+
+
+def test_no_elbows_are_the_same_as_none_given() -> None:
+    given = joints(elbows=[])
+    left_out = {name: value for name, value in joints().items() if name != "elbows"}
+    assert ask("joints", given) == ask("joints", left_out)
+    assert result("joints", given)["elbow_count"] == 0
+
+
+def test_joints_are_held_against_no_limit_and_have_no_verdict() -> None:
+    assert "verdict" not in ask("joints", joints())
+
+
+def test_faults_of_duct_and_elbows_come_at_once() -> None:
+    steel = {"kind": "listed", "type": "rmc", "trade_size": "3/8"}
+    assert refused(joints(conduit=steel, elbows=[elbow()])) == {
+        "#/conduit/trade_size": "trade_size_not_listed",
+        "#/elbows/0/radius": "missing",
+    }

@@ -9,7 +9,7 @@ import pytest
 from ductrun.subjects.conduit.choices import ConduitUse
 from ductrun.subjects.parts.choices import ConduitType
 
-from tests.asking import EXAMPLES, ask, codes, quantity, result
+from tests.asking import EXAMPLES, ask, codes, problem, quantity, result
 
 
 @pytest.mark.parametrize(
@@ -74,3 +74,50 @@ def test_every_finding_says_which_member_it_is_about() -> None:
         "too_hot_for_pvc": "#/ambient_temperature",
         "listing_decides": "#/type",
     }
+
+
+def test_a_use_under_a_condition_is_not_judged_and_says_what_it_hangs_on() -> None:
+    answer = ask("permitted-use", {"type": "pvc_schedule_40", "uses": ["direct_burial", "emerging_from_grade"]})
+    assert answer["verdict"] == "not_judged"
+    plain, hanging = answer["result"]["uses"]
+    assert (plain["verdict"], hanging["verdict"]) == ("complies", "not_judged")
+    assert "condition" not in plain
+    assert hanging["condition"].startswith("where exposed to physical damage Schedule 80 is due")
+    [caution] = [finding for finding in answer["findings"] if finding["code"] == "use_under_condition"]
+    assert hanging["condition"] in caution["message"]
+    unnamed = ask("permitted-use", {"type": "rtrc", "uses": ["directional_bore"]})
+    assert unnamed["verdict"] == "not_judged"
+    assert "condition" not in unnamed["result"]["uses"][0]
+
+
+def test_one_forbidden_use_decides_over_any_condition() -> None:
+    uses = ["emerging_from_grade", "physical_damage", "direct_burial"]
+    answer = ask("permitted-use", {"type": "pvc_schedule_40", "uses": uses})
+    assert answer["verdict"] == "violates"
+    assert [use["verdict"] for use in answer["result"]["uses"]] == ["not_judged", "violates", "complies"]
+
+
+@pytest.mark.parametrize(
+    ("type_", "verdict"),
+    [
+        ("pvc_schedule_80", "complies"),
+        ("rmc", "complies"),
+        ("rtrc", "not_judged"),
+        ("lfmc", "not_judged"),
+        ("ent", "not_judged"),
+    ],
+)
+def test_an_ambient_that_is_held_against_nothing_is_not_told_as_borne(type_: str, verdict: str) -> None:
+    use = "concrete_encasement" if type_ == "ent" else "above_ground"
+    cool = {"type": type_, "uses": [use], "ambient_temperature": quantity(100, "degF")}
+    answer = ask("permitted-use", cool)
+    assert answer["verdict"] == verdict
+    assert [one["verdict"] for one in answer["result"]["uses"]] == ["complies"]
+    open_ = [finding["pointer"] for finding in answer["findings"] if finding["code"] == "ambient_not_judged"]
+    assert open_ == (["#/ambient_temperature"] if verdict == "not_judged" else [])
+    assert ask("permitted-use", cool | {"uses": ["directional_bore", "physical_damage"]})["verdict"] != "complies"
+
+
+def test_no_use_is_no_question() -> None:
+    raised = problem("permitted-use", {"type": "rmc", "uses": []})
+    assert [str(error.pointer) for error in raised.errors or ()] == ["#/uses"]

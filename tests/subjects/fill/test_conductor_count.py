@@ -33,7 +33,23 @@ def test_a_cable_wider_than_the_bore_is_counted_as_none() -> None:
 def test_all_faults_of_a_count_come_at_once() -> None:
     raised = problem(
         "conductor-count",
-        {"conduit": {"kind": "listed", "type": "ent", "trade_size": "4"}, "conductor": listed("THHN", "2000 kcmil")},
+        {"conduit": {"kind": "listed", "type": "ent", "trade_size": "4"}, "cable": listed("THHN", "2000 kcmil")},
     )
     assert raised.errors is not None
-    assert {error.pointer for error in raised.errors} == {"#/conduit/trade_size", "#/conductor/size"}
+    assert {error.pointer for error in raised.errors} == {"#/conduit/trade_size", "#/cable/size"}
+
+
+def test_a_count_of_none_violates_and_any_other_complies() -> None:
+    none, one = (count(pvc(trade_size), listed("THHN", "500 kcmil")) for trade_size in ("1/2", "2"))
+    assert (none["verdict"], none["result"]["maximum_count"]) == ("violates", 0)
+    assert (one["verdict"], one["result"]["maximum_count"]) == ("complies", 1)
+    [violation] = [finding for finding in none["findings"] if finding["severity"] == "violation"]
+    assert (violation["code"], violation["pointer"]) == ("not_even_one", "#/cable")
+    assert violation["actual"]["value"] < 1
+    assert violation["limit"] == quantity(1, "1")
+
+
+def test_a_cable_is_rounded_up_only_if_asked_and_its_verdict_follows() -> None:
+    """A 1.5 in cable in a 2 inch: the percentage holds 0.987 of it."""
+    assert count(pvc("2"), cable(1.5))["verdict"] == "violates"
+    assert count(pvc("2"), cable(1.5), single_cable_rounding=True)["verdict"] == "complies"

@@ -8,7 +8,7 @@ from typing import Any
 import pytest
 
 from tests.asking import EXAMPLES, ask, codes, faults, problem, quantity, result
-from tests.subjects.fill.sets import cable, count, fill, listed, pvc, size
+from tests.subjects.fill.sets import bare, cable, count, fill, listed, measured, pvc, size
 
 
 def asked(**changes: Any) -> dict[str, Any]:
@@ -66,16 +66,16 @@ def test_a_line_given_twice_counts_twice() -> None:
 
 
 def test_a_line_of_none_is_refused() -> None:
-    [error] = faults("fill", {"conduit": pvc("2"), "conductors": [listed("THHN", "3/0 AWG", 0)]})
+    [error] = faults("fill", {"conduit": pvc("2"), "cables": [listed("THHN", "3/0 AWG", 0)]})
     assert (error["minimum"], error["maximum"]) == (quantity(1, "1"), quantity(100_000, "1"))
 
 
 def test_grounding_conductors_count_insulated_or_bare() -> None:
     phases = listed("THHN", "3/0 AWG", 3)
-    bare = {"kind": "bare", "size": "6 AWG", "stranding": "stranded", "count": 1}
+    ground = bare("6 AWG", 1, stranding="stranded")
     without, with_bare, with_green = (
         fill(pvc("2"), *lines)["result"]["conductor_area"]["value"]
-        for lines in ((phases,), (phases, bare), (phases, listed("THHN", "6 AWG", 1)))
+        for lines in ((phases,), (phases, ground), (phases, listed("THHN", "6 AWG", 1)))
     )
     assert without < with_bare < with_green
 
@@ -85,8 +85,8 @@ def test_every_kind_of_conductor_mixes_in_one_list() -> None:
         pvc("4"),
         listed("THWN-2", "4/0 AWG", 3),
         listed("XHHW-2", "250 kcmil", 2, "compact"),
-        {"kind": "bare", "size": "2 AWG", "stranding": "stranded", "count": 1},
-        {"kind": "measured", "diameter": quantity(12, "mm"), "count": 2},
+        bare("2 AWG", 1, stranding="stranded"),
+        measured(quantity(12, "mm"), 2),
         cable(0.9, 1),
     )
     assert answer["result"]["conductor_count"] == 9
@@ -127,7 +127,7 @@ def test_a_jam_that_no_size_mends_says_so() -> None:
 
 def test_a_duct_without_a_bore_is_answered_with_an_estimate() -> None:
     conduit = {"kind": "listed", "type": "pvc_db_60", "trade_size": "4"}
-    [error] = faults("fill", {"conduit": conduit, "conductors": [listed("THHN", "12 AWG", 3)]})
+    [error] = faults("fill", {"conduit": conduit, "cables": [listed("THHN", "12 AWG", 3)]})
     assert "maker" in error["message"]
     assert "from memory" in error["message"]
     assert "pvc_db_60" not in error["allowed_values"]
@@ -135,12 +135,10 @@ def test_a_duct_without_a_bore_is_answered_with_an_estimate() -> None:
     estimate = {"inside_diameter": quantity(4.258, "in"), "outside_diameter": quantity(4.5, "in")}
     answer = fill({"kind": "measured", **estimate}, listed("THHN", "12 AWG", 3))
     assert "measured_bore" in codes(answer, "note")
-    nameless = problem(
-        "fill", {"conduit": conduit | {"type": "pvc_db_100"}, "conductors": [listed("THHN", "12 AWG", 3)]}
-    )
+    nameless = problem("fill", {"conduit": conduit | {"type": "pvc_db_100"}, "cables": [listed("THHN", "12 AWG", 3)]})
     assert nameless.errors is not None
     assert "estimate" not in nameless.errors[0].message
-    sized = problem("conduit-size", {"type": "pvc_eb_20", "conductors": [listed("THHN", "12 AWG", 3)]})
+    sized = problem("conduit-size", {"type": "pvc_eb_20", "cables": [listed("THHN", "12 AWG", 3)]})
     assert sized.errors is not None
     assert sized.errors[0].pointer == "#/type"
 
@@ -151,15 +149,14 @@ def test_metric_measures_are_taken_to_the_last_digit() -> None:
     metric = {"kind": "measured", "inside_diameter": quantity(254, "mm")}
     for conduit, unit, factor in ((inch, "in", 1.0), (metric, "mm", 25.4)):
         tie = [
-            {"kind": "measured", "diameter": quantity(3 * factor, unit), "count": 4},
-            {"kind": "measured", "diameter": quantity(2 * factor, unit), "count": 1},
+            measured(quantity(3 * factor, unit), 4),
+            measured(quantity(2 * factor, unit), 1),
         ]
         assert fill(conduit, *tie)["verdict"] == "complies"
 
 
 def test_a_set_over_its_limit_is_an_answer_with_a_violation() -> None:
-    conductors = [{"kind": "listed", "insulation": "THHN", "size": "500 kcmil", "count": 5}]
-    answer = asked(conductors=conductors)
+    answer = asked(cables=[listed("THHN", "500 kcmil", 5)])
     assert answer["verdict"] == "violates"
     [violation] = [finding for finding in answer["findings"] if finding["severity"] == "violation"]
     assert violation["code"] == "fill_exceeded"
@@ -180,7 +177,7 @@ def test_three_conductors_in_the_jam_band_get_a_caution() -> None:
             "fill",
             {
                 "conduit": {"kind": "measured", "inside_diameter": quantity(3, "in")},
-                "conductors": [{"kind": "measured", "diameter": quantity(diameter, "in"), "count": count}],
+                "cables": [measured(quantity(diameter, "in"), count)],
             },
         )
 
@@ -192,28 +189,27 @@ def test_three_conductors_in_the_jam_band_get_a_caution() -> None:
 
 
 def test_bare_conductors_take_the_larger_row_unless_told() -> None:
-    def bare(**more: str) -> dict[str, Any]:
-        return asked(conductors=[{"kind": "bare", "size": "10 AWG", "count": 1} | more])
+    def ground(**more: str) -> dict[str, Any]:
+        return asked(cables=[bare("10 AWG", 1, **more)])
 
-    assumed = bare()
+    assumed = ground()
     assert [place for assumption in assumed["assumptions"] for place in assumption["pointers"]] == [
-        "#/conductors/0/stranding"
+        "#/cables/0/cable/stranding"
     ]
-    assert assumed["result"]["conductor_area"] == bare(stranding="stranded")["result"]["conductor_area"]
-    assert bare(stranding="solid")["result"]["conductor_area"]["value"] < assumed["result"]["conductor_area"]["value"]
+    assert assumed["result"]["conductor_area"] == ground(stranding="stranded")["result"]["conductor_area"]
+    assert ground(stranding="solid")["result"]["conductor_area"]["value"] < assumed["result"]["conductor_area"]["value"]
 
 
 def test_use_2_is_answered_with_the_row_it_borrows() -> None:
-    conductors = [{"kind": "listed", "insulation": "USE-2", "size": "4/0 AWG", "count": 3}]
-    answer = asked(conductors=conductors)
+    answer = asked(cables=[listed("USE-2", "4/0 AWG", 3)])
     assert "use_2_row" in codes(answer, "note")
-    same = asked(conductors=[conductors[0] | {"insulation": "RHW-2*"}])
+    same = asked(cables=[listed("RHW-2*", "4/0 AWG", 3)])
     assert same["result"]["conductor_area"] == answer["result"]["conductor_area"]
 
 
 def test_a_set_that_no_size_holds_says_so() -> None:
-    conductors = [{"kind": "listed", "insulation": "THHN", "size": "500 kcmil", "count": 38}]
-    answer = asked(conduit=EXAMPLES["fill"]["conduit"] | {"trade_size": "6"}, conductors=conductors)
+    cables = [listed("THHN", "500 kcmil", 38)]
+    answer = asked(conduit=EXAMPLES["fill"]["conduit"] | {"trade_size": "6"}, cables=cables)
     assert "no_size_complies" in codes(answer, "caution")
     assert "smallest_trade_size" not in answer["result"]
 
@@ -242,26 +238,29 @@ def test_a_set_that_no_size_holds_says_so() -> None:
         (
             {
                 "conduit": {"kind": "listed", "type": "emt", "trade_size": "6"},
-                "conductors": [
-                    {"kind": "listed", "insulation": "THHN", "size": "1250 kcmil", "count": 1},
-                    {"kind": "compact", "insulation": "USE-2", "size": "250 kcmil", "count": 1},
-                    {"kind": "bare", "size": "500 kcmil", "stranding": "solid", "count": 1},
+                "cables": [
+                    listed("THHN", "1250 kcmil", 1),
+                    listed("USE-2", "250 kcmil", 1, "compact"),
+                    bare("500 kcmil", 1, stranding="solid"),
                 ],
             },
             {
                 "#/conduit/trade_size": "trade_size_not_listed",
-                "#/conductors/0/size": "conductor_not_listed",
-                "#/conductors/1/insulation": "conductor_not_listed",
-                "#/conductors/2/stranding": "conductor_not_listed",
+                "#/cables/0/cable/size": "conductor_not_listed",
+                "#/cables/1/cable/insulation": "conductor_not_listed",
+                "#/cables/2/cable/stranding": "conductor_not_listed",
             },
         ),
         (
-            {"conductors": [{"kind": "cable", "major_diameter": quantity(3.1, "in"), "count": 1}]},
-            {"#/conductors/0/major_diameter": "wider_than_bore"},
+            {"cables": [cable(3.1, 1), listed("THHN", "12 AWG", 3), measured(quantity(80, "mm"), 1)]},
+            {
+                "#/cables/0/cable/diameter/value": "wider_than_bore",
+                "#/cables/2/cable/diameter/value": "wider_than_bore",
+            },
         ),
         (
-            {"conductors": [{"kind": "measured", "diameter": quantity(1.6, "in"), "count": 5}]},
-            {"#/conductors": "more_than_the_bore"},
+            {"conduit": pvc("1/2"), "cables": [listed("THHN", "750 kcmil", 1)]},
+            {"#/cables/0/cable/size": "wider_than_bore"},
         ),
     ],
 )
@@ -276,11 +275,11 @@ def test_every_finding_says_which_member_it_is_about() -> None:
     places = {finding["code"]: finding["pointer"] for finding in answer["findings"]}
     assert places == {
         "nipple_limit": "#/nipple_length",
-        "jam_ratio_in_band": "#/conductors",
+        "jam_ratio_in_band": "#/cables",
         "measured_bore": "#/conduit/inside_diameter",
     }
     borrowed = fill(pvc("4"), listed("THHN", "4/0 AWG", 1), listed("USE-2", "4/0 AWG", 3))
-    assert [finding["pointer"] for finding in borrowed["findings"]] == ["#/conductors/1/insulation"]
+    assert [finding["pointer"] for finding in borrowed["findings"]] == ["#/cables/1/cable/insulation"]
 
 
 def test_a_fill_over_its_limit_names_the_note_on_complete_runs() -> None:
@@ -293,11 +292,57 @@ def test_a_smaller_ground_beside_three_phases_leaves_their_jam_ratio() -> None:
     phase: dict[str, Any] = {"kind": "listed", "insulation": "THWN-2", "size": "500 kcmil"}
     conduit = {"kind": "listed", "type": "pvc_schedule_40", "trade_size": "3"}
     ground = phase | {"size": "3 AWG"}
-    conductors = [phase | {"count": 3}, ground | {"count": 1}]
-    found = result("fill", {"conduit": conduit, "conductors": conductors})
-    assert found["jam_ratio"] == pytest.approx(3.042 / 0.949)
     copper = {"material": "copper"}
-    pulled = [{"count": 3, "cable": phase | copper}, {"count": 1, "cable": ground | copper}]
+    cables = [{"count": 3, "cable": phase | copper}, {"count": 1, "cable": ground | copper}]
+    found = result("fill", {"conduit": conduit, "cables": cables})
+    assert found["jam_ratio"] == pytest.approx(3.042 / 0.949)
     sections = [{"kind": "straight", "length": quantity(100, "ft")}]
-    pull = result("pull-tension", {"conduit": conduit, "cables": pulled, "sections": sections})
+    pull = result("pull-tension", {"conduit": conduit, "cables": cables, "sections": sections})
     assert pull["jam_ratio"] == pytest.approx(found["jam_ratio"])
+
+
+@pytest.mark.parametrize(
+    ("conduit", "cables", "percent"),
+    [
+        (pvc("1/2"), [listed("THHN", "12 AWG", 1000)], 4_680),
+        (pvc("3"), [measured(quantity(1.6, "in"), 5)], 138),
+        ({"kind": "measured", "inside_diameter": quantity(2, "in")}, [cable(1.0, 4)], 100),
+        ({"kind": "measured", "inside_diameter": quantity(2, "in")}, [cable(2.0, 1)], 100),
+        ({"kind": "measured", "inside_diameter": quantity(2, "in")}, [cable(2.0, 1), cable(0.5, 2)], 112.5),
+    ],
+)
+def test_however_full_the_answer_is_a_violation(
+    conduit: dict[str, Any], cables: list[dict[str, Any]], percent: float
+) -> None:
+    answer = fill(conduit, *cables)
+    assert answer["verdict"] == "violates"
+    assert answer["result"]["fill_percent"] == pytest.approx(percent, rel=0.01)
+    assert answer["result"]["spare_area"]["value"] < 0
+    [exceeded] = [finding for finding in answer["findings"] if finding["code"] == "fill_exceeded"]
+    assert exceeded["actual"]["value"] == answer["result"]["fill_percent"]
+    assert exceeded["pointer"] == "#/cables"
+
+
+def test_a_cable_wider_than_the_bore_is_refused_with_the_widest_there_is_room_for() -> None:
+    conduit = {"kind": "measured", "inside_diameter": quantity(2, "in")}
+    raised = problem("fill", {"conduit": conduit, "cables": [cable(2.01, 1)]})
+    assert raised.errors is not None
+    [error] = raised.errors
+    assert (error.pointer, error.code) == ("#/cables/0/cable/diameter/value", "wider_than_bore")
+    assert str(error.maximum) == "2 in"
+
+
+def test_the_cables_of_a_pull_are_filled_as_they_are() -> None:
+    pulled = EXAMPLES["pull-tension"]["cables"]
+    answer = fill(pvc("6"), *copy.deepcopy(pulled))
+    assert answer["result"]["conductor_count"] == sum(line["count"] for line in pulled)
+    plain = [measured(line["cable"]["diameter"], line["count"]) for line in pulled]
+    assert answer["result"] == fill(pvc("6"), *plain)["result"]
+
+
+@pytest.mark.parametrize("trade_size", ["1-1/2", "2", "2-1/2", "3", "4"])
+def test_the_verdict_is_that_of_the_area_against_its_limit(trade_size: str) -> None:
+    answer = fill(pvc(trade_size), listed("THWN-2", "3/0 AWG", 4), listed("THWN-2", "6 AWG", 1))
+    over = answer["result"]["spare_area"]["value"] < 0
+    assert answer["verdict"] == ("violates" if over else "complies")
+    assert over is (trade_size == "1-1/2")

@@ -13,7 +13,6 @@ from .attachment import Attachment
 from .bank_alignment import BankAlignment
 from .bar_size import BarSize
 from .bare_cable import BareCable
-from .bare_conductor import BareConductor
 from .bare_stranding import BareStranding
 from .basis import Basis
 from .batch_answer import BatchAnswer
@@ -22,8 +21,8 @@ from .bend_made import BendMade
 from .between_sections import BetweenSections
 from .braking_case import BrakingCase
 from .burial_location import BurialLocation
-from .cable import Cable
 from .cable_arrangement import CableArrangement
+from .cable_conductor import CableConductor
 from .cable_jacket import CableJacket
 from .cable_line import CableLine
 from .cable_order import CableOrder
@@ -33,7 +32,6 @@ from .cable_type import CableType
 from .caution import Caution
 from .code_edition import CodeEdition
 from .compact_cable import CompactCable
-from .compact_conductor import CompactConductor
 from .concrete_cover import ConcreteCover
 from .conductor_area import ConductorArea
 from .conductor_area_unit import ConductorAreaUnit
@@ -131,7 +129,6 @@ from .largest_complying import LargestComplying
 from .length import Length
 from .length_unit import LengthUnit
 from .listed_cable import ListedCable
-from .listed_conductor import ListedConductor
 from .listed_conduit import ListedConduit
 from .listed_positions import ListedPositions
 from .mass import Mass
@@ -141,14 +138,8 @@ from .mass_unit import MassUnit
 from .material_row import MaterialRow
 from .material_table import MaterialTable
 from .measured_cable import MeasuredCable
-from .measured_conductor import MeasuredConductor
 from .measured_conduit import MeasuredConduit
 from .multiconductor_cable import MulticonductorCable
-from .one_bare_conductor import OneBareConductor
-from .one_cable import OneCable
-from .one_compact_conductor import OneCompactConductor
-from .one_listed_conductor import OneListedConductor
-from .one_measured_conductor import OneMeasuredConductor
 from .operation_name import OperationName
 from .ordered_cable import OrderedCable
 from .per_stick_interval import PerStickInterval
@@ -183,7 +174,6 @@ from .pull_tension_item_answer import PullTensionItemAnswer
 from .pull_tension_request import PullTensionRequest
 from .pull_tension_result import PullTensionResult
 from .pull_tension_stream_answer import PullTensionStreamAnswer
-from .pulled_conductor import PulledConductor
 from .ready import Ready
 from .refused_assumption import RefusedAssumption
 from .reinforcing import Reinforcing
@@ -263,7 +253,6 @@ __all__ = (
     "Attachment",
     "BankAlignment",
     "BareCable",
-    "BareConductor",
     "BareStranding",
     "BarSize",
     "Basis",
@@ -273,8 +262,8 @@ __all__ = (
     "BetweenSections",
     "BrakingCase",
     "BurialLocation",
-    "Cable",
     "CableArrangement",
+    "CableConductor",
     "CableJacket",
     "CableLine",
     "CableOrder",
@@ -284,7 +273,6 @@ __all__ = (
     "Caution",
     "CodeEdition",
     "CompactCable",
-    "CompactConductor",
     "ConcreteCover",
     "ConductorArea",
     "ConductorAreaUnit",
@@ -382,7 +370,6 @@ __all__ = (
     "Length",
     "LengthUnit",
     "ListedCable",
-    "ListedConductor",
     "ListedConduit",
     "ListedPositions",
     "Mass",
@@ -392,14 +379,8 @@ __all__ = (
     "MaterialRow",
     "MaterialTable",
     "MeasuredCable",
-    "MeasuredConductor",
     "MeasuredConduit",
     "MulticonductorCable",
-    "OneBareConductor",
-    "OneCable",
-    "OneCompactConductor",
-    "OneListedConductor",
-    "OneMeasuredConductor",
     "OperationName",
     "OrderedCable",
     "PermittedUseAnswer",
@@ -422,7 +403,6 @@ __all__ = (
     "ProblemError",
     "ProfilePoint",
     "PullDirection",
-    "PulledConductor",
     "PullPlanAnswer",
     "PullPlanItem",
     "PullPlanItemAnswer",

@@ -32,7 +32,7 @@ T = TypeVar("T", bound="BareCable")
 
 @_attrs_define
 class BareCable:
-    """A bare conductor by size, from Chapter 9, Table 8.
+    """A bare conductor by size, from Chapter 9, Table 8; the circle around all strands counts.
 
     Attributes:
         kind (Literal['bare']): Fixed text that says: bare.

@@ -22,7 +22,7 @@ class CableLine:
 
     Attributes:
         cable (BareCable | CompactCable | ListedCable | MeasuredCable | MulticonductorCable):
-        count (int): Cables of this kind pulled together.
+        count (int): How many, grounding and bonding conductors included.
     """
 
     cable: BareCable | CompactCable | ListedCable | MeasuredCable | MulticonductorCable
@@ -75,40 +75,40 @@ class CableLine:
             try:
                 if not isinstance(data, dict):
                     raise TypeError()
-                componentsschemas_pulled_cable_type_0 = ListedCable.from_dict(data)
+                componentsschemas_cable_type_0 = ListedCable.from_dict(data)
 
-                return componentsschemas_pulled_cable_type_0
+                return componentsschemas_cable_type_0
             except (TypeError, ValueError, AttributeError, KeyError):
                 pass
             try:
                 if not isinstance(data, dict):
                     raise TypeError()
-                componentsschemas_pulled_cable_type_1 = CompactCable.from_dict(data)
+                componentsschemas_cable_type_1 = CompactCable.from_dict(data)
 
-                return componentsschemas_pulled_cable_type_1
+                return componentsschemas_cable_type_1
             except (TypeError, ValueError, AttributeError, KeyError):
                 pass
             try:
                 if not isinstance(data, dict):
                     raise TypeError()
-                componentsschemas_pulled_cable_type_2 = BareCable.from_dict(data)
+                componentsschemas_cable_type_2 = BareCable.from_dict(data)
 
-                return componentsschemas_pulled_cable_type_2
+                return componentsschemas_cable_type_2
             except (TypeError, ValueError, AttributeError, KeyError):
                 pass
             try:
                 if not isinstance(data, dict):
                     raise TypeError()
-                componentsschemas_pulled_cable_type_3 = MeasuredCable.from_dict(data)
+                componentsschemas_cable_type_3 = MeasuredCable.from_dict(data)
 
-                return componentsschemas_pulled_cable_type_3
+                return componentsschemas_cable_type_3
             except (TypeError, ValueError, AttributeError, KeyError):
                 pass
             if not isinstance(data, dict):
                 raise TypeError()
-            componentsschemas_pulled_cable_type_4 = MulticonductorCable.from_dict(data)
+            componentsschemas_cable_type_4 = MulticonductorCable.from_dict(data)
 
-            return componentsschemas_pulled_cable_type_4
+            return componentsschemas_cable_type_4
 
         cable = _parse_cable(d.pop("cable"))
 

@@ -33,7 +33,7 @@ class ConductorCountAnswer:
         findings (list[Finding]):
         notice (str):
         result (ConductorCountResult): How many may be in the conduit, and what decided.
-        request (ConductorCountRequest | Unset): One conductor or cable, and the conduit to be filled with it.
+        request (ConductorCountRequest | Unset): One cable, and the conduit to be filled with it.
         verdict (Verdict | Unset): What an answer, or a part of it, says of the limits: kept, broken, or not judged for
             want of something.
         working (list[Step] | Unset):

@@ -25,7 +25,7 @@ class ConductorCountItem:
     Attributes:
         id (str): Any text of the caller's, given back with the answer.
         operation (Literal['conductor_count']):
-        request (ConductorCountRequest): One conductor or cable, and the conduit to be filled with it.
+        request (ConductorCountRequest): One cable, and the conduit to be filled with it.
     """
 
     id: str

@@ -9,14 +9,14 @@ from ..models.code_edition import CodeEdition
 from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
+    from ..models.bare_cable import BareCable
+    from ..models.compact_cable import CompactCable
     from ..models.length import Length
+    from ..models.listed_cable import ListedCable
     from ..models.listed_conduit import ListedConduit
+    from ..models.measured_cable import MeasuredCable
     from ..models.measured_conduit import MeasuredConduit
-    from ..models.one_bare_conductor import OneBareConductor
-    from ..models.one_cable import OneCable
-    from ..models.one_compact_conductor import OneCompactConductor
-    from ..models.one_listed_conductor import OneListedConductor
-    from ..models.one_measured_conductor import OneMeasuredConductor
+    from ..models.multiconductor_cable import MulticonductorCable
 
 
 T = TypeVar("T", bound="ConductorCountRequest")
@@ -24,10 +24,10 @@ T = TypeVar("T", bound="ConductorCountRequest")
 
 @_attrs_define
 class ConductorCountRequest:
-    """One conductor or cable, and the conduit to be filled with it.
+    """One cable, and the conduit to be filled with it.
 
     Attributes:
-        conductor (OneBareConductor | OneCable | OneCompactConductor | OneListedConductor | OneMeasuredConductor):
+        cable (BareCable | CompactCable | ListedCable | MeasuredCable | MulticonductorCable):
         conduit (ListedConduit | MeasuredConduit):
         code_edition (CodeEdition | Unset): Editions of NFPA 70 whose numbers and rules an answer can follow.
         nipple_length (Length | Unset): A length with its unit.
@@ -36,36 +36,30 @@ class ConductorCountRequest:
             single conductor of Tables 5, 5A and 8 is always rounded, as the counts of Annex C are.
     """
 
-    conductor: (
-        OneBareConductor
-        | OneCable
-        | OneCompactConductor
-        | OneListedConductor
-        | OneMeasuredConductor
-    )
+    cable: BareCable | CompactCable | ListedCable | MeasuredCable | MulticonductorCable
     conduit: ListedConduit | MeasuredConduit
     code_edition: CodeEdition | Unset = UNSET
     nipple_length: Length | Unset = UNSET
     single_cable_rounding: bool | Unset = UNSET
 
     def to_dict(self) -> dict[str, Any]:
+        from ..models.bare_cable import BareCable  # noqa: PLC0415
+        from ..models.compact_cable import CompactCable  # noqa: PLC0415
+        from ..models.listed_cable import ListedCable  # noqa: PLC0415
         from ..models.listed_conduit import ListedConduit  # noqa: PLC0415
-        from ..models.one_bare_conductor import OneBareConductor  # noqa: PLC0415
-        from ..models.one_compact_conductor import OneCompactConductor  # noqa: PLC0415
-        from ..models.one_listed_conductor import OneListedConductor  # noqa: PLC0415
-        from ..models.one_measured_conductor import OneMeasuredConductor  # noqa: PLC0415
+        from ..models.measured_cable import MeasuredCable  # noqa: PLC0415
 
-        conductor: dict[str, Any]
-        if isinstance(self.conductor, OneListedConductor):
-            conductor = self.conductor.to_dict()
-        elif isinstance(self.conductor, OneCompactConductor):
-            conductor = self.conductor.to_dict()
-        elif isinstance(self.conductor, OneBareConductor):
-            conductor = self.conductor.to_dict()
-        elif isinstance(self.conductor, OneMeasuredConductor):
-            conductor = self.conductor.to_dict()
+        cable: dict[str, Any]
+        if isinstance(self.cable, ListedCable):
+            cable = self.cable.to_dict()
+        elif isinstance(self.cable, CompactCable):
+            cable = self.cable.to_dict()
+        elif isinstance(self.cable, BareCable):
+            cable = self.cable.to_dict()
+        elif isinstance(self.cable, MeasuredCable):
+            cable = self.cable.to_dict()
         else:
-            conductor = self.conductor.to_dict()
+            cable = self.cable.to_dict()
 
         conduit: dict[str, Any]
         if isinstance(self.conduit, ListedConduit):
@@ -87,7 +81,7 @@ class ConductorCountRequest:
 
         field_dict.update(
             {
-                "conductor": conductor,
+                "cable": cable,
                 "conduit": conduit,
             }
         )
@@ -102,65 +96,59 @@ class ConductorCountRequest:
 
     @classmethod
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
+        from ..models.bare_cable import BareCable  # noqa: PLC0415
+        from ..models.compact_cable import CompactCable  # noqa: PLC0415
         from ..models.length import Length  # noqa: PLC0415
+        from ..models.listed_cable import ListedCable  # noqa: PLC0415
         from ..models.listed_conduit import ListedConduit  # noqa: PLC0415
+        from ..models.measured_cable import MeasuredCable  # noqa: PLC0415
         from ..models.measured_conduit import MeasuredConduit  # noqa: PLC0415
-        from ..models.one_bare_conductor import OneBareConductor  # noqa: PLC0415
-        from ..models.one_cable import OneCable  # noqa: PLC0415
-        from ..models.one_compact_conductor import OneCompactConductor  # noqa: PLC0415
-        from ..models.one_listed_conductor import OneListedConductor  # noqa: PLC0415
-        from ..models.one_measured_conductor import OneMeasuredConductor  # noqa: PLC0415
+        from ..models.multiconductor_cable import MulticonductorCable  # noqa: PLC0415
 
         d = dict(src_dict)
 
-        def _parse_conductor(
+        def _parse_cable(
             data: object,
-        ) -> (
-            OneBareConductor
-            | OneCable
-            | OneCompactConductor
-            | OneListedConductor
-            | OneMeasuredConductor
-        ):
+        ) -> BareCable | CompactCable | ListedCable | MeasuredCable | MulticonductorCable:
             try:
                 if not isinstance(data, dict):
                     raise TypeError()
-                componentsschemas_one_conductor_type_0 = OneListedConductor.from_dict(data)
+                componentsschemas_cable_type_0 = ListedCable.from_dict(data)
 
-                return componentsschemas_one_conductor_type_0
+                return componentsschemas_cable_type_0
             except (TypeError, ValueError, AttributeError, KeyError):
                 pass
             try:
                 if not isinstance(data, dict):
                     raise TypeError()
-                componentsschemas_one_conductor_type_1 = OneCompactConductor.from_dict(data)
+                componentsschemas_cable_type_1 = CompactCable.from_dict(data)
 
-                return componentsschemas_one_conductor_type_1
+                return componentsschemas_cable_type_1
             except (TypeError, ValueError, AttributeError, KeyError):
                 pass
             try:
                 if not isinstance(data, dict):
                     raise TypeError()
-                componentsschemas_one_conductor_type_2 = OneBareConductor.from_dict(data)
+                componentsschemas_cable_type_2 = BareCable.from_dict(data)
 
-                return componentsschemas_one_conductor_type_2
+                return componentsschemas_cable_type_2
             except (TypeError, ValueError, AttributeError, KeyError):
                 pass
             try:
                 if not isinstance(data, dict):
                     raise TypeError()
-                componentsschemas_one_conductor_type_3 = OneMeasuredConductor.from_dict(data)
+                componentsschemas_cable_type_3 = MeasuredCable.from_dict(data)
 
-                return componentsschemas_one_conductor_type_3
+                return componentsschemas_cable_type_3
             except (TypeError, ValueError, AttributeError, KeyError):
                 pass
             if not isinstance(data, dict):
                 raise TypeError()
-            componentsschemas_one_conductor_type_4 = OneCable.from_dict(data)
+            componentsschemas_cable_type_4 = MulticonductorCable.from_dict(data)
 
-            return componentsschemas_one_conductor_type_4
+            return componentsschemas_cable_type_4
 
-        conductor = _parse_conductor(d.pop("conductor"))
+        cable = _parse_cable(d.pop("cable"))
 
         def _parse_conduit(data: object) -> ListedConduit | MeasuredConduit:
             try:
@@ -196,7 +184,7 @@ class ConductorCountRequest:
         single_cable_rounding = d.pop("single_cable_rounding", UNSET)
 
         conductor_count_request = cls(
-            conductor=conductor,
+            cable=cable,
             conduit=conduit,
             code_edition=code_edition,
             nipple_length=nipple_length,

@@ -26,8 +26,8 @@ class ConductorCountResult:
         fill_percent (float): What that many fill, in percent of conduit area.
         limit_percent (float): Percentage of that line.
         limit_reason (str): What that line says, in a sentence.
-        limit_rule (FillLimitRule): Which line of Chapter 9, Table 1 sets the limit: 53, 31 or 40 percent, or 60 for a
-            nipple.
+        limit_rule (FillLimitRule): Which line of Chapter 9, Table 1 sets the limit: one by the number in the conduit,
+            or that of a nipple.
         maximum_count (int): Most conductors that comply; 0 if not even one does.
         rounding_decided (bool): Whether the count was rounded up, from 0.8 (Note 7).
     """

@@ -10,12 +10,8 @@ from ..models.conduit_type import ConduitType
 from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
-    from ..models.bare_conductor import BareConductor
-    from ..models.cable import Cable
-    from ..models.compact_conductor import CompactConductor
+    from ..models.cable_line import CableLine
     from ..models.length import Length
-    from ..models.listed_conductor import ListedConductor
-    from ..models.measured_conductor import MeasuredConductor
 
 
 T = TypeVar("T", bound="ConduitSizeRequest")
@@ -26,8 +22,7 @@ class ConduitSizeRequest:
     """What goes into a conduit whose size is asked for.
 
     Attributes:
-        conductors (list[BareConductor | Cable | CompactConductor | ListedConductor | MeasuredConductor]): Everything in
-            the conduit, grounding and bonding conductors included.
+        cables (list[CableLine]): Everything in the conduit, grounding and bonding conductors included.
         type_ (ConduitType): Kinds of conduit and duct with a sourced table row; RTRC has rules, but no dimensions on
             file.
         code_edition (CodeEdition | Unset): Editions of NFPA 70 whose numbers and rules an answer can follow.
@@ -38,7 +33,7 @@ class ConduitSizeRequest:
         spare_percent (float | Unset): Share of the permitted area to leave free, in percent.
     """
 
-    conductors: list[BareConductor | Cable | CompactConductor | ListedConductor | MeasuredConductor]
+    cables: list[CableLine]
     type_: ConduitType
     code_edition: CodeEdition | Unset = UNSET
     nipple_length: Length | Unset = UNSET
@@ -46,26 +41,10 @@ class ConduitSizeRequest:
     spare_percent: float | Unset = UNSET
 
     def to_dict(self) -> dict[str, Any]:
-        from ..models.bare_conductor import BareConductor  # noqa: PLC0415
-        from ..models.compact_conductor import CompactConductor  # noqa: PLC0415
-        from ..models.listed_conductor import ListedConductor  # noqa: PLC0415
-        from ..models.measured_conductor import MeasuredConductor  # noqa: PLC0415
-
-        conductors = []
-        for conductors_item_data in self.conductors:
-            conductors_item: dict[str, Any]
-            if isinstance(conductors_item_data, ListedConductor):
-                conductors_item = conductors_item_data.to_dict()
-            elif isinstance(conductors_item_data, CompactConductor):
-                conductors_item = conductors_item_data.to_dict()
-            elif isinstance(conductors_item_data, BareConductor):
-                conductors_item = conductors_item_data.to_dict()
-            elif isinstance(conductors_item_data, MeasuredConductor):
-                conductors_item = conductors_item_data.to_dict()
-            else:
-                conductors_item = conductors_item_data.to_dict()
-
-            conductors.append(conductors_item)
+        cables = []
+        for cables_item_data in self.cables:
+            cables_item = cables_item_data.to_dict()
+            cables.append(cables_item)
 
         type_ = self.type_.value
 
@@ -85,7 +64,7 @@ class ConduitSizeRequest:
 
         field_dict.update(
             {
-                "conductors": conductors,
+                "cables": cables,
                 "type": type_,
             }
         )
@@ -102,62 +81,16 @@ class ConduitSizeRequest:
 
     @classmethod
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
-        from ..models.bare_conductor import BareConductor  # noqa: PLC0415
-        from ..models.cable import Cable  # noqa: PLC0415
-        from ..models.compact_conductor import CompactConductor  # noqa: PLC0415
+        from ..models.cable_line import CableLine  # noqa: PLC0415
         from ..models.length import Length  # noqa: PLC0415
-        from ..models.listed_conductor import ListedConductor  # noqa: PLC0415
-        from ..models.measured_conductor import MeasuredConductor  # noqa: PLC0415
 
         d = dict(src_dict)
-        conductors = []
-        _conductors = d.pop("conductors")
-        for conductors_item_data in _conductors:
+        cables = []
+        _cables = d.pop("cables")
+        for cables_item_data in _cables:
+            cables_item = CableLine.from_dict(cables_item_data)
 
-            def _parse_conductors_item(
-                data: object,
-            ) -> BareConductor | Cable | CompactConductor | ListedConductor | MeasuredConductor:
-                try:
-                    if not isinstance(data, dict):
-                        raise TypeError()
-                    componentsschemas_conductor_type_0 = ListedConductor.from_dict(data)
-
-                    return componentsschemas_conductor_type_0
-                except (TypeError, ValueError, AttributeError, KeyError):
-                    pass
-                try:
-                    if not isinstance(data, dict):
-                        raise TypeError()
-                    componentsschemas_conductor_type_1 = CompactConductor.from_dict(data)
-
-                    return componentsschemas_conductor_type_1
-                except (TypeError, ValueError, AttributeError, KeyError):
-                    pass
-                try:
-                    if not isinstance(data, dict):
-                        raise TypeError()
-                    componentsschemas_conductor_type_2 = BareConductor.from_dict(data)
-
-                    return componentsschemas_conductor_type_2
-                except (TypeError, ValueError, AttributeError, KeyError):
-                    pass
-                try:
-                    if not isinstance(data, dict):
-                        raise TypeError()
-                    componentsschemas_conductor_type_3 = MeasuredConductor.from_dict(data)
-
-                    return componentsschemas_conductor_type_3
-                except (TypeError, ValueError, AttributeError, KeyError):
-                    pass
-                if not isinstance(data, dict):
-                    raise TypeError()
-                componentsschemas_conductor_type_4 = Cable.from_dict(data)
-
-                return componentsschemas_conductor_type_4
-
-            conductors_item = _parse_conductors_item(conductors_item_data)
-
-            conductors.append(conductors_item)
+            cables.append(cables_item)
 
         type_ = ConduitType(d.pop("type"))
 
@@ -180,7 +113,7 @@ class ConduitSizeRequest:
         spare_percent = d.pop("spare_percent", UNSET)
 
         conduit_size_request = cls(
-            conductors=conductors,
+            cables=cables,
             type_=type_,
             code_edition=code_edition,
             nipple_length=nipple_length,

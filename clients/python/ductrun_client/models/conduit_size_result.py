@@ -30,8 +30,8 @@ class ConduitSizeResult:
         conductor_count (int): Conductors and cables counted.
         limit_percent (float): Percentage of Table 1 that applies.
         limit_reason (str): Why that line applies, in a sentence.
-        limit_rule (FillLimitRule): Which line of Chapter 9, Table 1 sets the limit: 53, 31 or 40 percent, or 60 for a
-            nipple.
+        limit_rule (FillLimitRule): Which line of Chapter 9, Table 1 sets the limit: one by the number in the conduit,
+            or that of a nipple.
         next_trade_size (TradeSize | Unset): Trade sizes of conduit; a name, not a dimension.
         trade_size (TradeSize | Unset): Trade sizes of conduit; a name, not a dimension.
     """

@@ -9,13 +9,9 @@ from ..models.code_edition import CodeEdition
 from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
-    from ..models.bare_conductor import BareConductor
-    from ..models.cable import Cable
-    from ..models.compact_conductor import CompactConductor
+    from ..models.cable_line import CableLine
     from ..models.length import Length
-    from ..models.listed_conductor import ListedConductor
     from ..models.listed_conduit import ListedConduit
-    from ..models.measured_conductor import MeasuredConductor
     from ..models.measured_conduit import MeasuredConduit
 
 
@@ -27,8 +23,7 @@ class FillRequest:
     """What goes into which conduit.
 
     Attributes:
-        conductors (list[BareConductor | Cable | CompactConductor | ListedConductor | MeasuredConductor]): Everything in
-            the conduit, grounding and bonding conductors included.
+        cables (list[CableLine]): Everything in the conduit, grounding and bonding conductors included.
         conduit (ListedConduit | MeasuredConduit):
         code_edition (CodeEdition | Unset): Editions of NFPA 70 whose numbers and rules an answer can follow.
         nipple_length (Length | Unset): A length with its unit.
@@ -37,34 +32,19 @@ class FillRequest:
             single conductor of Tables 5, 5A and 8 is always rounded, as the counts of Annex C are.
     """
 
-    conductors: list[BareConductor | Cable | CompactConductor | ListedConductor | MeasuredConductor]
+    cables: list[CableLine]
     conduit: ListedConduit | MeasuredConduit
     code_edition: CodeEdition | Unset = UNSET
     nipple_length: Length | Unset = UNSET
     single_cable_rounding: bool | Unset = UNSET
 
     def to_dict(self) -> dict[str, Any]:
-        from ..models.bare_conductor import BareConductor  # noqa: PLC0415
-        from ..models.compact_conductor import CompactConductor  # noqa: PLC0415
-        from ..models.listed_conductor import ListedConductor  # noqa: PLC0415
         from ..models.listed_conduit import ListedConduit  # noqa: PLC0415
-        from ..models.measured_conductor import MeasuredConductor  # noqa: PLC0415
 
-        conductors = []
-        for conductors_item_data in self.conductors:
-            conductors_item: dict[str, Any]
-            if isinstance(conductors_item_data, ListedConductor):
-                conductors_item = conductors_item_data.to_dict()
-            elif isinstance(conductors_item_data, CompactConductor):
-                conductors_item = conductors_item_data.to_dict()
-            elif isinstance(conductors_item_data, BareConductor):
-                conductors_item = conductors_item_data.to_dict()
-            elif isinstance(conductors_item_data, MeasuredConductor):
-                conductors_item = conductors_item_data.to_dict()
-            else:
-                conductors_item = conductors_item_data.to_dict()
-
-            conductors.append(conductors_item)
+        cables = []
+        for cables_item_data in self.cables:
+            cables_item = cables_item_data.to_dict()
+            cables.append(cables_item)
 
         conduit: dict[str, Any]
         if isinstance(self.conduit, ListedConduit):
@@ -86,7 +66,7 @@ class FillRequest:
 
         field_dict.update(
             {
-                "conductors": conductors,
+                "cables": cables,
                 "conduit": conduit,
             }
         )
@@ -101,64 +81,18 @@ class FillRequest:
 
     @classmethod
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
-        from ..models.bare_conductor import BareConductor  # noqa: PLC0415
-        from ..models.cable import Cable  # noqa: PLC0415
-        from ..models.compact_conductor import CompactConductor  # noqa: PLC0415
+        from ..models.cable_line import CableLine  # noqa: PLC0415
         from ..models.length import Length  # noqa: PLC0415
-        from ..models.listed_conductor import ListedConductor  # noqa: PLC0415
         from ..models.listed_conduit import ListedConduit  # noqa: PLC0415
-        from ..models.measured_conductor import MeasuredConductor  # noqa: PLC0415
         from ..models.measured_conduit import MeasuredConduit  # noqa: PLC0415
 
         d = dict(src_dict)
-        conductors = []
-        _conductors = d.pop("conductors")
-        for conductors_item_data in _conductors:
+        cables = []
+        _cables = d.pop("cables")
+        for cables_item_data in _cables:
+            cables_item = CableLine.from_dict(cables_item_data)
 
-            def _parse_conductors_item(
-                data: object,
-            ) -> BareConductor | Cable | CompactConductor | ListedConductor | MeasuredConductor:
-                try:
-                    if not isinstance(data, dict):
-                        raise TypeError()
-                    componentsschemas_conductor_type_0 = ListedConductor.from_dict(data)
-
-                    return componentsschemas_conductor_type_0
-                except (TypeError, ValueError, AttributeError, KeyError):
-                    pass
-                try:
-                    if not isinstance(data, dict):
-                        raise TypeError()
-                    componentsschemas_conductor_type_1 = CompactConductor.from_dict(data)
-
-                    return componentsschemas_conductor_type_1
-                except (TypeError, ValueError, AttributeError, KeyError):
-                    pass
-                try:
-                    if not isinstance(data, dict):
-                        raise TypeError()
-                    componentsschemas_conductor_type_2 = BareConductor.from_dict(data)
-
-                    return componentsschemas_conductor_type_2
-                except (TypeError, ValueError, AttributeError, KeyError):
-                    pass
-                try:
-                    if not isinstance(data, dict):
-                        raise TypeError()
-                    componentsschemas_conductor_type_3 = MeasuredConductor.from_dict(data)
-
-                    return componentsschemas_conductor_type_3
-                except (TypeError, ValueError, AttributeError, KeyError):
-                    pass
-                if not isinstance(data, dict):
-                    raise TypeError()
-                componentsschemas_conductor_type_4 = Cable.from_dict(data)
-
-                return componentsschemas_conductor_type_4
-
-            conductors_item = _parse_conductors_item(conductors_item_data)
-
-            conductors.append(conductors_item)
+            cables.append(cables_item)
 
         def _parse_conduit(data: object) -> ListedConduit | MeasuredConduit:
             try:
@@ -194,7 +128,7 @@ class FillRequest:
         single_cable_rounding = d.pop("single_cable_rounding", UNSET)
 
         fill_request = cls(
-            conductors=conductors,
+            cables=cables,
             conduit=conduit,
             code_edition=code_edition,
             nipple_length=nipple_length,

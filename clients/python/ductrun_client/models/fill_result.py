@@ -29,8 +29,8 @@ class FillResult:
         limit_area (Area): An area with its unit.
         limit_percent (float): Percentage of Table 1 that applies.
         limit_reason (str): Why that line applies, in a sentence.
-        limit_rule (FillLimitRule): Which line of Chapter 9, Table 1 sets the limit: 53, 31 or 40 percent, or 60 for a
-            nipple.
+        limit_rule (FillLimitRule): Which line of Chapter 9, Table 1 sets the limit: one by the number in the conduit,
+            or that of a nipple.
         rounding_decided (bool): Whether it complies only by the 0.8 rule of Note 7.
         spare_area (Area): An area with its unit.
         jam_ratio (float | Unset): Conduit over cable diameter; for three conductors or cables only.

@@ -8,6 +8,7 @@ from attrs import field as _attrs_field
 
 from ..models.conduit_use import ConduitUse
 from ..models.verdict import Verdict
+from ..types import UNSET, Unset
 
 T = TypeVar("T", bound="JudgedUse")
 
@@ -21,11 +22,13 @@ class JudgedUse:
         use (ConduitUse): Places and ways conduit is used.
         verdict (Verdict): What an answer, or a part of it, says of the limits: kept, broken, or not judged for want of
             something.
+        condition (str | Unset): What it hangs on where it is not judged, if that is on file.
     """
 
     citation: str
     use: ConduitUse
     verdict: Verdict
+    condition: str | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
@@ -34,6 +37,8 @@ class JudgedUse:
         use = self.use.value
 
         verdict = self.verdict.value
+
+        condition = self.condition
 
         field_dict: dict[str, Any] = {}
         field_dict.update(self.additional_properties)
@@ -44,6 +49,8 @@ class JudgedUse:
                 "verdict": verdict,
             }
         )
+        if condition is not UNSET:
+            field_dict["condition"] = condition
 
         return field_dict
 
@@ -56,10 +63,13 @@ class JudgedUse:
 
         verdict = Verdict(d.pop("verdict"))
 
+        condition = d.pop("condition", UNSET)
+
         judged_use = cls(
             citation=citation,
             use=use,
             verdict=verdict,
+            condition=condition,
         )
 
         judged_use.additional_properties = d

@@ -18,9 +18,9 @@ from ..models.cable_type import CableType
 from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
+    from ..models.cable_conductor import CableConductor
     from ..models.length import Length
     from ..models.mass_per_length import MassPerLength
-    from ..models.pulled_conductor import PulledConductor
 
 
 T = TypeVar("T", bound="MulticonductorCable")
@@ -28,7 +28,7 @@ T = TypeVar("T", bound="MulticonductorCable")
 
 @_attrs_define
 class MulticonductorCable:
-    """A cable with an overall jacket, by its diameter.
+    """A multiconductor cable or cord by its diameter: it counts as one (Chapter 9, Table 1, Note 9).
 
     Attributes:
         diameter (Length): A length with its unit.
@@ -36,7 +36,7 @@ class MulticonductorCable:
         bending_radius (Length | Unset): A length with its unit.
         cable_type (CableType | Unset): Kinds of cable with a published sidewall pressure; general where it is not
             known.
-        conductor (PulledConductor | Unset): The conductors within one cable, which a pulling eye holds.
+        conductor (CableConductor | Unset): The conductors within one cable, which a pulling eye holds.
         jacket (CableJacket | Unset): Jackets with a published friction in conduit.
         mass_per_length (MassPerLength | Unset): A mass per length with its unit.
         sheath (CableSheath | Unset): What a basket grip holds.
@@ -48,7 +48,7 @@ class MulticonductorCable:
     kind: Literal["multiconductor"]
     bending_radius: Length | Unset = UNSET
     cable_type: CableType | Unset = UNSET
-    conductor: PulledConductor | Unset = UNSET
+    conductor: CableConductor | Unset = UNSET
     jacket: CableJacket | Unset = UNSET
     mass_per_length: MassPerLength | Unset = UNSET
     sheath: CableSheath | Unset = UNSET
@@ -121,9 +121,9 @@ class MulticonductorCable:
 
     @classmethod
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
+        from ..models.cable_conductor import CableConductor  # noqa: PLC0415
         from ..models.length import Length  # noqa: PLC0415
         from ..models.mass_per_length import MassPerLength  # noqa: PLC0415
-        from ..models.pulled_conductor import PulledConductor  # noqa: PLC0415
 
         d = dict(src_dict)
         diameter = Length.from_dict(d.pop("diameter"))
@@ -147,11 +147,11 @@ class MulticonductorCable:
             cable_type = CableType(_cable_type)
 
         _conductor = d.pop("conductor", UNSET)
-        conductor: PulledConductor | Unset
+        conductor: CableConductor | Unset
         if isinstance(_conductor, Unset):
             conductor = UNSET
         else:
-            conductor = PulledConductor.from_dict(_conductor)
+            conductor = CableConductor.from_dict(_conductor)
 
         _jacket = d.pop("jacket", UNSET)
         jacket: CableJacket | Unset

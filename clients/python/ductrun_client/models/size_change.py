@@ -18,20 +18,20 @@ class SizeChange:
     """What one change of the set does to the size.
 
     Attributes:
-        change (ConductorChange): A small change of one line of conductors.
-        conductor_index (int): Line of the request that changes, from 0.
+        cable_index (int): Line of `cables` that changes, from 0.
+        change (ConductorChange): A small change of one line of cables.
         trade_size (TradeSize | Unset): Trade sizes of conduit; a name, not a dimension.
     """
 
+    cable_index: int
     change: ConductorChange
-    conductor_index: int
     trade_size: TradeSize | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
-        change = self.change.value
+        cable_index = self.cable_index
 
-        conductor_index = self.conductor_index
+        change = self.change.value
 
         trade_size: str | Unset = UNSET
         if not isinstance(self.trade_size, Unset):
@@ -41,8 +41,8 @@ class SizeChange:
         field_dict.update(self.additional_properties)
         field_dict.update(
             {
+                "cable_index": cable_index,
                 "change": change,
-                "conductor_index": conductor_index,
             }
         )
         if trade_size is not UNSET:
@@ -53,9 +53,9 @@ class SizeChange:
     @classmethod
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
         d = dict(src_dict)
-        change = ConductorChange(d.pop("change"))
+        cable_index = d.pop("cable_index")
 
-        conductor_index = d.pop("conductor_index")
+        change = ConductorChange(d.pop("change"))
 
         _trade_size = d.pop("trade_size", UNSET)
         trade_size: TradeSize | Unset
@@ -65,8 +65,8 @@ class SizeChange:
             trade_size = TradeSize(_trade_size)
 
         size_change = cls(
+            cable_index=cable_index,
             change=change,
-            conductor_index=conductor_index,
             trade_size=trade_size,
         )
 

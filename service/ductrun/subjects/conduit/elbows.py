@@ -47,42 +47,44 @@ class DuctElbow(Form):
 
 
 class Elbows(NamedTuple):
-    """How many elbows and sweeps a duct has, and their developed length together [m]."""
+    """How many elbows and sweeps a duct has, their developed length together [m], and the `sheet` at their place."""
 
     elbow_count: int
     length: float
+    sheet: Worksheet
 
 
 def elbows_of(given: Sequence[DuctElbow], conduit: ListedConduit, sheet: Worksheet) -> Elbows:
-    """Give the elbows of one duct, `elbows` of the request."""
+    """Give the elbows of one duct, on the sheet of their list."""
     count, length = 0, 0.0
     for index, elbow in enumerate(given):
-        radius = _radius_of(elbow, conduit, index, sheet)
-        tangent = sheet.settle(f"elbows/{index}/tangent", elbow.tangent, TANGENT).si
+        at = sheet.within(str(index))
+        radius = _radius_of(elbow, conduit, at)
+        tangent = at.settle("tangent", elbow.tangent, TANGENT).si
         count += elbow.count
         length += elbow.count * engineering.developed_length(radius, elbow.angle.si, tangent)
-    return Elbows(count, length)
+    return Elbows(count, length, sheet)
 
 
-def _radius_of(elbow: DuctElbow, conduit: ListedConduit, index: int, sheet: Worksheet) -> float:
+def _radius_of(elbow: DuctElbow, conduit: ListedConduit, sheet: Worksheet) -> float:
     """Give the radius of an elbow [m]: the one given, or that of the standard elbow of PVC."""
     radius, pvc = elbow.radius, conduit.type.startswith("pvc_")
     if radius is not None:
         sold = _SOLD_RADII.get(conduit.trade_size) if pvc else None
         if sold is not None and radius.si not in sold:
-            _note_radius(radius, conduit, f"elbows/{index}/radius", sheet)
+            _note_radius(radius, conduit, sheet)
         return radius.si
-    member, standard = f"elbows/{index}/radius", _STANDARD.get(conduit.trade_size) if pvc else None
+    standard = _STANDARD.get(conduit.trade_size) if pvc else None
     if standard is None:
         raise UnanswerableError(
             sheet.fault(
-                member, "missing", f"No standard elbow of {conduit.type} of this size is on file: give the radius."
+                "radius", "missing", f"No standard elbow of {conduit.type} of this size is on file: give the radius."
             )
         )
-    return sheet.settle(member, None, standard).si
+    return sheet.settle("radius", None, standard).si
 
 
-def _note_radius(radius: Length, conduit: ListedConduit, member: str, sheet: Worksheet) -> None:
+def _note_radius(radius: Length, conduit: ListedConduit, sheet: Worksheet) -> None:
     sold = _SOLD[conduit.trade_size]
     if any(not over(radius.si, one.si) and not under(radius.si, one.si) for one, _ in sold):
         return
@@ -94,5 +96,5 @@ def _note_radius(radius: Length, conduit: ListedConduit, member: str, sheet: Wor
         f"{listing([f'{one.value:g}' for one, _ in sold])} in; {radius} is made to order or bent in the field.",
         backing_of(sold[-1][1]),
         sheet.tell.given(radius),
-        member=member,
+        member="radius",
     )

@@ -13,7 +13,7 @@ from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import choice, flag, quantity
 from ductrun.kit.forms import Clearance, ConduitTemperature, Form, Interval, Omissible, RunLength
 from ductrun.kit.operation import Operation
-from ductrun.kit.worksheet import UnanswerableError, Worksheet
+from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.conduit.choices import DuctEnds
 from ductrun.subjects.conduit.elbows import DuctElbow, Elbows, elbows_of
 from ductrun.subjects.conduit.joints_told import JointsResult, tell
@@ -21,7 +21,7 @@ from ductrun.subjects.parts.conduit import ListedConduit, find_row
 from ductrun.tables import TABLES, TRADE_SIZES
 from ductrun.tables.ground_rows import CementYield, SetTime
 from ductrun.tables.rows import Conduit as ConduitRow
-from ductrun.units import Duration, Length, Temperature, TemperatureUnit, Volume
+from ductrun.units import Duration, Length, LengthUnit, Temperature, TemperatureUnit, Volume
 
 STICK_LENGTH = quantity("joints.stick_length", Length)
 BELL_LOSS = quantity("joints.bell_loss", Length)
@@ -82,18 +82,19 @@ class JointsRequest(Joining):
         examples=[{"value": 323, "unit": "ft"}],
     )
     duct_count: Annotated[int, Field(ge=1, le=1_200)] = Field(description="Ducts of the run.", examples=[9])
-    elbows: Omissible[Annotated[list[DuctElbow], Field(min_length=1, max_length=50)]] = Field(
+    elbows: Omissible[Annotated[list[DuctElbow], Field(max_length=50)]] = Field(
         default=None, description="Elbows and sweeps of each duct."
     )
 
 
 class Ducts(NamedTuple):
-    """So many ducts of one row of the tables, each of one length [m] with its elbows."""
+    """So many ducts of a row of the tables, each of one length [m] with its elbows; `sheet` is that of the conduit."""
 
     row: ConduitRow
     duct_count: int
     length: float
     elbows: Elbows
+    sheet: Worksheet
 
 
 class Joined(NamedTuple):
@@ -119,36 +120,23 @@ class Joined(NamedTuple):
 
 def join(given: Joining, ducts: Ducts, sheet: Worksheet) -> Joined:
     """Count the sticks and joints of ducts, and what goes with them."""
-    spares = given.spare_duct_count or 0
-    if spares > ducts.duct_count:
-        raise UnanswerableError(
-            sheet.fault(
-                "spare_duct_count",
-                "more_than_the_ducts",
-                f"There are {ducts.duct_count} ducts.",
-                maximum=ducts.duct_count,
-            )
-        )
+    spares = _spares(given, ducts, sheet)
     stick, loss = _stick(given, sheet)
     ends = sheet.settle("ends", given.ends, ENDS)
-    if over(ducts.elbows.length, ducts.length):
-        raise UnanswerableError(
-            sheet.fault("elbows", "longer_than_the_run", "The elbows together are longer than the run they lie in.")
-        )
-    straight, lay = ducts.length - ducts.elbows.length, stick.si - loss.si
+    straight, lay = _straight(ducts), stick.si - loss.si
     each, bends = engineering.sticks(straight, lay), ducts.elbows.elbow_count
     belled = ends is DuctEnds.BELLED
     shared = sheet.settle("offcuts_shared", given.offcuts_shared, OFFCUTS_SHARED)
     joints = (engineering.sockets(each, bends, belled=belled) + 2) * ducts.duct_count
     if sheet.working is not None:
         sheet.show("sticks", "(L - elbows) / (stick - bell loss), rounded up", f"{straight:.6g} m a duct", each)
-    yields = _yields(ducts.row.trade_size, sheet)
+    yields = _yields(ducts)
     quarts = joints / yields.quart
     temperature = sheet.settle("temperature", given.temperature, TEMPERATURE)
     set_time = _set_time(ducts.row.trade_size, temperature, sheet)
     tail = sheet.settle("cord_tail", given.cord_tail, CORD_TAIL).si
     mandrel = _mandrel(given, ducts.row, sheet)
-    _reminders(yields.quart, sheet)
+    _reminders(yields.quart, ducts.sheet)
     return Joined(
         ducts,
         stick,
@@ -169,6 +157,31 @@ def join(given: Joining, ducts: Ducts, sheet: Worksheet) -> Joined:
     )
 
 
+def _spares(given: Joining, ducts: Ducts, sheet: Worksheet) -> int:
+    """Give how many ducts stay empty; refuses more than there are."""
+    spares = given.spare_duct_count or 0
+    if spares > ducts.duct_count:
+        raise UnanswerableError(
+            sheet.fault(
+                "spare_duct_count",
+                "more_than_the_ducts",
+                f"There are {ducts.duct_count} ducts.",
+                maximum=ducts.duct_count,
+            )
+        )
+    return spares
+
+
+def _straight(ducts: Ducts) -> float:
+    """Give the straight duct in one duct [m]; refuses elbows that take more than the run."""
+    elbows = ducts.elbows
+    if over(elbows.length, ducts.length):
+        raise UnanswerableError(
+            elbows.sheet.fault("", "longer_than_the_run", "The elbows together are longer than the run they lie in.")
+        )
+    return ducts.length - elbows.length
+
+
 def _stick(given: Joining, sheet: Worksheet) -> tuple[Length, Length]:
     """Give the length of a stick and what a joint takes of it."""
     stick = sheet.settle("stick_length", given.stick_length, STICK_LENGTH)
@@ -180,13 +193,11 @@ def _stick(given: Joining, sheet: Worksheet) -> tuple[Length, Length]:
     return stick, loss
 
 
-def _yields(size: str, sheet: Worksheet) -> CementYield:
-    yields = _YIELDS.get(size)
+def _yields(ducts: Ducts) -> CementYield:
+    yields, sheet = _YIELDS.get(ducts.row.trade_size), ducts.sheet
     if yields is None:
         raise UnanswerableError(
-            sheet.fault(
-                "conduit/trade_size", "no_cement_yield", "No cement yield is on file for this size.", list(_YIELDS)
-            )
+            sheet.fault("trade_size", "no_cement_yield", "No cement yield is on file for this size.", list(_YIELDS))
         )
     sheet.cite(yields.source)
     return yields
@@ -215,14 +226,13 @@ def _set_time(size: str, temperature: Temperature, sheet: Worksheet) -> Duration
 def _mandrel(given: Joining, row: ConduitRow, sheet: Worksheet) -> float | None:
     """Give the diameter of the mandrel [m], None where the bore is not on file."""
     clearance = sheet.settle("mandrel_clearance", given.mandrel_clearance, MANDREL_CLEARANCE)
-    bore = row.inside_diameter
-    if bore is None:
+    if row.inside_diameter_in is None:
         return None
-    if clearance.si >= bore.si:
-        raise UnanswerableError(
-            sheet.fault("mandrel_clearance/value", "no_mandrel_left", f"The bore is {bore}: leave room for a mandrel.")
-        )
-    return bore.si - clearance.si
+    bore = float(row.inside_diameter_in) * LengthUnit.INCH.scale
+    if clearance.si >= bore:
+        fault = f"The bore is {row.inside_diameter}: leave room for a mandrel."
+        raise UnanswerableError(sheet.fault("mandrel_clearance/value", "no_mandrel_left", fault))
+    return bore - clearance.si
 
 
 def _reminders(per_quart: int, sheet: Worksheet) -> None:
@@ -232,9 +242,9 @@ def _reminders(per_quart: int, sheet: Worksheet) -> None:
         f"A quart makes {per_quart} joints by the conduit table; plumbing tables, for deeper sockets coated twice, "
         "give as few as two fifths of that. Primer only where it is specified.",
         published("conduit-catalogue-cement"),
-        member="conduit",
+        member="",
     )
-    sheet.find(Severity.NOTE, "make_the_joint", _MAKING, _MAKING_BACKING, member="conduit")
+    sheet.find(Severity.NOTE, "make_the_joint", _MAKING, _MAKING_BACKING, member="")
     sheet.cite("trade-practice")
     sheet.caution(
         "solvent_vapor",
@@ -246,9 +256,14 @@ def _reminders(per_quart: int, sheet: Worksheet) -> None:
 
 def assess(request: JointsRequest, sheet: Worksheet) -> Joined:
     """Join the ducts of a request."""
-    row = find_row(request.conduit, sheet.within("conduit"))
-    elbows = elbows_of(request.elbows or (), request.conduit, sheet)
-    return join(request, Ducts(row, request.duct_count, request.length.si, elbows), sheet)
+    conduit = sheet.within("conduit")
+    faults = Gathering()
+    with faults:
+        row = find_row(request.conduit, conduit)
+    with faults:
+        elbows = elbows_of(request.elbows or (), request.conduit, sheet.within("elbows"))
+    faults.stop()
+    return join(request, Ducts(row, request.duct_count, request.length.si, elbows, conduit), sheet)
 
 
 OPERATION = Operation(

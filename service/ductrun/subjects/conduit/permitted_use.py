@@ -4,21 +4,23 @@ from __future__ import annotations
 
 from typing import Annotated, NamedTuple
 
-from msgspec import Meta, Struct
+from msgspec import UNSET, Meta, Struct, UnsetType
 from pydantic import Field
 
 from ductrun.engineering.rounding import over
 from ductrun.kit.backing import PRACTICE, backing_of
-from ductrun.kit.choices import CodeEdition, Severity, Verdict
+from ductrun.kit.choices import Severity, Verdict
 from ductrun.kit.defaults import quantity
-from ductrun.kit.forms import AmbientTemperature, Form, Omissible
+from ductrun.kit.forms import AmbientTemperature, Edition, Form, Omissible
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
 from ductrun.kit.wording import text_of
 from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.conduit.choices import ConduitUse
 from ductrun.subjects.parts.choices import ConduitType
+from ductrun.subjects.parts.conduit import PlacedType
 from ductrun.tables import TABLES
+from ductrun.tables.ground_rows import PermittedUse as PermittedUseRow
 from ductrun.units import Temperature, TemperatureUnit
 
 
@@ -27,18 +29,26 @@ class JudgedUse(Struct, frozen=True, gc=False):
 
     use: ConduitUse
     verdict: Annotated[
-        Verdict, Meta(description="Permitted, not, or not judged: permitted under the condition of the finding.")
+        Verdict, Meta(description="Permitted, not, or not judged: permitted under a condition that was not looked at.")
     ]
     citation: Annotated[str, Meta(description="Where that stands, or that it is from memory.")]
+    condition: Annotated[
+        str | UnsetType, Meta(description="What it hangs on where it is not judged, if that is on file.")
+    ] = UNSET
 
 
 PVC_AMBIENT = quantity("permitted_use.pvc_ambient", Temperature).value
 _VERDICTS = {"yes": Verdict.COMPLIES, "no": Verdict.VIOLATES, "caution": Verdict.NOT_JUDGED}  # under a condition
-_USES = {
-    (row.family, row.use): (row, JudgedUse(ConduitUse(row.use), _VERDICTS[row.verdict], backing.citation), backing)
-    for row in TABLES["permitted_uses"]
-    for backing in (backing_of(row),)
-}
+
+
+def _judged_use(row: PermittedUseRow) -> JudgedUse:
+    verdict = _VERDICTS[row.verdict]
+    condition = row.note if row.note and verdict is Verdict.NOT_JUDGED else UNSET
+    return JudgedUse(ConduitUse(row.use), verdict, backing_of(row).citation, condition)
+
+
+_USES = {(row.family, row.use): (row, _judged_use(row), backing_of(row)) for row in TABLES["permitted_uses"]}
+_BARE_METAL = {ConduitType.EMT, ConduitType.IMC, ConduitType.RMC, ConduitType.FMC}  # their articles set no ambient
 _FAMILIES = {
     ConduitType.PVC_SCHEDULE_40: "pvc_schedule_40",
     ConduitType.PVC_SCHEDULE_80: "pvc_schedule_80",
@@ -95,9 +105,7 @@ class PermittedUseRequest(Using):
     """A conduit and everything it meets."""
 
     type: ConduitType = Field(description="Type of conduit.", examples=["pvc_schedule_40"])
-    code_edition: Omissible[CodeEdition] = Field(
-        default=None, description="Edition of NFPA 70 to follow.", examples=["2023"]
-    )
+    code_edition: Edition = None
 
 
 class PermittedUseResult(Struct, frozen=True, gc=False):
@@ -107,28 +115,30 @@ class PermittedUseResult(Struct, frozen=True, gc=False):
 
 
 class Judged(NamedTuple):
-    """The verdict on each use, in the order asked, and whether it is too hot around the conduit."""
+    """The verdict on each use, in the order asked, and whether the conduit bears the ambient: None if not judged."""
 
     uses: list[JudgedUse]
-    too_hot: bool
+    bears_ambient: bool | None
 
     @property
     def forbidden_count(self) -> int:
         """The number of uses that are not permitted, the ambient among them."""
-        return sum(use.verdict is Verdict.VIOLATES for use in self.uses) + self.too_hot
+        return sum(use.verdict is Verdict.VIOLATES for use in self.uses) + (self.bears_ambient is False)
 
     @property
     def within(self) -> bool | None:
-        """Whether all is permitted; None where that hangs on a condition."""
+        """Whether all is permitted; None where that hangs on a condition, or was not judged."""
         if self.forbidden_count:
             return False
-        return None if any(use.verdict is Verdict.NOT_JUDGED for use in self.uses) else True
+        if any(use.verdict is Verdict.NOT_JUDGED for use in self.uses):
+            return None
+        return self.bears_ambient
 
 
-def judge(given: Using, conduit_type: ConduitType, sheet: Worksheet) -> Judged:
+def judge(given: Using, conduit_type: PlacedType, sheet: Worksheet) -> Judged:
     """Judge each use of a type of conduit, and the temperature around it."""
-    uses = [_judged(use, conduit_type, index, sheet) for index, use in enumerate(given.uses)]
-    judged = Judged(uses, _too_hot(given.ambient_temperature, conduit_type, sheet))
+    uses = [_judged(use, conduit_type.type, index, sheet) for index, use in enumerate(given.uses)]
+    judged = Judged(uses, _bears_ambient(given.ambient_temperature, conduit_type.type, sheet))
     if sheet.working is not None:
         verdicts = ", ".join(f"{one.use} {one.verdict}" for one in uses)
         sheet.show(
@@ -137,21 +147,28 @@ def judge(given: Using, conduit_type: ConduitType, sheet: Worksheet) -> Judged:
             verdicts,
             judged.forbidden_count,
         )
-    sheet.find(
+    conduit_type.sheet.find(
         Severity.NOTE,
         "listing_decides",
         "The listing of the product, its marking and the adopted code with its amendments decide.",
         PRACTICE,
-        member="type",
+        member="",
     )
     sheet.judge(judged.within)
     return judged
 
 
+def _name_of(conduit_type: ConduitType) -> str:
+    family = _FAMILIES[conduit_type]
+    return _NAMES.get(family, family.upper())
+
+
 def _judged(use: ConduitUse, conduit_type: ConduitType, index: int, sheet: Worksheet) -> JudgedUse:
     row, judged, backing = _USES[_FAMILIES[conduit_type], use]
     sheet.cite(row.source)
-    name, where = _NAMES.get(row.family, row.family.upper()), _WORDS[use]
+    if judged.verdict is Verdict.COMPLIES:
+        return judged
+    name, where = _name_of(conduit_type), _WORDS[use]
     because = f": {row.note}" if row.note else ""
     if judged.verdict is Verdict.VIOLATES:
         sheet.find(
@@ -161,16 +178,36 @@ def _judged(use: ConduitUse, conduit_type: ConduitType, index: int, sheet: Works
             backing,
             member=f"uses/{index}",
         )
-    elif judged.verdict is Verdict.NOT_JUDGED:
+    else:
         sheet.find(
-            Severity.CAUTION, "use_under_condition", f"{name} {where}{because}.", backing, member=f"uses/{index}"
+            Severity.CAUTION,
+            "use_under_condition",
+            f"{name} is permitted {where} under a condition{because}. Whether that is met was not judged.",
+            backing,
+            member=f"uses/{index}",
         )
     return judged
 
 
-def _too_hot(ambient: Temperature | None, conduit_type: ConduitType, sheet: Worksheet) -> bool:
-    if ambient is None or not conduit_type.startswith("pvc_") or not over(ambient.si, PVC_AMBIENT.si):
-        return False
+def _bears_ambient(ambient: Temperature | None, conduit_type: ConduitType, sheet: Worksheet) -> bool | None:
+    """Say whether a type bears the temperature around it; None where no limit of it is on file."""
+    if ambient is None:
+        return True
+    if not conduit_type.startswith("pvc_"):
+        if conduit_type in _BARE_METAL:
+            return True
+        sheet.find(
+            Severity.CAUTION,
+            "ambient_not_judged",
+            f"What ambient {_name_of(conduit_type)} bears is not on file: {text_of(sheet.tell.given(ambient))} was not "
+            "judged. Hold it against the listing of the conduit.",
+            PRACTICE,
+            sheet.tell.given(ambient),
+            member="ambient_temperature",
+        )
+        return None
+    if not over(ambient.si, PVC_AMBIENT.si):
+        return True
     sheet.find(
         Severity.VIOLATION,
         "too_hot_for_pvc",
@@ -181,13 +218,13 @@ def _too_hot(ambient: Temperature | None, conduit_type: ConduitType, sheet: Work
         sheet.tell.given(PVC_AMBIENT),
         member="ambient_temperature",
     )
-    return True
+    return False
 
 
 def assess(request: PermittedUseRequest, sheet: Worksheet) -> Judged:
     """Judge the uses of a request."""
     sheet.follow_edition(request.code_edition)
-    return judge(request, request.type, sheet)
+    return judge(request, PlacedType(request.type, sheet.within("type")), sheet)
 
 
 def tell(judged: Judged, _telling: Telling) -> PermittedUseResult:

@@ -6,7 +6,7 @@ from ductrun.units import Code
 
 
 class FillLimitRule(Code):
-    """Which line of Chapter 9, Table 1 sets the limit: 53, 31 or 40 percent, or 60 for a nipple."""
+    """Which line of Chapter 9, Table 1 sets the limit: one by the number in the conduit, or that of a nipple."""
 
     ONE_CONDUCTOR = "one_conductor"
     TWO_CONDUCTORS = "two_conductors"
@@ -15,7 +15,7 @@ class FillLimitRule(Code):
 
 
 class ConductorChange(Code):
-    """A small change of one line of conductors."""
+    """A small change of one line of cables."""
 
     ONE_MORE = "one_more"
     ONE_SIZE_LARGER = "one_size_larger"

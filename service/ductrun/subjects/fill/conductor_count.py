@@ -1,4 +1,4 @@
-"""POST /v1/conductor-count: how many equal conductors may this conduit hold."""
+"""POST /v1/conductor-count: how many equal conductors or cables may this conduit hold."""
 
 from __future__ import annotations
 
@@ -11,21 +11,23 @@ from pydantic import Field
 from ductrun.engineering import fill as engineering
 from ductrun.kit import answers
 from ductrun.kit.choices import Severity
+from ductrun.kit.forms import Edition
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
 from ductrun.kit.wording import in_percent
 from ductrun.kit.worksheet import Gathering, Worksheet
 from ductrun.subjects.fill.choices import FillLimitRule
-from ductrun.subjects.fill.rules import LIMITS, PERCENT, REASONS, Edition, Filling, Practice, practice_of, told_area
-from ductrun.subjects.parts.conductors import OneConductor, measures_of
-from ductrun.subjects.parts.conduit import Conduit, find_bore
+from ductrun.subjects.fill.rules import LIMITS, ONE_MORE, PERCENT, REASONS, Filling, Practice, practice_of, told_area
+from ductrun.subjects.parts.cables import Cable
+from ductrun.subjects.parts.conductors import PlacedCable, place_cable
+from ductrun.subjects.parts.conduit import Conduit, PlacedConduit, place_conduit
 
 
 class ConductorCountRequest(Filling):
-    """One conductor or cable, and the conduit to be filled with it."""
+    """One cable, and the conduit to be filled with it."""
 
     conduit: Conduit = Field(description="The conduit.")
-    conductor: OneConductor = Field(description="The conductor or cable, all of one kind.")
+    cable: Cable = Field(description="The conductor or cable, all of one kind.")
     code_edition: Edition = None
 
 
@@ -37,17 +39,17 @@ class ConductorCountResult(Struct, frozen=True, gc=False):
     limit_percent: Annotated[float, Meta(description="Percentage of that line.")]
     limit_reason: Annotated[str, Meta(description="What that line says, in a sentence.")]
     exact_count: Annotated[float, Meta(description="Percentage of the unrounded conduit area over one conductor's.")]
-    rounding_decided: Annotated[bool, Meta(description="Whether the count was rounded up, from 0.8 (Note 7).")]
+    rounding_decided: Annotated[bool, Meta(description=f"Whether the count was rounded up, from {ONE_MORE} (Note 7).")]
     conductor_area: Annotated[answers.Area, Meta(description="Area of one.")]
     conduit_area: Annotated[answers.Area, Meta(description="Inside area of the conduit, as printed if listed.")]
     fill_percent: Annotated[float, Meta(description="What that many fill, in percent of conduit area.")]
 
 
 class Counted(NamedTuple):
-    """How many of one conductor a bore holds; `area` is that of one [in2], `exact` the quotient of the rule."""
+    """How many of one cable a conduit holds; `exact` is the quotient of the rule."""
 
-    bore: engineering.Bore
-    area: Decimal
+    conduit: PlacedConduit
+    cable: PlacedCable
     practice: Practice
     maximum_count: int
     rule: engineering.Rule
@@ -56,21 +58,17 @@ class Counted(NamedTuple):
     @property
     def percent(self) -> float:
         """What they fill, in percent of the area of the bore."""
-        return float(self.area * self.maximum_count / self.bore.area * 100)
+        return float(self.cable.area * self.maximum_count / self.conduit.bore.area * 100)
 
 
-def count(
-    given: Filling, bore: engineering.Bore, area: Decimal, diameter: Decimal, kind: str, sheet: Worksheet
-) -> Counted:
-    """Give the largest number of equal conductors, as the tables of Annex C count it.
-
-    Parameters: area [in2] and diameter [in] of one, and the kind it was given by.
-    """
-    practice = practice_of(given, kind, sheet)
+def count(given: Filling, conduit: PlacedConduit, cable: PlacedCable, sheet: Worksheet) -> Counted:
+    """Give the largest number of equal conductors, as the tables of Annex C count it; 0 of one wider than the bore."""
+    bore, area = conduit.bore, cable.area
+    practice = practice_of(given, cable.given.kind, sheet)
     number, rule, exact = engineering.maximum_count(
         bore, area, LIMITS, nipple=practice.nipple, round_single=practice.round_single
     )
-    counted = Counted(bore, area, practice, 0 if diameter >= bore.diameter else number, rule, exact)
+    counted = Counted(conduit, cable, practice, 0 if cable.diameter >= bore.diameter else number, rule, exact)
     if sheet.working is not None:
         sheet.show(
             "n",
@@ -79,7 +77,7 @@ def count(
             float(exact),
         )
     sheet.judge(counted.maximum_count > 0)
-    _report(counted, sheet)
+    _report(counted, cable.sheet)
     sheet.cite("nfpa70-ch9-t1")
     return counted
 
@@ -87,15 +85,16 @@ def count(
 def _report(counted: Counted, sheet: Worksheet) -> None:
     rule, exact, share = counted.rule, counted.exact, PERCENT[counted.rule]
     if counted.maximum_count > exact:
+        percent = counted.percent
         sheet.find(
             Severity.NOTE,
             "rounded_up",
-            f"{float(exact):.3f} was rounded up to {counted.maximum_count} (0.8 or more); they fill "
-            f"{counted.percent:.2f} percent.",
+            f"{float(exact):.3f} was rounded up to {counted.maximum_count} ({ONE_MORE} or more); they fill "
+            f"{percent:.2f} percent.",
             sheet.rule("fill_rounding"),
-            in_percent(counted.percent),
+            in_percent(percent),
             in_percent(share),
-            member="conductor",
+            member="",
         )
     if counted.maximum_count == 0:
         sheet.find(
@@ -105,7 +104,7 @@ def _report(counted: Counted, sheet: Worksheet) -> None:
             sheet.rule("fill"),
             float(exact),
             1.0,
-            member="conductor",
+            member="",
         )
     elif rule is engineering.Rule.TWO or rule is engineering.Rule.ONE:
         sheet.find(
@@ -113,20 +112,20 @@ def _report(counted: Counted, sheet: Worksheet) -> None:
             "stricter_percentage",
             f"{REASONS[rule]} It decides because the percentage of the next number holds too few.",
             sheet.rule("fill"),
-            member="conductor",
+            member="",
         )
 
 
 def assess(request: ConductorCountRequest, sheet: Worksheet) -> Counted:
-    """Count the conductors of a request in its conduit."""
+    """Count how many of the cable of a request its conduit holds."""
     sheet.follow_edition(request.code_edition)
     faults = Gathering()
     with faults:
-        bore = find_bore(request.conduit, sheet.within("conduit"))
+        conduit = place_conduit(request.conduit, sheet.within("conduit"))
     with faults:
-        area, diameter = measures_of(request.conductor, sheet.within("conductor"))
+        cable = place_cable(request.cable, sheet.within("cable"))
     faults.stop()
-    return count(request, bore, area, diameter, request.conductor.kind, sheet)
+    return count(request, conduit, cable, sheet)
 
 
 def tell(counted: Counted, telling: Telling) -> ConductorCountResult:
@@ -138,8 +137,8 @@ def tell(counted: Counted, telling: Telling) -> ConductorCountResult:
         limit_reason=REASONS[counted.rule],
         exact_count=float(counted.exact),
         rounding_decided=counted.maximum_count > counted.exact,
-        conductor_area=told_area(counted.area, telling),
-        conduit_area=told_area(counted.bore.area, telling),
+        conductor_area=told_area(counted.cable.area, telling),
+        conduit_area=told_area(counted.conduit.bore.area, telling),
         fill_percent=counted.percent,
     )
 
@@ -149,14 +148,16 @@ OPERATION = Operation(
     operation_id="calculate_conductor_count",
     summary="Conductor count",
     description="Gives the largest number of equal conductors or cables that a conduit may hold, as the tables of NFPA "
-    "70, Annex C count them: 40 percent for three or more, else 31 for two, else 53 for one, each with the 0.8 rule.",
+    f"70, Annex C count them: {PERCENT[engineering.Rule.OVER_TWO]:g} percent for three or more, else "
+    f"{PERCENT[engineering.Rule.TWO]:g} for two, else {PERCENT[engineering.Rule.ONE]:g} for one, each with the "
+    f"{ONE_MORE} rule.",
     request=ConductorCountRequest,
     result=ConductorCountResult,
     assess=assess,
     tell=tell,
     example={
         "conduit": {"kind": "listed", "type": "emt", "trade_size": "1"},
-        "conductor": {"kind": "listed", "insulation": "THHN", "size": "12 AWG"},
+        "cable": {"kind": "listed", "insulation": "THHN", "size": "12 AWG"},
         "code_edition": "2023",
     },
 )

@@ -1,4 +1,4 @@
-"""POST /v1/conduit-size: which trade size of a type do these conductors need."""
+"""POST /v1/conduit-size: which trade size of a type do these cables need."""
 
 from __future__ import annotations
 
@@ -11,18 +11,19 @@ from pydantic import Field
 
 from ductrun.engineering import fill as engineering
 from ductrun.kit import answers
+from ductrun.kit.backing import GIVEN
 from ductrun.kit.choices import Severity, Verdict
 from ductrun.kit.defaults import number
-from ductrun.kit.forms import Omissible
+from ductrun.kit.forms import Edition, Omissible
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
 from ductrun.kit.wording import in_percent
 from ductrun.kit.worksheet import Gathering, Worksheet
 from ductrun.subjects.fill.choices import ConductorChange, FillLimitRule
 from ductrun.subjects.fill.rules import (
+    ONE_MORE,
     PERCENT,
     REASONS,
-    Edition,
     Filling,
     Practice,
     caution_pair,
@@ -32,16 +33,17 @@ from ductrun.subjects.fill.rules import (
     smallest_complying,
     told_area,
 )
+from ductrun.subjects.parts.cables import CableLines
 from ductrun.subjects.parts.choices import ConduitType, TradeSize
-from ductrun.subjects.parts.conductors import Conductors, ConductorSet, conductor_set, measures_of, next_larger
-from ductrun.subjects.parts.conduit import BORES, SIZES, refuse_without_bore
+from ductrun.subjects.parts.conductors import ConductorSet, conductor_set, next_larger
+from ductrun.subjects.parts.conduit import BORES, SIZES, PlacedType, refuse_without_bore
 from ductrun.subjects.parts.jam import OVALITY
 
 SPARE_PERCENT = number("fill.spare_percent")
 
 
 class Sizing(Filling):
-    """What a conduit is sized for, beside its conductors."""
+    """What a conduit is sized for, beside its cables."""
 
     spare_percent: Omissible[Annotated[float, Field(ge=0, le=90)]] = Field(
         default=None, description="Share of the permitted area to leave free, in percent.", examples=[20]
@@ -52,7 +54,7 @@ class ConduitSizeRequest(Sizing):
     """What goes into a conduit whose size is asked for."""
 
     type: ConduitType = Field(description="Type of conduit.", examples=["pvc_schedule_40"])
-    conductors: Conductors = Field(description="Everything in the conduit, grounding and bonding conductors included.")
+    cables: CableLines = Field(description="Everything in the conduit, grounding and bonding conductors included.")
     code_edition: Edition = None
 
 
@@ -66,17 +68,17 @@ class SizeCandidate(Struct, frozen=True, gc=False):
     spare_area: Annotated[answers.Area, Meta(description="Limit area less conductor area; negative when over.")]
     passes_bore: Annotated[bool, Meta(description="Whether every conductor is narrower than the bore.")]
     verdict: Annotated[Verdict, Meta(description="Whether the set complies and leaves the spare asked for.")]
-    rounding_decided: Annotated[bool, Meta(description="Whether it complies only by the 0.8 rule of Note 7.")]
+    rounding_decided: Annotated[bool, Meta(description=f"Whether it complies only by the {ONE_MORE} rule of Note 7.")]
     jam_ratio: Annotated[
         float | UnsetType, Meta(description="Conduit over cable diameter; for three conductors or cables only.")
     ] = UNSET
-    jam_ratio_with_ovality: Annotated[float | UnsetType, Meta(description="The same times 1.05.")] = UNSET
+    jam_ratio_with_ovality: Annotated[float | UnsetType, Meta(description=f"The same times {OVALITY:g}.")] = UNSET
 
 
 class SizeChange(Struct, frozen=True, gc=False):
     """What one change of the set does to the size."""
 
-    conductor_index: Annotated[int, Meta(description="Line of the request that changes, from 0.")]
+    cable_index: Annotated[int, Meta(description="Line of `cables` that changes, from 0.")]
     change: Annotated[ConductorChange, Meta(description="What changes on that line.")]
     trade_size: Annotated[
         TradeSize | UnsetType, Meta(description="Smallest size that then complies; absent if none does.")
@@ -124,7 +126,7 @@ class Sized(NamedTuple):
     `changes` holds for each line, by its index, what changes and the smallest size that then complies.
     """
 
-    conduit_type: str
+    conduit_type: PlacedType
     conductors: ConductorSet
     practice: Practice
     spare_percent: float
@@ -133,41 +135,37 @@ class Sized(NamedTuple):
     changes: list[tuple[int, ConductorChange, TradeSize | None]]
 
 
-def size(given: Sizing, conduit_type: str, conductors: ConductorSet, sheet: Worksheet) -> Sized:
-    """Try every size of a type that has a bore on file."""
+def size(given: Sizing, conduit_type: PlacedType, conductors: ConductorSet, sheet: Worksheet) -> Sized:
+    """Try every size of a type; refuses one without a bore on file."""
+    refuse_without_bore(conduit_type)
     spare = sheet.settle("spare_percent", given.spare_percent, SPARE_PERCENT)
     reserve = Decimal(repr(float(spare))) / 100
-    practice = practice_of(given, conductors.given[0].kind, sheet)
-    groups, rows = conductors.groups, SIZES[conduit_type]
+    practice = practice_of(given, conductors.given[0].cable.kind, sheet)
+    type_, groups = conduit_type.type, conductors.groups
+    rows = SIZES[type_]
     candidates: list[Candidate] = []
     chosen: int | None = None
-    for trade_size, bore in BORES[conduit_type].items():
+    for trade_size, bore in BORES[type_].items():
         fill, within = complies(groups, bore, practice, reserve)
         if within and chosen is None:
             chosen = len(candidates)
         candidates.append(Candidate(trade_size, bore, fill, within, jam_ratio_of(groups, bore)))
         sheet.cite(rows[trade_size].source)
     sheet.judge(chosen is not None)
-    _report(conduit_type, candidates, chosen, sheet)
+    if chosen is None:
+        _report_none(type_, candidates, spare, conductors.sheet)
+    else:
+        _report(candidates, chosen, conductors.sheet)
     refused = candidates[(len(candidates) if chosen is None else chosen) - 1] if chosen != 0 else None
     if refused is not None and refused.fill.rule is engineering.Rule.TWO:
-        caution_pair(groups, refused.bore, f"trade size {refused.trade_size.value}", sheet)
-    changes = _changes(conduit_type, conductors, practice, reserve, sheet)
+        caution_pair(conductors, refused.bore, f"trade size {refused.trade_size.value}")
+    changes = _changes(type_, conductors, practice, reserve)
     return Sized(conduit_type, conductors, practice, spare, candidates, chosen, changes)
 
 
-def _report(conduit_type: str, candidates: Sequence[Candidate], chosen: int | None, sheet: Worksheet) -> None:
-    rule = sheet.rule("fill")
-    if chosen is None:
-        sheet.find(
-            Severity.VIOLATION,
-            "no_size_complies",
-            f"No trade size of {conduit_type} in the tables holds this set: divide it over several conduits.",
-            rule,
-            member="conductors",
-        )
-        return
+def _report(candidates: Sequence[Candidate], chosen: int, sheet: Worksheet) -> None:
     found = candidates[chosen]
+    sheet.rule("fill")  # cites it
     if sheet.working is not None:
         tried = (f"{one.trade_size.value}: {one.percent:.2f} %" for one in candidates[: chosen + 1])
         sheet.show("trade size", "the smallest whose limit holds the set", "; ".join(tried), in_percent(found.percent))
@@ -175,26 +173,47 @@ def _report(conduit_type: str, candidates: Sequence[Candidate], chosen: int | No
         sheet.find(
             Severity.NOTE,
             "rounded_up",
-            f"Trade size {found.trade_size.value} complies by the 0.8 rule: the set fills {found.percent:.2f} percent.",
+            f"Trade size {found.trade_size.value} complies by the {ONE_MORE} rule: the set fills {found.percent:.2f} "
+            "percent.",
             sheet.rule("fill_rounding"),
             in_percent(found.percent),
-            member="conductors",
+            member="",
         )
 
 
+def _report_none(conduit_type: str, candidates: Sequence[Candidate], spare: float, sheet: Worksheet) -> None:
+    """Say that no size complies: by the code, or by the spare that the caller asked for."""
+    largest = candidates[-1]
+    rule, limit = sheet.rule("fill"), PERCENT[largest.fill.rule]
+    message = f"No trade size of {conduit_type} in the tables holds this set: divide it over several conduits."
+    if largest.fill.within:
+        rule, limit = GIVEN, limit * (1 - spare / 100)
+        message = (
+            f"No trade size of {conduit_type} in the tables leaves {spare:g} percent of the permitted area free: "
+            "divide the set over several conduits, or keep less in reserve."
+        )
+    sheet.find(
+        Severity.VIOLATION,
+        "no_size_complies",
+        message,
+        rule,
+        in_percent(largest.percent),
+        in_percent(limit),
+        member="",
+    )
+
+
 def _changes(
-    conduit_type: str, conductors: ConductorSet, practice: Practice, reserve: Decimal, sheet: Worksheet
+    conduit_type: str, conductors: ConductorSet, practice: Practice, reserve: Decimal
 ) -> list[tuple[int, ConductorChange, TradeSize | None]]:
     """Size the set anew for each line with one more, and with the next larger conductor where there is one."""
     changes: list[tuple[int, ConductorChange, TradeSize | None]] = []
-    quiet = Worksheet(sheet.tell)  # what is found about a set nobody asked for is not told
     groups = conductors.groups
-    for index, (conductor, group) in enumerate(zip(conductors.given, groups, strict=True)):
+    for index, (line, group) in enumerate(zip(conductors.given, groups, strict=True)):
         variants = [(ConductorChange.ONE_MORE, engineering.Group(group.area, group.diameter, group.count + 1))]
-        larger = next_larger(conductor)
+        larger = next_larger(line.cable)
         if larger is not None:
-            area, diameter = measures_of(larger, quiet)
-            variants.append((ConductorChange.ONE_SIZE_LARGER, engineering.Group(area, diameter, group.count)))
+            variants.append((ConductorChange.ONE_SIZE_LARGER, engineering.Group(*larger, group.count)))
         for change, variant in variants:
             changed = [*groups[:index], variant, *groups[index + 1 :]]
             changes.append((index, change, smallest_complying(conduit_type, changed, practice, reserve)))
@@ -205,12 +224,13 @@ def assess(request: ConduitSizeRequest, sheet: Worksheet) -> Sized:
     """Size the conduit of a request."""
     sheet.follow_edition(request.code_edition)
     faults = Gathering()
+    conduit_type = PlacedType(request.type, sheet.within("type"))
     with faults:
-        refuse_without_bore(request.type, sheet)
+        refuse_without_bore(conduit_type)
     with faults:
-        conductors = conductor_set(request.conductors, sheet.within("conductors"))
+        conductors = conductor_set(request.cables, sheet.within("cables"))
     faults.stop()
-    return size(request, request.type, conductors, sheet)
+    return size(request, conduit_type, conductors, sheet)
 
 
 def tell(sized: Sized, telling: Telling) -> ConduitSizeResult:
@@ -259,9 +279,9 @@ OPERATION = Operation(
     tell=tell,
     example={
         "type": "pvc_schedule_40",
-        "conductors": [
-            {"kind": "listed", "insulation": "THWN-2", "size": "3/0 AWG", "count": 4},
-            {"kind": "bare", "size": "6 AWG", "stranding": "stranded", "count": 1},
+        "cables": [
+            {"count": 4, "cable": {"kind": "listed", "insulation": "THWN-2", "size": "3/0 AWG"}},
+            {"count": 1, "cable": {"kind": "bare", "size": "6 AWG", "stranding": "stranded"}},
         ],
         "spare_percent": 0,
         "code_edition": "2023",

@@ -1,4 +1,4 @@
-"""POST /v1/fill: do these conductors fit this conduit."""
+"""POST /v1/fill: do these cables fit this conduit."""
 
 from __future__ import annotations
 
@@ -11,6 +11,7 @@ from pydantic import Field
 from ductrun.engineering import fill as engineering
 from ductrun.kit import answers
 from ductrun.kit.choices import Severity
+from ductrun.kit.forms import Edition
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
 from ductrun.kit.wording import in_percent
@@ -18,9 +19,9 @@ from ductrun.kit.worksheet import Gathering, Worksheet
 from ductrun.subjects.fill.choices import FillLimitRule
 from ductrun.subjects.fill.rules import (
     LIMITS,
+    ONE_MORE,
     PERCENT,
     REASONS,
-    Edition,
     Filling,
     Practice,
     caution_jam,
@@ -29,9 +30,10 @@ from ductrun.subjects.fill.rules import (
     smallest_complying,
     told_area,
 )
+from ductrun.subjects.parts.cables import CableLines
 from ductrun.subjects.parts.choices import TradeSize
-from ductrun.subjects.parts.conductors import Conductors, ConductorSet, check_bore, conductor_set
-from ductrun.subjects.parts.conduit import Conduit, ListedConduit, MeasuredConduit, find_bore
+from ductrun.subjects.parts.conductors import ConductorSet, conductor_set, refuse_wider_than
+from ductrun.subjects.parts.conduit import Conduit, PlacedConduit, place_conduit
 from ductrun.subjects.parts.jam import OVALITY
 
 
@@ -39,7 +41,7 @@ class FillRequest(Filling):
     """What goes into which conduit."""
 
     conduit: Conduit = Field(description="The conduit.")
-    conductors: Conductors = Field(description="Everything in the conduit, grounding and bonding conductors included.")
+    cables: CableLines = Field(description="Everything in the conduit, grounding and bonding conductors included.")
     code_edition: Edition = None
 
 
@@ -54,7 +56,7 @@ class FillResult(Struct, frozen=True, gc=False):
     limit_area: Annotated[answers.Area, Meta(description="Area this percentage allows, as printed if listed.")]
     limit_rule: Annotated[FillLimitRule, Meta(description="Which line of Table 1 applies.")]
     limit_reason: Annotated[str, Meta(description="Why that line applies, in a sentence.")]
-    rounding_decided: Annotated[bool, Meta(description="Whether it complies only by the 0.8 rule of Note 7.")]
+    rounding_decided: Annotated[bool, Meta(description=f"Whether it complies only by the {ONE_MORE} rule of Note 7.")]
     spare_area: Annotated[answers.Area, Meta(description="Limit area less conductor area; negative when over.")]
     jam_ratio: Annotated[
         float | UnsetType,
@@ -62,7 +64,7 @@ class FillResult(Struct, frozen=True, gc=False):
     ] = UNSET
     jam_ratio_with_ovality: Annotated[
         float | UnsetType,
-        Meta(description="The same times 1.05, the handbook allowance for ovality in bends."),
+        Meta(description=f"The same times {OVALITY:g}, the handbook allowance for ovality in bends."),
     ] = UNSET
     smallest_trade_size: Annotated[
         TradeSize | UnsetType,
@@ -78,7 +80,7 @@ class Filled(NamedTuple):
     """
 
     conductors: ConductorSet
-    bore: engineering.Bore
+    conduit: PlacedConduit
     practice: Practice
     fill: engineering.Fill
     percent: float
@@ -86,47 +88,49 @@ class Filled(NamedTuple):
     smallest: TradeSize | None
 
 
-def hold(
-    given: Filling,
-    conduit: ListedConduit | MeasuredConduit,
-    bore: engineering.Bore,
-    conductors: ConductorSet,
-    sheet: Worksheet,
-) -> Filled:
-    """Hold conductors in the bore of a conduit against the limit of Chapter 9, Table 1."""
-    practice = practice_of(given, conductors.given[0].kind, sheet)
-    groups = conductors.groups
+def hold(given: Filling, conduit: PlacedConduit, conductors: ConductorSet, sheet: Worksheet) -> Filled:
+    """Hold conductors in a conduit against the limit of Chapter 9, Table 1; refuses one that is wider than the bore."""
+    bore, groups = conduit.bore, conductors.groups
+    refuse_wider_than(bore, conductors)
+    practice = practice_of(given, conductors.given[0].cable.kind, sheet)
     fill = engineering.assess(groups, bore, LIMITS, nipple=practice.nipple, round_single=practice.round_single)
     percent = float(fill.area / bore.area * 100)
     sheet.judge(fill.within)
-    _report(fill, percent, sheet)
+    _report(fill, percent, conductors.sheet)
     if fill.rule is engineering.Rule.TWO and not fill.within:
-        caution_pair(groups, bore, "this conduit", sheet)
-    jam = caution_jam(groups, bore, conduit, practice, sheet)
-    smallest = None
-    if conduit.kind == "listed":
-        smallest = smallest_complying(conduit.type, groups, practice)
-        if smallest is None:
-            sheet.find(
-                Severity.CAUTION,
-                "no_size_complies",
-                f"No trade size of {conduit.type} in the tables holds this set: divide it over several conduits.",
-                sheet.rule("fill"),
-                member="conductors",
-            )
-    else:
-        sheet.find(
-            Severity.NOTE,
-            "measured_bore",
-            f"The inside diameter of {conduit.inside_diameter} is the caller's: it must come from the maker of "
-            "the conduit or be measured.",
-            sheet.rule("fill_actual"),
-            member="conduit/inside_diameter",
-        )
-    filled = Filled(conductors, bore, practice, fill, percent, jam, smallest)
+        caution_pair(conductors, bore, "this conduit")
+    jam = caution_jam(conductors, conduit, practice)
+    filled = Filled(conductors, conduit, practice, fill, percent, jam, _smallest(conduit, conductors, practice))
     if sheet.working is not None:
         _show(filled, sheet)
     return filled
+
+
+def _smallest(conduit: PlacedConduit, conductors: ConductorSet, practice: Practice) -> TradeSize | None:
+    """Give the smallest size of the same type that complies; a measured conduit has no other sizes."""
+    given = conduit.given
+    if given.kind == "measured":
+        sheet = conduit.sheet
+        sheet.find(
+            Severity.NOTE,
+            "measured_bore",
+            f"The inside diameter of {given.inside_diameter} is the caller's: it must come from the maker of "
+            "the conduit or be measured.",
+            sheet.rule("fill_actual"),
+            member="inside_diameter",
+        )
+        return None
+    smallest = smallest_complying(given.type, conductors.groups, practice)
+    if smallest is None:
+        sheet = conductors.sheet
+        sheet.find(
+            Severity.CAUTION,
+            "no_size_complies",
+            f"No trade size of {given.type} in the tables holds this set: divide it over several conduits.",
+            sheet.rule("fill"),
+            member="",
+        )
+    return smallest
 
 
 def _report(fill: engineering.Fill, percent: float, sheet: Worksheet) -> None:
@@ -145,23 +149,23 @@ def _report(fill: engineering.Fill, percent: float, sheet: Worksheet) -> None:
             rule.beside(sheet.rule("fill_complete")),
             in_percent(percent),
             in_percent(limit),
-            member="conductors",
+            member="",
         )
     elif fill.rounded_up:
         sheet.find(
             Severity.NOTE,
             "rounded_up",
-            f"{fill.count} equal conductors comply by rounding {float(fill.quotient or Decimal(0)):.3f} up (0.8 or "
-            f"more), though their area is {percent:.2f} percent against {limit:g}.",
+            f"{fill.count} equal conductors comply by rounding {float(fill.quotient or Decimal(0)):.3f} up "
+            f"({ONE_MORE} or more), though their area is {percent:.2f} percent against {limit:g}.",
             sheet.rule("fill_rounding"),
             in_percent(percent),
             in_percent(limit),
-            member="conductors",
+            member="",
         )
 
 
 def _show(filled: Filled, sheet: Worksheet) -> None:
-    groups, bore, fill = filled.conductors.groups, filled.bore, filled.fill
+    groups, bore, fill = filled.conductors.groups, filled.conduit.bore, filled.fill
     sheet.show(
         "A",
         "sum of count x area of one",
@@ -186,15 +190,13 @@ def _show(filled: Filled, sheet: Worksheet) -> None:
 def assess(request: FillRequest, sheet: Worksheet) -> Filled:
     """Hold the conductors of a request in its conduit."""
     sheet.follow_edition(request.code_edition)
-    lines = sheet.within("conductors")
     faults = Gathering()
     with faults:
-        bore = find_bore(request.conduit, sheet.within("conduit"))
+        conduit = place_conduit(request.conduit, sheet.within("conduit"))
     with faults:
-        conductors = conductor_set(request.conductors, lines)
+        conductors = conductor_set(request.cables, sheet.within("cables"))
     faults.stop()
-    check_bore(conductors, bore, lines)
-    return hold(request, request.conduit, bore, conductors, sheet)
+    return hold(request, conduit, conductors, sheet)
 
 
 def tell(filled: Filled, telling: Telling) -> FillResult:
@@ -203,7 +205,7 @@ def tell(filled: Filled, telling: Telling) -> FillResult:
     return FillResult(
         conductor_count=fill.count,
         conductor_area=told_area(fill.area, telling),
-        conduit_area=told_area(filled.bore.area, telling),
+        conduit_area=told_area(filled.conduit.bore.area, telling),
         fill_percent=filled.percent,
         limit_percent=PERCENT[fill.rule],
         limit_area=told_area(fill.limit_area, telling),
@@ -222,17 +224,18 @@ OPERATION = Operation(
     operation_id="calculate_fill",
     summary="Conduit fill",
     description="Holds conductors and cables in a conduit against the limits of NFPA 70, Chapter 9, Table 1: the "
-    "percentage that applies, the 0.8 rule for equal conductors, the nipple, the jam ratio, the smallest size.",
+    f"percentage that applies, the {ONE_MORE} rule for equal conductors, the nipple, the jam ratio, the smallest "
+    "size.",
     request=FillRequest,
     result=FillResult,
     assess=assess,
     tell=tell,
     example={
         "conduit": {"kind": "listed", "type": "pvc_schedule_40", "trade_size": "3"},
-        "conductors": [
-            {"kind": "listed", "insulation": "THHN", "size": "500 kcmil", "count": 3},
-            {"kind": "listed", "insulation": "THHN", "size": "250 kcmil", "count": 1},
-            {"kind": "listed", "insulation": "THHN", "size": "3 AWG", "count": 1},
+        "cables": [
+            {"count": 3, "cable": {"kind": "listed", "insulation": "THHN", "size": "500 kcmil"}},
+            {"count": 1, "cable": {"kind": "listed", "insulation": "THHN", "size": "250 kcmil"}},
+            {"count": 1, "cable": {"kind": "listed", "insulation": "THHN", "size": "3 AWG"}},
         ],
         "code_edition": "2023",
     },

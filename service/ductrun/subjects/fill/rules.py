@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from decimal import Decimal
-from typing import Annotated, NamedTuple
+from typing import NamedTuple
 
 from pydantic import Field
 
@@ -12,22 +12,24 @@ from ductrun.engineering import fill as engineering
 from ductrun.engineering.cable_sets import jam_ratio
 from ductrun.engineering.rounding import over
 from ductrun.kit import answers
-from ductrun.kit.choices import CodeEdition, Severity
+from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import number, quantity
 from ductrun.kit.forms import Form, Offset, Omissible
 from ductrun.kit.telling import Telling
 from ductrun.kit.wording import in_percent
 from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.parts.choices import TradeSize
-from ductrun.subjects.parts.conductors import LISTED_KINDS
-from ductrun.subjects.parts.conduit import BORES, ListedConduit, MeasuredConduit
+from ductrun.subjects.parts.conductors import LISTED_KINDS, ConductorSet
+from ductrun.subjects.parts.conduit import BORES, ListedConduit, PlacedConduit
 from ductrun.subjects.parts.jam import caution_in_jam_band, in_jam_band
 from ductrun.units import Area, AreaUnit, Length
 
 PERCENT = {rule: number(f"fill.percent_{rule}").value for rule in engineering.Rule}
+_ONE_MORE = number("fill.one_more_from").value
+ONE_MORE = f"{_ONE_MORE:g}"
 LIMITS = engineering.Limits(
     {rule: Decimal(repr(percent)) / 100 for rule, percent in PERCENT.items()},
-    Decimal(repr(number("fill.one_more_from").value)),
+    Decimal(repr(_ONE_MORE)),
 )
 NIPPLE_LONGEST = quantity("fill.nipple_longest", Length).value
 REASONS = {
@@ -37,7 +39,6 @@ REASONS = {
     engineering.Rule.NIPPLE: f"A nipple of {NIPPLE_LONGEST} or less: {PERCENT[engineering.Rule.NIPPLE]:g} percent, "
     "whatever the number.",
 }
-Edition = Annotated[Omissible[CodeEdition], Field(description="Edition of NFPA 70 to follow.", examples=["2023"])]
 
 
 class Filling(Form):
@@ -45,14 +46,16 @@ class Filling(Form):
 
     nipple_length: Omissible[Offset] = Field(
         default=None,
-        description="Length between the boxes if this is a nipple: up to 24 in it may be filled to 60 percent.",
+        description=f"Length between the boxes if this is a nipple: up to {NIPPLE_LONGEST} it may be filled to "
+        f"{PERCENT[engineering.Rule.NIPPLE]:g} percent.",
         examples=[{"value": 18, "unit": "in"}],
     )
     single_cable_rounding: Omissible[bool] = Field(
         default=None,
-        description="Let 0.8 or more stand for one cable (last sentence of Note 7). Off unless asked: the sentence "
-        "speaks of a conductor, and a jacketed cable over 53 percent is often refused in the field. A single "
-        "conductor of Tables 5, 5A and 8 is always rounded, as the counts of Annex C are.",
+        description=f"Let {ONE_MORE} or more stand for one cable (last sentence of Note 7). Off unless asked: the "
+        f"sentence speaks of a conductor, and a jacketed cable over {PERCENT[engineering.Rule.ONE]:g} percent is often "
+        "refused in the field. A single conductor of Tables 5, 5A and 8 is always rounded, as the counts of Annex C "
+        "are.",
         examples=[False],
     )
 
@@ -71,7 +74,7 @@ def told_area(square_inches: Decimal, telling: Telling) -> answers.Area:
 
 
 def practice_of(given: Filling, kind: str, sheet: Worksheet) -> Practice:
-    """Say how Table 1 is read for conductors of a kind, the first of them deciding.
+    """Say how Table 1 is read for cables of a kind, the first of them deciding.
 
     0.8 or more stands for a single conductor of a table, as Annex C counts, and for a cable if asked.
     """
@@ -126,12 +129,12 @@ def smallest_complying(
     return None
 
 
-def caution_pair(groups: Sequence[engineering.Group], bore: engineering.Bore, where: str, sheet: Worksheet) -> None:
+def caution_pair(conductors: ConductorSet, bore: engineering.Bore, where: str) -> None:
     """Caution where two are refused though a third could be added under the percentage of three."""
-    area = sum((group.area * group.count for group in groups), Decimal(0))
+    area = sum((group.area * group.count for group in conductors.groups), Decimal(0))
     two, three = engineering.Rule.TWO, engineering.Rule.OVER_TWO
     if engineering.limit_area(bore, two, LIMITS) < area <= engineering.limit_area(bore, three, LIMITS):
-        percent = float(area / bore.area * 100)
+        percent, sheet = float(area / bore.area * 100), conductors.sheet
         sheet.find(
             Severity.CAUTION,
             "third_would_pass",
@@ -141,7 +144,7 @@ def caution_pair(groups: Sequence[engineering.Group], bore: engineering.Bore, wh
             sheet.rule("fill"),
             in_percent(percent),
             in_percent(PERCENT[two]),
-            member="conductors",
+            member="",
         )
 
 
@@ -152,22 +155,17 @@ def jam_ratio_of(groups: Sequence[engineering.Group], bore: engineering.Bore) ->
     return jam_ratio(largest, float(bore.diameter))
 
 
-def caution_jam(
-    groups: Sequence[engineering.Group],
-    bore: engineering.Bore,
-    conduit: ListedConduit | MeasuredConduit,
-    practice: Practice,
-    sheet: Worksheet,
-) -> float | None:
+def caution_jam(conductors: ConductorSet, conduit: PlacedConduit, practice: Practice) -> float | None:
     """Give the jam ratio; inside the band, name the nearest sizes of the same type outside of it."""
-    ratio = jam_ratio_of(groups, bore)
+    groups, given = conductors.groups, conduit.given
+    ratio = jam_ratio_of(groups, conduit.bore)
     if ratio is None or not in_jam_band(ratio):
         return ratio
     remedy = "Take another conduit size."
-    if conduit.kind == "listed":
-        outside = _sizes_outside_the_band(groups, conduit, practice)
+    if given.kind == "listed":
+        outside = _sizes_outside_the_band(groups, given, practice)
         remedy = f"Outside of it: trade size {' or '.join(outside)}." if outside else "No size of the type is better."
-    caution_in_jam_band(ratio, sheet, remedy, pointer="conductors")
+    caution_in_jam_band(ratio, conductors.sheet, remedy)
     return ratio
 
 

@@ -10,9 +10,9 @@ from pydantic import Field
 from ductrun.engineering.rounding import under
 from ductrun.kit import answers
 from ductrun.kit.backing import Backing, published
-from ductrun.kit.choices import CodeEdition, Severity
+from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import flag
-from ductrun.kit.forms import Depth, Form, Omissible
+from ductrun.kit.forms import Depth, Edition, Form, Omissible
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
 from ductrun.kit.wording import text_of
@@ -66,9 +66,7 @@ class CoverRequest(Form):
         description="Cover as planned, to be held against the least.",
         examples=[{"value": 24, "unit": "in"}],
     )
-    code_edition: Omissible[CodeEdition] = Field(
-        default=None, description="Edition of NFPA 70 to follow.", examples=["2023"]
-    )
+    code_edition: Edition = None
 
 
 class CoverResult(Struct, frozen=True, gc=False):

@@ -8,9 +8,8 @@ from typing import Annotated, NamedTuple
 from pydantic import Field
 
 from ductrun.engineering import expansion as engineering
-from ductrun.kit.choices import CodeEdition
 from ductrun.kit.defaults import choice, quantity
-from ductrun.kit.forms import ConduitTemperature, Expansivity, FittingTravel, Form, Omissible, RunLength
+from ductrun.kit.forms import ConduitTemperature, Edition, Expansivity, FittingTravel, Form, Omissible, RunLength
 from ductrun.kit.operation import Operation
 from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.movement.choices import ConduitMaterial, PistonConvention, RunSetting
@@ -79,9 +78,7 @@ class ExpansionRequest(Moving):
         examples=[[{"value": 40, "unit": "ft"}, {"value": 3, "unit": "ft"}]],
     )
     temperatures: Temperatures = Field(description="The temperatures of the conduit.")
-    code_edition: Omissible[CodeEdition] = Field(
-        default=None, description="Edition of NFPA 70 to follow.", examples=["2023"]
-    )
+    code_edition: Edition = None
 
 
 class StraightRun(NamedTuple):

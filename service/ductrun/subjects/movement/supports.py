@@ -11,9 +11,9 @@ from ductrun.engineering import supports as engineering
 from ductrun.engineering.rounding import over
 from ductrun.kit import answers
 from ductrun.kit.backing import Backing
-from ductrun.kit.choices import CodeEdition, Severity
+from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import count, quantity
-from ductrun.kit.forms import Form, Offset, Omissible, RunLength
+from ductrun.kit.forms import Edition, Form, Offset, Omissible, RunLength
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
 from ductrun.kit.wording import listing
@@ -70,9 +70,7 @@ class SupportsRequest(Supporting):
         description="Length of the run above ground, between boxes, fittings or other terminations.",
         examples=[{"value": 100, "unit": "ft"}],
     )
-    code_edition: Omissible[CodeEdition] = Field(
-        default=None, description="Edition of NFPA 70 to follow.", examples=["2023"]
-    )
+    code_edition: Edition = None
 
 
 class SupportsResult(Struct, frozen=True, gc=False):

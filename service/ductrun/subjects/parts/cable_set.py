@@ -14,7 +14,7 @@ from ductrun.kit.defaults import Default, choice, number, quantity
 from ductrun.kit.wording import text_of
 from ductrun.kit.worksheet import Fault, Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.parts.cable_mass import wire_mass
-from ductrun.subjects.parts.cables import MOST_CABLES, CableLine, PulledCable
+from ductrun.subjects.parts.cables import MOST_PULLED, Cable, CableLine
 from ductrun.subjects.parts.choices import (
     CableArrangement,
     ConductorMaterial,
@@ -57,7 +57,7 @@ class Line(NamedTuple):
     mass: float
     conductor: HeldConductor | None
     is_wire: bool
-    given: PulledCable
+    given: Cable
     sheet: Worksheet
 
 
@@ -99,10 +99,10 @@ def settle_cables(lines: Sequence[CableLine], sheet: Worksheet) -> CableSet:
 
 def _too_many(lines: Sequence[CableLine], sheet: Worksheet) -> list[Fault]:
     total = sum([line.count for line in lines])
-    if total <= MOST_CABLES:
+    if total <= MOST_PULLED:
         return []
-    message = f"{total} cables: {MOST_CABLES} are the most."
-    return [sheet.fault("", "too_many_cables", message, maximum=MOST_CABLES)]
+    message = f"{total} cables: {MOST_PULLED} are the most."
+    return [sheet.fault("", "too_many_cables", message, maximum=MOST_PULLED)]
 
 
 def _settle_line(line: CableLine, sheet: Worksheet) -> Line:
@@ -196,7 +196,7 @@ def lie_in(
     sheet.cite("wall-reactions", "pulling-arrangement")
     ratio = engineering.jam_ratio(diameters, bore)
     if ratio is not None:
-        caution_in_jam_band(ratio, where.sheet, triplexed=arrangement is Arrangement.TRIPLEXED, pointer="")
+        caution_in_jam_band(ratio, where.sheet, triplexed=arrangement is Arrangement.TRIPLEXED)
     if len(diameters) == 2 and factor is None and lie.weight_correction > TIGHT_PAIR.value:
         where.sheet.find(
             Severity.CAUTION,

@@ -1,4 +1,4 @@
-"""The cables of a pull as a request gives them: lines of so many of one cable."""
+"""The cables of a request, the same for fills and pulls: lines of so many of one cable."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from typing import Annotated, Literal
 from pydantic import Field
 from typing_extensions import TypeAliasType
 
-from ductrun.kit.forms import BendRadius, CableMass, Diameter, Form, MetalArea, Omissible, PullingStress
+from ductrun.kit.forms import BendRadius, CableMass, Count, Diameter, Form, MetalArea, Omissible, PullingStress
 from ductrun.subjects.parts.choices import (
     BareStranding,
     CableJacket,
@@ -21,7 +21,7 @@ from ductrun.subjects.parts.choices import (
 )
 
 
-class PulledConductor(Form):
+class CableConductor(Form):
     """The conductors within one cable, which a pulling eye holds."""
 
     material: ConductorMaterial = Field(description="Metal of the conductor.", examples=["copper"])
@@ -112,7 +112,7 @@ class CompactCable(_Wire):
 
 
 class BareCable(_Wire):
-    """A bare conductor by size, from Chapter 9, Table 8."""
+    """A bare conductor by size, from Chapter 9, Table 8; the circle around all strands counts."""
 
     kind: Literal["bare"] = Field(description="Fixed text that says: bare.")
     stranding: Omissible[BareStranding] = Field(
@@ -121,29 +121,29 @@ class BareCable(_Wire):
 
 
 class MeasuredCable(_AnyCable):
-    """A single-conductor cable by its diameter."""
+    """A single conductor or single-conductor cable by its diameter (Chapter 9, Table 1, Note 5)."""
 
     kind: Literal["measured"] = Field(description="Fixed text that says: a single conductor by diameter.")
     diameter: Diameter = Field(description="Outside diameter.", examples=[{"value": 1.42, "unit": "in"}])
-    conductor: Omissible[PulledConductor] = Field(
+    conductor: Omissible[CableConductor] = Field(
         default=None, description="What the pulling eye holds; without it the tension is not judged."
     )
 
 
 class MulticonductorCable(_AnyCable):
-    """A cable with an overall jacket, by its diameter."""
+    """A multiconductor cable or cord by its diameter: it counts as one (Chapter 9, Table 1, Note 9)."""
 
     kind: Literal["multiconductor"] = Field(description="Fixed text that says: conductors in an overall jacket.")
     diameter: Diameter = Field(
         description="Outside diameter, the larger one if elliptical.", examples=[{"value": 2.1, "unit": "in"}]
     )
-    conductor: Omissible[PulledConductor] = Field(
+    conductor: Omissible[CableConductor] = Field(
         default=None, description="What the pulling eye holds; without it the tension is not judged."
     )
 
 
-PulledCable = TypeAliasType(
-    "PulledCable",
+Cable = TypeAliasType(
+    "Cable",
     Annotated[
         ListedCable | CompactCable | BareCable | MeasuredCable | MulticonductorCable, Field(discriminator="kind")
     ],
@@ -153,10 +153,11 @@ PulledCable = TypeAliasType(
 class CableLine(Form):
     """So many of one cable."""
 
-    count: Annotated[int, Field(ge=1, le=100)] = Field(description="Cables of this kind pulled together.", examples=[3])
-    cable: PulledCable = Field(description="The cable.")
+    count: Count = Field(description="How many, grounding and bonding conductors included.", examples=[3])
+    cable: Cable = Field(description="The cable.")
 
 
+CableLines = Annotated[list[CableLine], Field(min_length=1, max_length=200)]
 MOST_LINES = 20
-CableLines = Annotated[list[CableLine], Field(min_length=1, max_length=MOST_LINES)]
-MOST_CABLES = 100  # of all lines together
+PulledLines = Annotated[list[CableLine], Field(min_length=1, max_length=MOST_LINES)]
+MOST_PULLED = 100  # of all lines together

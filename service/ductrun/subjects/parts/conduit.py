@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from decimal import Decimal
-from typing import Annotated, Literal
+from typing import Annotated, Literal, NamedTuple
 
 from pydantic import Field
 from typing_extensions import TypeAliasType
@@ -69,6 +69,21 @@ class MeasuredConduit(Form):
 Conduit = TypeAliasType("Conduit", Annotated[ListedConduit | MeasuredConduit, Field(discriminator="kind")])
 
 
+class PlacedConduit(NamedTuple):
+    """A conduit with its bore for fill, and the `sheet` at its place."""
+
+    given: ListedConduit | MeasuredConduit
+    bore: Bore
+    sheet: Worksheet
+
+
+class PlacedType(NamedTuple):
+    """A type of conduit, and the `sheet` at its place."""
+
+    type: ConduitType
+    sheet: Worksheet
+
+
 def exact_inches(length: Length) -> Decimal:
     """Give a length in inches as the decimal the caller wrote, so that a tie stays a tie."""
     written = Decimal(repr(float(length.value)))
@@ -120,17 +135,17 @@ def check_diameters(conduit: MeasuredConduit, sheet: Worksheet) -> None:
         )
 
 
-def find_bore(conduit: ListedConduit | MeasuredConduit, sheet: Worksheet) -> Bore:
-    """Give the bore for fill: the printed row of Table 4, or the circle of a measured inside diameter."""
+def place_conduit(conduit: ListedConduit | MeasuredConduit, sheet: Worksheet) -> PlacedConduit:
+    """Give a conduit with its bore for fill: the printed row of Table 4, or the circle of the diameter given."""
     if conduit.kind == "measured":
         check_diameters(conduit, sheet)
-        return measured_bore(exact_inches(conduit.inside_diameter))
+        return PlacedConduit(conduit, measured_bore(exact_inches(conduit.inside_diameter)), sheet)
     row = find_row(conduit, sheet)
     bore = BORES[conduit.type].get(conduit.trade_size)
     if bore is None:
         raise UnanswerableError(_no_bore(conduit, row, sheet))
     sheet.cite(row.source)
-    return bore
+    return PlacedConduit(conduit, bore, sheet)
 
 
 def inside_diameter(conduit: ListedConduit | MeasuredConduit, sheet: Worksheet) -> float:
@@ -179,14 +194,15 @@ def outside_diameter(conduit: ListedConduit | MeasuredConduit, sheet: Worksheet)
     return outside.si
 
 
-def refuse_without_bore(conduit_type: ConduitType, sheet: Worksheet) -> None:
+def refuse_without_bore(conduit_type: PlacedType) -> None:
     """Refuse a type whose bore no code table gives."""
-    if not BORES[conduit_type]:
+    type_ = conduit_type.type
+    if not BORES[type_]:
         raise UnanswerableError(
-            sheet.fault(
-                "type",
+            conduit_type.sheet.fault(
+                "",
                 "inside_diameter_not_listed",
-                f"No code table gives the bore of {conduit_type.value}: ask its fill size by size, as kind measured.",
+                f"No code table gives the bore of {type_.value}: ask its fill size by size, as kind measured.",
                 _types_with_bore(),
             )
         )

@@ -26,14 +26,9 @@ def in_jam_band(ratio: float) -> bool:
 
 
 def caution_in_jam_band(
-    ratio: float,
-    sheet: Worksheet,
-    remedy: str = "Take another conduit size.",
-    *,
-    triplexed: bool = False,
-    pointer: str | None = None,
+    ratio: float, sheet: Worksheet, remedy: str = "Take another conduit size.", *, triplexed: bool = False
 ) -> None:
-    """Caution where three cables may wedge, and say what would get them out of the band.
+    """Caution where three cables may wedge, on the sheet of what is to blame, and say what would get them out.
 
     Cables twisted together at the factory do not change places in a bend, so for them it is a note.
     """
@@ -56,6 +51,6 @@ def caution_in_jam_band(
         sheet.rule("jam").beside(published("anixter-seven-tips")),
         ratio,
         JAM_HIGH if ratio > (JAM_LOW + JAM_HIGH) / 2 else JAM_LOW,
-        member=pointer,
+        member="",
     )
     sheet.cite("anixter-seven-tips")

@@ -6,11 +6,18 @@ from typing import Annotated
 
 from pydantic import Field
 
-from ductrun.kit.choices import CodeEdition
 from ductrun.kit.defaults import by_rule, choice, number, quantity
-from ductrun.kit.forms import Form, FrictionCoefficient, Offset, Omissible, SidewallLimit, Tension, TensionLimit
-from ductrun.kit.worksheet import CODE_EDITION
-from ductrun.subjects.parts.cables import CableLines
+from ductrun.kit.forms import (
+    Edition,
+    Form,
+    FrictionCoefficient,
+    Offset,
+    Omissible,
+    SidewallLimit,
+    Tension,
+    TensionLimit,
+)
+from ductrun.subjects.parts.cables import PulledLines
 from ductrun.subjects.parts.choices import CableArrangement
 from ductrun.subjects.parts.conduit import Conduit
 from ductrun.subjects.parts.route import Route
@@ -113,11 +120,6 @@ class PullInputs(PullPractice):
     """Cables, conduit, and the route in the order of the pull."""
 
     conduit: Conduit = Field(description="The conduit.")
-    cables: CableLines = Field(description="The cables pulled together, one line for each kind.")
+    cables: PulledLines = Field(description="The cables pulled together, one line for each kind.")
     sections: Route = Field(description="The route, in the order of the pull, every bend and elbow included.")
-    code_edition: Omissible[CodeEdition] = Field(
-        default=None,
-        description="Edition of NFPA 70 to follow.",
-        examples=["2023"],
-        json_schema_extra=CODE_EDITION.stated,
-    )
+    code_edition: Edition = None

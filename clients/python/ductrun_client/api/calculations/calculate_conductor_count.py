@@ -132,8 +132,7 @@ def sync_detailed(
             was assumed, or refuse to assume.
         request (RequestBack | Unset): How the request comes back with the answer, if asked for:
             with every default filled in.
-        body (ConductorCountRequest): One conductor or cable, and the conduit to be filled with
-            it.
+        body (ConductorCountRequest): One cable, and the conduit to be filled with it.
 
     Raises:
         errors.UnexpectedStatus: If the server returns an undocumented status code and Client.raise_on_unexpected_status is True.
@@ -180,8 +179,7 @@ def sync(
             was assumed, or refuse to assume.
         request (RequestBack | Unset): How the request comes back with the answer, if asked for:
             with every default filled in.
-        body (ConductorCountRequest): One conductor or cable, and the conduit to be filled with
-            it.
+        body (ConductorCountRequest): One cable, and the conduit to be filled with it.
 
     Raises:
         errors.UnexpectedStatus: If the server returns an undocumented status code and Client.raise_on_unexpected_status is True.
@@ -223,8 +221,7 @@ async def asyncio_detailed(
             was assumed, or refuse to assume.
         request (RequestBack | Unset): How the request comes back with the answer, if asked for:
             with every default filled in.
-        body (ConductorCountRequest): One conductor or cable, and the conduit to be filled with
-            it.
+        body (ConductorCountRequest): One cable, and the conduit to be filled with it.
 
     Raises:
         errors.UnexpectedStatus: If the server returns an undocumented status code and Client.raise_on_unexpected_status is True.
@@ -269,8 +266,7 @@ async def asyncio(
             was assumed, or refuse to assume.
         request (RequestBack | Unset): How the request comes back with the answer, if asked for:
             with every default filled in.
-        body (ConductorCountRequest): One conductor or cable, and the conduit to be filled with
-            it.
+        body (ConductorCountRequest): One cable, and the conduit to be filled with it.
 
     Raises:
         errors.UnexpectedStatus: If the server returns an undocumented status code and Client.raise_on_unexpected_status is True.

@@ -15,11 +15,11 @@ if TYPE_CHECKING:
     from ..models.pressure import Pressure
 
 
-T = TypeVar("T", bound="PulledConductor")
+T = TypeVar("T", bound="CableConductor")
 
 
 @_attrs_define
-class PulledConductor:
+class CableConductor:
     """The conductors within one cable, which a pulling eye holds.
 
     Attributes:
@@ -116,7 +116,7 @@ class PulledConductor:
         else:
             temper = ConductorTemper(_temper)
 
-        pulled_conductor = cls(
+        cable_conductor = cls(
             count=count,
             material=material,
             allowable_stress=allowable_stress,
@@ -125,4 +125,4 @@ class PulledConductor:
             temper=temper,
         )
 
-        return pulled_conductor
+        return cable_conductor
