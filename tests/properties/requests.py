@@ -23,9 +23,12 @@ def resolved(node: dict[str, Any], root: dict[str, Any]) -> dict[str, Any]:
 
 
 def variants(node: dict[str, Any], root: dict[str, Any]) -> list[dict[str, Any]]:
-    """Give every schema a value may have: the members of a union, or the schema itself."""
+    """Give every schema a value may have: the members of a union, with its default, or the schema itself."""
     node = resolved(node, root)
-    return [one for member in node["oneOf"] for one in variants(member, root)] if "oneOf" in node else [node]
+    if "oneOf" not in node:
+        return [node]
+    default = {"x-default": node["x-default"]} if "x-default" in node else {}
+    return [one | default for member in node["oneOf"] for one in variants(member, root)]
 
 
 def places(root: dict[str, Any], pointer: str) -> list[dict[str, Any]]:

@@ -11,7 +11,7 @@ from ductrun.engineering import joints as engineering
 from ductrun.engineering.rounding import over, under
 from ductrun.kit.backing import backing_of
 from ductrun.kit.choices import Severity
-from ductrun.kit.defaults import Default, quantity
+from ductrun.kit.defaults import Default, by_rule, quantity
 from ductrun.kit.forms import BendAngle, BendRadius, Clearance, Form, Omissible
 from ductrun.kit.wording import listing
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
@@ -38,10 +38,14 @@ class DuctElbow(Form):
         default=None,
         description="Radius to the center line; of PVC that of the standard elbow of its size, if left out.",
         examples=[{"value": 36, "unit": "in"}],
+        json_schema_extra=by_rule("of PVC the standard elbow of its size"),
     )
     angle: BendAngle = Field(description="Angle.", examples=[{"value": 90, "unit": "deg"}])
     tangent: Omissible[Clearance] = Field(
-        default=None, description="Straight part at either end.", examples=[{"value": 6, "unit": "in"}]
+        default=None,
+        description="Straight part at either end.",
+        examples=[{"value": 6, "unit": "in"}],
+        json_schema_extra=TANGENT.stated,
     )
     count: Annotated[int, Field(ge=1, le=100)] = Field(description="How many in each duct.", examples=[2])
 

@@ -48,28 +48,49 @@ class Joining(Form):
     """How ducts are joined, and what is left in them."""
 
     stick_length: Omissible[Interval] = Field(
-        default=None, description="Length a stick is sold by.", examples=[{"value": 20, "unit": "ft"}]
+        default=None,
+        description="Length a stick is sold by.",
+        examples=[{"value": 20, "unit": "ft"}],
+        json_schema_extra=STICK_LENGTH.stated,
     )
     bell_loss: Omissible[Clearance] = Field(
-        default=None, description="What a joint takes of a stick's length.", examples=[{"value": 4, "unit": "in"}]
+        default=None,
+        description="What a joint takes of a stick's length.",
+        examples=[{"value": 4, "unit": "in"}],
+        json_schema_extra=BELL_LOSS.stated,
     )
-    ends: Omissible[DuctEnds] = Field(default=None, description="Bells or plain ends.", examples=["belled"])
+    ends: Omissible[DuctEnds] = Field(
+        default=None,
+        description="Bells or plain ends.",
+        examples=["belled"],
+        json_schema_extra=ENDS.stated,
+    )
     offcuts_shared: Omissible[bool] = Field(
-        default=None, description="Whether the offcut of one duct starts the next.", examples=[False]
+        default=None,
+        description="Whether the offcut of one duct starts the next.",
+        examples=[False],
+        json_schema_extra=OFFCUTS_SHARED.stated,
     )
     spare_duct_count: Omissible[Annotated[int, Field(ge=0, le=1_200)]] = Field(
         default=None, description="Ducts that stay empty, plugged at both ends.", examples=[2]
     )
     cord_tail: Omissible[Clearance] = Field(
-        default=None, description="Pull cord left at each end of a duct.", examples=[{"value": 10, "unit": "ft"}]
+        default=None,
+        description="Pull cord left at each end of a duct.",
+        examples=[{"value": 10, "unit": "ft"}],
+        json_schema_extra=CORD_TAIL.stated,
     )
     mandrel_clearance: Omissible[Clearance] = Field(
         default=None,
         description="How much smaller than the bore the mandrel is.",
         examples=[{"value": 0.25, "unit": "in"}],
+        json_schema_extra=MANDREL_CLEARANCE.stated,
     )
     temperature: Omissible[ConduitTemperature] = Field(
-        default=None, description="Temperature when joining.", examples=[{"value": 70, "unit": "degF"}]
+        default=None,
+        description="Temperature when joining.",
+        examples=[{"value": 70, "unit": "degF"}],
+        json_schema_extra=TEMPERATURE.stated,
     )
 
 

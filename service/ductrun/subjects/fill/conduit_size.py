@@ -46,7 +46,10 @@ class Sizing(Filling):
     """What a conduit is sized for, beside its cables."""
 
     spare_percent: Omissible[Annotated[float, Field(ge=0, le=90)]] = Field(
-        default=None, description="Share of the permitted area to leave free, in percent.", examples=[20]
+        default=None,
+        description="Share of the permitted area to leave free, in percent.",
+        examples=[20],
+        json_schema_extra=SPARE_PERCENT.stated,
     )
 
 

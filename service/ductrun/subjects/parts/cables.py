@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from typing import Annotated, Literal
+from typing import Annotated, Any, Literal
 
 from pydantic import Field
 from typing_extensions import TypeAliasType
 
+from ductrun.kit.defaults import Default, by_rule, choice
 from ductrun.kit.forms import BendRadius, CableMass, Count, Diameter, Form, MetalArea, Omissible, PullingStress
 from ductrun.subjects.parts.choices import (
     BareStranding,
@@ -19,6 +20,19 @@ from ductrun.subjects.parts.choices import (
     ConductorTemper,
     Insulation,
 )
+
+SHEATH = choice("pulling.sheath", CableSheath)
+CABLE_TYPE = choice("pulling.cable_type", CableType)
+BARE_STRANDING = choice("fill.bare_stranding", BareStranding)
+TEMPER = {
+    ConductorMaterial.COPPER: choice("pulling.copper_temper", ConductorTemper),
+    ConductorMaterial.ALUMINUM: choice("pulling.aluminum_temper", ConductorTemper),
+}
+WIRE_TEMPER = TEMPER | {ConductorMaterial.ALUMINUM: choice("pulling.wire_aluminum_temper", ConductorTemper)}
+
+
+def _by_metal(tempers: dict[ConductorMaterial, Default[ConductorTemper]]) -> dict[str, Any]:
+    return by_rule("; ".join(f"{metal}: {temper.value}" for metal, temper in tempers.items()))
 
 
 class CableConductor(Form):
@@ -34,7 +48,10 @@ class CableConductor(Form):
         examples=[{"value": 240, "unit": "mm2"}],
     )
     temper: Omissible[ConductorTemper] = Field(
-        default=None, description="Temper or alloy of the metal.", examples=["aa_8000"]
+        default=None,
+        description="Temper or alloy of the metal.",
+        examples=["aa_8000"],
+        json_schema_extra=_by_metal(TEMPER),
     )
     allowable_stress: Omissible[PullingStress] = Field(
         default=None,
@@ -53,9 +70,13 @@ class _AnyCable(Form):
         default=None,
         description="Mass per length of one cable; of building wire it is derived from metal and insulation.",
         examples=[{"value": 2.6, "unit": "lb/ft"}],
+        json_schema_extra=by_rule("of building wire derived from its metal and insulation; else needed by a pull"),
     )
     cable_type: Omissible[CableType] = Field(
-        default=None, description="Kind of cable, for its sidewall pressure.", examples=["power_shielded_5_to_15_kv"]
+        default=None,
+        description="Kind of cable, for its sidewall pressure.",
+        examples=["power_shielded_5_to_15_kv"],
+        json_schema_extra=CABLE_TYPE.stated,
     )
     bending_radius: Omissible[BendRadius] = Field(
         default=None,
@@ -63,7 +84,10 @@ class _AnyCable(Form):
         examples=[{"value": 12, "unit": "in"}],
     )
     shielding: Omissible[CableShielding] = Field(
-        default=None, description="Make-up of the cable, for its bending radius.", examples=["shielded"]
+        default=None,
+        description="Make-up of the cable, for its bending radius.",
+        examples=["shielded"],
+        json_schema_extra=by_rule("that of the cable type; without one shielded, the stricter"),
     )
     shielded_conductor_diameter: Omissible[Diameter] = Field(
         default=None,
@@ -71,7 +95,10 @@ class _AnyCable(Form):
         examples=[{"value": 0.9, "unit": "in"}],
     )
     sheath: Omissible[CableSheath] = Field(
-        default=None, description="What a basket grip would hold.", examples=["nonmetallic"]
+        default=None,
+        description="What a basket grip would hold.",
+        examples=["nonmetallic"],
+        json_schema_extra=SHEATH.stated,
     )
     jacket: Omissible[CableJacket] = Field(
         default=None, description="What slides on the conduit, for its published friction.", examples=["pvc"]
@@ -86,7 +113,10 @@ class _Wire(_AnyCable):
         default=None, description="Metal of the conductor, for its mass and for what it bears.", examples=["copper"]
     )
     temper: Omissible[ConductorTemper] = Field(
-        default=None, description="Temper or alloy of the metal.", examples=["aa_8000"]
+        default=None,
+        description="Temper or alloy of the metal.",
+        examples=["aa_8000"],
+        json_schema_extra=_by_metal(WIRE_TEMPER),
     )
     allowable_stress: Omissible[PullingStress] = Field(
         default=None,
@@ -116,7 +146,10 @@ class BareCable(_Wire):
 
     kind: Literal["bare"] = Field(description="Fixed text that says: bare.")
     stranding: Omissible[BareStranding] = Field(
-        default=None, description="Solid or stranded, where Table 8 has both.", examples=["stranded"]
+        default=None,
+        description="Solid or stranded, where Table 8 has both.",
+        examples=["stranded"],
+        json_schema_extra=BARE_STRANDING.stated,
     )
 
 

@@ -9,17 +9,14 @@ from typing import NamedTuple
 from ductrun.engineering import fill as engineering
 from ductrun.kit.backing import published
 from ductrun.kit.choices import Severity
-from ductrun.kit.defaults import choice
 from ductrun.kit.wording import listing
 from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
-from ductrun.subjects.parts.cables import BareCable, Cable, CableLine, CompactCable, ListedCable
+from ductrun.subjects.parts.cables import BARE_STRANDING, BareCable, Cable, CableLine, CompactCable, ListedCable
 from ductrun.subjects.parts.choices import BareStranding, ConductorSize, Insulation
 from ductrun.subjects.parts.conduit import exact_inches
 from ductrun.tables import TABLES
 from ductrun.tables.rows import Conductor as ConductorRow
 from ductrun.units import Length, LengthUnit
-
-BARE_STRANDING = choice("fill.bare_stranding", BareStranding)
 
 _ROWS: dict[tuple[str, str, str], dict[str, ConductorRow]] = {}
 for _row in TABLES["conductors"]:

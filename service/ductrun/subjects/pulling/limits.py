@@ -8,11 +8,12 @@ from ductrun.engineering.pulling_limits import conductor_limit, counted_conducto
 from ductrun.engineering.rounding import over, under
 from ductrun.kit.backing import GIVEN, PRACTICE, Backing, backing_of
 from ductrun.kit.choices import Severity, Standing
-from ductrun.kit.defaults import Default, choice
+from ductrun.kit.defaults import Default
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.parts.cable_mass import METAL_AREAS
 from ductrun.subjects.parts.cable_set import CableSet, HeldConductor, Line
-from ductrun.subjects.parts.choices import CableSheath, CableType, ConductorMaterial, ConductorSize, ConductorTemper
+from ductrun.subjects.parts.cables import CABLE_TYPE, SHEATH, TEMPER, WIRE_TEMPER
+from ductrun.subjects.parts.choices import ConductorMaterial, ConductorSize, ConductorTemper
 from ductrun.subjects.pulling.choices import Attachment, ConductorCounting
 from ductrun.subjects.pulling.practice import COUNTING, DEVICE_LIMIT
 from ductrun.tables import TABLES
@@ -24,13 +25,6 @@ from ductrun.units import (
     ForceUnit,
 )
 
-SHEATH = choice("pulling.sheath", CableSheath)
-CABLE_TYPE = choice("pulling.cable_type", CableType)
-TEMPER = {
-    ConductorMaterial.COPPER: choice("pulling.copper_temper", ConductorTemper),
-    ConductorMaterial.ALUMINUM: choice("pulling.aluminum_temper", ConductorTemper),
-}
-WIRE_TEMPER = TEMPER | {ConductorMaterial.ALUMINUM: choice("pulling.wire_aluminum_temper", ConductorTemper)}
 _PASCALS = {  # of the units of the table
     "lbf/cmil": ForceUnit.LBF.scale / (ConductorAreaUnit.KCMIL.scale / 1000),
     "N/mm2": 1e6,
