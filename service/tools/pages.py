@@ -68,7 +68,7 @@ def crew_table(text: str) -> str:
     """Write the openings of the expansion example as a table."""
     request = next(json.loads(request) for operation, request, _ in examples(text) if operation == "expansion")
     [run] = ask("expansion", request)["result"]["runs"]
-    lines = sorted((line["temperature"]["value"], line["opening"]["value"]) for line in run["piston_settings"])
+    lines = sorted((line["temperature"]["value"], line["opening"]["value"]) for line in run["piston_openings"])
     cells = [f"| {temperature:g} degF | {opening:.2f} in |" for temperature, opening in lines]
     return "\n".join(["| conduit at | open the piston by |", "|---|---|", *cells])
 

@@ -22,10 +22,12 @@ from ductrun.subjects.movement.findings import (
     MovingRun,
     coefficient_of,
     find_movement,
-    held_by_the_ground,
-    report_situation,
+    report_borrowed_trigger,
+    report_crossings,
+    report_setting,
     rule_of,
 )
+from ductrun.subjects.movement.runs import StraightRun
 from ductrun.subjects.movement.temperatures import Seen, Temperatures, seen_by
 from ductrun.units import Length, Temperature
 
@@ -44,7 +46,7 @@ class Moving(Form):
     piston_convention: Omissible[PistonConvention] = Field(
         default=None, description="How far to open the fittings.", examples=["full_travel"]
     )
-    setting_temperatures: Omissible[Annotated[list[ConduitTemperature], Field(min_length=1, max_length=50)]] = Field(
+    opening_temperatures: Omissible[Annotated[list[ConduitTemperature], Field(max_length=50)]] = Field(
         default=None,
         description="Temperatures for which to give the opening, as a table the crew carries.",
         examples=[[{"value": 40, "unit": "degF"}, {"value": 60, "unit": "degF"}]],
@@ -73,7 +75,7 @@ class ExpansionRequest(Moving):
         description="Length of one straight run between boxes, elbows or other fixed points; this or straight_runs.",
         examples=[{"value": 380, "unit": "ft"}],
     )
-    straight_runs: Omissible[Annotated[list[RunLength], Field(min_length=1, max_length=200)]] = Field(
+    straight_runs: Omissible[Annotated[list[RunLength], Field(max_length=200)]] = Field(
         default=None,
         description="Lengths of several straight runs, each judged on its own; this or length.",
         examples=[[{"value": 40, "unit": "ft"}, {"value": 3, "unit": "ft"}]],
@@ -82,13 +84,6 @@ class ExpansionRequest(Moving):
     code_edition: Omissible[CodeEdition] = Field(
         default=None, description="Edition of NFPA 70 to follow.", examples=["2023"]
     )
-
-
-class StraightRun(NamedTuple):
-    """The length of a straight run [m] and the member it comes from."""
-
-    length: float
-    member: str
 
 
 class FreeMovement(NamedTuple):
@@ -119,19 +114,19 @@ def move(
     given: Moving, coefficient: Coefficient, runs: Sequence[StraightRun], seen: Seen, sheet: Worksheet
 ) -> Movement:
     """Give the movement of each straight run, whether it needs fittings, how many, where, and how far open."""
-    _refuse_settings(given, seen, sheet)
+    _refuse_openings(given, seen, sheet)
     setting = sheet.settle("setting", given.setting, SETTING)
-    material = coefficient.material
-    rule = rule_of(material, sheet)
-    report_situation(material, setting, given.emerges_from_grade, given.crosses_structural_joint, rule, sheet)
+    rule = rule_of(coefficient.material, sheet)
+    report_borrowed_trigger(coefficient, rule)
+    report_crossings(given.emerges_from_grade, given.crosses_structural_joint, sheet)
+    report_setting(setting, rule, sheet)
     if setting is not RunSetting.ABOVE_GROUND:
-        held_by_the_ground(setting, rule, sheet)
         return Movement(coefficient, seen, setting, None)
     travel = sheet.settle("fitting_travel", given.fitting_travel, FITTING_TRAVEL)
     moved = [_moved(given, coefficient, run.length, seen, travel.si, sheet) for run in runs]
     for index, (run, one) in enumerate(zip(runs, moved, strict=True)):
         if sheet.working is not None:
-            sheet.show(
+            run.place.show(
                 f"dL{index + 1}",
                 "a x L x dT",
                 f"{coefficient.per_kelvin:.6g} /K x {run.length:.6g} m x {seen.difference.si:.6g} K",
@@ -139,21 +134,22 @@ def move(
             )
         if one.fitting_count:
             which = "The run" if len(runs) == 1 else f"Run {index + 1}"
-            find_movement(which, run.member, one, travel, rule.beside(coefficient.backing.of("coefficient")), sheet)
+            find_movement(which, run.place, one, travel, rule.beside(coefficient.backing.of("coefficient")))
     return Movement(coefficient, seen, setting, _free(coefficient, moved, seen.difference.si, travel, sheet))
 
 
-def _refuse_settings(given: Moving, seen: Seen, sheet: Worksheet) -> None:
-    if given.setting_temperatures is None:
+def _refuse_openings(given: Moving, seen: Seen, sheet: Worksheet) -> None:
+    """Refuse openings at temperatures that the range does not reach, or without a range."""
+    if not given.opening_temperatures:
         return
     if seen.span is None:
         raise UnanswerableError(
             sheet.fault(
-                "setting_temperatures", "needs_a_range", "Openings follow from a range of temperatures: give one."
+                "opening_temperatures", "needs_a_range", "Openings follow from a range of temperatures: give one."
             )
         )
-    for index, temperature in enumerate(given.setting_temperatures):
-        seen.span.refuse_outside(temperature, f"setting_temperatures/{index}/value", sheet)
+    for index, temperature in enumerate(given.opening_temperatures):
+        seen.span.refuse_outside(temperature, f"opening_temperatures/{index}/value", sheet)
 
 
 def _moved(
@@ -180,7 +176,7 @@ def _openings(
     if seen.span is None:
         return []
     asked = [] if seen.installation is None else [seen.installation]
-    asked += given.setting_temperatures or []
+    asked += given.opening_temperatures or []
     if not asked:
         return []
     lowest, highest = seen.span
@@ -207,10 +203,11 @@ def _free(
 
 
 def _runs(request: ExpansionRequest, sheet: Worksheet) -> list[StraightRun]:
-    if request.length is not None and request.straight_runs is None:
-        return [StraightRun(request.length.si, "length")]
-    if request.straight_runs is not None and request.length is None:
-        return [StraightRun(one.si, f"straight_runs/{index}") for index, one in enumerate(request.straight_runs)]
+    several = request.straight_runs
+    if request.length is not None and not several:
+        return [StraightRun(request.length.si, sheet.within("length"))]
+    if several and request.length is None:
+        return [StraightRun(one.si, sheet.within(f"straight_runs/{index}")) for index, one in enumerate(several)]
     both = request.length is not None
     raise UnanswerableError(
         sheet.fault(
@@ -239,8 +236,8 @@ OPERATION = Operation(
     name="expansion",
     operation_id="calculate_expansion",
     summary="Thermal expansion",
-    description="Gives the length change of straight runs with temperature, each held against the 1/4 in that calls "
-    "for an expansion fitting, how many fittings and where, and how far open to set each, by either convention.",
+    description="Gives the length change of straight runs with temperature, each held against what calls for an "
+    "expansion fitting, how many fittings and where, and how far open to set each, by either convention.",
     request=ExpansionRequest,
     result=ExpansionResult,
     assess=assess,
@@ -259,7 +256,7 @@ OPERATION = Operation(
         "setting": "above_ground",
         "fitting_travel": {"value": 6, "unit": "in"},
         "piston_convention": "full_travel",
-        "setting_temperatures": [{"value": 40, "unit": "degF"}, {"value": 120, "unit": "degF"}],
+        "opening_temperatures": [{"value": 40, "unit": "degF"}, {"value": 120, "unit": "degF"}],
         "emerges_from_grade": False,
         "crosses_structural_joint": False,
         "code_edition": "2023",
