@@ -16,6 +16,7 @@ from ductrun.subjects.bank.encasing import Encasement, Encasing, encase
 from ductrun.subjects.bank.reinforcing import ReinforcingTakeoff, told_bars
 from ductrun.subjects.parts.bank import DuctBank, PlacedDuct, bank_of, told_ducts
 from ductrun.subjects.parts.envelope import (
+    AskedPour,
     ConcreteCover,
     PourShape,
     concrete_of,
@@ -67,14 +68,24 @@ class EncasementResult(Struct, frozen=True, gc=False):
 
 def assess(request: EncasementRequest, sheet: Worksheet) -> Encasement:
     """Encase the bank of a request."""
-    placed = bank_of(request.bank, sheet.within("bank"))
-    concrete = concrete_of(request.concrete_cover, sheet)
+    bank_place = sheet.within("bank")
+    placed = bank_of(request.bank, bank_place)
+    asked = AskedPour(
+        request.bank,
+        bank_place,
+        request.concrete_cover,
+        sheet.within("concrete_cover"),
+        request.pour_shape,
+        sheet.within("pour_shape"),
+    )
+    concrete = concrete_of(asked)
     if request.trench_width is None:
-        envelope = poured(placed, concrete, request.pour_shape, sheet)
+        envelope = poured(placed, asked, concrete)
     else:
         least = placed.width + 2 * concrete.side
-        width = trench_width_of(request.trench_width, least, "trench_width", "trench_narrower_than_envelope", sheet)
-        envelope = poured_in_trench(placed, concrete, width, request.pour_shape, sheet)
+        place = sheet.within("trench_width")
+        width = trench_width_of(request.trench_width, least, "trench_narrower_than_envelope", place)
+        envelope = poured_in_trench(placed, asked, concrete, width)
     return encase(request, envelope, request.length.si, sheet)
 
 
