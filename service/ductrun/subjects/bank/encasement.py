@@ -62,7 +62,7 @@ class EncasementResult(Struct, frozen=True, gc=False):
     bag_count: Annotated[int, Meta(description="Bags of pre-mix for the net volume with waste.")]
     concrete_mass: Annotated[answers.Mass, Meta(description="Mass of the net volume.")]
     ducts: Annotated[list[PlacedDuct], Meta(description="Where every duct lies.")]
-    reinforcing: Annotated[ReinforcingTakeoff | UnsetType, Meta(description="Bars, if asked for.")] = UNSET
+    reinforcing_takeoff: Annotated[ReinforcingTakeoff | UnsetType, Meta(description="Bars, if asked for.")] = UNSET
     pigment_mass: Annotated[answers.Mass | UnsetType, Meta(description="Color for the mix, if asked for.")] = UNSET
 
 
@@ -103,7 +103,7 @@ def tell(found: Encasement, telling: Telling) -> EncasementResult:
         bag_count=found.bag_count,
         concrete_mass=telling.mass(found.mass),
         ducts=told_ducts(found.envelope.bank, telling),
-        reinforcing=UNSET if found.bars is None else told_bars(found.bars, telling),
+        reinforcing_takeoff=UNSET if found.bars is None else told_bars(found.bars, telling),
         pigment_mass=UNSET if found.pigment is None else telling.mass(found.pigment),
     )
 

@@ -59,7 +59,7 @@ class Encasing(Form):
         description="Mass of one bag of pre-mix, for small pours.",
         examples=[{"value": 80, "unit": "lb"}],
     )
-    maximum_aggregate: Omissible[Clearance] = Field(
+    maximum_aggregate_size: Omissible[Clearance] = Field(
         default=None, description="Largest aggregate of the mix.", examples=[{"value": 0.75, "unit": "in"}]
     )
     reinforcing: Omissible[Reinforcing] = Field(default=None, description="Bars in the envelope.")
@@ -117,7 +117,7 @@ def encase(given: Encasing, envelope: Envelope, length: float, sheet: Worksheet)
         bars=_bars(given.reinforcing, envelope, length, sheet),
         pigment=_pigment(given, net, sheet),
     )
-    _caution_aggregate(given.maximum_aggregate, envelope, sheet)
+    _caution_aggregate(given.maximum_aggregate_size, envelope, sheet)
     _caution_pour(sheet)
     if sheet.working is not None:
         _show(found, sheet)
@@ -174,7 +174,7 @@ def _caution_aggregate(aggregate: Length | None, envelope: Envelope, sheet: Work
             AGGREGATE_GAP_RATIO.backing,
             sheet.tell.given(aggregate),
             sheet.tell.size(most),
-            member="maximum_aggregate",
+            member="maximum_aggregate_size",
         )
 
 
