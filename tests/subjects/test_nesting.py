@@ -82,7 +82,7 @@ def assess(run: Any, sheet: Worksheet) -> list[tuple[Trench, Encasement]]:
             pour = pour_asked(run, stretch, sheet, here)
             envelope = poured(placed, pour, concrete_of(pour))
             length, cover = stretch.length.si, stretch.cover.si
-            earth = EarthCover(((0.0, cover), (length, cover)), here.within("cover"))
+            earth = EarthCover(cover, cover, ((0.0, cover), (length, cover)), here.within("cover"))
             trench = dig(run.digging, envelope, earth, length, sheet.within("digging", about=about))
             found.append((trench, encase(run.pouring, envelope, length, sheet.within("pouring", about=about))))
     faults.stop()
@@ -129,7 +129,7 @@ def test_every_pointer_names_a_member_and_the_completed_request_assumes_nothing(
 def test_two_defaults_of_one_practice_are_both_told() -> None:
     sheet = Worksheet(US)
     bank = bank_of(READ(json.dumps(ASKED).encode()).bank, sheet.within("bank"))
-    earth = EarthCover(((0.0, 0.5), (30.0, 0.5)), sheet)
+    earth = EarthCover(0.5, 0.5, ((0.0, 0.5), (30.0, 0.5)), sheet)
     run = READ(json.dumps(ASKED).encode())
     pour = pour_asked(run, run.stretches[0], sheet, sheet.within("stretches/0"))
     envelopes = (poured(bank, pour, concrete_of(pour)), buried_directly(bank, pour))

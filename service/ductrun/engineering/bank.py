@@ -117,12 +117,12 @@ def place(
     Parameters [m]: horizontal and vertical separation of like ducts, power_signal between a power and a signal duct,
     beside each other in a tier or one above the other in two tiers. Clear, or between centers throughout.
     """
-    rows = [_row(tier, horizontal, power_signal, center_to_center) for tier in tiers]
-    width = max(row.width for row in rows)
-    between, mixed = math.inf, min(row.mixed for row in rows)
+    kinds = {tier: _row(tier, horizontal, power_signal, center_to_center) for tier in set(tiers)}
+    rows = [kinds[tier] for tier in tiers]
+    width = max([row.width for row in rows])
+    between, mixed = math.inf, min([row.mixed for row in rows])
     ducts: list[Duct] = []
-    bottoms, tops = [], []
-    y = 0.0
+    bottoms, y = [], 0.0
     for number, (tier, row) in enumerate(zip(tiers, rows, strict=True)):
         if number:
             below = tiers[number - 1]
@@ -141,9 +141,9 @@ def place(
         ]
         bottoms.append(y)
         y += tier.diameter
-        tops.append(y)
-    gaps = Gaps(min(row.across for row in rows), between, mixed)
-    return Bank(tuple(ducts), width, y, tuple(bottoms), tuple(tops), tuple(row.width for row in rows), gaps)
+    tops = [bottom + tier.diameter for bottom, tier in zip(bottoms, tiers, strict=True)]
+    gaps = Gaps(min([row.across for row in rows]), between, mixed)
+    return Bank(tuple(ducts), width, y, tuple(bottoms), tuple(tops), tuple([row.width for row in rows]), gaps)
 
 
 class _Row(NamedTuple):
@@ -180,7 +180,7 @@ def _shift(alignment: Alignment, spare: float) -> float:
 
 def duct_area(bank: Bank) -> float:
     """Give the area [m2] of all ducts by their outside diameter: sum of pi/4 OD^2."""
-    return sum(math.pi / 4 * duct.diameter * duct.diameter for duct in bank.ducts)
+    return sum([math.pi / 4 * duct.diameter * duct.diameter for duct in bank.ducts])
 
 
 def rectangle_area(bank: Bank, top: float, bottom: float, side: float) -> float:

@@ -76,18 +76,15 @@ class Digging(Form):
 
 
 class EarthCover(NamedTuple):
-    """Earth over the envelope along a run [m], by (position, cover) from its start to its end.
+    """Earth over the envelope along a run [m]: the least, the greatest, all by (position, cover) from start to end.
 
-    `deepest` is the sheet of the place where the greatest cover was given.
+    `deepest` is the sheet of the place where the greatest was given.
     """
 
+    least: float
+    greatest: float
     along: tuple[tuple[float, float], ...]
     deepest: Worksheet
-
-    @property
-    def least(self) -> float:
-        """The least cover [m]."""
-        return min(cover for _, cover in self.along)
 
 
 class Volumes(NamedTuple):
@@ -129,7 +126,7 @@ def dig(given: Digging, envelope: Envelope, earth: EarthCover, length: float, sh
         envelope=envelope,
         length=length,
         width=width,
-        depth=max(cover for _, cover in earth.along) + envelope.height + bedding,
+        depth=earth.greatest + envelope.height + bedding,
         side_slope=slope,
         bedding=bedding,
         volumes=volumes,

@@ -113,7 +113,7 @@ def _earth(request: TrenchRequest, sheet: Worksheet) -> EarthCover:
     length, stations = request.length.si, request.stations
     if request.cover is not None and not stations:
         cover = request.cover.si
-        return EarthCover(((0.0, cover), (length, cover)), sheet.within("cover"))
+        return EarthCover(cover, cover, ((0.0, cover), (length, cover)), sheet.within("cover"))
     if not stations or request.cover is not None:
         raise UnanswerableError(_one_of_two(request.cover is not None, sheet))
     along = tuple((station.position.si, station.cover.si) for station in stations)
@@ -128,8 +128,9 @@ def _earth(request: TrenchRequest, sheet: Worksheet) -> EarthCover:
                 {"from": 0, "to": {"value": request.length.value, "unit": request.length.unit.value}},
             )
         )
-    deepest = max(range(len(along)), key=lambda index: along[index][1])
-    return EarthCover(along, sheet.within(f"stations/{deepest}/cover"))
+    covers = [cover for _, cover in along]
+    least, greatest = min(covers), max(covers)
+    return EarthCover(least, greatest, along, sheet.within(f"stations/{covers.index(greatest)}/cover"))
 
 
 def _one_of_two(both: bool, sheet: Worksheet) -> Fault:

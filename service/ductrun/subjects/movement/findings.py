@@ -7,6 +7,7 @@ from typing import NamedTuple
 from ductrun.kit.backing import Backing, backing_of
 from ductrun.kit.choices import Severity, Standing
 from ductrun.kit.defaults import quantity
+from ductrun.kit.telling import TELLINGS
 from ductrun.kit.wording import text_of
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.movement.choices import ConduitMaterial, RunSetting
@@ -14,6 +15,8 @@ from ductrun.tables import TABLES
 from ductrun.units import ExpansionCoefficient, Length, Temperature
 
 TRIGGER = quantity("expansion.trigger", Length).value
+_TRIGGER_TOLD = {system: telling.given(TRIGGER) for system, telling in TELLINGS.items()}
+_TRIGGER_TEXT = {system: text_of(told) for system, told in _TRIGGER_TOLD.items()}
 SOLD = tuple(Length.parse(row.travel_in, "in") for row in TABLES["fitting_travels"])
 _RULES = {ConduitMaterial.PVC: "expansion_pvc", ConduitMaterial.RTRC: "expansion_rtrc"}
 
@@ -87,18 +90,18 @@ def rule_of(material: ConduitMaterial | None, sheet: Worksheet) -> Backing:
 def find_movement(which: str, place: Worksheet, run: MovingRun, travel: Length, backing: Backing) -> None:
     """Say that a run needs fittings, how many, and how they are fixed; `place` is the sheet of the run."""
     tell, count = place.tell, run.fitting_count
-    change, trigger = tell.size(run.change), tell.given(TRIGGER)
+    change = tell.size(run.change)
     fittings = "1 expansion fitting" if count == 1 else f"{count} expansion fittings"
     each = text_of(tell.distance(run.length / count))
     place.find(
         Severity.CAUTION,
         "expansion_fitting_required",
-        f"{which} moves {text_of(change)}, at or over the {text_of(trigger)} that calls for an expansion fitting: "
-        f"provide {fittings} of {text_of(tell.given(travel))} travel, one to each {each}. Clamp the barrel, let the "
-        "piston side slide in guide straps, anchor between fittings, and leave slack in the conductors.",
+        f"{which} moves {text_of(change)}, at or over the {_TRIGGER_TEXT[tell.system]} that calls for an expansion "
+        f"fitting: provide {fittings} of {text_of(tell.given(travel))} travel, one to each {each}. Clamp the barrel, "
+        "let the piston side slide in guide straps, anchor between fittings, and leave slack in the conductors.",
         backing,
         change,
-        trigger,
+        _TRIGGER_TOLD[tell.system],
         member="",
     )
 
@@ -108,14 +111,14 @@ def report_borrowed_trigger(coefficient: Coefficient, rule: Backing) -> None:
     if coefficient.material in _RULES:
         return
     place = coefficient.place
-    trigger = place.tell.given(TRIGGER)
+    system = place.tell.system
     place.find(
         Severity.NOTE,
         "trigger_borrowed",
-        f"The code sets the trigger of {text_of(trigger)} for PVC and RTRC; for this run it is used as a planning "
+        f"The code sets the trigger of {_TRIGGER_TEXT[system]} for PVC and RTRC; for this run it is used as a planning "
         "figure, and fittings are due where the movement needs them.",
         rule,
-        limit=trigger,
+        limit=_TRIGGER_TOLD[system],
         member="",
     )
 

@@ -105,6 +105,8 @@ def caution_overhang(tiers: Sequence[int], sheet: Worksheet) -> None:
 
 
 def _check_lists(bank: DuctBank, sheet: Worksheet) -> None:
+    if not bank.tier_conduits and not bank.signal_ducts:
+        return
     faults = [
         sheet.fault(
             name,
@@ -138,13 +140,15 @@ def conduits_of(bank: DuctBank, sheet: Worksheet) -> list[tuple[ListedConduit | 
 
 def _diameters(bank: DuctBank, sheet: Worksheet) -> list[float]:
     """Give the outside diameter of the ducts of every tier [m]."""
+    if not bank.tier_conduits:
+        return [outside_diameter(bank.conduit, sheet.within("conduit"))] * len(bank.tiers)
     faults = Gathering()
     diameters: list[float] = []
     for conduit, place in conduits_of(bank, sheet):
         with faults:
             diameters.append(outside_diameter(conduit, place))
     faults.stop()
-    return diameters if bank.tier_conduits else diameters * len(bank.tiers)
+    return diameters
 
 
 def _caution_separations(gaps: engineering.Gaps, sheet: Worksheet) -> None:

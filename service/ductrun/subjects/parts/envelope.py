@@ -66,6 +66,7 @@ _DUCTS = {
 }
 _ENCASED_ONLY = {kind for kind, family in _DUCTS.items() if _USES[family, "direct_burial"] == "no"}
 _IF_NOT_LISTED = {ConduitType.PVC_DB_60, ConduitType.PVC_DB_100, ConduitType.PVC_DB_120}
+_NEVER_NEEDING = set(ConduitType) - _ENCASED_ONLY - _IF_NOT_LISTED
 
 
 class AskedPour(NamedTuple):
@@ -91,6 +92,9 @@ def need_of(asked: AskedPour) -> Need:
 
     Of a duct by its diameters that is not known, nor of burial duct, which needs concrete unless it is listed.
     """
+    bank = asked.bank
+    if not bank.tier_conduits and bank.conduit.kind == "listed" and bank.conduit.type in _NEVER_NEEDING:
+        return Need(False, asked.bank_place)
     unknown = None
     for conduit, place in conduits_of(asked.bank, asked.bank_place):
         if conduit.kind == "listed" and conduit.type in _ENCASED_ONLY:
