@@ -135,7 +135,7 @@ def openings() -> str:
     """Write the openings of the expansion example as a table."""
     [shown] = [one for one in examples(QUESTIONS.read_text(encoding="utf-8")) if one.path == "/v1/expansion"]
     [run] = post(shown.path, shown.body.encode())["result"]["runs"]
-    lines = sorted((line["temperature"]["value"], line["opening"]["value"]) for line in run["piston_settings"])
+    lines = sorted((line["temperature"]["value"], line["opening"]["value"]) for line in run["piston_openings"])
     cells = [f"| {temperature:g} degF | {opening:.2f} in |" for temperature, opening in lines]
     return "\n".join(["| conduit at | open the piston by |", "|---|---|", *cells])
 

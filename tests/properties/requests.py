@@ -53,6 +53,7 @@ def shortest(operation: str) -> Any:
         "pull-tension": ("mass_per_length",),
         "pull-plan": ("mass_per_length",),
         "expansion": ("length", "straight_runs", "material"),
+        "trench": ("cover",),
     }
     return _shortened(EXAMPLES[operation], [resolved(root, root)], root, needed.get(operation, ()))
 

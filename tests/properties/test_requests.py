@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import contextlib
+import json
 import os
 import re
 from random import Random
@@ -10,6 +11,9 @@ from typing import Any
 
 import pytest
 from ductrun.http.problems import ProblemRaised
+from ductrun.kit.reading import REFUSED, reader_of
+from ductrun.kit.telling import US
+from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects import OPERATIONS
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -103,6 +107,29 @@ def test_verdict_findings_and_basis_say_the_same(operation: str, random: Random)
         assert not LONG.search(one["message"]), one["message"]
     for step in answer["working"]:
         assert places(SCHEMAS[operation], step["pointer"]), step["pointer"]
+
+
+READERS = {operation.name: (reader_of(operation.request), operation.assess) for operation in OPERATIONS}
+
+
+@EVERY
+@MANY
+@given(random=st.randoms(use_true_random=False))
+def test_the_contract_states_what_is_assumed_of_every_member(operation: str, random: Random) -> None:
+    body = varied(operation, random)
+    read, assess = READERS[operation]
+    sheet = Worksheet(US)
+    try:
+        assess(read(json.dumps(body).encode()), sheet)
+    except (*REFUSED, UnanswerableError):
+        return
+    for pointer, default in sheet.book.settled.items():
+        stated = [node["x-default"] for node in places(SCHEMAS[operation], pointer) if "x-default" in node]
+        assert stated, f"{pointer}: the contract does not say what is assumed"
+        for one in stated:
+            if "rule" not in one:
+                assert one["value"] == default.given, pointer
+                assert one["citation"] == default.backing.citation, pointer
 
 
 def codes_of(answer: dict[str, Any]) -> list[tuple[str, str]]:

@@ -58,7 +58,7 @@ def test_two_thousand_feet_of_narrow_trench_with_bedding_and_backfill() -> None:
 def test_earth_of_3400_pounds_a_yard_swells_26_percent() -> None:
     given, published = CHECKS["SOI-01"]["inputs"], CHECKS["SOI-01"]["published"]
     loose = given["bank_lb_per_yd3"] / given["loose_lb_per_yd3"]
-    found = result("trench", direct_buried(4.5, 36, loose_per_bank=loose))
+    found = result("trench", direct_buried(4.5, 36, loose_volume_factor=loose))
     share = found["loose_excavation_volume"]["value"] / found["excavation_volume"]["value"]
     assert (share - 1) * 100 == pytest.approx(published["swell_pct"], abs=0.5)
     tons = 2000 / given["bank_lb_per_yd3"]

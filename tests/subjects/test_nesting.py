@@ -15,7 +15,7 @@ from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.bank.encasing import Encasement, Encasing, encase
 from ductrun.subjects.ground.digging import Digging, EarthCover, Trench, dig
 from ductrun.subjects.parts.bank import DuctBank, bank_of
-from ductrun.subjects.parts.envelope import ConcreteCover, PourShape, buried_directly, concrete_of, poured
+from ductrun.subjects.parts.envelope import AskedPour, ConcreteCover, PourShape, buried_directly, concrete_of, poured
 from pydantic import Field
 
 from tests.asking import quantity, result
@@ -59,6 +59,12 @@ ASKED: dict[str, Any] = {
 }
 
 
+def pour_asked(run: Any, stretch: Any, sheet: Worksheet, here: Worksheet) -> AskedPour:
+    cover, shape = here.within("concrete_cover"), here.within("pour_shape")
+    bank, place = (run.bank, sheet.within("bank")) if stretch.bank is None else (stretch.bank, here.within("bank"))
+    return AskedPour(bank, place, stretch.concrete_cover, cover, stretch.pour_shape, shape)
+
+
 def assess(run: Any, sheet: Worksheet) -> list[tuple[Trench, Encasement]]:
     """Assess every stretch; all faults of all stretches at once."""
     found = []
@@ -73,9 +79,10 @@ def assess(run: Any, sheet: Worksheet) -> list[tuple[Trench, Encasement]]:
             placed = shared if stretch.bank is None else bank_of(stretch.bank, here.within("bank"))
             if placed is None:
                 continue
-            envelope = poured(placed, concrete_of(stretch.concrete_cover, here), stretch.pour_shape, here)
+            pour = pour_asked(run, stretch, sheet, here)
+            envelope = poured(placed, pour, concrete_of(pour))
             length, cover = stretch.length.si, stretch.cover.si
-            earth = EarthCover(cover, ((0.0, cover), (length, cover)))
+            earth = EarthCover(cover, cover, ((0.0, cover), (length, cover)), here.within("cover"))
             trench = dig(run.digging, envelope, earth, length, sheet.within("digging", about=about))
             found.append((trench, encase(run.pouring, envelope, length, sheet.within("pouring", about=about))))
     faults.stop()
@@ -90,7 +97,8 @@ def asked(changes: dict[str, Any] | None = None) -> tuple[list[tuple[Trench, Enc
 def test_findings_point_to_the_stretch_they_are_about_and_cautions_come_once() -> None:
     _, sheet = asked()
     where = [(finding.code, finding.pointer) for finding in sheet.book.findings]
-    assert ("needs_egress", "#/stretches/1") in where, "asked of the digging, found of the stretch"
+    assert ("needs_egress", "#/stretches/1/cover") in where, "so deep for its cover"
+    assert ("needs_protection", "#/stretches/1") in where, "asked of the digging, found of the stretch"
     assert ("thin_envelope", "#/stretches/1/concrete_cover/top") in where
     assert ("tier_overhangs", "#/stretches/1/bank/tiers/1") in where
     usual = [caution.code for caution in sheet.book.cautions]
@@ -121,8 +129,10 @@ def test_every_pointer_names_a_member_and_the_completed_request_assumes_nothing(
 def test_two_defaults_of_one_practice_are_both_told() -> None:
     sheet = Worksheet(US)
     bank = bank_of(READ(json.dumps(ASKED).encode()).bank, sheet.within("bank"))
-    earth = EarthCover(0.5, ((0.0, 0.5), (30.0, 0.5)))
-    envelopes = (poured(bank, concrete_of(None, sheet), None, sheet), buried_directly(bank, None, None, sheet))
+    earth = EarthCover(0.5, 0.5, ((0.0, 0.5), (30.0, 0.5)), sheet)
+    run = READ(json.dumps(ASKED).encode())
+    pour = pour_asked(run, run.stretches[0], sheet, sheet.within("stretches/0"))
+    envelopes = (poured(bank, pour, concrete_of(pour)), buried_directly(bank, pour))
     for envelope in envelopes:
         dig(READ(json.dumps(ASKED).encode()).digging, envelope, earth, 30.0, sheet.within("digging"))
     bedding = [one.text for one in sheet.assumptions if one.pointers == ["#/digging/bedding"]]
@@ -145,5 +155,5 @@ def test_figures_equal_those_of_the_single_operations() -> None:
     single = {"length": quantity(100, "ft"), "bank": BANK}
     assert US.bulk_volume(pour.order).value == result("encasement", single)["order_volume"]["value"]
     alone = result("trench", single | {"cover": quantity(30, "in")})
-    assert US.bulk_volume(trench.backfill).value == pytest.approx(alone["backfill_volume"]["value"])
+    assert US.bulk_volume(trench.volumes.backfill).value == pytest.approx(alone["backfill_volume"]["value"])
     assert US.bulk_volume(pour.gross).value == pytest.approx(alone["envelope_volume"]["value"])

@@ -117,29 +117,13 @@ def place(
     Parameters [m]: horizontal and vertical separation of like ducts, power_signal between a power and a signal duct,
     beside each other in a tier or one above the other in two tiers. Clear, or between centers throughout.
     """
-    widths, offsets = [], []
-    across = between = mixed = math.inf
-    for tier in tiers:
-        at, places = 0.0, []
-        like = clear_gap(horizontal, center_to_center, tier.diameter, tier.diameter)
-        unlike = clear_gap(power_signal, center_to_center, tier.diameter, tier.diameter)
-        first_signal = tier.ducts - tier.signal
-        for index in range(tier.ducts):
-            if index:
-                at += unlike if index == first_signal else like
-            places.append(at + tier.diameter / 2)
-            at += tier.diameter
-        if 0 < tier.signal < tier.ducts:
-            mixed = min(mixed, unlike)
-        if max(tier.signal, first_signal) > 1:
-            across = min(across, like)
-        widths.append(at)
-        offsets.append(places)
-    width = max(widths)
+    kinds = {tier: _row(tier, horizontal, power_signal, center_to_center) for tier in set(tiers)}
+    rows = [kinds[tier] for tier in tiers]
+    width = max([row.width for row in rows])
+    between, mixed = math.inf, min([row.mixed for row in rows])
     ducts: list[Duct] = []
-    bottoms, tops = [], []
-    y = 0.0
-    for number, (tier, places) in enumerate(zip(tiers, offsets, strict=True)):
+    bottoms, y = [], 0.0
+    for number, (tier, row) in enumerate(zip(tiers, rows, strict=True)):
         if number:
             below = tiers[number - 1]
             alike = _like(below, tier)
@@ -149,23 +133,54 @@ def place(
             else:
                 mixed = min(mixed, gap)
             y += gap
-        spare = width - widths[number]
-        shift = {Alignment.CENTERED: spare / 2, Alignment.LEFT: 0.0, Alignment.RIGHT: spare}[alignment]
+        shift = _shift(alignment, width - row.width)
         first_signal = tier.ducts - tier.signal
         ducts += [
             Duct(shift + x, y + tier.diameter / 2, tier.diameter, number, index >= first_signal)
-            for index, x in enumerate(places)
+            for index, x in enumerate(row.centers)
         ]
         bottoms.append(y)
         y += tier.diameter
-        tops.append(y)
-    gaps = Gaps(across, between, mixed)
-    return Bank(tuple(ducts), width, y, tuple(bottoms), tuple(tops), tuple(widths), gaps)
+    tops = [bottom + tier.diameter for bottom, tier in zip(bottoms, tiers, strict=True)]
+    gaps = Gaps(min([row.across for row in rows]), between, mixed)
+    return Bank(tuple(ducts), width, y, tuple(bottoms), tuple(tops), tuple([row.width for row in rows]), gaps)
+
+
+class _Row(NamedTuple):
+    """A tier by itself [m]: centers from its left edge, width, smallest gaps of like and of unlike ducts."""
+
+    centers: list[float]
+    width: float
+    across: float
+    mixed: float
+
+
+def _row(tier: Tier, horizontal: float, power_signal: float, center_to_center: bool) -> _Row:
+    """Place the ducts of a tier beside each other, those for signals to the right."""
+    diameter = tier.diameter
+    like = clear_gap(horizontal, center_to_center, diameter, diameter)
+    unlike = clear_gap(power_signal, center_to_center, diameter, diameter)
+    first_signal = tier.ducts - tier.signal
+    at, centers = 0.0, []
+    for index in range(tier.ducts):
+        if index:
+            at += unlike if index == first_signal else like
+        centers.append(at + diameter / 2)
+        at += diameter
+    across = like if max(tier.signal, first_signal) > 1 else math.inf
+    return _Row(centers, at, across, unlike if 0 < tier.signal < tier.ducts else math.inf)
+
+
+def _shift(alignment: Alignment, spare: float) -> float:
+    """Give how far a tier stands to the right [m] where so much is to spare beside it."""
+    if alignment is Alignment.CENTERED:
+        return spare / 2
+    return 0.0 if alignment is Alignment.LEFT else spare
 
 
 def duct_area(bank: Bank) -> float:
     """Give the area [m2] of all ducts by their outside diameter: sum of pi/4 OD^2."""
-    return sum(math.pi / 4 * duct.diameter * duct.diameter for duct in bank.ducts)
+    return sum([math.pi / 4 * duct.diameter * duct.diameter for duct in bank.ducts])
 
 
 def rectangle_area(bank: Bank, top: float, bottom: float, side: float) -> float:

@@ -57,7 +57,9 @@ def test_reinforcing_by_hand() -> None:
         "tie_spacing": quantity(1, "ft"),
         "edge_cover": quantity(3, "in"),
     }
-    found = result("encasement", example("encasement", length=quantity(100, "ft"), reinforcing=bars))["reinforcing"]
+    found = result("encasement", example("encasement", length=quantity(100, "ft"), reinforcing=bars))[
+        "reinforcing_takeoff"
+    ]
     # (100 - 1.667) / (20 - 1.667) = 5.36: six bars, five laps, in each of four lines
     assert found["lap_count"] == 20
     assert found["longitudinal_length"]["value"] == pytest.approx(400 + 20 * 20 / 12)
@@ -70,9 +72,9 @@ def test_reinforcing_by_hand() -> None:
     assumed = {place: value_of(assumption) for assumption in short["assumptions"] for place in assumption["pointers"]}
     assert "#/reinforcing/lap_length" not in assumed
     assert assumed["#/reinforcing/lap_diameter_ratio"] == 40
-    assert short["result"]["reinforcing"]["lap_length"] == {"value": pytest.approx(20), "unit": "in"}
+    assert short["result"]["reinforcing_takeoff"]["lap_length"] == {"value": pytest.approx(20), "unit": "in"}
     longer = {"bar_count": 4, "bar_size": "no_4", "lap_diameter_ratio": 60}
-    found = result("encasement", example("encasement", reinforcing=longer))["reinforcing"]
+    found = result("encasement", example("encasement", reinforcing=longer))["reinforcing_takeoff"]
     assert found["lap_length"] == {"value": pytest.approx(30), "unit": "in"}
     assert refused("encasement", example("encasement", reinforcing=bars | {"edge_cover": quantity(12, "in")})) == {
         "#/reinforcing/edge_cover": "does_not_fit"
@@ -93,10 +95,10 @@ def test_red_color_is_dosed_on_the_cement_and_capped() -> None:
 
 def test_aggregate_must_pass_three_quarters_of_the_gap() -> None:
     assert "aggregate_too_large" not in codes(
-        ask("encasement", example("encasement", maximum_aggregate=quantity(1.5, "in")))
+        ask("encasement", example("encasement", maximum_aggregate_size=quantity(1.5, "in")))
     )
     assert "aggregate_too_large" in codes(
-        ask("encasement", example("encasement", maximum_aggregate=quantity(1.6, "in"))), "caution"
+        ask("encasement", example("encasement", maximum_aggregate_size=quantity(1.6, "in"))), "caution"
     )
 
 

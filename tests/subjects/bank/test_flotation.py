@@ -35,7 +35,7 @@ def test_nine_trade_4_ducts_push_746_pounds_less_their_own_mass_on_a_station() -
     assert found["hold_down_per_station"]["value"] == pytest.approx(1.5 * 9 * 5 * (gross - 2))
     assert found["tie_down_count"] == math.ceil(1.5 * 45 * (gross - 2) / 500)
     assert found["total_tie_down_count"] == found["tie_down_count"] * 61
-    assert sum(tier["uplift"]["value"] for tier in found["tiers"]) == pytest.approx(
+    assert sum(tier["uplift_per_length"]["value"] for tier in found["tier_uplifts"]) == pytest.approx(
         found["full_uplift_per_length"]["value"]
     )
 
@@ -82,7 +82,7 @@ def assumed(request: dict[str, Any]) -> dict[str, Any]:
 
 
 def masses(request: dict[str, Any]) -> list[float]:
-    return [tier["mass_per_length"]["value"] for tier in result("flotation", request)["tiers"]]
+    return [tier["mass_per_length"]["value"] for tier in result("flotation", request)["tier_uplifts"]]
 
 
 def test_the_mass_of_a_duct_comes_from_its_wall_and_is_told() -> None:
@@ -125,11 +125,11 @@ def test_a_duct_without_a_wall_on_file_is_taken_without_mass_and_said_so() -> No
 
 def test_anchors_are_not_counted_without_the_capacity_of_one() -> None:
     request = example("flotation")
-    del request["anchor_capacity"]
+    del request["tie_down_capacity"]
     answer = ask("flotation", request)
     assert not {"tie_down_count", "total_tie_down_count"} & set(answer["result"])
     [caution] = [found for found in answer["findings"] if found["code"] == "tie_downs_not_counted"]
-    assert (caution["severity"], caution["pointer"]) == ("caution", "#/anchor_capacity")
+    assert (caution["severity"], caution["pointer"]) == ("caution", "#/tie_down_capacity")
     assert caution["actual"] == answer["result"]["hold_down_per_station"]
     assert answer["assumptions"] == []
     sinking = request | {"contents": "cable", "cable_mass_per_length": quantity(30, "lb/ft")}
@@ -154,8 +154,8 @@ def test_anchors_of_the_run_are_counted_where_its_length_is_given() -> None:
 
 def test_the_fluid_below_the_bank_is_assumed_for_its_lifts() -> None:
     request = example("flotation")
-    del request["bottom_cover"]
-    assert assumed(request) == {"#/bottom_cover": quantity(3, "in")}
+    del request["depth_below_ducts"]
+    assert assumed(request) == {"#/depth_below_ducts": quantity(3, "in")}
 
 
 def test_water_in_a_duct_without_a_bore_on_file_is_refused_or_known() -> None:

@@ -50,7 +50,7 @@ def test_a_preset_is_the_interval_of_its_specification() -> None:
 
 def test_whole_tier_and_whole_bank_pieces() -> None:
     request = example("spacers", top_closure="cap")
-    del request["ducts_per_spacer"]
+    del request["duct_count_per_spacer"]
     tier = ask("spacers", request | {"piece_system": "whole_tier"})
     stations = tier["result"]["station_count"]
     assert [tier["result"][f"{kind}_count"] for kind in ("base_spacer", "intermediate_spacer", "top_piece")] == [
@@ -60,7 +60,7 @@ def test_whole_tier_and_whole_bank_pieces() -> None:
     ]
     assert "tiers_not_staggered" in codes(tier)
     whole = result("spacers", request | {"piece_system": "whole_bank"})
-    assert whole["total_count"] == 2 * stations
+    assert whole["piece_count"] == 2 * stations
 
 
 def test_stations_on_the_joints_are_a_caution() -> None:
@@ -95,4 +95,29 @@ def test_a_single_station_has_no_spacing() -> None:
 def test_top_pieces_close_the_stacks() -> None:
     closed = result("spacers", example("spacers", top_closure="cap"))
     assert closed["top_piece_count"] == 3 * closed["station_count"]
-    assert closed["total_count"] == 11 * closed["station_count"]
+    assert closed["piece_count"] == 11 * closed["station_count"]
+
+
+@pytest.mark.parametrize(
+    ("preset", "query", "words"),
+    [
+        ("cegs_4ft", "", "Taken are stations at most 4 ft apart, as is published for encased ducts."),
+        ("wsu_direct_5ft", "units=metric", "Taken are stations at most 1.524 m apart"),
+        ("master_5_per_20ft", "", "Taken are 5 stations for each stick of 20 ft, as is published"),
+        ("trade_6ft", "", "Taken are stations at most 6 ft apart, as is common practice for encased ducts."),
+    ],
+)
+def test_a_preset_says_what_was_taken_and_leaves_its_source_to_the_citation(
+    preset: str, query: str, words: str
+) -> None:
+    request = without("spacers", "end_offset") | {"interval": {"kind": "preset", "preset": preset}}
+    [note] = [found for found in ask("spacers", request, query)["findings"] if found["code"] == "preset_interval"]
+    assert note["message"].startswith(words)
+    assert note["citation"] not in note["message"]
+
+
+def test_stations_far_apart_are_told_in_the_units_of_the_answer() -> None:
+    request = example("spacers", interval={"kind": "distance", "distance": quantity(12, "ft")})
+    findings = ask("spacers", request, "units=metric")["findings"]
+    [found] = [one for one in findings if one["code"] == "spacing_beyond_published"]
+    assert "(1.2192 m to 3.048 m)" in found["message"]

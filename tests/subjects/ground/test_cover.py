@@ -3,11 +3,19 @@
 from __future__ import annotations
 
 import copy
-from typing import Any
+from typing import Annotated, Any
 
 import pytest
+from ductrun.kit.forms import Depth, Form
+from ductrun.kit.telling import US
+from ductrun.kit.worksheet import UnanswerableError, Worksheet
+from ductrun.subjects.ground.choices import BurialLocation, VoltageClass, WiringMethod
+from ductrun.subjects.ground.cover import Buried, Places, judge_cover
+from ductrun.units import Length
+from pydantic import Field
 
 from tests.asking import EXAMPLES, ask, codes, problem, quantity, result
+from tests.subjects.nested import refused_at, strays, told_by
 
 
 def example(name: str, **changes: Any) -> dict[str, Any]:
@@ -81,7 +89,7 @@ def test_a_raceway_not_listed_for_direct_burial_needs_its_concrete() -> None:
     request = example("cover", listed_for_direct_burial=False, encased=False)
     assert "needs_concrete" in codes(ask("cover", request), "violation")
     encased = ask("cover", request | {"encased": True})
-    assert "needs_concrete" in codes(encased, "note")
+    assert "needs_concrete" in codes(encased, "caution")
     assert "encasement_does_not_reduce" in codes(encased)
     assert encased["result"]["concrete_required"] == quantity(2, "in")
 
@@ -110,3 +118,99 @@ def test_every_finding_of_a_cover_says_where() -> None:
         "encasement_does_not_reduce": "#/encased",
         "too_shallow": "#/cover",
     }
+
+
+@pytest.mark.parametrize(
+    ("changes", "verdict"),
+    [
+        ({"cover": quantity(24, "in")}, "complies"),
+        ({"cover": quantity(23, "in")}, "violates"),
+        ({"cover": None}, None),
+        ({"cover": quantity(24, "in"), "listed_for_direct_burial": False}, "not_judged"),
+        ({"cover": None, "listed_for_direct_burial": False}, "not_judged"),
+        ({"cover": quantity(23, "in"), "listed_for_direct_burial": False}, "violates"),
+        ({"cover": quantity(24, "in"), "listed_for_direct_burial": False, "encased": False}, "violates"),
+        ({"wiring_method": "direct_buried_cable", "location": "under_building"}, "not_judged"),
+        ({"wiring_method": "low_voltage_control", "location": "under_building", "cover": None}, "not_judged"),
+        ({"wiring_method": "rmc_imc", "location": "under_building"}, "complies"),
+        (
+            {"wiring_method": "direct_buried_cable", "location": "under_building", "voltage": "over_40_kv"}
+            | {"cover": quantity(42, "in")},
+            "not_judged",
+        ),
+        (
+            {"wiring_method": "rmc_imc", "location": "under_4_in_exterior_slab_no_vehicles", "voltage": "over_40_kv"},
+            "complies",
+        ),
+    ],
+)
+def test_a_cover_complies_only_where_all_that_decides_was_judged(changes: dict[str, Any], verdict: str | None) -> None:
+    request = {name: value for name, value in example("cover", **changes).items() if value is not None}
+    answer = ask("cover", request)
+    assert answer.get("verdict") == verdict
+    if verdict == "not_judged":
+        assert {"needs_concrete", "only_in_a_raceway"} & set(codes(answer, "caution")), "a finding names it"
+
+
+def test_sentences_follow_the_units_of_the_answer() -> None:
+    request = example("cover", listed_for_direct_burial=False)
+    found = {one["code"]: one for one in ask("cover", request, "units=metric")["findings"]}
+    assert "at least 50.8 mm:" in found["needs_concrete"]["message"]
+    assert "in of concrete" not in found["encasement_does_not_reduce"]["message"]
+
+
+class Duct(Form):
+    """What is laid."""
+
+    method: WiringMethod = Field(description="What is buried.")
+    listed: bool = Field(description="Whether it may lie in earth.")
+
+
+class Place(Form):
+    """Where it is laid."""
+
+    where: BurialLocation = Field(description="Where.")
+    earth: Depth = Field(description="Earth over it.")
+    in_concrete: bool = Field(description="Whether it is encased.")
+
+
+class Laid(Form):
+    """A duct at several places of a run."""
+
+    duct: Duct = Field(description="The duct.")
+    circuit: VoltageClass = Field(description="Its voltage.")
+    stretches: Annotated[list[Place], Field(max_length=20)] = Field(description="Its places.")
+
+
+PLACES = Places(
+    method="duct/method",
+    location="stretches/1/where",
+    voltage="circuit",
+    encased="stretches/1/in_concrete",
+    listed="duct/listed",
+    cover="stretches/1/earth",
+)
+
+
+def laid(voltage: str, method: str = "nonmetallic_raceway", where: str = "trench_below_2_in_concrete") -> Worksheet:
+    """Judge a shallow duct that is not listed, whose members lie all over a form."""
+    sheet = Worksheet(US, working=True)
+    kind, location, volts = WiringMethod(method), BurialLocation(where), VoltageClass(voltage)
+    judge_cover(Buried(kind, location, volts, True, False, PLACES), Length.parse(1, "in"), sheet)
+    return sheet
+
+
+def test_everything_told_of_a_cover_points_to_where_it_was_given() -> None:
+    sheets = [
+        laid("up_to_1000_v"),
+        laid("over_40_kv"),
+        laid("over_40_kv", "direct_buried_cable", "under_building"),
+        laid("up_to_1000_v", "direct_buried_cable", "under_building"),
+    ]
+    told = set().union(*(told_by(sheet) for sheet in sheets))
+    assert strays(Laid, told) == []
+    found = {pointer for sheet in sheets for pointer in (str(one.pointer) for one in sheet.book.findings)}
+    assert found == {f"#/{place}" for place in PLACES}
+    with pytest.raises(UnanswerableError) as refused_here:
+        laid("over_40_kv", "low_voltage_control")
+    assert refused_at(refused_here.value) == {"#/duct/method": "not_above_1000_v"}

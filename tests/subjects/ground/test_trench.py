@@ -14,6 +14,13 @@ def example(name: str, **changes: Any) -> dict[str, Any]:
     return copy.deepcopy(EXAMPLES[name]) | changes
 
 
+def varying(stations: list[dict[str, Any]], **changes: Any) -> dict[str, Any]:
+    """Give the example with stations in place of one cover."""
+    request = example("trench", stations=stations, **changes)
+    del request["cover"]
+    return request
+
+
 def refused(name: str, request: dict[str, Any]) -> dict[str, str]:
     return {str(error.pointer): error.code for error in problem(name, request).errors or ()}
 
@@ -33,7 +40,7 @@ def test_a_trench_by_hand() -> None:
 
 def test_faults_of_width_and_stations_come_together() -> None:
     short = [{"position": quantity(at, "ft"), "cover": quantity(30, "in")} for at in (0, 20)]
-    assert refused("trench", example("trench", width=quantity(5, "in"), stations=short)) == {
+    assert refused("trench", varying(short, width=quantity(5, "in"))) == {
         "#/width/value": "narrower_than_the_bank",
         "#/stations": "not_from_start_to_end",
     }
@@ -41,7 +48,7 @@ def test_faults_of_width_and_stations_come_together() -> None:
 
 def test_stations_may_be_given_in_another_unit_than_the_length() -> None:
     places = [{"position": quantity(at, "ft"), "cover": quantity(30, "in")} for at in (0, 984.252)]
-    found = result("trench", example("trench", length=quantity(300, "m"), stations=places))
+    found = result("trench", varying(places, length=quantity(300, "m")))
     assert found["depth"]["value"] == pytest.approx(47)
 
 
@@ -71,16 +78,16 @@ def test_a_trench_of_varying_depth_runs_from_start_to_end() -> None:
         return {"position": quantity(feet, "ft"), "cover": quantity(inches, "in")}
 
     level = result("trench", example("trench"))["excavation_volume"]["value"]
-    varying = example("trench", stations=[station(0, 30), station(150, 42), station(300, 30)])
-    found = result("trench", varying)
+    found = result("trench", varying([station(0, 30), station(150, 42), station(300, 30)]))
     assert found["depth"]["value"] == pytest.approx(59)
     assert found["excavation_volume"]["value"] == pytest.approx(level + 3 * 0.5 * 300 / 27)
     for stations in (
         [station(0, 30), station(200, 30)],
         [station(10, 30), station(300, 30)],
         [station(0, 30), station(0, 36), station(300, 30)],
+        [station(0, 30)],
     ):
-        assert refused("trench", example("trench", stations=stations)) == {"#/stations": "not_from_start_to_end"}
+        assert refused("trench", varying(stations)) == {"#/stations": "not_from_start_to_end"}
 
 
 def test_a_deep_trench_brings_the_cautions_of_its_depth() -> None:
@@ -179,6 +186,76 @@ def test_what_a_depth_asks_for_is_told_with_the_depth_it_begins_at() -> None:
     findings = ask("trench", example("trench", cover=quantity(31, "in")))["findings"]
     [egress] = [found for found in findings if found["code"] == "needs_egress"]
     assert (egress["actual"]["value"], egress["limit"]) == (pytest.approx(48), quantity(4, "ft"))
-    assert egress["pointer"] == "#"
+    assert egress["pointer"] == "#/cover"
     assert "within 25 ft" in egress["message"]
     assert "29 CFR 1926 Subpart P" in egress["citation"]
+
+
+def test_what_a_depth_asks_for_is_about_the_deepest_station() -> None:
+    places = [
+        {"position": quantity(at, "ft"), "cover": quantity(deep, "in")} for at, deep in ((0, 30), (150, 43), (300, 30))
+    ]
+    findings = ask("trench", varying(places))["findings"]
+    assert [one["pointer"] for one in findings if one["code"] == "needs_egress"] == ["#/stations/1/cover"]
+
+
+def test_a_trench_has_one_cover_or_stations_and_never_both() -> None:
+    places = [{"position": quantity(at, "ft"), "cover": quantity(30, "in")} for at in (0, 300)]
+    assert refused("trench", example("trench", stations=places)) == {"#/stations": "one_of_two"}
+    assert refused("trench", varying([])) == {"#/cover": "one_of_two"}
+    assert ask("trench", example("trench", stations=[])) == ask("trench", example("trench"))
+    even, one = result("trench", varying(places)), result("trench", example("trench"))
+    assert even == one
+
+
+def test_the_tape_lies_above_the_bank_where_the_cover_is_least() -> None:
+    places = [{"position": quantity(at, "ft"), "cover": quantity(deep, "in")} for at, deep in ((0, 40), (300, 18))]
+    answer = ask("trench", varying(places))
+    assert "tape_close_to_the_bank" in codes(answer, "caution")
+    assert answer["result"]["warning_tape_depth"]["value"] == pytest.approx(9)
+
+
+def test_earth_is_hauled_away_or_brought_and_neither_is_negative() -> None:
+    away = result("trench", example("trench"))
+    assert (away["spoil_volume"]["value"] > 0, away["import_volume"]["value"]) == (True, 0)
+    shrunk = example("trench", compacted_volume_factor=0.5, loose_volume_factor=1.5)
+    brought = result("trench", shrunk)
+    assert brought["spoil_volume"]["value"] == 0
+    excavated, backfill = (brought[f"{name}_volume"]["value"] for name in ("excavation", "backfill"))
+    assert brought["import_volume"]["value"] == pytest.approx((backfill / 0.5 - excavated) * 1.5)
+    assert brought["loose_excavation_volume"]["value"] == pytest.approx(excavated * 1.5)
+
+
+@pytest.mark.parametrize(
+    ("soil_type", "words"),
+    [("type_c", "the most for Type C soil:"), ("unclassified", "the most for soil that is not classified:")],
+)
+def test_soil_types_are_written_as_the_rules_print_them(soil_type: str, words: str) -> None:
+    request = example("trench", cover=quantity(60, "in"), soil_type=soil_type)
+    [found] = [one for one in ask("trench", request)["findings"] if one["code"] == "needs_protection"]
+    assert words in found["message"]
+
+
+def test_the_way_out_of_a_trench_is_told_in_the_units_of_the_answer() -> None:
+    findings = ask("trench", example("trench", cover=quantity(60, "in")), "units=metric")["findings"]
+    [egress] = [one for one in findings if one["code"] == "needs_egress"]
+    assert "within 7.62 m of everybody" in egress["message"]
+
+
+def test_ducts_approved_only_when_encased_are_not_buried_without_concrete() -> None:
+    def buried(kind: str) -> dict[str, Any]:
+        request = example("trench", practice="direct_buried")
+        del request["concrete_cover"]
+        request["bank"]["conduit"] = {"kind": "listed", "type": kind, "trade_size": "4"}
+        return ask("trench", request)
+
+    bare = buried("pvc_eb_20")
+    [found] = [one for one in bare["findings"] if one["code"] == "needs_concrete"]
+    assert (found["severity"], found["pointer"], found["limit"]) == (
+        "violation",
+        "#/bank/conduit",
+        quantity(2, "in"),
+    )
+    assert bare["verdict"] == "violates"
+    for kind in ("pvc_schedule_40", "pvc_db_120"):
+        assert "verdict" not in buried(kind)

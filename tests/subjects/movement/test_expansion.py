@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import copy
+import re
 from typing import Any
 
 import pytest
@@ -42,7 +43,7 @@ def test_each_straight_run_is_judged_on_its_own() -> None:
     assert found["length_change"] == found["runs"][0]["length_change"]
     assert "fitting_spacing" not in found
     assert "piston_opening" not in found
-    assert found["runs"][0]["piston_settings"]
+    assert found["runs"][0]["piston_openings"]
     messages = [finding["message"] for finding in move(length=None, straight_runs=runs)["findings"]]
     assert any(message.startswith("Run 1 moves") for message in messages)
 
@@ -67,9 +68,9 @@ def test_fittings_stand_in_the_middle_of_equal_pieces_anchored_between() -> None
 
 def test_the_crew_carries_a_table_of_openings() -> None:
     asked = [quantity(degrees, "degF") for degrees in (0, 40, 100, 140)]
-    [run] = move(setting_temperatures=asked)["result"]["runs"]
-    openings = [line["opening"]["value"] for line in run["piston_settings"]]
-    assert [line["temperature"] for line in run["piston_settings"]] == [quantity(60, "degF"), *asked]
+    [run] = move(opening_temperatures=asked)["result"]["runs"]
+    openings = [line["opening"]["value"] for line in run["piston_openings"]]
+    assert [line["temperature"] for line in run["piston_openings"]] == [quantity(60, "degF"), *asked]
     assert openings == pytest.approx([6 * 80 / 140, 6, 6 * 100 / 140, 6 * 40 / 140, 0], abs=1e-9)
 
 
@@ -93,11 +94,11 @@ def test_the_default_convention_is_stated_once_for_many_runs() -> None:
 
 def test_a_setting_temperature_outside_of_the_range_is_refused() -> None:
     request = {"material": "pvc", "length": quantity(200, "ft"), "temperatures": RANGE}
-    raised = problem("expansion", request | {"setting_temperatures": [quantity(60, "degF"), quantity(61, "degC")]})
+    raised = problem("expansion", request | {"opening_temperatures": [quantity(60, "degF"), quantity(61, "degC")]})
     assert raised.errors is not None
-    assert raised.errors[0].pointer == "#/setting_temperatures/1/value"
+    assert raised.errors[0].pointer == "#/opening_temperatures/1/value"
     spread = {"kind": "difference", "difference": quantity(100, "delta_degF")}
-    raised = problem("expansion", request | {"temperatures": spread, "setting_temperatures": [quantity(60, "degF")]})
+    raised = problem("expansion", request | {"temperatures": spread, "opening_temperatures": [quantity(60, "degF")]})
     assert raised.errors is not None
     assert raised.errors[0].code == "needs_a_range"
 
@@ -114,7 +115,7 @@ def test_the_travels_that_are_sold_are_compared() -> None:
     assert "travel_needed" not in move(length=quantity(3, "ft"))["result"]
 
 
-@pytest.mark.parametrize("setting", ["buried", "encased"])
+@pytest.mark.parametrize("setting", ["direct_buried", "encased"])
 def test_a_run_held_by_the_ground_is_explained_not_computed(setting: str) -> None:
     answer = move(setting=setting)
     assert f"{setting}_run_is_held" in codes(answer, "note")
@@ -142,7 +143,7 @@ def test_the_section_follows_the_edition() -> None:
 def test_the_sun_allowance_is_added_once() -> None:
     def difference(**more: Any) -> float:
         temperatures = {"kind": "range", "lowest": quantity(20, "degF"), "highest": quantity(100, "degF")} | more
-        request = without("setting_temperatures") | {"temperatures": temperatures}
+        request = without("opening_temperatures") | {"temperatures": temperatures}
         found = ask("expansion", request)["result"]
         return float(found["temperature_difference"]["value"])
 
@@ -249,3 +250,25 @@ def test_the_sun_allowance_is_cited_where_it_is_used(sun: dict[str, Any], cited:
     assert ("sun-allowance-catalogue" in move(temperatures=seen | sun)["basis"]["source_ids"]) is cited
     spread = {"kind": "difference", "difference": quantity(100, "delta_degF")}
     assert "sun-allowance-catalogue" not in move(temperatures=spread)["basis"]["source_ids"]
+
+
+def test_sentences_follow_the_units_of_the_answer() -> None:
+    request = {"material": "steel", "length": quantity(100, "m"), "temperatures": RANGE}
+    words = [found["message"] for found in ask("expansion", request, "units=metric")["findings"]]
+    assert "over the 6.35 mm that calls" in " ".join(words)
+    assert "trigger of 6.35 mm" in " ".join(words)
+    assert "of 152.4 mm travel" in " ".join(words)
+    assert not re.search(r"\d (in|ft)\b", " ".join(words))
+
+
+def test_the_coefficient_is_told_as_printed_or_given() -> None:
+    assert move()["result"]["coefficient"] == quantity(3.38e-5, "1/degF")
+    assert move(setting="encased")["result"]["coefficient"] == quantity(3.38e-5, "1/degF")
+    given = move(material=None, coefficient=quantity(4e-5, "1/degF"))
+    assert given["result"]["coefficient"] == quantity(4e-5, "1/degF")
+
+
+def test_an_empty_list_is_taken_as_none() -> None:
+    assert move(straight_runs=[], opening_temperatures=[]) == move()
+    raised = problem("expansion", {"material": "pvc", "temperatures": RANGE, "straight_runs": []})
+    assert [(error.pointer, error.code) for error in raised.errors or ()] == [("#/length", "one_of_two")]

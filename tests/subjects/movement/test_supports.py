@@ -71,3 +71,14 @@ def test_every_finding_says_which_member_it_is_about() -> None:
         "end_support_too_far": "#/end_distance",
         "straps_let_it_slide": "#/conduit",
     }
+
+
+def test_the_end_straps_decide_the_verdict() -> None:
+    assert straps(end_distance=quantity(3, "ft"))["verdict"] == "complies"
+    assert straps(end_distance=quantity(37, "in"))["verdict"] == "violates"
+
+
+def test_a_violation_is_told_in_the_units_of_the_answer() -> None:
+    request = EXAMPLES["supports"] | {"end_distance": quantity(4, "ft")}
+    [found] = [one for one in ask("supports", request, "units=metric")["findings"] if one["severity"] == "violation"]
+    assert found["message"] == "The end straps stand 1.2192 m from the terminations; 0.9144 m is the most."

@@ -88,3 +88,9 @@ def test_the_published_spread_is_told_with_a_separation_that_is_assumed() -> Non
 def test_an_overhanging_tier_is_named_in_the_bank() -> None:
     findings = ask("encasement", banked("encasement", {"tiers": [2, 2, 3]}))["findings"]
     assert [found["pointer"] for found in findings if found["code"] == "tier_overhangs"] == ["#/bank/tiers/2"]
+
+
+@pytest.mark.parametrize("name", ["encasement", "flotation", "trench"])
+def test_lists_of_no_item_are_taken_as_none(name: str) -> None:
+    asked = ask(name, banked(name, {"tier_conduits": [], "signal_ducts": []}))
+    assert asked == ask(name, example(name))

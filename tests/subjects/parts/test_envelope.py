@@ -83,3 +83,50 @@ def test_the_published_spread_is_told_with_a_concrete_cover_that_is_assumed(name
         "#/pour_shape",
     }
     assert told["#/concrete_cover/top"]["citation"].endswith("published from 2 to 3 in")
+
+
+DUCTS = {kind: {"kind": "listed", "type": kind, "trade_size": "4"} for kind in ("pvc_eb_20", "pvc_db_120")} | {
+    "pvc_type_a": {"kind": "listed", "type": "pvc_type_a", "trade_size": "3"},
+    "pvc_schedule_40": {"kind": "listed", "type": "pvc_schedule_40", "trade_size": "4"},
+    "measured": {"kind": "measured", "inside_diameter": quantity(4, "in"), "outside_diameter": quantity(4.5, "in")},
+}
+
+
+@pytest.mark.parametrize("name", ["encasement", "trench"])
+@pytest.mark.parametrize(
+    ("duct", "severity", "thin", "thick"),
+    [
+        ("pvc_eb_20", "violation", "violates", "complies"),
+        ("pvc_type_a", "violation", "violates", "complies"),
+        ("pvc_db_120", "caution", "not_judged", None),
+        ("measured", "caution", "not_judged", None),
+        ("pvc_schedule_40", "caution", None, None),
+    ],
+)
+def test_the_least_envelope_binds_the_ducts_that_are_approved_only_when_encased(
+    name: str, duct: str, severity: str, thin: str | None, thick: str | None
+) -> None:
+    def poured(inches: float) -> dict[str, Any]:
+        bank = EXAMPLES[name]["bank"] | {"conduit": DUCTS[duct]}
+        cover = {side: quantity(inches, "in") for side in ("top", "bottom", "side")}
+        return ask(name, EXAMPLES[name] | {"bank": bank, "concrete_cover": cover})
+
+    found = poured(1.9)
+    assert [one["severity"] for one in found["findings"] if one["code"] == "thin_envelope"] == [severity] * 3
+    assert found.get("verdict") == thin
+    kept = poured(2)
+    assert kept.get("verdict") == thick
+    assert "thin_envelope" not in codes(kept)
+
+
+def test_one_tier_of_ducts_that_need_concrete_is_enough() -> None:
+    tiers = [DUCTS["measured"], DUCTS["pvc_schedule_40"], DUCTS["pvc_eb_20"]]
+    bank = EXAMPLES["encasement"]["bank"] | {"tier_conduits": tiers}
+    thin = EXAMPLES["encasement"] | {"bank": bank, "concrete_cover": {"top": quantity(1, "in")}}
+    assert ask("encasement", thin)["verdict"] == "violates"
+
+
+def test_a_thin_envelope_is_told_in_the_units_of_the_answer() -> None:
+    thin = EXAMPLES["encasement"] | {"concrete_cover": {"top": quantity(1, "in")}}
+    [found] = [one for one in ask("encasement", thin, "units=metric")["findings"] if one["code"] == "thin_envelope"]
+    assert "of 25.4 mm is under the 50.8 mm of concrete" in found["message"]

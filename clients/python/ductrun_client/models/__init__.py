@@ -151,7 +151,7 @@ from .permitted_use_result import PermittedUseResult
 from .permitted_use_stream_answer import PermittedUseStreamAnswer
 from .piece_system import PieceSystem
 from .piston_convention import PistonConvention
-from .piston_setting import PistonSetting
+from .piston_opening import PistonOpening
 from .placed_duct import PlacedDuct
 from .planned_pull import PlannedPull
 from .pour_shape import PourShape
@@ -392,7 +392,7 @@ __all__ = (
     "PerStickInterval",
     "PieceSystem",
     "PistonConvention",
-    "PistonSetting",
+    "PistonOpening",
     "PlacedDuct",
     "PlannedPull",
     "PourShape",

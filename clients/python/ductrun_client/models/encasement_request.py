@@ -32,7 +32,7 @@ class EncasementRequest:
         cement_content (Density | Unset): A mass per volume with its unit.
         concrete_cover (ConcreteCover | Unset): Concrete outside the ducts.
         concrete_density (Density | Unset): A mass per volume with its unit.
-        maximum_aggregate (Length | Unset): A length with its unit.
+        maximum_aggregate_size (Length | Unset): A length with its unit.
         order_increment (Volume | Unset): A volume with its unit.
         pigment_percent (float | Unset): Color in percent of the mass of cement, for a marked mix.
         pour_shape (PourShape | Unset): Whether concrete fills the bounding rectangle or steps with the tiers.
@@ -48,7 +48,7 @@ class EncasementRequest:
     cement_content: Density | Unset = UNSET
     concrete_cover: ConcreteCover | Unset = UNSET
     concrete_density: Density | Unset = UNSET
-    maximum_aggregate: Length | Unset = UNSET
+    maximum_aggregate_size: Length | Unset = UNSET
     order_increment: Volume | Unset = UNSET
     pigment_percent: float | Unset = UNSET
     pour_shape: PourShape | Unset = UNSET
@@ -78,9 +78,9 @@ class EncasementRequest:
         if not isinstance(self.concrete_density, Unset):
             concrete_density = self.concrete_density.to_dict()
 
-        maximum_aggregate: dict[str, Any] | Unset = UNSET
-        if not isinstance(self.maximum_aggregate, Unset):
-            maximum_aggregate = self.maximum_aggregate.to_dict()
+        maximum_aggregate_size: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.maximum_aggregate_size, Unset):
+            maximum_aggregate_size = self.maximum_aggregate_size.to_dict()
 
         order_increment: dict[str, Any] | Unset = UNSET
         if not isinstance(self.order_increment, Unset):
@@ -122,8 +122,8 @@ class EncasementRequest:
             field_dict["concrete_cover"] = concrete_cover
         if concrete_density is not UNSET:
             field_dict["concrete_density"] = concrete_density
-        if maximum_aggregate is not UNSET:
-            field_dict["maximum_aggregate"] = maximum_aggregate
+        if maximum_aggregate_size is not UNSET:
+            field_dict["maximum_aggregate_size"] = maximum_aggregate_size
         if order_increment is not UNSET:
             field_dict["order_increment"] = order_increment
         if pigment_percent is not UNSET:
@@ -184,12 +184,12 @@ class EncasementRequest:
         else:
             concrete_density = Density.from_dict(_concrete_density)
 
-        _maximum_aggregate = d.pop("maximum_aggregate", UNSET)
-        maximum_aggregate: Length | Unset
-        if isinstance(_maximum_aggregate, Unset):
-            maximum_aggregate = UNSET
+        _maximum_aggregate_size = d.pop("maximum_aggregate_size", UNSET)
+        maximum_aggregate_size: Length | Unset
+        if isinstance(_maximum_aggregate_size, Unset):
+            maximum_aggregate_size = UNSET
         else:
-            maximum_aggregate = Length.from_dict(_maximum_aggregate)
+            maximum_aggregate_size = Length.from_dict(_maximum_aggregate_size)
 
         _order_increment = d.pop("order_increment", UNSET)
         order_increment: Volume | Unset
@@ -237,7 +237,7 @@ class EncasementRequest:
             cement_content=cement_content,
             concrete_cover=concrete_cover,
             concrete_density=concrete_density,
-            maximum_aggregate=maximum_aggregate,
+            maximum_aggregate_size=maximum_aggregate_size,
             order_increment=order_increment,
             pigment_percent=pigment_percent,
             pour_shape=pour_shape,

@@ -35,7 +35,7 @@ class EncasementResult:
         order_volume (Volume): A volume with its unit.
         truck_load_count (int): Truck loads for the order.
         pigment_mass (Mass | Unset): A mass with its unit; a force is not a mass: see Force.
-        reinforcing (ReinforcingTakeoff | Unset): Bars of the envelope.
+        reinforcing_takeoff (ReinforcingTakeoff | Unset): Bars of the envelope.
     """
 
     bag_count: int
@@ -49,7 +49,7 @@ class EncasementResult:
     order_volume: Volume
     truck_load_count: int
     pigment_mass: Mass | Unset = UNSET
-    reinforcing: ReinforcingTakeoff | Unset = UNSET
+    reinforcing_takeoff: ReinforcingTakeoff | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
@@ -80,9 +80,9 @@ class EncasementResult:
         if not isinstance(self.pigment_mass, Unset):
             pigment_mass = self.pigment_mass.to_dict()
 
-        reinforcing: dict[str, Any] | Unset = UNSET
-        if not isinstance(self.reinforcing, Unset):
-            reinforcing = self.reinforcing.to_dict()
+        reinforcing_takeoff: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.reinforcing_takeoff, Unset):
+            reinforcing_takeoff = self.reinforcing_takeoff.to_dict()
 
         field_dict: dict[str, Any] = {}
         field_dict.update(self.additional_properties)
@@ -102,8 +102,8 @@ class EncasementResult:
         )
         if pigment_mass is not UNSET:
             field_dict["pigment_mass"] = pigment_mass
-        if reinforcing is not UNSET:
-            field_dict["reinforcing"] = reinforcing
+        if reinforcing_takeoff is not UNSET:
+            field_dict["reinforcing_takeoff"] = reinforcing_takeoff
 
         return field_dict
 
@@ -148,12 +148,12 @@ class EncasementResult:
         else:
             pigment_mass = Mass.from_dict(_pigment_mass)
 
-        _reinforcing = d.pop("reinforcing", UNSET)
-        reinforcing: ReinforcingTakeoff | Unset
-        if isinstance(_reinforcing, Unset):
-            reinforcing = UNSET
+        _reinforcing_takeoff = d.pop("reinforcing_takeoff", UNSET)
+        reinforcing_takeoff: ReinforcingTakeoff | Unset
+        if isinstance(_reinforcing_takeoff, Unset):
+            reinforcing_takeoff = UNSET
         else:
-            reinforcing = ReinforcingTakeoff.from_dict(_reinforcing)
+            reinforcing_takeoff = ReinforcingTakeoff.from_dict(_reinforcing_takeoff)
 
         encasement_result = cls(
             bag_count=bag_count,
@@ -167,7 +167,7 @@ class EncasementResult:
             order_volume=order_volume,
             truck_load_count=truck_load_count,
             pigment_mass=pigment_mass,
-            reinforcing=reinforcing,
+            reinforcing_takeoff=reinforcing_takeoff,
         )
 
         encasement_result.additional_properties = d

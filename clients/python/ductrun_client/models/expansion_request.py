@@ -35,11 +35,11 @@ class ExpansionRequest:
         fitting_travel (Length | Unset): A length with its unit.
         length (Length | Unset): A length with its unit.
         material (ConduitMaterial | Unset): Materials of conduit with a coefficient of expansion on file.
+        opening_temperatures (list[Temperature] | Unset): Temperatures for which to give the opening, as a table the
+            crew carries.
         piston_convention (PistonConvention | Unset): How far to open an expansion fitting: by its full travel, or
             centered on the movement it takes.
         setting (RunSetting | Unset): Where a run lies, which decides whether it is free to move.
-        setting_temperatures (list[Temperature] | Unset): Temperatures for which to give the opening, as a table the
-            crew carries.
         straight_runs (list[Length] | Unset): Lengths of several straight runs, each judged on its own; this or length.
     """
 
@@ -51,9 +51,9 @@ class ExpansionRequest:
     fitting_travel: Length | Unset = UNSET
     length: Length | Unset = UNSET
     material: ConduitMaterial | Unset = UNSET
+    opening_temperatures: list[Temperature] | Unset = UNSET
     piston_convention: PistonConvention | Unset = UNSET
     setting: RunSetting | Unset = UNSET
-    setting_temperatures: list[Temperature] | Unset = UNSET
     straight_runs: list[Length] | Unset = UNSET
 
     def to_dict(self) -> dict[str, Any]:
@@ -89,6 +89,13 @@ class ExpansionRequest:
         if not isinstance(self.material, Unset):
             material = self.material.value
 
+        opening_temperatures: list[dict[str, Any]] | Unset = UNSET
+        if not isinstance(self.opening_temperatures, Unset):
+            opening_temperatures = []
+            for opening_temperatures_item_data in self.opening_temperatures:
+                opening_temperatures_item = opening_temperatures_item_data.to_dict()
+                opening_temperatures.append(opening_temperatures_item)
+
         piston_convention: str | Unset = UNSET
         if not isinstance(self.piston_convention, Unset):
             piston_convention = self.piston_convention.value
@@ -96,13 +103,6 @@ class ExpansionRequest:
         setting: str | Unset = UNSET
         if not isinstance(self.setting, Unset):
             setting = self.setting.value
-
-        setting_temperatures: list[dict[str, Any]] | Unset = UNSET
-        if not isinstance(self.setting_temperatures, Unset):
-            setting_temperatures = []
-            for setting_temperatures_item_data in self.setting_temperatures:
-                setting_temperatures_item = setting_temperatures_item_data.to_dict()
-                setting_temperatures.append(setting_temperatures_item)
 
         straight_runs: list[dict[str, Any]] | Unset = UNSET
         if not isinstance(self.straight_runs, Unset):
@@ -132,12 +132,12 @@ class ExpansionRequest:
             field_dict["length"] = length
         if material is not UNSET:
             field_dict["material"] = material
+        if opening_temperatures is not UNSET:
+            field_dict["opening_temperatures"] = opening_temperatures
         if piston_convention is not UNSET:
             field_dict["piston_convention"] = piston_convention
         if setting is not UNSET:
             field_dict["setting"] = setting
-        if setting_temperatures is not UNSET:
-            field_dict["setting_temperatures"] = setting_temperatures
         if straight_runs is not UNSET:
             field_dict["straight_runs"] = straight_runs
 
@@ -209,6 +209,15 @@ class ExpansionRequest:
         else:
             material = ConduitMaterial(_material)
 
+        _opening_temperatures = d.pop("opening_temperatures", UNSET)
+        opening_temperatures: list[Temperature] | Unset = UNSET
+        if _opening_temperatures is not UNSET:
+            opening_temperatures = []
+            for opening_temperatures_item_data in _opening_temperatures:
+                opening_temperatures_item = Temperature.from_dict(opening_temperatures_item_data)
+
+                opening_temperatures.append(opening_temperatures_item)
+
         _piston_convention = d.pop("piston_convention", UNSET)
         piston_convention: PistonConvention | Unset
         if isinstance(_piston_convention, Unset):
@@ -222,15 +231,6 @@ class ExpansionRequest:
             setting = UNSET
         else:
             setting = RunSetting(_setting)
-
-        _setting_temperatures = d.pop("setting_temperatures", UNSET)
-        setting_temperatures: list[Temperature] | Unset = UNSET
-        if _setting_temperatures is not UNSET:
-            setting_temperatures = []
-            for setting_temperatures_item_data in _setting_temperatures:
-                setting_temperatures_item = Temperature.from_dict(setting_temperatures_item_data)
-
-                setting_temperatures.append(setting_temperatures_item)
 
         _straight_runs = d.pop("straight_runs", UNSET)
         straight_runs: list[Length] | Unset = UNSET
@@ -250,9 +250,9 @@ class ExpansionRequest:
             fitting_travel=fitting_travel,
             length=length,
             material=material,
+            opening_temperatures=opening_temperatures,
             piston_convention=piston_convention,
             setting=setting,
-            setting_temperatures=setting_temperatures,
             straight_runs=straight_runs,
         )
 

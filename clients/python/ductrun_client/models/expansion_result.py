@@ -9,6 +9,7 @@ from attrs import field as _attrs_field
 from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
+    from ..models.expansion_coefficient import ExpansionCoefficient
     from ..models.length import Length
     from ..models.run_movement import RunMovement
     from ..models.temperature_difference import TemperatureDifference
@@ -23,8 +24,9 @@ class ExpansionResult:
     """How far the runs move and what takes it up; runs held by the ground have no movement to show.
 
     Attributes:
+        coefficient (ExpansionCoefficient): A coefficient of linear thermal expansion with its unit.
         fitting_count (int): Expansion fittings of all runs together.
-        fitting_required (bool): Whether any run reaches the 1/4 in trigger.
+        fitting_required (bool): Whether any run reaches what calls for a fitting.
         runs (list[RunMovement]): Each straight run; none if they are buried or encased.
         temperature_difference (TemperatureDifference): A difference between two temperatures with its unit.
         travel_options (list[TravelOption]): How many fittings of each travel that is sold would be needed.
@@ -37,6 +39,7 @@ class ExpansionResult:
         travel_needed (Length | Unset): A length with its unit.
     """
 
+    coefficient: ExpansionCoefficient
     fitting_count: int
     fitting_required: bool
     runs: list[RunMovement]
@@ -51,6 +54,8 @@ class ExpansionResult:
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
+        coefficient = self.coefficient.to_dict()
+
         fitting_count = self.fitting_count
 
         fitting_required = self.fitting_required
@@ -95,6 +100,7 @@ class ExpansionResult:
         field_dict.update(self.additional_properties)
         field_dict.update(
             {
+                "coefficient": coefficient,
                 "fitting_count": fitting_count,
                 "fitting_required": fitting_required,
                 "runs": runs,
@@ -119,12 +125,15 @@ class ExpansionResult:
 
     @classmethod
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
+        from ..models.expansion_coefficient import ExpansionCoefficient  # noqa: PLC0415
         from ..models.length import Length  # noqa: PLC0415
         from ..models.run_movement import RunMovement  # noqa: PLC0415
         from ..models.temperature_difference import TemperatureDifference  # noqa: PLC0415
         from ..models.travel_option import TravelOption  # noqa: PLC0415
 
         d = dict(src_dict)
+        coefficient = ExpansionCoefficient.from_dict(d.pop("coefficient"))
+
         fitting_count = d.pop("fitting_count")
 
         fitting_required = d.pop("fitting_required")
@@ -190,6 +199,7 @@ class ExpansionResult:
             travel_needed = Length.from_dict(_travel_needed)
 
         expansion_result = cls(
+            coefficient=coefficient,
             fitting_count=fitting_count,
             fitting_required=fitting_required,
             runs=runs,

@@ -26,10 +26,9 @@ class FlotationRequest:
 
     Attributes:
         bank (DuctBank): Ducts in tiers.
-        anchor_capacity (Force | Unset): A force with its unit; tension is a force.
-        bottom_cover (Length | Unset): A length with its unit.
         cable_mass_per_length (MassPerLength | Unset): A mass per length with its unit.
         contents (DuctContents | Unset): Contents of ducts.
+        depth_below_ducts (Length | Unset): A length with its unit.
         duct_density (Density | Unset): A mass per volume with its unit.
         duct_mass_per_length (MassPerLength | Unset): A mass per length with its unit.
         fluid_density (Density | Unset): A mass per volume with its unit.
@@ -38,13 +37,13 @@ class FlotationRequest:
         medium (FlotationMedium | Unset): What ducts would float in.
         safety_factor (float | Unset): Factor on the uplift.
         station_spacing (Length | Unset): A length with its unit.
+        tie_down_capacity (Force | Unset): A force with its unit; tension is a force.
     """
 
     bank: DuctBank
-    anchor_capacity: Force | Unset = UNSET
-    bottom_cover: Length | Unset = UNSET
     cable_mass_per_length: MassPerLength | Unset = UNSET
     contents: DuctContents | Unset = UNSET
+    depth_below_ducts: Length | Unset = UNSET
     duct_density: Density | Unset = UNSET
     duct_mass_per_length: MassPerLength | Unset = UNSET
     fluid_density: Density | Unset = UNSET
@@ -53,17 +52,10 @@ class FlotationRequest:
     medium: FlotationMedium | Unset = UNSET
     safety_factor: float | Unset = UNSET
     station_spacing: Length | Unset = UNSET
+    tie_down_capacity: Force | Unset = UNSET
 
     def to_dict(self) -> dict[str, Any]:
         bank = self.bank.to_dict()
-
-        anchor_capacity: dict[str, Any] | Unset = UNSET
-        if not isinstance(self.anchor_capacity, Unset):
-            anchor_capacity = self.anchor_capacity.to_dict()
-
-        bottom_cover: dict[str, Any] | Unset = UNSET
-        if not isinstance(self.bottom_cover, Unset):
-            bottom_cover = self.bottom_cover.to_dict()
 
         cable_mass_per_length: dict[str, Any] | Unset = UNSET
         if not isinstance(self.cable_mass_per_length, Unset):
@@ -72,6 +64,10 @@ class FlotationRequest:
         contents: str | Unset = UNSET
         if not isinstance(self.contents, Unset):
             contents = self.contents.value
+
+        depth_below_ducts: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.depth_below_ducts, Unset):
+            depth_below_ducts = self.depth_below_ducts.to_dict()
 
         duct_density: dict[str, Any] | Unset = UNSET
         if not isinstance(self.duct_density, Unset):
@@ -103,6 +99,10 @@ class FlotationRequest:
         if not isinstance(self.station_spacing, Unset):
             station_spacing = self.station_spacing.to_dict()
 
+        tie_down_capacity: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.tie_down_capacity, Unset):
+            tie_down_capacity = self.tie_down_capacity.to_dict()
+
         field_dict: dict[str, Any] = {}
 
         field_dict.update(
@@ -110,14 +110,12 @@ class FlotationRequest:
                 "bank": bank,
             }
         )
-        if anchor_capacity is not UNSET:
-            field_dict["anchor_capacity"] = anchor_capacity
-        if bottom_cover is not UNSET:
-            field_dict["bottom_cover"] = bottom_cover
         if cable_mass_per_length is not UNSET:
             field_dict["cable_mass_per_length"] = cable_mass_per_length
         if contents is not UNSET:
             field_dict["contents"] = contents
+        if depth_below_ducts is not UNSET:
+            field_dict["depth_below_ducts"] = depth_below_ducts
         if duct_density is not UNSET:
             field_dict["duct_density"] = duct_density
         if duct_mass_per_length is not UNSET:
@@ -134,6 +132,8 @@ class FlotationRequest:
             field_dict["safety_factor"] = safety_factor
         if station_spacing is not UNSET:
             field_dict["station_spacing"] = station_spacing
+        if tie_down_capacity is not UNSET:
+            field_dict["tie_down_capacity"] = tie_down_capacity
 
         return field_dict
 
@@ -148,20 +148,6 @@ class FlotationRequest:
         d = dict(src_dict)
         bank = DuctBank.from_dict(d.pop("bank"))
 
-        _anchor_capacity = d.pop("anchor_capacity", UNSET)
-        anchor_capacity: Force | Unset
-        if isinstance(_anchor_capacity, Unset):
-            anchor_capacity = UNSET
-        else:
-            anchor_capacity = Force.from_dict(_anchor_capacity)
-
-        _bottom_cover = d.pop("bottom_cover", UNSET)
-        bottom_cover: Length | Unset
-        if isinstance(_bottom_cover, Unset):
-            bottom_cover = UNSET
-        else:
-            bottom_cover = Length.from_dict(_bottom_cover)
-
         _cable_mass_per_length = d.pop("cable_mass_per_length", UNSET)
         cable_mass_per_length: MassPerLength | Unset
         if isinstance(_cable_mass_per_length, Unset):
@@ -175,6 +161,13 @@ class FlotationRequest:
             contents = UNSET
         else:
             contents = DuctContents(_contents)
+
+        _depth_below_ducts = d.pop("depth_below_ducts", UNSET)
+        depth_below_ducts: Length | Unset
+        if isinstance(_depth_below_ducts, Unset):
+            depth_below_ducts = UNSET
+        else:
+            depth_below_ducts = Length.from_dict(_depth_below_ducts)
 
         _duct_density = d.pop("duct_density", UNSET)
         duct_density: Density | Unset
@@ -227,12 +220,18 @@ class FlotationRequest:
         else:
             station_spacing = Length.from_dict(_station_spacing)
 
+        _tie_down_capacity = d.pop("tie_down_capacity", UNSET)
+        tie_down_capacity: Force | Unset
+        if isinstance(_tie_down_capacity, Unset):
+            tie_down_capacity = UNSET
+        else:
+            tie_down_capacity = Force.from_dict(_tie_down_capacity)
+
         flotation_request = cls(
             bank=bank,
-            anchor_capacity=anchor_capacity,
-            bottom_cover=bottom_cover,
             cable_mass_per_length=cable_mass_per_length,
             contents=contents,
+            depth_below_ducts=depth_below_ducts,
             duct_density=duct_density,
             duct_mass_per_length=duct_mass_per_length,
             fluid_density=fluid_density,
@@ -241,6 +240,7 @@ class FlotationRequest:
             medium=medium,
             safety_factor=safety_factor,
             station_spacing=station_spacing,
+            tie_down_capacity=tie_down_capacity,
         )
 
         return flotation_request

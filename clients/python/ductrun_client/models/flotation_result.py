@@ -24,16 +24,16 @@ class FlotationResult:
     Attributes:
         full_uplift_per_length (ForcePerLength): A force per length with its unit; sidewall pressure is one.
         hold_down_per_station (Force): A force with its unit; tension is a force.
-        tiers (list[TierUplift]):
+        tier_uplifts (list[TierUplift]): Each tier, the bottom tier first.
         uplift_per_length (ForcePerLength): A force per length with its unit; sidewall pressure is one.
         uplift_per_station (Force): A force with its unit; tension is a force.
-        tie_down_count (int | Unset): Anchors at each station, if the capacity of one is given.
-        total_tie_down_count (int | Unset): Anchors of the run, if its length is given as well.
+        tie_down_count (int | Unset): Tie-downs at each station, if the capacity of one is given.
+        total_tie_down_count (int | Unset): Tie-downs of the run, if its length is given as well.
     """
 
     full_uplift_per_length: ForcePerLength
     hold_down_per_station: Force
-    tiers: list[TierUplift]
+    tier_uplifts: list[TierUplift]
     uplift_per_length: ForcePerLength
     uplift_per_station: Force
     tie_down_count: int | Unset = UNSET
@@ -45,10 +45,10 @@ class FlotationResult:
 
         hold_down_per_station = self.hold_down_per_station.to_dict()
 
-        tiers = []
-        for tiers_item_data in self.tiers:
-            tiers_item = tiers_item_data.to_dict()
-            tiers.append(tiers_item)
+        tier_uplifts = []
+        for tier_uplifts_item_data in self.tier_uplifts:
+            tier_uplifts_item = tier_uplifts_item_data.to_dict()
+            tier_uplifts.append(tier_uplifts_item)
 
         uplift_per_length = self.uplift_per_length.to_dict()
 
@@ -64,7 +64,7 @@ class FlotationResult:
             {
                 "full_uplift_per_length": full_uplift_per_length,
                 "hold_down_per_station": hold_down_per_station,
-                "tiers": tiers,
+                "tier_uplifts": tier_uplifts,
                 "uplift_per_length": uplift_per_length,
                 "uplift_per_station": uplift_per_station,
             }
@@ -87,12 +87,12 @@ class FlotationResult:
 
         hold_down_per_station = Force.from_dict(d.pop("hold_down_per_station"))
 
-        tiers = []
-        _tiers = d.pop("tiers")
-        for tiers_item_data in _tiers:
-            tiers_item = TierUplift.from_dict(tiers_item_data)
+        tier_uplifts = []
+        _tier_uplifts = d.pop("tier_uplifts")
+        for tier_uplifts_item_data in _tier_uplifts:
+            tier_uplifts_item = TierUplift.from_dict(tier_uplifts_item_data)
 
-            tiers.append(tiers_item)
+            tier_uplifts.append(tier_uplifts_item)
 
         uplift_per_length = ForcePerLength.from_dict(d.pop("uplift_per_length"))
 
@@ -105,7 +105,7 @@ class FlotationResult:
         flotation_result = cls(
             full_uplift_per_length=full_uplift_per_length,
             hold_down_per_station=hold_down_per_station,
-            tiers=tiers,
+            tier_uplifts=tier_uplifts,
             uplift_per_length=uplift_per_length,
             uplift_per_station=uplift_per_station,
             tie_down_count=tie_down_count,

@@ -8,7 +8,7 @@ from attrs import field as _attrs_field
 
 if TYPE_CHECKING:
     from ..models.length import Length
-    from ..models.piston_setting import PistonSetting
+    from ..models.piston_opening import PistonOpening
 
 
 T = TypeVar("T", bound="RunMovement")
@@ -22,10 +22,10 @@ class RunMovement:
         anchor_positions (list[Length]): Where the run is anchored between them; its ends are fixed.
         fitting_count (int): Fittings that share the change; 0 if none is required.
         fitting_positions (list[Length]): Where they stand along the run.
-        fitting_required (bool): Whether the change reaches the 1/4 in trigger.
+        fitting_required (bool): Whether the change reaches what calls for a fitting.
         length (Length): A length with its unit.
         length_change (Length): A length with its unit.
-        piston_settings (list[PistonSetting]): Openings at the temperatures asked for, the installation first.
+        piston_openings (list[PistonOpening]): Openings at the temperatures asked for, the installation first.
     """
 
     anchor_positions: list[Length]
@@ -34,7 +34,7 @@ class RunMovement:
     fitting_required: bool
     length: Length
     length_change: Length
-    piston_settings: list[PistonSetting]
+    piston_openings: list[PistonOpening]
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
@@ -56,10 +56,10 @@ class RunMovement:
 
         length_change = self.length_change.to_dict()
 
-        piston_settings = []
-        for piston_settings_item_data in self.piston_settings:
-            piston_settings_item = piston_settings_item_data.to_dict()
-            piston_settings.append(piston_settings_item)
+        piston_openings = []
+        for piston_openings_item_data in self.piston_openings:
+            piston_openings_item = piston_openings_item_data.to_dict()
+            piston_openings.append(piston_openings_item)
 
         field_dict: dict[str, Any] = {}
         field_dict.update(self.additional_properties)
@@ -71,7 +71,7 @@ class RunMovement:
                 "fitting_required": fitting_required,
                 "length": length,
                 "length_change": length_change,
-                "piston_settings": piston_settings,
+                "piston_openings": piston_openings,
             }
         )
 
@@ -80,7 +80,7 @@ class RunMovement:
     @classmethod
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
         from ..models.length import Length  # noqa: PLC0415
-        from ..models.piston_setting import PistonSetting  # noqa: PLC0415
+        from ..models.piston_opening import PistonOpening  # noqa: PLC0415
 
         d = dict(src_dict)
         anchor_positions = []
@@ -105,12 +105,12 @@ class RunMovement:
 
         length_change = Length.from_dict(d.pop("length_change"))
 
-        piston_settings = []
-        _piston_settings = d.pop("piston_settings")
-        for piston_settings_item_data in _piston_settings:
-            piston_settings_item = PistonSetting.from_dict(piston_settings_item_data)
+        piston_openings = []
+        _piston_openings = d.pop("piston_openings")
+        for piston_openings_item_data in _piston_openings:
+            piston_openings_item = PistonOpening.from_dict(piston_openings_item_data)
 
-            piston_settings.append(piston_settings_item)
+            piston_openings.append(piston_openings_item)
 
         run_movement = cls(
             anchor_positions=anchor_positions,
@@ -119,7 +119,7 @@ class RunMovement:
             fitting_required=fitting_required,
             length=length,
             length_change=length_change,
-            piston_settings=piston_settings,
+            piston_openings=piston_openings,
         )
 
         run_movement.additional_properties = d

@@ -3,7 +3,7 @@ from enum import StrEnum
 
 class RunSetting(StrEnum):
     ABOVE_GROUND = "above_ground"
-    BURIED = "buried"
+    DIRECT_BURIED = "direct_buried"
     ENCASED = "encased"
 
     def __str__(self) -> str:

@@ -26,7 +26,7 @@ class SpacersRequest:
     Attributes:
         length (Length): A length with its unit.
         tiers (list[int]): Ducts in each tier, the bottom tier first.
-        ducts_per_spacer (int | Unset): Ducts that one piece carries side by side.
+        duct_count_per_spacer (int | Unset): Ducts that one piece carries side by side.
         end_offset (Length | Unset): A length with its unit.
         interval (DistanceInterval | PerStickInterval | PresetInterval | Unset):
         piece_system (PieceSystem | Unset): Whether pieces carry a few ducts, a whole tier, or the whole bank.
@@ -39,7 +39,7 @@ class SpacersRequest:
 
     length: Length
     tiers: list[int]
-    ducts_per_spacer: int | Unset = UNSET
+    duct_count_per_spacer: int | Unset = UNSET
     end_offset: Length | Unset = UNSET
     interval: DistanceInterval | PerStickInterval | PresetInterval | Unset = UNSET
     piece_system: PieceSystem | Unset = UNSET
@@ -56,7 +56,7 @@ class SpacersRequest:
 
         tiers = self.tiers
 
-        ducts_per_spacer = self.ducts_per_spacer
+        duct_count_per_spacer = self.duct_count_per_spacer
 
         end_offset: dict[str, Any] | Unset = UNSET
         if not isinstance(self.end_offset, Unset):
@@ -96,8 +96,8 @@ class SpacersRequest:
                 "tiers": tiers,
             }
         )
-        if ducts_per_spacer is not UNSET:
-            field_dict["ducts_per_spacer"] = ducts_per_spacer
+        if duct_count_per_spacer is not UNSET:
+            field_dict["duct_count_per_spacer"] = duct_count_per_spacer
         if end_offset is not UNSET:
             field_dict["end_offset"] = end_offset
         if interval is not UNSET:
@@ -127,7 +127,7 @@ class SpacersRequest:
 
         tiers = cast(list[int], d.pop("tiers"))
 
-        ducts_per_spacer = d.pop("ducts_per_spacer", UNSET)
+        duct_count_per_spacer = d.pop("duct_count_per_spacer", UNSET)
 
         _end_offset = d.pop("end_offset", UNSET)
         end_offset: Length | Unset
@@ -193,7 +193,7 @@ class SpacersRequest:
         spacers_request = cls(
             length=length,
             tiers=tiers,
-            ducts_per_spacer=ducts_per_spacer,
+            duct_count_per_spacer=duct_count_per_spacer,
             end_offset=end_offset,
             interval=interval,
             piece_system=piece_system,

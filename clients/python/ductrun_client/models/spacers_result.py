@@ -23,18 +23,18 @@ class SpacersResult:
         base_spacer_count (int): Base pieces, under the bottom tier.
         intermediate_spacer_count (int): Intermediate pieces, between tiers.
         order_count (int): All pieces with waste, rounded up.
+        piece_count (int): All pieces, before waste.
         station_count (int): Stations along the run.
         top_piece_count (int): Pieces that close the stacks from above.
-        total_count (int): All pieces, before waste.
         actual_spacing (Length | Unset): A length with its unit.
     """
 
     base_spacer_count: int
     intermediate_spacer_count: int
     order_count: int
+    piece_count: int
     station_count: int
     top_piece_count: int
-    total_count: int
     actual_spacing: Length | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
@@ -45,11 +45,11 @@ class SpacersResult:
 
         order_count = self.order_count
 
+        piece_count = self.piece_count
+
         station_count = self.station_count
 
         top_piece_count = self.top_piece_count
-
-        total_count = self.total_count
 
         actual_spacing: dict[str, Any] | Unset = UNSET
         if not isinstance(self.actual_spacing, Unset):
@@ -62,9 +62,9 @@ class SpacersResult:
                 "base_spacer_count": base_spacer_count,
                 "intermediate_spacer_count": intermediate_spacer_count,
                 "order_count": order_count,
+                "piece_count": piece_count,
                 "station_count": station_count,
                 "top_piece_count": top_piece_count,
-                "total_count": total_count,
             }
         )
         if actual_spacing is not UNSET:
@@ -83,11 +83,11 @@ class SpacersResult:
 
         order_count = d.pop("order_count")
 
+        piece_count = d.pop("piece_count")
+
         station_count = d.pop("station_count")
 
         top_piece_count = d.pop("top_piece_count")
-
-        total_count = d.pop("total_count")
 
         _actual_spacing = d.pop("actual_spacing", UNSET)
         actual_spacing: Length | Unset
@@ -100,9 +100,9 @@ class SpacersResult:
             base_spacer_count=base_spacer_count,
             intermediate_spacer_count=intermediate_spacer_count,
             order_count=order_count,
+            piece_count=piece_count,
             station_count=station_count,
             top_piece_count=top_piece_count,
-            total_count=total_count,
             actual_spacing=actual_spacing,
         )
 

@@ -20,39 +20,39 @@ class TierUplift:
 
     Attributes:
         duct_count (int):
+        duct_uplift_per_length (ForcePerLength): A force per length with its unit; sidewall pressure is one.
         mass_per_length (MassPerLength): A mass per length with its unit.
         tier (int): Tier, from 1 at the bottom.
-        uplift (ForcePerLength): A force per length with its unit; sidewall pressure is one.
-        uplift_per_duct (ForcePerLength): A force per length with its unit; sidewall pressure is one.
+        uplift_per_length (ForcePerLength): A force per length with its unit; sidewall pressure is one.
     """
 
     duct_count: int
+    duct_uplift_per_length: ForcePerLength
     mass_per_length: MassPerLength
     tier: int
-    uplift: ForcePerLength
-    uplift_per_duct: ForcePerLength
+    uplift_per_length: ForcePerLength
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
         duct_count = self.duct_count
 
+        duct_uplift_per_length = self.duct_uplift_per_length.to_dict()
+
         mass_per_length = self.mass_per_length.to_dict()
 
         tier = self.tier
 
-        uplift = self.uplift.to_dict()
-
-        uplift_per_duct = self.uplift_per_duct.to_dict()
+        uplift_per_length = self.uplift_per_length.to_dict()
 
         field_dict: dict[str, Any] = {}
         field_dict.update(self.additional_properties)
         field_dict.update(
             {
                 "duct_count": duct_count,
+                "duct_uplift_per_length": duct_uplift_per_length,
                 "mass_per_length": mass_per_length,
                 "tier": tier,
-                "uplift": uplift,
-                "uplift_per_duct": uplift_per_duct,
+                "uplift_per_length": uplift_per_length,
             }
         )
 
@@ -66,20 +66,20 @@ class TierUplift:
         d = dict(src_dict)
         duct_count = d.pop("duct_count")
 
+        duct_uplift_per_length = ForcePerLength.from_dict(d.pop("duct_uplift_per_length"))
+
         mass_per_length = MassPerLength.from_dict(d.pop("mass_per_length"))
 
         tier = d.pop("tier")
 
-        uplift = ForcePerLength.from_dict(d.pop("uplift"))
-
-        uplift_per_duct = ForcePerLength.from_dict(d.pop("uplift_per_duct"))
+        uplift_per_length = ForcePerLength.from_dict(d.pop("uplift_per_length"))
 
         tier_uplift = cls(
             duct_count=duct_count,
+            duct_uplift_per_length=duct_uplift_per_length,
             mass_per_length=mass_per_length,
             tier=tier,
-            uplift=uplift,
-            uplift_per_duct=uplift_per_duct,
+            uplift_per_length=uplift_per_length,
         )
 
         tier_uplift.additional_properties = d

@@ -27,13 +27,13 @@ class TrenchRequest:
 
     Attributes:
         bank (DuctBank): Ducts in tiers.
-        cover (Length): A length with its unit.
         length (Length): A length with its unit.
         bedding (Length | Unset): A length with its unit.
-        compacted_per_bank (float | Unset): Compacted volume of one in the bank, in place of the soil's.
+        compacted_volume_factor (float | Unset): Compacted volume of one in the bank, in place of the soil's.
         concrete_cover (ConcreteCover | Unset): Concrete outside the ducts.
+        cover (Length | Unset): A length with its unit.
         least_width (Length | Unset): A length with its unit.
-        loose_per_bank (float | Unset): Loose volume of one in the bank, in place of the soil's.
+        loose_volume_factor (float | Unset): Loose volume of one in the bank, in place of the soil's.
         nearest_utility (Length | Unset): A length with its unit.
         pour_shape (PourShape | Unset): Whether concrete fills the bounding rectangle or steps with the tiers.
         practice (TrenchPractice | Unset): Practices of laying a bank in its trench.
@@ -41,7 +41,7 @@ class TrenchRequest:
         side_slope (float | Unset): Side of the trench, horizontal for one vertical.
         soil (SoilKind | Unset): Soils with factors from bank to loose and compacted.
         soil_type (ExcavationSoilType | Unset): Soil types of 29 CFR 1926 Subpart P.
-        stations (list[Station] | Unset): Cover along the run where it varies, from its start to its end.
+        stations (list[Station] | Unset): Cover along the run where it varies, from its start to its end; this or cover.
         tape_overlap_percent (float | Unset): Extra warning tape.
         warning_tape_depth (Length | Unset): A length with its unit.
         width (Length | Unset): A length with its unit.
@@ -49,13 +49,13 @@ class TrenchRequest:
     """
 
     bank: DuctBank
-    cover: Length
     length: Length
     bedding: Length | Unset = UNSET
-    compacted_per_bank: float | Unset = UNSET
+    compacted_volume_factor: float | Unset = UNSET
     concrete_cover: ConcreteCover | Unset = UNSET
+    cover: Length | Unset = UNSET
     least_width: Length | Unset = UNSET
-    loose_per_bank: float | Unset = UNSET
+    loose_volume_factor: float | Unset = UNSET
     nearest_utility: Length | Unset = UNSET
     pour_shape: PourShape | Unset = UNSET
     practice: TrenchPractice | Unset = UNSET
@@ -72,25 +72,27 @@ class TrenchRequest:
     def to_dict(self) -> dict[str, Any]:
         bank = self.bank.to_dict()
 
-        cover = self.cover.to_dict()
-
         length = self.length.to_dict()
 
         bedding: dict[str, Any] | Unset = UNSET
         if not isinstance(self.bedding, Unset):
             bedding = self.bedding.to_dict()
 
-        compacted_per_bank = self.compacted_per_bank
+        compacted_volume_factor = self.compacted_volume_factor
 
         concrete_cover: dict[str, Any] | Unset = UNSET
         if not isinstance(self.concrete_cover, Unset):
             concrete_cover = self.concrete_cover.to_dict()
 
+        cover: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.cover, Unset):
+            cover = self.cover.to_dict()
+
         least_width: dict[str, Any] | Unset = UNSET
         if not isinstance(self.least_width, Unset):
             least_width = self.least_width.to_dict()
 
-        loose_per_bank = self.loose_per_bank
+        loose_volume_factor = self.loose_volume_factor
 
         nearest_utility: dict[str, Any] | Unset = UNSET
         if not isinstance(self.nearest_utility, Unset):
@@ -144,20 +146,21 @@ class TrenchRequest:
         field_dict.update(
             {
                 "bank": bank,
-                "cover": cover,
                 "length": length,
             }
         )
         if bedding is not UNSET:
             field_dict["bedding"] = bedding
-        if compacted_per_bank is not UNSET:
-            field_dict["compacted_per_bank"] = compacted_per_bank
+        if compacted_volume_factor is not UNSET:
+            field_dict["compacted_volume_factor"] = compacted_volume_factor
         if concrete_cover is not UNSET:
             field_dict["concrete_cover"] = concrete_cover
+        if cover is not UNSET:
+            field_dict["cover"] = cover
         if least_width is not UNSET:
             field_dict["least_width"] = least_width
-        if loose_per_bank is not UNSET:
-            field_dict["loose_per_bank"] = loose_per_bank
+        if loose_volume_factor is not UNSET:
+            field_dict["loose_volume_factor"] = loose_volume_factor
         if nearest_utility is not UNSET:
             field_dict["nearest_utility"] = nearest_utility
         if pour_shape is not UNSET:
@@ -195,8 +198,6 @@ class TrenchRequest:
         d = dict(src_dict)
         bank = DuctBank.from_dict(d.pop("bank"))
 
-        cover = Length.from_dict(d.pop("cover"))
-
         length = Length.from_dict(d.pop("length"))
 
         _bedding = d.pop("bedding", UNSET)
@@ -206,7 +207,7 @@ class TrenchRequest:
         else:
             bedding = Length.from_dict(_bedding)
 
-        compacted_per_bank = d.pop("compacted_per_bank", UNSET)
+        compacted_volume_factor = d.pop("compacted_volume_factor", UNSET)
 
         _concrete_cover = d.pop("concrete_cover", UNSET)
         concrete_cover: ConcreteCover | Unset
@@ -215,6 +216,13 @@ class TrenchRequest:
         else:
             concrete_cover = ConcreteCover.from_dict(_concrete_cover)
 
+        _cover = d.pop("cover", UNSET)
+        cover: Length | Unset
+        if isinstance(_cover, Unset):
+            cover = UNSET
+        else:
+            cover = Length.from_dict(_cover)
+
         _least_width = d.pop("least_width", UNSET)
         least_width: Length | Unset
         if isinstance(_least_width, Unset):
@@ -222,7 +230,7 @@ class TrenchRequest:
         else:
             least_width = Length.from_dict(_least_width)
 
-        loose_per_bank = d.pop("loose_per_bank", UNSET)
+        loose_volume_factor = d.pop("loose_volume_factor", UNSET)
 
         _nearest_utility = d.pop("nearest_utility", UNSET)
         nearest_utility: Length | Unset
@@ -302,13 +310,13 @@ class TrenchRequest:
 
         trench_request = cls(
             bank=bank,
-            cover=cover,
             length=length,
             bedding=bedding,
-            compacted_per_bank=compacted_per_bank,
+            compacted_volume_factor=compacted_volume_factor,
             concrete_cover=concrete_cover,
+            cover=cover,
             least_width=least_width,
-            loose_per_bank=loose_per_bank,
+            loose_volume_factor=loose_volume_factor,
             nearest_utility=nearest_utility,
             pour_shape=pour_shape,
             practice=practice,

@@ -24,6 +24,7 @@ class TrenchResult:
         depth (Length): A length with its unit.
         envelope_volume (Volume): A volume with its unit.
         excavation_volume (Volume): A volume with its unit.
+        import_volume (Volume): A volume with its unit.
         loose_excavation_volume (Volume): A volume with its unit.
         select_fill_volume (Volume): A volume with its unit.
         spoil_volume (Volume): A volume with its unit.
@@ -37,6 +38,7 @@ class TrenchResult:
     depth: Length
     envelope_volume: Volume
     excavation_volume: Volume
+    import_volume: Volume
     loose_excavation_volume: Volume
     select_fill_volume: Volume
     spoil_volume: Volume
@@ -55,6 +57,8 @@ class TrenchResult:
         envelope_volume = self.envelope_volume.to_dict()
 
         excavation_volume = self.excavation_volume.to_dict()
+
+        import_volume = self.import_volume.to_dict()
 
         loose_excavation_volume = self.loose_excavation_volume.to_dict()
 
@@ -77,6 +81,7 @@ class TrenchResult:
                 "depth": depth,
                 "envelope_volume": envelope_volume,
                 "excavation_volume": excavation_volume,
+                "import_volume": import_volume,
                 "loose_excavation_volume": loose_excavation_volume,
                 "select_fill_volume": select_fill_volume,
                 "spoil_volume": spoil_volume,
@@ -104,6 +109,8 @@ class TrenchResult:
 
         excavation_volume = Volume.from_dict(d.pop("excavation_volume"))
 
+        import_volume = Volume.from_dict(d.pop("import_volume"))
+
         loose_excavation_volume = Volume.from_dict(d.pop("loose_excavation_volume"))
 
         select_fill_volume = Volume.from_dict(d.pop("select_fill_volume"))
@@ -122,6 +129,7 @@ class TrenchResult:
             depth=depth,
             envelope_volume=envelope_volume,
             excavation_volume=excavation_volume,
+            import_volume=import_volume,
             loose_excavation_volume=loose_excavation_volume,
             select_fill_volume=select_fill_volume,
             spoil_volume=spoil_volume,

@@ -16,6 +16,8 @@ from ductrun.subjects.bank.encasing import Encasement, Encasing, encase
 from ductrun.subjects.bank.reinforcing import ReinforcingTakeoff, told_bars
 from ductrun.subjects.parts.bank import DuctBank, PlacedDuct, bank_of, told_ducts
 from ductrun.subjects.parts.envelope import (
+    POUR_SHAPE,
+    AskedPour,
     ConcreteCover,
     PourShape,
     concrete_of,
@@ -45,6 +47,7 @@ class EncasementRequest(Encasing):
         default=None,
         description="Whether the pour fills the bounding rectangle or steps with the tiers.",
         examples=["bounding_rectangle"],
+        json_schema_extra=POUR_SHAPE.stated,
     )
 
 
@@ -61,20 +64,30 @@ class EncasementResult(Struct, frozen=True, gc=False):
     bag_count: Annotated[int, Meta(description="Bags of pre-mix for the net volume with waste.")]
     concrete_mass: Annotated[answers.Mass, Meta(description="Mass of the net volume.")]
     ducts: Annotated[list[PlacedDuct], Meta(description="Where every duct lies.")]
-    reinforcing: Annotated[ReinforcingTakeoff | UnsetType, Meta(description="Bars, if asked for.")] = UNSET
+    reinforcing_takeoff: Annotated[ReinforcingTakeoff | UnsetType, Meta(description="Bars, if asked for.")] = UNSET
     pigment_mass: Annotated[answers.Mass | UnsetType, Meta(description="Color for the mix, if asked for.")] = UNSET
 
 
 def assess(request: EncasementRequest, sheet: Worksheet) -> Encasement:
     """Encase the bank of a request."""
-    placed = bank_of(request.bank, sheet.within("bank"))
-    concrete = concrete_of(request.concrete_cover, sheet)
+    bank_place = sheet.within("bank")
+    placed = bank_of(request.bank, bank_place)
+    asked = AskedPour(
+        request.bank,
+        bank_place,
+        request.concrete_cover,
+        sheet.within("concrete_cover"),
+        request.pour_shape,
+        sheet.within("pour_shape"),
+    )
+    concrete = concrete_of(asked)
     if request.trench_width is None:
-        envelope = poured(placed, concrete, request.pour_shape, sheet)
+        envelope = poured(placed, asked, concrete)
     else:
         least = placed.width + 2 * concrete.side
-        width = trench_width_of(request.trench_width, least, "trench_width", "trench_narrower_than_envelope", sheet)
-        envelope = poured_in_trench(placed, concrete, width, request.pour_shape, sheet)
+        place = sheet.within("trench_width")
+        width = trench_width_of(request.trench_width, least, "trench_narrower_than_envelope", place)
+        envelope = poured_in_trench(placed, asked, concrete, width)
     return encase(request, envelope, request.length.si, sheet)
 
 
@@ -92,7 +105,7 @@ def tell(found: Encasement, telling: Telling) -> EncasementResult:
         bag_count=found.bag_count,
         concrete_mass=telling.mass(found.mass),
         ducts=told_ducts(found.envelope.bank, telling),
-        reinforcing=UNSET if found.bars is None else told_bars(found.bars, telling),
+        reinforcing_takeoff=UNSET if found.bars is None else told_bars(found.bars, telling),
         pigment_mass=UNSET if found.pigment is None else telling.mass(found.pigment),
     )
 

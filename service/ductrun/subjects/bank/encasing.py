@@ -12,7 +12,7 @@ from ductrun.engineering.bank import Envelope
 from ductrun.engineering.rounding import over, under
 from ductrun.kit.backing import PRACTICE, published
 from ductrun.kit.choices import Severity
-from ductrun.kit.defaults import number, quantity
+from ductrun.kit.defaults import by_rule, number, quantity
 from ductrun.kit.forms import (
     BagMass,
     BatchVolume,
@@ -46,20 +46,30 @@ class Encasing(Form):
     """How concrete is mixed, reinforced and bought."""
 
     waste_percent: Omissible[Percent] = Field(
-        default=None, description="Waste on the net volume, in percent.", examples=[5]
+        default=None,
+        description="Waste on the net volume, in percent.",
+        examples=[5],
+        json_schema_extra=by_rule(f"{WASTE_FORMED.value:g} against forms, {WASTE_TRENCH.value:g} against earth"),
     )
     truck_capacity: Omissible[TruckVolume] = Field(
-        default=None, description="What one truck brings.", examples=[{"value": 10, "unit": "yd3"}]
+        default=None,
+        description="What one truck brings.",
+        examples=[{"value": 10, "unit": "yd3"}],
+        json_schema_extra=TRUCK_CAPACITY.stated,
     )
     order_increment: Omissible[BatchVolume] = Field(
-        default=None, description="Step in which the plant sells.", examples=[{"value": 0.25, "unit": "yd3"}]
+        default=None,
+        description="Step in which the plant sells.",
+        examples=[{"value": 0.25, "unit": "yd3"}],
+        json_schema_extra=ORDER_INCREMENT.stated,
     )
     bag_mass: Omissible[BagMass] = Field(
         default=None,
         description="Mass of one bag of pre-mix, for small pours.",
         examples=[{"value": 80, "unit": "lb"}],
+        json_schema_extra=BAG_MASS.stated,
     )
-    maximum_aggregate: Omissible[Clearance] = Field(
+    maximum_aggregate_size: Omissible[Clearance] = Field(
         default=None, description="Largest aggregate of the mix.", examples=[{"value": 0.75, "unit": "in"}]
     )
     reinforcing: Omissible[Reinforcing] = Field(default=None, description="Bars in the envelope.")
@@ -67,10 +77,16 @@ class Encasing(Form):
         default=None, description="Color in percent of the mass of cement, for a marked mix.", examples=[2]
     )
     cement_content: Omissible[CementContent] = Field(
-        default=None, description="Cement in the mix.", examples=[{"value": 564, "unit": "lb/yd3"}]
+        default=None,
+        description="Cement in the mix.",
+        examples=[{"value": 564, "unit": "lb/yd3"}],
+        json_schema_extra=CEMENT_CONTENT.stated,
     )
     concrete_density: Omissible[ConcreteDensity] = Field(
-        default=None, description="Density of fresh concrete.", examples=[{"value": 150, "unit": "lb/ft3"}]
+        default=None,
+        description="Density of fresh concrete.",
+        examples=[{"value": 150, "unit": "lb/ft3"}],
+        json_schema_extra=DENSITY.stated,
     )
 
 
@@ -117,7 +133,7 @@ def encase(given: Encasing, envelope: Envelope, length: float, sheet: Worksheet)
         bars=_bars(given.reinforcing, envelope, length, sheet),
         pigment=_pigment(given, net, sheet),
     )
-    _caution_aggregate(given.maximum_aggregate, envelope, sheet)
+    _caution_aggregate(given.maximum_aggregate_size, envelope, sheet)
     _caution_pour(sheet)
     if sheet.working is not None:
         _show(found, sheet)
@@ -174,7 +190,7 @@ def _caution_aggregate(aggregate: Length | None, envelope: Envelope, sheet: Work
             AGGREGATE_GAP_RATIO.backing,
             sheet.tell.given(aggregate),
             sheet.tell.size(most),
-            member="maximum_aggregate",
+            member="maximum_aggregate_size",
         )
 
 

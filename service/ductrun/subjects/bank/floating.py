@@ -12,7 +12,7 @@ from ductrun.engineering.bank import Bank
 from ductrun.engineering.spacing import stations_by_distance
 from ductrun.kit.backing import WORKED_OUT
 from ductrun.kit.choices import Severity
-from ductrun.kit.defaults import Default, choice, number, quantity
+from ductrun.kit.defaults import Default, by_rule, choice, number, quantity
 from ductrun.kit.forms import Between, Clearance, DuctMass, FluidDensity, Form, Interval, Omissible, PullAnchor
 from ductrun.kit.wording import text_of
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
@@ -43,26 +43,46 @@ DuctDensity = Annotated[Density, Between(Density.parse(20, "lb/ft3"), Density.pa
 class Floating(Form):
     """What a bank floats in, and how it is held down."""
 
-    medium: Omissible[FlotationMedium] = Field(default=None, description="What surrounds it.", examples=["concrete"])
-    fluid_density: Omissible[FluidDensity] = Field(
-        default=None, description="Density of the fluid.", examples=[{"value": 150, "unit": "lb/ft3"}]
+    medium: Omissible[FlotationMedium] = Field(
+        default=None,
+        description="What surrounds it.",
+        examples=["concrete"],
+        json_schema_extra=MEDIUM.stated,
     )
-    contents: Omissible[DuctContents] = Field(default=None, description="What is in the ducts.", examples=["empty"])
+    fluid_density: Omissible[FluidDensity] = Field(
+        default=None,
+        description="Density of the fluid.",
+        examples=[{"value": 150, "unit": "lb/ft3"}],
+        json_schema_extra=by_rule("that of the medium"),
+    )
+    contents: Omissible[DuctContents] = Field(
+        default=None,
+        description="What is in the ducts.",
+        examples=["empty"],
+        json_schema_extra=CONTENTS.stated,
+    )
     cable_mass_per_length: Omissible[DuctMass] = Field(
         default=None,
         description="Mass of the cables in each duct, if they are in it.",
         examples=[{"value": 5, "unit": "lb/ft"}],
     )
     duct_mass_per_length: Omissible[DuctMass] = Field(
-        default=None, description="Mass of an empty duct.", examples=[{"value": 2, "unit": "lb/ft"}]
+        default=None,
+        description="Mass of an empty duct.",
+        examples=[{"value": 2, "unit": "lb/ft"}],
+        json_schema_extra=by_rule("that of its wall and duct_density; none where no wall is on file"),
     )
     duct_density: Omissible[DuctDensity] = Field(
         default=None,
         description="Density of what the ducts are made of, where duct_mass_per_length is left out.",
         examples=[{"value": 87.4, "unit": "lb/ft3"}],
+        json_schema_extra=PVC_DENSITY.stated,
     )
-    bottom_cover: Omissible[Clearance] = Field(
-        default=None, description="Fluid below the bottom tier, for lifts.", examples=[{"value": 3, "unit": "in"}]
+    depth_below_ducts: Omissible[Clearance] = Field(
+        default=None,
+        description="Depth of fluid below the bottom tier, for lifts.",
+        examples=[{"value": 3, "unit": "in"}],
+        json_schema_extra=CONCRETE_COVER.stated,
     )
     lift_height: Omissible[Interval] = Field(
         default=None,
@@ -73,14 +93,18 @@ class Floating(Form):
         default=None,
         description="Distance of the stations that hold the bank down.",
         examples=[{"value": 5, "unit": "ft"}],
+        json_schema_extra=STATION_SPACING.stated,
     )
-    anchor_capacity: Omissible[PullAnchor] = Field(
+    tie_down_capacity: Omissible[PullAnchor] = Field(
         default=None,
-        description="What one anchor holds; without it anchors are not counted.",
+        description="What one tie-down holds; without it tie-downs are not counted.",
         examples=[{"value": 500, "unit": "lbf"}],
     )
     safety_factor: Omissible[Annotated[float, Field(ge=1, le=10)]] = Field(
-        default=None, description="Factor on the uplift.", examples=[1.5]
+        default=None,
+        description="Factor on the uplift.",
+        examples=[1.5],
+        json_schema_extra=SAFETY_FACTOR.stated,
     )
 
 
@@ -102,7 +126,7 @@ class Tier(NamedTuple):
 
 
 class Flotation(NamedTuple):
-    """A bank that floats or sinks: uplift per length [N/m], forces on a station [N], anchors where they are counted."""
+    """A bank that floats or sinks: uplift per length [N/m], forces on a station [N], tie-downs if they are counted."""
 
     tiers: tuple[Tier, ...]
     full_uplift: float
@@ -131,46 +155,23 @@ def wall_of(conduit: ListedConduit | MeasuredConduit, place: Worksheet) -> DuctW
 def float_bank(
     given: Floating, bank: Bank, walls: Sequence[DuctWall], length: float | None, sheet: Worksheet
 ) -> Flotation:
-    """Give the uplift of a bank and the anchors that hold it.
+    """Give the uplift of a bank and the tie-downs that hold it.
 
-    `walls` are the ducts of every tier, or the one of all tiers alone; length [m] of the run to count all anchors.
+    `walls` are the ducts of every tier, or the one of all tiers alone; length [m] of the run to count all tie-downs.
     """
     density = _fluid_density(given, sheet)
     contents = sheet.settle("contents", given.contents, CONTENTS)
-    masses = _duct_masses(given, walls, sheet)
-    inside = [_contents_mass(given, contents, wall, sheet) for wall in walls]
-    counts = bank.counts
-    tiers = []
-    for index, count in enumerate(counts):
-        diameter = bank.tier_tops[index] - bank.tier_bottoms[index]
-        which = index if len(walls) > 1 else 0
-        uplift = engineering.uplift(diameter, density, masses[which] + inside[which])
-        tiers.append(Tier(count, masses[which], uplift))
+    tiers = _tiers(given, contents, bank, walls, density, sheet)
     full = sum(tier.uplift * tier.duct_count for tier in tiers)
-    live = max(0.0, full)
-    if given.lift_height is not None:
-        below = sheet.settle("bottom_cover", given.bottom_cover, CONCRETE_COVER).si
-        bottoms = [(below + bank.tier_bottoms[duct.tier], tiers[duct.tier].uplift) for duct in bank.ducts]
-        live = engineering.governing_lift(bottoms, given.lift_height.si)
+    live = _live_uplift(given, bank, tiers, full, sheet)
     spacing = sheet.settle("station_spacing", given.station_spacing, STATION_SPACING).si
     factor = sheet.settle("safety_factor", given.safety_factor, SAFETY_FACTOR)
     station = live * spacing
-    anchors = None if station > 0.0 else 0
-    if station > 0.0 and given.anchor_capacity is not None:
-        anchors = engineering.tie_downs(station, factor, given.anchor_capacity.si)
-    found = Flotation(
-        tiers=tuple(tiers),
-        full_uplift=full,
-        live_uplift=live,
-        station_spacing=spacing,
-        safety_factor=factor,
-        station_uplift=station,
-        hold_down=station * factor,
-        tie_downs=anchors,
-        all_tie_downs=None
-        if anchors is None or length is None
-        else anchors * stations_by_distance(length, spacing, 0.0),
-    )
+    at_each = _tie_downs(given, station, factor)
+    of_all = None
+    if at_each is not None and length is not None:
+        of_all = at_each * stations_by_distance(length, spacing, 0.0)
+    found = Flotation(tuple(tiers), full, live, spacing, factor, station, station * factor, at_each, of_all)
     _report(found, contents, sheet)
     if sheet.working is not None:
         tell = sheet.tell
@@ -178,6 +179,39 @@ def float_bank(
         sheet.show("u", "(pi/4 OD^2 rho - m) g", f"rho = {density:.6g} kg/m3", most)
         sheet.show("F", "uplift per length x spacing", f"{live:.6g} N/m x {spacing:.6g} m", tell.force(station))
     return found
+
+
+def _tiers(
+    given: Floating, contents: DuctContents, bank: Bank, walls: Sequence[DuctWall], density: float, sheet: Worksheet
+) -> list[Tier]:
+    """Give every tier with the uplift of its ducts in a fluid of a density [kg/m3]."""
+    masses = _duct_masses(given, walls, sheet)
+    inside = [_contents_mass(given, contents, wall, sheet) for wall in walls]
+    tiers = []
+    for index, count in enumerate(bank.counts):
+        diameter = bank.tier_tops[index] - bank.tier_bottoms[index]
+        which = index if len(walls) > 1 else 0
+        uplift = engineering.uplift(diameter, density, masses[which] + inside[which])
+        tiers.append(Tier(count, masses[which], uplift))
+    return tiers
+
+
+def _live_uplift(given: Floating, bank: Bank, tiers: Sequence[Tier], full: float, sheet: Worksheet) -> float:
+    """Give the uplift per length [N/m] in the worst lift that is liquid at once; that of all without lifts."""
+    if given.lift_height is None:
+        return max(0.0, full)
+    below = sheet.settle("depth_below_ducts", given.depth_below_ducts, CONCRETE_COVER).si
+    bottoms = [(below + bank.tier_bottoms[duct.tier], tiers[duct.tier].uplift) for duct in bank.ducts]
+    return engineering.governing_lift(bottoms, given.lift_height.si)
+
+
+def _tie_downs(given: Floating, station: float, factor: float) -> int | None:
+    """Count the tie-downs for the uplift of a station [N]; none for what sinks, None without the capacity of one."""
+    if station <= 0.0:
+        return 0
+    if given.tie_down_capacity is None:
+        return None
+    return engineering.tie_downs(station, factor, given.tie_down_capacity.si)
 
 
 def _fluid_density(given: Floating, sheet: Worksheet) -> float:
@@ -248,9 +282,9 @@ def _report(found: Flotation, contents: DuctContents, sheet: Worksheet) -> None:
         sheet.find(
             Severity.CAUTION,
             "tie_downs_not_counted",
-            f"Give the capacity of an anchor to count them: each station, {text_of(apart)} from the next, must hold "
+            f"Give the capacity of a tie-down to count them: each station, {text_of(apart)} from the next, must hold "
             f"{text_of(held)}.",
             WORKED_OUT,
             held,
-            member="anchor_capacity",
+            member="tie_down_capacity",
         )

@@ -21,7 +21,7 @@ class FlotationRequest(Floating):
 
     bank: DuctBank = Field(description="The duct bank.")
     length: Omissible[RunLength] = Field(
-        default=None, description="Length of the run, to count all anchors.", examples=[{"value": 300, "unit": "ft"}]
+        default=None, description="Length of the run, to count all tie-downs.", examples=[{"value": 300, "unit": "ft"}]
     )
 
 
@@ -31,8 +31,8 @@ class TierUplift(Struct, frozen=True, gc=False):
     tier: Annotated[int, Meta(description="Tier, from 1 at the bottom.")]
     duct_count: int
     mass_per_length: Annotated[answers.MassPerLength, Meta(description="Of one empty duct.")]
-    uplift_per_duct: Annotated[answers.ForcePerLength, Meta(description="Of one duct; negative if it sinks.")]
-    uplift: Annotated[answers.ForcePerLength, Meta(description="Of the tier.")]
+    duct_uplift_per_length: Annotated[answers.ForcePerLength, Meta(description="Of one duct; negative if it sinks.")]
+    uplift_per_length: Annotated[answers.ForcePerLength, Meta(description="Of the tier.")]
 
 
 class FlotationResult(Struct, frozen=True, gc=False):
@@ -46,12 +46,12 @@ class FlotationResult(Struct, frozen=True, gc=False):
     ]
     uplift_per_station: Annotated[answers.Force, Meta(description="On one station.")]
     hold_down_per_station: Annotated[answers.Force, Meta(description="The same with the safety factor.")]
-    tiers: list[TierUplift]
+    tier_uplifts: Annotated[list[TierUplift], Meta(description="Each tier, the bottom tier first.")]
     tie_down_count: Annotated[
-        int | UnsetType, Meta(description="Anchors at each station, if the capacity of one is given.")
+        int | UnsetType, Meta(description="Tie-downs at each station, if the capacity of one is given.")
     ] = UNSET
     total_tie_down_count: Annotated[
-        int | UnsetType, Meta(description="Anchors of the run, if its length is given as well.")
+        int | UnsetType, Meta(description="Tie-downs of the run, if its length is given as well.")
     ] = UNSET
 
 
@@ -71,7 +71,7 @@ def tell(found: Flotation, telling: Telling) -> FlotationResult:
         full_uplift_per_length=per_length(found.full_uplift),
         uplift_per_station=telling.force(found.station_uplift),
         hold_down_per_station=telling.force(found.hold_down),
-        tiers=[_told_tier(number, tier, telling) for number, tier in enumerate(found.tiers, start=1)],
+        tier_uplifts=[_told_tier(number, tier, telling) for number, tier in enumerate(found.tiers, start=1)],
         tie_down_count=UNSET if found.tie_downs is None else found.tie_downs,
         total_tie_down_count=UNSET if found.all_tie_downs is None else found.all_tie_downs,
     )
@@ -82,8 +82,8 @@ def _told_tier(number: int, tier: Tier, telling: Telling) -> TierUplift:
         tier=number,
         duct_count=tier.duct_count,
         mass_per_length=telling.mass_per_length(tier.duct_mass),
-        uplift_per_duct=telling.force_per_length(tier.uplift),
-        uplift=telling.force_per_length(tier.uplift * tier.duct_count),
+        duct_uplift_per_length=telling.force_per_length(tier.uplift),
+        uplift_per_length=telling.force_per_length(tier.uplift * tier.duct_count),
     )
 
 
@@ -92,7 +92,7 @@ OPERATION = Operation(
     operation_id="calculate_flotation",
     summary="Flotation of ducts",
     description="Gives the uplift of empty, water-filled or cable-filled ducts in fresh concrete, slurry or "
-    "groundwater, per duct, tier and station, for the live lift of a pour, and the anchors that hold it.",
+    "groundwater, per duct, tier and station, for the live lift of a pour, and the tie-downs that hold it.",
     request=FlotationRequest,
     result=FlotationResult,
     assess=assess,
@@ -109,10 +109,10 @@ OPERATION = Operation(
         "fluid_density": {"value": 150, "unit": "lb/ft3"},
         "contents": "empty",
         "duct_mass_per_length": {"value": 2, "unit": "lb/ft"},
-        "bottom_cover": {"value": 3, "unit": "in"},
+        "depth_below_ducts": {"value": 3, "unit": "in"},
         "lift_height": {"value": 12, "unit": "in"},
         "station_spacing": {"value": 5, "unit": "ft"},
-        "anchor_capacity": {"value": 500, "unit": "lbf"},
+        "tie_down_capacity": {"value": 500, "unit": "lbf"},
         "safety_factor": 1.5,
         "length": {"value": 300, "unit": "ft"},
     },

@@ -37,17 +37,34 @@ class Reinforcing(Form):
         default=None, description="Lap of two bars.", examples=[{"value": 20, "unit": "in"}]
     )
     lap_diameter_ratio: Omissible[Annotated[float, Field(ge=0, le=200)]] = Field(
-        default=None, description="Lap over the diameter of a bar, where lap_length is left out.", examples=[40]
+        default=None,
+        description="Lap over the diameter of a bar, where lap_length is left out.",
+        examples=[40],
+        json_schema_extra=LAP_DIAMETERS.stated,
     )
     stock_length: Omissible[Interval] = Field(
-        default=None, description="Length bars come in.", examples=[{"value": 20, "unit": "ft"}]
+        default=None,
+        description="Length bars come in.",
+        examples=[{"value": 20, "unit": "ft"}],
+        json_schema_extra=STOCK_LENGTH.stated,
     )
-    tie_size: Omissible[BarSize] = Field(default=None, description="Size of the ties.", examples=["no_3"])
+    tie_size: Omissible[BarSize] = Field(
+        default=None,
+        description="Size of the ties.",
+        examples=["no_3"],
+        json_schema_extra=TIE_SIZE.stated,
+    )
     tie_spacing: Omissible[Interval] = Field(
-        default=None, description="Distance of the ties.", examples=[{"value": 1, "unit": "ft"}]
+        default=None,
+        description="Distance of the ties.",
+        examples=[{"value": 1, "unit": "ft"}],
+        json_schema_extra=TIE_SPACING.stated,
     )
     edge_cover: Omissible[Clearance] = Field(
-        default=None, description="Concrete outside the ties.", examples=[{"value": 3, "unit": "in"}]
+        default=None,
+        description="Concrete outside the ties.",
+        examples=[{"value": 3, "unit": "in"}],
+        json_schema_extra=EDGE_COVER.stated,
     )
 
 

@@ -30,7 +30,7 @@ class SpacersResult(Struct, frozen=True, gc=False):
     base_spacer_count: Annotated[int, Meta(description="Base pieces, under the bottom tier.")]
     intermediate_spacer_count: Annotated[int, Meta(description="Intermediate pieces, between tiers.")]
     top_piece_count: Annotated[int, Meta(description="Pieces that close the stacks from above.")]
-    total_count: Annotated[int, Meta(description="All pieces, before waste.")]
+    piece_count: Annotated[int, Meta(description="All pieces, before waste.")]
     order_count: Annotated[int, Meta(description="All pieces with waste, rounded up.")]
     actual_spacing: Annotated[
         answers.Length | UnsetType,
@@ -51,7 +51,7 @@ def tell(found: Spacers, telling: Telling) -> SpacersResult:
         base_spacer_count=found.base_count,
         intermediate_spacer_count=found.intermediate_count,
         top_piece_count=found.top_count,
-        total_count=found.total_count,
+        piece_count=found.piece_count,
         order_count=found.order_count,
         actual_spacing=telling.distance(found.stations.spacing) if found.stations.spacing else UNSET,
     )
@@ -73,7 +73,7 @@ OPERATION = Operation(
         "interval": {"kind": "distance", "distance": {"value": 5, "unit": "ft"}},
         "end_offset": {"value": 0, "unit": "ft"},
         "piece_system": "pieces",
-        "ducts_per_spacer": 1,
+        "duct_count_per_spacer": 1,
         "shared_end_count": 0,
         "top_closure": "none",
         "waste_percent": 5,

@@ -34,7 +34,8 @@ _READ = sorted(
     key=lambda row: row.distance_ft,
 )
 _CLOSEST, _WIDEST = _READ[0], _READ[-1]
-_WIDEST_DISTANCE = Length.parse(_WIDEST.distance_ft, "ft")
+_PUBLISHED_DISTANCES = tuple(Length.parse(row.distance_ft, "ft") for row in (_CLOSEST, _WIDEST))
+_WIDEST_DISTANCE = _PUBLISHED_DISTANCES[1]
 
 
 class DistanceInterval(Form):
@@ -68,24 +69,34 @@ SpacerInterval = TypeAliasType(
 class Spacing(Form):
     """How spacers are specified."""
 
-    interval: Omissible[SpacerInterval] = Field(default=None, description="How far apart the stations stand.")
+    interval: Omissible[SpacerInterval] = Field(
+        default=None,
+        description="How far apart the stations stand.",
+        json_schema_extra=INTERVAL.stated,
+    )
     end_offset: Omissible[Offset] = Field(
         default=None,
         description="Distance of the first and last station from the ends, for an interval by distance.",
         examples=[{"value": 1, "unit": "ft"}],
+        json_schema_extra=END_OFFSET.stated,
     )
-    ducts_per_spacer: Omissible[Annotated[int, Field(ge=1, le=20)]] = Field(
-        default=None, description="Ducts that one piece carries side by side.", examples=[1]
+    duct_count_per_spacer: Omissible[Annotated[int, Field(ge=1, le=20)]] = Field(
+        default=None,
+        description="Ducts that one piece carries side by side.",
+        examples=[1],
+        json_schema_extra=DUCTS_PER_SPACER.stated,
     )
     piece_system: Omissible[PieceSystem] = Field(
         default=None,
         description="Whether a piece carries a few ducts, a whole tier or the whole bank.",
         examples=["pieces"],
+        json_schema_extra=PIECE_SYSTEM.stated,
     )
     shared_end_count: Omissible[Annotated[int, Field(ge=0, le=2)]] = Field(
         default=None,
         description="Ends of this segment whose station belongs to the segment it meets; 0 between manholes.",
         examples=[0],
+        json_schema_extra=SHARED_END_COUNT.stated,
     )
     stick_length: Omissible[Interval] = Field(
         default=None,
@@ -93,10 +104,16 @@ class Spacing(Form):
         examples=[{"value": 20, "unit": "ft"}],
     )
     top_closure: Omissible[TopClosure] = Field(
-        default=None, description="What closes each stack above the top ducts.", examples=["none"]
+        default=None,
+        description="What closes each stack above the top ducts.",
+        examples=["none"],
+        json_schema_extra=TOP_CLOSURE.stated,
     )
     waste_percent: Omissible[Percent] = Field(
-        default=None, description="Extra pieces to order, in percent.", examples=[5]
+        default=None,
+        description="Extra pieces to order, in percent.",
+        examples=[5],
+        json_schema_extra=WASTE_PERCENT.stated,
     )
 
 
@@ -116,7 +133,7 @@ class Spacers(NamedTuple):
     base_count: int
     intermediate_count: int
     top_count: int
-    total_count: int
+    piece_count: int
     waste_percent: float
     order_count: int
 
@@ -128,13 +145,13 @@ def space(given: Spacing, tiers: Sequence[int], length: float, sheet: Worksheet)
     system = sheet.settle("piece_system", given.piece_system, PIECE_SYSTEM)
     wide = 1
     if system is PieceSystem.PIECES:
-        wide = sheet.settle("ducts_per_spacer", given.ducts_per_spacer, DUCTS_PER_SPACER)
+        wide = sheet.settle("duct_count_per_spacer", given.duct_count_per_spacer, DUCTS_PER_SPACER)
     closure = sheet.settle("top_closure", given.top_closure, TOP_CLOSURE)
     waste = sheet.settle("waste_percent", given.waste_percent, WASTE_PERCENT)
     _caution_spacing(stations.spacing, sheet)
     _caution_joints(given.stick_length, stations, sheet)
     base, intermediate, top = (pieces * own for pieces in _pieces(system, tiers, wide, closure))
-    total = base + intermediate + top
+    pieces = base + intermediate + top
     if sheet.working is not None:
         each = own or 1
         sheet.show("base", "stations x base pieces of one", f"{own} x {base // each}", base)
@@ -156,24 +173,31 @@ def space(given: Spacing, tiers: Sequence[int], length: float, sheet: Worksheet)
         WORKED_OUT,
         member="interval",
     )
-    order = engineering.with_waste(total, waste)
-    return Spacers(stations, own, base, intermediate, top, total, waste, order)
+    order = engineering.with_waste(pieces, waste)
+    return Spacers(stations, own, base, intermediate, top, pieces, waste, order)
 
 
 def _preset(interval: PresetInterval, sheet: Worksheet) -> DistanceInterval | PerStickInterval:
-    """Give the interval a preset stands for, and say where it comes from."""
+    """Give the interval a preset stands for, and say what was taken."""
     row = _PRESETS[interval.preset]
     sheet.cite(row.source)
+    if row.distance_ft is not None:
+        distance = Length.parse(row.distance_ft, "ft")
+        taken = f"stations at most {text_of(sheet.tell.given(distance))} apart"
+        stands_for: DistanceInterval | PerStickInterval = DistanceInterval(kind="distance", distance=distance)
+    else:
+        stick = Length.parse(row.stick_length_ft, "ft")
+        taken = f"{row.count} stations for each stick of {text_of(sheet.tell.given(stick))}"
+        stands_for = PerStickInterval(kind="per_stick", count=row.count, stick_length=stick)
+    by_whom = "published" if row.standing == "read" else "common practice"
     sheet.find(
         Severity.NOTE,
         "preset_interval",
-        f"The interval is that of {backing_of(row)}, for {row.setting.replace('_', ' ')} ducts.",
+        f"Taken are {taken}, as is {by_whom} for {row.setting.replace('_', ' ')} ducts.",
         backing_of(row),
         member="interval",
     )
-    if row.distance_ft is not None:
-        return DistanceInterval(kind="distance", distance=Length.parse(row.distance_ft, "ft"))
-    return PerStickInterval(kind="per_stick", count=row.count, stick_length=Length.parse(row.stick_length_ft, "ft"))
+    return stands_for
 
 
 def _stations(given: Spacing, length: float, sheet: Worksheet) -> Stations:
@@ -232,14 +256,15 @@ def _caution_joints(stick: Length | None, stations: Stations, sheet: Worksheet) 
 def _caution_spacing(spacing: float, sheet: Worksheet) -> None:
     """Caution where stations stand wider apart [m] than any publication on file has them."""
     if over(spacing, _WIDEST_DISTANCE.si):
+        told, closest, widest = sheet.tell.distance(spacing), *(sheet.tell.given(one) for one in _PUBLISHED_DISTANCES)
         sheet.find(
             Severity.CAUTION,
             "spacing_beyond_published",
-            f"Stations {text_of(sheet.tell.distance(spacing))} apart are wider than any specification on file "
-            f"({_CLOSEST.distance_ft:g} to {_WIDEST.distance_ft:g} ft): ducts may sag between them.",
+            f"Stations {text_of(told)} apart are wider than any specification on file ({text_of(closest)} to "
+            f"{text_of(widest)}): ducts may sag between them.",
             published(_WIDEST.source),
-            sheet.tell.distance(spacing),
-            sheet.tell.given(_WIDEST_DISTANCE),
+            told,
+            widest,
             member="interval",
         )
 

@@ -21,12 +21,14 @@ from ductrun.subjects.ground.choices import BurialLocation, VoltageClass, Wiring
 from ductrun.subjects.ground.excavation import EXCAVATION_SAFETY
 from ductrun.subjects.parts.envelope import LEAST_CONCRETE
 from ductrun.tables import TABLES
+from ductrun.tables.ground_rows import CoverAbove1000V, CoverTo1000V
 from ductrun.units import Length
 
 ENCASED = flag("cover.encased")
 LISTED = flag("cover.listed_for_direct_burial")
 _ENVELOPE = LEAST_CONCRETE["top"]
 _EXCAVATION_RULES = published("osha-1926-subpart-p")
+_RACEWAYS = {WiringMethod.RMC_IMC, WiringMethod.NONMETALLIC_RACEWAY}
 _NO_CONCRETE = Length.parse(0, "in")
 _TO_1000_V = {row.location: row for row in TABLES["cover_to_1000_v"]}
 _ABOVE = {row.voltage: row for row in TABLES["cover_above_1000_v"]}
@@ -57,9 +59,17 @@ class CoverRequest(Form):
     wiring_method: WiringMethod = Field(description="What is buried.", examples=["nonmetallic_raceway"])
     location: BurialLocation = Field(description="Where.", examples=["not_otherwise_specified"])
     voltage: VoltageClass = Field(description="Voltage between conductors.", examples=["up_to_1000_v"])
-    encased: Omissible[bool] = Field(default=None, description="Whether it is encased in concrete.", examples=[False])
+    encased: Omissible[bool] = Field(
+        default=None,
+        description="Whether it is encased in concrete.",
+        examples=[False],
+        json_schema_extra=ENCASED.stated,
+    )
     listed_for_direct_burial: Omissible[bool] = Field(
-        default=None, description="Whether a raceway is listed for direct burial without encasement.", examples=[True]
+        default=None,
+        description="Whether a raceway is listed for direct burial without encasement.",
+        examples=[True],
+        json_schema_extra=LISTED.stated,
     )
     cover: Omissible[Depth] = Field(
         default=None,
@@ -78,6 +88,20 @@ class CoverResult(Struct, frozen=True, gc=False):
     concrete_required: Annotated[answers.Length, Meta(description="Concrete needed beside the cover; 0 for none.")]
 
 
+class Places(NamedTuple):
+    """Where what is said of something buried was given, relative to the sheet of the form that says it."""
+
+    method: str = "wiring_method"
+    location: str = "location"
+    voltage: str = "voltage"
+    encased: str = "encased"
+    listed: str = "listed_for_direct_burial"
+    cover: str = "cover"
+
+
+_SIDE_BY_SIDE = Places()
+
+
 class Buried(NamedTuple):
     """What is buried and where; `listed` is whether a raceway may lie in earth without concrete."""
 
@@ -86,6 +110,7 @@ class Buried(NamedTuple):
     voltage: VoltageClass
     encased: bool
     listed: bool
+    places: Places = _SIDE_BY_SIDE
 
 
 class Cover(NamedTuple):
@@ -101,39 +126,42 @@ class Cover(NamedTuple):
 def judge_cover(buried: Buried, planned: Length | None, sheet: Worksheet) -> Cover:
     """Give the least cover of what is buried, and hold the planned one against it."""
     least, rule = _least(buried, sheet)
+    _refer_to_a_raceway(buried, rule, sheet)
     concrete = _concrete(buried, rule, sheet)
     if buried.encased:
         sheet.find(
             Severity.NOTE,
             "encasement_does_not_reduce",
             "An envelope around the duct does not by itself reduce the cover; only the rows of the table do, such as "
-            "2 in of concrete above the wiring in its trench.",
+            "that of concrete above the wiring in its trench.",
             rule,
-            member="encased",
+            member=buried.places.encased,
         )
     if sheet.working is not None:
         substituted = f"{buried.method}, {buried.location}, {buried.voltage}"
         sheet.show("cover", rule.citation, substituted, sheet.tell.given(least))
     if planned is not None:
-        sheet.judge(not under(planned.si, least.si))
-    if planned is not None and under(planned.si, least.si):
-        told = sheet.tell.given(least)
+        _judge_planned(planned, least, buried, rule, sheet)
+    sheet.caution("excavation_safety", EXCAVATION_SAFETY, _EXCAVATION_RULES)
+    return Cover(buried, least, rule, concrete, planned)
+
+
+def _judge_planned(planned: Length, least: Length, buried: Buried, rule: Backing, sheet: Worksheet) -> None:
+    """Hold the cover as planned against the least."""
+    shallow = under(planned.si, least.si)
+    sheet.judge(not shallow)
+    if shallow:
+        told, required = sheet.tell.given(planned), sheet.tell.given(least)
         sheet.find(
             Severity.VIOLATION,
             "too_shallow",
-            f"A cover of {text_of(sheet.tell.given(planned))} is less than the {text_of(told)} required. Go deeper or "
-            "change the wiring method.",
+            f"A cover of {text_of(told)} is less than the {text_of(required)} required. Go deeper or change the "
+            "wiring method.",
             rule,
-            sheet.tell.given(planned),
             told,
-            member="cover",
+            required,
+            member=buried.places.cover,
         )
-    sheet.caution(
-        "excavation_safety",
-        EXCAVATION_SAFETY,
-        _EXCAVATION_RULES,
-    )
-    return Cover(buried, least, rule, concrete, planned)
 
 
 def _least(buried: Buried, sheet: Worksheet) -> tuple[Length, Backing]:
@@ -143,8 +171,7 @@ def _least(buried: Buried, sheet: Worksheet) -> tuple[Length, Backing]:
     rule = sheet.rule("cover_to_1000_v")
     row = _TO_1000_V[buried.location]
     sheet.cite(row.source)
-    if row.note:
-        sheet.find(Severity.NOTE, "table_note", f"The table adds: {row.note}.", rule, member="location")
+    _note(row, rule, buried.places.location, sheet)
     return Length.parse(getattr(row, _METHOD_COLUMNS[buried.method]), "in"), rule
 
 
@@ -153,7 +180,7 @@ def _least_above_1000_v(buried: Buried, sheet: Worksheet) -> tuple[Length, Backi
     if method not in _ABOVE_METHODS:
         raise UnanswerableError(
             sheet.fault(
-                "wiring_method",
+                buried.places.method,
                 "not_above_1000_v",
                 f"Above 1000 V the table has no column for {method}.",
                 [known.value for known in _ABOVE_METHODS],
@@ -162,40 +189,68 @@ def _least_above_1000_v(buried: Buried, sheet: Worksheet) -> tuple[Length, Backi
     rule = sheet.rule("cover_above_1000_v")
     row = _ABOVE[buried.voltage]
     sheet.cite(row.source)
-    sheet.find(Severity.NOTE, "table_note", f"The table adds: {row.note}.", rule, member="voltage")
+    _note(row, rule, buried.places.voltage, sheet)
     if location is BurialLocation.TRENCH_BELOW_2_IN_CONCRETE:
         sheet.find(
             Severity.NOTE,
             "concrete_above_is_not_a_row",
             "Above 1000 V the table has no row for a trench below concrete: the general column applies.",
             rule,
-            member="location",
+            member=buried.places.location,
         )
     column = _ABOVE_LOCATIONS.get(location, _ABOVE_METHODS[method])
     if method is WiringMethod.DIRECT_BURIED_CABLE and column == "under_building_or_slab_in":
         column = _ABOVE_METHODS[method]
-        sheet.find(
-            Severity.CAUTION,
-            "only_in_a_raceway",
-            "Under a building or slab the table gives a cover for raceways alone: put the cable in one. The general "
-            "column for cable is told here.",
-            rule,
-            member="wiring_method",
-        )
     return Length.parse(getattr(row, column), "in"), rule
 
 
+def _note(row: CoverTo1000V | CoverAbove1000V, rule: Backing, member: str, sheet: Worksheet) -> None:
+    """Tell what the table adds to a row, as printed."""
+    if row.note:
+        sheet.find(Severity.NOTE, "table_note", f"The table adds, as printed: {row.note}.", rule, member=member)
+
+
+def _refer_to_a_raceway(buried: Buried, rule: Backing, sheet: Worksheet) -> None:
+    """Say that a cable under a building belongs in a raceway, so that its cover alone complies with nothing.
+
+    Above 1000 V the column of buildings holds for slabs as well, and for raceways alone.
+    """
+    if buried.method in _RACEWAYS:
+        return
+    above = buried.voltage is not VoltageClass.UP_TO_1000_V
+    if above and _ABOVE_LOCATIONS.get(buried.location) == "under_building_or_slab_in":
+        words = (
+            "Under a building or slab the table gives a cover for raceways alone: put the cable in one. The general "
+            "column for cable is told here."
+        )
+    elif not above and buried.location is BurialLocation.UNDER_BUILDING:
+        words = (
+            "Under a building the table gives this cover for a cable in a raceway, or of a type identified for direct "
+            "burial: put the cable in a raceway. Whether it lies in one was not judged."
+        )
+    else:
+        return
+    sheet.judge(None)
+    sheet.find(Severity.CAUTION, "only_in_a_raceway", words, rule, member=buried.places.method)
+
+
 def _concrete(buried: Buried, rule: Backing, sheet: Worksheet) -> Length:
-    """Give the concrete needed beside the cover; a raceway not listed for direct burial needs an envelope."""
+    """Give the concrete needed beside the cover; a raceway not listed for direct burial needs an envelope.
+
+    How thick the envelope of an encased one is was not asked, and so is not judged.
+    """
     if buried.method is not WiringMethod.NONMETALLIC_RACEWAY or buried.listed:
         return _NO_CONCRETE
+    least = sheet.tell.given(_ENVELOPE)
+    sheet.judge(None if buried.encased else False)
     sheet.find(
-        Severity.NOTE if buried.encased else Severity.VIOLATION,
+        Severity.CAUTION if buried.encased else Severity.VIOLATION,
         "needs_concrete",
-        f"A raceway that is not listed for direct burial needs a concrete envelope of at least {_ENVELOPE}"
-        + ("." if buried.encased else ": encase it."),
+        f"A raceway that is not listed for direct burial needs a concrete envelope of at least {text_of(least)}: "
+        + ("the thickness of its concrete was not judged here." if buried.encased else "encase it."),
         rule,
-        member="listed_for_direct_burial",
+        limit=least,
+        member=buried.places.listed,
     )
     return _ENVELOPE
 
@@ -213,12 +268,11 @@ def assess(request: CoverRequest, sheet: Worksheet) -> Cover:
 
 def tell(found: Cover, telling: Telling) -> CoverResult:
     """Put a cover into the caller's units."""
-    least, concrete = found.least.in_system(telling.system), found.concrete.in_system(telling.system)
     return CoverResult(
-        minimum_cover=answers.Length(least.value, least.unit),
+        minimum_cover=telling.given(found.least),
         rule=found.rule.citation,
         measured_from="from the top of the cable or raceway, not of its envelope, to the top of finished grade",
-        concrete_required=answers.Length(concrete.value, concrete.unit),
+        concrete_required=telling.given(found.concrete),
     )
 
 

@@ -8,11 +8,11 @@ from pydantic import Field
 
 from ductrun.engineering import trench as engineering
 from ductrun.engineering.bank import Envelope
-from ductrun.kit.defaults import choice, number, quantity
+from ductrun.kit.defaults import by_rule, choice, number, quantity
 from ductrun.kit.forms import Clearance, Depth, Form, Omissible, Percent, TrenchWidth
 from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.ground.choices import ExcavationSoilType, SoilKind
-from ductrun.subjects.ground.excavation import caution_excavation, caution_utility, tape_depth
+from ductrun.subjects.ground.excavation import TAPE_DEPTH, caution_depth, caution_slope, caution_utility, tape_depth
 from ductrun.subjects.parts.envelope import trench_width_of
 from ductrun.tables import TABLES
 from ductrun.units import Length
@@ -39,14 +39,23 @@ class Digging(Form):
         default=None,
         description="Room beside the bank on each side, where width is left out and the trench is not the form.",
         examples=[{"value": 6, "unit": "in"}],
+        json_schema_extra=by_rule(
+            f"{WORKING_SPACE.value} beside a formed envelope, {DIRECT_BURIED_SIDE.value} beside bare ducts"
+        ),
     )
     least_width: Omissible[TrenchWidth] = Field(
         default=None,
         description="Least width of the bottom where ducts are buried directly and width is left out.",
         examples=[{"value": 12, "unit": "in"}],
+        json_schema_extra=DIRECT_BURIED_LEAST_WIDTH.stated,
     )
     bedding: Omissible[Depth] = Field(
-        default=None, description="Bedding under the bank.", examples=[{"value": 3, "unit": "in"}]
+        default=None,
+        description="Bedding under the bank.",
+        examples=[{"value": 3, "unit": "in"}],
+        json_schema_extra=by_rule(
+            f"{BEDDING_FORMED.value} below a poured envelope, {BEDDING_DIRECT_BURIED.value} below bare ducts"
+        ),
     )
     select_fill: Omissible[Depth] = Field(
         default=None,
@@ -54,21 +63,40 @@ class Digging(Form):
         examples=[{"value": 6, "unit": "in"}],
     )
     side_slope: Omissible[Annotated[float, Field(ge=0, le=10)]] = Field(
-        default=None, description="Side of the trench, horizontal for one vertical.", examples=[0]
+        default=None,
+        description="Side of the trench, horizontal for one vertical.",
+        examples=[0],
+        json_schema_extra=SIDE_SLOPE.stated,
     )
-    soil: Omissible[SoilKind] = Field(default=None, description="What is dug, for its volumes.", examples=["loam"])
+    soil: Omissible[SoilKind] = Field(
+        default=None,
+        description="What is dug, for its volumes.",
+        examples=["loam"],
+        json_schema_extra=SOIL.stated,
+    )
     soil_type: Omissible[ExcavationSoilType] = Field(
-        default=None, description="Soil type of the excavation rules, by the competent person.", examples=["type_c"]
+        default=None,
+        description="Soil type of the excavation rules, by the competent person.",
+        examples=["type_c"],
+        json_schema_extra=SOIL_TYPE.stated,
     )
-    loose_per_bank: Omissible[Annotated[float, Field(ge=1, le=3)]] = Field(
+    loose_volume_factor: Omissible[Annotated[float, Field(ge=1, le=3)]] = Field(
         default=None, description="Loose volume of one in the bank, in place of the soil's.", examples=[1.25]
     )
-    compacted_per_bank: Omissible[Annotated[float, Field(ge=0.5, le=2)]] = Field(
+    compacted_volume_factor: Omissible[Annotated[float, Field(ge=0.5, le=2)]] = Field(
         default=None, description="Compacted volume of one in the bank, in place of the soil's.", examples=[0.9]
     )
-    tape_overlap_percent: Omissible[Percent] = Field(default=None, description="Extra warning tape.", examples=[5])
+    tape_overlap_percent: Omissible[Percent] = Field(
+        default=None,
+        description="Extra warning tape.",
+        examples=[5],
+        json_schema_extra=TAPE_OVERLAP.stated,
+    )
     warning_tape_depth: Omissible[Depth] = Field(
-        default=None, description="Warning tape below grade.", examples=[{"value": 12, "unit": "in"}]
+        default=None,
+        description="Warning tape below grade.",
+        examples=[{"value": 12, "unit": "in"}],
+        json_schema_extra=TAPE_DEPTH.stated,
     )
     nearest_utility: Omissible[Depth] = Field(
         default=None, description="Clear distance to the nearest other utility.", examples=[{"value": 24, "unit": "in"}]
@@ -76,14 +104,29 @@ class Digging(Form):
 
 
 class EarthCover(NamedTuple):
-    """Earth over the envelope [m]: as planned, and along the run by (position, cover), from its start to its end."""
+    """Earth over the envelope along a run [m]: the least, the greatest, all by (position, cover) from start to end.
 
-    cover: float
+    `deepest` is the sheet of the place where the greatest was given.
+    """
+
+    least: float
+    greatest: float
     along: tuple[tuple[float, float], ...]
+    deepest: Worksheet
+
+
+class Volumes(NamedTuple):
+    """What is dug in the bank, and what fills it again [m3]: bedding, envelope, select fill and native backfill."""
+
+    excavated: float
+    bedding: float
+    envelope: float
+    select_fill: float
+    backfill: float
 
 
 class Trench(NamedTuple):
-    """A trench: sizes and lengths [m], volumes [m3] in the bank, compacted and loose."""
+    """A trench: sizes and lengths [m], its volumes, and what is left over or wanting, loose [m3]."""
 
     envelope: Envelope
     length: float
@@ -91,11 +134,7 @@ class Trench(NamedTuple):
     depth: float
     side_slope: float
     bedding: float
-    excavated: float
-    bedding_volume: float
-    envelope_volume: float
-    select_fill: float
-    backfill: float
+    volumes: Volumes
     spoil: float
     loose_excavation: float
     tape_length: float
@@ -109,45 +148,51 @@ def dig(given: Digging, envelope: Envelope, earth: EarthCover, length: float, sh
     bedding = sheet.settle("bedding", given.bedding, default).si
     slope = sheet.settle("side_slope", given.side_slope, SIDE_SLOPE)
     loose, compacted = _swell(given, sheet)
-    height = envelope.height
-    profile = [(position, cover + height + bedding) for position, cover in earth.along]
-    depth = max(deep for _, deep in profile)
-    excavated = engineering.excavation(width, slope, profile)
-    bed = engineering.layer(width, slope, 0.0, bedding, length)
-    taken = envelope.area * length
-    select = 0.0
-    if given.select_fill is not None:
-        thickness = height + min(given.select_fill.si, *(cover for _, cover in earth.along))
-        select = max(0.0, engineering.layer(width, slope, bedding, thickness, length) - taken)
-    backfill = max(0.0, excavated - bed - taken - select)
+    volumes = _volumes(given, envelope, earth, length, (width, slope, bedding))
     overlap = sheet.settle("tape_overlap_percent", given.tape_overlap_percent, TAPE_OVERLAP)
     found = Trench(
         envelope=envelope,
         length=length,
         width=width,
-        depth=depth,
+        depth=earth.greatest + envelope.height + bedding,
         side_slope=slope,
         bedding=bedding,
-        excavated=excavated,
-        bedding_volume=bed,
-        envelope_volume=taken,
-        select_fill=select,
-        backfill=backfill,
-        spoil=engineering.spoil(excavated, backfill, loose, compacted),
-        loose_excavation=excavated * loose,
+        volumes=volumes,
+        spoil=engineering.spoil(volumes.excavated, volumes.backfill, loose, compacted),
+        loose_excavation=volumes.excavated * loose,
         tape_length=length * (1 + overlap / 100),
-        tape_depth=tape_depth(given.warning_tape_depth, earth.cover, sheet),
+        tape_depth=tape_depth(given.warning_tape_depth, earth.least, sheet),
     )
-    caution_excavation(sheet.settle("soil_type", given.soil_type, SOIL_TYPE), depth, slope, sheet)
+    soil_type = sheet.settle("soil_type", given.soil_type, SOIL_TYPE)
+    caution_slope(soil_type, found.depth, slope, sheet)
+    caution_depth(found.depth, earth.deepest)
     caution_utility(given.nearest_utility, sheet)
     if sheet.working is not None:
         _show(found, sheet)
     return found
 
 
+def _volumes(
+    given: Digging, envelope: Envelope, earth: EarthCover, length: float, section: tuple[float, float, float]
+) -> Volumes:
+    """Give the volumes of a trench over a length [m] of a section: width of the bottom [m], side slope, bedding [m]."""
+    width, slope, bedding = section
+    height = envelope.height
+    excavated = engineering.excavation(
+        width, slope, [(position, cover + height + bedding) for position, cover in earth.along]
+    )
+    bed = engineering.layer(width, slope, 0.0, bedding, length)
+    taken = envelope.area * length
+    select = 0.0
+    if given.select_fill is not None:
+        thickness = height + min(given.select_fill.si, earth.least)
+        select = max(0.0, engineering.layer(width, slope, bedding, thickness, length) - taken)
+    return Volumes(excavated, bed, taken, select, max(0.0, excavated - bed - taken - select))
+
+
 def _swell(given: Digging, sheet: Worksheet) -> tuple[float, float]:
     """Give the loose and the compacted volume of one in the bank, as given or by the soil."""
-    loose, compacted = given.loose_per_bank, given.compacted_per_bank
+    loose, compacted = given.loose_volume_factor, given.compacted_volume_factor
     if loose is not None and compacted is not None:
         return loose, compacted
     soil = _SOILS[sheet.settle("soil", given.soil, SOIL)]
@@ -158,7 +203,7 @@ def _swell(given: Digging, sheet: Worksheet) -> tuple[float, float]:
 def bottom_width(given: Digging, envelope: Envelope, sheet: Worksheet) -> float:
     """Give the width of the bottom [m], by practice unless it is given."""
     if given.width is not None:
-        return trench_width_of(given.width, envelope.width, "width", "narrower_than_the_bank", sheet)
+        return trench_width_of(given.width, envelope.width, "narrower_than_the_bank", sheet.within("width"))
     if envelope.trench_formed:
         return envelope.width
     if envelope.concrete is not None:
@@ -174,12 +219,12 @@ def _show(found: Trench, sheet: Worksheet) -> None:
         "V",
         "prismoids of (B + z d) d",
         f"B = {found.width:.5g} m, z = {found.side_slope:g}",
-        volume(found.excavated),
+        volume(found.volumes.excavated),
     )
-    parts = (found.excavated, found.bedding_volume, found.envelope_volume, found.select_fill)
+    parts = found.volumes[:-1]
     sheet.show(
         "backfill",
         "V - bedding - envelope - select fill",
         " - ".join(f"{part:.6g}" for part in parts) + " m3",
-        volume(found.backfill),
+        volume(found.volumes.backfill),
     )

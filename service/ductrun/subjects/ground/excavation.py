@@ -5,7 +5,7 @@ from __future__ import annotations
 from ductrun.engineering.rounding import under
 from ductrun.kit.backing import published
 from ductrun.kit.choices import Severity
-from ductrun.kit.defaults import quantity
+from ductrun.kit.defaults import Default, quantity
 from ductrun.kit.wording import text_of
 from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.ground.choices import ExcavationSoilType
@@ -19,11 +19,14 @@ EGRESS_DISTANCE = quantity("excavation.egress_distance", Length)
 PROTECTION_DEPTH = quantity("excavation.protection_depth", Length)
 ENGINEERED_DEPTH = quantity("excavation.engineered_depth", Length)
 _SLOPES = {row.soil_type: row for row in TABLES["side_slopes"]}
-_FURTHER = (
-    (EGRESS_DEPTH, "needs_egress", f"a ladder or ramp within {EGRESS_DISTANCE.value} of everybody in it"),
-    (ENGINEERED_DEPTH, "needs_an_engineer", "a protective system designed by a registered engineer"),
-)
-
+_SOILS = {
+    ExcavationSoilType.STABLE_ROCK: "stable rock",
+    ExcavationSoilType.TYPE_A: "Type A soil",
+    ExcavationSoilType.TYPE_B: "Type B soil",
+    ExcavationSoilType.TYPE_C: "Type C soil",
+    ExcavationSoilType.UNCLASSIFIED: "soil that is not classified",
+}
+_RULES = {row.soil_type: published(row.source) for row in TABLES["side_slopes"]}
 
 EXCAVATION_SAFETY = (
     "Have utilities located before digging, keep spoil back from the edge, and let nobody into an unprotected trench: "
@@ -48,38 +51,48 @@ def tape_depth(given: Length | None, cover: float, sheet: Worksheet) -> float:
     return wanted
 
 
-def caution_excavation(soil_type: ExcavationSoilType, depth: float, slope: float, sheet: Worksheet) -> None:
-    """Give the cautions of an excavation [m], of side `slope` horizontal to 1; never a design of its protection."""
-    row = _SLOPES[soil_type]
-    sheet.cite(row.source)
-    told = sheet.tell.size(depth)
-    if not under(depth, PROTECTION_DEPTH.value.si) and under(slope, row.horizontal_per_vertical):
+def caution_slope(soil_type: ExcavationSoilType, depth: float, slope: float, sheet: Worksheet) -> None:
+    """Caution against sides of an excavation [m] that stand too steep; never a design of its protection.
+
+    `slope` is horizontal to 1.
+    """
+    most, rules = _SLOPES[soil_type].horizontal_per_vertical, _RULES[soil_type]
+    sheet.cite(rules.source_id)
+    if not under(depth, PROTECTION_DEPTH.value.si) and under(slope, most):
         sheet.find(
             Severity.CAUTION,
             "needs_protection",
-            f"The trench is {text_of(told)} deep and its sides stand steeper than "
-            f"{row.horizontal_per_vertical:g} to 1, the most for {soil_type.replace('_', ' ')} soil: "
-            "shore, shield or slope it as the competent person decides.",
-            published(row.source),
+            f"The trench is {text_of(sheet.tell.size(depth))} deep and its sides stand steeper than {most:g} to 1, the "
+            f"most for {_SOILS[soil_type]}: shore, shield or slope it as the competent person decides.",
+            rules,
             slope,
-            row.horizontal_per_vertical,
+            most,
             member="side_slope",
         )
-    for least, code, words in _FURTHER:
-        if not under(depth, least.value.si):
-            sheet.find(
-                Severity.CAUTION,
-                code,
-                f"The trench is {text_of(told)} deep: it needs {words}.",
-                least.backing,
-                told,
-                sheet.tell.given(least.value),
-                member="",
-            )
-    sheet.caution(
-        "excavation_safety",
-        EXCAVATION_SAFETY,
-        published(row.source),
+    sheet.caution("excavation_safety", EXCAVATION_SAFETY, rules)
+
+
+def caution_depth(depth: float, place: Worksheet) -> None:
+    """Say what the depth of an excavation [m] asks for; `place` is the sheet of what makes it so deep."""
+    if under(depth, EGRESS_DEPTH.value.si):
+        return
+    within = text_of(place.tell.given(EGRESS_DISTANCE.value))
+    _need(EGRESS_DEPTH, "needs_egress", f"a ladder or ramp within {within} of everybody in it", depth, place)
+    if not under(depth, ENGINEERED_DEPTH.value.si):
+        words = "a protective system designed by a registered engineer"
+        _need(ENGINEERED_DEPTH, "needs_an_engineer", words, depth, place)
+
+
+def _need(least: Default[Length], code: str, words: str, depth: float, place: Worksheet) -> None:
+    told = place.tell.size(depth)
+    place.find(
+        Severity.CAUTION,
+        code,
+        f"The trench is {text_of(told)} deep: it needs {words}.",
+        least.backing,
+        told,
+        place.tell.given(least.value),
+        member="",
     )
 
 

@@ -15,11 +15,13 @@ from ductrun.kit.defaults import choice
 from ductrun.kit.forms import Depth, Form, Omissible, RoutePosition, RunLength
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
-from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
+from ductrun.kit.worksheet import Fault, Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.ground.choices import TrenchPractice
 from ductrun.subjects.ground.digging import Digging, EarthCover, Trench, bottom_width, dig
 from ductrun.subjects.parts.bank import DuctBank, bank_of
 from ductrun.subjects.parts.envelope import (
+    POUR_SHAPE,
+    AskedPour,
     ConcreteCover,
     PourShape,
     buried_directly,
@@ -47,7 +49,10 @@ class TrenchRequest(Digging):
     length: RunLength = Field(description="Length of the trench.", examples=[{"value": 300, "unit": "ft"}])
     bank: DuctBank = Field(description="The duct bank.")
     practice: Omissible[TrenchPractice] = Field(
-        default=None, description="How the bank lies in its trench.", examples=["formed"]
+        default=None,
+        description="How the bank lies in its trench.",
+        examples=["formed"],
+        json_schema_extra=PRACTICE.stated,
     )
     concrete_cover: Omissible[ConcreteCover] = Field(
         default=None, description="Concrete outside the ducts, unless they are buried directly."
@@ -56,13 +61,15 @@ class TrenchRequest(Digging):
         default=None,
         description="Whether a formed pour fills the bounding rectangle or steps with the tiers.",
         examples=["bounding_rectangle"],
+        json_schema_extra=POUR_SHAPE.stated,
     )
-    cover: Depth = Field(
-        description="Earth over the envelope, or over the ducts if there is none.",
+    cover: Omissible[Depth] = Field(
+        default=None,
+        description="Earth over the envelope, or over the ducts if there is none; this or stations.",
         examples=[{"value": 30, "unit": "in"}],
     )
-    stations: Omissible[Annotated[list[Station], Field(min_length=2, max_length=500)]] = Field(
-        default=None, description="Cover along the run where it varies, from its start to its end."
+    stations: Omissible[Annotated[list[Station], Field(max_length=500)]] = Field(
+        default=None, description="Cover along the run where it varies, from its start to its end; this or cover."
     )
 
 
@@ -76,7 +83,8 @@ class TrenchResult(Struct, frozen=True, gc=False):
     envelope_volume: Annotated[answers.Volume, Meta(description="What the envelope, or the ducts, take.")]
     select_fill_volume: Annotated[answers.Volume, Meta(description="Compacted, beside and over the bank.")]
     backfill_volume: Annotated[answers.Volume, Meta(description="Native, compacted, up to grade.")]
-    spoil_volume: Annotated[answers.Volume, Meta(description="Loose, to haul away; negative if fill must be brought.")]
+    spoil_volume: Annotated[answers.Volume, Meta(description="Loose, to haul away; 0 if fill must be brought.")]
+    import_volume: Annotated[answers.Volume, Meta(description="Loose, to bring; 0 if what was dug is enough.")]
     loose_excavation_volume: Annotated[answers.Volume, Meta(description="All that is dug, loose.")]
     warning_tape_length: Annotated[answers.Length, Meta(description="Tape over the run.")]
     warning_tape_depth: Annotated[answers.Length, Meta(description="Below grade.")]
@@ -85,24 +93,36 @@ class TrenchResult(Struct, frozen=True, gc=False):
 def _envelope(request: TrenchRequest, sheet: Worksheet) -> Envelope:
     """Give the envelope of the bank by practice."""
     practice = sheet.settle("practice", request.practice, PRACTICE)
-    placed = bank_of(request.bank, sheet.within("bank"))
+    bank_place = sheet.within("bank")
+    placed = bank_of(request.bank, bank_place)
+    asked = AskedPour(
+        request.bank,
+        bank_place,
+        request.concrete_cover,
+        sheet.within("concrete_cover"),
+        request.pour_shape,
+        sheet.within("pour_shape"),
+    )
     if practice is TrenchPractice.DIRECT_BURIED:
-        return buried_directly(placed, request.concrete_cover, request.pour_shape, sheet)
-    concrete = concrete_of(request.concrete_cover, sheet)
+        return buried_directly(placed, asked)
+    concrete = concrete_of(asked)
     if practice is TrenchPractice.FORMED:
-        return poured(placed, concrete, request.pour_shape, sheet)
+        return poured(placed, asked, concrete)
     width = placed.width + 2 * concrete.side
     if request.width is not None:
-        width = trench_width_of(request.width, width, "width", "narrower_than_the_bank", sheet)
-    return poured_in_trench(placed, concrete, width, request.pour_shape, sheet)
+        width = trench_width_of(request.width, width, "narrower_than_the_bank", sheet.within("width"))
+    return poured_in_trench(placed, asked, concrete, width)
 
 
 def _earth(request: TrenchRequest, sheet: Worksheet) -> EarthCover:
     """Give the earth over the envelope along the run; refuses stations that do not run from its start to its end."""
-    cover, length = request.cover.si, request.length.si
-    if request.stations is None:
-        return EarthCover(cover, ((0.0, cover), (length, cover)))
-    along = tuple((station.position.si, station.cover.si) for station in request.stations)
+    length, stations = request.length.si, request.stations
+    if request.cover is not None and not stations:
+        cover = request.cover.si
+        return EarthCover(cover, cover, ((0.0, cover), (length, cover)), sheet.within("cover"))
+    if not stations or request.cover is not None:
+        raise UnanswerableError(_one_of_two(request.cover is not None, sheet))
+    along = tuple((station.position.si, station.cover.si) for station in stations)
     rising = all(one < other for (one, _), (other, _) in pairwise(along))
     start, end = along[0][0], along[-1][0]
     if not rising or start > 0.0 or abs(end - length) > _SAME_LENGTH * length:
@@ -115,7 +135,17 @@ def _earth(request: TrenchRequest, sheet: Worksheet) -> EarthCover:
                 maximum=request.length,
             )
         )
-    return EarthCover(cover, along)
+    covers = [cover for _, cover in along]
+    least, greatest = min(covers), max(covers)
+    return EarthCover(least, greatest, along, sheet.within(f"stations/{covers.index(greatest)}/cover"))
+
+
+def _one_of_two(both: bool, sheet: Worksheet) -> Fault:
+    return sheet.fault(
+        "stations" if both else "cover",
+        "one_of_two",
+        "Give either cover or stations, not both." if both else "Give either cover or stations.",
+    )
 
 
 def assess(request: TrenchRequest, sheet: Worksheet) -> Trench:
@@ -140,12 +170,13 @@ def tell(found: Trench, telling: Telling) -> TrenchResult:
     return TrenchResult(
         width=size(found.width),
         depth=size(found.depth),
-        excavation_volume=volume(found.excavated),
-        bedding_volume=volume(found.bedding_volume),
-        envelope_volume=volume(found.envelope_volume),
-        select_fill_volume=volume(found.select_fill),
-        backfill_volume=volume(found.backfill),
-        spoil_volume=volume(found.spoil),
+        excavation_volume=volume(found.volumes.excavated),
+        bedding_volume=volume(found.volumes.bedding),
+        envelope_volume=volume(found.volumes.envelope),
+        select_fill_volume=volume(found.volumes.select_fill),
+        backfill_volume=volume(found.volumes.backfill),
+        spoil_volume=volume(max(0.0, found.spoil)),
+        import_volume=volume(max(0.0, -found.spoil)),
         loose_excavation_volume=volume(found.loose_excavation),
         warning_tape_length=telling.distance(found.tape_length),
         warning_tape_depth=size(found.tape_depth),

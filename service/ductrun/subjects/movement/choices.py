@@ -19,7 +19,7 @@ class RunSetting(Code):
     """Where a run lies, which decides whether it is free to move."""
 
     ABOVE_GROUND = "above_ground"
-    BURIED = "buried"
+    DIRECT_BURIED = "direct_buried"
     ENCASED = "encased"
 
 

@@ -21,10 +21,12 @@ from ductrun.subjects.movement.findings import (
     MovingRun,
     coefficient_of,
     find_movement,
-    held_by_the_ground,
-    report_situation,
+    report_borrowed_trigger,
+    report_crossings,
+    report_setting,
     rule_of,
 )
+from ductrun.subjects.movement.runs import StraightRun
 from ductrun.subjects.movement.temperatures import Seen, Temperatures, seen_by
 from ductrun.units import Length, Temperature
 
@@ -36,14 +38,25 @@ SETTING = choice("expansion.setting", RunSetting)
 class Moving(Form):
     """Where straight runs lie, and what takes up their movement."""
 
-    setting: Omissible[RunSetting] = Field(default=None, description="Where the runs lie.", examples=["above_ground"])
+    setting: Omissible[RunSetting] = Field(
+        default=None,
+        description="Where the runs lie.",
+        examples=["above_ground"],
+        json_schema_extra=SETTING.stated,
+    )
     fitting_travel: Omissible[FittingTravel] = Field(
-        default=None, description="Travel of one expansion fitting.", examples=[{"value": 6, "unit": "in"}]
+        default=None,
+        description="Travel of one expansion fitting.",
+        examples=[{"value": 6, "unit": "in"}],
+        json_schema_extra=FITTING_TRAVEL.stated,
     )
     piston_convention: Omissible[PistonConvention] = Field(
-        default=None, description="How far to open the fittings.", examples=["full_travel"]
+        default=None,
+        description="How far to open the fittings.",
+        examples=["full_travel"],
+        json_schema_extra=CONVENTION.stated,
     )
-    setting_temperatures: Omissible[Annotated[list[ConduitTemperature], Field(min_length=1, max_length=50)]] = Field(
+    opening_temperatures: Omissible[Annotated[list[ConduitTemperature], Field(max_length=50)]] = Field(
         default=None,
         description="Temperatures for which to give the opening, as a table the crew carries.",
         examples=[[{"value": 40, "unit": "degF"}, {"value": 60, "unit": "degF"}]],
@@ -72,20 +85,13 @@ class ExpansionRequest(Moving):
         description="Length of one straight run between boxes, elbows or other fixed points; this or straight_runs.",
         examples=[{"value": 380, "unit": "ft"}],
     )
-    straight_runs: Omissible[Annotated[list[RunLength], Field(min_length=1, max_length=200)]] = Field(
+    straight_runs: Omissible[Annotated[list[RunLength], Field(max_length=200)]] = Field(
         default=None,
         description="Lengths of several straight runs, each judged on its own; this or length.",
         examples=[[{"value": 40, "unit": "ft"}, {"value": 3, "unit": "ft"}]],
     )
     temperatures: Temperatures = Field(description="The temperatures of the conduit.")
     code_edition: Edition = None
-
-
-class StraightRun(NamedTuple):
-    """The length of a straight run [m] and the member it comes from."""
-
-    length: float
-    member: str
 
 
 class FreeMovement(NamedTuple):
@@ -116,19 +122,19 @@ def move(
     given: Moving, coefficient: Coefficient, runs: Sequence[StraightRun], seen: Seen, sheet: Worksheet
 ) -> Movement:
     """Give the movement of each straight run, whether it needs fittings, how many, where, and how far open."""
-    _refuse_settings(given, seen, sheet)
+    _refuse_openings(given, seen, sheet)
     setting = sheet.settle("setting", given.setting, SETTING)
-    material = coefficient.material
-    rule = rule_of(material, sheet)
-    report_situation(material, setting, given.emerges_from_grade, given.crosses_structural_joint, rule, sheet)
+    rule = rule_of(coefficient.material, sheet)
+    report_borrowed_trigger(coefficient, rule)
+    report_crossings(given.emerges_from_grade, given.crosses_structural_joint, sheet)
+    report_setting(setting, rule, sheet)
     if setting is not RunSetting.ABOVE_GROUND:
-        held_by_the_ground(setting, rule, sheet)
         return Movement(coefficient, seen, setting, None)
     travel = sheet.settle("fitting_travel", given.fitting_travel, FITTING_TRAVEL)
     moved = [_moved(given, coefficient, run.length, seen, travel.si, sheet) for run in runs]
     for index, (run, one) in enumerate(zip(runs, moved, strict=True)):
         if sheet.working is not None:
-            sheet.show(
+            run.place.show(
                 f"dL{index + 1}",
                 "a x L x dT",
                 f"{coefficient.per_kelvin:.6g} /K x {run.length:.6g} m x {seen.difference.si:.6g} K",
@@ -136,21 +142,22 @@ def move(
             )
         if one.fitting_count:
             which = "The run" if len(runs) == 1 else f"Run {index + 1}"
-            find_movement(which, run.member, one, travel, rule.beside(coefficient.backing.of("coefficient")), sheet)
+            find_movement(which, run.place, one, travel, rule.beside(coefficient.backing.of("coefficient")))
     return Movement(coefficient, seen, setting, _free(coefficient, moved, seen.difference.si, travel, sheet))
 
 
-def _refuse_settings(given: Moving, seen: Seen, sheet: Worksheet) -> None:
-    if given.setting_temperatures is None:
+def _refuse_openings(given: Moving, seen: Seen, sheet: Worksheet) -> None:
+    """Refuse openings at temperatures that the range does not reach, or without a range."""
+    if not given.opening_temperatures:
         return
     if seen.span is None:
         raise UnanswerableError(
             sheet.fault(
-                "setting_temperatures", "needs_a_range", "Openings follow from a range of temperatures: give one."
+                "opening_temperatures", "needs_a_range", "Openings follow from a range of temperatures: give one."
             )
         )
-    for index, temperature in enumerate(given.setting_temperatures):
-        seen.span.refuse_outside(temperature, f"setting_temperatures/{index}/value", sheet)
+    for index, temperature in enumerate(given.opening_temperatures):
+        seen.span.refuse_outside(temperature, f"opening_temperatures/{index}/value", sheet)
 
 
 def _moved(
@@ -177,7 +184,7 @@ def _openings(
     if seen.span is None:
         return []
     asked = [] if seen.installation is None else [seen.installation]
-    asked += given.setting_temperatures or []
+    asked += given.opening_temperatures or []
     if not asked:
         return []
     lowest, highest = seen.span
@@ -204,10 +211,11 @@ def _free(
 
 
 def _runs(request: ExpansionRequest, sheet: Worksheet) -> list[StraightRun]:
-    if request.length is not None and request.straight_runs is None:
-        return [StraightRun(request.length.si, "length")]
-    if request.straight_runs is not None and request.length is None:
-        return [StraightRun(one.si, f"straight_runs/{index}") for index, one in enumerate(request.straight_runs)]
+    several = request.straight_runs
+    if request.length is not None and not several:
+        return [StraightRun(request.length.si, sheet.within("length"))]
+    if several and request.length is None:
+        return [StraightRun(one.si, sheet.within(f"straight_runs/{index}")) for index, one in enumerate(several)]
     both = request.length is not None
     raise UnanswerableError(
         sheet.fault(
@@ -236,8 +244,8 @@ OPERATION = Operation(
     name="expansion",
     operation_id="calculate_expansion",
     summary="Thermal expansion",
-    description="Gives the length change of straight runs with temperature, each held against the 1/4 in that calls "
-    "for an expansion fitting, how many fittings and where, and how far open to set each, by either convention.",
+    description="Gives the length change of straight runs with temperature, each held against what calls for an "
+    "expansion fitting, how many fittings and where, and how far open to set each, by either convention.",
     request=ExpansionRequest,
     result=ExpansionResult,
     assess=assess,
@@ -256,7 +264,7 @@ OPERATION = Operation(
         "setting": "above_ground",
         "fitting_travel": {"value": 6, "unit": "in"},
         "piston_convention": "full_travel",
-        "setting_temperatures": [{"value": 40, "unit": "degF"}, {"value": 120, "unit": "degF"}],
+        "opening_temperatures": [{"value": 40, "unit": "degF"}, {"value": 120, "unit": "degF"}],
         "emerges_from_grade": False,
         "crosses_structural_joint": False,
         "code_edition": "2023",

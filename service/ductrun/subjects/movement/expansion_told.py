@@ -9,13 +9,12 @@ from msgspec import UNSET, Meta, Struct, UnsetType
 from ductrun.kit import answers
 from ductrun.kit.telling import TELLINGS, Telling
 from ductrun.subjects.movement.findings import SOLD, MovingRun
-from ductrun.units import Length, Temperature
 
 if TYPE_CHECKING:
     from ductrun.subjects.movement.expansion import Movement
 
 
-class PistonSetting(Struct, frozen=True, gc=False):
+class PistonOpening(Struct, frozen=True, gc=False):
     """One line of the table the crew carries."""
 
     temperature: Annotated[answers.Temperature, Meta(description="Temperature of the conduit.")]
@@ -34,14 +33,14 @@ class RunMovement(Struct, frozen=True, gc=False):
 
     length: Annotated[answers.Length, Meta(description="Length of the run.")]
     length_change: Annotated[answers.Length, Meta(description="Change over the whole span of temperature.")]
-    fitting_required: Annotated[bool, Meta(description="Whether the change reaches the 1/4 in trigger.")]
+    fitting_required: Annotated[bool, Meta(description="Whether the change reaches what calls for a fitting.")]
     fitting_count: Annotated[int, Meta(description="Fittings that share the change; 0 if none is required.")]
     fitting_positions: Annotated[list[answers.Length], Meta(description="Where they stand along the run.")]
     anchor_positions: Annotated[
         list[answers.Length], Meta(description="Where the run is anchored between them; its ends are fixed.")
     ]
-    piston_settings: Annotated[
-        list[PistonSetting], Meta(description="Openings at the temperatures asked for, the installation first.")
+    piston_openings: Annotated[
+        list[PistonOpening], Meta(description="Openings at the temperatures asked for, the installation first.")
     ]
 
 
@@ -51,7 +50,10 @@ class ExpansionResult(Struct, frozen=True, gc=False):
     temperature_difference: Annotated[
         answers.TemperatureDifference, Meta(description="Highest less lowest temperature, sun allowance included.")
     ]
-    fitting_required: Annotated[bool, Meta(description="Whether any run reaches the 1/4 in trigger.")]
+    coefficient: Annotated[
+        answers.ExpansionCoefficient, Meta(description="Coefficient of linear expansion that the runs move by.")
+    ]
+    fitting_required: Annotated[bool, Meta(description="Whether any run reaches what calls for a fitting.")]
     fitting_count: Annotated[int, Meta(description="Expansion fittings of all runs together.")]
     runs: Annotated[list[RunMovement], Meta(description="Each straight run; none if they are buried or encased.")]
     travel_options: Annotated[
@@ -80,28 +82,28 @@ class ExpansionResult(Struct, frozen=True, gc=False):
     ] = UNSET
 
 
-def _told_length(length: Length, telling: Telling) -> answers.Length:
-    told = length.in_system(telling.system)
-    return answers.Length(told.value, told.unit)
-
-
-_SOLD = {system: [_told_length(travel, telling) for travel in SOLD] for system, telling in TELLINGS.items()}
+_SOLD = {system: [telling.given(travel) for travel in SOLD] for system, telling in TELLINGS.items()}
 
 
 def tell(movement: Movement, telling: Telling) -> ExpansionResult:
     """Tell how far the runs move and what takes it up; of runs held by the ground, that nothing does."""
-    difference = movement.seen.difference.in_system(telling.system)
-    told_difference = answers.TemperatureDifference(difference.value, difference.unit)
+    difference, coefficient = telling.given(movement.seen.difference), telling.given(movement.coefficient.printed)
     free = movement.free
     if free is None:
         return ExpansionResult(
-            temperature_difference=told_difference, fitting_required=False, fitting_count=0, runs=[], travel_options=[]
+            temperature_difference=difference,
+            coefficient=coefficient,
+            fitting_required=False,
+            fitting_count=0,
+            runs=[],
+            travel_options=[],
         )
     fittings = sum(run.fitting_count for run in free.runs)
     only = free.runs[0] if len(free.runs) == 1 and fittings else None
     installed = movement.seen.installation is not None
     return ExpansionResult(
-        temperature_difference=told_difference,
+        temperature_difference=difference,
+        coefficient=coefficient,
         length_change=telling.size(free.change),
         fitting_required=fittings > 0,
         fitting_count=fittings,
@@ -126,13 +128,7 @@ def _told_run(run: MovingRun, telling: Telling) -> RunMovement:
         fitting_count=run.fitting_count,
         fitting_positions=[telling.distance(place) for place in run.fitting_positions],
         anchor_positions=[telling.distance(place) for place in run.anchor_positions],
-        piston_settings=[
-            PistonSetting(_told_temperature(temperature, telling), telling.size(opening))
-            for temperature, opening in run.openings
+        piston_openings=[
+            PistonOpening(telling.given(temperature), telling.size(opening)) for temperature, opening in run.openings
         ],
     )
-
-
-def _told_temperature(temperature: Temperature, telling: Telling) -> answers.Temperature:
-    told = temperature.in_system(telling.system)
-    return answers.Temperature(told.value, told.unit)

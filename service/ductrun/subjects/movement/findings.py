@@ -7,6 +7,7 @@ from typing import NamedTuple
 from ductrun.kit.backing import Backing, backing_of
 from ductrun.kit.choices import Severity, Standing
 from ductrun.kit.defaults import quantity
+from ductrun.kit.telling import TELLINGS
 from ductrun.kit.wording import text_of
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.movement.choices import ConduitMaterial, RunSetting
@@ -14,6 +15,8 @@ from ductrun.tables import TABLES
 from ductrun.units import ExpansionCoefficient, Length, Temperature
 
 TRIGGER = quantity("expansion.trigger", Length).value
+_TRIGGER_TOLD = {system: telling.given(TRIGGER) for system, telling in TELLINGS.items()}
+_TRIGGER_TEXT = {system: text_of(told) for system, told in _TRIGGER_TOLD.items()}
 SOLD = tuple(Length.parse(row.travel_in, "in") for row in TABLES["fitting_travels"])
 _RULES = {ConduitMaterial.PVC: "expansion_pvc", ConduitMaterial.RTRC: "expansion_rtrc"}
 
@@ -33,17 +36,24 @@ class MovingRun(NamedTuple):
 
 
 class Coefficient(NamedTuple):
-    """How a conduit moves with temperature [1/K], what backs that, and its material if that was given."""
+    """How a conduit moves with temperature, as printed or given, and what backs that.
 
-    per_kelvin: float
+    Its material, if that was given, and the sheet of the place where material or coefficient were.
+    """
+
+    printed: ExpansionCoefficient
     backing: Backing
     material: ConduitMaterial | None
+    place: Worksheet
+
+    @property
+    def per_kelvin(self) -> float:
+        """The coefficient in SI [1/K]."""
+        return self.printed.si
 
 
 _COEFFICIENTS = {
-    row.material: Coefficient(
-        ExpansionCoefficient.parse(row.coefficient, row.unit).si, backing_of(row), ConduitMaterial(row.material)
-    )
+    row.material: (ExpansionCoefficient.parse(row.coefficient, row.unit), backing_of(row))
     for row in TABLES["expansion_coefficients"]
 }
 
@@ -56,11 +66,11 @@ def coefficient_of(
 ) -> Coefficient:
     """Give the coefficient of a conduit; one of material and coefficient must be given."""
     if material is not None and given is None:
-        coefficient = _COEFFICIENTS[material]
-        sheet.cite(coefficient.backing.source_id)
-        return coefficient
+        printed, backing = _COEFFICIENTS[material]
+        sheet.cite(backing.source_id)
+        return Coefficient(printed, backing, material, sheet.within("material"))
     if given is not None and material is None:
-        return Coefficient(given.si, GIVEN_COEFFICIENT, None)
+        return Coefficient(given, GIVEN_COEFFICIENT, None, sheet.within("coefficient"))
     both = material is not None
     raise UnanswerableError(
         sheet.fault(
@@ -77,42 +87,44 @@ def rule_of(material: ConduitMaterial | None, sheet: Worksheet) -> Backing:
     return sheet.rule(_RULES.get(material, "expansion_other") if material is not None else "expansion_other")
 
 
-def find_movement(which: str, member: str, run: MovingRun, travel: Length, backing: Backing, sheet: Worksheet) -> None:
-    """Say that a run needs fittings, how many, and how they are fixed."""
-    count, change = run.fitting_count, sheet.tell.size(run.change)
+def find_movement(which: str, place: Worksheet, run: MovingRun, travel: Length, backing: Backing) -> None:
+    """Say that a run needs fittings, how many, and how they are fixed; `place` is the sheet of the run."""
+    tell, count = place.tell, run.fitting_count
+    change = tell.size(run.change)
     fittings = "1 expansion fitting" if count == 1 else f"{count} expansion fittings"
-    each = text_of(sheet.tell.distance(run.length / count))
-    sheet.find(
+    each = text_of(tell.distance(run.length / count))
+    place.find(
         Severity.CAUTION,
         "expansion_fitting_required",
-        f"{which} moves {text_of(change)}, at or over the 1/4 in that calls for an expansion fitting: provide "
-        f"{fittings} of {travel} travel, one to each {each}. Clamp the barrel, let the piston side slide in guide "
-        "straps, anchor between fittings, and leave slack in the conductors.",
+        f"{which} moves {text_of(change)}, at or over the {_TRIGGER_TEXT[tell.system]} that calls for an expansion "
+        f"fitting: provide {fittings} of {text_of(tell.given(travel))} travel, one to each {each}. Clamp the barrel, "
+        "let the piston side slide in guide straps, anchor between fittings, and leave slack in the conductors.",
         backing,
         change,
-        sheet.tell.given(TRIGGER),
-        member=member,
+        _TRIGGER_TOLD[tell.system],
+        member="",
     )
 
 
-def report_situation(
-    material: ConduitMaterial | None,
-    setting: RunSetting,
-    emerges_from_grade: bool | None,
-    crosses_structural_joint: bool | None,
-    rule: Backing,
-    sheet: Worksheet,
-) -> None:
-    """Find what the place of a run asks for beside its own movement."""
-    if material not in _RULES:
-        sheet.find(
-            Severity.NOTE,
-            "trigger_borrowed",
-            "The code sets the 1/4 in trigger for PVC and RTRC; for this run it is used as a planning figure, and "
-            "fittings are due where the movement needs them.",
-            rule,
-            member="coefficient" if material is None else "material",
-        )
+def report_borrowed_trigger(coefficient: Coefficient, rule: Backing) -> None:
+    """Note a material for which the code has no trigger; the one of PVC and RTRC is used."""
+    if coefficient.material in _RULES:
+        return
+    place = coefficient.place
+    system = place.tell.system
+    place.find(
+        Severity.NOTE,
+        "trigger_borrowed",
+        f"The code sets the trigger of {_TRIGGER_TEXT[system]} for PVC and RTRC; for this run it is used as a planning "
+        "figure, and fittings are due where the movement needs them.",
+        rule,
+        limit=_TRIGGER_TOLD[system],
+        member="",
+    )
+
+
+def report_crossings(emerges_from_grade: bool | None, crosses_structural_joint: bool | None, sheet: Worksheet) -> None:
+    """Caution where a run leaves the ground or crosses a joint: that asks for fittings beside its own movement."""
     if emerges_from_grade:
         sheet.find(
             Severity.CAUTION,
@@ -131,24 +143,28 @@ def report_situation(
             sheet.rule("structural_joint"),
             member="crosses_structural_joint",
         )
-    if setting is RunSetting.ABOVE_GROUND:
-        sheet.find(
-            Severity.NOTE,
-            "free_to_move",
-            "The movement is that of conduit free to slide, at the temperature of the conduit itself, which in the sun "
-            "is not that of the air.",
-            rule,
-            member="setting",
-        )
 
 
-def held_by_the_ground(setting: RunSetting, rule: Backing, sheet: Worksheet) -> None:
-    """Explain why a buried or encased run is not computed as if it were free."""
-    words = {
-        RunSetting.BURIED: "The ground holds a buried run and keeps its temperature nearly even: it does not move as a "
-        "free one would. Backfill at the temperature of the ground, snake long runs, and provide for movement where "
-        "they come up.",
-        RunSetting.ENCASED: "Concrete holds an encased run: it needs no expansion fitting but where the envelope ends, "
-        "at structures and at their joints.",
-    }
-    sheet.find(Severity.NOTE, f"{setting.value}_run_is_held", words[setting], rule, member="setting")
+def report_setting(setting: RunSetting, rule: Backing, sheet: Worksheet) -> None:
+    """Explain what the movement told is that of, or why a run that is held is not computed as if it were free."""
+    code, words = _HOLDING[setting]
+    sheet.find(Severity.NOTE, code, words, rule, member="setting")
+
+
+_HOLDING = {
+    RunSetting.ABOVE_GROUND: (
+        "free_to_move",
+        "The movement is that of conduit free to slide, at the temperature of the conduit itself, which in the sun is "
+        "not that of the air.",
+    ),
+    RunSetting.DIRECT_BURIED: (
+        "direct_buried_run_is_held",
+        "The ground holds a buried run and keeps its temperature nearly even: it does not move as a free one would. "
+        "Backfill at the temperature of the ground, snake long runs, and provide for movement where they come up.",
+    ),
+    RunSetting.ENCASED: (
+        "encased_run_is_held",
+        "Concrete holds an encased run: it needs no expansion fitting but where the envelope ends, at structures and "
+        "at their joints.",
+    ),
+}

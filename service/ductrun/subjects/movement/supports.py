@@ -16,9 +16,10 @@ from ductrun.kit.defaults import count, quantity
 from ductrun.kit.forms import Edition, Form, Offset, Omissible, RunLength
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
-from ductrun.kit.wording import listing
+from ductrun.kit.wording import listing, text_of
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.movement.choices import SupportedConduitType
+from ductrun.subjects.movement.runs import StraightRun
 from ductrun.subjects.parts.choices import TradeSize
 from ductrun.tables import TABLES, TRADE_SIZES
 from ductrun.tables.rows import Support as SpacingRow
@@ -54,11 +55,13 @@ class Supporting(Form):
         default=None,
         description="Ends of the run at a box or other termination; with one, the run goes on.",
         examples=[2],
+        json_schema_extra=TERMINATION_COUNT.stated,
     )
     end_distance: Omissible[Offset] = Field(
         default=None,
-        description="Distance of the end straps from the terminations, at most 3 ft.",
+        description=f"Distance of the end straps from the terminations, at most {END_DISTANCE.value}.",
         examples=[{"value": 2, "unit": "ft"}],
+        json_schema_extra=END_DISTANCE.stated,
     )
 
 
@@ -85,23 +88,24 @@ class SupportsResult(Struct, frozen=True, gc=False):
     ] = UNSET
 
 
-class Spacing(NamedTuple):
-    """The most that supports may stand apart, as printed, and the rule it stands in."""
+class SupportSpacing(NamedTuple):
+    """The most that supports of a conduit may stand apart, as printed, its rule, and the sheet of the conduit."""
 
     most: Length
     rule: Backing
+    place: Worksheet
 
 
 class Supported(NamedTuple):
     """The straps of a straight run and where they stand along it [m]."""
 
-    spacing: Spacing
+    spacing: SupportSpacing
     termination_count: int
     end_distance: Length
     positions: list[float]
 
 
-def spacing_of(conduit: SupportedConduit, sheet: Worksheet) -> Spacing:
+def spacing_of(conduit: SupportedConduit, sheet: Worksheet) -> SupportSpacing:
     """Give the printed spacing of a conduit; a size without a row is answered with the sizes there are."""
     table = _TABLE_OF[conduit.type]
     row = _SPACINGS[table].get(conduit.trade_size)
@@ -116,29 +120,19 @@ def spacing_of(conduit: SupportedConduit, sheet: Worksheet) -> Spacing:
             )
         )
     sheet.cite(row.source)
-    return Spacing(Length.parse(row.maximum_spacing_ft, "ft"), sheet.rule(f"supports_{table}"))
+    return SupportSpacing(Length.parse(row.maximum_spacing_ft, "ft"), sheet.rule(f"supports_{table}"), sheet)
 
 
-def support(given: Supporting, spacing: Spacing, length: float, sheet: Worksheet) -> Supported:
-    """Count the straps of a run of so much length [m] and say where they go."""
+def support(given: Supporting, spacing: SupportSpacing, run: StraightRun, sheet: Worksheet) -> Supported:
+    """Count the straps of a run and say where they go."""
     terminations = sheet.settle("termination_count", given.termination_count, TERMINATION_COUNT)
     end = sheet.settle("end_distance", given.end_distance, END_DISTANCE)
-    if over(end.si, END_DISTANCE.value.si):
-        sheet.find(
-            Severity.VIOLATION,
-            "end_support_too_far",
-            f"The end straps stand {end} from the terminations; {END_DISTANCE.value} is the most.",
-            spacing.rule,
-            sheet.tell.given(end),
-            sheet.tell.given(END_DISTANCE.value),
-            member="end_distance",
-        )
-    sheet.judge(not over(end.si, END_DISTANCE.value.si))
-    most = spacing.most
+    _judge_end(end, spacing.rule, sheet)
+    length, most = run.length, spacing.most
     if length / most.si > MOST_SUPPORTS:
         raise UnanswerableError(
-            sheet.fault(
-                "length/value",
+            run.place.fault(
+                "value",
                 "too_long_for_one_list",
                 f"That is more than {MOST_SUPPORTS} straps: give the run in parts.",
                 maximum=Length(most.value * MOST_SUPPORTS, most.unit),
@@ -152,28 +146,45 @@ def support(given: Supporting, spacing: Spacing, length: float, sheet: Worksheet
             f"({length:.6g} m - 2 x {end.si:.6g} m) / {most.si:.6g} m",
             len(places),
         )
-    sheet.find(
+    spacing.place.find(
         Severity.NOTE,
         "straps_let_it_slide",
         "Straps hold the conduit but let it slide along as it moves with temperature; only anchors clamp it.",
         spacing.rule,
-        member="conduit",
+        member="",
     )
     return Supported(spacing, terminations, end, places)
+
+
+def _judge_end(end: Length, rule: Backing, sheet: Worksheet) -> None:
+    """Hold the distance of the end straps against the most that it may be."""
+    too_far = over(end.si, END_DISTANCE.value.si)
+    sheet.judge(not too_far)
+    if too_far:
+        told, most = sheet.tell.given(end), sheet.tell.given(END_DISTANCE.value)
+        sheet.find(
+            Severity.VIOLATION,
+            "end_support_too_far",
+            f"The end straps stand {text_of(told)} from the terminations; {text_of(most)} is the most.",
+            rule,
+            told,
+            most,
+            member="end_distance",
+        )
 
 
 def assess(request: SupportsRequest, sheet: Worksheet) -> Supported:
     """Support the run of a request."""
     sheet.follow_edition(request.code_edition)
-    return support(request, spacing_of(request.conduit, sheet.within("conduit")), request.length.si, sheet)
+    run = StraightRun(request.length.si, sheet.within("length"))
+    return support(request, spacing_of(request.conduit, sheet.within("conduit")), run, sheet)
 
 
 def tell(supported: Supported, telling: Telling) -> SupportsResult:
     """Tell how far apart the straps stand, how many there are and where."""
     places = supported.positions
-    most = supported.spacing.most.in_system(telling.system)
     return SupportsResult(
-        support_spacing=answers.Length(most.value, most.unit),
+        support_spacing=telling.given(supported.spacing.most),
         support_count=len(places),
         positions=[telling.distance(place) for place in places],
         end_distance=telling.distance(places[0]),
@@ -186,7 +197,7 @@ OPERATION = Operation(
     operation_id="calculate_supports",
     summary="Supports above ground",
     description="Gives how far apart straps may stand for a type and trade size, how many a straight run needs and "
-    "where each goes, the end straps within 3 ft of the terminations.",
+    f"where each goes, the end straps within {END_DISTANCE.value} of the terminations.",
     request=SupportsRequest,
     result=SupportsResult,
     assess=assess,

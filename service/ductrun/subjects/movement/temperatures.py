@@ -32,11 +32,13 @@ class TemperatureRange(Form):
         default=None,
         description="Whether the run lies in direct sun and the highest temperature does not include that yet.",
         examples=[True],
+        json_schema_extra=DIRECT_SUN.stated,
     )
     sun_allowance: Omissible[SunAllowance] = Field(
         default=None,
         description="What direct sun adds to the highest temperature.",
         examples=[{"value": 30, "unit": "delta_degF"}],
+        json_schema_extra=SUN_ALLOWANCE.stated,
     )
 
 

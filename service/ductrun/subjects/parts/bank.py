@@ -53,30 +53,43 @@ class DuctBank(Form):
 
     conduit: Conduit = Field(description="The duct; of every tier, unless tier_conduits says otherwise.")
     tiers: Tiers = Field(description="Ducts in each tier, the bottom tier first.", examples=[[3, 3, 3]])
-    tier_conduits: Omissible[Annotated[list[Conduit], Field(min_length=1, max_length=30)]] = Field(
+    tier_conduits: Omissible[Annotated[list[Conduit], Field(max_length=30)]] = Field(
         default=None, description="The duct of each tier, the bottom tier first, where they differ."
     )
-    signal_ducts: Omissible[Annotated[list[Annotated[int, Field(ge=0, le=40)]], Field(min_length=1, max_length=30)]] = (
-        Field(
-            default=None,
-            description="How many ducts of each tier, the last ones, carry signals beside power.",
-            examples=[[0, 0, 1]],
-        )
+    signal_ducts: Omissible[Annotated[list[Annotated[int, Field(ge=0, le=40)]], Field(max_length=30)]] = Field(
+        default=None,
+        description="How many ducts of each tier, the last ones, carry signals beside power.",
+        examples=[[0, 0, 1]],
     )
     horizontal_separation: Omissible[Clearance] = Field(
-        default=None, description="Distance between ducts of a tier.", examples=[{"value": 2, "unit": "in"}]
+        default=None,
+        description="Distance between ducts of a tier.",
+        examples=[{"value": 2, "unit": "in"}],
+        json_schema_extra=HORIZONTAL_SEPARATION.stated,
     )
     vertical_separation: Omissible[Clearance] = Field(
-        default=None, description="Distance between tiers.", examples=[{"value": 2, "unit": "in"}]
+        default=None,
+        description="Distance between tiers.",
+        examples=[{"value": 2, "unit": "in"}],
+        json_schema_extra=VERTICAL_SEPARATION.stated,
     )
     power_signal_separation: Omissible[Clearance] = Field(
-        default=None, description="Distance between a power and a signal duct.", examples=[{"value": 4, "unit": "in"}]
+        default=None,
+        description="Distance between a power and a signal duct.",
+        examples=[{"value": 4, "unit": "in"}],
+        json_schema_extra=POWER_SIGNAL_SEPARATION.stated,
     )
     separation_measure: Omissible[SeparationMeasure] = Field(
-        default=None, description="Whether the distances are clear or between centers.", examples=["clear"]
+        default=None,
+        description="Whether the distances are clear or between centers.",
+        examples=["clear"],
+        json_schema_extra=SEPARATION_MEASURE.stated,
     )
     alignment: Omissible[BankAlignment] = Field(
-        default=None, description="How tiers of different width stand on each other.", examples=["centered"]
+        default=None,
+        description="How tiers of different width stand on each other.",
+        examples=["centered"],
+        json_schema_extra=ALIGNMENT.stated,
     )
 
 
@@ -107,6 +120,8 @@ def caution_overhang(tiers: Sequence[int], sheet: Worksheet) -> None:
 
 
 def _check_lists(bank: DuctBank, sheet: Worksheet) -> None:
+    if not bank.tier_conduits and not bank.signal_ducts:
+        return
     faults = [
         sheet.fault(
             name,
@@ -116,7 +131,7 @@ def _check_lists(bank: DuctBank, sheet: Worksheet) -> None:
             maximum=len(bank.tiers),
         )
         for name, given in (("tier_conduits", bank.tier_conduits), ("signal_ducts", bank.signal_ducts))
-        if given is not None and len(given) != len(bank.tiers)
+        if given and len(given) != len(bank.tiers)
     ]
     faults += [
         sheet.fault(
@@ -134,20 +149,22 @@ def _check_lists(bank: DuctBank, sheet: Worksheet) -> None:
 
 def conduits_of(bank: DuctBank, sheet: Worksheet) -> list[tuple[ListedConduit | MeasuredConduit, Worksheet]]:
     """Give the conduit of every tier with the sheet of its place, or the one of all tiers alone."""
-    if bank.tier_conduits is None:
+    if not bank.tier_conduits:
         return [(bank.conduit, sheet.within("conduit"))]
     return [(conduit, sheet.within(f"tier_conduits/{index}")) for index, conduit in enumerate(bank.tier_conduits)]
 
 
 def _diameters(bank: DuctBank, sheet: Worksheet) -> list[float]:
     """Give the outside diameter of the ducts of every tier [m]."""
+    if not bank.tier_conduits:
+        return [outside_diameter(bank.conduit, sheet.within("conduit"))] * len(bank.tiers)
     faults = Gathering()
     diameters: list[float] = []
     for conduit, place in conduits_of(bank, sheet):
         with faults:
             diameters.append(outside_diameter(conduit, place))
     faults.stop()
-    return diameters if bank.tier_conduits is not None else diameters * len(bank.tiers)
+    return diameters
 
 
 def _caution_separations(gaps: engineering.Gaps, sheet: Worksheet) -> None:

@@ -1,10 +1,8 @@
-"""The concrete around a bank, and the one envelope that encasement, trench and reinforcing read.
-
-Its members (`concrete_cover`, `pour_shape`, the width of a trench that is the form) stand side by side in the form that
-asks for them: the sheet is that form's own.
-"""
+"""The concrete around a bank, and the one envelope that encasement, trench and reinforcing read."""
 
 from __future__ import annotations
+
+from typing import NamedTuple
 
 from pydantic import Field
 
@@ -17,6 +15,8 @@ from ductrun.kit.defaults import Default, choice, quantity
 from ductrun.kit.forms import Clearance, Form, Omissible
 from ductrun.kit.wording import text_of
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
+from ductrun.subjects.parts.bank import DuctBank, conduits_of
+from ductrun.subjects.parts.choices import ConduitType
 from ductrun.tables import TABLES
 from ductrun.units import Code, Length
 
@@ -28,20 +28,6 @@ class PourShape(Code):
     STEPPED = "stepped"
 
 
-class ConcreteCover(Form):
-    """Concrete outside the ducts."""
-
-    top: Omissible[Clearance] = Field(
-        default=None, description="Above the top tier.", examples=[{"value": 3, "unit": "in"}]
-    )
-    bottom: Omissible[Clearance] = Field(
-        default=None, description="Below the bottom tier.", examples=[{"value": 3, "unit": "in"}]
-    )
-    side: Omissible[Clearance] = Field(
-        default=None, description="Beside the widest tier, each side.", examples=[{"value": 3, "unit": "in"}]
-    )
-
-
 def _with_spread(default: Default[Length]) -> Default[Length]:
     """Tell the published spread with the default."""
     sides = [side for row in TABLES["encasement_cover"] for side in (row.top_in, row.bottom_in, row.side_in)]
@@ -50,6 +36,31 @@ def _with_spread(default: Default[Length]) -> Default[Length]:
 
 CONCRETE_COVER = _with_spread(quantity("encasement.cover", Length))
 POUR_SHAPE = choice("encasement.pour_shape", PourShape)
+
+
+class ConcreteCover(Form):
+    """Concrete outside the ducts."""
+
+    top: Omissible[Clearance] = Field(
+        default=None,
+        description="Above the top tier.",
+        examples=[{"value": 3, "unit": "in"}],
+        json_schema_extra=CONCRETE_COVER.stated,
+    )
+    bottom: Omissible[Clearance] = Field(
+        default=None,
+        description="Below the bottom tier.",
+        examples=[{"value": 3, "unit": "in"}],
+        json_schema_extra=CONCRETE_COVER.stated,
+    )
+    side: Omissible[Clearance] = Field(
+        default=None,
+        description="Beside the widest tier, each side.",
+        examples=[{"value": 3, "unit": "in"}],
+        json_schema_extra=CONCRETE_COVER.stated,
+    )
+
+
 [_LEAST] = [row for row in TABLES["encasement_cover"] if row.kind == "least"]
 LEAST_CONCRETE = {
     "top": Length.parse(_LEAST.top_in, "in"),
@@ -57,42 +68,104 @@ LEAST_CONCRETE = {
     "side": Length.parse(_LEAST.side_in, "in"),
 }
 _LARGEST_LEAST = max(least.si for least in LEAST_CONCRETE.values())
+_USES = {(row.family, row.use): row.verdict for row in TABLES["permitted_uses"]}
+_DUCTS = {
+    ConduitType.PVC_TYPE_A: "pvc_type_a",
+    ConduitType.PVC_TYPE_EB: "eb",
+    ConduitType.PVC_EB_20: "eb",
+    ConduitType.PVC_EB_35: "eb",
+}
+_ENCASED_ONLY = {kind for kind, family in _DUCTS.items() if _USES[family, "direct_burial"] == "no"}
+_IF_NOT_LISTED = {ConduitType.PVC_DB_60, ConduitType.PVC_DB_100, ConduitType.PVC_DB_120}
+_NEVER_NEEDING = set(ConduitType) - _ENCASED_ONLY - _IF_NOT_LISTED
 
 
-def concrete_of(given: ConcreteCover | None, sheet: Worksheet) -> Concrete:
-    """Settle the concrete outside the ducts; a cover thinner than the least published envelope is cautioned."""
-    top = sheet.settle("concrete_cover/top", None if given is None else given.top, CONCRETE_COVER)
-    bottom = sheet.settle("concrete_cover/bottom", None if given is None else given.bottom, CONCRETE_COVER)
-    side = sheet.settle("concrete_cover/side", None if given is None else given.side, CONCRETE_COVER)
+class AskedPour(NamedTuple):
+    """What is asked of the concrete around a bank, each with the sheet of the place where it was given."""
+
+    bank: DuctBank
+    bank_place: Worksheet
+    cover: ConcreteCover | None
+    cover_place: Worksheet
+    shape: PourShape | None
+    shape_place: Worksheet
+
+
+class Need(NamedTuple):
+    """Whether a duct is approved only when encased, None where that is not known, and the sheet of its conduit."""
+
+    encased_only: bool | None
+    place: Worksheet
+
+
+def need_of(asked: AskedPour) -> Need:
+    """Say whether any duct of a bank is approved only when encased.
+
+    Of a duct by its diameters that is not known, nor of burial duct, which needs concrete unless it is listed.
+    """
+    bank = asked.bank
+    if not bank.tier_conduits and bank.conduit.kind == "listed" and bank.conduit.type in _NEVER_NEEDING:
+        return Need(False, asked.bank_place)
+    unknown = None
+    for conduit, place in conduits_of(asked.bank, asked.bank_place):
+        if conduit.kind == "listed" and conduit.type in _ENCASED_ONLY:
+            return Need(True, place)
+        if unknown is None and (conduit.kind == "measured" or conduit.type in _IF_NOT_LISTED):
+            unknown = Need(None, place)
+    return unknown or Need(False, asked.bank_place)
+
+
+def concrete_of(asked: AskedPour) -> Concrete:
+    """Settle the concrete outside the ducts, and hold it against the least envelope of a duct that needs one."""
+    given, sheet = asked.cover, asked.cover_place
+    top = sheet.settle("top", None if given is None else given.top, CONCRETE_COVER)
+    bottom = sheet.settle("bottom", None if given is None else given.bottom, CONCRETE_COVER)
+    side = sheet.settle("side", None if given is None else given.side, CONCRETE_COVER)
     concrete = Concrete(top.si, bottom.si, side.si)
-    if under(min(concrete), _LARGEST_LEAST):
-        _caution_thin({"top": top, "bottom": bottom, "side": side}, sheet)
+    need = need_of(asked).encased_only
+    thin = under(min(concrete), _LARGEST_LEAST) and _find_thin(
+        {"top": top, "bottom": bottom, "side": side}, need, sheet
+    )
+    if need or (thin and need is None):
+        sheet.judge(None if need is None else not thin)
     return concrete
 
 
-def _caution_thin(covers: dict[str, Length], sheet: Worksheet) -> None:
+_THIN = {
+    True: (Severity.VIOLATION, "This one is: make the concrete thicker."),
+    None: (Severity.CAUTION, "Whether this one is was not judged: ask its maker, or make the concrete thicker."),
+    False: (Severity.CAUTION, "This one is not: hold it against what the owner asks for."),
+}
+
+
+def _find_thin(covers: dict[str, Length], need: bool | None, sheet: Worksheet) -> bool:
+    """Find every side on which the concrete is less than the least envelope; say whether there is any."""
+    severity, words = _THIN[need]
+    thin = False
     for side, cover in covers.items():
-        least = LEAST_CONCRETE[side]
-        if under(cover.si, least.si):
+        if under(cover.si, LEAST_CONCRETE[side].si):
+            thin = True
+            told, least = sheet.tell.given(cover), sheet.tell.given(LEAST_CONCRETE[side])
             sheet.find(
-                Severity.CAUTION,
+                severity,
                 "thin_envelope",
-                f"The {side} cover of {text_of(sheet.tell.given(cover))} is under the {least} of concrete required "
-                "around a raceway that is approved only when encased.",
+                f"The {side} cover of {text_of(told)} is under the {text_of(least)} of concrete required around a "
+                f"raceway that is approved only when encased. {words}",
                 published(_LEAST.source),
-                sheet.tell.given(cover),
-                sheet.tell.given(least),
-                member=f"concrete_cover/{side}",
+                told,
+                least,
+                member=side,
             )
+    return thin
 
 
-def trench_width_of(given: Length, least: float, member: str, code: str, sheet: Worksheet) -> float:
+def trench_width_of(given: Length, least: float, code: str, place: Worksheet) -> float:
     """Give the width of a trench [m] that holds an envelope of a least width [m]; refuse one that does not."""
     if under(given.si, least):
         minimum = given.unit.from_si(least)
         raise UnanswerableError(
-            sheet.fault(
-                f"{member}/value",
+            place.fault(
+                "value",
                 code,
                 f"The bank with what lies beside it takes {minimum:.4g} {given.unit.value}: the trench cannot be "
                 "narrower.",
@@ -102,20 +175,18 @@ def trench_width_of(given: Length, least: float, member: str, code: str, sheet: 
     return given.si
 
 
-def poured(bank: Bank, concrete: Concrete, shape: PourShape | None, sheet: Worksheet) -> Envelope:
+def poured(bank: Bank, asked: AskedPour, concrete: Concrete) -> Envelope:
     """Give the envelope of a formed pour."""
-    settled = sheet.settle("pour_shape", shape, POUR_SHAPE)
-    return engineering.encased(bank, concrete, stepped=settled is PourShape.STEPPED)
+    shape = asked.shape_place.settle("", asked.shape, POUR_SHAPE)
+    return engineering.encased(bank, concrete, stepped=shape is PourShape.STEPPED)
 
 
-def poured_in_trench(
-    bank: Bank, concrete: Concrete, width: float, shape: PourShape | None, sheet: Worksheet
-) -> Envelope:
+def poured_in_trench(bank: Bank, asked: AskedPour, concrete: Concrete, width: float) -> Envelope:
     """Give the envelope of a pour whose form is a trench of a width [m]; it cannot step with the tiers."""
-    if shape is PourShape.STEPPED:
+    if asked.shape is PourShape.STEPPED:
         raise UnanswerableError(
-            sheet.fault(
-                "pour_shape",
+            asked.shape_place.fault(
+                "",
                 "not_with_a_trench_form",
                 "Where the trench is the form the pour fills its width: a stepped pour needs forms.",
                 [PourShape.BOUNDING_RECTANGLE.value],
@@ -124,17 +195,27 @@ def poured_in_trench(
     return engineering.trench_formed(bank, concrete, width)
 
 
-def buried_directly(
-    bank: Bank, concrete_cover: ConcreteCover | None, shape: PourShape | None, sheet: Worksheet
-) -> Envelope:
-    """Give the envelope of ducts without concrete; refuse what only concrete can have."""
+def buried_directly(bank: Bank, asked: AskedPour) -> Envelope:
+    """Give the envelope of ducts without concrete; refuse what only concrete can have, find ducts that need it."""
     faults = []
-    if concrete_cover is not None:
+    if asked.cover is not None:
         faults.append(
-            sheet.fault("concrete_cover", "contradiction", "Ducts that are buried directly have no concrete cover.")
+            asked.cover_place.fault("", "contradiction", "Ducts that are buried directly have no concrete cover.")
         )
-    if shape is PourShape.STEPPED:
-        faults.append(sheet.fault("pour_shape", "contradiction", "Ducts that are buried directly have no pour."))
+    if asked.shape is PourShape.STEPPED:
+        faults.append(asked.shape_place.fault("", "contradiction", "Ducts that are buried directly have no pour."))
     if faults:
         raise UnanswerableError(*faults)
+    need = need_of(asked)
+    if need.encased_only:
+        least = need.place.tell.given(LEAST_CONCRETE["top"])
+        need.place.find(
+            Severity.VIOLATION,
+            "needs_concrete",
+            f"This duct is approved only when encased: it needs a concrete envelope of at least {text_of(least)}. "
+            "Encase it, or take a duct for direct burial.",
+            published(_LEAST.source),
+            limit=least,
+            member="",
+        )
     return engineering.bare(bank)

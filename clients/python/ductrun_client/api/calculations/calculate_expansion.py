@@ -121,9 +121,8 @@ def sync_detailed(
 ) -> Response[ExpansionAnswer | Problem]:
     """Thermal expansion
 
-     Gives the length change of straight runs with temperature, each held against the 1/4 in that calls
-    for an expansion fitting, how many fittings and where, and how far open to set each, by either
-    convention.
+     Gives the length change of straight runs with temperature, each held against what calls for an
+    expansion fitting, how many fittings and where, and how far open to set each, by either convention.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
@@ -169,9 +168,8 @@ def sync(
 ) -> ExpansionAnswer | Problem | None:
     """Thermal expansion
 
-     Gives the length change of straight runs with temperature, each held against the 1/4 in that calls
-    for an expansion fitting, how many fittings and where, and how far open to set each, by either
-    convention.
+     Gives the length change of straight runs with temperature, each held against what calls for an
+    expansion fitting, how many fittings and where, and how far open to set each, by either convention.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
@@ -212,9 +210,8 @@ async def asyncio_detailed(
 ) -> Response[ExpansionAnswer | Problem]:
     """Thermal expansion
 
-     Gives the length change of straight runs with temperature, each held against the 1/4 in that calls
-    for an expansion fitting, how many fittings and where, and how far open to set each, by either
-    convention.
+     Gives the length change of straight runs with temperature, each held against what calls for an
+    expansion fitting, how many fittings and where, and how far open to set each, by either convention.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
@@ -258,9 +255,8 @@ async def asyncio(
 ) -> ExpansionAnswer | Problem | None:
     """Thermal expansion
 
-     Gives the length change of straight runs with temperature, each held against the 1/4 in that calls
-    for an expansion fitting, how many fittings and where, and how far open to set each, by either
-    convention.
+     Gives the length change of straight runs with temperature, each held against what calls for an
+    expansion fitting, how many fittings and where, and how far open to set each, by either convention.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.

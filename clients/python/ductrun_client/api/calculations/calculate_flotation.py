@@ -122,7 +122,8 @@ def sync_detailed(
     """Flotation of ducts
 
      Gives the uplift of empty, water-filled or cable-filled ducts in fresh concrete, slurry or
-    groundwater, per duct, tier and station, for the live lift of a pour, and the anchors that hold it.
+    groundwater, per duct, tier and station, for the live lift of a pour, and the tie-downs that hold
+    it.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
@@ -168,7 +169,8 @@ def sync(
     """Flotation of ducts
 
      Gives the uplift of empty, water-filled or cable-filled ducts in fresh concrete, slurry or
-    groundwater, per duct, tier and station, for the live lift of a pour, and the anchors that hold it.
+    groundwater, per duct, tier and station, for the live lift of a pour, and the tie-downs that hold
+    it.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
@@ -209,7 +211,8 @@ async def asyncio_detailed(
     """Flotation of ducts
 
      Gives the uplift of empty, water-filled or cable-filled ducts in fresh concrete, slurry or
-    groundwater, per duct, tier and station, for the live lift of a pour, and the anchors that hold it.
+    groundwater, per duct, tier and station, for the live lift of a pour, and the tie-downs that hold
+    it.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
@@ -253,7 +256,8 @@ async def asyncio(
     """Flotation of ducts
 
      Gives the uplift of empty, water-filled or cable-filled ducts in fresh concrete, slurry or
-    groundwater, per duct, tier and station, for the live lift of a pour, and the anchors that hold it.
+    groundwater, per duct, tier and station, for the live lift of a pour, and the tie-downs that hold
+    it.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.

@@ -11,11 +11,11 @@ if TYPE_CHECKING:
     from ..models.temperature import Temperature
 
 
-T = TypeVar("T", bound="PistonSetting")
+T = TypeVar("T", bound="PistonOpening")
 
 
 @_attrs_define
-class PistonSetting:
+class PistonOpening:
     """One line of the table the crew carries.
 
     Attributes:
@@ -53,13 +53,13 @@ class PistonSetting:
 
         temperature = Temperature.from_dict(d.pop("temperature"))
 
-        piston_setting = cls(
+        piston_opening = cls(
             opening=opening,
             temperature=temperature,
         )
 
-        piston_setting.additional_properties = d
-        return piston_setting
+        piston_opening.additional_properties = d
+        return piston_opening
 
     @property
     def additional_keys(self) -> list[str]:
