@@ -14,6 +14,7 @@ from ductrun.kit.choices import Severity, Standing, Verdict
 from ductrun.units import *  # noqa: F403  # every dimension that is declared
 from ductrun.units import AnyQuantity
 
+MOST_COUNTED = 2**31 - 1  # of a count: whole numbers are of 32 bits in the languages of the callers
 Figure = float | AnyQuantity  # a bare one is told as a ratio
 
 

@@ -131,3 +131,9 @@ def test_a_lap_as_long_as_a_bar_is_refused() -> None:
 
 def test_wet_concrete_and_floating_ducts_are_always_cautioned() -> None:
     assert {"wet_concrete", "empty_ducts_float"} <= set(codes(ask("encasement", example("encasement")), "caution"))
+
+
+def test_more_bags_than_an_answer_can_count_are_refused() -> None:
+    huge = banked("encasement", {"tiers": [40]}, length=quantity(100_000, "ft"), bag_mass=quantity(1, "lb"))
+    sides = {side: quantity(240, "in") for side in ("top", "bottom", "side")}
+    assert refused("encasement", huge | {"concrete_cover": sides}) == {"#/bag_mass": "too_many_bags"}

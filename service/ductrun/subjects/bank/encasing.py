@@ -10,6 +10,7 @@ from ductrun.engineering import bank as geometry
 from ductrun.engineering import encasement as engineering
 from ductrun.engineering.bank import Envelope
 from ductrun.engineering.rounding import over, under
+from ductrun.kit.answers import MOST_COUNTED
 from ductrun.kit.backing import PRACTICE, published
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import by_rule, number, quantity
@@ -25,7 +26,7 @@ from ductrun.kit.forms import (
     TruckVolume,
 )
 from ductrun.kit.wording import in_percent, text_of
-from ductrun.kit.worksheet import Worksheet
+from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.bank.reinforcing import Bars, Reinforcing, reinforce
 from ductrun.units import Density, Length, Mass, Volume
 
@@ -118,7 +119,6 @@ def encase(given: Encasing, envelope: Envelope, length: float, sheet: Worksheet)
     gross, displaced = envelope.area * length, envelope.duct_area * length
     net = gross - displaced
     order = engineering.order_volume(net, waste, increment)
-    bag_volume = BAG_YIELD.value.si * bag.in_unit(BAG_MASS.value.unit)
     found = Encasement(
         envelope=envelope,
         length=length,
@@ -128,7 +128,7 @@ def encase(given: Encasing, envelope: Envelope, length: float, sheet: Worksheet)
         waste_percent=waste,
         order=order,
         load_count=engineering.loads(order, capacity),
-        bag_count=engineering.loads(net * (1 + waste / 100), bag_volume),
+        bag_count=_bags(net * (1 + waste / 100), bag, sheet),
         mass=net * density,
         bars=_bars(given.reinforcing, envelope, length, sheet),
         pigment=_pigment(given, net, sheet),
@@ -138,6 +138,16 @@ def encase(given: Encasing, envelope: Envelope, length: float, sheet: Worksheet)
     if sheet.working is not None:
         _show(found, sheet)
     return found
+
+
+def _bags(volume: float, bag: Mass, sheet: Worksheet) -> int:
+    """Count the bags of pre-mix that make a volume [m3]; refuses more than an answer can count."""
+    bags = engineering.loads(volume, BAG_YIELD.value.si * bag.in_unit(BAG_MASS.value.unit))
+    if bags > MOST_COUNTED:
+        raise UnanswerableError(
+            sheet.fault("bag_mass", "too_many_bags", f"That makes {bags:.3g} bags: give the run in parts.")
+        )
+    return bags
 
 
 def _bars(given: Reinforcing | None, envelope: Envelope, length: float, sheet: Worksheet) -> Bars | None:
