@@ -99,6 +99,19 @@ class ReinforcingBar(Row):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class AmbientLimit(Row):
+    """What ambient a family of conduit bears: one that is `limited` to a figure, `unlimited`, or `by_listing`.
+
+    `code_section` is the rule of the code that says so, in its editions; none where the listing alone does.
+    """
+
+    family: str
+    rule: str
+    limit_degc: float | None
+    code_section: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class PermittedUse(Row):
     """Whether a family of conduit may be used somewhere: yes, no, or with the caution of the note."""
 

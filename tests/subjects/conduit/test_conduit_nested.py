@@ -90,7 +90,7 @@ def test_every_pointer_told_names_a_member_of_the_job() -> None:
         ("listing_decides", "#/runs/1/duct/type"),
         ("use_not_permitted", "#/runs/1/setting/uses/1"),
         ("use_under_condition", "#/runs/1/setting/uses/2"),
-        ("too_hot_for_pvc", "#/runs/2/setting/ambient_temperature"),
+        ("ambient_exceeded", "#/runs/2/setting/ambient_temperature"),
     }
     assert {"#/runs/0/bends/1/radius", "#/runs/0/bends/0/tangent", "#/joining/ends"} <= set(sheet.book.settled)
 

@@ -17,6 +17,12 @@ class ConduitUse(Code):
     UNDER_BUILDING = "under_building"
     HAZARDOUS_LOCATION = "hazardous_location"
     EMERGING_FROM_GRADE = "emerging_from_grade"
+    WITHIN_BUILDING = "within_building"
+    WET_LOCATION = "wet_location"
+    CORROSIVE_INFLUENCE = "corrosive_influence"
+    CINDER_FILL = "cinder_fill"
+    PLENUM = "plenum"
+    SEVERE_PHYSICAL_DAMAGE = "severe_physical_damage"
 
 
 class DuctEnds(Code):
