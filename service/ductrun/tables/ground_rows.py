@@ -52,13 +52,15 @@ class CoverAbove1000V(Row):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CementYield(Row):
-    """Joints that one container of solvent cement makes."""
+    """Joints that one container of solvent cement makes; a quart makes fewer in the deeper sockets of pipe."""
 
     trade_size: str
     half_pint: int
     pint: int
     quart: int
     gallon: int
+    plumbing_quart: int
+    plumbing_standing: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -25,6 +25,25 @@ class ConduitUse(Code):
     SEVERE_PHYSICAL_DAMAGE = "severe_physical_damage"
 
 
+class JoiningMethod(Code):
+    """How lengths of a conduit are joined: by solvent cement, fused, threaded, or by couplings set on."""
+
+    CEMENTED = "cemented"
+    FUSED = "fused"
+    THREADED = "threaded"
+    COUPLED = "coupled"
+
+
+class RunEnd(Code):
+    """How ducts finish at an end of a run: what is ordered and joined there."""
+
+    END_BELL = "end_bell"
+    COUPLING = "coupling"
+    ADAPTER = "adapter"
+    ELBOW = "elbow"
+    NONE = "none"
+
+
 class DuctEnds(Code):
     """Whether sticks have a bell or two plain ends."""
 
