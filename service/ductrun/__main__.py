@@ -52,7 +52,7 @@ def _contract() -> int:
     from ductrun.http import app, contract  # noqa: PLC0415  (a slow import, and one that reads the tables)
     from ductrun.settings import Settings  # noqa: PLC0415
 
-    sys.stdout.write(contract.written(app.create_api(Settings())))
+    sys.stdout.write(contract.written(app.create_api(Settings()).endpoints))
     return 0
 
 
