@@ -62,12 +62,12 @@ def _serve(host: str, port: int, workers: int) -> int:
     import uvicorn  # noqa: PLC0415  (a slow import)
 
     import ductrun.tables  # noqa: PLC0415, F401  (a corrupt table stops the start here, with its own message)
-    from ductrun.http.server import GatheringProtocol  # noqa: PLC0415
+    from ductrun.http.server import CarefulProtocol  # noqa: PLC0415
 
     uvicorn.run(
         "ductrun.http.app:create_app",
         factory=True,
-        http=GatheringProtocol,
+        http=CarefulProtocol,
         host=host,
         port=port,
         workers=workers,

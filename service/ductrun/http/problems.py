@@ -133,6 +133,15 @@ _ALL = (
         "was left out, and under assumption the value that would have been assumed.",
         ASSUMPTION_CODES,
     ),
+    Kind(
+        "malformed_http",
+        400,
+        "The request is not HTTP",
+        "What was sent is no request of HTTP/1.1: an unknown method, a character that no head may hold, a body whose "
+        "chunks or length are wrong, no Host header or two, an end before its time. The connection is closed.",
+    ),
+    Kind("target_too_long", 414, "The path and query are too long", "No path of this service is as long as that."),
+    Kind("head_too_large", 431, "The headers are too large", "The headers of a request together may have so much."),
     Kind("internal_error", 500, "The service failed", "A fault of the service, not of the request. It is logged."),
     Kind("not_ready", 503, "The service is not ready", "It is starting or stopping. Try again shortly."),
 )
