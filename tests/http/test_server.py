@@ -170,7 +170,7 @@ def test_uvicorn_writes_through_the_transport_it_was_given() -> None:
     assert isinstance(protocol.transport, GatheringTransport)
     assert protocol.flow._transport is protocol.transport
     fresh = vars(protocol)
-    assert {"cycle", "pipeline", "parser", "scope", "headers", "url", "logger", "server_state"} <= set(fresh)
+    assert {"cycle", "pipeline", "parser", "scope", "headers", "logger", "server_state"} <= set(fresh)
 
 
 @pytest.mark.live
