@@ -4,12 +4,14 @@ from __future__ import annotations
 
 import json
 from typing import Any
+from urllib.request import Request, urlopen
 
 import pytest
 from ductrun.http.app import create_api
 from ductrun.http.gate import REQUEST_ID, Gate
 from ductrun.http.problems import ProblemRaised
 from ductrun.settings import Settings
+from tools.live import free_port, running
 
 from tests.asking import EXAMPLES
 from tests.http.wire import JSON_TYPE, reply
@@ -57,6 +59,38 @@ class Closed:
 
     async def __call__(self, *_asked: Any) -> None:
         raise ProblemRaised("not_ready", "Nobody is let in.")
+
+
+class Stamping:
+    """A layer that marks every answer."""
+
+    def __init__(self, app: Any) -> None:
+        self.app = app
+
+    async def __call__(self, scope: Any, receive: Any, send: Any) -> None:
+        async def send_on(message: Any) -> None:
+            if message["type"] == "http.response.start":
+                message["headers"] = [*message["headers"], (b"x-stamp", b"yes")]
+            await send(message)
+
+        await self.app(scope, receive, send_on)
+
+
+def stamping_application() -> Gate:
+    api = create_api(Settings())
+    api.add_middleware(Stamping)
+    return Gate(api)
+
+
+@pytest.mark.live
+def test_the_command_serves_an_application_with_layers() -> None:
+    port = free_port()
+    command = ["ductrun", "serve", "--port", str(port), "--application", f"{__name__}:stamping_application"]
+    with running(command, port, "/readyz") as address:
+        asked = Request(f"{address}/v1/fill", FILL, {"Content-Type": "application/json"})
+        for target in (asked, f"{address}/v1/tables/units"):
+            with urlopen(target, timeout=10) as answer:
+                assert answer.headers["x-stamp"] == "yes"
 
 
 @pytest.mark.parametrize("path", ASKED)

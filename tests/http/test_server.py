@@ -101,6 +101,8 @@ REPLACED = {
     "eof_received": [],
     "on_message_begin": [],
     "on_headers_complete": [],
+    "_should_upgrade": [],
+    "handle_websocket_upgrade": [],
     "send_400_response": ["msg"],
 }
 USED = {"_start_asgi_task": ["cycle", "app"], "on_response_complete": []}

@@ -74,6 +74,7 @@ FAULTS: dict[str, tuple[bytes, str]] = {
     "a later chunk without size": (chunked(b"/v1/fill", b"application/json", FILL) + b"zz\r\n", "malformed_http"),
     "a length and chunks": (posted(b"Transfer-Encoding: chunked"), "malformed_http"),
     "two lengths": (posted(b"Content-Length: 1"), "malformed_http"),
+    "a way to elsewhere": (b"CONNECT zanzibar:443 HTTP/1.1\r\nHost: a\r\n\r\n", "malformed_http"),
     "no host": (b"GET /livez HTTP/1.1\r\n\r\n", "malformed_http"),
     "two hosts": (posted(b"Host: zanzibar"), "malformed_http"),
     "a long path": (b"GET /%b HTTP/1.1\r\nHost: a\r\n\r\n" % (b"a" * LONGEST_TARGET), "target_too_long"),
@@ -153,6 +154,26 @@ def test_a_stream_whose_sender_is_done_is_answered_to_its_end(port: int) -> None
     answered = exchange(port, whole, half_close=True)
     assert answered.count(b'"type":"answer"') == 300
     assert answered.endswith(b'{"type":"summary","item_count":300,"failed_count":0}\n\r\n0\r\n\r\n')
+
+
+OFFERS = {
+    "HTTP/2": [b"Connection: Upgrade, HTTP2-Settings", b"Upgrade: h2c", b"HTTP2-Settings: AAMAAABkAAQCAAAAAAIAAAAA"],
+    "a websocket": [b"Connection: keep-alive, Upgrade", b"Upgrade: websocket", b"Sec-WebSocket-Version: 13"],
+}
+
+
+@pytest.mark.parametrize("offer", OFFERS)
+def test_a_request_that_offers_another_protocol_is_answered_in_this_one(port: int, offer: str) -> None:
+    offering = posted(*OFFERS[offer])
+    found = replies_in(exchange(port, offering + LIVEZ, half_close=True))
+    assert [one.status for one in found] == [200, 200]
+    assert found[0].json == replies_in(exchange(port, posted(), half_close=True))[0].json
+    cut = len(offering) - 20
+    [in_parts] = replies_in(exchange(port, offering[:30], offering[30:cut], offering[cut:], half_close=True))
+    assert in_parts.status == 200
+    chunks = chunked(b"/v1/fill", b"application/json", FILL[:9], FILL[9:], b"")
+    offered = chunks.replace(b"Host", b"\r\n".join([*OFFERS[offer], b"Host"]), 1)
+    assert [one.status for one in replies_in(exchange(port, offered, half_close=True))] == [200]
 
 
 def test_a_request_of_the_old_version_needs_no_host(port: int) -> None:

@@ -1,4 +1,4 @@
-"""uvicorn's HTTP protocol, but for three things.
+"""uvicorn's HTTP protocol, but for four things.
 
 The head and the body of an answer leave in one write. uvicorn writes the head as soon as the answer starts, which costs
 a system call, a packet and a waking of the caller of their own; see `transport.py`.
@@ -7,14 +7,19 @@ What is no HTTP is answered as everything else is, with a problem that has a req
 before it; where an answer to the broken request has begun, the connection closes and nothing is written into it.
 
 A caller who has sent a request and says so by closing that half of the connection still gets the answer.
+
+A request that asks for another protocol is answered in this one. uvicorn's parser passes over the body of such a
+request, and so come the first requests of some client libraries, which offer HTTP/2.
 """
 
 from __future__ import annotations
 
 import asyncio
+import sys
 from collections import deque
 from typing import Any
 
+from httptools import HttpRequestParser
 from uvicorn.protocols.http.httptools_impl import HttpToolsProtocol, RequestResponseCycle
 
 from ductrun.http.gate import Gate
@@ -33,6 +38,7 @@ class CarefulProtocol(HttpToolsProtocol):
     _head_size = 0  # bytes that came while a head was unfinished
     _wrong: ProblemRaised | None = None  # with the head that is being read
     _refused = False
+    _arrived = b""  # what is being read
 
     def connection_made(self, transport: asyncio.Transport) -> None:  # type: ignore[override]
         """Take a connection."""
@@ -44,7 +50,9 @@ class CarefulProtocol(HttpToolsProtocol):
         if self._refused:
             return
         began_before = self._in_head
+        self._arrived = data
         super().data_received(data)
+        self._arrived = b""  # a connection that waits keeps nothing
         if began_before and self._in_head:
             self._head_size += len(data)
             if self._head_size > LONGEST_TARGET + LONGEST_HEAD:
@@ -89,6 +97,28 @@ class CarefulProtocol(HttpToolsProtocol):
         if hosts > 1 or (not hosts and self.parser.get_http_version() == "1.1"):
             return ProblemRaised("malformed_http", "A request must have one Host header.")
         return None
+
+    def _should_upgrade(self) -> bool:
+        """Leave a request that asks for another protocol to `handle_websocket_upgrade`."""
+        return True
+
+    def handle_websocket_upgrade(self) -> None:
+        """Read a request that asks for another protocol once more, as one that does not ask."""
+        method = self.parser.get_method()
+        if method == b"CONNECT":
+            self._refuse(ProblemRaised("malformed_http", "There is no way to anywhere else through here."))
+            return
+        # called where HttpParserUpgrade is caught, which says how far the parser came
+        body = self._arrived[sys.exception().args[0] :]  # type: ignore[union-attr]
+        head = [b"%b %b HTTP/1.1" % (method, self.url)]
+        for name, value in self.headers:
+            if name == b"connection":
+                options = [option for option in value.split(b",") if option.strip().lower() != b"upgrade"]
+                head.append(b"connection: %b" % b",".join(options))
+            elif name != b"upgrade":
+                head.append(b"%b: %b" % (name, value))
+        self.parser = HttpRequestParser(self)
+        self.data_received(b"\r\n".join([*head, b"", body]))
 
     def send_400_response(self, msg: str) -> None:  # noqa: ARG002  (the name is uvicorn's)
         """Answer a request that the parser refused."""
