@@ -11,7 +11,6 @@ from typing import Any, NamedTuple
 
 from fastapi import FastAPI
 from fastapi.middleware.asyncexitstack import AsyncExitStackMiddleware
-from starlette.applications import Starlette
 from starlette.middleware.exceptions import ExceptionMiddleware
 from starlette.types import ASGIApp, Receive, Scope, Send
 
@@ -90,4 +89,7 @@ class Api(FastAPI):
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         """Answer without FastAPI's telemetry, which looks into the environment at every request."""
-        await Starlette.__call__(self, scope, receive, send)
+        if self.middleware_stack is None:
+            self.middleware_stack = self.build_middleware_stack()
+        scope["app"] = self
+        await self.middleware_stack(scope, receive, send)

@@ -85,14 +85,11 @@ class CarefulProtocol(HttpToolsProtocol):
         super().on_headers_complete()
 
     def _wrong_head(self) -> ProblemRaised | None:
-        size = hosts = 0
-        for name, value in self.headers:
-            size += len(name) + len(value)
-            if name == b"host":
-                hosts += 1
+        hosts = [name for name, _ in self.headers].count(b"host")
         if len(self.url) > LONGEST_TARGET:
             return ProblemRaised("target_too_long", f"Path and query may have {LONGEST_TARGET} bytes.")
-        if size > LONGEST_HEAD:
+        arrived = self._head_size + len(self._arrived)  # no head is larger than what has arrived
+        if arrived > LONGEST_HEAD and sum(len(name) + len(value) for name, value in self.headers) > LONGEST_HEAD:
             return _head_too_large()
         if hosts > 1 or (not hosts and self.parser.get_http_version() == "1.1"):
             return ProblemRaised("malformed_http", "A request must have one Host header.")
