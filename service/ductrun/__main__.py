@@ -20,6 +20,11 @@ def main(arguments: Sequence[str] | None = None) -> int:
     serve.add_argument("--host", default="127.0.0.1", help="address to listen on (default: %(default)s)")
     serve.add_argument("--port", type=_port, default=8000, help="port to listen on (default: %(default)s)")
     serve.add_argument("--workers", type=int, default=1, help="processes (default: %(default)s)")
+    serve.add_argument(
+        "--application",
+        default="ductrun.http.app:create_app",
+        help="what makes the application, as module:function; one of your own adds layers to it (default: %(default)s)",
+    )
     commands.add_parser("contract", help="write the OpenAPI contract to standard output")
     commands.add_parser("version", help="write the version")
     chosen = parser.parse_args(arguments)
@@ -27,7 +32,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
         sys.stdout.write(f"{__version__}\n")
         return 0
     try:
-        return _contract() if chosen.command == "contract" else _serve(chosen.host, chosen.port, chosen.workers)
+        return _contract() if chosen.command == "contract" else _serve(chosen)
     except Exception as error:
         from ductrun.tables.checks import CorruptTableError  # noqa: PLC0415  (the tables load with the service)
 
@@ -52,25 +57,25 @@ def _contract() -> int:
     from ductrun.http import app, contract  # noqa: PLC0415  (a slow import, and one that reads the tables)
     from ductrun.settings import Settings  # noqa: PLC0415
 
-    sys.stdout.write(contract.written(app.create_api(Settings())))
+    sys.stdout.write(contract.written(app.create_api(Settings()).endpoints))
     return 0
 
 
-def _serve(host: str, port: int, workers: int) -> int:
-    _check_free(host, port)
+def _serve(chosen: argparse.Namespace) -> int:
+    _check_free(chosen.host, chosen.port)
     gc.disable()  # a start makes little garbage; the application lets the collector in when it is ready
     import uvicorn  # noqa: PLC0415  (a slow import)
 
     import ductrun.tables  # noqa: PLC0415, F401  (a corrupt table stops the start here, with its own message)
-    from ductrun.http.server import GatheringProtocol  # noqa: PLC0415
+    from ductrun.http.server import CarefulProtocol  # noqa: PLC0415
 
     uvicorn.run(
-        "ductrun.http.app:create_app",
+        chosen.application,
         factory=True,
-        http=GatheringProtocol,
-        host=host,
-        port=port,
-        workers=workers,
+        http=CarefulProtocol,
+        host=chosen.host,
+        port=chosen.port,
+        workers=chosen.workers,
         access_log=False,
         server_header=False,
         proxy_headers=False,

@@ -9,8 +9,9 @@ from typing import Any
 
 import httpx
 from ductrun.http.app import create_app
-from ductrun.http.calculations import answer_to
 from ductrun.http.exchange import read_query
+from ductrun.http.refusals import problem_of
+from ductrun.kit.answering import REFUSALS, answer_to
 from ductrun.subjects import OPERATIONS
 
 _ANSWERS = {operation.name: answer_to(operation) for operation in OPERATIONS}
@@ -21,7 +22,10 @@ def ask(operation: str, request: Any, query: str = "") -> dict[str, Any]:
     """Ask one calculation; a problem is raised as ProblemRaised."""
     body = json.dumps(request).encode()
     chosen = read_query(query.encode())
-    answer: dict[str, Any] = json.loads(_ANSWERS[operation](body, chosen))
+    try:
+        answer: dict[str, Any] = json.loads(_ANSWERS[operation](body, chosen))
+    except REFUSALS as refusal:
+        raise problem_of(refusal) from None
     return answer
 
 

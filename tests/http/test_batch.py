@@ -9,14 +9,14 @@ from typing import Any
 import pytest
 from ductrun.http.app import create_app
 from ductrun.http.batch import MOST_ITEMS, Batch
-from ductrun.http.exchange import Chosen
 from ductrun.http.gate import REQUEST_ID
 from ductrun.http.items import Items
+from ductrun.kit.answering import Chosen
 from ductrun.settings import Settings
 from ductrun.subjects import OPERATIONS
 
 from tests.asking import EXAMPLES, ask
-from tests.http.wire import JSON_TYPE, reply, send
+from tests.http.wire import ANSWERS, JSON_TYPE, reply, send
 
 
 def batch(items: Any, query: str = "", application: Any = None) -> Any:
@@ -166,7 +166,7 @@ def test_a_failure_of_one_item_is_logged_and_spares_the_others(monkeypatch: Any,
     def broken(_body: bytes, _chosen: Chosen) -> bytes:
         raise ZeroDivisionError
 
-    endpoint = Batch(Items(), 1_000)
+    endpoint = Batch(Items(ANSWERS), 1_000)
     monkeypatch.setitem(endpoint.items.answers, "fill", broken)
     raw = json.dumps({"items": [item("fill"), item("cover")]}).encode()
     sent: list[Any] = []
@@ -180,7 +180,7 @@ def test_a_failure_of_one_item_is_logged_and_spares_the_others(monkeypatch: Any,
 
         endpoint.max_body_bytes = len(raw)
         scope = {"type": "http", "headers": [(b"content-type", b"application/json")], "query_string": b""}
-        await endpoint.app(scope | {REQUEST_ID: "r"}, receive, keep)
+        await endpoint(scope | {REQUEST_ID: "r"}, receive, keep)
 
     asyncio.run(run())
     found = json.loads(sent[1]["body"])["items"]

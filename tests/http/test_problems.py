@@ -112,6 +112,10 @@ def test_150_arrays_are_json_but_no_request() -> None:
         [("content-type", "application/jsonx")],
         [("content-type", "text/json+json")],
         [("content-type", "application/json; charset=utf-16")],
+        [("content-type", "application/json; profile=zanzibar; charset=utf-16")],
+        [("content-type", 'application/json; profile="a;b\\"c"; Charset="ISO-8859-1"')],
+        [("content-type", "application/json; charset=utf-8; charset=latin1")],
+        [("content-type", 'application/json; profile="charset=utf-8; charset=utf-16')],
     ],
 )
 def test_another_content_type_is_refused_and_told_which(headers: list[tuple[str, str]]) -> None:
@@ -121,10 +125,27 @@ def test_another_content_type_is_refused_and_told_which(headers: list[tuple[str,
 
 
 @pytest.mark.parametrize(
-    "content_type", ["application/json", "Application/JSON; charset=UTF-8", "application/geo+json", "application/json;"]
+    "content_type",
+    [
+        *("application/json", "Application/JSON; charset=UTF-8", "application/geo+json", "application/json;"),
+        *(" application/json ", 'application/json; profile="charset=utf-16; charset=latin1"; charset="utf-8"'),
+    ],
 )
 def test_json_by_any_of_its_names_is_taken(content_type: str) -> None:
     assert post("fill", FILL, headers=[("content-type", content_type)]).status == 200
+
+
+@pytest.mark.parametrize("coding", ["gzip", "zanzibar", "identity, br", "GZIP"])
+@pytest.mark.parametrize("path", ["/v1/fill", "/v1/batch", "/v1/batch/stream"])
+def test_a_body_that_is_packed_is_refused_and_told_so(coding: str, path: str) -> None:
+    media_type = "application/jsonl" if path.endswith("stream") else "application/json"
+    found = reply("POST", path, FILL, [("content-type", media_type), ("content-encoding", coding)])
+    assert_problem(found, "unsupported_content_coding")
+    assert found.headers["accept-encoding"] == "identity"
+
+
+def test_a_body_that_is_said_to_be_as_it_is_is_taken() -> None:
+    assert post("fill", FILL, headers=[*JSON_TYPE, ("content-encoding", "Identity")]).status == 200
 
 
 def test_a_body_declared_too_large_is_refused_unread() -> None:
@@ -384,10 +405,10 @@ def test_refused_assumptions_are_a_problem_with_what_would_be_assumed() -> None:
 def test_a_fault_of_our_own_is_an_internal_error_without_a_trace() -> None:
     api = create_api(Settings())
 
-    async def fails(_request: object) -> None:
+    async def fails() -> None:
         raise ZeroDivisionError(ECHO)
 
-    api.add_api_route("/fails", fails, response_model=None)
+    api.add_api_route("/fails", fails)
     assert_problem(reply("GET", "/fails", application=Gate(api)), "internal_error")
 
 

@@ -14,8 +14,8 @@ from typing import Any
 import pytest
 from ductrun import __version__
 from ductrun.http.app import create_api
-from ductrun.http.calculations import answer_to
-from ductrun.http.exchange import read_query
+from ductrun.http.gate import Gate
+from ductrun.kit.answering import Chosen, answer_to
 from ductrun.kit.operation import Operation
 from ductrun.settings import Settings
 from ductrun.subjects import OPERATIONS
@@ -47,8 +47,8 @@ def test_a_started_service_is_ready_until_it_stops() -> None:
     async def run() -> list[int]:
         statuses = []
         async with api.router.lifespan_context(api):
-            statuses.append(reply_in_loop(api))
-        statuses.append(reply_in_loop(api))
+            statuses.append(reply_in_loop(Gate(api)))
+        statuses.append(reply_in_loop(Gate(api)))
         return statuses
 
     def reply_in_loop(application: object) -> int:
@@ -80,7 +80,7 @@ def test_a_result_that_is_not_finite_never_leaves_the_service() -> None:
 
     broken: Operation[Any, Any, Any] = dataclasses.replace(real, tell=overflowing)
     with pytest.raises(ArithmeticError, match="not finite"):
-        answer_to(broken)(json.dumps(real.example).encode(), read_query(b""))
+        answer_to(broken)(json.dumps(real.example).encode(), Chosen())
 
 
 @pytest.mark.parametrize(("text", "expected"), [("", 1_048_576), ("2048", 2048)])

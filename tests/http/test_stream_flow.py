@@ -7,12 +7,14 @@ import json
 from collections.abc import Callable
 from typing import Any
 
-from ductrun.http.exchange import Chosen
+from ductrun.http.api import Dispatch, Endpoint
 from ductrun.http.gate import REQUEST_ID
 from ductrun.http.items import Items
 from ductrun.http.stream import Stream
+from ductrun.kit.answering import Chosen
 
 from tests.http.test_stream import BASIS, line, summary_of
+from tests.http.wire import ANSWERS
 
 
 class Caller:
@@ -24,7 +26,7 @@ class Caller:
         self.reads = asyncio.Event()
         self.reads.set()
         self.asked = 0
-        self.endpoint = Stream(items or Items(), 10_000)
+        self.endpoint = Stream(items or Items(ANSWERS), 10_000)
 
     async def receive(self) -> Any:
         self.asked += 1
@@ -46,8 +48,9 @@ class Caller:
 
     def start(self) -> asyncio.Task[None]:
         headers = [(b"content-type", b"application/jsonl")]
-        scope = {"type": "http", "headers": headers, "query_string": b"", REQUEST_ID: "r"}
-        return asyncio.create_task(self.endpoint.app(scope, self.receive, self.send))
+        scope = {"type": "http", "method": "POST", "path": "/", "headers": headers, "query_string": b""}
+        dispatch = Dispatch([Endpoint("POST", "/", self.endpoint)], self.endpoint)
+        return asyncio.create_task(dispatch(scope | {REQUEST_ID: "r"}, self.receive, self.send))
 
 
 def test_answers_flow_while_the_request_is_still_arriving() -> None:
@@ -69,7 +72,7 @@ def test_answers_flow_while_the_request_is_still_arriving() -> None:
 
 
 def counting(done: list[int], cost: Callable[[], None] = lambda: None) -> Items:
-    items = Items()
+    items = Items(ANSWERS)
 
     def answer(_body: bytes, _chosen: Chosen) -> bytes:
         done.append(1)
@@ -142,7 +145,7 @@ def test_other_requests_get_their_turn_while_a_stream_is_at_work() -> None:
 
 def test_a_failure_of_one_line_is_logged_and_spares_the_others(caplog: Any) -> None:
     async def fail() -> list[Any]:
-        items = Items()
+        items = Items(ANSWERS)
 
         def broken(_body: bytes, _chosen: Chosen) -> bytes:
             raise ZeroDivisionError

@@ -9,9 +9,12 @@ from dataclasses import dataclass
 from typing import Any
 
 from ductrun.http.app import create_app
+from ductrun.kit.answering import answer_to
 from ductrun.settings import Settings
+from ductrun.subjects import OPERATIONS
 
 APPLICATION = create_app(Settings())
+ANSWERS = {operation.name: answer_to(operation) for operation in OPERATIONS}
 JSON_TYPE = [("content-type", "application/json")]
 
 

@@ -6,11 +6,11 @@ import json
 from typing import Annotated, Any
 
 import pytest
-from ductrun.http.calculations import answer_to
-from ductrun.http.exchange import read_query
-from ductrun.http.problems import ProblemRaised
+from ductrun.http.refusals import problem_of
+from ductrun.kit.answering import Chosen, InvalidRequestError, answer_to
 from ductrun.kit.forms import Form, Omissible
 from ductrun.kit.operation import Operation
+from ductrun.kit.strict_json import NotStrictError
 from ductrun.kit.texts import Name, Note
 from ductrun.kit.worksheet import Worksheet
 from hypothesis import given
@@ -64,7 +64,7 @@ HOSTILE = st.lists(st.sampled_from(PIECES), min_size=1, max_size=12).map("".join
 
 
 def ask(body: bytes) -> Any:
-    return json.loads(ANSWER(body, read_query(b"")))["result"]
+    return json.loads(ANSWER(body, Chosen()))["result"]
 
 
 def spelled(draw: Any, text: str) -> str:
@@ -103,7 +103,7 @@ def objects(draw: Any) -> tuple[str, dict[str, Any], bool]:
 def test_a_member_given_twice_is_refused_whatever_the_texts_hold(drawn: tuple[str, dict[str, Any], bool]) -> None:
     body, value, twice = drawn
     if twice:
-        with pytest.raises(ProblemRaised, match="two members of the same name"):
+        with pytest.raises(NotStrictError, match="two members of the same name"):
             ask(body.encode())
         return
     found = ask(body.encode())
@@ -115,14 +115,14 @@ def test_a_member_given_twice_is_refused_whatever_the_texts_hold(drawn: tuple[st
 @pytest.mark.parametrize("escaped", [True, False])
 def test_control_and_direction_changing_characters_are_refused(character: str, escaped: bool) -> None:
     body = json.dumps({"name": f"abc{character}", "parts": []}, ensure_ascii=escaped).encode()
-    with pytest.raises(ProblemRaised) as refused:
+    with pytest.raises(InvalidRequestError) as refused:
         ask(body)
-    [error] = refused.value.errors or []
+    [error] = problem_of(refused.value).errors or []
     assert (error.pointer, error.code) == ("#/name", "control_character")
 
 
 def test_a_text_too_long_or_empty_is_refused() -> None:
     for name in ("", "x" * 81):
-        with pytest.raises(ProblemRaised):
+        with pytest.raises(InvalidRequestError):
             ask(json.dumps({"name": name, "parts": []}).encode())
     assert ask(json.dumps({"name": "x" * 80, "parts": []}).encode())["texts"] == ["x" * 80]

@@ -1,54 +1,95 @@
-"""FastAPI less what this service has its own form of, or no use for, on the way of every request."""
+"""The application: one list of endpoints, of which the dispatch and the contract are made, in FastAPI's house.
+
+FastAPI keeps the start and the stop, the layers that a deployment adds and the routes it adds; what the service itself
+answers stands in the list and is found by its method and path in one look.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Coroutine
-from typing import Any
+from collections.abc import Iterable
+from typing import Any, NamedTuple
 
-from fastapi import FastAPI, Request, Response
-from fastapi.routing import APIRoute
-from starlette.applications import Starlette
+from fastapi import FastAPI
+from fastapi.middleware.asyncexitstack import AsyncExitStackMiddleware
 from starlette.middleware.exceptions import ExceptionMiddleware
 from starlette.types import ASGIApp, Receive, Scope, Send
 
-from ductrun.http.calculations import Answering, CalculationRoute
+from ductrun.http.exchange import ClientGone, send_problem
+from ductrun.http.gate import REQUEST_ID
+from ductrun.http.problems import ProblemRaised
+from ductrun.http.refusals import problem_of
+from ductrun.kit.answering import REFUSALS
+
+
+class Endpoint(NamedTuple):
+    """A method at a path, what answers it, and what the contract says of it; None of what is not in the contract."""
+
+    method: str
+    path: str
+    app: ASGIApp
+    described: dict[str, Any] | None = None
+
+
+class Dispatch:
+    """Gives each request to its endpoint, and makes a problem of what that raises; the rest is for `elsewhere`."""
+
+    def __init__(self, endpoints: Iterable[Endpoint], elsewhere: ASGIApp) -> None:
+        """Make the map of paths and methods."""
+        self._elsewhere = elsewhere
+        self._at: dict[str, dict[str, ASGIApp]] = {}
+        for endpoint in endpoints:
+            self._at.setdefault(endpoint.path, {})[endpoint.method] = endpoint.app
+
+    async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
+        """Answer a request."""
+        try:
+            await self._found(scope)(scope, receive, send)
+        except ProblemRaised as problem:
+            await send_problem(send, problem, scope[REQUEST_ID])
+        except REFUSALS as refusal:
+            await send_problem(send, problem_of(refusal), scope[REQUEST_ID])
+        except ClientGone:
+            return
+
+    def _found(self, scope: Scope) -> ASGIApp:
+        if scope["type"] != "http":
+            return self._elsewhere
+        here = self._at.get(scope["path"].removeprefix(scope.get("root_path", "")))
+        if here is None:
+            return self._elsewhere
+        app = here.get(scope["method"])
+        if app is None:
+            raise not_allowed(", ".join(here))
+        return app
+
+
+def not_allowed(methods: str) -> ProblemRaised:
+    """Give the problem of a method that a path does not take."""
+    return ProblemRaised("method_not_allowed", f"Allowed here: {methods}.", headers=((b"allow", methods.encode()),))
 
 
 class Api(FastAPI):
-    """The application: routes and contract are FastAPI's; telemetry, body limit and exit stacks are left out.
+    """FastAPI less what this service has its own form of: telemetry, body limit, the dispatch of what is in the list.
 
-    A POST whose path is that of a calculation goes to it at once. Everything else, another method or a path behind a
-    prefix among it, goes the way of the framework and its router.
+    Layers and routes are added to it as to any other; a layer is around everything, list and routes alike.
     """
 
-    def __init__(self, **options: Any) -> None:
-        """Start without routes."""
+    def __init__(self, endpoints: Iterable[Endpoint], **options: Any) -> None:
+        """Keep the endpoints."""
         super().__init__(**options)
-        self._calculations: dict[str, ASGIApp] = {}
-
-    def add_calculation(self, path: str, endpoint: Answering, options: dict[str, Any]) -> None:
-        """Add an endpoint that answers requests itself."""
-        self.router.routes.append(CalculationRoute(path, endpoint, **options))
-        self._calculations[path] = endpoint.app
+        self.endpoints = tuple(endpoints)
 
     def build_middleware_stack(self) -> ASGIApp:
-        """Put only the layer that turns exceptions into answers around the router; failures are the gate's."""
-        return ExceptionMiddleware(self.router, handlers=self.exception_handlers)
+        """Put the layers that were added, the last one outermost, around the dispatch; failures are the gate's."""
+        routes = ExceptionMiddleware(AsyncExitStackMiddleware(self.router), handlers=self.exception_handlers)
+        app: ASGIApp = Dispatch(self.endpoints, routes)
+        for layer, arguments, options in reversed(self.user_middleware):
+            app = layer(app, *arguments, **options)
+        return app
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         """Answer without FastAPI's telemetry, which looks into the environment at every request."""
-        if scope["type"] == "http" and scope["method"] == "POST" and not scope.get("root_path"):
-            calculation = self._calculations.get(scope["path"])
-            if calculation is not None:
-                await calculation(scope, receive, send)
-                return
-        await Starlette.__call__(self, scope, receive, send)
-
-
-class PlainRoute(APIRoute):
-    """A route whose endpoint takes the request and gives the response, with nothing to inject or validate."""
-
-    def get_route_handler(self) -> Callable[[Request], Coroutine[Any, Any, Response]]:
-        """Give the endpoint itself."""
-        endpoint: Callable[[Request], Coroutine[Any, Any, Response]] = self.endpoint
-        return endpoint
+        if self.middleware_stack is None:
+            self.middleware_stack = self.build_middleware_stack()
+        scope["app"] = self
+        await self.middleware_stack(scope, receive, send)

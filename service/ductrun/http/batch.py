@@ -10,11 +10,11 @@ from msgspec import Meta, Raw, Struct, json
 from pydantic import Field
 from starlette.types import Receive, Scope, Send
 
-from ductrun.http import strict_json
-from ductrun.http.exchange import ClientGone, read_body, read_query, send_problem, send_written
+from ductrun.http.exchange import read_body, read_query, send_written
 from ductrun.http.gate import REQUEST_ID
-from ductrun.http.items import Items, refusal
-from ductrun.http.problems import ProblemRaised
+from ductrun.http.items import Items
+from ductrun.kit import strict_json
+from ductrun.kit.answering import read_slowly
 from ductrun.kit.forms import Form
 from ductrun.kit.reading import REFUSED
 
@@ -34,12 +34,12 @@ _read_envelope = json.Decoder(_Envelope).decode
 
 
 def _items_of(body: bytes) -> list[bytes]:
-    """Cut a body into its items, none of which is looked at yet; raises ProblemRaised if it is no batch."""
+    """Cut a body into its items, none of which is looked at yet; raises one of REFUSALS if it is no batch."""
     try:
         items = [bytes(item) for item in _read_envelope(body).items]
     except REFUSED:
-        strict_json.check(body)
-        raise refusal(_Opaque, body) from None
+        read_slowly(_Opaque, body)
+        raise
     if body.count(b":") != 1 + sum(item.count(b":") for item in items):
         strict_json.check(body)  # `items` given twice, or an escape in its name
     return items
@@ -52,19 +52,12 @@ class Batch:
         """Keep what answers an item, and the limit of a body."""
         self.items = items
         self.max_body_bytes = max_body_bytes
-        self.__name__ = "calculate_batch"
 
-    async def app(self, scope: Scope, receive: Receive, send: Send) -> None:
+    async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         """Answer one batch, with breaks in which other requests are answered."""
-        try:
-            body = await read_body(scope, receive, self.max_body_bytes)
-            chosen = read_query(scope["query_string"])
-            items = _items_of(body)
-        except ProblemRaised as problem:
-            await send_problem(send, problem, scope[REQUEST_ID])
-            return
-        except ClientGone:
-            return
+        body = await read_body(scope, receive, self.max_body_bytes)
+        chosen = read_query(scope["query_string"])
+        items = _items_of(body)
         answers = []
         failed = 0
         turn = perf_counter()
@@ -77,7 +70,3 @@ class Batch:
                 turn = perf_counter()
         written = b'{"item_count":%d,"failed_count":%d,"items":[%b]}' % (len(items), failed, b",".join(answers))
         await send_written(send, 200, b"application/json", written)
-
-    async def __call__(self) -> None:
-        """Stand in the contract: FastAPI reads this signature, the route answers before it is ever called."""
-        raise RuntimeError("a batch is answered by its route")

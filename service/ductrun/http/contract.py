@@ -1,24 +1,24 @@
-"""The contract: OpenAPI 3.1 from the routes, the request models and the answer records; the same bytes everywhere."""
+"""The contract: OpenAPI 3.1 from the endpoints, the request models, the answer records; the same bytes everywhere."""
 
 from __future__ import annotations
 
+import copy
 import json
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from enum import StrEnum
 from typing import Any
 
 import msgspec
-from fastapi import FastAPI
-from fastapi.openapi.utils import get_openapi
 from pydantic import TypeAdapter
 from pydantic.json_schema import models_json_schema
 
 from ductrun import __version__
 from ductrun.http import batch_schemas
+from ductrun.http.api import Endpoint
 from ductrun.http.descriptions import AssumptionPolicy, RequestBack, stem, table_name
 from ductrun.http.health import Alive, Ready
-from ductrun.http.problems import MEDIA_TYPE, Problem
-from ductrun.kit.answers import Assumption, Basis, Caution, Finding, Step
+from ductrun.http.problems import Problem
+from ductrun.kit.answers import NOTICE, PURPOSE, USE, Assumption, Basis, Caution, Finding, Step
 from ductrun.kit.choices import Verdict
 from ductrun.kit.telling import UnitSystem
 from ductrun.subjects import OPERATIONS, Operation
@@ -33,8 +33,8 @@ TAGS = [
     {"name": "tables", "description": "Reference data with the source and standing of every row."},
     {"name": "health", "description": "Whether the service lives and is ready."},
 ]
-_DESCRIPTION = """\
-ductrun turns a conduit run on a drawing into what is priced, ordered, permitted and built. Every number in an answer
+_DESCRIPTION = f"""\
+{USE} Every number in an answer
 can be defended: what was assumed, which limit it was held against, where each coefficient comes from and, with
 `working=true`, how it was worked out.
 
@@ -45,8 +45,7 @@ finding of severity `violation` in a 200: that is the answer. A 4xx is a questio
 nearly given, which one was probably meant: it is never guessed. `/problems/invalid_request` explains the codes.
 
 Calculations are POST only because they carry a body: they change nothing, need no idempotency key and may be retried.
-A planning figure: the adopted code with its local amendments, the authority having jurisdiction and a licensed
-professional decide.
+{NOTICE}
 """
 
 
@@ -117,35 +116,29 @@ def _all_codes(base: type[Code]) -> Iterator[type[StrEnum]]:
         yield from _all_codes(code)
 
 
-def build(app: FastAPI) -> dict[str, Any]:
+def build(endpoints: Iterable[Endpoint]) -> dict[str, Any]:
     """Build the contract of the application."""
-    document = get_openapi(
-        title="ductrun",
-        version=__version__,
-        openapi_version="3.1.0",
-        summary="The engineering behind a conduit run.",
-        description=_DESCRIPTION,
-        routes=app.routes,
-        tags=TAGS,
-        servers=[{"url": "/", "description": "This server, whether local, staging or production."}],
-        license_info={"name": "MIT", "identifier": "MIT"},
-    )
-    document["components"] = {"schemas": dict(sorted(schemas().items()))}
-    for path in document["paths"].values():
-        for operation in path.values():
-            _one_media_type(operation)
+    paths: dict[str, Any] = {}
+    for endpoint in endpoints:
+        if endpoint.described is not None:
+            paths.setdefault(endpoint.path, {})[endpoint.method.lower()] = endpoint.described
+    document = {
+        "openapi": "3.1.0",
+        "info": {
+            "title": "ductrun",
+            "version": __version__,
+            "summary": PURPOSE,
+            "description": _DESCRIPTION,
+            "license": {"name": "MIT", "identifier": "MIT"},
+        },
+        "servers": [{"url": "/", "description": "This server, whether local, staging or production."}],
+        "tags": TAGS,
+        "paths": paths,
+        "components": {"schemas": schemas()},
+    }
+    document = copy.deepcopy(document)  # descriptions share their parts
     _tidy(document)
     return document
-
-
-def _one_media_type(operation: dict[str, Any]) -> None:
-    """Drop the application/json without a schema that FastAPI adds beside a documented problem or stream."""
-    for response in operation["responses"].values():
-        content = response.get("content", {})
-        if MEDIA_TYPE in content:
-            response["content"] = {MEDIA_TYPE: content[MEDIA_TYPE]}
-        elif len(content) > 1 and content.get("application/json") == {"schema": {}}:
-            del content["application/json"]
 
 
 def _tidy(node: Any, *, of_properties: bool = False) -> None:
@@ -183,9 +176,9 @@ def _tidy_schema(node: dict[str, Any]) -> None:
         node.setdefault("maxItems", 10_000)
 
 
-def written(app: FastAPI) -> str:
-    """Write the contract: members sorted, but paths in the order of the registry, which is that of a job."""
-    document = build(app)
+def written(endpoints: Iterable[Endpoint]) -> str:
+    """Write the contract: members sorted, but paths in the order of the endpoints, which is that of a job."""
+    document = build(endpoints)
     in_order = list(document["paths"])
     document = json.loads(json.dumps(document, sort_keys=True, allow_nan=False))
     document["paths"] = {path: document["paths"][path] for path in in_order}

@@ -1,4 +1,4 @@
-"""What each route says of itself in the contract: ids, parameters, bodies, answers, problems."""
+"""What the contract says of each endpoint: its operation object of OpenAPI."""
 
 from __future__ import annotations
 
@@ -41,14 +41,14 @@ def table_name(table: ReferenceTable) -> str:
     return f"{table.row.__name__.removesuffix('Row')}Table"
 
 
-def problem_responses(*statuses: int) -> dict[int | str, dict[str, Any]]:
+def problem_responses(*statuses: int) -> dict[str, dict[str, Any]]:
     """Give the documented problems of an operation."""
     content = {MEDIA_TYPE: {"schema": {"$ref": "#/components/schemas/Problem"}}}
     titles = {
         status: "; or: ".join(kind.title for kind in KINDS.values() if kind.status == status) for status in statuses
     }
-    responses: dict[int | str, dict[str, Any]] = {
-        status: {"description": f"{titles[status]}.", "content": content} for status in statuses
+    responses: dict[str, dict[str, Any]] = {
+        str(status): {"description": f"{titles[status]}.", "content": content} for status in statuses
     }
     return responses | {"default": {"description": "Any other problem.", "content": content}}
 
@@ -57,18 +57,18 @@ def _post(
     operation_id: str, summary: str, description: str, body: dict[str, Any], answer: dict[str, Any]
 ) -> dict[str, Any]:
     return {
-        "operation_id": operation_id,
+        "operationId": operation_id,
         "summary": summary,
         "description": description,
         "tags": ["calculations"],
-        "response_model": None,
-        "responses": {200: answer} | problem_responses(400, 405, 413, 415, 422),
-        "openapi_extra": {"parameters": _asked(), "requestBody": {"required": True} | body},
+        "responses": {"200": answer} | problem_responses(400, 405, 413, 415, 422),
+        "parameters": _asked(),
+        "requestBody": {"required": True} | body,
     }
 
 
 def calculation_options(operation: Operation[Any, Any, Any]) -> dict[str, Any]:
-    """Give what FastAPI needs to put a calculation into the contract."""
+    """Describe a calculation."""
     body = {
         "schema": {"$ref": f"#/components/schemas/{operation.request.__name__}"},
         "examples": {"complete": {"summary": "A complete request", "value": operation.example}},
@@ -84,7 +84,7 @@ def calculation_options(operation: Operation[Any, Any, Any]) -> dict[str, Any]:
 
 
 def batch_options(examples: list[dict[str, Any]], settings: Settings = _USUAL) -> dict[str, Any]:
-    """Give what FastAPI needs to put the batch into the contract."""
+    """Describe the batch."""
     body = {
         "schema": {"$ref": "#/components/schemas/BatchRequest"},
         "examples": {"complete": {"summary": "Two questions", "value": {"items": examples}}},
@@ -106,7 +106,7 @@ def batch_options(examples: list[dict[str, Any]], settings: Settings = _USUAL) -
 def stream_options(
     examples: list[dict[str, Any]], media_types: Sequence[str], settings: Settings = _USUAL
 ) -> dict[str, Any]:
-    """Give what FastAPI needs to put the stream into the contract."""
+    """Describe the stream."""
     lines = "".join(json.dumps(example) + "\n" for example in examples)
     shown = {"examples": {"complete": {"summary": "Two questions", "value": lines}}}
     return _post(
@@ -173,23 +173,22 @@ _IF_NONE_MATCH = {
 
 
 def table_options(table: ReferenceTable) -> dict[str, Any]:
-    """Give what FastAPI needs to put a table into the contract."""
+    """Describe a table."""
     content = {"application/json": {"schema": {"$ref": f"#/components/schemas/{table_name(table)}"}}}
     parameters = [_filter_parameter(one) for one in table.filters]
     if table.has_quantities:
         parameters.append(_parameter("units", "Units of the rows, each as printed in them.", UnitSystem, "us"))
     return {
-        "operation_id": table.operation_id,
+        "operationId": table.operation_id,
         "summary": table.summary,
         "description": f"{table.description} Whole, or the rows that match every filter exactly.",
         "tags": ["tables"],
-        "response_model": None,
         "responses": {
-            200: {"description": "The rows.", "content": content, "headers": _TAG_HEADERS},
-            304: {"description": "The caller has this version already.", "headers": _TAG_HEADERS},
+            "200": {"description": "The rows.", "content": content, "headers": _TAG_HEADERS},
+            "304": {"description": "The caller has this version already.", "headers": _TAG_HEADERS},
         }
         | problem_responses(405, 422),
-        "openapi_extra": {"parameters": [*parameters, _IF_NONE_MATCH]},
+        "parameters": [*parameters, _IF_NONE_MATCH],
     }
 
 
@@ -205,14 +204,13 @@ def _filter_parameter(one: Filter) -> dict[str, Any]:
 
 
 def health_options(operation_id: str, state: type[msgspec.Struct], *problems: int) -> dict[str, Any]:
-    """Give what FastAPI needs to put a health check into the contract."""
+    """Describe a health check."""
     meaning = (state.__doc__ or "").rstrip(".")
     content = {"application/json": {"schema": {"$ref": f"#/components/schemas/{state.__name__}"}}}
     return {
-        "operation_id": operation_id,
+        "operationId": operation_id,
         "summary": meaning,
         "description": f"{meaning}.",
         "tags": ["health"],
-        "response_model": None,
-        "responses": problem_responses(405, *problems) | {200: {"description": "Yes.", "content": content}},
+        "responses": problem_responses(405, *problems) | {"200": {"description": "Yes.", "content": content}},
     }

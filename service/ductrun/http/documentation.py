@@ -3,13 +3,18 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Awaitable, Callable
 from pathlib import Path
 from typing import Final
 
-from fastapi import Request, Response
-from fastapi.responses import HTMLResponse, RedirectResponse
+from starlette.requests import Request
+from starlette.responses import HTMLResponse, RedirectResponse, Response
+from starlette.types import ASGIApp, Receive, Scope, Send
 
-from ductrun.http.problems import KINDS, ProblemRaised, page_of
+from ductrun.http.exchange import read_parameters
+from ductrun.http.problems import Kind, page_of
+
+Page = Callable[[Request], Awaitable[Response]]
 
 ASSETS: Final = Path(__file__).with_name("static")
 _POLICY: Final = (
@@ -52,9 +57,21 @@ async def docs_page(_request: Request) -> Response:
     return HTMLResponse(_PAGE, headers=_HEADERS)
 
 
-async def problem_page(request: Request) -> Response:
+def problem_page(kind: Kind) -> Page:
     """Give the page that explains one kind of problem."""
-    kind = KINDS.get(request.path_params["name"])
-    if kind is None:
-        raise ProblemRaised("not_found", f"There is no such problem. There are: {', '.join(KINDS)}.")
-    return HTMLResponse(page_of(kind), headers=_HEADERS)
+
+    async def explained(_request: Request) -> Response:
+        return HTMLResponse(page_of(kind), headers=_HEADERS)
+
+    return explained
+
+
+def taking_no_query(page: Page) -> ASGIApp:
+    """Give the application of a page that takes no query, and says so rather than pass one over."""
+
+    async def app(scope: Scope, receive: Receive, send: Send) -> None:
+        read_parameters(scope["query_string"], {})
+        answer = await page(Request(scope))
+        await answer(scope, receive, send)
+
+    return app

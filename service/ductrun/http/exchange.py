@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping, Sequence
-from typing import Any, Final, NamedTuple
+from typing import Any, Final
 from urllib.parse import parse_qsl
 
 from msgspec import UNSET
@@ -12,10 +12,13 @@ from starlette.types import Receive, Scope, Send
 
 from ductrun.http.problems import MEDIA_TYPE, ProblemError, ProblemRaised, body_of
 from ductrun.http.suggestions import probably_meant
-from ductrun.kit.telling import METRIC, US, Telling
+from ductrun.kit.answering import Chosen
+from ductrun.kit.telling import METRIC, US
 
 JSON: Final = ("application/json",)
 _OTHER_JSON = re.compile(r"application/.*\+json\Z")
+_PARAMETER = re.compile(r';\s*([^=;\s"]+)\s*=\s*("(?:[^"\\]|\\.)*"|[^;"\s]*)')
+_UTF8 = {"utf-8", "utf8"}
 _QUERY: dict[str, dict[str, Any]] = {
     "units": {"us": US, "metric": METRIC},
     "working": {"true": True, "false": False},
@@ -28,18 +31,7 @@ class ClientGone(Exception):  # noqa: N818
     """The caller hung up before the body was complete."""
 
 
-class Chosen(NamedTuple):
-    """What the query chooses: units of the answer, whether to show the working, whether to refuse assumptions, and
-    whether to give the request back completed.
-    """
-
-    telling: Telling
-    working: bool
-    refuse_assumptions: bool
-    complete_request: bool
-
-
-_USUAL = Chosen(US, working=False, refuse_assumptions=False, complete_request=False)
+_USUAL = Chosen()
 
 
 def read_query(query: bytes) -> Chosen:
@@ -97,29 +89,43 @@ def _meant(suggestion: str | None) -> str:
     return f"Probably {suggestion} is meant. " if suggestion else ""
 
 
-def content_type_of(scope: Scope, accepted: Sequence[str]) -> str:
-    """Give the media type of the body, one of those accepted (or, for JSON, one that ends in +json), in UTF-8."""
-    content_type: bytes = dict(scope["headers"]).get(b"content-type", b"")
-    essence, _, parameters = content_type.decode("latin-1").lower().partition(";")
+def content_type_of(headers: Mapping[bytes, bytes], accepted: Sequence[str]) -> str:
+    """Give the media type of the body, one of those accepted (or, for JSON, one that ends in +json), in UTF-8, and not
+    packed: a content coding is refused, not passed over.
+    """
+    if headers.get(b"content-encoding", b"identity").strip().lower() not in {b"identity", b""}:
+        raise _coding_refused()
+    content_type = headers.get(b"content-type", b"").decode("latin-1").lower()
+    if content_type in accepted:
+        return content_type
+    essence, semicolon, rest = content_type.partition(";")
     essence = essence.strip()
     if essence not in accepted and not ("application/json" in accepted and _OTHER_JSON.match(essence)):
         raise _media_type_refused(accepted)
-    charset = parameters.strip()
-    if charset.startswith("charset=") and charset[8:].strip('" ') not in {"utf-8", "utf8"}:
+    charsets = {value.strip('"') for name, value in _PARAMETER.findall(semicolon + rest) if name == "charset"}
+    if not charsets <= _UTF8:
         raise _media_type_refused(accepted)
     return essence
 
 
 def _media_type_refused(accepted: Sequence[str]) -> ProblemRaised:
-    return ProblemRaised("unsupported_media_type", f"Send the body with Content-Type: {' or '.join(accepted)}.")
+    taken = ((b"accept-post", ", ".join(accepted).encode()),)
+    detail = f"Send the body with Content-Type: {' or '.join(accepted)}, in UTF-8."
+    return ProblemRaised("unsupported_media_type", detail, headers=taken)
+
+
+def _coding_refused() -> ProblemRaised:
+    detail = "Send the body as it is, without Content-Encoding."
+    return ProblemRaised("unsupported_content_coding", detail, headers=((b"accept-encoding", b"identity"),))
 
 
 async def read_body(scope: Scope, receive: Receive, limit: int) -> bytes:
     """Read the body, whose content type must be JSON and whose size, declared or counted, must keep the limit."""
-    declared: bytes = dict(scope["headers"]).get(b"content-length", b"")
+    headers: dict[bytes, bytes] = dict(scope["headers"])
+    declared = headers.get(b"content-length", b"")
     if declared.isdigit() and int(declared) > limit:
         raise _too_large(limit)
-    content_type_of(scope, JSON)
+    content_type_of(headers, JSON)
     chunks: list[bytes] = []
     size = 0
     while True:
@@ -153,9 +159,7 @@ async def send_written(
     await send({"type": "http.response.body", "body": written})
 
 
-async def send_problem(send: Send, problem: ProblemRaised, request_id: str, accepted: Sequence[str] = JSON) -> None:
-    """Send a problem; one about the media type names those accepted."""
+async def send_problem(send: Send, problem: ProblemRaised, request_id: str) -> None:
+    """Send a problem."""
     written = body_of(problem.kind, problem.detail, request_id, problem.errors)
-    status = problem.kind.status
-    more_headers = [(b"accept-post", ", ".join(accepted).encode())] if status == 415 else []
-    await send_written(send, status, MEDIA_TYPE.encode(), written, *more_headers)
+    await send_written(send, problem.kind.status, MEDIA_TYPE.encode(), written, *problem.headers)

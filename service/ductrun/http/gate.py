@@ -13,7 +13,7 @@ from typing import Final
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
 from ductrun.http.exchange import send_problem
-from ductrun.http.problems import failure
+from ductrun.http.problems import ProblemRaised, failure
 
 REQUEST_ID: Final = "ductrun.request_id"
 _log = logging.getLogger("ductrun")
@@ -53,6 +53,10 @@ class Gate:
 
         try:
             await self.app(scope, receive, send_on)
+        except ProblemRaised as problem:  # by a layer that a deployment added
+            if begun:
+                raise
+            await send_problem(send_on, problem, scope[REQUEST_ID])
         except Exception:
             _log.exception("request %s failed", scope[REQUEST_ID])
             if begun:

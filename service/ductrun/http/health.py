@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from fastapi import Request, Response
 from msgspec import Struct, json
+from starlette.requests import Request
+from starlette.responses import Response
 
 from ductrun.http.problems import ProblemRaised
 from ductrun.tables import TABLES

@@ -3,17 +3,16 @@
 from __future__ import annotations
 
 import logging
-from collections.abc import Callable
+from collections.abc import Mapping
 from typing import Annotated, Any
 
 from msgspec import UNSET, Meta, Raw, Struct, json, structs
-from pydantic import StringConstraints, ValidationError
+from pydantic import StringConstraints
 
-from ductrun.http import strict_json
-from ductrun.http.calculations import answer_to
-from ductrun.http.exchange import Chosen
-from ductrun.http.faults import errors_of
 from ductrun.http.problems import ProblemError, ProblemRaised, body_of, failure
+from ductrun.http.refusals import problem_of
+from ductrun.kit import strict_json
+from ductrun.kit.answering import REFUSALS, Answering, Chosen, read_slowly
 from ductrun.kit.forms import Form
 from ductrun.kit.reading import REFUSED
 from ductrun.subjects import OPERATIONS, Operation
@@ -60,11 +59,9 @@ _read_name = json.Decoder(_Named).decode
 class Items:
     """Answers items: each becomes one JSON object, with its id, its operation, its status, its answer or problem."""
 
-    def __init__(self) -> None:
-        """Prepare the calculations an item may ask for."""
-        self.answers: dict[str, Callable[[bytes, Chosen], bytes]] = {
-            name: answer_to(operation) for name, operation in NAMED.items()
-        }
+    def __init__(self, answers: Mapping[str, Answering]) -> None:
+        """Keep what answers each operation, by its name in an item."""
+        self.answers = {name: answers[operation.name] for name, operation in NAMED.items()}
 
     def settle(self, item: bytes, chosen: Chosen, instance: str, pointer: str, place: bytes = b"") -> tuple[int, bytes]:
         """Answer an item; whatever is wrong with it stays its own.
@@ -82,11 +79,13 @@ class Items:
             except (*REFUSED, KeyError):
                 strict_json.check(item)
                 named += self._name_of(item)
-                raise refusal(Item, item) from None
+                read_slowly(Item, item)
+                raise
             named += b'"id":%b,"operation":"%b",' % (_encode(read.id), read.operation.encode())
             pointer += "/request"
             return 200, b'{"type":"answer",%b"status":200,"answer":%b}' % (named, answer(request, chosen))
-        except ProblemRaised as problem:
+        except REFUSALS as refusal:
+            problem = problem_of(refusal)
             return refused(problem, instance, named, _moved(problem.errors, pointer))
         except Exception:
             _log.exception("request %s failed at %s", instance, place.decode() or pointer)
@@ -122,16 +121,6 @@ def refused(
         problem.kind.status,
         written,
     )
-
-
-def refusal(model: type[Form], body: bytes) -> ProblemRaised:
-    """Give the problem of a body, or an item, that has not the form it should have."""
-    try:
-        model.__pydantic_validator__.validate_json(body)
-    except ValidationError as error:
-        errors = errors_of(error, model)
-        return ProblemRaised("invalid_request", f"{len(errors)} field(s) cannot be used.", errors)
-    raise ArithmeticError(f"two readers of {model.__name__} disagree")
 
 
 def _moved(errors: list[ProblemError] | None, start: str) -> list[ProblemError] | None:

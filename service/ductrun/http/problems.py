@@ -7,11 +7,12 @@ it are names of members and parameters, up to a sensible length, and figures of 
 from __future__ import annotations
 
 import html
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import Annotated, Final, NamedTuple
 
 from msgspec import UNSET, Meta, Struct, UnsetType, json
 
+from ductrun.kit.answers import WITHOUT_ANSWER
 from ductrun.kit.choices import Standing
 from ductrun.units import AnyQuantity
 
@@ -94,6 +95,12 @@ _ALL = (
         "application/jsonl or application/x-ndjson. Scripts that send none, or text/plain, must add it.",
     ),
     Kind(
+        "unsupported_content_coding",
+        415,
+        "The body is packed",
+        "A body is taken as it is: send it without Content-Encoding (gzip and the like).",
+    ),
+    Kind(
         "invalid_request",
         422,
         "The request is not valid",
@@ -115,9 +122,8 @@ _ALL = (
         "unanswerable",
         422,
         "The question has no answer",
-        "The request is valid in form, but what it describes cannot be: a duct wider than its envelope, cables that "
-        "do not pass the bore, a size the tables do not hold. Each error names the member and what would be taken. Its "
-        "code is one of the calculation; there may be more of them in time.",
+        f"The request is valid in form, but what it describes cannot be: {WITHOUT_ANSWER}. Each error names the member "
+        "and what would be taken. Its code is one of the calculation; there may be more of them in time.",
     ),
     Kind(
         "assumptions_refused",
@@ -127,11 +133,21 @@ _ALL = (
         "was left out, and under assumption the value that would have been assumed.",
         ASSUMPTION_CODES,
     ),
+    Kind(
+        "malformed_http",
+        400,
+        "The request is not HTTP",
+        "What was sent is no request of HTTP/1.1: an unknown method, a character that no head may hold, a body whose "
+        "chunks or length are wrong, no Host header or two, an end before its time. The connection is closed.",
+    ),
+    Kind("target_too_long", 414, "The path and query are too long", "No path of this service is as long as that."),
+    Kind("head_too_large", 431, "The headers are too large", "The headers of a request together may have so much."),
     Kind("internal_error", 500, "The service failed", "A fault of the service, not of the request. It is logged."),
     Kind("not_ready", 503, "The service is not ready", "It is starting or stopping. Try again shortly."),
 )
 KINDS: Final = {kind.name: kind for kind in _ALL}
 MEDIA_TYPE: Final = "application/problem+json"
+Headers = Sequence[tuple[bytes, bytes]]
 
 
 class RefusedAssumption(Struct, frozen=True, gc=False):
@@ -186,12 +202,13 @@ class Problem(Struct, frozen=True, gc=False):
 class ProblemRaised(Exception):  # noqa: N818  (it becomes an answer, not a failure)
     """A request that ends in a problem."""
 
-    def __init__(self, name: str, detail: str, errors: list[ProblemError] | None = None) -> None:
-        """Keep the kind, the detail and the faults."""
+    def __init__(self, name: str, detail: str, errors: list[ProblemError] | None = None, headers: Headers = ()) -> None:
+        """Keep the kind, the detail, the faults, and the headers that say what would be taken."""
         super().__init__(detail)
         self.kind = KINDS[name]
         self.detail = detail
         self.errors = errors
+        self.headers = headers
 
 
 def failure() -> ProblemRaised:

@@ -1,53 +1,170 @@
-"""uvicorn's HTTP protocol, but for one thing: the head and the body of an answer leave in one write.
+"""uvicorn's HTTP protocol, but for four things.
 
-uvicorn writes the head as soon as the answer starts, which costs a system call, a packet and a waking of the caller of
-their own. Here what is written within one turn of the event loop is gathered and leaves at its end.
+The head and the body of an answer leave in one write. uvicorn writes the head as soon as the answer starts, which costs
+a system call, a packet and a waking of the caller of their own; see `transport.py`.
+
+What is no HTTP is answered as everything else is, with a problem that has a request id, in its turn behind the requests
+before it; where an answer to the broken request has begun, the connection closes and nothing is written into it.
+
+A caller who has sent a request and says so by closing that half of the connection still gets the answer.
+
+A request that asks for another protocol is answered in this one. uvicorn's parser passes over the body of such a
+request, and so come the first requests of some client libraries, which offer HTTP/2.
 """
 
 from __future__ import annotations
 
 import asyncio
+import sys
+from collections import deque
 from typing import Any
 
-from uvicorn.protocols.http.httptools_impl import HttpToolsProtocol
+from httptools import HttpRequestParser
+from uvicorn.protocols.http.httptools_impl import HttpToolsProtocol, RequestResponseCycle
+
+from ductrun.http.gate import Gate
+from ductrun.http.problems import ProblemRaised
+from ductrun.http.transport import GatheringTransport
+
+LONGEST_TARGET = 8_192  # bytes of path and query
+LONGEST_HEAD = 65_536  # bytes of all headers
 
 
-class GatheringTransport:
-    """A transport that sends what is written within one turn of the event loop at once; all else is the transport's."""
+class CarefulProtocol(HttpToolsProtocol):
+    """The protocol that gathers what it writes, refuses with problems, and answers callers who are half gone."""
 
-    def __init__(self, transport: asyncio.Transport) -> None:
-        """Keep the transport, and at hand what every request asks of it."""
-        self._transport = transport
-        self._waiting: list[bytes] = []
-        self._call_soon = asyncio.get_running_loop().call_soon
-        self.is_closing = transport.is_closing
-        self.pause_reading = transport.pause_reading
-        self.resume_reading = transport.resume_reading
-
-    def __getattr__(self, name: str) -> Any:
-        """Give whatever else the transport has."""
-        return getattr(self._transport, name)
-
-    def write(self, data: bytes) -> None:
-        """Send bytes at the end of this turn."""
-        if not self._waiting:
-            self._call_soon(self._leave)
-        self._waiting.append(data)
-
-    def close(self) -> None:
-        """Send what waits, then close."""
-        self._leave()
-        self._transport.close()
-
-    def _leave(self) -> None:
-        if self._waiting and not self.is_closing():
-            self._transport.writelines(self._waiting)
-        self._waiting = []
-
-
-class GatheringProtocol(HttpToolsProtocol):
-    """The protocol with a transport that gathers."""
+    _gathering: GatheringTransport
+    _in_head = False
+    _head_size = 0  # bytes that came while a head was unfinished
+    _wrong: ProblemRaised | None = None  # with the head that is being read
+    _refused = False
+    _arrived = b""  # what is being read
 
     def connection_made(self, transport: asyncio.Transport) -> None:  # type: ignore[override]
         """Take a connection."""
-        super().connection_made(GatheringTransport(transport))  # type: ignore[arg-type]
+        self._gathering = GatheringTransport(transport)
+        super().connection_made(self._gathering)  # type: ignore[arg-type]
+
+    def data_received(self, data: bytes) -> None:
+        """Read on; what follows a request that was refused is let fall, and a head without end is refused."""
+        if self._refused:
+            return
+        began_before = self._in_head
+        self._arrived = data
+        super().data_received(data)
+        self._arrived = b""  # a connection that waits keeps nothing
+        if began_before and self._in_head:
+            self._head_size += len(data)
+            if self._head_size > LONGEST_TARGET + LONGEST_HEAD:
+                self._refuse(_head_too_large())
+
+    def eof_received(self) -> bool:  # type: ignore[override]
+        """Stay, which True says, until all is answered: a caller who has sent everything may listen still."""
+        cycle = self.cycle
+        if self._in_head or (cycle is not None and cycle.more_body and not cycle.response_complete):
+            self._refuse(ProblemRaised("malformed_http", "The request ended before it was complete."))
+        elif cycle is None or cycle.response_complete:
+            self.transport.close()
+        else:
+            cycle.keep_alive = False
+        return True
+
+    def on_message_begin(self) -> None:
+        """Begin the head of a request."""
+        super().on_message_begin()
+        self._in_head = True
+        self._head_size = 0
+
+    def on_headers_complete(self) -> None:
+        """Hold the head against what uvicorn passes over, before anything is asked to answer it."""
+        self._wrong = self._wrong_head()
+        if self._wrong is not None:
+            self.scope["method"] = self.parser.get_method().decode("ascii")
+            raise self._wrong  # stops the parser, and comes back to `send_400_response`
+        self._in_head = False
+        super().on_headers_complete()
+
+    def _wrong_head(self) -> ProblemRaised | None:
+        hosts = [name for name, _ in self.headers].count(b"host")
+        if len(self.url) > LONGEST_TARGET:
+            return ProblemRaised("target_too_long", f"Path and query may have {LONGEST_TARGET} bytes.")
+        arrived = self._head_size + len(self._arrived)  # no head is larger than what has arrived
+        if arrived > LONGEST_HEAD and sum(len(name) + len(value) for name, value in self.headers) > LONGEST_HEAD:
+            return _head_too_large()
+        if hosts > 1 or (not hosts and self.parser.get_http_version() == "1.1"):
+            return ProblemRaised("malformed_http", "A request must have one Host header.")
+        return None
+
+    def _should_upgrade(self) -> bool:
+        """Leave a request that asks for another protocol to `handle_websocket_upgrade`."""
+        return True
+
+    def handle_websocket_upgrade(self) -> None:
+        """Read a request that asks for another protocol once more, as one that does not ask."""
+        method = self.parser.get_method()
+        if method == b"CONNECT":
+            self._refuse(ProblemRaised("malformed_http", "There is no way to anywhere else through here."))
+            return
+        # called where HttpParserUpgrade is caught, which says how far the parser came
+        body = self._arrived[sys.exception().args[0] :]  # type: ignore[union-attr]
+        head = [b"%b %b HTTP/1.1" % (method, self.url)]
+        for name, value in self.headers:
+            if name == b"connection":
+                options = [option for option in value.split(b",") if option.strip().lower() != b"upgrade"]
+                head.append(b"connection: %b" % b",".join(options))
+            elif name != b"upgrade":
+                head.append(b"%b: %b" % (name, value))
+        self.parser = HttpRequestParser(self)
+        self.data_received(b"\r\n".join([*head, b"", body]))
+
+    def send_400_response(self, msg: str) -> None:  # noqa: ARG002  (the name is uvicorn's)
+        """Answer a request that the parser refused."""
+        self._refuse(self._wrong or ProblemRaised("malformed_http", "This is not a request of HTTP/1.1."))
+
+    def _refuse(self, problem: ProblemRaised) -> None:
+        """Answer the request that is being read with a problem, in its turn, and close."""
+        if self._refused:
+            return
+        self._refused = True
+        broken = self.cycle
+        waits = broken is not None and not broken.response_complete
+        if broken is not None and broken.more_body and not self._in_head:
+            if broken.response_started:
+                self.transport.close()
+                return
+            waits = any(waiting is broken for waiting, _ in self.pipeline)
+            self.pipeline = deque(one for one in self.pipeline if one[0] is not broken)
+            broken.disconnected = True  # whoever was to answer it need not
+            broken.message_event.set()
+        self.cycle = self._last_cycle()
+
+        async def refuse(*_asked: Any) -> None:
+            self._gathering.lingers = True
+            raise problem
+
+        app: Any = Gate(refuse)
+        if waits:
+            self.pipeline.appendleft((self.cycle, app))
+        else:
+            self._start_asgi_task(self.cycle, app)
+
+    def _last_cycle(self) -> RequestResponseCycle:
+        """Give the cycle of an answer after which the connection closes."""
+        scope: Any = {"type": "http", "method": "GET", "headers": [], **(self.scope or {})}
+        return RequestResponseCycle(
+            scope=scope,
+            transport=self.transport,
+            flow=self.flow,
+            logger=self.logger,
+            access_logger=self.access_logger,
+            access_log=self.access_log,
+            default_headers=self.server_state.default_headers,
+            message_event=asyncio.Event(),
+            expect_100_continue=False,
+            keep_alive=False,
+            on_response=self.on_response_complete,
+        )
+
+
+def _head_too_large() -> ProblemRaised:
+    return ProblemRaised("head_too_large", f"The headers may have {LONGEST_HEAD} bytes.")

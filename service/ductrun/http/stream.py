@@ -15,10 +15,11 @@ from msgspec import json
 from starlette.types import Message, Receive, Scope, Send
 
 from ductrun import __version__
-from ductrun.http.exchange import Chosen, ClientGone, content_type_of, read_query, send_problem
+from ductrun.http.exchange import ClientGone, content_type_of, read_query
 from ductrun.http.gate import REQUEST_ID
 from ductrun.http.items import Items, refused
 from ductrun.http.problems import ProblemRaised
+from ductrun.kit.answering import Chosen
 from ductrun.tables import TABLES
 
 MEDIA_TYPES = ("application/jsonl", "application/x-ndjson")
@@ -87,16 +88,11 @@ class Stream:
         """Keep what answers an item, and the limit of a line."""
         self.items = items
         self.max_line_bytes = max_line_bytes
-        self.__name__ = "calculate_stream"
 
-    async def app(self, scope: Scope, receive: Receive, send: Send) -> None:
+    async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         """Answer one stream, with breaks in which other requests are answered."""
-        try:
-            media_type = content_type_of(scope, MEDIA_TYPES)
-            chosen = read_query(scope["query_string"])
-        except ProblemRaised as problem:
-            await send_problem(send, problem, scope[REQUEST_ID], MEDIA_TYPES)
-            return
+        media_type = content_type_of(dict(scope["headers"]), MEDIA_TYPES)
+        chosen = read_query(scope["query_string"])
         arriving = Arriving(receive)
         try:
             await asyncio.sleep(0)  # receiving begins, and a caller who waits for leave to send is given it
@@ -104,8 +100,6 @@ class Stream:
             await send({"type": "http.response.start", "status": 200, "headers": headers})
             await send({"type": "http.response.body", "body": _BASIS, "more_body": True})
             await self._answer(arriving, chosen, scope[REQUEST_ID], send)
-        except ClientGone:
-            return
         finally:
             arriving.close()
 
@@ -146,7 +140,3 @@ class Stream:
             too_long = ProblemRaised("body_too_large", f"A line may have {self.max_line_bytes} bytes.")
             return refused(too_long, instance, place)
         return self.items.settle(line, chosen, instance, "#", place)
-
-    async def __call__(self) -> None:
-        """Stand in the contract: FastAPI reads this signature, the route answers before it is ever called."""
-        raise RuntimeError("a stream is answered by its route")

@@ -5,8 +5,10 @@ from __future__ import annotations
 import hashlib
 from typing import Any
 
-from fastapi import Request, Response
 from msgspec import Raw, json
+from starlette.requests import Request
+from starlette.responses import Response
+from starlette.types import Receive, Scope, Send
 
 from ductrun.http.exchange import read_parameters
 from ductrun.kit.telling import UnitSystem
@@ -46,12 +48,12 @@ class TableEndpoint:
         }
         if table.has_quantities:
             self.parameters["units"] = {system.value: system for system in UnitSystem}
-        self.__name__ = table.operation_id
 
-    async def __call__(self, request: Request) -> Response:
+    async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         """Give the rows that match every filter."""
-        asked = read_parameters(request.scope["query_string"], self.parameters)
+        asked = read_parameters(scope["query_string"], self.parameters)
         rows = self.rows[asked.pop("units", UnitSystem.US)]
         matching = [row for found_by, row in rows if all(value in found_by[name] for name, value in asked.items())]
         body = json.encode({"tables_version": TABLES.hash, "rows": matching})
-        return Tagged(body, "public, max-age=3600").answer(request)
+        answer = Tagged(body, "public, max-age=3600").answer(Request(scope))
+        await answer(scope, receive, send)

@@ -95,3 +95,8 @@ NOTICE = (
     "A planning figure. The adopted code with its local amendments, the authority having jurisdiction and a licensed "
     "professional decide."
 )
+
+# what the service is for, as its contract and its pages say it
+PURPOSE = "The engineering behind a conduit run."
+USE = "ductrun turns a conduit run on a drawing into what is priced, ordered, permitted and built."
+WITHOUT_ANSWER = "a duct wider than its envelope, cables that do not pass the bore, a size the tables do not hold"

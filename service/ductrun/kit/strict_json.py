@@ -15,16 +15,23 @@ from typing import Any, NoReturn
 
 import jiter
 
-from ductrun.http.problems import ProblemRaised
-
 MAX_DEPTH = 200  # the native parser's own limit
 _LONGEST_INTEGER = 400
 _NESTING = re.compile(rb'"(?:[^"\\]|\\.)*"|[\[\]{}]')
 _SURROGATE = re.compile("[\ud800-\udfff]")
 
 
+class NotStrictError(Exception):
+    """A body that is no strict JSON; carries the name of the rule it breaks."""
+
+    def __init__(self, rule: str, detail: str) -> None:
+        """Keep the rule."""
+        super().__init__(detail)
+        self.rule = rule
+
+
 def check(body: bytes) -> None:
-    """Refuse a body that is not strict JSON; raises ProblemRaised."""
+    """Refuse a body that is not strict JSON; raises NotStrictError."""
     try:
         jiter.from_json(body, allow_inf_nan=False, catch_duplicate_keys=True, cache_mode="keys")
     except ValueError:
@@ -33,7 +40,7 @@ def check(body: bytes) -> None:
 
 
 def explain(body: bytes) -> None:
-    """Raise the problem of the rule a body breaks, if it breaks one of those that have a problem of their own."""
+    """Raise the rule a body breaks, if it breaks one of those that are told by a name of their own."""
     if not body.strip():
         _refuse("malformed_json", "The body is empty.")
     try:
@@ -59,8 +66,8 @@ def explain(body: bytes) -> None:
         _refuse("lone_surrogate", "A text of the body has half a surrogate pair.")
 
 
-def _refuse(name: str, detail: str) -> NoReturn:
-    raise ProblemRaised(name, detail)
+def _refuse(rule: str, detail: str) -> NoReturn:
+    raise NotStrictError(rule, detail)
 
 
 def _depth(body: bytes) -> int:

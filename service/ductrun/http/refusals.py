@@ -1,0 +1,35 @@
+"""What the kit refuses, as the problem that a caller over HTTP is told."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from ductrun.http.faults import errors_of, errors_of_faults
+from ductrun.http.problems import ProblemError, ProblemRaised, RefusedAssumption
+from ductrun.kit.answering import AssumptionsRefusedError, InvalidRequestError
+from ductrun.kit.answers import Assumption
+from ductrun.kit.strict_json import NotStrictError
+from ductrun.kit.worksheet import UnanswerableError
+
+
+def problem_of(refusal: Exception) -> ProblemRaised:
+    """Give the problem of one of the kit's refusals."""
+    if isinstance(refusal, UnanswerableError):
+        return ProblemRaised("unanswerable", str(refusal)[:2000], errors_of_faults(refusal.faults))
+    if isinstance(refusal, InvalidRequestError):
+        return ProblemRaised("invalid_request", str(refusal), errors_of(refusal.error, refusal.form))
+    if isinstance(refusal, AssumptionsRefusedError):
+        return ProblemRaised("assumptions_refused", str(refusal), list(_needed(refusal.assumptions)))
+    if isinstance(refusal, NotStrictError):
+        return ProblemRaised(refusal.rule, str(refusal))
+    raise refusal
+
+
+def _needed(assumptions: Sequence[Assumption]) -> Iterator[ProblemError]:
+    for assumption in assumptions:
+        refused = RefusedAssumption(
+            assumption.text, assumption.citation, assumption.standing, assumption.source_id, assumption.quantity
+        )
+        message = f"Give this member; without it {assumption.text} would be assumed: {assumption.citation}."[:2000]
+        for pointer in assumption.pointers:
+            yield ProblemError("assumption_needed", message, pointer, assumption=refused)
