@@ -265,3 +265,25 @@ def test_the_reserve_is_not_left_by_rounding_up() -> None:
     assert not fitting(of_area("0.3532", 4), reserve="0.000000000001")
     assert fitting(of_area("0.3355", 4), reserve="0.000000000001") is False
     assert fitting(of_area("0.3354", 4), reserve="0.000000000001")
+
+
+def test_the_least_that_equal_conductors_ask_for_is_enough_and_a_hair_less_is_not() -> None:
+    equal = load(group("3.2", 4))
+    for circle, within, rounded_up in (
+        (equal.least_circle, True, True),
+        (equal.least_circle - 1, False, False),
+        (equal.plain_circle, True, False),
+        (equal.plain_circle - 1, True, True),
+    ):
+        bore = TEN._replace(circle=circle)
+        assert assess(equal, bore, LIMITS)[1:] == (within, rounded_up)
+        assert fits(equal, bore, LIMITS) is within
+
+
+def test_the_least_that_unequal_conductors_ask_for_is_enough_and_a_hair_less_is_not() -> None:
+    plain, reserved = (load(group("3", 4), group("2", 1), reserve=reserve) for reserve in ("0", "0.25"))
+    for asked, limit in ((plain, plain.least_limit), (reserved, reserved.room)):
+        for printed, enough in ((limit, True), (limit - 1, False)):
+            assert fits(asked, TEN._replace(printed={Rule.OVER_TWO: printed}), LIMITS) is enough
+    for printed, enough in ((plain.least_limit, True), (plain.least_limit - 1, False)):
+        assert assess(plain, TEN._replace(printed={Rule.OVER_TWO: printed}), LIMITS).within is enough
