@@ -112,10 +112,7 @@ class ConduitSizeResult(Struct, frozen=True, gc=False):
 
 
 class Candidate(NamedTuple):
-    """One trade size held against Table 1; `within` if the set complies, passes and leaves the spare asked for.
-
-    `percent` is the area of the conductors in percent of that of the bore.
-    """
+    """One trade size, and `percent` the set fills of it; `within` if that complies, passes and leaves the spare."""
 
     trade_size: TradeSize
     bore: engineering.Bore
@@ -165,10 +162,9 @@ def size(given: Sizing, conduit_type: PlacedType, conductors: ConductorSet, shee
 
 def _candidates(conduit_type: str, load: engineering.Load, governing: float | None) -> list[Candidate]:
     """Hold a set in every size of a type; `governing` is the diameter [in] of three that govern it."""
-    candidates = []
+    candidates: list[Candidate] = []
     for trade_size, bore in BORES[conduit_type].items():
-        fill = engineering.assess(load, bore, LIMITS)
-        within = engineering.fits(load, bore, LIMITS)
+        fill, within = engineering.assess(load, bore, LIMITS), engineering.fits(load, bore, LIMITS)
         jam = None if governing is None else bore.diameter / SCALE / governing
         candidates.append(Candidate(trade_size, bore, fill, 100 * load.area / bore.area, within, jam))
     return candidates
