@@ -278,10 +278,12 @@ def test_the_least_that_equal_conductors_ask_for_is_enough_and_a_hair_less_is_no
         bore = TEN._replace(circle=circle)
         assert assess(equal, bore, LIMITS)[1:] == (within, rounded_up)
         assert fits(equal, bore, LIMITS) is within
+        assert (quotient(bore, Rule.OVER_TWO, group("3.2", 1).area, LIMITS) >= count("3.8")) is within
 
 
 def test_the_least_that_unequal_conductors_ask_for_is_enough_and_a_hair_less_is_not() -> None:
     plain, reserved = (load(group("3", 4), group("2", 1), reserve=reserve) for reserve in ("0", "0.25"))
+    assert (reserved.room - 1) * 3 < reserved.area * 4 <= reserved.room * 3
     for asked, limit in ((plain, plain.least_limit), (reserved, reserved.room)):
         for printed, enough in ((limit, True), (limit - 1, False)):
             assert fits(asked, TEN._replace(printed={Rule.OVER_TWO: printed}), LIMITS) is enough
