@@ -1,23 +1,27 @@
-"""Conduit fill by NFPA 70, Chapter 9, Table 1 and its notes.
+"""Conduit fill by NFPA 70, Chapter 9, Table 1 and its notes, exact in whole numbers.
 
-Areas are in square inches and decimal: the inch columns of the code decide, and a sum of printed areas may tie with a
-printed limit, where binary fractions would choose at random. Two bases stand side by side, as in the code's own
-tables: the number of equal conductors comes from the unrounded circle of the inside diameter (this reproduces Annex
-C), while a mixed set is held against the percentage column as it is printed.
+The inch columns of the code decide, and a sum of printed areas may tie with a printed limit, where binary fractions
+would choose at random. So lengths and areas are whole numbers of which `SCALE` make an inch or a square inch, shares
+and quotients whole numbers of which `WHOLE` make one, and ratios are compared by multiplying crosswise. Two bases stand
+side by side, as in the code's own tables: the number of equal conductors comes from the unrounded circle of the inside
+diameter (this reproduces Annex C), while a mixed set is held against the percentage column as it is printed.
 """
 
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
-from decimal import Decimal
 from enum import StrEnum
-from typing import Final
+from typing import Final, NamedTuple
 
 from ductrun.engineering.rounding import TIE
 
-PI: Final = Decimal("3.1415926535897932384626433833")
-_TIE: Final = Decimal(repr(TIE))  # in2: a measured area is not known better than this, so a tie is a tie
+SCALE: Final = 10**30  # fine enough to hold what is printed and what a caller writes, and a circle beyond any double
+WHOLE: Final = 10**12  # a quotient has twelve decimals: the digits of pi beyond them must not decide whether 0.8 is met
+_PI: Final = 3_1415926535_8979323846_26433833
+_PI_ONE: Final = 10**28  # of which that is pi
+# a measured area is not known better than the tolerance of the house, so a tie is a tie
+_TIE_AREA: Final = SCALE // round(1 / TIE)
+_TIE_COUNT: Final = WHOLE // round(1 / TIE)
 
 
 class Rule(StrEnum):
@@ -29,101 +33,131 @@ class Rule(StrEnum):
     NIPPLE = "nipple"
 
 
-@dataclass(frozen=True, slots=True)
-class Limits:
-    """What Table 1 and its notes allow: the share of the area by rule, and the decimal from which one more counts."""
+class Limits(NamedTuple):
+    """What Table 1 and its notes allow [1/WHOLE]: the share of the area by rule, and the decimal from which one more
+    counts.
+    """
 
-    shares: Mapping[Rule, Decimal]
-    one_more_from: Decimal
-
-
-@dataclass(frozen=True, slots=True)
-class Group:
-    """So many equal conductors: `area` of one [in2], `diameter` of one [in], `count`."""
-
-    area: Decimal
-    diameter: Decimal
-    count: int
+    shares: Mapping[Rule, int]
+    one_more_from: int
 
 
-@dataclass(frozen=True, slots=True)
-class Bore:
-    """The inside of a conduit: `diameter` [in], `area` [in2], and what rules allow as `printed` [in2], if it is."""
+class Group(NamedTuple):
+    """So many equal conductors: `area` of one [in2/SCALE], `diameter` of one [in/SCALE], their `number`."""
 
-    diameter: Decimal
-    area: Decimal
-    printed: Mapping[Rule, Decimal]
+    area: int
+    diameter: int
+    number: int
 
 
-@dataclass(frozen=True, slots=True)
-class Fill:
-    """What a set of conductors takes of a bore; see `assess`."""
+class Bore(NamedTuple):
+    """The inside of a conduit: `diameter` [in/SCALE], `area` as printed and the `circle` of the diameter [in2/SCALE],
+    and what rules allow as `printed` [in2/SCALE], if it is.
+    """
 
-    count: int
-    area: Decimal
+    diameter: int
+    area: int
+    circle: int
+    printed: Mapping[Rule, int]
+
+
+class Load(NamedTuple):
+    """What a set of conductors comes to, and the least bore it asks for; see `load_of`.
+
+    If all are `equal` it complies from `least_circle` on, and from `plain_circle` on without rounding up; if they are
+    not, from `least_limit` on. `room` is the limit that leaves the reserve too. Areas in [in2/SCALE], the diameter of
+    the `widest` in [in/SCALE].
+    """
+
+    number: int
+    area: int
+    widest: int
     rule: Rule
-    limit_area: Decimal
+    least_circle: int
+    plain_circle: int
+    least_limit: int
+    room: int
+    equal: bool
+
+
+class Fill(NamedTuple):
+    """How a bore takes a set of conductors; see `assess`. `limit_area` is in [in2/SCALE]."""
+
+    limit_area: int
     within: bool
     rounded_up: bool
-    quotient: Decimal | None
 
 
-def circle_area(diameter: Decimal) -> Decimal:
-    """Give the area of a circle [in2]: pi d^2 / 4.
+def circle_area(diameter: int) -> int:
+    """Give the area of a circle [in2/SCALE]: pi d^2 / 4.
 
-    Parameters: diameter [in], above 0. Valid for a cable too: an elliptical one counts as the circle of its larger
-    diameter (Chapter 9, Table 1, Note 9).
+    Parameters: diameter [in/SCALE], above 0. Valid for a cable too: an elliptical one counts as the circle of its
+    larger diameter. Source: NFPA 70, Chapter 9, Table 1, Note 9.
     """
-    return PI * diameter * diameter / 4
+    return _divided(_PI * diameter * diameter, 4 * _PI_ONE * SCALE)
 
 
-def measured_bore(diameter: Decimal) -> Bore:
-    """Give the bore of a conduit that has no row in Table 4, from its measured inside diameter [in]."""
-    return Bore(diameter, circle_area(diameter), {})
+def bore_of(diameter: int, area: int, printed: Mapping[Rule, int]) -> Bore:
+    """Give the bore of a row of Table 4, as its columns are printed: diameter [in/SCALE], areas [in2/SCALE]."""
+    return Bore(diameter, area, circle_area(diameter), printed)
 
 
-def limit_area(bore: Bore, rule: Rule, limits: Limits) -> Decimal:
-    """Give the area [in2] a rule allows: as Table 4 prints it, else the share of the area of the bore."""
+def measured_bore(diameter: int) -> Bore:
+    """Give the bore of a conduit that has no row in Table 4, from its measured inside diameter [in/SCALE]."""
+    circle = circle_area(diameter)
+    return Bore(diameter, circle, circle, {})
+
+
+def limit_area(bore: Bore, rule: Rule, limits: Limits) -> int:
+    """Give the area [in2/SCALE] that a rule allows: as Table 4 prints it, else the share of the area of the bore.
+
+    Equation: share x A. Parameters: bore, rule, limits. Source: NFPA 70, Chapter 9, Tables 1 and 4.
+    """
     printed = bore.printed.get(rule)
-    return limits.shares[rule] * bore.area if printed is None else printed
+    return _divided(limits.shares[rule] * bore.area, WHOLE) if printed is None else printed
 
 
 def limit_rule(count: int, *, nipple: bool) -> Rule:
-    """Say which percentage of Table 1 applies to `count` conductors or cables; a nipple has its own (Note 4)."""
+    """Say which percentage of Table 1 applies to `count` conductors or cables, from 1 on; a nipple has its own.
+
+    Source: NFPA 70, Chapter 9, Table 1, and its Note 4 for the nipple.
+    """
     if nipple:
         return Rule.NIPPLE
     return (Rule.ONE, Rule.TWO)[count - 1] if count <= 2 else Rule.OVER_TWO
 
 
-def quotient(bore: Bore, rule: Rule, area: Decimal, limits: Limits) -> Decimal:
-    """Give how many conductors of `area` [in2] the percentage of `rule` holds, with its decimals.
+def quotient(bore: Bore, rule: Rule, area: int, limits: Limits) -> int:
+    """Give how many conductors of an area the percentage of `rule` holds, with its decimals [1/WHOLE].
 
-    share x pi/4 x ID^2 / area, with the inside diameter in inches and the circle not rounded: of the bases tried, this
-    one reproduces the counts of Annex C (one miss in 723 read cells, a likely misprint).
+    Equation: share x pi/4 x ID^2 / area, with the inside diameter in inches and the circle not rounded: of the bases
+    tried, this one reproduces the counts of Annex C (one miss in 723 read cells, a likely misprint). Parameters: bore,
+    rule, area of one [in2/SCALE], limits. Valid for equal areas. Source: NFPA 70, Chapter 9, Table 1, Note 7.
     """
-    # twelve decimals: the digits of pi beyond them must not decide whether 0.8 is reached
-    return round(limits.shares[rule] * circle_area(bore.diameter) / area, 12)
+    return _divided(limits.shares[rule] * bore.circle, area)
 
 
-def whole_conductors(decimal_count: Decimal, limits: Limits) -> int:
-    """Round a quotient to conductors: up from 0.8, else down (Chapter 9, Table 1, Note 7; equal areas only)."""
-    whole = int(decimal_count)
-    return whole + 1 if decimal_count - whole >= limits.one_more_from else whole
+def whole_conductors(decimal_count: int, limits: Limits) -> int:
+    """Round a quotient [1/WHOLE] to conductors: up from 0.8, else down.
+
+    Valid for equal areas only. Source: NFPA 70, Chapter 9, Table 1, Note 7.
+    """
+    whole, rest = divmod(decimal_count, WHOLE)
+    return whole + 1 if rest >= limits.one_more_from else whole
 
 
-def maximum_count(
-    bore: Bore, area: Decimal, limits: Limits, *, nipple: bool, round_single: bool
-) -> tuple[int, Rule, Decimal]:
-    """Give the largest number of equal conductors, the rule that decided and its quotient.
+def maximum_count(bore: Bore, area: int, limits: Limits, *, nipple: bool, round_single: bool) -> tuple[int, Rule, int]:
+    """Give the largest number of equal conductors, the rule that decided and its quotient [1/WHOLE].
 
     Three or more by 40 percent, else two by 31, else one by 53, each with the 0.8 rule, in that order: where 40
     percent would hold two, two are still tested at 31. A nipple has 60 percent whatever the number. `round_single`
-    lets 0.8 or more stand for one (the last sentence of Note 7).
+    lets 0.8 or more stand for one (the last sentence of Note 7). Parameters: bore, area of one [in2/SCALE], limits.
+    Source: NFPA 70, Chapter 9, Table 1, Notes 4 and 7, and Annex C.
     """
     if nipple:
         decimal_count = quotient(bore, Rule.NIPPLE, area, limits)
         count = whole_conductors(decimal_count, limits)
-        return (count if count > 1 or round_single else int(decimal_count)), Rule.NIPPLE, decimal_count
+        return (count if count > 1 or round_single else decimal_count // WHOLE), Rule.NIPPLE, decimal_count
     for rule, least in ((Rule.OVER_TWO, 3), (Rule.TWO, 2)):
         decimal_count = quotient(bore, rule, area, limits)
         count = whole_conductors(decimal_count, limits)
@@ -131,24 +165,69 @@ def maximum_count(
             # at 31 percent this is two: where it would be three, 40 percent has held them already
             return count, rule, decimal_count
     decimal_count = quotient(bore, Rule.ONE, area, limits)
-    count = whole_conductors(decimal_count, limits) if round_single else int(decimal_count)
+    count = whole_conductors(decimal_count, limits) if round_single else decimal_count // WHOLE
     return min(count, 1), Rule.ONE, decimal_count
 
 
-def assess(groups: Sequence[Group], bore: Bore, limits: Limits, *, nipple: bool, round_single: bool) -> Fill:
-    """Hold a set of conductors against the limit of Table 1.
+def load_of(groups: Sequence[Group], limits: Limits, *, nipple: bool, round_single: bool, reserve: int) -> Load:
+    """Give what a set of conductors comes to, and what a bore must have for it by Table 1.
 
     Equal areas (Note 7): the set complies when the rounded quotient reaches its number, even where the sum of the
     areas then exceeds the percentage. Unequal areas: the sum of the printed areas against the printed limit; a tie
-    complies. `round_single` lets 0.8 or more stand for one (the last sentence of Note 7).
+    complies. `round_single` lets 0.8 or more stand for one (the last sentence of Note 7). `reserve` is the share of the
+    limit to leave free [1/SCALE], below 1. Source: NFPA 70, Chapter 9, Table 1, Notes 4 and 7.
     """
-    count = sum(group.count for group in groups)
-    total = sum((group.area * group.count for group in groups), Decimal(0))
-    rule = limit_rule(count, nipple=nipple)
-    limit = limit_area(bore, rule, limits)
-    if len({group.area for group in groups}) > 1:
-        return Fill(count, total, rule, limit, total <= limit + _TIE, rounded_up=False, quotient=None)
-    decimal_count = quotient(bore, rule, groups[0].area, limits)
-    plain = decimal_count + _TIE >= count
-    rounded = whole_conductors(decimal_count, limits) >= count and (count > 1 or round_single)
-    return Fill(count, total, rule, limit, plain or rounded, rounded and not plain, decimal_count)
+    number = area = widest = 0
+    each, equal = groups[0].area, True
+    for of_one, diameter, count in groups:
+        number += count
+        area += of_one * count
+        equal = equal and of_one == each
+        if diameter > widest:  # noqa: PLR1730  (a call of max for every line takes longer)
+            widest = diameter
+    rule = limit_rule(number, nipple=nipple)
+    room = _divided_up(area * SCALE, SCALE - reserve) if reserve else 0
+    if not equal:
+        return Load(number, area, widest, rule, 0, 0, area - _TIE_AREA, room, equal=False)
+    whole = number * WHOLE
+    plain = least = _least_circle(rule, each, whole - _TIE_COUNT, limits)
+    if number > 1 or round_single:
+        least = _least_circle(rule, each, whole - WHOLE + limits.one_more_from, limits)
+    return Load(number, area, widest, rule, least, plain, 0, room, equal=True)
+
+
+def assess(load: Load, bore: Bore, limits: Limits) -> Fill:
+    """Hold a set of conductors against the limit of Table 1 in a bore; whether it passes, and leaves the reserve, is
+    another question (`fits`).
+
+    Source: NFPA 70, Chapter 9, Table 1.
+    """
+    limit = limit_area(bore, load.rule, limits)
+    within = bore.circle >= load.least_circle and limit >= load.least_limit
+    return Fill(limit, within, within and bore.circle < load.plain_circle)
+
+
+def fits(load: Load, bore: Bore, limits: Limits) -> bool:
+    """Say whether a set keeps the limit of Table 1, leaves the reserve, and has no conductor as wide as the bore.
+
+    Source: NFPA 70, Chapter 9, Table 1; the reserve is the caller's.
+    """
+    if bore.circle < load.least_circle or bore.diameter <= load.widest:
+        return False
+    limit = limit_area(bore, load.rule, limits)
+    return limit >= load.least_limit and limit >= load.room
+
+
+def _least_circle(rule: Rule, area: int, decimal_count: int, limits: Limits) -> int:
+    """Give the least circle [in2/SCALE] whose quotient, rounded to its last decimal, reaches a number [1/WHOLE]."""
+    return _divided_up(area * (2 * decimal_count - 1), 2 * limits.shares[rule])
+
+
+def _divided(number: int, divisor: int) -> int:
+    """Divide to the nearest whole number."""
+    return (2 * number + divisor) // (2 * divisor)
+
+
+def _divided_up(number: int, divisor: int) -> int:
+    """Divide to the next whole number."""
+    return -(-number // divisor)

@@ -59,6 +59,18 @@ def test_equal_areas_of_different_insulation_are_equal_conductors() -> None:
     assert answer["verdict"] == "complies"
 
 
+@pytest.mark.parametrize("written", [(50.8, "mm"), (5.08, "cm"), (0.0508, "m")])
+def test_a_measure_that_ties_in_another_unit_ties_exactly(written: tuple[float, str]) -> None:
+    """Ten cables fill a fifth of the diameter each to 40 percent; and what is as wide as the bore is not wider."""
+    conduit = {"kind": "measured", "inside_diameter": quantity(2, "in")}
+    assert fill(conduit, measured(quantity(*written), 1))["verdict"] == "violates"
+    other = {"kind": "measured", "inside_diameter": quantity(*written)}
+    answer = fill(other, cable(0.4, 10))
+    assert answer["result"] == fill(conduit, cable(0.4, 10))["result"]
+    assert (answer["verdict"], answer["result"]["rounding_decided"]) == ("complies", False)
+    assert answer["result"]["fill_percent"] == 40
+
+
 def test_a_line_given_twice_counts_twice() -> None:
     once = fill(pvc("2"), listed("THHN", "3/0 AWG", 4))
     twice = fill(pvc("2"), listed("THHN", "3/0 AWG", 2), listed("THHN", "3/0 AWG", 2))

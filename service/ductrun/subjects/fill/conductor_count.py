@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from decimal import Decimal
 from typing import Annotated, NamedTuple
 
 from msgspec import Meta, Struct
 from pydantic import Field
 
 from ductrun.engineering import fill as engineering
+from ductrun.engineering.fill import SCALE, WHOLE
 from ductrun.kit import answers
 from ductrun.kit.choices import Severity
 from ductrun.kit.forms import Edition
@@ -17,7 +17,17 @@ from ductrun.kit.telling import Telling
 from ductrun.kit.wording import in_percent
 from ductrun.kit.worksheet import Gathering, Worksheet
 from ductrun.subjects.fill.choices import FillLimitRule
-from ductrun.subjects.fill.rules import LIMITS, ONE_MORE, PERCENT, REASONS, Filling, Practice, practice_of, told_area
+from ductrun.subjects.fill.rules import (
+    LIMITS,
+    ONE_MORE,
+    PERCENT,
+    REASONS,
+    TOLD_RULES,
+    Filling,
+    Practice,
+    practice_of,
+    told_area,
+)
 from ductrun.subjects.parts.cables import Cable
 from ductrun.subjects.parts.conductors import PlacedCable, place_cable
 from ductrun.subjects.parts.conduit import Conduit, PlacedConduit, place_conduit
@@ -46,35 +56,37 @@ class ConductorCountResult(Struct, frozen=True, gc=False):
 
 
 class Counted(NamedTuple):
-    """How many of one cable a conduit holds; `exact` is the quotient of the rule."""
+    """How many of one cable a conduit holds; `exact` is the quotient of the rule, `rounded_up` if it was."""
 
     conduit: PlacedConduit
     cable: PlacedCable
     practice: Practice
     maximum_count: int
     rule: engineering.Rule
-    exact: Decimal
+    exact: float
+    rounded_up: bool
 
     @property
     def percent(self) -> float:
         """What they fill, in percent of the area of the bore."""
-        return float(self.cable.area * self.maximum_count / self.conduit.bore.area * 100)
+        return 100 * self.cable.measures.area * self.maximum_count / self.conduit.bore.area
 
 
 def count(given: Filling, conduit: PlacedConduit, cable: PlacedCable, sheet: Worksheet) -> Counted:
     """Give the largest number of equal conductors, as the tables of Annex C count it; 0 of one wider than the bore."""
-    bore, area = conduit.bore, cable.area
+    bore, (area, diameter) = conduit.bore, cable.measures
     practice = practice_of(given, cable.given.kind, sheet)
-    number, rule, exact = engineering.maximum_count(
+    number, rule, quotient = engineering.maximum_count(
         bore, area, LIMITS, nipple=practice.nipple, round_single=practice.round_single
     )
-    counted = Counted(conduit, cable, practice, 0 if cable.diameter >= bore.diameter else number, rule, exact)
+    most = 0 if diameter >= bore.diameter else number
+    counted = Counted(conduit, cable, practice, most, rule, quotient / WHOLE, most * WHOLE > quotient)
     if sheet.working is not None:
         sheet.show(
             "n",
             "percentage x pi/4 x ID^2 / area of one",
-            f"{PERCENT[rule] / 100:g} x pi/4 x {float(bore.diameter):g}^2 / {float(area):.4f}",
-            float(exact),
+            f"{PERCENT[rule] / 100:g} x pi/4 x {bore.diameter / SCALE:g}^2 / {area / SCALE:.4f}",
+            counted.exact,
         )
     sheet.judge(counted.maximum_count > 0)
     _report(counted, cable.sheet)
@@ -84,12 +96,12 @@ def count(given: Filling, conduit: PlacedConduit, cable: PlacedCable, sheet: Wor
 
 def _report(counted: Counted, sheet: Worksheet) -> None:
     rule, exact, share = counted.rule, counted.exact, PERCENT[counted.rule]
-    if counted.maximum_count > exact:
+    if counted.rounded_up:
         percent = counted.percent
         sheet.find(
             Severity.NOTE,
             "rounded_up",
-            f"{float(exact):.3f} was rounded up to {counted.maximum_count} ({ONE_MORE} or more); they fill "
+            f"{exact:.3f} was rounded up to {counted.maximum_count} ({ONE_MORE} or more); they fill "
             f"{percent:.2f} percent.",
             sheet.rule("fill_rounding"),
             in_percent(percent),
@@ -100,9 +112,9 @@ def _report(counted: Counted, sheet: Worksheet) -> None:
         sheet.find(
             Severity.VIOLATION,
             "not_even_one",
-            f"Not even one complies: {share:g} percent holds {float(exact):.3f} of it.",
+            f"Not even one complies: {share:g} percent holds {exact:.3f} of it.",
             sheet.rule("fill"),
-            float(exact),
+            exact,
             1.0,
             member="",
         )
@@ -132,12 +144,12 @@ def tell(counted: Counted, telling: Telling) -> ConductorCountResult:
     """Tell how many may be in the conduit, and what decided."""
     return ConductorCountResult(
         maximum_count=counted.maximum_count,
-        limit_rule=FillLimitRule(counted.rule),
+        limit_rule=TOLD_RULES[counted.rule],
         limit_percent=PERCENT[counted.rule],
         limit_reason=REASONS[counted.rule],
-        exact_count=float(counted.exact),
-        rounding_decided=counted.maximum_count > counted.exact,
-        conductor_area=told_area(counted.cable.area, telling),
+        exact_count=counted.exact,
+        rounding_decided=counted.rounded_up,
+        conductor_area=told_area(counted.cable.measures.area, telling),
         conduit_area=told_area(counted.conduit.bore.area, telling),
         fill_percent=counted.percent,
     )

@@ -10,6 +10,7 @@ from msgspec import UNSET, Meta, Struct, UnsetType
 from pydantic import Field
 
 from ductrun.engineering import fill as engineering
+from ductrun.engineering.fill import SCALE
 from ductrun.kit import answers
 from ductrun.kit.backing import GIVEN
 from ductrun.kit.choices import Severity, Verdict
@@ -21,14 +22,16 @@ from ductrun.kit.wording import in_percent
 from ductrun.kit.worksheet import Gathering, Worksheet
 from ductrun.subjects.fill.choices import ConductorChange, FillLimitRule
 from ductrun.subjects.fill.rules import (
+    LIMITS,
     ONE_MORE,
     PERCENT,
     REASONS,
+    TOLD_RULES,
     Filling,
     Practice,
     caution_pair,
-    complies,
-    jam_ratio_of,
+    governing_diameter,
+    load_of,
     practice_of,
     smallest_complying,
     told_area,
@@ -36,10 +39,13 @@ from ductrun.subjects.fill.rules import (
 from ductrun.subjects.parts.cables import CableLines
 from ductrun.subjects.parts.choices import ConduitType, TradeSize
 from ductrun.subjects.parts.conductors import ConductorSet, conductor_set, next_larger
-from ductrun.subjects.parts.conduit import BORES, SIZES, PlacedType, refuse_without_bore
+from ductrun.subjects.parts.conduit import BORES, SIZES, PlacedType, refuse_without_bore, scaled
 from ductrun.subjects.parts.jam import OVALITY
 
 SPARE_PERCENT = number("fill.spare_percent")
+SOURCES = {
+    kind: tuple(dict.fromkeys(SIZES[kind][trade_size].source for trade_size in bores)) for kind, bores in BORES.items()
+}
 
 
 class Sizing(Filling):
@@ -109,18 +115,14 @@ class ConduitSizeResult(Struct, frozen=True, gc=False):
 
 
 class Candidate(NamedTuple):
-    """One trade size held against Table 1; `within` if the set complies, passes and leaves the spare asked for."""
+    """One trade size, and `percent` the set fills of it; `within` if that complies, passes and leaves the spare."""
 
     trade_size: TradeSize
     bore: engineering.Bore
     fill: engineering.Fill
+    percent: float
     within: bool
     jam_ratio: float | None
-
-    @property
-    def percent(self) -> float:
-        """The area of the conductors in percent of that of the bore."""
-        return float(self.fill.area / self.bore.area * 100)
 
 
 class Sized(NamedTuple):
@@ -132,6 +134,7 @@ class Sized(NamedTuple):
     conduit_type: PlacedType
     conductors: ConductorSet
     practice: Practice
+    load: engineering.Load
     spare_percent: float
     candidates: list[Candidate]
     chosen: int | None
@@ -142,28 +145,32 @@ def size(given: Sizing, conduit_type: PlacedType, conductors: ConductorSet, shee
     """Try every size of a type; refuses one without a bore on file."""
     refuse_without_bore(conduit_type)
     spare = sheet.settle("spare_percent", given.spare_percent, SPARE_PERCENT)
-    reserve = Decimal(repr(float(spare))) / 100
+    reserve = scaled(Decimal(repr(float(spare)))) // 100
     practice = practice_of(given, conductors.given[0].cable.kind, sheet)
-    type_, groups = conduit_type.type, conductors.groups
-    rows = SIZES[type_]
-    candidates: list[Candidate] = []
-    chosen: int | None = None
-    for trade_size, bore in BORES[type_].items():
-        fill, within = complies(groups, bore, practice, reserve)
-        if within and chosen is None:
-            chosen = len(candidates)
-        candidates.append(Candidate(trade_size, bore, fill, within, jam_ratio_of(groups, bore)))
-        sheet.cite(rows[trade_size].source)
+    type_, load = conduit_type.type, load_of(conductors.groups, practice, reserve)
+    candidates = _candidates(type_, load, governing_diameter(conductors.groups))
+    sheet.cite(*SOURCES[type_])
+    chosen = next((place for place, candidate in enumerate(candidates) if candidate.within), None)
     sheet.judge(chosen is not None)
     if chosen is None:
-        _report_none(type_, candidates, spare, conductors.sheet)
+        _report_none(type_, candidates, load, spare, conductors.sheet)
     else:
         _report(candidates, chosen, conductors.sheet)
     refused = candidates[(len(candidates) if chosen is None else chosen) - 1] if chosen != 0 else None
-    if refused is not None and refused.fill.rule is engineering.Rule.TWO:
-        caution_pair(conductors, refused.bore, f"trade size {refused.trade_size.value}")
+    if refused is not None and load.rule is engineering.Rule.TWO:
+        caution_pair(load.area, conductors, refused.bore, f"trade size {refused.trade_size.value}")
     changes = _changes(type_, conductors, practice, reserve)
-    return Sized(conduit_type, conductors, practice, spare, candidates, chosen, changes)
+    return Sized(conduit_type, conductors, practice, load, spare, candidates, chosen, changes)
+
+
+def _candidates(conduit_type: str, load: engineering.Load, governing: float | None) -> list[Candidate]:
+    """Hold a set in every size of a type; `governing` is the diameter [in] of three that govern it."""
+    candidates: list[Candidate] = []
+    for trade_size, bore in BORES[conduit_type].items():
+        fill, within = engineering.assess(load, bore, LIMITS), engineering.fits(load, bore, LIMITS)
+        jam = None if governing is None else bore.diameter / SCALE / governing
+        candidates.append(Candidate(trade_size, bore, fill, 100 * load.area / bore.area, within, jam))
+    return candidates
 
 
 def _report(candidates: Sequence[Candidate], chosen: int, sheet: Worksheet) -> None:
@@ -184,10 +191,12 @@ def _report(candidates: Sequence[Candidate], chosen: int, sheet: Worksheet) -> N
         )
 
 
-def _report_none(conduit_type: str, candidates: Sequence[Candidate], spare: float, sheet: Worksheet) -> None:
+def _report_none(
+    conduit_type: str, candidates: Sequence[Candidate], load: engineering.Load, spare: float, sheet: Worksheet
+) -> None:
     """Say that no size complies: by the code, or by the spare that the caller asked for."""
     largest = candidates[-1]
-    rule, limit = sheet.rule("fill"), PERCENT[largest.fill.rule]
+    rule, limit = sheet.rule("fill"), PERCENT[load.rule]
     message = f"No trade size of {conduit_type} in the tables holds this set: divide it over several conduits."
     if largest.fill.within:
         rule, limit = GIVEN, limit * (1 - spare / 100)
@@ -207,19 +216,21 @@ def _report_none(conduit_type: str, candidates: Sequence[Candidate], spare: floa
 
 
 def _changes(
-    conduit_type: str, conductors: ConductorSet, practice: Practice, reserve: Decimal
+    conduit_type: str, conductors: ConductorSet, practice: Practice, reserve: int
 ) -> list[tuple[int, ConductorChange, TradeSize | None]]:
     """Size the set anew for each line with one more, and with the next larger conductor where there is one."""
     changes: list[tuple[int, ConductorChange, TradeSize | None]] = []
-    groups = conductors.groups
-    for index, (line, group) in enumerate(zip(conductors.given, groups, strict=True)):
-        variants = [(ConductorChange.ONE_MORE, engineering.Group(group.area, group.diameter, group.count + 1))]
+    changed = list(conductors.groups)
+    for index, (line, group) in enumerate(zip(conductors.given, conductors.groups, strict=True)):
+        variants = [(ConductorChange.ONE_MORE, group._replace(number=group.number + 1))]
         larger = next_larger(line.cable)
         if larger is not None:
-            variants.append((ConductorChange.ONE_SIZE_LARGER, engineering.Group(*larger, group.count)))
+            variants.append((ConductorChange.ONE_SIZE_LARGER, engineering.Group(*larger, group.number)))
         for change, variant in variants:
-            changed = [*groups[:index], variant, *groups[index + 1 :]]
-            changes.append((index, change, smallest_complying(conduit_type, changed, practice, reserve)))
+            changed[index] = variant
+            load = load_of(changed, practice, reserve)
+            changes.append((index, change, smallest_complying(conduit_type, load)))
+        changed[index] = group
     return changes
 
 
@@ -239,30 +250,30 @@ def assess(request: ConduitSizeRequest, sheet: Worksheet) -> Sized:
 def tell(sized: Sized, telling: Telling) -> ConduitSizeResult:
     """Tell every size, the smallest that complies, and what small changes of the set would do."""
     candidates, chosen = sized.candidates, sized.chosen
-    fill = candidates[0].fill
+    load = sized.load
     last = chosen is None or chosen + 1 == len(candidates)
     return ConduitSizeResult(
-        conductor_count=fill.count,
-        conductor_area=told_area(fill.area, telling),
-        limit_percent=PERCENT[fill.rule],
-        limit_rule=FillLimitRule(fill.rule),
-        limit_reason=REASONS[fill.rule],
-        candidates=[_told(candidate, sized.conductors, telling) for candidate in candidates],
+        conductor_count=load.number,
+        conductor_area=told_area(load.area, telling),
+        limit_percent=PERCENT[load.rule],
+        limit_rule=TOLD_RULES[load.rule],
+        limit_reason=REASONS[load.rule],
+        candidates=[_told(candidate, load, telling) for candidate in candidates],
         changes=[SizeChange(index, change, UNSET if one is None else one) for index, change, one in sized.changes],
         trade_size=UNSET if chosen is None else candidates[chosen].trade_size,
         next_trade_size=UNSET if chosen is None or last else candidates[chosen + 1].trade_size,
     )
 
 
-def _told(candidate: Candidate, conductors: ConductorSet, telling: Telling) -> SizeCandidate:
+def _told(candidate: Candidate, load: engineering.Load, telling: Telling) -> SizeCandidate:
     fill, jam = candidate.fill, candidate.jam_ratio
     return SizeCandidate(
         trade_size=candidate.trade_size,
         conduit_area=told_area(candidate.bore.area, telling),
         limit_area=told_area(fill.limit_area, telling),
         fill_percent=candidate.percent,
-        spare_area=told_area(fill.limit_area - fill.area, telling),
-        passes_bore=all(group.diameter < candidate.bore.diameter for group in conductors.groups),
+        spare_area=told_area(fill.limit_area - load.area, telling),
+        passes_bore=load.widest < candidate.bore.diameter,
         verdict=Verdict.of(candidate.within),
         rounding_decided=candidate.within and fill.rounded_up,
         jam_ratio=UNSET if jam is None else jam,

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from decimal import Decimal
 from typing import Annotated, NamedTuple
 
 from msgspec import UNSET, Meta, Struct, UnsetType
 from pydantic import Field
 
 from ductrun.engineering import fill as engineering
+from ductrun.engineering.fill import SCALE, WHOLE
 from ductrun.kit import answers
 from ductrun.kit.choices import Severity
 from ductrun.kit.forms import Edition
@@ -22,17 +22,19 @@ from ductrun.subjects.fill.rules import (
     ONE_MORE,
     PERCENT,
     REASONS,
+    TOLD_RULES,
     Filling,
     Practice,
     caution_jam,
     caution_pair,
+    load_of,
     practice_of,
     smallest_complying,
     told_area,
 )
 from ductrun.subjects.parts.cables import CableLines
 from ductrun.subjects.parts.choices import TradeSize
-from ductrun.subjects.parts.conductors import ConductorSet, conductor_set, refuse_wider_than
+from ductrun.subjects.parts.conductors import ConductorSet, conductor_set, wider_than
 from ductrun.subjects.parts.conduit import Conduit, PlacedConduit, place_conduit
 from ductrun.subjects.parts.jam import OVALITY
 
@@ -73,7 +75,7 @@ class FillResult(Struct, frozen=True, gc=False):
 
 
 class Filled(NamedTuple):
-    """Conductors in a conduit, held against Table 1; areas are in square inches and decimal, as the code prints them.
+    """Conductors in a conduit, held against Table 1; lengths and areas are in the whole numbers of fill.
 
     `percent` is their area in percent of that of the bore, `jam_ratio` that of three, `smallest` the smallest trade
     size of the same type that complies.
@@ -82,6 +84,7 @@ class Filled(NamedTuple):
     conductors: ConductorSet
     conduit: PlacedConduit
     practice: Practice
+    load: engineering.Load
     fill: engineering.Fill
     percent: float
     jam_ratio: float | None
@@ -90,23 +93,26 @@ class Filled(NamedTuple):
 
 def hold(given: Filling, conduit: PlacedConduit, conductors: ConductorSet, sheet: Worksheet) -> Filled:
     """Hold conductors in a conduit against the limit of Chapter 9, Table 1; refuses one that is wider than the bore."""
-    bore, groups = conduit.bore, conductors.groups
-    refuse_wider_than(bore, conductors)
+    bore = conduit.bore
     practice = practice_of(given, conductors.given[0].cable.kind, sheet)
-    fill = engineering.assess(groups, bore, LIMITS, nipple=practice.nipple, round_single=practice.round_single)
-    percent = float(fill.area / bore.area * 100)
+    load = load_of(conductors.groups, practice)
+    if load.widest > bore.diameter:
+        raise wider_than(bore, conductors)
+    fill = engineering.assess(load, bore, LIMITS)
+    percent = 100 * load.area / bore.area
     sheet.judge(fill.within)
-    _report(fill, percent, conductors.sheet)
-    if fill.rule is engineering.Rule.TWO and not fill.within:
-        caution_pair(conductors, bore, "this conduit")
-    jam = caution_jam(conductors, conduit, practice)
-    filled = Filled(conductors, conduit, practice, fill, percent, jam, _smallest(conduit, conductors, practice))
+    _report(load, fill, bore, percent, conductors.sheet)
+    if load.rule is engineering.Rule.TWO and not fill.within:
+        caution_pair(load.area, conductors, bore, "this conduit")
+    jam = caution_jam(conductors, load, conduit)
+    smallest = _smallest(conduit, conductors, load)
+    filled = Filled(conductors, conduit, practice, load, fill, percent, jam, smallest)
     if sheet.working is not None:
         _show(filled, sheet)
     return filled
 
 
-def _smallest(conduit: PlacedConduit, conductors: ConductorSet, practice: Practice) -> TradeSize | None:
+def _smallest(conduit: PlacedConduit, conductors: ConductorSet, load: engineering.Load) -> TradeSize | None:
     """Give the smallest size of the same type that complies; a measured conduit has no other sizes."""
     given = conduit.given
     if given.kind == "measured":
@@ -120,7 +126,7 @@ def _smallest(conduit: PlacedConduit, conductors: ConductorSet, practice: Practi
             member="inside_diameter",
         )
         return None
-    smallest = smallest_complying(given.type, conductors.groups, practice)
+    smallest = smallest_complying(given.type, load)
     if smallest is None:
         sheet = conductors.sheet
         sheet.find(
@@ -133,12 +139,14 @@ def _smallest(conduit: PlacedConduit, conductors: ConductorSet, practice: Practi
     return smallest
 
 
-def _report(fill: engineering.Fill, percent: float, sheet: Worksheet) -> None:
-    limit = PERCENT[fill.rule]
+def _report(
+    load: engineering.Load, fill: engineering.Fill, bore: engineering.Bore, percent: float, sheet: Worksheet
+) -> None:
+    limit = PERCENT[load.rule]
     rule = sheet.rule("fill")
     if not fill.within:
-        if fill.quotient is not None and fill.count > 1:
-            detail = f": the conduit holds {float(fill.quotient):.2f} of them by {limit:g} percent"
+        if load.equal and load.number > 1:
+            detail = f": the conduit holds {_quotient(load, bore):.2f} of them by {limit:g} percent"
         else:
             detail = f", {percent - limit:.2f} percent over"
         sheet.find(
@@ -155,7 +163,7 @@ def _report(fill: engineering.Fill, percent: float, sheet: Worksheet) -> None:
         sheet.find(
             Severity.NOTE,
             "rounded_up",
-            f"{fill.count} equal conductors comply by rounding {float(fill.quotient or Decimal(0)):.3f} up "
+            f"{load.number} equal conductors comply by rounding {_quotient(load, bore):.3f} up "
             f"({ONE_MORE} or more), though their area is {percent:.2f} percent against {limit:g}.",
             sheet.rule("fill_rounding"),
             in_percent(percent),
@@ -164,26 +172,31 @@ def _report(fill: engineering.Fill, percent: float, sheet: Worksheet) -> None:
         )
 
 
+def _quotient(load: engineering.Load, bore: engineering.Bore) -> float:
+    """Give how many of the equal conductors of a set the percentage holds."""
+    return engineering.quotient(bore, load.rule, load.area // load.number, LIMITS) / WHOLE
+
+
 def _show(filled: Filled, sheet: Worksheet) -> None:
-    groups, bore, fill = filled.conductors.groups, filled.conduit.bore, filled.fill
+    groups, bore, load = filled.conductors.groups, filled.conduit.bore, filled.load
     sheet.show(
         "A",
         "sum of count x area of one",
-        " + ".join(f"{group.count} x {float(group.area):.4f}" for group in groups) + " in2",
-        told_area(fill.area, sheet.tell),
+        " + ".join(f"{group.number} x {group.area / SCALE:.4f}" for group in groups) + " in2",
+        told_area(load.area, sheet.tell),
     )
     sheet.show(
         "fill_percent",
         "100 A / A_conduit",
-        f"100 x {float(fill.area):.4f} / {float(bore.area):.4f}",
+        f"100 x {load.area / SCALE:.4f} / {bore.area / SCALE:.4f}",
         in_percent(filled.percent),
     )
-    if fill.quotient is not None:
+    if load.equal:
         sheet.show(
             "n",
             "percentage x pi/4 x ID^2 / area of one",
-            f"{PERCENT[fill.rule] / 100:g} x pi/4 x {float(bore.diameter):g}^2 / {float(groups[0].area):.4f}",
-            float(fill.quotient),
+            f"{PERCENT[load.rule] / 100:g} x pi/4 x {bore.diameter / SCALE:g}^2 / {groups[0].area / SCALE:.4f}",
+            _quotient(load, bore),
         )
 
 
@@ -201,18 +214,18 @@ def assess(request: FillRequest, sheet: Worksheet) -> Filled:
 
 def tell(filled: Filled, telling: Telling) -> FillResult:
     """Tell how full the conduit is."""
-    fill, jam = filled.fill, filled.jam_ratio
+    load, fill, jam = filled.load, filled.fill, filled.jam_ratio
     return FillResult(
-        conductor_count=fill.count,
-        conductor_area=told_area(fill.area, telling),
+        conductor_count=load.number,
+        conductor_area=told_area(load.area, telling),
         conduit_area=told_area(filled.conduit.bore.area, telling),
         fill_percent=filled.percent,
-        limit_percent=PERCENT[fill.rule],
+        limit_percent=PERCENT[load.rule],
         limit_area=told_area(fill.limit_area, telling),
-        limit_rule=FillLimitRule(fill.rule),
-        limit_reason=REASONS[fill.rule],
+        limit_rule=TOLD_RULES[load.rule],
+        limit_reason=REASONS[load.rule],
         rounding_decided=fill.rounded_up,
-        spare_area=told_area(fill.limit_area - fill.area, telling),
+        spare_area=told_area(fill.limit_area - load.area, telling),
         jam_ratio=UNSET if jam is None else jam,
         jam_ratio_with_ovality=UNSET if jam is None else jam * OVALITY,
         smallest_trade_size=UNSET if filled.smallest is None else filled.smallest,

@@ -3,35 +3,37 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from decimal import Decimal
+from operator import attrgetter
 from typing import NamedTuple
 
 from pydantic import Field
 
 from ductrun.engineering import fill as engineering
-from ductrun.engineering.cable_sets import jam_ratio
+from ductrun.engineering.cable_sets import acts_as_three, mean_of_larger_three
+from ductrun.engineering.fill import SCALE, WHOLE
 from ductrun.engineering.rounding import over
 from ductrun.kit import answers
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import number, quantity
 from ductrun.kit.forms import Form, Offset, Omissible
-from ductrun.kit.telling import Telling
+from ductrun.kit.telling import Telling, UnitSystem
 from ductrun.kit.wording import in_percent
 from ductrun.kit.worksheet import Worksheet
+from ductrun.subjects.fill.choices import FillLimitRule
 from ductrun.subjects.parts.choices import TradeSize
 from ductrun.subjects.parts.conductors import LISTED_KINDS, ConductorSet
 from ductrun.subjects.parts.conduit import BORES, ListedConduit, PlacedConduit
 from ductrun.subjects.parts.jam import caution_in_jam_band, in_jam_band
-from ductrun.units import Area, AreaUnit, Length
+from ductrun.units import AnyQuantity, AreaUnit, Length
 
 PERCENT = {rule: number(f"fill.percent_{rule}").value for rule in engineering.Rule}
 _ONE_MORE = number("fill.one_more_from").value
 ONE_MORE = f"{_ONE_MORE:g}"
 LIMITS = engineering.Limits(
-    {rule: Decimal(repr(percent)) / 100 for rule, percent in PERCENT.items()},
-    Decimal(repr(_ONE_MORE)),
+    {rule: round(percent / 100 * WHOLE) for rule, percent in PERCENT.items()}, round(_ONE_MORE * WHOLE)
 )
 NIPPLE_LONGEST = quantity("fill.nipple_longest", Length).value
+TOLD_RULES = {rule: FillLimitRule(rule) for rule in engineering.Rule}
 REASONS = {
     engineering.Rule.ONE: f"One conductor or cable: {PERCENT[engineering.Rule.ONE]:g} percent.",
     engineering.Rule.TWO: f"Two conductors or cables: {PERCENT[engineering.Rule.TWO]:g} percent.",
@@ -39,6 +41,8 @@ REASONS = {
     engineering.Rule.NIPPLE: f"A nipple of {NIPPLE_LONGEST} or less: {PERCENT[engineering.Rule.NIPPLE]:g} percent, "
     "whatever the number.",
 }
+_PRINTED = AreaUnit.IN2
+_diameter = attrgetter("diameter")
 
 
 class Filling(Form):
@@ -67,10 +71,19 @@ class Practice(NamedTuple):
     round_single: bool
 
 
-def told_area(square_inches: Decimal, telling: Telling) -> answers.Area:
+def told_area(area: int, telling: Telling) -> answers.Area:
     """Tell an area of the inch tables: as printed in US units, converted in metric ones."""
-    told = Area(float(square_inches), AreaUnit.IN2).in_system(telling.system)
-    return answers.Area(told.value, told.unit)
+    square_inches, unit = area / SCALE, _PRINTED
+    if telling.system is UnitSystem.METRIC:
+        unit = _PRINTED.counterpart
+        square_inches = unit.from_si(_PRINTED.to_si(square_inches))
+    return AnyQuantity(square_inches, unit.text)  # type: ignore[return-value]
+
+
+def load_of(groups: Sequence[engineering.Group], practice: Practice, reserve: int = 0) -> engineering.Load:
+    """Give what a set comes to and asks of a bore, as Table 1 is read for it; the reserve is a share of the limit."""
+    nipple, round_single = practice
+    return engineering.load_of(groups, LIMITS, nipple=nipple, round_single=round_single, reserve=reserve)
 
 
 def practice_of(given: Filling, kind: str, sheet: Worksheet) -> Practice:
@@ -109,32 +122,19 @@ def _is_nipple(nipple_length: Length | None, sheet: Worksheet) -> bool:
     return False
 
 
-def complies(
-    groups: Sequence[engineering.Group], bore: engineering.Bore, practice: Practice, reserve: Decimal = Decimal(0)
-) -> tuple[engineering.Fill, bool]:
-    """Give the fill of a bore, and whether it complies, passes, and leaves the reserve (a share of the limit)."""
-    fill = engineering.assess(groups, bore, LIMITS, nipple=practice.nipple, round_single=practice.round_single)
-    passes = all(group.diameter < bore.diameter for group in groups)
-    room = not reserve or fill.area <= fill.limit_area * (1 - reserve)
-    return fill, fill.within and passes and room
-
-
-def smallest_complying(
-    conduit_type: str, groups: Sequence[engineering.Group], practice: Practice, reserve: Decimal = Decimal(0)
-) -> TradeSize | None:
-    """Give the smallest trade size of a type in which the set complies."""
+def smallest_complying(conduit_type: str, load: engineering.Load) -> TradeSize | None:
+    """Give the smallest trade size of a type in which a set complies, passes, and leaves the reserve."""
     for size, bore in BORES[conduit_type].items():
-        if complies(groups, bore, practice, reserve)[1]:
+        if engineering.fits(load, bore, LIMITS):
             return size
     return None
 
 
-def caution_pair(conductors: ConductorSet, bore: engineering.Bore, where: str) -> None:
+def caution_pair(area: int, conductors: ConductorSet, bore: engineering.Bore, where: str) -> None:
     """Caution where two are refused though a third could be added under the percentage of three."""
-    area = sum((group.area * group.count for group in conductors.groups), Decimal(0))
     two, three = engineering.Rule.TWO, engineering.Rule.OVER_TWO
     if engineering.limit_area(bore, two, LIMITS) < area <= engineering.limit_area(bore, three, LIMITS):
-        percent, sheet = float(area / bore.area * 100), conductors.sheet
+        percent, sheet = 100 * area / bore.area, conductors.sheet
         sheet.find(
             Severity.CAUTION,
             "third_would_pass",
@@ -148,30 +148,30 @@ def caution_pair(conductors: ConductorSet, bore: engineering.Bore, where: str) -
         )
 
 
-def jam_ratio_of(groups: Sequence[engineering.Group], bore: engineering.Bore) -> float | None:
-    """Give the plain jam ratio where three conductors or cables govern the set; else None."""
-    falling = sorted(groups, key=lambda group: group.diameter, reverse=True)
-    largest = [float(group.diameter) for group in falling[:4] for _ in range(min(group.count, 4))]
-    return jam_ratio(largest, float(bore.diameter))
+def governing_diameter(groups: Sequence[engineering.Group]) -> float | None:
+    """Give the mean diameter [in] of three conductors or cables where three govern the set; else None."""
+    falling = sorted(groups, key=_diameter, reverse=True)
+    largest = [group.diameter / SCALE for group in falling[:4] for _ in range(min(group.number, 4))]
+    return mean_of_larger_three(largest) if acts_as_three(largest) else None
 
 
-def caution_jam(conductors: ConductorSet, conduit: PlacedConduit, practice: Practice) -> float | None:
+def caution_jam(conductors: ConductorSet, load: engineering.Load, conduit: PlacedConduit) -> float | None:
     """Give the jam ratio; inside the band, name the nearest sizes of the same type outside of it."""
-    groups, given = conductors.groups, conduit.given
-    ratio = jam_ratio_of(groups, conduit.bore)
-    if ratio is None or not in_jam_band(ratio):
+    governing, given = governing_diameter(conductors.groups), conduit.given
+    if governing is None:
+        return None
+    ratio = conduit.bore.diameter / SCALE / governing
+    if not in_jam_band(ratio):
         return ratio
     remedy = "Take another conduit size."
     if given.kind == "listed":
-        outside = _sizes_outside_the_band(groups, given, practice)
+        outside = _sizes_outside_the_band(governing, load, given)
         remedy = f"Outside of it: trade size {' or '.join(outside)}." if outside else "No size of the type is better."
     caution_in_jam_band(ratio, conductors.sheet, remedy)
     return ratio
 
 
-def _sizes_outside_the_band(
-    groups: Sequence[engineering.Group], conduit: ListedConduit, practice: Practice
-) -> list[str]:
+def _sizes_outside_the_band(governing: float, load: engineering.Load, conduit: ListedConduit) -> list[str]:
     """Give the nearest complying size below and above whose ratio lies outside the jam band."""
     below: list[str] = []
     above: list[str] = []
@@ -179,10 +179,6 @@ def _sizes_outside_the_band(
     for size, bore in BORES[conduit.type].items():
         if size == conduit.trade_size:
             smaller = False
-            continue
-        if not complies(groups, bore, practice)[1]:
-            continue
-        ratio = jam_ratio_of(groups, bore)
-        if ratio is not None and not in_jam_band(ratio):
+        elif engineering.fits(load, bore, LIMITS) and not in_jam_band(bore.diameter / SCALE / governing):
             (below if smaller else above).append(size)
     return below[-1:] + above[:1]

@@ -3,25 +3,41 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from decimal import Decimal
 from typing import NamedTuple
 
 from ductrun.engineering import fill as engineering
+from ductrun.engineering.fill import SCALE
 from ductrun.kit.backing import published
 from ductrun.kit.choices import Severity
 from ductrun.kit.wording import listing
 from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.parts.cables import BARE_STRANDING, BareCable, Cable, CableLine, CompactCable, ListedCable
 from ductrun.subjects.parts.choices import BareStranding, ConductorSize, Insulation
-from ductrun.subjects.parts.conduit import exact_inches
+from ductrun.subjects.parts.conduit import exact_inches, scaled
 from ductrun.tables import TABLES
 from ductrun.tables.rows import Conductor as ConductorRow
 from ductrun.units import Length, LengthUnit
 
-_ROWS: dict[tuple[str, str, str], dict[str, ConductorRow]] = {}
+
+class Measures(NamedTuple):
+    """What one cable takes: its `area` [in2] and `diameter` [in], in the whole numbers of fill."""
+
+    area: int
+    diameter: int
+
+
+class Listed(NamedTuple):
+    """A row of a conductor table, with its measures."""
+
+    row: ConductorRow
+    measures: Measures
+
+
+_ROWS: dict[tuple[str, str, str], dict[str, Listed]] = {}
 for _row in TABLES["conductors"]:
+    _listed = Listed(_row, Measures(scaled(_row.area_in2), scaled(_row.diameter_in)))
     for _insulation in _row.insulations:
-        _ROWS.setdefault((_row.table, _insulation, _row.stranding), {})[_row.size] = _row
+        _ROWS.setdefault((_row.table, _insulation, _row.stranding), {})[_row.size] = _listed
 
 # Annex C counts a single one of these by the 0.8 rule; for a cable, or one only measured, it is the caller's choice
 LISTED_KINDS = ("listed", "compact", "bare")
@@ -29,11 +45,10 @@ Wire = ListedCable | CompactCable | BareCable
 
 
 class PlacedCable(NamedTuple):
-    """One cable as fill takes it: its `area` [in2] and `diameter` [in], and the `sheet` at its place."""
+    """One cable as fill takes it, and the `sheet` at its place."""
 
     given: Cable
-    area: Decimal
-    diameter: Decimal
+    measures: Measures
     sheet: Worksheet
 
 
@@ -47,10 +62,10 @@ class ConductorSet(NamedTuple):
     sheet: Worksheet
 
 
-def _row_of(insulation: Insulation, size: ConductorSize, table: str, stranding: str, sheet: Worksheet) -> ConductorRow:
-    sizes = _ROWS.get((table, insulation.value, stranding), {})
-    row = sizes.get(size.value)
-    if row is None:
+def _row_of(insulation: Insulation, size: ConductorSize, table: str, stranding: str, sheet: Worksheet) -> Listed:
+    sizes = _ROWS.get((table, insulation, stranding), {})
+    listed = sizes.get(size)
+    if listed is None:
         has = list(sizes)
         text = f"It has {listing(has)}." if has else f"Table {table} does not list it: give the measured diameter."
         raise UnanswerableError(
@@ -61,16 +76,16 @@ def _row_of(insulation: Insulation, size: ConductorSize, table: str, stranding: 
                 has or sorted({insulation for where, insulation, _ in _ROWS if where == table}),
             )
         )
-    return row
+    return listed
 
 
-def _bare_row(cable: BareCable, sheet: Worksheet) -> ConductorRow:
-    made = {name: _ROWS["8", "bare", name].get(cable.size.value) for name in ("solid", "stranded")}
+def _bare_row(cable: BareCable, sheet: Worksheet) -> Listed:
+    made = {name: _ROWS["8", "bare", name].get(cable.size) for name in ("solid", "stranded")}
     listed = {name: row for name, row in made.items() if row is not None}
     stranding = cable.stranding
     if stranding is None and len(listed) > 1:
         stranding = sheet.settle("stranding", None, BARE_STRANDING)
-    row = listed.get(stranding.value) if stranding is not None else next(iter(listed.values()))
+    row = listed.get(stranding) if stranding is not None else next(iter(listed.values()))
     if row is None:
         raise UnanswerableError(
             sheet.fault(
@@ -83,45 +98,48 @@ def _bare_row(cable: BareCable, sheet: Worksheet) -> ConductorRow:
     return row
 
 
-def _circle(diameter: Length) -> tuple[Decimal, Decimal]:
+def _circle(diameter: Length) -> Measures:
     inches = exact_inches(diameter)
-    return engineering.circle_area(inches), inches
+    return Measures(engineering.circle_area(inches), inches)
 
 
 def row_of(cable: Wire, sheet: Worksheet) -> ConductorRow:
     """Give the table row of a conductor by its size."""
+    return _listed_as(cable, sheet).row
+
+
+def _listed_as(cable: Wire, sheet: Worksheet) -> Listed:
     if cable.kind == "listed":
-        row = _row_of(cable.insulation, cable.size, "5", "", sheet)
+        listed = _row_of(cable.insulation, cable.size, "5", "", sheet)
         if cable.insulation is Insulation.USE_2:
             sheet.find(
                 Severity.NOTE,
                 "use_2_row",
                 "USE-2 has no row of its own in Table 5: the row of RHW-2 without an outer covering was used.",
-                published(row.source),
+                published(listed.row.source),
                 member="insulation",
             )
     elif cable.kind == "compact":
-        row = _row_of(cable.insulation, cable.size, "5A", "compact", sheet)
+        listed = _row_of(cable.insulation, cable.size, "5A", "compact", sheet)
     else:
-        row = _bare_row(cable, sheet)
-    sheet.cite(row.source)
-    return row
+        listed = _bare_row(cable, sheet)
+    sheet.cite(listed.row.source)
+    return listed
 
 
-def measures_of(cable: Cable, sheet: Worksheet) -> tuple[Decimal, Decimal]:
-    """Give the area [in2] and the diameter [in] of one cable, from its table or its measure."""
+def measures_of(cable: Cable, sheet: Worksheet) -> Measures:
+    """Give what one cable takes, by its table or its measure."""
     if cable.kind == "measured" or cable.kind == "multiconductor":  # noqa: PLR1714  (each comparison narrows the type)
         return _circle(cable.diameter)
-    row = row_of(cable, sheet)
-    return row.area_in2, row.diameter_in
+    return _listed_as(cable, sheet).measures
 
 
 def place_cable(cable: Cable, sheet: Worksheet) -> PlacedCable:
     """Give one cable with its measures, on the sheet of its place."""
-    return PlacedCable(cable, *measures_of(cable, sheet), sheet)
+    return PlacedCable(cable, measures_of(cable, sheet), sheet)
 
 
-def next_larger(cable: Cable) -> tuple[Decimal, Decimal] | None:
+def next_larger(cable: Cable) -> Measures | None:
     """Give the measures of the same cable one size up, None where the table ends or the cable is measured.
 
     A bare conductor stays as it is made where the larger one is listed so.
@@ -140,8 +158,7 @@ def next_larger(cable: Cable) -> tuple[Decimal, Decimal] | None:
     after = sizes.index(cable.size) + 1
     if after == len(sizes):
         return None
-    row = rows[sizes[after]]
-    return row.area_in2, row.diameter_in
+    return rows[sizes[after]].measures
 
 
 def conductor_set(lines: Sequence[CableLine], sheet: Worksheet) -> ConductorSet:
@@ -150,24 +167,25 @@ def conductor_set(lines: Sequence[CableLine], sheet: Worksheet) -> ConductorSet:
     faults = Gathering()
     for index, line in enumerate(lines):
         with faults:
-            area, diameter = measures_of(line.cable, sheet.within(f"{index}/cable"))
-            groups.append(engineering.Group(area, diameter, line.count))
+            groups.append(engineering.Group(*measures_of(line.cable, sheet.within(f"{index}/cable")), line.count))
     faults.stop()
     return ConductorSet(lines, groups, sheet)
 
 
-def refuse_wider_than(bore: engineering.Bore, conductors: ConductorSet) -> None:
-    """Refuse cables that cannot be in the conduit at all: one wider than the bore. What is too much is an answer."""
-    faults = [
-        conductors.sheet.fault(
-            f"{index}/cable/{'size' if line.cable.kind in LISTED_KINDS else 'diameter/value'}",
-            "wider_than_bore",
-            f"A diameter of {group.diameter.normalize():f} in does not pass the inside diameter of "
-            f"{bore.diameter.normalize():f} in.",
-            maximum=Length(float(bore.diameter), LengthUnit.INCH),
+def wider_than(bore: engineering.Bore, conductors: ConductorSet) -> UnanswerableError:
+    """Give the refusal of cables that cannot be in the conduit at all: wider than the bore. What is too much is an
+    answer.
+    """
+    return UnanswerableError(
+        *(
+            conductors.sheet.fault(
+                f"{index}/cable/{'size' if line.cable.kind in LISTED_KINDS else 'diameter/value'}",
+                "wider_than_bore",
+                f"A diameter of {group.diameter / SCALE:.12g} in does not pass the inside diameter of "
+                f"{bore.diameter / SCALE:.12g} in.",
+                maximum=Length(bore.diameter / SCALE, LengthUnit.INCH),
+            )
+            for index, (group, line) in enumerate(zip(conductors.groups, conductors.given, strict=True))
+            if group.diameter > bore.diameter
         )
-        for index, (group, line) in enumerate(zip(conductors.groups, conductors.given, strict=True))
-        if group.diameter > bore.diameter
-    ]
-    if faults:
-        raise UnanswerableError(*faults)
+    )

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from decimal import Decimal
+from fractions import Fraction
 from typing import Annotated, Literal, NamedTuple
 
 from pydantic import Field
 from typing_extensions import TypeAliasType
 
-from ductrun.engineering.fill import Bore, Rule, measured_bore
+from ductrun.engineering.fill import SCALE, Bore, Rule, bore_of, measured_bore
 from ductrun.kit.forms import Diameter, Form, Omissible
 from ductrun.kit.wording import listing
 from ductrun.kit.worksheet import Fault, UnanswerableError, Worksheet
@@ -17,9 +18,18 @@ from ductrun.tables import TABLES
 from ductrun.tables.rows import Conduit as ConduitRow
 from ductrun.units import Length, LengthUnit
 
+_ONE = Decimal(f"{SCALE:e}")  # has one digit, so that a product with it is exact
+# the inches in one of each unit, over and under the line
+_INCHES = {unit: (Fraction(repr(unit.scale)) / Fraction("0.0254")).as_integer_ratio() for unit in LengthUnit}
+
 SIZES: dict[str, dict[str, ConduitRow]] = {kind.value: {} for kind in ConduitType}
 for _row in TABLES["conduits"]:
     SIZES[_row.type][_row.trade_size] = _row
+
+
+def scaled(written: Decimal) -> int:
+    """Give a figure as printed or written [in, in2] in the whole numbers that fill counts in; none is lost."""
+    return int(written * _ONE)
 
 
 def _bore_of(row: ConduitRow) -> Bore | None:
@@ -31,8 +41,10 @@ def _bore_of(row: ConduitRow) -> Bore | None:
         Rule.OVER_TWO: row.area_40_in2,
         Rule.NIPPLE: row.area_60_in2,
     }
-    return Bore(
-        row.inside_diameter_in, row.area_in2, {rule: area for rule, area in printed.items() if area is not None}
+    return bore_of(
+        scaled(row.inside_diameter_in),
+        scaled(row.area_in2),
+        {rule: scaled(area) for rule, area in printed.items() if area is not None},
     )
 
 
@@ -84,13 +96,13 @@ class PlacedType(NamedTuple):
     sheet: Worksheet
 
 
-def exact_inches(length: Length) -> Decimal:
-    """Give a length in inches as the decimal the caller wrote, so that a tie stays a tie."""
-    written = Decimal(repr(float(length.value)))
+def exact_inches(length: Length) -> int:
+    """Give a length [in] as the decimal the caller wrote, in the whole numbers of fill, so that a tie stays a tie."""
+    written = scaled(Decimal(repr(float(length.value))))
     if length.unit is LengthUnit.INCH:
         return written
-    metres = Decimal(repr(length.unit.scale))
-    return written * metres / Decimal("0.0254")
+    over, under = _INCHES[length.unit]
+    return written * over // under
 
 
 def find_row(conduit: ListedConduit, sheet: Worksheet) -> ConduitRow:
