@@ -59,6 +59,8 @@ class Comparison:
                     continue
                 if was.get("operationId") != now.get("operationId"):
                     yield Break(place, f"its id was {was.get('operationId')}")
+                if now.get("security", self.new.get("security")) and not was.get("security", self.old.get("security")):
+                    yield Break(place, "asks for a key now", "security")
                 yield from self._parameters(place, was, now)
                 yield from self._contents(place, _content_of(was), _content_of(now), asked=True)
                 yield from self._answers(place, was["responses"], now["responses"])
@@ -69,6 +71,8 @@ class Comparison:
         for name, one in before.items():
             if name not in after:
                 yield Break(place, f"the parameter {name} is gone", name)
+            elif one.get("in") != after[name].get("in"):
+                yield Break(place, f"the parameter {name} was in the {one.get('in')}", name)
             else:
                 yield from self._schema(f"{place}, parameter {name}", one["schema"], after[name]["schema"], asked=True)
         for name, one in after.items():
@@ -80,6 +84,8 @@ class Comparison:
             if status not in now:
                 yield Break(place, f"the status {status} is gone", str(status))
             else:
+                for header in sorted(set(answer.get("headers", ())) - set(now[status].get("headers", ()))):
+                    yield Break(place, f"the header {header} is gone", header)
                 contents = answer.get("content", {}), now[status].get("content", {})
                 yield from self._contents(f"{place}, {status}", *contents, asked=False)
 
@@ -93,11 +99,15 @@ class Comparison:
 
     def _schema(self, place: str, was: Node, now: Node, *, asked: bool) -> Iterator[Break]:
         yield from _bounds(place, was, now, asked=asked)  # those beside a reference
+        if asked and was.get("default") != now.get("default"):
+            yield Break(place, f"its default was {was.get('default')}")
         pair = (was.get("$ref", ""), now.get("$ref", ""), asked)
         if pair[0] and pair[1]:
             if pair in self._seen:
                 return
             self._seen.add(pair)
+            if pair[0] != pair[1]:
+                yield Break(place, f"was called {pair[0].rsplit('/', 1)[1]}", pair[0].rsplit("/", 1)[1])
             place = pair[0].rsplit("/", 1)[1]
         was, now = _resolved(self.old, was), _resolved(self.new, now)
         if was.get("type") != now.get("type"):
@@ -126,6 +136,9 @@ class Comparison:
 
     def _variants(self, place: str, was: Node, now: Node, *, asked: bool) -> Iterator[Break]:
         before, after = _kinds(was), _kinds(now)
+        tags = [node.get("discriminator", {}).get("propertyName") for node in (was, now)]
+        if before and tags[0] != tags[1]:
+            yield Break(place, f"its kinds were told apart by {tags[0]}", str(tags[0]))
         for kind in before:
             if kind not in after:
                 yield Break(place, f"the kind {kind} is gone", kind)
@@ -161,6 +174,10 @@ def _values(place: str, was: Node, now: Node, *, asked: bool) -> Iterator[Break]
             for value in before or ["any other text"]
             if value not in after
         )
+    if was.get("x-enum-varnames") != now.get("x-enum-varnames") and before == after:
+        yield Break(place, "its values have other names in clients")
+    if not asked and was.get("x-extensible-enum") and not now.get("x-extensible-enum"):
+        yield Break(place, "may not grow any more")
     if not asked and before is not None and not now.get("x-extensible-enum"):
         yield from (
             Break(place, f"may be {value} now", str(value) if after else "")
@@ -175,6 +192,11 @@ def _bounds(place: str, was: Node, now: Node, *, asked: bool) -> Iterator[Break]
             before, after = was.get(name), now.get(name)
             if asked and after is not None and (before is None or (after - before) * side > 0):
                 yield Break(place, f"{name} was {before} and is {after}")
+    if not asked and was.get("type") == now.get("type") == "integer":
+        yield from _wider(place, was, now)
+    for name in ("uniqueItems", "multipleOf"):
+        if asked and now.get(name) not in (None, False, was.get(name)):
+            yield Break(place, f"{name} is asked now")
     for name, side in (("x-minimum", 1), ("x-maximum", -1)):
         bound, other = was.get(name), now.get(name)
         if not asked or other is None or bound == other:
@@ -183,6 +205,14 @@ def _bounds(place: str, was: Node, now: Node, *, asked: bool) -> Iterator[Break]
             yield Break(place, f"{name} was {bound} and is {other}")
     if asked and now.get("pattern") not in (None, was.get("pattern")):
         yield Break(place, "must match another pattern now")
+
+
+def _wider(place: str, was: Node, now: Node) -> Iterator[Break]:
+    """A whole number that may be larger than before does not fit where a client keeps it."""
+    if was.get("format") != now.get("format"):
+        yield Break(place, f"its format was {was.get('format')}")
+    if was.get("maximum") is not None and now.get("maximum", float("inf")) > was["maximum"]:
+        yield Break(place, f"maximum was {was['maximum']} and is {now.get('maximum')}")
 
 
 def breaks(old: Node, new: Node) -> list[Break]:

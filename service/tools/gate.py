@@ -12,7 +12,7 @@ from pathlib import Path
 
 from tools.comparison import breaks
 from tools.contract import CONTRACT
-from tools.landed import contract_before, unlisted
+from tools.landed import changelog_before, contract_before, unlisted
 
 RELEASED = CONTRACT.parent / "released"
 CHANGELOG = CONTRACT.parent / "CHANGELOG.md"
@@ -33,7 +33,8 @@ def landed() -> list[str]:
         sys.stderr.write("No contract before this one is in the git history here: changes are not looked at.\n")
         return []
     today = json.loads(CONTRACT.read_text(encoding="utf-8"))
-    found = unlisted(before, today, CHANGELOG.read_text(encoding="utf-8"))
+    listed = changelog_before(CONTRACT, CHANGELOG)
+    found = unlisted(before, today, CHANGELOG.read_text(encoding="utf-8"), listed)
     return [f"not listed in openapi/CHANGELOG.md: {one}" for one in found]
 
 

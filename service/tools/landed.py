@@ -10,25 +10,37 @@ from __future__ import annotations
 import json
 import re
 import subprocess
-from collections.abc import Iterator
 from pathlib import Path
+from typing import NamedTuple
 
 from tools.comparison import Break, Node, breaks
 
 _SPAN = re.compile(r"`([^`]+)`")
+_GOES = re.compile("is gone|may be absent|is refused")
 _RELEASE = re.compile(r"^## v?\d", re.MULTILINE)
 
 
 def contract_before(contract: Path) -> Node | None:
     """Give the contract before its last change: that of HEAD if the file differs from it; None if git has none."""
-    path = f"./{contract.name}"
-    written = _git(contract.parent, "show", f"HEAD:{path}")
-    if written == contract.read_text(encoding="utf-8"):
-        # along the first parents a merge is one change, with all that its branch brings
-        last = _git(contract.parent, "log", "--first-parent", "-1", "--format=%H", "--", path)
-        written = _git(contract.parent, "show", f"{last.strip()}^:{path}") if last else None
+    commit = _commit_before(contract)
+    written = _git(contract.parent, "show", f"{commit}:./{contract.name}") if commit else None
     before: Node | None = json.loads(written) if written else None
     return before
+
+
+def changelog_before(contract: Path, changelog: Path) -> str:
+    """Give the changelog as it was with that contract: what it listed then has landed, and excuses nothing now."""
+    commit = _commit_before(contract)
+    return (_git(changelog.parent, "show", f"{commit}:./{changelog.name}") if commit else None) or ""
+
+
+def _commit_before(contract: Path) -> str | None:
+    path = f"./{contract.name}"
+    if _git(contract.parent, "show", f"HEAD:{path}") != contract.read_text(encoding="utf-8"):
+        return "HEAD"
+    # along the first parents a merge is one change, with all that its branch brings
+    last = _git(contract.parent, "log", "--first-parent", "-1", "--format=%H", "--", path)
+    return f"{last.strip()}^" if last else None
 
 
 def _git(folder: Path, *arguments: str) -> str | None:
@@ -39,27 +51,45 @@ def _git(folder: Path, *arguments: str) -> str | None:
     return done.stdout.decode("utf-8")
 
 
-def unlisted(old: Node, new: Node, changelog: str) -> list[Break]:
-    """Give the breaks that no row of the changelog lists, above its first release."""
-    rows = list(_rows(_RELEASE.split(changelog, maxsplit=1)[0]))
+def unlisted(old: Node, new: Node, changelog: str, landed: str = "") -> list[Break]:
+    """Give the breaks that no row of the changelog lists, above its first release and not `landed` before.
+
+    What goes, may be absent or is refused must stand in the cell of what was before.
+    """
+    known = set(_lines(landed))
+    rows = [_row(line) for line in _lines(changelog) if line not in known]
     covered = _places(old), _places(new)
     return [
         found
         for found in breaks(old, new)
         if not any(
-            found.name in names and any(found.root in places.get(key, ()) for key in where for places in covered)
-            for where, names in rows
+            found.name in (row.before if _GOES.search(found.said) else row.names)
+            and any(found.root in places.get(key, ()) for key in row.where for places in covered)
+            for row in rows
         )
     ]
 
 
-def _rows(text: str) -> Iterator[tuple[set[str], set[str]]]:
-    """Give of each row what its first cell covers, and every name it has in backticks."""
-    for line in text.splitlines():
-        if line.startswith("|"):
-            where = line.split("|")[1]
-            words = re.findall(r"every (?:request|answer|calculation)", where)
-            yield {*words, *_SPAN.findall(where)}, {name for span in _SPAN.findall(line) for name in _names(span)}
+class _Row(NamedTuple):
+    """What the first cell of a row covers, the names it has in backticks, and those of what was before."""
+
+    where: set[str]
+    names: set[str]
+    before: set[str]
+
+
+def _lines(text: str) -> list[str]:
+    return [line for line in _RELEASE.split(text, maxsplit=1)[0].splitlines() if line.startswith("|")]
+
+
+def _row(line: str) -> _Row:
+    _, where, before, *_ = [*line.split("|"), "", ""]
+    words = re.findall(r"every (?:request|answer|calculation)", where)
+    return _Row({*words, *_SPAN.findall(where)}, _spans(line), _spans(before))
+
+
+def _spans(text: str) -> set[str]:
+    return {name for span in _SPAN.findall(text) for name in _names(span)}
 
 
 def _names(span: str) -> set[str]:

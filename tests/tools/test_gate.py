@@ -21,6 +21,11 @@ def schema(document: dict[str, Any], name: str) -> dict[str, Any]:
     return found
 
 
+def parameter(document: dict[str, Any], name: str) -> dict[str, Any]:
+    found: list[dict[str, Any]] = document["paths"]["/v1/fill"]["post"]["parameters"]
+    return next(one for one in found if one["name"] == name)
+
+
 def changed(change: Change) -> dict[str, Any]:
     document = copy.deepcopy(TODAY)
     change(document)
@@ -83,6 +88,34 @@ BREAKS: dict[str, tuple[Change, str]] = {
     "an operation of a batch goes": (
         lambda new: schema(new, "BatchItem")["discriminator"]["mapping"].pop("fill"),
         "BatchItem: the kind fill is gone",
+    ),
+    "a default of a parameter changes": (
+        lambda new: parameter(new, "units")["schema"].update(default="metric"),
+        "POST /v1/fill, parameter units: its default was us",
+    ),
+    "a parameter moves": (
+        lambda new: parameter(new, "units").update({"in": "header"}),
+        "POST /v1/fill: the parameter units was in the query",
+    ),
+    "a count of an answer may be larger": (
+        lambda new: schema(new, "FillResult")["properties"]["conductor_count"].update(maximum=2**40),
+        "FillResult.conductor_count: maximum was 2147483647 and is 1099511627776",
+    ),
+    "a union is told apart by another member": (
+        lambda new: schema(new, "Conduit")["discriminator"].update(propertyName="sort"),
+        "Conduit: its kinds were told apart by kind",
+    ),
+    "a set may not grow any more": (
+        lambda new: schema(new, "Verdict").pop("x-extensible-enum"),
+        "Verdict: may not grow any more",
+    ),
+    "a header goes": (
+        lambda new: new["paths"]["/v1/tables/units"]["get"]["responses"]["200"]["headers"].pop("ETag"),
+        "GET /v1/tables/units: the header ETag is gone",
+    ),
+    "a key is asked for": (
+        lambda new: new["paths"]["/v1/fill"]["post"].update(security=[{"key": []}]),
+        "POST /v1/fill: asks for a key now",
     ),
     "an answer may have a value more": (
         lambda new: schema(new, "AreaUnit")["enum"].append("acre"),

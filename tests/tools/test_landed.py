@@ -38,6 +38,13 @@ LISTED = {
     "a line of a stream may be of a kind more": "`StreamAnswerLine` | | the kind `pause`",
     "a member of a line of a stream goes": "`/v1/batch/stream` | `failed_count` of the summary | ",
     "an operation of a batch goes": "`BatchItem` | the kind `fill` | ",
+    "a default of a parameter changes": "`fill` | | `units` as metric",
+    "a parameter moves": "`/v1/fill` | `units` in the query | in a header",
+    "a count of an answer may be larger": "`fill` answer | `conductor_count` | any",
+    "a union is told apart by another member": "`Conduit` | by `kind` | by sort",
+    "a set may not grow any more": "every answer | `Verdict` may grow | ",
+    "a header goes": "`/v1/tables/units` | `ETag` | ",
+    "a key is asked for": "`/v1/fill` | no `security` | ",
     "an answer may have a value more": "`AreaUnit` | | may be `acre`",
 }
 
@@ -77,6 +84,17 @@ def test_one_row_lists_what_every_answer_loses() -> None:
     new = changed(lose)
     assert len(unlisted(TODAY, new, listing())) >= 14
     assert unlisted(TODAY, new, listing("every answer | `notice` | ")) == []
+
+
+def test_a_row_that_landed_before_excuses_nothing_and_a_new_name_is_not_one_that_goes() -> None:
+    new = changed(lambda document: schema(document, "FillResult")["properties"].pop("conduit_area"))
+    row = "`fill` answer | `conduit_area` | "
+    assert unlisted(TODAY, new, listing(row)) == []
+    assert [str(one) for one in unlisted(TODAY, new, listing(row), listing(row))] == [
+        "FillResult.conduit_area: is gone"
+    ]
+    renamed = "`fill` answer | `area` | `conduit_area`"
+    assert [str(one) for one in unlisted(TODAY, new, listing(renamed))] == ["FillResult.conduit_area: is gone"]
 
 
 def git(folder: Path, *arguments: str) -> None:
@@ -140,6 +158,7 @@ def test_the_gate_fails_on_a_break_that_is_not_listed(
     before = changed(lambda document: schema(document, "FillResult")["properties"].update(lost={"type": "number"}))
     monkeypatch.setattr(gate, "contract_before", {CONTRACT: before}.get)
     monkeypatch.setattr(gate, "CHANGELOG", tmp_path / "CHANGELOG.md")
+    monkeypatch.setattr(gate, "changelog_before", lambda *_: "")
     gate.CHANGELOG.write_text(listing(), encoding="utf-8")
     assert gate.main([]) == 1
     assert "not listed in openapi/CHANGELOG.md: FillResult.lost: is gone" in capsys.readouterr().err
