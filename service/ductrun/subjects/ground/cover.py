@@ -215,7 +215,6 @@ OPERATION = Operation(
         "encased": True,
         "listed_for_direct_burial": True,
         "cover": {"value": 24, "unit": "in"},
-        "concrete_above": {"value": 0, "unit": "in"},
         "code_edition": "2023",
     },
 )
