@@ -11,7 +11,7 @@ from ductrun.engineering.rounding import under
 from ductrun.kit import answers
 from ductrun.kit.backing import Backing, published
 from ductrun.kit.choices import Severity
-from ductrun.kit.defaults import flag, quantity
+from ductrun.kit.defaults import by_rule, flag
 from ductrun.kit.forms import Clearance, Depth, Edition, Form, Omissible
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
@@ -25,7 +25,6 @@ from ductrun.units import Length
 
 ENCASED = flag("cover.encased")
 LISTED = flag("cover.listed_for_direct_burial")
-CONCRETE_ABOVE = quantity("cover.concrete_above", Length)
 _ENVELOPE = LEAST_CONCRETE["top"]
 _EXCAVATION_RULES = published("osha-1926-subpart-p")
 _NO_CONCRETE = Length.parse(0, "in")
@@ -59,7 +58,7 @@ class CoverRequest(Form):
         default=None,
         description="Concrete of the envelope above the raceway, where it is encased: the rules measure through it.",
         examples=[{"value": 3, "unit": "in"}],
-        json_schema_extra=CONCRETE_ABOVE.stated,
+        json_schema_extra=by_rule("none is counted"),
     )
     code_edition: Edition = None
 
@@ -149,7 +148,7 @@ def _concrete(buried: Buried, rule: Backing, sheet: Worksheet) -> Length:
         return _NO_CONCRETE
     least = sheet.tell.given(_ENVELOPE)
     above = buried.concrete_above
-    thin = above is not None and above.si > 0 and under(above.si, _ENVELOPE.si)
+    thin = above is not None and under(above.si, _ENVELOPE.si)
     judged = thin or not buried.encased
     sheet.judge(False if judged else None)
     words = "encase it." if not buried.encased else "the thickness of its concrete was not judged here."
@@ -180,8 +179,6 @@ def assess(request: CoverRequest, sheet: Worksheet) -> Cover:
         )
     kind, location, voltage = request.wiring_method, request.location, request.voltage
     buried = Buried(kind, location, voltage, encased, listed, concrete_above=above if encased else None)
-    if encased and request.cover is not None:
-        sheet.settle("concrete_above", above, CONCRETE_ABOVE)
     return judge_cover(buried, request.cover, sheet)
 
 

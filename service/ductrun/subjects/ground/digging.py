@@ -162,17 +162,18 @@ def dig(given: Digging, envelope: Envelope, earth: EarthCover, length: float, sh
     section = section_of(given, envelope, sheet)
     loose, compacted = _swell(given, sheet)
     paved = thickness_of(given.pavement, earth, sheet)
-    volumes = fill(section, envelope, earth, given.select_fill, paved)
+    depth = earth.greatest + envelope.height + section.bedding
+    profile = engineering.deepened(earth.along, section.bedding + envelope.height)
+    volumes = fill(section, envelope, profile, given.select_fill, paved)
     spoil = engineering.spoil(volumes.excavated, volumes.backfill, loose, compacted)
     overlap = sheet.settle("tape_overlap_percent", given.tape_overlap_percent, TAPE_OVERLAP)
     capacity = sheet.settle("haul_capacity", given.haul_capacity, HAUL_CAPACITY)
     soil_type = sheet.settle("soil_type", given.soil_type, SOIL_TYPE)
-    profile = engineering.deepened(earth.along, section.bedding + envelope.height)
     found = Trench(
         envelope=envelope,
         length=length,
         width=section.width,
-        depth=earth.greatest + envelope.height + section.bedding,
+        depth=depth,
         side_slope=section.side_slope,
         bedding=section.bedding,
         ducts_cover=earth.least + (0.0 if envelope.concrete is None else envelope.concrete.top),
@@ -180,15 +181,15 @@ def dig(given: Digging, envelope: Envelope, earth: EarthCover, length: float, sh
         spoil=spoil,
         loose_excavation=volumes.excavated * loose,
         load_count=loads_of(abs(spoil), capacity, sheet),
-        shoring=shoring_area(soil_type, profile, section.side_slope),
+        shoring=shoring_area(soil_type, depth, profile, section.side_slope),
         pavement=None if given.pavement is None else pave(given.pavement, section, profile, sheet.within("pavement")),
         tape_length=length * (1 + overlap / 100),
         tape_depth=tape_depth(given.warning_tape_depth, earth.least, sheet),
     )
     find_select_fill(given.select_fill, earth, paved, sheet)
     find_import(spoil, sheet)
-    caution_slope(soil_type, found.depth, section.side_slope, sheet)
-    caution_depth(found.depth, earth.deepest)
+    caution_slope(soil_type, depth, section.side_slope, sheet)
+    caution_depth(depth, earth.deepest)
     caution_utility(given.nearest_utility, sheet)
     if sheet.working is not None:
         _show(found, sheet)

@@ -57,9 +57,12 @@ def needs_protection(soil_type: ExcavationSoilType, depth: float, slope: float) 
     return not under(depth, PROTECTION_DEPTH.value.si) and under(slope, _SLOPES[soil_type].horizontal_per_vertical)
 
 
-def shoring_area(soil_type: ExcavationSoilType, profile: engineering.Profile, slope: float) -> float:
-    """Give the area of both sides that is to be held [m2], where they are so deep and steep; depth by position [m]."""
-    if not needs_protection(soil_type, max([depth for _, depth in profile]), slope):
+def shoring_area(soil_type: ExcavationSoilType, depth: float, profile: engineering.Profile, slope: float) -> float:
+    """Give the area of both sides that is to be held [m2], where they are so deep and steep.
+
+    `depth` [m] is the greatest of the profile, the depth by position.
+    """
+    if not needs_protection(soil_type, depth, slope):
         return 0.0
     return engineering.face_area(profile, PROTECTION_DEPTH.value.si)
 

@@ -45,18 +45,19 @@ class Volumes(NamedTuple):
     backfill: float
 
 
-def fill(section: Section, envelope: Envelope, earth: EarthCover, select_fill: Length | None, paved: float) -> Volumes:
-    """Give the volumes of a trench along its cover, below a pavement of a thickness [m]."""
+def fill(
+    section: Section, envelope: Envelope, profile: engineering.Profile, select_fill: Length | None, paved: float
+) -> Volumes:
+    """Give the volumes of a trench by its depth along the run [m], below a pavement of a thickness [m]."""
     width, slope, bedding = section
-    length = earth.along[-1][0] - earth.along[0][0]
-    to_underside = engineering.deepened(earth.along, bedding + envelope.height - paved)
-    excavated = engineering.excavation(width, slope, to_underside)
+    length, top = profile[-1][0] - profile[0][0], bedding + envelope.height
+    below = engineering.deepened(profile, -paved) if paved else profile
+    excavated = engineering.excavation(width, slope, below)
     bed = engineering.layer(width, slope, 0.0, bedding, length)
     taken = envelope.area * length
     select = 0.0
     if select_fill is not None:
-        over_bank = engineering.capped(engineering.deepened(earth.along, -paved), select_fill.si)
-        filled = engineering.excavation(width, slope, engineering.deepened(over_bank, bedding + envelope.height))
+        filled = engineering.excavation(width, slope, engineering.capped(below, top + select_fill.si))
         select = max(0.0, filled - bed - taken)
     return Volumes(excavated, bed, taken, select, max(0.0, excavated - bed - taken - select))
 

@@ -56,7 +56,7 @@ _SIDE_BY_SIDE = Places()
 class Buried(NamedTuple):
     """What is buried and where; `listed` is whether a raceway may lie in earth without concrete.
 
-    `concrete_above` is what of its envelope lies above the raceway, none or 0 where that is not known.
+    `concrete_above` is what of its envelope lies above the raceway, None where that is not known.
     """
 
     method: WiringMethod
