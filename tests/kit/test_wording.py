@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from ductrun.kit.wording import text_of
+from ductrun.kit.wording import apart, depth_text, enough_text, text_of, without_noise
 from ductrun.units import AnyQuantity
 
 
@@ -32,3 +32,44 @@ def test_other_figures_have_five_digits_and_no_fraction_from_a_hundred_thousand_
     assert text_of(AnyQuantity(1234.5678, "lbf")) == "1,234.6 lbf"
     assert text_of(AnyQuantity(1234567.8, "N")) == "1,234,568 N"
     assert text_of(AnyQuantity(12.345678, "m")) == "12.346 m"
+
+
+@pytest.mark.parametrize(
+    ("figure", "limit", "told"),
+    [
+        ((24, "in"), (18, "in"), ("24 in", "18 in")),
+        ((15.9999999, "in"), (16, "in"), ("15.9999999 in", "16 in")),
+        ((16.000000000000004, "in"), (16, "in"), ("16.000000000000004 in", "16 in")),
+        ((812.00049, "lbf/ft"), (812.0001, "lbf/ft"), ("812.0005 lbf/ft", "812.0001 lbf/ft")),
+        ((2.0001, "ft"), (2, "ft"), ("2.0001 ft", "2 ft")),
+        ((1.99999, "ft"), (24, "in"), ("23.9999 in", "24 in")),
+        ((16, "in"), (16, "in"), ("16 in", "16 in")),
+    ],
+)
+def test_a_figure_and_its_limit_are_told_to_the_digit_that_parts_them(
+    figure: tuple[float, str], limit: tuple[float, str], told: tuple[str, str]
+) -> None:
+    assert apart(AnyQuantity(*figure), AnyQuantity(*limit)) == told
+
+
+@pytest.mark.parametrize(
+    ("inches", "told"), [(63.5, "5 ft 3-1/2 in"), (60, "5 ft"), (18, "1 ft 6 in"), (9.5, "9.5 in"), (11.99, "11.99 in")]
+)
+def test_a_depth_reads_in_feet_and_inches(inches: float, told: str) -> None:
+    assert depth_text(AnyQuantity(inches, "in")) == told
+
+
+def test_a_metric_depth_reads_as_it_is() -> None:
+    assert depth_text(AnyQuantity(1612.9, "mm")) == "1,612.9 mm"
+
+
+@pytest.mark.parametrize(
+    ("least", "told"),
+    [(23.4521, "23.46 in"), (23.5, "23.5 in"), (16.999999999999996, "17 in"), (0.98761, "0.9877 in"), (0, "0 in")],
+)
+def test_a_least_figure_is_rounded_up_so_that_what_one_reads_is_enough(least: float, told: str) -> None:
+    assert enough_text(AnyQuantity(least, "in")) == told
+
+
+def test_a_figure_loses_what_a_conversion_left_in_its_last_digits() -> None:
+    assert (without_noise(16.999999999999996), without_noise(23.4521)) == (17, 23.4521)

@@ -13,7 +13,8 @@ from ductrun.kit.reading import reader_of
 from ductrun.kit.telling import US
 from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.bank.encasing import Encasement, Encasing, encase
-from ductrun.subjects.ground.digging import Digging, EarthCover, Trench, dig
+from ductrun.subjects.ground.digging import Digging, Trench, dig
+from ductrun.subjects.ground.filling import EarthCover
 from ductrun.subjects.parts.bank import DuctBank, bank_of
 from ductrun.subjects.parts.envelope import AskedPour, ConcreteCover, PourShape, buried_directly, concrete_of, poured
 from pydantic import Field

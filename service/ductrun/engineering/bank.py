@@ -12,6 +12,8 @@ from enum import StrEnum
 from itertools import pairwise
 from typing import NamedTuple
 
+from ductrun.engineering.trench import section_area
+
 
 class Alignment(StrEnum):
     """How tiers of different width stand on each other."""
@@ -78,8 +80,10 @@ class Concrete(NamedTuple):
 class Envelope(NamedTuple):
     """What a bank takes of its trench, per length: its concrete with the ducts in it, or the ducts alone.
 
-    Greatest width and height [m], area of the section and of the ducts in it [m2]. `concrete` is None where the ducts
-    are buried directly; `trench_formed` where the concrete fills the width of the trench.
+    Width and height [m], area of the section and of the ducts in it [m2]. `concrete` is None where the ducts are buried
+    directly; `trench_formed` where the concrete fills the width of the trench, whose sides lean by `side_slope`,
+    horizontal to 1. The width is the greatest of a pour against forms, and that of the bottom of one against earth, so
+    that bars which keep within it lie within the concrete at every height. `form` is the face of forms per length [m].
     """
 
     bank: Bank
@@ -89,6 +93,13 @@ class Envelope(NamedTuple):
     height: float
     area: float
     duct_area: float
+    side_slope: float = 0.0
+    form: float = 0.0
+
+    @property
+    def top_width(self) -> float:
+        """Width at the top [m] of a pour against earth: wider than its bottom where the sides lean."""
+        return self.width + 2 * self.side_slope * self.height
 
 
 def clear_gap(separation: float, center_to_center: bool, one: float, other: float) -> float:
@@ -193,18 +204,35 @@ def stepped_area(bank: Bank, top: float, bottom: float, side: float) -> float:
 
     At each height the pour is as wide as the widest tier whose cover reaches it. Equal tiers give the rectangle.
     """
+    return sum(thickness * width for thickness, width in _slabs(bank, top, bottom, side))
+
+
+def form_face(bank: Bank, top: float, bottom: float, side: float, *, stepped: bool) -> float:
+    """Give the face of the forms of a pour per length [m2/m]: both sides, and what overhangs where it widens upward.
+
+    Parameters: the cover [m]. The ends of the pour are not counted: it ends at the faces of structures.
+    """
+    face = 2 * (bank.height + top + bottom)
+    if not stepped:
+        return face
+    widths = [width for _, width in _slabs(bank, top, bottom, side)]
+    return face + sum(max(0.0, above - below) for below, above in pairwise(widths))
+
+
+def _slabs(bank: Bank, top: float, bottom: float, side: float) -> list[tuple[float, float]]:
+    """Give thickness and width [m] of every slab of a stepped pour, the lowest first."""
     slabs = [
         (low - bottom, high + top, width + 2 * side)
         for low, high, width in zip(bank.tier_bottoms, bank.tier_tops, bank.tier_widths, strict=True)
     ]
     levels = sorted({level for low, high, _ in slabs for level in (low, high)})
-    area = 0.0
+    found = []
     for low, high in pairwise(levels):
         middle = (low + high) / 2
         # between tiers with more clearance than cover the pour is as wide as the narrower neighbor
         widths = [width for start, end, width in slabs if start <= middle <= end] or [min(w for _, _, w in slabs)]
-        area += (high - low) * max(widths)
-    return area
+        found.append((high - low, max(widths)))
+    return found
 
 
 def bare(bank: Bank) -> Envelope:
@@ -217,13 +245,15 @@ def encased(bank: Bank, concrete: Concrete, *, stepped: bool) -> Envelope:
     """Give the envelope of a formed pour around a bank: its bounding rectangle, or stepped with the tiers."""
     area = (stepped_area if stepped else rectangle_area)(bank, *concrete)
     height = bank.height + concrete.top + concrete.bottom
-    return Envelope(bank, concrete, False, bank.width + 2 * concrete.side, height, area, duct_area(bank))
+    width, form = bank.width + 2 * concrete.side, form_face(bank, *concrete, stepped=stepped)
+    return Envelope(bank, concrete, False, width, height, area, duct_area(bank), form=form)
 
 
-def trench_formed(bank: Bank, concrete: Concrete, width: float) -> Envelope:
-    """Give the envelope of a pour that fills the width [m] of its trench."""
+def trench_formed(bank: Bank, concrete: Concrete, width: float, side_slope: float = 0.0) -> Envelope:
+    """Give the envelope of a pour that fills its trench: a width [m] at its bottom, sides by slope, horizontal to 1."""
     height = bank.height + concrete.top + concrete.bottom
-    return Envelope(bank, concrete, True, width, height, width * height, duct_area(bank))
+    area = section_area(width, height, side_slope)
+    return Envelope(bank, concrete, True, width, height, area, duct_area(bank), side_slope)
 
 
 def smallest_gap(bank: Bank) -> float:

@@ -5,8 +5,13 @@ Source of the relations: estimating practice; conversion factors are inputs with
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from itertools import pairwise
+
+from ductrun.engineering.rounding import round_up, under
+
+Profile = Sequence[tuple[float, float]]  # (position [m], depth [m]), positions rising
 
 
 def section_area(width: float, depth: float, slope: float) -> float:
@@ -14,7 +19,7 @@ def section_area(width: float, depth: float, slope: float) -> float:
     return (width + slope * depth) * depth
 
 
-def excavation(width: float, slope: float, profile: Sequence[tuple[float, float]]) -> float:
+def excavation(width: float, slope: float, profile: Profile) -> float:
     """Give the volume in the bank [m3] of a trench of varying depth, by prismoids between stations.
 
     L/6 (A1 + 4 Am + A2), exact where the depth changes evenly; the mean of the end areas would overstate a sloped one.
@@ -32,6 +37,52 @@ def layer(width: float, slope: float, bottom: float, thickness: float, length: f
     """Give the volume [m3] of a layer from `bottom` [m] above the floor of a trench, before what lies in it."""
     upper, lower = section_area(width, bottom + thickness, slope), section_area(width, bottom, slope)
     return (upper - lower) * length
+
+
+def capped(profile: Profile, most: float) -> list[tuple[float, float]]:
+    """Give a profile nowhere deeper than `most` [m], with a station more wherever it reaches that depth."""
+    found = [(profile[0][0], min(profile[0][1], most))]
+    for (start, one), (end, other) in pairwise(profile):
+        if (one - most) * (other - most) < 0:
+            found.append((start + (end - start) * (most - one) / (other - one), most))
+        found.append((end, min(other, most)))
+    return found
+
+
+def deepened(profile: Profile, more: float) -> list[tuple[float, float]]:
+    """Give a profile deeper by `more` [m] everywhere."""
+    return [(position, depth + more) for position, depth in profile]
+
+
+def open_area(width: float, slope: float, profile: Profile) -> float:
+    """Give the area of the opening at grade [m2]: the width at each depth, B + 2 z d, over the length."""
+    return sum((end - start) * (width + slope * (one + other)) for (start, one), (end, other) in pairwise(profile))
+
+
+def edge_length(slope: float, profile: Profile) -> float:
+    """Give the length of both edges of the opening at grade [m], aslant where the depth changes and the sides lean."""
+    return sum(2 * math.hypot(end - start, slope * (other - one)) for (start, one), (end, other) in pairwise(profile))
+
+
+def face_area(profile: Profile, least: float) -> float:
+    """Give the upright area of both sides of a trench [m2] where it is as deep as `least` [m] or deeper.
+
+    The whole height of the side counts there, and the ends of the trench do not.
+    """
+    area = 0.0
+    for (start, one), (end, other) in pairwise(profile):
+        deepest, shallowest = max(one, other), min(one, other)
+        if under(deepest, least):
+            continue
+        lower = min(deepest, max(shallowest, least))
+        share = 1.0 if deepest == shallowest else (deepest - lower) / (deepest - shallowest)
+        area += (end - start) * share * (deepest + lower)
+    return area
+
+
+def loads(volume: float, capacity: float) -> int:
+    """Give the truck loads of one capacity [m3] that take a loose volume [m3]."""
+    return round_up(volume / capacity)
 
 
 def spoil(excavated: float, backfill: float, loose_per_bank: float, compacted_per_bank: float) -> float:

@@ -144,6 +144,7 @@ ConcreteDensity = Annotated[Density, between(Density, 50, 300, "lb/ft3")]
 
 FRICTION_BOUNDS = (0.01, 2.0)
 FrictionCoefficient = Annotated[float, Field(ge=FRICTION_BOUNDS[0], le=FRICTION_BOUNDS[1])]
+SideSlope = Annotated[float, Field(ge=0, le=10)]
 Percent = Annotated[float, Field(ge=0, le=100)]
 Count = Annotated[int, Field(ge=1, le=100_000)]
 Edition = Annotated[

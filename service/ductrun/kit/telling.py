@@ -48,6 +48,7 @@ class Telling:
     distance: Callable[[float], answers.Length]
     size: Callable[[float], answers.Length]
     section_area: Callable[[float], answers.Area]
+    surface: Callable[[float], answers.Area]
     bulk_volume: Callable[[float], answers.Volume]
     liquid_volume: Callable[[float], answers.Volume]
     mass: Callable[[float], answers.Mass]

@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from fractions import Fraction
 
-from ductrun.units import AnyQuantity
+from ductrun.units import UNIT_CODES, AnyQuantity
+
+_MOST_DIGITS = 17  # of a double: with as many, two that differ are written apart
 
 
 def text_of(told: AnyQuantity) -> str:
@@ -16,6 +19,51 @@ def text_of(told: AnyQuantity) -> str:
     if told.unit == "ft":
         return _feet_and_inches(told.value)
     return f"{told.value:,.5g} {told.unit}" if abs(told.value) < 1e5 else f"{told.value:,.0f} {told.unit}"
+
+
+def depth_text(told: AnyQuantity) -> str:
+    """Write a depth as one says it: in feet and inches from a foot on."""
+    if told.unit == "in" and abs(told.value) >= 12:
+        return _feet_and_inches(told.value / 12)
+    return text_of(told)
+
+
+def apart(figure: AnyQuantity, limit: AnyQuantity) -> tuple[str, str]:
+    """Write a figure and the limit it is held against; where they would read alike, to the digit that parts them.
+
+    Figures that are the same read the same.
+    """
+    same = figure if figure.unit == limit.unit else _in_unit_of(figure, limit)
+    if text_of(same) != text_of(limit) or same.value == limit.value:
+        return text_of(figure), text_of(limit)
+    for digits in range(6, _MOST_DIGITS + 1):
+        one, other = (f"{value:,.{digits}g}" for value in (same.value, limit.value))
+        if one != other:
+            break
+    return f"{one} {limit.unit}", f"{other} {limit.unit}"
+
+
+def _in_unit_of(figure: AnyQuantity, limit: AnyQuantity) -> AnyQuantity:
+    """Give a told figure in the unit of another of its dimension."""
+    for codes in UNIT_CODES.values():
+        units = {code.text: code for code in codes}
+        if figure.unit in units and limit.unit in units:
+            return AnyQuantity(units[limit.unit].from_si(units[figure.unit].to_si(figure.value)), limit.unit)
+    return figure
+
+
+def enough_text(least: AnyQuantity) -> str:
+    """Write a least figure to four digits, rounded up: what one reads is enough."""
+    if not least.value > 0:
+        return text_of(least)
+    step = 10.0 ** (math.floor(math.log10(least.value)) - 3)
+    rounded = math.ceil(least.value / step - 1e-6) * step
+    return f"{rounded:,.4g} {least.unit}" if rounded < 1e4 else f"{rounded:,.0f} {least.unit}"
+
+
+def without_noise(value: float) -> float:
+    """Give a figure without what a conversion leaves in its last digits: 17 for 16.999999999999996."""
+    return float(f"{value:.12g}")
 
 
 def _feet_and_inches(feet: float) -> str:

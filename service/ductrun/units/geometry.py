@@ -38,7 +38,7 @@ class Area(Quantity, frozen=True):
     """An area with its unit."""
 
     unit: AreaUnit
-    told = by_role(section_area=(AreaUnit.IN2, AreaUnit.MM2))
+    told = by_role(section_area=(AreaUnit.IN2, AreaUnit.MM2), surface=(AreaUnit.FT2, AreaUnit.M2))
 
 
 class ConductorAreaUnit(UnitCode, si="meter**2"):

@@ -10,7 +10,8 @@ from ductrun.kit.forms import Depth, Form
 from ductrun.kit.telling import US
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.ground.choices import BurialLocation, VoltageClass, WiringMethod
-from ductrun.subjects.ground.cover import Buried, Places, judge_cover
+from ductrun.subjects.ground.cover import judge_cover
+from ductrun.subjects.ground.least_cover import Buried, Places
 from ductrun.units import Length
 from pydantic import Field
 
@@ -62,7 +63,7 @@ def test_every_cell_of_the_cover_table_above_1000_volts(voltage: str, column: in
     general = COVER_ABOVE[voltage][column]
     assert cover("not_otherwise_specified") == cover("trench_below_2_in_concrete") == general
     assert cover("under_building") == (general if column == 0 else 4)
-    assert (cover("airport_runway"), cover("street_road_driveway_parking_lot")) == (18, 24)
+    assert (cover("airport_runway"), cover("street_road_driveway_parking_lot")) == (18, max(24, general))
 
 
 def test_above_1000_volts_a_cable_under_a_building_needs_a_raceway() -> None:
@@ -164,6 +165,7 @@ class Duct(Form):
 
     method: WiringMethod = Field(description="What is buried.")
     listed: bool = Field(description="Whether it may lie in earth.")
+    above: Depth = Field(description="Concrete above it.")
 
 
 class Place(Form):
@@ -189,14 +191,20 @@ PLACES = Places(
     encased="stretches/1/in_concrete",
     listed="duct/listed",
     cover="stretches/1/earth",
+    concrete="duct/above",
 )
 
 
-def laid(voltage: str, method: str = "nonmetallic_raceway", where: str = "trench_below_2_in_concrete") -> Worksheet:
+def laid(
+    voltage: str,
+    method: str = "nonmetallic_raceway",
+    where: str = "trench_below_2_in_concrete",
+    above: Length | None = None,
+) -> Worksheet:
     """Judge a shallow duct that is not listed, whose members lie all over a form."""
     sheet = Worksheet(US, working=True)
     kind, location, volts = WiringMethod(method), BurialLocation(where), VoltageClass(voltage)
-    judge_cover(Buried(kind, location, volts, True, False, PLACES), Length.parse(1, "in"), sheet)
+    judge_cover(Buried(kind, location, volts, True, False, PLACES, above), Length.parse(1, "in"), sheet)
     return sheet
 
 
@@ -204,6 +212,7 @@ def test_everything_told_of_a_cover_points_to_where_it_was_given() -> None:
     sheets = [
         laid("up_to_1000_v"),
         laid("over_40_kv"),
+        laid("over_40_kv", above=Length.parse(1, "in")),
         laid("over_40_kv", "direct_buried_cable", "under_building"),
         laid("up_to_1000_v", "direct_buried_cable", "under_building"),
     ]
@@ -214,3 +223,67 @@ def test_everything_told_of_a_cover_points_to_where_it_was_given() -> None:
     with pytest.raises(UnanswerableError) as refused_here:
         laid("over_40_kv", "low_voltage_control")
     assert refused_at(refused_here.value) == {"#/duct/method": "not_above_1000_v"}
+
+
+STREET = {"wiring_method": "direct_buried_cable", "location": "street_road_driveway_parking_lot"}
+
+
+def test_a_cable_above_40_kv_under_a_street_lies_as_deep_as_anywhere() -> None:
+    """The table prints 24 in under traffic and 42 in elsewhere: the larger, with a caution that names both."""
+    answer = ask("cover", example("cover", **STREET, voltage="over_40_kv", cover=quantity(36, "in")))
+    assert answer["result"]["minimum_cover"] == quantity(42, "in")
+    assert answer["verdict"] == "violates"
+    [found] = [one for one in answer["findings"] if one["code"] == "larger_of_two_covers"]
+    assert (found["severity"], found["pointer"], found["limit"]) == ("caution", "#/location", quantity(42, "in"))
+    assert "24 in" in found["message"]
+    assert "42 in" in found["message"]
+
+
+def test_up_to_1000_volts_no_street_has_two_figures() -> None:
+    assert "larger_of_two_covers" not in codes(ask("cover", example("cover", **STREET)))
+
+
+@pytest.mark.parametrize(("inches", "margin"), [(30, 6), (24, 0), (21.5, -2.5)])
+def test_a_cover_as_built_has_its_margin(inches: float, margin: float) -> None:
+    found = result("cover", example("cover", cover=quantity(inches, "in")))
+    assert found["cover"] == quantity(inches, "in")
+    assert found["margin"] == {"value": pytest.approx(margin), "unit": "in"}
+
+
+def test_no_cover_has_no_margin() -> None:
+    request = example("cover")
+    del request["cover"]
+    assert {"cover", "margin"} & set(result("cover", request)) == set()
+
+
+def test_the_rules_measure_through_the_concrete_above_a_raceway() -> None:
+    """Derived: 22 in of earth over 3 in of concrete is 25 in over the raceway, one more than the 24 in required."""
+    request = example("cover", cover=quantity(22, "in"), concrete_above=quantity(3, "in"))
+    answer = ask("cover", request)
+    assert answer["verdict"] == "complies"
+    assert answer["result"]["cover"] == quantity(25, "in")
+    assert answer["result"]["margin"]["value"] == pytest.approx(1)
+    alone = ask("cover", example("cover", cover=quantity(22, "in")))
+    assert alone["verdict"] == "violates"
+    assert (alone["result"]["cover"], alone["assumptions"]) == (quantity(22, "in"), []), "none is counted"
+
+
+def test_what_is_not_encased_has_no_concrete_above_it() -> None:
+    bare = example("cover", encased=False, concrete_above=quantity(3, "in"))
+    assert refused("cover", bare) == {"#/concrete_above": "contradiction"}
+    assert ask("cover", bare | {"concrete_above": quantity(0, "in")})["verdict"] == "complies"
+
+
+def test_too_little_concrete_above_an_unlisted_raceway_is_a_violation() -> None:
+    request = example("cover", listed_for_direct_burial=False)
+    thin = ask("cover", request | {"concrete_above": quantity(1.5, "in")})
+    [found] = [one for one in thin["findings"] if one["code"] == "needs_concrete"]
+    assert (thin["verdict"], found["severity"], found["actual"]) == ("violates", "violation", quantity(1.5, "in"))
+    assert found["pointer"] == "#/concrete_above"
+    assert ask("cover", request | {"concrete_above": quantity(2, "in")})["verdict"] == "not_judged", "nor its sides"
+
+
+def test_a_cover_that_reads_like_the_least_is_told_to_the_digit_that_parts_them() -> None:
+    answer = ask("cover", example("cover", cover=quantity(23.999999, "in")))
+    [shallow] = [one for one in answer["findings"] if one["code"] == "too_shallow"]
+    assert "A cover of 23.999999 in is less than the 24 in required." in shallow["message"]

@@ -7,7 +7,7 @@ from typing import Any
 
 import pytest
 
-from tests.asking import EXAMPLES, ask, codes, problem, quantity, result, value_of
+from tests.asking import EXAMPLES, ask, codes, faults, problem, quantity, result, value_of
 
 
 def example(name: str, **changes: Any) -> dict[str, Any]:
@@ -42,7 +42,7 @@ def test_faults_of_width_and_stations_come_together() -> None:
     short = [{"position": quantity(at, "ft"), "cover": quantity(30, "in")} for at in (0, 20)]
     assert refused("trench", varying(short, width=quantity(5, "in"))) == {
         "#/width/value": "narrower_than_the_bank",
-        "#/stations": "not_from_start_to_end",
+        "#/stations/1/position/value": "not_from_start_to_end",
     }
 
 
@@ -81,13 +81,28 @@ def test_a_trench_of_varying_depth_runs_from_start_to_end() -> None:
     found = result("trench", varying([station(0, 30), station(150, 42), station(300, 30)]))
     assert found["depth"]["value"] == pytest.approx(59)
     assert found["excavation_volume"]["value"] == pytest.approx(level + 3 * 0.5 * 300 / 27)
-    for stations in (
-        [station(0, 30), station(200, 30)],
-        [station(10, 30), station(300, 30)],
-        [station(0, 30), station(0, 36), station(300, 30)],
-        [station(0, 30)],
+
+    def at(index: int) -> str:
+        return f"#/stations/{index}/position/value"
+
+    for stations, found_at in (
+        ([station(0, 30), station(200, 30)], {at(1): "not_from_start_to_end"}),
+        ([station(10, 30), station(300, 30)], {at(0): "not_from_start_to_end"}),
+        ([station(0, 30), station(0, 36), station(300, 30)], {at(1): "out_of_order"}),
+        (
+            [station(0, 30), station(200, 36), station(100, 36), station(310, 30)],
+            {at(2): "out_of_order", at(3): "past_the_end"},
+        ),
+        ([station(0, 30)], {at(0): "not_from_start_to_end"}),
     ):
-        assert refused("trench", varying(stations)) == {"#/stations": "not_from_start_to_end"}
+        assert refused("trench", varying(stations)) == found_at
+
+
+def test_a_station_out_of_place_is_told_where_it_may_lie() -> None:
+    places = [{"position": quantity(at, "ft"), "cover": quantity(30, "in")} for at in (0, 200, 100, 301)]
+    back, past = faults("trench", varying(places))
+    assert (back["minimum"], back["maximum"]) == (quantity(200, "ft"), quantity(300, "ft"))
+    assert (past["minimum"], past["maximum"]) == (quantity(100, "ft"), quantity(300, "ft"))
 
 
 def test_a_deep_trench_brings_the_cautions_of_its_depth() -> None:

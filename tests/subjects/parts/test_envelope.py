@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from tests.asking import EXAMPLES, ask, codes, quantity, result
+from tests.asking import EXAMPLES, ask, codes, faults, quantity, result
 
 CONDUITS = st.sampled_from(
     [{"kind": "listed", "type": "pvc_schedule_40", "trade_size": size} for size in ("2", "4", "6")]
@@ -41,23 +41,36 @@ def banks(draw: st.DrawFn) -> dict[str, Any]:
     concrete=SIDES,
     feet=st.floats(min_value=1, max_value=2000),
     wider=st.sampled_from([None, 0, 3, 24]),
+    slope=st.sampled_from([0, 0.5, 1.5]),
+    bedding=st.sampled_from([0, 4]),
 )
 def test_trench_and_encasement_agree_on_the_envelope(
-    bank: dict[str, Any], practice: str, shape: str | None, concrete: dict[str, Any], feet: float, wider: float | None
+    bank: dict[str, Any],
+    practice: str,
+    shape: str | None,
+    concrete: dict[str, Any],
+    feet: float,
+    wider: float | None,
+    slope: float,
+    bedding: float,
 ) -> None:
     common: dict[str, Any] = {"length": quantity(feet, "ft"), "bank": bank}
     if practice != "direct_buried":
         common["concrete_cover"] = concrete
     if shape is not None and (practice == "formed" or shape != "stepped"):
         common["pour_shape"] = shape
-    digging = common | {"practice": practice, "cover": quantity(30, "in")}
+    digging = common | {"practice": practice, "cover": quantity(30, "in"), "side_slope": slope}
+    digging["bedding"] = quantity(bedding, "in")
     least = result("encasement", common)["envelope_width"]["value"] if practice != "direct_buried" else 0
     if wider is not None and practice != "direct_buried":
         digging["width"] = quantity(least + wider, "in")
     dug = result("trench", digging)
     if practice == "trench_formed":
-        common["trench_width"] = dug["width"]
+        common |= {"trench_width": dug["envelope_width"], "side_slope": slope}
     poured = result("encasement", common)
+    if practice != "direct_buried":
+        assert dug["envelope_width"]["value"] == pytest.approx(poured["envelope_width"]["value"])
+        assert dug["envelope_height"]["value"] == pytest.approx(poured["envelope_height"]["value"])
     taken = "duct_volume" if practice == "direct_buried" else "gross_volume"
     assert dug["envelope_volume"]["value"] == pytest.approx(poured[taken]["value"])
     rest = [dug[f"{name}_volume"]["value"] for name in ("bedding", "envelope", "select_fill", "backfill")]
@@ -130,3 +143,53 @@ def test_a_thin_envelope_is_told_in_the_units_of_the_answer() -> None:
     thin = EXAMPLES["encasement"] | {"concrete_cover": {"top": quantity(1, "in")}}
     [found] = [one for one in ask("encasement", thin, "units=metric")["findings"] if one["code"] == "thin_envelope"]
     assert "of 25.4 mm is under the 50.8 mm of concrete" in found["message"]
+
+
+SLOPED = {
+    "length": quantity(100, "ft"),
+    "bank": EXAMPLES["trench"]["bank"],
+    "side_slope": 1,
+}
+
+
+def test_a_pour_against_the_sides_of_a_sloped_trench_is_a_trapezoid() -> None:
+    """Derived: 3 x 2 of trade 4: 23.5 in wide, 17 in high, slope 1: (23.5 + 17) x 17 / 144 x 100 / 27 = 17.71 yd3.
+
+    The rectangle would be 23.5 x 17 / 144 x 100 / 27 = 10.28 yd3.
+    """
+    dug = result("trench", SLOPED | {"practice": "trench_formed", "cover": quantity(36, "in")})
+    poured = result("encasement", SLOPED | {"trench_width": dug["width"]})
+    for told in (dug["envelope_volume"], poured["gross_volume"]):
+        assert told["value"] == pytest.approx(17.71, abs=0.005)
+    assert dug["width"]["value"] == pytest.approx(23.5)
+    assert poured["envelope_top_width"]["value"] == pytest.approx(23.5 + 2 * 17)
+    rest = [dug[f"{name}_volume"]["value"] for name in ("bedding", "envelope", "select_fill", "backfill")]
+    assert sum(rest) == pytest.approx((23.5 + 53) * 53 / 144 * 100 / 27)
+
+
+def test_forms_stand_upright() -> None:
+    [fault] = faults("encasement", SLOPED)
+    assert (fault["pointer"], fault["code"]) == ("#/side_slope", "only_with_a_trench_form")
+    assert "envelope_top_width" not in result("encasement", SLOPED | {"side_slope": 0})
+
+
+def test_forms_are_both_sides_of_the_pour_and_what_overhangs() -> None:
+    """Derived: 3 x 2 of trade 4, 17 in high, 100 ft: 2 x 17/12 x 100 = 283.3 ft2 of forms; none against earth.
+
+    Stepped with 1 below 3: the upper tier is 23.5 in wide and the lower 10.5 in, so 13 in overhang beside.
+    """
+    formed = {"length": quantity(100, "ft"), "bank": EXAMPLES["trench"]["bank"]}
+    assert result("encasement", formed)["form_area"] == {"value": pytest.approx(283.33, abs=0.005), "unit": "ft2"}
+    assert result("encasement", formed | {"trench_width": quantity(30, "in")})["form_area"]["value"] == 0
+    stepped = formed | {"pour_shape": "stepped", "bank": EXAMPLES["trench"]["bank"] | {"tiers": [1, 3]}}
+    assert result("encasement", stepped)["form_area"]["value"] == pytest.approx((2 * 17 + 13) / 12 * 100)
+    upright = stepped | {"bank": EXAMPLES["trench"]["bank"] | {"tiers": [3, 1]}}
+    assert result("encasement", upright)["form_area"]["value"] == pytest.approx(2 * 17 / 12 * 100)
+
+
+def test_a_width_that_is_refused_is_told_with_one_that_is_enough() -> None:
+    narrow = {"length": quantity(100, "ft"), "bank": EXAMPLES["trench"]["bank"], "trench_width": quantity(0.5, "m")}
+    [fault] = faults("encasement", narrow)
+    assert fault["minimum"] == quantity(0.5969, "m")
+    assert "takes 0.5969 m" in fault["message"]
+    assert result("encasement", narrow | {"trench_width": fault["minimum"]})["form_area"]["value"] == 0

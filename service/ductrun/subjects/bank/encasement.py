@@ -7,16 +7,18 @@ from typing import Annotated
 from msgspec import UNSET, Meta, Struct, UnsetType
 from pydantic import Field
 
+from ductrun.engineering.bank import Bank, Concrete, Envelope
 from ductrun.kit import answers
-from ductrun.kit.forms import Omissible, RunLength, TrenchWidth
+from ductrun.kit.forms import Omissible, RunLength, SideSlope, TrenchWidth
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
-from ductrun.kit.worksheet import Worksheet
+from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.bank.encasing import Encasement, Encasing, encase
 from ductrun.subjects.bank.reinforcing import ReinforcingTakeoff, told_bars
 from ductrun.subjects.parts.bank import DuctBank, PlacedDuct, bank_of, told_ducts
 from ductrun.subjects.parts.envelope import (
     POUR_SHAPE,
+    SIDE_SLOPE,
     AskedPour,
     ConcreteCover,
     PourShape,
@@ -40,8 +42,15 @@ class EncasementRequest(Encasing):
     )
     trench_width: Omissible[TrenchWidth] = Field(
         default=None,
-        description="Width of the trench, when the trench is the form; leave out for a formed pour.",
+        description="Width of the trench where the concrete begins, when the trench is the form; left out for a formed "
+        "pour.",
         examples=[{"value": 24, "unit": "in"}],
+    )
+    side_slope: Omissible[SideSlope] = Field(
+        default=None,
+        description="Side of the trench, horizontal for one vertical, when the trench is the form.",
+        examples=[0],
+        json_schema_extra=SIDE_SLOPE.stated,
     )
     pour_shape: Omissible[PourShape] = Field(
         default=None,
@@ -54,7 +63,9 @@ class EncasementRequest(Encasing):
 class EncasementResult(Struct, frozen=True, gc=False):
     """Envelope, volumes and what to order."""
 
-    envelope_width: Annotated[answers.Length, Meta(description="Greatest width of the concrete.")]
+    envelope_width: Annotated[
+        answers.Length, Meta(description="Greatest width of the concrete; at its bottom in a sloped trench.")
+    ]
     envelope_height: Annotated[answers.Length, Meta(description="Height of the concrete.")]
     gross_volume: Annotated[answers.Volume, Meta(description="Volume of the envelope.")]
     duct_volume: Annotated[answers.Volume, Meta(description="What the ducts displace, by outside diameter.")]
@@ -63,7 +74,11 @@ class EncasementResult(Struct, frozen=True, gc=False):
     truck_load_count: Annotated[int, Meta(description="Truck loads for the order.")]
     bag_count: Annotated[int, Meta(description="Bags of pre-mix for the net volume with waste.")]
     concrete_mass: Annotated[answers.Mass, Meta(description="Mass of the net volume.")]
+    form_area: Annotated[answers.Area, Meta(description="Forms along the pour, without its ends; 0 against earth.")]
     ducts: Annotated[list[PlacedDuct], Meta(description="Where every duct lies.")]
+    envelope_top_width: Annotated[
+        answers.Length | UnsetType, Meta(description="Width of the concrete at its top, against the sides of a trench.")
+    ] = UNSET
     reinforcing_takeoff: Annotated[ReinforcingTakeoff | UnsetType, Meta(description="Bars, if asked for.")] = UNSET
     pigment_mass: Annotated[answers.Mass | UnsetType, Meta(description="Color for the mix, if asked for.")] = UNSET
 
@@ -81,14 +96,30 @@ def assess(request: EncasementRequest, sheet: Worksheet) -> Encasement:
         sheet.within("pour_shape"),
     )
     concrete = concrete_of(asked)
-    if request.trench_width is None:
-        envelope = poured(placed, asked, concrete)
-    else:
-        least = placed.width + 2 * concrete.side
-        place = sheet.within("trench_width")
-        width = trench_width_of(request.trench_width, least, "trench_narrower_than_envelope", place)
-        envelope = poured_in_trench(placed, asked, concrete, width)
+    envelope = _envelope(request, placed, asked, concrete, sheet)
     return encase(request, envelope, request.length.si, sheet)
+
+
+def _envelope(
+    request: EncasementRequest, placed: Bank, asked: AskedPour, concrete: Concrete, sheet: Worksheet
+) -> Envelope:
+    """Give the envelope, against forms or against the sides of the trench."""
+    if request.trench_width is not None:
+        place = sheet.within("trench_width")
+        least = placed.width + 2 * concrete.side
+        width = trench_width_of(request.trench_width, least, "trench_narrower_than_envelope", place)
+        slope = sheet.settle("side_slope", request.side_slope, SIDE_SLOPE)
+        return poured_in_trench(placed, asked, concrete, width, slope)
+    if request.side_slope:
+        raise UnanswerableError(
+            sheet.fault(
+                "side_slope",
+                "only_with_a_trench_form",
+                "Forms stand upright: give trench_width where the trench is the form, or leave the slope out.",
+                maximum=0,
+            )
+        )
+    return poured(placed, asked, concrete)
 
 
 def tell(found: Encasement, telling: Telling) -> EncasementResult:
@@ -104,6 +135,8 @@ def tell(found: Encasement, telling: Telling) -> EncasementResult:
         truck_load_count=found.load_count,
         bag_count=found.bag_count,
         concrete_mass=telling.mass(found.mass),
+        form_area=telling.surface(found.envelope.form * found.length),
+        envelope_top_width=size(found.envelope.top_width) if found.envelope.trench_formed else UNSET,
         ducts=told_ducts(found.envelope.bank, telling),
         reinforcing_takeoff=UNSET if found.bars is None else told_bars(found.bars, telling),
         pigment_mass=UNSET if found.pigment is None else telling.mass(found.pigment),

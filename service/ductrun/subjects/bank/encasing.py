@@ -222,7 +222,7 @@ def _show(found: Encasement, sheet: Worksheet) -> None:
     envelope, length = found.envelope, found.length
     size, volume = sheet.tell.size, sheet.tell.bulk_volume
     ducts = f"{len(envelope.bank.ducts)} ducts in {len(envelope.bank.tier_tops)} tiers"
-    sheet.show("W", "2 side + width of the widest tier, or the trench", ducts, size(envelope.width))
+    sheet.show("W", "2 side + width of the widest tier, or the trench at its bottom", ducts, size(envelope.width))
     sheet.show("H", "bottom + top + height of the tiers", ducts, size(envelope.height))
     sheet.show("V_gross", "area of the pour x L", f"{envelope.area:.6g} m2 x {length:.6g} m", volume(found.gross))
     sheet.show(

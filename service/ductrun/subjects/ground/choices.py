@@ -34,6 +34,14 @@ class ExcavationSoilType(Code):
     UNCLASSIFIED = "unclassified"
 
 
+class PavementKind(Code):
+    """What a pavement is made of."""
+
+    ASPHALT = "asphalt"
+    CONCRETE = "concrete"
+    PAVERS = "pavers"
+
+
 class WiringMethod(Code):
     """What is buried, for its cover."""
 

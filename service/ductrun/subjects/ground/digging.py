@@ -8,24 +8,43 @@ from pydantic import Field
 
 from ductrun.engineering import trench as engineering
 from ductrun.engineering.bank import Envelope
+from ductrun.engineering.rounding import under
 from ductrun.kit.defaults import by_rule, choice, number, quantity
-from ductrun.kit.forms import Clearance, Depth, Form, Omissible, Percent, TrenchWidth
-from ductrun.kit.worksheet import Worksheet
+from ductrun.kit.forms import Clearance, Depth, Form, Omissible, Percent, SideSlope, TrenchWidth, TruckVolume
+from ductrun.kit.wording import enough_text, without_noise
+from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.ground.choices import ExcavationSoilType, SoilKind
-from ductrun.subjects.ground.excavation import TAPE_DEPTH, caution_depth, caution_slope, caution_utility, tape_depth
-from ductrun.subjects.parts.envelope import trench_width_of
+from ductrun.subjects.ground.excavation import (
+    TAPE_DEPTH,
+    caution_depth,
+    caution_slope,
+    caution_utility,
+    shoring_area,
+    tape_depth,
+)
+from ductrun.subjects.ground.filling import (
+    EarthCover,
+    Section,
+    Volumes,
+    fill,
+    find_import,
+    find_select_fill,
+    loads_of,
+)
+from ductrun.subjects.ground.pavement import Paved, Pavement, pave, thickness_of
+from ductrun.subjects.parts.envelope import SIDE_SLOPE, trench_width_of
 from ductrun.tables import TABLES
-from ductrun.units import Length
+from ductrun.units import Length, Volume
 
 WORKING_SPACE = quantity("trench.working_space", Length)
 DIRECT_BURIED_SIDE = quantity("trench.direct_buried_side", Length)
 DIRECT_BURIED_LEAST_WIDTH = quantity("trench.direct_buried_least_width", Length)
 BEDDING_FORMED = quantity("trench.bedding_formed", Length)
 BEDDING_DIRECT_BURIED = quantity("trench.bedding_direct_buried", Length)
-SIDE_SLOPE = number("trench.side_slope")
 SOIL = choice("trench.soil", SoilKind)
 SOIL_TYPE = choice("trench.soil_type", ExcavationSoilType)
 TAPE_OVERLAP = number("trench.tape_overlap_percent")
+HAUL_CAPACITY = quantity("trench.haul_capacity", Volume)
 _SOILS = {row.soil: row for row in TABLES["soils"]}
 
 
@@ -34,6 +53,11 @@ class Digging(Form):
 
     width: Omissible[TrenchWidth] = Field(
         default=None, description="Width of the bottom, in place of practice.", examples=[{"value": 36, "unit": "in"}]
+    )
+    bucket_widths: Omissible[Annotated[list[TrenchWidth], Field(min_length=1, max_length=50)]] = Field(
+        default=None,
+        description="Widths of the buckets at hand: the floor is as wide as the narrowest that digs the width wanted.",
+        examples=[[{"value": 24, "unit": "in"}, {"value": 36, "unit": "in"}]],
     )
     working_space: Omissible[Clearance] = Field(
         default=None,
@@ -62,7 +86,7 @@ class Digging(Form):
         description="Select fill over the bank, before native backfill.",
         examples=[{"value": 6, "unit": "in"}],
     )
-    side_slope: Omissible[Annotated[float, Field(ge=0, le=10)]] = Field(
+    side_slope: Omissible[SideSlope] = Field(
         default=None,
         description="Side of the trench, horizontal for one vertical.",
         examples=[0],
@@ -86,6 +110,13 @@ class Digging(Form):
     compacted_volume_factor: Omissible[Annotated[float, Field(ge=0.5, le=2)]] = Field(
         default=None, description="Compacted volume of one in the bank, in place of the soil's.", examples=[0.9]
     )
+    haul_capacity: Omissible[TruckVolume] = Field(
+        default=None,
+        description="What one truck hauls, loose.",
+        examples=[{"value": 10, "unit": "yd3"}],
+        json_schema_extra=HAUL_CAPACITY.stated,
+    )
+    pavement: Omissible[Pavement] = Field(default=None, description="The pavement over the trench, if there is any.")
     tape_overlap_percent: Omissible[Percent] = Field(
         default=None,
         description="Extra warning tape.",
@@ -103,30 +134,11 @@ class Digging(Form):
     )
 
 
-class EarthCover(NamedTuple):
-    """Earth over the envelope along a run [m]: the least, the greatest, all by (position, cover) from start to end.
-
-    `deepest` is the sheet of the place where the greatest was given.
-    """
-
-    least: float
-    greatest: float
-    along: tuple[tuple[float, float], ...]
-    deepest: Worksheet
-
-
-class Volumes(NamedTuple):
-    """What is dug in the bank, and what fills it again [m3]: bedding, envelope, select fill and native backfill."""
-
-    excavated: float
-    bedding: float
-    envelope: float
-    select_fill: float
-    backfill: float
-
-
 class Trench(NamedTuple):
-    """A trench: sizes and lengths [m], its volumes, and what is left over or wanting, loose [m3]."""
+    """A trench: sizes and lengths [m], its volumes, and what is left over or wanting, loose [m3].
+
+    `shoring` is the area of both sides that is to be held [m2]; `ducts_cover` the least over the ducts themselves.
+    """
 
     envelope: Envelope
     length: float
@@ -134,60 +146,54 @@ class Trench(NamedTuple):
     depth: float
     side_slope: float
     bedding: float
+    ducts_cover: float
     volumes: Volumes
     spoil: float
     loose_excavation: float
+    load_count: int
+    shoring: float
+    pavement: Paved | None
     tape_length: float
     tape_depth: float
 
 
 def dig(given: Digging, envelope: Envelope, earth: EarthCover, length: float, sheet: Worksheet) -> Trench:
     """Give the trench around an envelope over a length [m], and its volumes."""
-    width = bottom_width(given, envelope, sheet)
-    default = BEDDING_DIRECT_BURIED if envelope.concrete is None else BEDDING_FORMED
-    bedding = sheet.settle("bedding", given.bedding, default).si
-    slope = sheet.settle("side_slope", given.side_slope, SIDE_SLOPE)
+    section = section_of(given, envelope, sheet)
     loose, compacted = _swell(given, sheet)
-    volumes = _volumes(given, envelope, earth, length, (width, slope, bedding))
+    paved = thickness_of(given.pavement, earth, sheet)
+    depth = earth.greatest + envelope.height + section.bedding
+    profile = engineering.deepened(earth.along, section.bedding + envelope.height)
+    volumes = fill(section, envelope, profile, given.select_fill, paved)
+    spoil = engineering.spoil(volumes.excavated, volumes.backfill, loose, compacted)
     overlap = sheet.settle("tape_overlap_percent", given.tape_overlap_percent, TAPE_OVERLAP)
+    capacity = sheet.settle("haul_capacity", given.haul_capacity, HAUL_CAPACITY)
+    soil_type = sheet.settle("soil_type", given.soil_type, SOIL_TYPE)
     found = Trench(
         envelope=envelope,
         length=length,
-        width=width,
-        depth=earth.greatest + envelope.height + bedding,
-        side_slope=slope,
-        bedding=bedding,
+        width=section.width,
+        depth=depth,
+        side_slope=section.side_slope,
+        bedding=section.bedding,
+        ducts_cover=earth.least + (0.0 if envelope.concrete is None else envelope.concrete.top),
         volumes=volumes,
-        spoil=engineering.spoil(volumes.excavated, volumes.backfill, loose, compacted),
+        spoil=spoil,
         loose_excavation=volumes.excavated * loose,
+        load_count=loads_of(abs(spoil), capacity, sheet),
+        shoring=shoring_area(soil_type, depth, profile, section.side_slope),
+        pavement=None if given.pavement is None else pave(given.pavement, section, profile, sheet.within("pavement")),
         tape_length=length * (1 + overlap / 100),
         tape_depth=tape_depth(given.warning_tape_depth, earth.least, sheet),
     )
-    soil_type = sheet.settle("soil_type", given.soil_type, SOIL_TYPE)
-    caution_slope(soil_type, found.depth, slope, sheet)
-    caution_depth(found.depth, earth.deepest)
+    find_select_fill(given.select_fill, earth, paved, sheet)
+    find_import(spoil, sheet)
+    caution_slope(soil_type, depth, section.side_slope, sheet)
+    caution_depth(depth, earth.deepest)
     caution_utility(given.nearest_utility, sheet)
     if sheet.working is not None:
         _show(found, sheet)
     return found
-
-
-def _volumes(
-    given: Digging, envelope: Envelope, earth: EarthCover, length: float, section: tuple[float, float, float]
-) -> Volumes:
-    """Give the volumes of a trench over a length [m] of a section: width of the bottom [m], side slope, bedding [m]."""
-    width, slope, bedding = section
-    height = envelope.height
-    excavated = engineering.excavation(
-        width, slope, [(position, cover + height + bedding) for position, cover in earth.along]
-    )
-    bed = engineering.layer(width, slope, 0.0, bedding, length)
-    taken = envelope.area * length
-    select = 0.0
-    if given.select_fill is not None:
-        thickness = height + min(given.select_fill.si, earth.least)
-        select = max(0.0, engineering.layer(width, slope, bedding, thickness, length) - taken)
-    return Volumes(excavated, bed, taken, select, max(0.0, excavated - bed - taken - select))
 
 
 def _swell(given: Digging, sheet: Worksheet) -> tuple[float, float]:
@@ -200,17 +206,62 @@ def _swell(given: Digging, sheet: Worksheet) -> tuple[float, float]:
     return loose or soil.loose_per_bank, compacted or soil.compacted_per_bank
 
 
+def section_of(given: Digging, envelope: Envelope, sheet: Worksheet) -> Section:
+    """Give the section of the trench; where it is the form, its concrete tells how wide it is."""
+    width = None if envelope.trench_formed else bottom_width(given, envelope, sheet)
+    bedding, slope = bedding_of(given, sheet, bare=envelope.concrete is None), side_slope_of(given, sheet)
+    return Section(envelope.width - 2 * slope * bedding if width is None else width, slope, bedding)
+
+
+def bedding_of(given: Digging, sheet: Worksheet, *, bare: bool = False) -> float:
+    """Give the thickness of the bedding [m], by default that of bare ducts or of concrete."""
+    return sheet.settle("bedding", given.bedding, BEDDING_DIRECT_BURIED if bare else BEDDING_FORMED).si
+
+
+def side_slope_of(given: Digging, sheet: Worksheet) -> float:
+    """Give the slope of the sides, horizontal to 1."""
+    return sheet.settle("side_slope", given.side_slope, SIDE_SLOPE)
+
+
 def bottom_width(given: Digging, envelope: Envelope, sheet: Worksheet) -> float:
-    """Give the width of the bottom [m], by practice unless it is given."""
-    if given.width is not None:
-        return trench_width_of(given.width, envelope.width, "narrower_than_the_bank", sheet.within("width"))
-    if envelope.trench_formed:
-        return envelope.width
+    """Give the width of the floor [m] of a trench that is no form, by practice unless it is given."""
+    if given.width is not None or envelope.trench_formed:
+        return dug_width(given, envelope.width, sheet)
     if envelope.concrete is not None:
-        return envelope.width + 2 * sheet.settle("working_space", given.working_space, WORKING_SPACE).si
+        space = sheet.settle("working_space", given.working_space, WORKING_SPACE).si
+        return up_to_bucket(given, envelope.width + 2 * space, sheet)
     space = sheet.settle("working_space", given.working_space, DIRECT_BURIED_SIDE).si
     least = sheet.settle("least_width", given.least_width, DIRECT_BURIED_LEAST_WIDTH).si
-    return max(envelope.width + 2 * space, least)
+    return up_to_bucket(given, max(envelope.width + 2 * space, least), sheet)
+
+
+def dug_width(given: Digging, least: float, sheet: Worksheet) -> float:
+    """Give the width of a floor [m] that must hold a least width [m]: as given, else the least, up to a bucket."""
+    if given.width is None:
+        return up_to_bucket(given, least, sheet)
+    return up_to_bucket(
+        given, trench_width_of(given.width, least, "narrower_than_the_bank", sheet.within("width")), sheet
+    )
+
+
+def up_to_bucket(given: Digging, width: float, sheet: Worksheet) -> float:
+    """Give the width [m] that the narrowest bucket of those at hand digs for a width wanted [m]."""
+    buckets = given.bucket_widths
+    if not buckets:
+        return width
+    fitting = [bucket.si for bucket in buckets if not under(bucket.si, width)]
+    if not fitting:
+        unit = buckets[0].unit
+        least = Length(without_noise(unit.from_si(width)), unit)
+        raise UnanswerableError(
+            sheet.fault(
+                "bucket_widths",
+                "no_bucket_wide_enough",
+                f"The trench takes {enough_text(least)}: no bucket of the list is as wide.",
+                minimum=least,
+            )
+        )
+    return min(fitting)
 
 
 def _show(found: Trench, sheet: Worksheet) -> None:

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from ductrun.engineering import trench as engineering
 from ductrun.engineering.rounding import under
 from ductrun.kit.backing import published
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import Default, quantity
-from ductrun.kit.wording import text_of
+from ductrun.kit.wording import apart, depth_text, text_of
 from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.ground.choices import ExcavationSoilType
 from ductrun.tables import TABLES
@@ -51,6 +52,21 @@ def tape_depth(given: Length | None, cover: float, sheet: Worksheet) -> float:
     return wanted
 
 
+def needs_protection(soil_type: ExcavationSoilType, depth: float, slope: float) -> bool:
+    """Say whether the sides of an excavation [m] stand too steep for its depth; `slope` is horizontal to 1."""
+    return not under(depth, PROTECTION_DEPTH.value.si) and under(slope, _SLOPES[soil_type].horizontal_per_vertical)
+
+
+def shoring_area(soil_type: ExcavationSoilType, depth: float, profile: engineering.Profile, slope: float) -> float:
+    """Give the area of both sides that is to be held [m2], where they are so deep and steep.
+
+    `depth` [m] is the greatest of the profile, the depth by position.
+    """
+    if not needs_protection(soil_type, depth, slope):
+        return 0.0
+    return engineering.face_area(profile, PROTECTION_DEPTH.value.si)
+
+
 def caution_slope(soil_type: ExcavationSoilType, depth: float, slope: float, sheet: Worksheet) -> None:
     """Caution against sides of an excavation [m] that stand too steep; never a design of its protection.
 
@@ -58,12 +74,12 @@ def caution_slope(soil_type: ExcavationSoilType, depth: float, slope: float, she
     """
     most, rules = _SLOPES[soil_type].horizontal_per_vertical, _RULES[soil_type]
     sheet.cite(rules.source_id)
-    if not under(depth, PROTECTION_DEPTH.value.si) and under(slope, most):
+    if needs_protection(soil_type, depth, slope):
         sheet.find(
             Severity.CAUTION,
             "needs_protection",
-            f"The trench is {text_of(sheet.tell.size(depth))} deep and its sides stand steeper than {most:g} to 1, the "
-            f"most for {_SOILS[soil_type]}: shore, shield or slope it as the competent person decides.",
+            f"The trench is {depth_text(sheet.tell.size(depth))} deep and its sides stand steeper than {most:g} to 1, "
+            f"the most for {_SOILS[soil_type]}: shore, shield or slope it as the competent person decides.",
             rules,
             slope,
             most,
@@ -88,7 +104,7 @@ def _need(least: Default[Length], code: str, words: str, depth: float, place: Wo
     place.find(
         Severity.CAUTION,
         code,
-        f"The trench is {text_of(told)} deep: it needs {words}.",
+        f"The trench is {depth_text(told)} deep: it needs {words}.",
         least.backing,
         told,
         place.tell.given(least.value),
@@ -101,10 +117,11 @@ def caution_utility(near: Length | None, sheet: Worksheet) -> None:
     asked = UTILITY_SEPARATION.value
     if near is not None and under(near.si, asked.si):
         told, least = sheet.tell.size(near.si), sheet.tell.size(asked.si)
+        is_away, is_asked = apart(told, least)
         sheet.find(
             Severity.CAUTION,
             "close_to_another_utility",
-            f"The nearest utility is {text_of(told)} away; owners ask for {text_of(least)} or more, and for far more "
+            f"The nearest utility is {is_away} away; owners ask for {is_asked} or more, and for far more "
             "from fuel and steam.",
             UTILITY_SEPARATION.backing,
             told,

@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from itertools import pairwise
 from typing import Annotated
 
-from msgspec import Meta, Struct
+from msgspec import UNSET, Meta, Struct, UnsetType
 from pydantic import Field
 
 from ductrun.engineering.bank import Envelope
@@ -15,9 +14,20 @@ from ductrun.kit.defaults import choice
 from ductrun.kit.forms import Depth, Form, Omissible, RoutePosition, RunLength
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
+from ductrun.kit.wording import without_noise
 from ductrun.kit.worksheet import Fault, Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.ground.choices import TrenchPractice
-from ductrun.subjects.ground.digging import Digging, EarthCover, Trench, bottom_width, dig
+from ductrun.subjects.ground.digging import (
+    Digging,
+    Trench,
+    bedding_of,
+    bottom_width,
+    dig,
+    dug_width,
+    side_slope_of,
+)
+from ductrun.subjects.ground.filling import EarthCover
+from ductrun.subjects.ground.pavement import PavementTakeoff, told_pavement
 from ductrun.subjects.parts.bank import DuctBank, bank_of
 from ductrun.subjects.parts.envelope import (
     POUR_SHAPE,
@@ -28,11 +38,14 @@ from ductrun.subjects.parts.envelope import (
     concrete_of,
     poured,
     poured_in_trench,
-    trench_width_of,
 )
 from ductrun.units import Length
 
 PRACTICE = choice("trench.practice", TrenchPractice)
+_MEASURED = {
+    False: "from the top of the concrete to the top of finished grade",
+    True: "from the top of the ducts to the top of finished grade",
+}
 _SAME_LENGTH = 1e-6  # of a length written in two units, with as many digits as one writes
 
 
@@ -76,18 +89,33 @@ class TrenchRequest(Digging):
 class TrenchResult(Struct, frozen=True, gc=False):
     """Size and volumes; bank, loose and compacted are named as such."""
 
+    measured_from: Annotated[str, Meta(description="What the cover is measured between.")]
     width: Annotated[answers.Length, Meta(description="Width of the bottom.")]
     depth: Annotated[answers.Length, Meta(description="Depth to the bottom; the greatest, if it varies.")]
-    excavation_volume: Annotated[answers.Volume, Meta(description="In the bank.")]
+    envelope_width: Annotated[
+        answers.Length,
+        Meta(description="Width of the concrete, or of the ducts alone; its bottom in a sloped trench."),
+    ]
+    envelope_height: Annotated[answers.Length, Meta(description="Height of the concrete, or of the bare ducts.")]
+    least_cover_over_ducts: Annotated[
+        answers.Length, Meta(description="From the top of the ducts themselves to grade, where it is least.")
+    ]
+    excavation_volume: Annotated[answers.Volume, Meta(description="Earth in the bank, below any pavement.")]
     bedding_volume: Annotated[answers.Volume, Meta(description="Compacted, under the bank.")]
     envelope_volume: Annotated[answers.Volume, Meta(description="What the envelope, or the ducts, take.")]
     select_fill_volume: Annotated[answers.Volume, Meta(description="Compacted, beside and over the bank.")]
-    backfill_volume: Annotated[answers.Volume, Meta(description="Native, compacted, up to grade.")]
+    backfill_volume: Annotated[answers.Volume, Meta(description="Native, compacted, up to grade or pavement.")]
     spoil_volume: Annotated[answers.Volume, Meta(description="Loose, to haul away; 0 if fill must be brought.")]
     import_volume: Annotated[answers.Volume, Meta(description="Loose, to bring; 0 if what was dug is enough.")]
     loose_excavation_volume: Annotated[answers.Volume, Meta(description="All that is dug, loose.")]
+    haul_load_count: Annotated[int, Meta(description="Truck loads of what is hauled away, or brought.")]
+    shoring_area: Annotated[
+        answers.Area,
+        Meta(description="Both sides, where so deep and steep that they are to be protected; 0 where nowhere."),
+    ]
     warning_tape_length: Annotated[answers.Length, Meta(description="Tape over the run.")]
     warning_tape_depth: Annotated[answers.Length, Meta(description="Below grade.")]
+    pavement: Annotated[PavementTakeoff | UnsetType, Meta(description="Cut, taken up and laid again, if any.")] = UNSET
 
 
 def _envelope(request: TrenchRequest, sheet: Worksheet) -> Envelope:
@@ -108,10 +136,9 @@ def _envelope(request: TrenchRequest, sheet: Worksheet) -> Envelope:
     concrete = concrete_of(asked)
     if practice is TrenchPractice.FORMED:
         return poured(placed, asked, concrete)
-    width = placed.width + 2 * concrete.side
-    if request.width is not None:
-        width = trench_width_of(request.width, width, "narrower_than_the_bank", sheet.within("width"))
-    return poured_in_trench(placed, asked, concrete, width)
+    slope, bedding = side_slope_of(request, sheet), bedding_of(request, sheet)
+    floor = dug_width(request, placed.width + 2 * concrete.side, sheet)
+    return poured_in_trench(placed, asked, concrete, floor + 2 * slope * bedding, slope)
 
 
 def _earth(request: TrenchRequest, sheet: Worksheet) -> EarthCover:
@@ -123,21 +150,37 @@ def _earth(request: TrenchRequest, sheet: Worksheet) -> EarthCover:
     if not stations or request.cover is not None:
         raise UnanswerableError(_one_of_two(request.cover is not None, sheet))
     along = tuple((station.position.si, station.cover.si) for station in stations)
-    rising = all(one < other for (one, _), (other, _) in pairwise(along))
-    start, end = along[0][0], along[-1][0]
-    if not rising or start > 0.0 or abs(end - length) > _SAME_LENGTH * length:
-        raise UnanswerableError(
-            sheet.fault(
-                "stations",
-                "not_from_start_to_end",
-                "Stations run from 0 to the length of the trench, each beyond the one before.",
-                minimum=Length(0.0, request.length.unit),
-                maximum=request.length,
-            )
-        )
+    faults = _out_of_place(along, request.length, sheet)
+    if faults:
+        raise UnanswerableError(*faults)
     covers = [cover for _, cover in along]
     least, greatest = min(covers), max(covers)
     return EarthCover(least, greatest, along, sheet.within(f"stations/{covers.index(greatest)}/cover"))
+
+
+def _out_of_place(along: Sequence[tuple[float, float]], length: Length, sheet: Worksheet) -> list[Fault]:
+    """Find every station that does not lie beyond the one before it, from the start of the trench to its end."""
+
+    def fault(index: int, code: str, message: str, least: float, most: float) -> Fault:
+        low, high = (Length(without_noise(length.unit.from_si(at)), length.unit) for at in (least, most))
+        return sheet.fault(f"stations/{index}/position/value", code, message, minimum=low, maximum=high)
+
+    faults, end = [], length.si
+    for index, (position, _) in enumerate(along):
+        before = along[index - 1][0] if index else 0.0
+        if position > end + _SAME_LENGTH * end:
+            faults.append(fault(index, "past_the_end", "The trench ends before this station.", min(before, end), end))
+        elif index and position <= before:
+            faults.append(
+                fault(index, "out_of_order", "A station lies beyond the one before it.", min(before, end), end)
+            )
+    if along[0][0] > 0.0:
+        faults.append(fault(0, "not_from_start_to_end", "The first station is the start of the trench.", 0.0, 0.0))
+    last = len(along) - 1
+    if not faults and (not last or end - along[-1][0] > _SAME_LENGTH * end):
+        words = "The last station is the end of the trench: give the cover there too."
+        faults.append(fault(last, "not_from_start_to_end", words, end, end))
+    return faults
 
 
 def _one_of_two(both: bool, sheet: Worksheet) -> Fault:
@@ -168,8 +211,12 @@ def tell(found: Trench, telling: Telling) -> TrenchResult:
     """Put a trench into the caller's units."""
     size, volume = telling.size, telling.bulk_volume
     return TrenchResult(
+        measured_from=_MEASURED[found.envelope.concrete is None],
         width=size(found.width),
         depth=size(found.depth),
+        envelope_width=size(found.envelope.width),
+        envelope_height=size(found.envelope.height),
+        least_cover_over_ducts=size(found.ducts_cover),
         excavation_volume=volume(found.volumes.excavated),
         bedding_volume=volume(found.volumes.bedding),
         envelope_volume=volume(found.volumes.envelope),
@@ -178,8 +225,11 @@ def tell(found: Trench, telling: Telling) -> TrenchResult:
         spoil_volume=volume(max(0.0, found.spoil)),
         import_volume=volume(max(0.0, -found.spoil)),
         loose_excavation_volume=volume(found.loose_excavation),
+        haul_load_count=found.load_count,
+        shoring_area=telling.surface(found.shoring),
         warning_tape_length=telling.distance(found.tape_length),
         warning_tape_depth=size(found.tape_depth),
+        pavement=UNSET if found.pavement is None else told_pavement(found.pavement, telling),
     )
 
 
@@ -201,6 +251,7 @@ def _example() -> dict[str, object]:
         "width": {"value": 36, "unit": "in"},
         "bedding": {"value": 0, "unit": "in"},
         "side_slope": 0,
+        "haul_capacity": {"value": 10, "unit": "yd3"},
         "soil": "loam",
         "soil_type": "type_c",
         "tape_overlap_percent": 5,
@@ -213,7 +264,8 @@ OPERATION = Operation(
     operation_id="calculate_trench",
     summary="Trench volumes",
     description="Gives width and depth of the trench of a duct bank and its volumes: excavation in the bank, bedding, "
-    "select fill, native backfill compacted, spoil loose, for even or varying depth and sloped sides.",
+    "select fill, native backfill compacted, spoil loose and its truck loads, for even or varying depth and sloped "
+    "sides; shoring where the depth asks for it, and the pavement that is cut, taken up and laid again.",
     request=TrenchRequest,
     result=TrenchResult,
     assess=assess,

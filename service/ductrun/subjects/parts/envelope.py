@@ -11,9 +11,9 @@ from ductrun.engineering.bank import Bank, Concrete, Envelope
 from ductrun.engineering.rounding import under
 from ductrun.kit.backing import published
 from ductrun.kit.choices import Severity
-from ductrun.kit.defaults import Default, choice, quantity
+from ductrun.kit.defaults import Default, choice, number, quantity
 from ductrun.kit.forms import Clearance, Form, Omissible
-from ductrun.kit.wording import text_of
+from ductrun.kit.wording import apart, enough_text, text_of, without_noise
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.parts.bank import DuctBank, conduits_of
 from ductrun.subjects.parts.choices import ConduitType
@@ -36,6 +36,7 @@ def _with_spread(default: Default[Length]) -> Default[Length]:
 
 CONCRETE_COVER = _with_spread(quantity("encasement.cover", Length))
 POUR_SHAPE = choice("encasement.pour_shape", PourShape)
+SIDE_SLOPE = number("trench.side_slope")
 
 
 class ConcreteCover(Form):
@@ -146,10 +147,11 @@ def _find_thin(covers: dict[str, Length], need: bool | None, sheet: Worksheet) -
         if under(cover.si, LEAST_CONCRETE[side].si):
             thin = True
             told, least = sheet.tell.given(cover), sheet.tell.given(LEAST_CONCRETE[side])
+            has, needs = apart(told, least)
             sheet.find(
                 severity,
                 "thin_envelope",
-                f"The {side} cover of {text_of(told)} is under the {text_of(least)} of concrete required around a "
+                f"The {side} cover of {has} is under the {needs} of concrete required around a "
                 f"raceway that is approved only when encased. {words}",
                 published(_LEAST.source),
                 told,
@@ -162,14 +164,13 @@ def _find_thin(covers: dict[str, Length], need: bool | None, sheet: Worksheet) -
 def trench_width_of(given: Length, least: float, code: str, place: Worksheet) -> float:
     """Give the width of a trench [m] that holds an envelope of a least width [m]; refuse one that does not."""
     if under(given.si, least):
-        minimum = given.unit.from_si(least)
+        minimum = Length(without_noise(given.unit.from_si(least)), given.unit)
         raise UnanswerableError(
             place.fault(
                 "value",
                 code,
-                f"The bank with what lies beside it takes {minimum:.4g} {given.unit.value}: the trench cannot be "
-                "narrower.",
-                minimum=Length(minimum, given.unit),
+                f"The bank with what lies beside it takes {enough_text(minimum)}: the trench cannot be narrower.",
+                minimum=minimum,
             )
         )
     return given.si
@@ -181,8 +182,13 @@ def poured(bank: Bank, asked: AskedPour, concrete: Concrete) -> Envelope:
     return engineering.encased(bank, concrete, stepped=shape is PourShape.STEPPED)
 
 
-def poured_in_trench(bank: Bank, asked: AskedPour, concrete: Concrete, width: float) -> Envelope:
-    """Give the envelope of a pour whose form is a trench of a width [m]; it cannot step with the tiers."""
+def poured_in_trench(
+    bank: Bank, asked: AskedPour, concrete: Concrete, width: float, side_slope: float = 0.0
+) -> Envelope:
+    """Give the envelope of a pour whose form is a trench; it cannot step with the tiers.
+
+    `width` [m] is that of the trench where the concrete begins, `side_slope` of its sides horizontal to 1.
+    """
     if asked.shape is PourShape.STEPPED:
         raise UnanswerableError(
             asked.shape_place.fault(
@@ -192,7 +198,7 @@ def poured_in_trench(bank: Bank, asked: AskedPour, concrete: Concrete, width: fl
                 [PourShape.BOUNDING_RECTANGLE.value],
             )
         )
-    return engineering.trench_formed(bank, concrete, width)
+    return engineering.trench_formed(bank, concrete, width, side_slope)
 
 
 def buried_directly(bank: Bank, asked: AskedPour) -> Envelope:
