@@ -143,6 +143,9 @@ from .measured_conduit import MeasuredConduit
 from .multiconductor_cable import MulticonductorCable
 from .operation_name import OperationName
 from .ordered_cable import OrderedCable
+from .pavement import Pavement
+from .pavement_kind import PavementKind
+from .pavement_takeoff import PavementTakeoff
 from .per_stick_interval import PerStickInterval
 from .permitted_use_answer import PermittedUseAnswer
 from .permitted_use_item import PermittedUseItem
@@ -386,6 +389,9 @@ __all__ = (
     "MulticonductorCable",
     "OperationName",
     "OrderedCable",
+    "Pavement",
+    "PavementKind",
+    "PavementTakeoff",
     "PermittedUseAnswer",
     "PermittedUseItem",
     "PermittedUseItemAnswer",

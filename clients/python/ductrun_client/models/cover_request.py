@@ -27,6 +27,7 @@ class CoverRequest:
         voltage (VoltageClass): Classes of voltage.
         wiring_method (WiringMethod): What is buried, for its cover.
         code_edition (CodeEdition | Unset): Editions of NFPA 70 whose numbers and rules an answer can follow.
+        concrete_above (Length | Unset): A length with its unit.
         cover (Length | Unset): A length with its unit.
         encased (bool | Unset): Whether it is encased in concrete.
         listed_for_direct_burial (bool | Unset): Whether a raceway is listed for direct burial without encasement.
@@ -36,6 +37,7 @@ class CoverRequest:
     voltage: VoltageClass
     wiring_method: WiringMethod
     code_edition: CodeEdition | Unset = UNSET
+    concrete_above: Length | Unset = UNSET
     cover: Length | Unset = UNSET
     encased: bool | Unset = UNSET
     listed_for_direct_burial: bool | Unset = UNSET
@@ -50,6 +52,10 @@ class CoverRequest:
         code_edition: str | Unset = UNSET
         if not isinstance(self.code_edition, Unset):
             code_edition = self.code_edition.value
+
+        concrete_above: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.concrete_above, Unset):
+            concrete_above = self.concrete_above.to_dict()
 
         cover: dict[str, Any] | Unset = UNSET
         if not isinstance(self.cover, Unset):
@@ -70,6 +76,8 @@ class CoverRequest:
         )
         if code_edition is not UNSET:
             field_dict["code_edition"] = code_edition
+        if concrete_above is not UNSET:
+            field_dict["concrete_above"] = concrete_above
         if cover is not UNSET:
             field_dict["cover"] = cover
         if encased is not UNSET:
@@ -97,6 +105,13 @@ class CoverRequest:
         else:
             code_edition = CodeEdition(_code_edition)
 
+        _concrete_above = d.pop("concrete_above", UNSET)
+        concrete_above: Length | Unset
+        if isinstance(_concrete_above, Unset):
+            concrete_above = UNSET
+        else:
+            concrete_above = Length.from_dict(_concrete_above)
+
         _cover = d.pop("cover", UNSET)
         cover: Length | Unset
         if isinstance(_cover, Unset):
@@ -113,6 +128,7 @@ class CoverRequest:
             voltage=voltage,
             wiring_method=wiring_method,
             code_edition=code_edition,
+            concrete_above=concrete_above,
             cover=cover,
             encased=encased,
             listed_for_direct_burial=listed_for_direct_burial,

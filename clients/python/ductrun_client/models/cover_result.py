@@ -6,6 +6,8 @@ from typing import TYPE_CHECKING, Any, TypeVar
 from attrs import define as _attrs_define
 from attrs import field as _attrs_field
 
+from ..types import UNSET, Unset
+
 if TYPE_CHECKING:
     from ..models.length import Length
 
@@ -22,12 +24,16 @@ class CoverResult:
         measured_from (str): What the cover is measured between.
         minimum_cover (Length): A length with its unit.
         rule (str): Where the figure stands.
+        cover (Length | Unset): A length with its unit.
+        margin (Length | Unset): A length with its unit.
     """
 
     concrete_required: Length
     measured_from: str
     minimum_cover: Length
     rule: str
+    cover: Length | Unset = UNSET
+    margin: Length | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
@@ -39,6 +45,14 @@ class CoverResult:
 
         rule = self.rule
 
+        cover: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.cover, Unset):
+            cover = self.cover.to_dict()
+
+        margin: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.margin, Unset):
+            margin = self.margin.to_dict()
+
         field_dict: dict[str, Any] = {}
         field_dict.update(self.additional_properties)
         field_dict.update(
@@ -49,6 +63,10 @@ class CoverResult:
                 "rule": rule,
             }
         )
+        if cover is not UNSET:
+            field_dict["cover"] = cover
+        if margin is not UNSET:
+            field_dict["margin"] = margin
 
         return field_dict
 
@@ -65,11 +83,27 @@ class CoverResult:
 
         rule = d.pop("rule")
 
+        _cover = d.pop("cover", UNSET)
+        cover: Length | Unset
+        if isinstance(_cover, Unset):
+            cover = UNSET
+        else:
+            cover = Length.from_dict(_cover)
+
+        _margin = d.pop("margin", UNSET)
+        margin: Length | Unset
+        if isinstance(_margin, Unset):
+            margin = UNSET
+        else:
+            margin = Length.from_dict(_margin)
+
         cover_result = cls(
             concrete_required=concrete_required,
             measured_from=measured_from,
             minimum_cover=minimum_cover,
             rule=rule,
+            cover=cover,
+            margin=margin,
         )
 
         cover_result.additional_properties = d

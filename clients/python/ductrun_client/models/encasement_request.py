@@ -37,6 +37,7 @@ class EncasementRequest:
         pigment_percent (float | Unset): Color in percent of the mass of cement, for a marked mix.
         pour_shape (PourShape | Unset): Whether concrete fills the bounding rectangle or steps with the tiers.
         reinforcing (Reinforcing | Unset): Longitudinal bars and ties.
+        side_slope (float | Unset): Side of the trench, horizontal for one vertical, when the trench is the form.
         trench_width (Length | Unset): A length with its unit.
         truck_capacity (Volume | Unset): A volume with its unit.
         waste_percent (float | Unset): Waste on the net volume, in percent.
@@ -53,6 +54,7 @@ class EncasementRequest:
     pigment_percent: float | Unset = UNSET
     pour_shape: PourShape | Unset = UNSET
     reinforcing: Reinforcing | Unset = UNSET
+    side_slope: float | Unset = UNSET
     trench_width: Length | Unset = UNSET
     truck_capacity: Volume | Unset = UNSET
     waste_percent: float | Unset = UNSET
@@ -96,6 +98,8 @@ class EncasementRequest:
         if not isinstance(self.reinforcing, Unset):
             reinforcing = self.reinforcing.to_dict()
 
+        side_slope = self.side_slope
+
         trench_width: dict[str, Any] | Unset = UNSET
         if not isinstance(self.trench_width, Unset):
             trench_width = self.trench_width.to_dict()
@@ -132,6 +136,8 @@ class EncasementRequest:
             field_dict["pour_shape"] = pour_shape
         if reinforcing is not UNSET:
             field_dict["reinforcing"] = reinforcing
+        if side_slope is not UNSET:
+            field_dict["side_slope"] = side_slope
         if trench_width is not UNSET:
             field_dict["trench_width"] = trench_width
         if truck_capacity is not UNSET:
@@ -214,6 +220,8 @@ class EncasementRequest:
         else:
             reinforcing = Reinforcing.from_dict(_reinforcing)
 
+        side_slope = d.pop("side_slope", UNSET)
+
         _trench_width = d.pop("trench_width", UNSET)
         trench_width: Length | Unset
         if isinstance(_trench_width, Unset):
@@ -242,6 +250,7 @@ class EncasementRequest:
             pigment_percent=pigment_percent,
             pour_shape=pour_shape,
             reinforcing=reinforcing,
+            side_slope=side_slope,
             trench_width=trench_width,
             truck_capacity=truck_capacity,
             waste_percent=waste_percent,

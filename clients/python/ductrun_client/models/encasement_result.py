@@ -9,6 +9,7 @@ from attrs import field as _attrs_field
 from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
+    from ..models.area import Area
     from ..models.length import Length
     from ..models.mass import Mass
     from ..models.placed_duct import PlacedDuct
@@ -30,10 +31,12 @@ class EncasementResult:
         ducts (list[PlacedDuct]): Where every duct lies.
         envelope_height (Length): A length with its unit.
         envelope_width (Length): A length with its unit.
+        form_area (Area): An area with its unit.
         gross_volume (Volume): A volume with its unit.
         net_volume (Volume): A volume with its unit.
         order_volume (Volume): A volume with its unit.
         truck_load_count (int): Truck loads for the order.
+        envelope_top_width (Length | Unset): A length with its unit.
         pigment_mass (Mass | Unset): A mass with its unit; a force is not a mass: see Force.
         reinforcing_takeoff (ReinforcingTakeoff | Unset): Bars of the envelope.
     """
@@ -44,10 +47,12 @@ class EncasementResult:
     ducts: list[PlacedDuct]
     envelope_height: Length
     envelope_width: Length
+    form_area: Area
     gross_volume: Volume
     net_volume: Volume
     order_volume: Volume
     truck_load_count: int
+    envelope_top_width: Length | Unset = UNSET
     pigment_mass: Mass | Unset = UNSET
     reinforcing_takeoff: ReinforcingTakeoff | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
@@ -68,6 +73,8 @@ class EncasementResult:
 
         envelope_width = self.envelope_width.to_dict()
 
+        form_area = self.form_area.to_dict()
+
         gross_volume = self.gross_volume.to_dict()
 
         net_volume = self.net_volume.to_dict()
@@ -75,6 +82,10 @@ class EncasementResult:
         order_volume = self.order_volume.to_dict()
 
         truck_load_count = self.truck_load_count
+
+        envelope_top_width: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.envelope_top_width, Unset):
+            envelope_top_width = self.envelope_top_width.to_dict()
 
         pigment_mass: dict[str, Any] | Unset = UNSET
         if not isinstance(self.pigment_mass, Unset):
@@ -94,12 +105,15 @@ class EncasementResult:
                 "ducts": ducts,
                 "envelope_height": envelope_height,
                 "envelope_width": envelope_width,
+                "form_area": form_area,
                 "gross_volume": gross_volume,
                 "net_volume": net_volume,
                 "order_volume": order_volume,
                 "truck_load_count": truck_load_count,
             }
         )
+        if envelope_top_width is not UNSET:
+            field_dict["envelope_top_width"] = envelope_top_width
         if pigment_mass is not UNSET:
             field_dict["pigment_mass"] = pigment_mass
         if reinforcing_takeoff is not UNSET:
@@ -109,6 +123,7 @@ class EncasementResult:
 
     @classmethod
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
+        from ..models.area import Area  # noqa: PLC0415
         from ..models.length import Length  # noqa: PLC0415
         from ..models.mass import Mass  # noqa: PLC0415
         from ..models.placed_duct import PlacedDuct  # noqa: PLC0415
@@ -133,6 +148,8 @@ class EncasementResult:
 
         envelope_width = Length.from_dict(d.pop("envelope_width"))
 
+        form_area = Area.from_dict(d.pop("form_area"))
+
         gross_volume = Volume.from_dict(d.pop("gross_volume"))
 
         net_volume = Volume.from_dict(d.pop("net_volume"))
@@ -140,6 +157,13 @@ class EncasementResult:
         order_volume = Volume.from_dict(d.pop("order_volume"))
 
         truck_load_count = d.pop("truck_load_count")
+
+        _envelope_top_width = d.pop("envelope_top_width", UNSET)
+        envelope_top_width: Length | Unset
+        if isinstance(_envelope_top_width, Unset):
+            envelope_top_width = UNSET
+        else:
+            envelope_top_width = Length.from_dict(_envelope_top_width)
 
         _pigment_mass = d.pop("pigment_mass", UNSET)
         pigment_mass: Mass | Unset
@@ -162,10 +186,12 @@ class EncasementResult:
             ducts=ducts,
             envelope_height=envelope_height,
             envelope_width=envelope_width,
+            form_area=form_area,
             gross_volume=gross_volume,
             net_volume=net_volume,
             order_volume=order_volume,
             truck_load_count=truck_load_count,
+            envelope_top_width=envelope_top_width,
             pigment_mass=pigment_mass,
             reinforcing_takeoff=reinforcing_takeoff,
         )

@@ -15,7 +15,9 @@ if TYPE_CHECKING:
     from ..models.concrete_cover import ConcreteCover
     from ..models.duct_bank import DuctBank
     from ..models.length import Length
+    from ..models.pavement import Pavement
     from ..models.station import Station
+    from ..models.volume import Volume
 
 
 T = TypeVar("T", bound="TrenchRequest")
@@ -29,12 +31,17 @@ class TrenchRequest:
         bank (DuctBank): Ducts in tiers.
         length (Length): A length with its unit.
         bedding (Length | Unset): A length with its unit.
+        bucket_widths (list[Length] | Unset): Widths of the buckets at hand: the floor is as wide as the narrowest that
+            digs the width wanted.
         compacted_volume_factor (float | Unset): Compacted volume of one in the bank, in place of the soil's.
         concrete_cover (ConcreteCover | Unset): Concrete outside the ducts.
         cover (Length | Unset): A length with its unit.
+        haul_capacity (Volume | Unset): A volume with its unit.
         least_width (Length | Unset): A length with its unit.
         loose_volume_factor (float | Unset): Loose volume of one in the bank, in place of the soil's.
         nearest_utility (Length | Unset): A length with its unit.
+        pavement (Pavement | Unset): The pavement that a trench goes through; its top is grade, and it is laid again as
+            thick as it was.
         pour_shape (PourShape | Unset): Whether concrete fills the bounding rectangle or steps with the tiers.
         practice (TrenchPractice | Unset): Practices of laying a bank in its trench.
         select_fill (Length | Unset): A length with its unit.
@@ -51,12 +58,15 @@ class TrenchRequest:
     bank: DuctBank
     length: Length
     bedding: Length | Unset = UNSET
+    bucket_widths: list[Length] | Unset = UNSET
     compacted_volume_factor: float | Unset = UNSET
     concrete_cover: ConcreteCover | Unset = UNSET
     cover: Length | Unset = UNSET
+    haul_capacity: Volume | Unset = UNSET
     least_width: Length | Unset = UNSET
     loose_volume_factor: float | Unset = UNSET
     nearest_utility: Length | Unset = UNSET
+    pavement: Pavement | Unset = UNSET
     pour_shape: PourShape | Unset = UNSET
     practice: TrenchPractice | Unset = UNSET
     select_fill: Length | Unset = UNSET
@@ -78,6 +88,13 @@ class TrenchRequest:
         if not isinstance(self.bedding, Unset):
             bedding = self.bedding.to_dict()
 
+        bucket_widths: list[dict[str, Any]] | Unset = UNSET
+        if not isinstance(self.bucket_widths, Unset):
+            bucket_widths = []
+            for bucket_widths_item_data in self.bucket_widths:
+                bucket_widths_item = bucket_widths_item_data.to_dict()
+                bucket_widths.append(bucket_widths_item)
+
         compacted_volume_factor = self.compacted_volume_factor
 
         concrete_cover: dict[str, Any] | Unset = UNSET
@@ -88,6 +105,10 @@ class TrenchRequest:
         if not isinstance(self.cover, Unset):
             cover = self.cover.to_dict()
 
+        haul_capacity: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.haul_capacity, Unset):
+            haul_capacity = self.haul_capacity.to_dict()
+
         least_width: dict[str, Any] | Unset = UNSET
         if not isinstance(self.least_width, Unset):
             least_width = self.least_width.to_dict()
@@ -97,6 +118,10 @@ class TrenchRequest:
         nearest_utility: dict[str, Any] | Unset = UNSET
         if not isinstance(self.nearest_utility, Unset):
             nearest_utility = self.nearest_utility.to_dict()
+
+        pavement: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.pavement, Unset):
+            pavement = self.pavement.to_dict()
 
         pour_shape: str | Unset = UNSET
         if not isinstance(self.pour_shape, Unset):
@@ -151,18 +176,24 @@ class TrenchRequest:
         )
         if bedding is not UNSET:
             field_dict["bedding"] = bedding
+        if bucket_widths is not UNSET:
+            field_dict["bucket_widths"] = bucket_widths
         if compacted_volume_factor is not UNSET:
             field_dict["compacted_volume_factor"] = compacted_volume_factor
         if concrete_cover is not UNSET:
             field_dict["concrete_cover"] = concrete_cover
         if cover is not UNSET:
             field_dict["cover"] = cover
+        if haul_capacity is not UNSET:
+            field_dict["haul_capacity"] = haul_capacity
         if least_width is not UNSET:
             field_dict["least_width"] = least_width
         if loose_volume_factor is not UNSET:
             field_dict["loose_volume_factor"] = loose_volume_factor
         if nearest_utility is not UNSET:
             field_dict["nearest_utility"] = nearest_utility
+        if pavement is not UNSET:
+            field_dict["pavement"] = pavement
         if pour_shape is not UNSET:
             field_dict["pour_shape"] = pour_shape
         if practice is not UNSET:
@@ -193,7 +224,9 @@ class TrenchRequest:
         from ..models.concrete_cover import ConcreteCover  # noqa: PLC0415
         from ..models.duct_bank import DuctBank  # noqa: PLC0415
         from ..models.length import Length  # noqa: PLC0415
+        from ..models.pavement import Pavement  # noqa: PLC0415
         from ..models.station import Station  # noqa: PLC0415
+        from ..models.volume import Volume  # noqa: PLC0415
 
         d = dict(src_dict)
         bank = DuctBank.from_dict(d.pop("bank"))
@@ -206,6 +239,15 @@ class TrenchRequest:
             bedding = UNSET
         else:
             bedding = Length.from_dict(_bedding)
+
+        _bucket_widths = d.pop("bucket_widths", UNSET)
+        bucket_widths: list[Length] | Unset = UNSET
+        if _bucket_widths is not UNSET:
+            bucket_widths = []
+            for bucket_widths_item_data in _bucket_widths:
+                bucket_widths_item = Length.from_dict(bucket_widths_item_data)
+
+                bucket_widths.append(bucket_widths_item)
 
         compacted_volume_factor = d.pop("compacted_volume_factor", UNSET)
 
@@ -223,6 +265,13 @@ class TrenchRequest:
         else:
             cover = Length.from_dict(_cover)
 
+        _haul_capacity = d.pop("haul_capacity", UNSET)
+        haul_capacity: Volume | Unset
+        if isinstance(_haul_capacity, Unset):
+            haul_capacity = UNSET
+        else:
+            haul_capacity = Volume.from_dict(_haul_capacity)
+
         _least_width = d.pop("least_width", UNSET)
         least_width: Length | Unset
         if isinstance(_least_width, Unset):
@@ -238,6 +287,13 @@ class TrenchRequest:
             nearest_utility = UNSET
         else:
             nearest_utility = Length.from_dict(_nearest_utility)
+
+        _pavement = d.pop("pavement", UNSET)
+        pavement: Pavement | Unset
+        if isinstance(_pavement, Unset):
+            pavement = UNSET
+        else:
+            pavement = Pavement.from_dict(_pavement)
 
         _pour_shape = d.pop("pour_shape", UNSET)
         pour_shape: PourShape | Unset
@@ -312,12 +368,15 @@ class TrenchRequest:
             bank=bank,
             length=length,
             bedding=bedding,
+            bucket_widths=bucket_widths,
             compacted_volume_factor=compacted_volume_factor,
             concrete_cover=concrete_cover,
             cover=cover,
+            haul_capacity=haul_capacity,
             least_width=least_width,
             loose_volume_factor=loose_volume_factor,
             nearest_utility=nearest_utility,
+            pavement=pavement,
             pour_shape=pour_shape,
             practice=practice,
             select_fill=select_fill,

@@ -122,7 +122,9 @@ def sync_detailed(
     """Trench volumes
 
      Gives width and depth of the trench of a duct bank and its volumes: excavation in the bank, bedding,
-    select fill, native backfill compacted, spoil loose, for even or varying depth and sloped sides.
+    select fill, native backfill compacted, spoil loose and its truck loads, for even or varying depth
+    and sloped sides; shoring where the depth asks for it, and the pavement that is cut, taken up and
+    laid again.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
@@ -168,7 +170,9 @@ def sync(
     """Trench volumes
 
      Gives width and depth of the trench of a duct bank and its volumes: excavation in the bank, bedding,
-    select fill, native backfill compacted, spoil loose, for even or varying depth and sloped sides.
+    select fill, native backfill compacted, spoil loose and its truck loads, for even or varying depth
+    and sloped sides; shoring where the depth asks for it, and the pavement that is cut, taken up and
+    laid again.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
@@ -209,7 +213,9 @@ async def asyncio_detailed(
     """Trench volumes
 
      Gives width and depth of the trench of a duct bank and its volumes: excavation in the bank, bedding,
-    select fill, native backfill compacted, spoil loose, for even or varying depth and sloped sides.
+    select fill, native backfill compacted, spoil loose and its truck loads, for even or varying depth
+    and sloped sides; shoring where the depth asks for it, and the pavement that is cut, taken up and
+    laid again.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
@@ -253,7 +259,9 @@ async def asyncio(
     """Trench volumes
 
      Gives width and depth of the trench of a duct bank and its volumes: excavation in the bank, bedding,
-    select fill, native backfill compacted, spoil loose, for even or varying depth and sloped sides.
+    select fill, native backfill compacted, spoil loose and its truck loads, for even or varying depth
+    and sloped sides; shoring where the depth asks for it, and the pavement that is cut, taken up and
+    laid again.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
