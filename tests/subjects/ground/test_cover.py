@@ -15,7 +15,7 @@ from ductrun.subjects.ground.least_cover import Buried, Places
 from ductrun.units import Length
 from pydantic import Field
 
-from tests.asking import EXAMPLES, ask, codes, problem, quantity, result
+from tests.asking import EXAMPLES, ask, assumed, codes, problem, quantity, result
 from tests.subjects.nested import refused_at, strays, told_by
 
 
@@ -90,7 +90,7 @@ def test_a_raceway_not_listed_for_direct_burial_needs_its_concrete() -> None:
     request = example("cover", listed_for_direct_burial=False, encased=False)
     assert "needs_concrete" in codes(ask("cover", request), "violation")
     encased = ask("cover", request | {"encased": True})
-    assert "needs_concrete" in codes(encased, "caution")
+    assert "concrete_not_judged" in codes(encased, "caution")
     assert "encasement_does_not_reduce" in codes(encased)
     assert encased["result"]["concrete_required"] == quantity(2, "in")
 
@@ -150,13 +150,13 @@ def test_a_cover_complies_only_where_all_that_decides_was_judged(changes: dict[s
     answer = ask("cover", request)
     assert answer.get("verdict") == verdict
     if verdict == "not_judged":
-        assert {"needs_concrete", "only_in_a_raceway"} & set(codes(answer, "caution")), "a finding names it"
+        assert {"concrete_not_judged", "only_in_a_raceway"} & set(codes(answer, "caution")), "a finding names it"
 
 
 def test_sentences_follow_the_units_of_the_answer() -> None:
     request = example("cover", listed_for_direct_burial=False)
     found = {one["code"]: one for one in ask("cover", request, "units=metric")["findings"]}
-    assert "at least 50.8 mm:" in found["needs_concrete"]["message"]
+    assert "at least 50.8 mm:" in found["concrete_not_judged"]["message"]
     assert "in of concrete" not in found["encasement_does_not_reduce"]["message"]
 
 
@@ -287,3 +287,13 @@ def test_a_cover_that_reads_like_the_least_is_told_to_the_digit_that_parts_them(
     answer = ask("cover", example("cover", cover=quantity(23.999999, "in")))
     [shallow] = [one for one in answer["findings"] if one["code"] == "too_shallow"]
     assert "A cover of 23.999999 in is less than the 24 in required." in shallow["message"]
+
+
+def test_a_raceway_of_which_nobody_says_that_it_is_listed_is_not_judged() -> None:
+    request = {name: one for name, one in example("cover", encased=False).items() if name != "listed_for_direct_burial"}
+    answer = ask("cover", request)
+    assert answer["verdict"] == "not_judged"
+    [found] = [one for one in answer["findings"] if one["code"] == "listing_not_judged"]
+    assert found["pointer"] == "#/listed_for_direct_burial"
+    assert answer["result"]["concrete_required"] == quantity(2, "in")
+    assert "#/listed_for_direct_burial" not in assumed(answer)

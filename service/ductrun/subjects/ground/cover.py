@@ -24,7 +24,6 @@ from ductrun.subjects.parts.envelope import LEAST_CONCRETE
 from ductrun.units import Length
 
 ENCASED = flag("cover.encased")
-LISTED = flag("cover.listed_for_direct_burial")
 _ENVELOPE = LEAST_CONCRETE["top"]
 _EXCAVATION_RULES = published("osha-1926-subpart-p")
 _NO_CONCRETE = Length.parse(0, "in")
@@ -46,7 +45,6 @@ class CoverRequest(Form):
         default=None,
         description="Whether a raceway is listed for direct burial without encasement.",
         examples=[True],
-        json_schema_extra=LISTED.stated,
     )
     cover: Omissible[Depth] = Field(
         default=None,
@@ -146,6 +144,9 @@ def _concrete(buried: Buried, rule: Backing, sheet: Worksheet) -> Length:
     """
     if buried.method is not WiringMethod.NONMETALLIC_RACEWAY or buried.listed:
         return _NO_CONCRETE
+    if buried.listed is None and not buried.encased:
+        _leave_listing_open(buried, rule, sheet)
+        return _ENVELOPE
     least = sheet.tell.given(_ENVELOPE)
     above = buried.concrete_above
     thin = above is not None and under(above.si, _ENVELOPE.si)
@@ -154,7 +155,7 @@ def _concrete(buried: Buried, rule: Backing, sheet: Worksheet) -> Length:
     words = "encase it." if not buried.encased else "the thickness of its concrete was not judged here."
     sheet.find(
         Severity.VIOLATION if judged else Severity.CAUTION,
-        "needs_concrete",
+        "needs_concrete" if judged else "concrete_not_judged",
         f"A raceway that is not listed for direct burial needs a concrete envelope of at least {text_of(least)}: "
         + ("there is less above it." if thin else words),
         rule,
@@ -165,13 +166,28 @@ def _concrete(buried: Buried, rule: Backing, sheet: Worksheet) -> Length:
     return _ENVELOPE
 
 
+def _leave_listing_open(buried: Buried, rule: Backing, sheet: Worksheet) -> None:
+    """Say that a raceway may need concrete, where nobody said that it is listed for burial without."""
+    sheet.judge(None)
+    least = sheet.tell.given(_ENVELOPE)
+    sheet.find(
+        Severity.CAUTION,
+        "listing_not_judged",
+        "Whether this raceway is listed for direct burial is not known. One that is not needs a concrete envelope of "
+        f"at least {text_of(least)}: give listed_for_direct_burial, or encase it.",
+        rule,
+        limit=least,
+        member=buried.places.listed,
+    )
+
+
 def assess(request: CoverRequest, sheet: Worksheet) -> Cover:
     """Judge the cover of a request."""
     sheet.follow_edition(request.code_edition)
     encased = sheet.settle("encased", request.encased, ENCASED)
-    listed = True
+    listed: bool | None = True
     if request.wiring_method is WiringMethod.NONMETALLIC_RACEWAY:
-        listed = sheet.settle("listed_for_direct_burial", request.listed_for_direct_burial, LISTED)
+        listed = request.listed_for_direct_burial
     above = request.concrete_above
     if above is not None and above.si and not encased:
         raise UnanswerableError(

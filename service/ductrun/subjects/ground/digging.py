@@ -9,7 +9,8 @@ from pydantic import Field
 from ductrun.engineering import trench as engineering
 from ductrun.engineering.bank import Envelope
 from ductrun.engineering.rounding import under
-from ductrun.kit.defaults import by_rule, choice, number, quantity
+from ductrun.kit.backing import backing_of
+from ductrun.kit.defaults import Default, by_rule, choice, number, quantity
 from ductrun.kit.forms import Clearance, Depth, Form, Omissible, Percent, SideSlope, TrenchWidth, TruckVolume
 from ductrun.kit.wording import enough_text, without_noise
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
@@ -105,10 +106,16 @@ class Digging(Form):
         json_schema_extra=SOIL_TYPE.stated,
     )
     loose_volume_factor: Omissible[Annotated[float, Field(ge=1, le=3)]] = Field(
-        default=None, description="Loose volume of one in the bank, in place of the soil's.", examples=[1.25]
+        default=None,
+        description="Loose volume of one in the bank, in place of the soil's.",
+        examples=[1.25],
+        json_schema_extra=by_rule("that of the soil"),
     )
     compacted_volume_factor: Omissible[Annotated[float, Field(ge=0.5, le=2)]] = Field(
-        default=None, description="Compacted volume of one in the bank, in place of the soil's.", examples=[0.9]
+        default=None,
+        description="Compacted volume of one in the bank, in place of the soil's.",
+        examples=[0.9],
+        json_schema_extra=by_rule("that of the soil"),
     )
     haul_capacity: Omissible[TruckVolume] = Field(
         default=None,
@@ -202,8 +209,11 @@ def _swell(given: Digging, sheet: Worksheet) -> tuple[float, float]:
     if loose is not None and compacted is not None:
         return loose, compacted
     soil = _SOILS[sheet.settle("soil", given.soil, SOIL)]
-    sheet.cite(soil.source)
-    return loose or soil.loose_per_bank, compacted or soil.compacted_per_bank
+    backing = backing_of(soil)
+    return (
+        sheet.settle("loose_volume_factor", loose, Default(soil.loose_per_bank, backing)),
+        sheet.settle("compacted_volume_factor", compacted, Default(soil.compacted_per_bank, backing)),
+    )
 
 
 def section_of(given: Digging, envelope: Envelope, sheet: Worksheet) -> Section:

@@ -54,7 +54,7 @@ _SIDE_BY_SIDE = Places()
 
 
 class Buried(NamedTuple):
-    """What is buried and where; `listed` is whether a raceway may lie in earth without concrete.
+    """What is buried and where; `listed` is whether a raceway may lie in earth without concrete, None if unknown.
 
     `concrete_above` is what of its envelope lies above the raceway, None where that is not known.
     """
@@ -63,7 +63,7 @@ class Buried(NamedTuple):
     location: BurialLocation
     voltage: VoltageClass
     encased: bool
-    listed: bool
+    listed: bool | None
     places: Places = _SIDE_BY_SIDE
     concrete_above: Length | None = None
 

@@ -253,6 +253,8 @@ def _example() -> dict[str, object]:
         "side_slope": 0,
         "haul_capacity": {"value": 10, "unit": "yd3"},
         "soil": "loam",
+        "loose_volume_factor": 1.25,
+        "compacted_volume_factor": 0.9,
         "soil_type": "type_c",
         "tape_overlap_percent": 5,
         "warning_tape_depth": {"value": 12, "unit": "in"},
