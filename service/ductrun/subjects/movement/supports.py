@@ -208,7 +208,11 @@ def _show(length: float, end: Length, most: Length, straps: int, layout: Layout 
 
 def _report_sliding(layout: Layout | None, spacing: SupportSpacing) -> None:
     """Say which straps let the run slide."""
-    only = "only anchors clamp it" if layout is None else "only those on barrels and at anchors clamp it"
+    only = "only those on barrels and at anchors clamp it"
+    if layout is None:
+        only = (
+            "only anchors clamp it. Where the run needs expansion fittings, give them: no strap may stand on a piston"
+        )
     spacing.place.find(
         Severity.NOTE,
         "straps_let_it_slide",
