@@ -16,9 +16,11 @@ TEMPERATURES = st.tuples(
 def test_a_change_that_meets_the_trigger_needs_a_fitting() -> None:
     assert expansion.fitting_required(0.25, 0.25)
     assert not expansion.fitting_required(0.2499, 0.25)
-    assert expansion.fitting_count(0.3, 6.0) == 1
-    assert expansion.fitting_count(12.0, 6.0) == 2
-    assert expansion.fitting_count(12.1, 6.0) == 3
+    assert expansion.fitting_count(0.3, 6.0, 1.0) == 1
+    assert expansion.fitting_count(12.0, 6.0, 1.0) == 2
+    assert expansion.fitting_count(12.1, 6.0, 1.0) == 3
+    assert expansion.fitting_count(10.8, 6.0, 0.9) == 2
+    assert expansion.fitting_count(10.9, 6.0, 0.9) == 3
 
 
 def test_the_inverse_answers_meet_the_trigger_exactly() -> None:
@@ -57,3 +59,15 @@ def test_the_conventions_agree_when_the_whole_travel_is_used(span: tuple[float, 
     lowest, wide, where = span
     given_at = (lowest, lowest + wide, lowest + wide * where)
     assert centered_opening(travel, travel, *given_at) == pytest.approx(piston_opening(travel, *given_at))
+
+
+@given(length=st.floats(min_value=0.1, max_value=2000), count=st.integers(min_value=1, max_value=40))
+def test_pieces_are_equal_and_each_has_its_barrel_at_a_fixed_point(length: float, count: int) -> None:
+    pieces = expansion.pieces(length, count)
+    fixed = [0.0, *expansion.anchor_positions(length, count), length]
+    for index, piece in enumerate(pieces):
+        ends = sorted([piece.barrel, piece.far])
+        assert ends == pytest.approx([fixed[index], fixed[index + 1]])
+        assert piece.to_anchor is (0.0 < piece.far < length * (1 - 1e-12))
+    for one, other in zip(pieces[0::2], pieces[1::2], strict=False):
+        assert one.barrel == other.barrel, "back to back"

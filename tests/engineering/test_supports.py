@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from ductrun.engineering.supports import support_positions
-from hypothesis import given
+from ductrun.engineering import expansion
+from ductrun.engineering.supports import sliding_positions, support_positions
+from hypothesis import assume, given
 from hypothesis import strategies as st
 
 
@@ -28,3 +29,30 @@ def test_no_gap_is_wider_than_allowed_and_no_strap_is_wasted(
             assert (places[-1] - places[0]) / (len(places) - 2) > spacing * (1 - 1e-8), "one strap fewer would do"
     else:
         assert length - places[-1] <= spacing * (1 + 1e-8)
+
+
+@given(
+    length=st.floats(min_value=1, max_value=500),
+    count=st.integers(min_value=1, max_value=12),
+    travel=st.sampled_from([2 / 12, 4 / 12, 6 / 12, 8 / 12]),
+    engagement=st.floats(min_value=0, max_value=1),
+    spacing=st.sampled_from([3.0, 5.0, 6.0, 7.0, 8.0, 10.0, 20.0]),
+    end=st.floats(min_value=0, max_value=3),
+)
+def test_pistons_and_straps_never_collide(
+    length: float, count: int, travel: float, engagement: float, spacing: float, end: float
+) -> None:
+    clamp, reach = expansion.barrel_clamp(travel, engagement), expansion.piston_reach(travel, engagement)
+    assume(reach <= length / count)
+    pieces = expansion.pieces(length, count)
+    sliding = [place for piece in pieces for place in sliding_positions(piece, clamp, reach, spacing, end)]
+    fixed = [piece.at(clamp) for piece in pieces] + expansion.anchor_positions(length, count)[1::2]
+    straps = sorted(sliding + fixed)
+    for piece in pieces:
+        low, high = sorted([piece.at(clamp), piece.at(reach)])
+        assert not [place for place in straps if low + 1e-6 < place < high - 1e-6], "a strap on a piston"
+        assert all(abs(place - piece.barrel) > reach - 1e-6 for place in sliding), "a guide on a barrel"
+    assert all(other - one <= spacing * (1 + 1e-8) for one, other in pairwise(straps))
+    far = max(end, clamp, reach)
+    assert straps[0] <= far + 1e-9
+    assert length - straps[-1] <= far + 1e-9

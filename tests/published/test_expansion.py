@@ -100,7 +100,14 @@ def test_the_multiplier_of_the_code_note_gives_4_percent_more_than_its_coefficie
     assert check["published"]["by_multiplier_in"] / found == pytest.approx(1.04, abs=0.005)
 
 
-def test_polyethylene_moves_about_an_inch_in_100_ft_for_10_degrees() -> None:
+def test_polyethylene_moves_about_an_inch_in_100_ft_for_10_degrees_and_is_taken_to_move_more() -> None:
     check = CHECKS["EXP-11"]  # one page gives 9e-5 per degF, the other 1 in per 100 ft per 10 degF
-    found = change("hdpe", quantity(100, "ft"), quantity(10, "delta_degF"))["length_change"]["value"]
+    request = {
+        "coefficient": quantity(check["inputs"]["coefficient_per_F"], "1/degF"),
+        "length": quantity(100, "ft"),
+        "temperatures": {"kind": "difference", "difference": quantity(10, "delta_degF")},
+    }
+    found = result("expansion", request)["length_change"]["value"]
     assert found == pytest.approx(check["published"]["change_in"], rel=0.085)
+    taken = change("hdpe", quantity(100, "ft"), quantity(10, "delta_degF"))["length_change"]["value"]
+    assert taken > found

@@ -6,6 +6,8 @@ items); conduit maker's catalogue page on compensation for linear expansion (cou
 
 from __future__ import annotations
 
+from typing import NamedTuple
+
 from ductrun.engineering.rounding import round_up, under
 
 
@@ -23,12 +25,13 @@ def fitting_required(change: float, trigger: float) -> bool:
     return not under(change, trigger)
 
 
-def fitting_count(change: float, travel: float) -> int:
-    """Give the number of fittings that share the change: the quotient of change [m] and travel [m], rounded up.
+def fitting_count(change: float, travel: float, usable: float) -> int:
+    """Give the number of fittings that share the change: change [m] / (travel [m] x usable share), rounded up.
 
-    The 1/4 in is only the trigger, never the travel of a fitting.
+    The 1/4 in is only the trigger, never the travel of a fitting. `usable` is the share of the travel that may be used
+    [1]; the rest is kept for what temperatures and lengths turn out to be.
     """
-    return max(1, round_up(change / travel))
+    return max(1, round_up(change / (travel * usable)))
 
 
 def longest_run(coefficient: float, difference: float, trigger: float) -> float:
@@ -62,11 +65,54 @@ def centered_opening(travel: float, change: float, lowest: float, highest: float
     return change * (highest - installation) / (highest - lowest) + (travel - change) / 2
 
 
-def fitting_positions(length: float, count: int) -> list[float]:
-    """Give where fittings stand along a run [m]: in the middle of as many equal pieces of it."""
-    return [length * (2 * index + 1) / (2 * count) for index in range(count)]
+class Piece(NamedTuple):
+    """The share of a run [m] that one fitting takes up, from the fixed point that holds its barrel to the other.
+
+    That is an anchor between two pieces, or else an end of the run.
+    """
+
+    barrel: float
+    far: float
+    to_anchor: bool
+
+    def at(self, distance: float) -> float:
+        """Give the place along the run [m] that lies so far from the barrel's fixed point."""
+        return self.barrel + distance if self.far > self.barrel else self.barrel - distance
+
+
+def pieces(length: float, count: int) -> list[Piece]:
+    """Give the equal pieces of a run between fixed points, one fitting in each.
+
+    The barrel stands at one fixed end, so that the whole piece moves into it: with the barrel clamped anywhere else,
+    what lies between it and the nearer fixed end could go nowhere. Barrels stand back to back at every second anchor;
+    that of the last piece of an odd number stands at the end of the run, in a riser the top.
+    """
+    points = [length * index / count for index in range(count + 1)]
+    return [
+        Piece(points[index], points[index + 1], index < count - 1)
+        if index % 2
+        else Piece(points[index + 1], points[index], index > 0)
+        for index in range(count)
+    ]
 
 
 def anchor_positions(length: float, count: int) -> list[float]:
-    """Give where the run is anchored between fittings [m]; its ends are fixed already."""
+    """Give where the run is anchored between pieces [m]; its ends are fixed already."""
     return [length * index / count for index in range(1, count)]
+
+
+def barrel_clamp(travel: float, engagement: float) -> float:
+    """Give how far from its fixed point a barrel is clamped [m]: in its middle, (travel + engagement) / 2.
+
+    The barrel takes in the piston over its travel and holds its engagement at all times. Source: derived.
+    """
+    return (travel + engagement) / 2
+
+
+def piston_reach(travel: float, engagement: float) -> float:
+    """Give how far from its fixed point a fitting reaches when fully open [m]: 2 travel + engagement.
+
+    Barrel (travel + engagement) and open piston (travel); up to here nothing but the clamp of the barrel may hold it.
+    Source: derived.
+    """
+    return 2 * travel + engagement

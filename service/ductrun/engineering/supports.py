@@ -1,8 +1,12 @@
-"""Supports of conduit above ground: the end straps near each termination, the rest no farther apart than allowed."""
+"""Supports of conduit above ground: the end straps near each termination, the rest no farther apart than allowed.
+
+Along a run with expansion fittings some straps hold (barrels, anchors) and the others let the conduit slide.
+"""
 
 from __future__ import annotations
 
-from ductrun.engineering.rounding import over, round_down, round_up
+from ductrun.engineering.expansion import Piece
+from ductrun.engineering.rounding import over, round_down, round_up, under
 
 
 def support_positions(length: float, spacing: float, end_distance: float, terminations: int) -> list[float]:
@@ -25,3 +29,27 @@ def support_positions(length: float, spacing: float, end_distance: float, termin
     between = length - 2 * end
     gaps = max(1, round_up(between / spacing))
     return [end + between * step / gaps for step in range(gaps + 1)]
+
+
+def sliding_positions(piece: Piece, clamp: float, reach: float, spacing: float, end_distance: float) -> list[float]:
+    """Give where the straps of one piece stand that let it slide [m], as places along the run.
+
+    The barrel is clamped at `clamp` from its fixed point and the open piston ends at `reach`; between them no strap
+    stands. The straps go on from there to the other fixed point: to `end_distance` from it where it is an end of the
+    run, to the anchor itself where it is one, whose strap holds and is not among these. They share the way from the
+    clamp evenly; where that would set the first one on the piston it goes to the end of the piston and the rest share
+    what is left. Parameters [m]: clamp, reach, spacing, end_distance; valid with reach no longer than the piece and
+    reach - clamp no more than the spacing. Source: derived.
+    """
+    size = abs(piece.far - piece.barrel)
+    last = size if piece.to_anchor else max(size - min(end_distance, spacing), reach)
+    gaps = max(1, round_up((last - clamp) / spacing))
+    places = _shared(clamp, last, gaps)
+    if under(places[0], reach):
+        places = [reach, *_shared(reach, last, round_up((last - reach) / spacing))]
+    return [piece.at(place) for place in (places[:-1] if piece.to_anchor else places)]
+
+
+def _shared(start: float, end: float, gaps: int) -> list[float]:
+    """Give the ends of so many equal gaps between two places."""
+    return [start + (end - start) * gap / gaps for gap in range(1, gaps + 1)]

@@ -38,6 +38,7 @@ FILES: dict[str, type[Any]] = {
     "vertical_support": rows.VerticalSupport,
     "support_spacing": rows.Support,
     "expansion_coefficients": rows.Expansion,
+    "service_temperatures": rows.ServiceTemperature,
     "spacer_intervals": rows.SpacerInterval,
     "duct_separations": ground_rows.Separation,
     "encasement_cover": ground_rows.EncasementCover,

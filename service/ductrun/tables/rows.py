@@ -225,12 +225,18 @@ class Elbow(Row):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Support(Row):
-    """Greatest distance between supports of conduit above ground."""
+    """Greatest distance between supports of conduit above ground, and from a termination to the nearest.
+
+    `coupling` is the kind it holds for where that decides, `from_edition` the first code edition that has the sizes.
+    """
 
     type: str
+    coupling: str
     trade_size_from: str
     trade_size_to: str
     maximum_spacing_ft: float
+    securing_within_ft: float
+    from_edition: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -242,6 +248,16 @@ class Expansion(Row):
     unit: str
     coefficient_metric: float
     unit_metric: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ServiceTemperature(Row):
+    """Highest temperature of the air that a material of conduit is permitted in; `rule` is that of the code."""
+
+    material: str
+    limit: float
+    unit: str
+    rule: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -11,10 +11,11 @@ from ductrun.kit.reading import reader_of
 from ductrun.kit.telling import METRIC
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.movement.choices import ConduitMaterial
-from ductrun.subjects.movement.expansion import Movement, Moving, move
 from ductrun.subjects.movement.findings import coefficient_of
+from ductrun.subjects.movement.moving import Movement, Moving, move, setting_of
 from ductrun.subjects.movement.runs import StraightRun
-from ductrun.subjects.movement.supports import Supported, SupportedConduit, Supporting, spacing_of, support
+from ductrun.subjects.movement.spacing import SupportedConduit, spacing_of
+from ductrun.subjects.movement.supports import Supported, Supporting, support
 from ductrun.subjects.movement.temperatures import Temperatures, seen_by
 from pydantic import Field
 
@@ -73,7 +74,8 @@ def asked(**changes: Any) -> tuple[Movement, Supported, Worksheet]:
     sheet = Worksheet(METRIC, working=True)
     given = READ(json.dumps(ASKED | changes).encode())
     coefficient = coefficient_of(given.made_of.material, given.made_of.coefficient, sheet.within("made_of"))
-    seen = seen_by(given.site.temperatures, sheet.within("site/temperatures"))
+    setting = setting_of(given.practice.moving, sheet.within("practice/moving"))
+    seen = seen_by(given.site.temperatures, setting, sheet.within("site/temperatures"))
     runs = [StraightRun(one.si, sheet.within(f"lengths/{index}")) for index, one in enumerate(given.lengths)]
     practice = sheet.within("practice")
     moved = move(given.practice.moving, coefficient, runs, seen, practice.within("moving"))

@@ -10,21 +10,85 @@ from ductrun.tables import TABLES
 
 from tests.asking import EXAMPLES, ask, codes, faults, problem, quantity
 
+PLAIN = {name: value for name, value in EXAMPLES["supports"].items() if name != "fittings"}
+
 
 def straps(**changes: Any) -> dict[str, Any]:
-    return ask("supports", copy.deepcopy(EXAMPLES["supports"]) | changes)
+    return ask("supports", copy.deepcopy(PLAIN) | changes)
 
 
 def listed(kind: str, size: str) -> dict[str, str]:
     return {"kind": "listed", "type": kind, "trade_size": size}
 
 
-@pytest.mark.parametrize("row", TABLES["support_spacing"], ids=lambda row: f"{row.type} {row.trade_size_from}")
+@pytest.mark.parametrize(
+    "row", TABLES["support_spacing"], ids=lambda row: f"{row.type} {row.coupling} {row.trade_size_from}"
+)
 def test_every_row_of_the_support_tables_is_answered(row: Any) -> None:
-    kind = {"pvc": "pvc_schedule_80"}.get(row.type, row.type)
+    kind = {"pvc": "pvc_schedule_80", "lfnc": "lfnc_b"}.get(row.type, row.type)
+    coupling = {"coupling": row.coupling} if row.coupling else {}
     for size in (row.trade_size_from, row.trade_size_to):
-        found = straps(conduit=listed(kind, size))["result"]
-        assert found["support_spacing"] == quantity(row.maximum_spacing_ft, "ft")
+        request = PLAIN | {"conduit": listed(kind, size) | coupling}
+        del request["end_distance"]
+        answer = ask("supports", request)
+        assert answer["result"]["support_spacing"] == quantity(row.maximum_spacing_ft, "ft")
+        assert answer["result"]["end_distance"]["value"] == pytest.approx(
+            min(row.securing_within_ft, row.maximum_spacing_ft)
+        )
+        if row.from_edition:
+            [error] = faults("supports", request | {"code_edition": "2017"})
+            assert (error["pointer"], error["code"]) == ("#/conduit/trade_size", "trade_size_not_listed")
+            assert size not in error["allowed_values"]
+
+
+@pytest.mark.parametrize(
+    ("kind", "size", "edition", "section"),
+    [
+        ("emt", "2", "2023", "358.30(A)"),
+        ("imc", "2", "2023", "342.30(B)(2)"),
+        ("rmc", "2", "2023", "Table 344.30(B)"),
+        ("rmc", "2", "2020", "Table 344.30(B)(2)"),
+        ("fmc", "1", "2023", "348.30(A)"),
+        ("lfmc", "1", "2023", "350.30(A)"),
+        ("lfnc_a", "1", "2023", "356.30(1)"),
+        ("ent", "1", "2023", "362.30(A)"),
+    ],
+)
+def test_each_kind_is_held_by_its_own_section(kind: str, size: str, edition: str, section: str) -> None:
+    answer = straps(conduit=listed(kind, size), code_edition=edition, end_distance=quantity(1, "ft"))
+    [found] = [one for one in answer["findings"] if one["code"] == "straps_let_it_slide"]
+    assert found["citation"] == f"NFPA 70-{edition}, {section}"
+
+
+@pytest.mark.parametrize("kind", ["fmc", "lfmc", "lfnc_a", "lfnc_b"])
+def test_flexible_conduit_is_held_within_a_foot_of_a_termination(kind: str) -> None:
+    assert straps(conduit=listed(kind, "1"), end_distance=quantity(12, "in"))["verdict"] == "complies"
+    assert straps(conduit=listed(kind, "1"), end_distance=quantity(13, "in"))["verdict"] == "violates"
+
+
+@pytest.mark.parametrize("kind", ["rmc", "imc"])
+def test_a_spacing_of_rigid_conduit_says_for_which_couplings_it_holds(kind: str) -> None:
+    answer = straps(conduit=listed(kind, "3"))
+    assert answer["result"]["support_spacing"] == quantity(20, "ft")
+    [found] = [one for one in answer["findings"] if one["code"] == "spacing_of_threaded_couplings"]
+    assert (found["severity"], found["limit"]) == ("caution", quantity(10, "ft"))
+    assert "#/conduit/coupling" in {place for one in answer["assumptions"] for place in one["pointers"]}
+    threadless = straps(conduit=listed(kind, "3") | {"coupling": "threadless"})
+    assert threadless["result"]["support_spacing"] == quantity(10, "ft")
+    assert "spacing_of_threaded_couplings" not in codes(threadless)
+    assert "spacing_of_threaded_couplings" not in codes(straps(conduit=listed(kind, "1/2"))), "10 ft either way"
+
+
+def test_a_coupling_is_asked_of_rigid_conduit_alone() -> None:
+    [error] = faults("supports", PLAIN | {"conduit": listed("emt", "2") | {"coupling": "threaded"}})
+    assert (error["pointer"], error["code"]) == ("#/conduit/coupling", "contradiction")
+
+
+@pytest.mark.parametrize(("kind", "section"), [("pvc_schedule_40", "352.12(D)"), ("ent", "362.12(3)"), ("emt", None)])
+def test_plastic_is_told_how_hot_its_air_may_be(kind: str, section: str | None) -> None:
+    told = [one for one in straps(conduit=listed(kind, "1"))["cautions"] if one["code"] == "hot_air"]
+    assert [one["citation"] for one in told] == ([f"NFPA 70-2023, {section}"] if section else [])
+    assert all("122 degF" in one["message"] for one in told)
 
 
 def test_a_hundred_feet_of_2_inch_pvc_needs_twenty_straps() -> None:
@@ -58,9 +122,9 @@ def test_an_end_strap_beyond_3_ft_is_a_violation() -> None:
 
 
 def test_a_size_without_a_row_is_answered_with_those_there_are() -> None:
-    [error] = faults("supports", EXAMPLES["supports"] | {"conduit": listed("rmc", "3/8")})
+    [error] = faults("supports", PLAIN | {"conduit": listed("rmc", "3/8")})
     assert error["allowed_values"][0] == "1/2"
-    long = problem("supports", EXAMPLES["supports"] | {"length": quantity(90_000, "ft")})
+    long = problem("supports", PLAIN | {"length": quantity(90_000, "ft")})
     assert long.errors is not None
     assert long.errors[0].pointer == "#/length/value"
 
@@ -79,6 +143,36 @@ def test_the_end_straps_decide_the_verdict() -> None:
 
 
 def test_a_violation_is_told_in_the_units_of_the_answer() -> None:
-    request = EXAMPLES["supports"] | {"end_distance": quantity(4, "ft")}
+    request = PLAIN | {"end_distance": quantity(4, "ft")}
     [found] = [one for one in ask("supports", request, "units=metric")["findings"] if one["severity"] == "violation"]
     assert found["message"] == "The end straps stand 1.2192 m from the terminations; 0.9144 m is the most."
+
+
+def test_a_run_with_fittings_lies_between_two_fixed_points() -> None:
+    [error] = faults("supports", PLAIN | {"termination_count": 1, "fittings": {"fitting_count": 1}})
+    assert (error["pointer"], error["code"]) == ("#/termination_count", "contradiction")
+
+
+def test_fittings_longer_than_their_pieces_are_refused_with_how_many_there_is_room_for() -> None:
+    """Derived: 20 ft hold thirteen of 18 in."""
+    request = PLAIN | {"length": quantity(20, "ft")}
+    [error] = faults("supports", request | {"fittings": {"fitting_count": 14}})
+    assert (error["pointer"], error["maximum"]["value"]) == ("#/fittings/fitting_count", 13)
+    assert ask("supports", request | {"fittings": {"fitting_count": 13}})["result"]["support_count"] >= 13
+
+
+def test_a_fitting_too_long_for_its_straps_is_refused_with_the_longest_travel() -> None:
+    """Derived: straps of 1/2 in PVC stand 36 in apart, (2 x 36 - 6) / 3 = 22 in of travel."""
+    request = PLAIN | {"conduit": listed("pvc_schedule_40", "1/2")}
+    fittings = {"fitting_count": 1, "fitting_travel": quantity(23, "in")}
+    [error] = faults("supports", request | {"fittings": fittings})
+    assert (error["pointer"], error["code"]) == ("#/fittings/fitting_travel", "fitting_too_long")
+    assert error["maximum"]["value"] == pytest.approx(22)
+    longest = {"fittings": {"fitting_count": 1, "fitting_travel": quantity(22, "in")}}
+    assert ask("supports", request | longest)["result"]["actual_spacing"]["value"] <= 3 + 1e-9
+
+
+def test_without_fittings_every_strap_lets_the_run_slide() -> None:
+    found = straps()["result"]
+    assert found["holding_strap_positions"] == found["fitting_positions"] == found["anchor_positions"] == []
+    assert found["piston_reaches"] == []

@@ -60,6 +60,7 @@ from .conduit_size_stream_answer import ConduitSizeStreamAnswer
 from .conduit_table import ConduitTable
 from .conduit_type import ConduitType
 from .conduit_use import ConduitUse
+from .coupling import Coupling
 from .cover_answer import CoverAnswer
 from .cover_item import CoverItem
 from .cover_item_answer import CoverItemAnswer
@@ -98,6 +99,7 @@ from .fill_request import FillRequest
 from .fill_result import FillResult
 from .fill_stream_answer import FillStreamAnswer
 from .finding import Finding
+from .fittings import Fittings
 from .flotation_answer import FlotationAnswer
 from .flotation_item import FlotationItem
 from .flotation_item_answer import FlotationItemAnswer
@@ -306,6 +308,7 @@ __all__ = (
     "ConduitTable",
     "ConduitType",
     "ConduitUse",
+    "Coupling",
     "CoverAnswer",
     "CoverItem",
     "CoverItemAnswer",
@@ -344,6 +347,7 @@ __all__ = (
     "FillResult",
     "FillStreamAnswer",
     "Finding",
+    "Fittings",
     "FlotationAnswer",
     "FlotationItem",
     "FlotationItemAnswer",

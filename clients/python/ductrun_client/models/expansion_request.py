@@ -39,8 +39,11 @@ class ExpansionRequest:
             crew carries.
         piston_convention (PistonConvention | Unset): How far to open an expansion fitting: by its full travel, or
             centered on the movement it takes.
+        piston_engagement (Length | Unset): A length with its unit.
+        service_temperature (Temperature | Unset): A temperature with its unit.
         setting (RunSetting | Unset): Where a run lies, which decides whether it is free to move.
         straight_runs (list[Length] | Unset): Lengths of several straight runs, each judged on its own; this or length.
+        usable_travel_percent (float | Unset): Most of the travel of a fitting that its share of the movement may use.
     """
 
     temperatures: TemperatureRange | TemperatureSpread
@@ -53,8 +56,11 @@ class ExpansionRequest:
     material: ConduitMaterial | Unset = UNSET
     opening_temperatures: list[Temperature] | Unset = UNSET
     piston_convention: PistonConvention | Unset = UNSET
+    piston_engagement: Length | Unset = UNSET
+    service_temperature: Temperature | Unset = UNSET
     setting: RunSetting | Unset = UNSET
     straight_runs: list[Length] | Unset = UNSET
+    usable_travel_percent: float | Unset = UNSET
 
     def to_dict(self) -> dict[str, Any]:
         from ..models.temperature_range import TemperatureRange  # noqa: PLC0415
@@ -100,6 +106,14 @@ class ExpansionRequest:
         if not isinstance(self.piston_convention, Unset):
             piston_convention = self.piston_convention.value
 
+        piston_engagement: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.piston_engagement, Unset):
+            piston_engagement = self.piston_engagement.to_dict()
+
+        service_temperature: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.service_temperature, Unset):
+            service_temperature = self.service_temperature.to_dict()
+
         setting: str | Unset = UNSET
         if not isinstance(self.setting, Unset):
             setting = self.setting.value
@@ -110,6 +124,8 @@ class ExpansionRequest:
             for straight_runs_item_data in self.straight_runs:
                 straight_runs_item = straight_runs_item_data.to_dict()
                 straight_runs.append(straight_runs_item)
+
+        usable_travel_percent = self.usable_travel_percent
 
         field_dict: dict[str, Any] = {}
 
@@ -136,10 +152,16 @@ class ExpansionRequest:
             field_dict["opening_temperatures"] = opening_temperatures
         if piston_convention is not UNSET:
             field_dict["piston_convention"] = piston_convention
+        if piston_engagement is not UNSET:
+            field_dict["piston_engagement"] = piston_engagement
+        if service_temperature is not UNSET:
+            field_dict["service_temperature"] = service_temperature
         if setting is not UNSET:
             field_dict["setting"] = setting
         if straight_runs is not UNSET:
             field_dict["straight_runs"] = straight_runs
+        if usable_travel_percent is not UNSET:
+            field_dict["usable_travel_percent"] = usable_travel_percent
 
         return field_dict
 
@@ -225,6 +247,20 @@ class ExpansionRequest:
         else:
             piston_convention = PistonConvention(_piston_convention)
 
+        _piston_engagement = d.pop("piston_engagement", UNSET)
+        piston_engagement: Length | Unset
+        if isinstance(_piston_engagement, Unset):
+            piston_engagement = UNSET
+        else:
+            piston_engagement = Length.from_dict(_piston_engagement)
+
+        _service_temperature = d.pop("service_temperature", UNSET)
+        service_temperature: Temperature | Unset
+        if isinstance(_service_temperature, Unset):
+            service_temperature = UNSET
+        else:
+            service_temperature = Temperature.from_dict(_service_temperature)
+
         _setting = d.pop("setting", UNSET)
         setting: RunSetting | Unset
         if isinstance(_setting, Unset):
@@ -241,6 +277,8 @@ class ExpansionRequest:
 
                 straight_runs.append(straight_runs_item)
 
+        usable_travel_percent = d.pop("usable_travel_percent", UNSET)
+
         expansion_request = cls(
             temperatures=temperatures,
             code_edition=code_edition,
@@ -252,8 +290,11 @@ class ExpansionRequest:
             material=material,
             opening_temperatures=opening_temperatures,
             piston_convention=piston_convention,
+            piston_engagement=piston_engagement,
+            service_temperature=service_temperature,
             setting=setting,
             straight_runs=straight_runs,
+            usable_travel_percent=usable_travel_percent,
         )
 
         return expansion_request

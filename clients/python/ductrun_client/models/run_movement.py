@@ -6,6 +6,8 @@ from typing import TYPE_CHECKING, Any, TypeVar
 from attrs import define as _attrs_define
 from attrs import field as _attrs_field
 
+from ..types import UNSET, Unset
+
 if TYPE_CHECKING:
     from ..models.length import Length
     from ..models.piston_opening import PistonOpening
@@ -19,22 +21,30 @@ class RunMovement:
     """One straight run.
 
     Attributes:
-        anchor_positions (list[Length]): Where the run is anchored between them; its ends are fixed.
+        anchor_positions (list[Length]): Where the run is fixed between them; its ends are fixed.
         fitting_count (int): Fittings that share the change; 0 if none is required.
-        fitting_positions (list[Length]): Where they stand along the run.
+        fitting_positions (list[Length]): Where the barrels are clamped, one for each fitting.
         fitting_required (bool): Whether the change reaches what calls for a fitting.
+        holding_strap_positions (list[Length]): Straps that hold: the clamps of the barrels, and the anchors without
+            barrels. All others let the run slide.
         length (Length): A length with its unit.
         length_change (Length): A length with its unit.
         piston_openings (list[PistonOpening]): Openings at the temperatures asked for, the installation first.
+        piston_reaches (list[Length]): Where the pistons end when fully open, in the order of the fittings: between a
+            barrel's clamp and this place no strap may stand.
+        travel_used_percent (float | Unset): Share of the travel of a fitting that its movement uses.
     """
 
     anchor_positions: list[Length]
     fitting_count: int
     fitting_positions: list[Length]
     fitting_required: bool
+    holding_strap_positions: list[Length]
     length: Length
     length_change: Length
     piston_openings: list[PistonOpening]
+    piston_reaches: list[Length]
+    travel_used_percent: float | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
@@ -52,6 +62,11 @@ class RunMovement:
 
         fitting_required = self.fitting_required
 
+        holding_strap_positions = []
+        for holding_strap_positions_item_data in self.holding_strap_positions:
+            holding_strap_positions_item = holding_strap_positions_item_data.to_dict()
+            holding_strap_positions.append(holding_strap_positions_item)
+
         length = self.length.to_dict()
 
         length_change = self.length_change.to_dict()
@@ -61,6 +76,13 @@ class RunMovement:
             piston_openings_item = piston_openings_item_data.to_dict()
             piston_openings.append(piston_openings_item)
 
+        piston_reaches = []
+        for piston_reaches_item_data in self.piston_reaches:
+            piston_reaches_item = piston_reaches_item_data.to_dict()
+            piston_reaches.append(piston_reaches_item)
+
+        travel_used_percent = self.travel_used_percent
+
         field_dict: dict[str, Any] = {}
         field_dict.update(self.additional_properties)
         field_dict.update(
@@ -69,11 +91,15 @@ class RunMovement:
                 "fitting_count": fitting_count,
                 "fitting_positions": fitting_positions,
                 "fitting_required": fitting_required,
+                "holding_strap_positions": holding_strap_positions,
                 "length": length,
                 "length_change": length_change,
                 "piston_openings": piston_openings,
+                "piston_reaches": piston_reaches,
             }
         )
+        if travel_used_percent is not UNSET:
+            field_dict["travel_used_percent"] = travel_used_percent
 
         return field_dict
 
@@ -101,6 +127,13 @@ class RunMovement:
 
         fitting_required = d.pop("fitting_required")
 
+        holding_strap_positions = []
+        _holding_strap_positions = d.pop("holding_strap_positions")
+        for holding_strap_positions_item_data in _holding_strap_positions:
+            holding_strap_positions_item = Length.from_dict(holding_strap_positions_item_data)
+
+            holding_strap_positions.append(holding_strap_positions_item)
+
         length = Length.from_dict(d.pop("length"))
 
         length_change = Length.from_dict(d.pop("length_change"))
@@ -112,14 +145,26 @@ class RunMovement:
 
             piston_openings.append(piston_openings_item)
 
+        piston_reaches = []
+        _piston_reaches = d.pop("piston_reaches")
+        for piston_reaches_item_data in _piston_reaches:
+            piston_reaches_item = Length.from_dict(piston_reaches_item_data)
+
+            piston_reaches.append(piston_reaches_item)
+
+        travel_used_percent = d.pop("travel_used_percent", UNSET)
+
         run_movement = cls(
             anchor_positions=anchor_positions,
             fitting_count=fitting_count,
             fitting_positions=fitting_positions,
             fitting_required=fitting_required,
+            holding_strap_positions=holding_strap_positions,
             length=length,
             length_change=length_change,
             piston_openings=piston_openings,
+            piston_reaches=piston_reaches,
+            travel_used_percent=travel_used_percent,
         )
 
         run_movement.additional_properties = d

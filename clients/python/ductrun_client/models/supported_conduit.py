@@ -10,25 +10,29 @@ from typing import (
 
 from attrs import define as _attrs_define
 
+from ..models.coupling import Coupling
 from ..models.supported_conduit_type import SupportedConduitType
 from ..models.trade_size import TradeSize
+from ..types import UNSET, Unset
 
 T = TypeVar("T", bound="SupportedConduit")
 
 
 @_attrs_define
 class SupportedConduit:
-    """A conduit with a table of support spacing, by type and trade size.
+    """A conduit with a rule of support spacing, by type and trade size.
 
     Attributes:
         kind (Literal['listed']): Fixed text that says: by type and trade size.
         trade_size (TradeSize): Trade sizes of conduit; a name, not a dimension.
-        type_ (SupportedConduitType): Conduit with a table of support spacing on file.
+        type_ (SupportedConduitType): Conduit with a rule of support spacing on file.
+        coupling (Coupling | Unset): How lengths of rigid or intermediate metal conduit are coupled.
     """
 
     kind: Literal["listed"]
     trade_size: TradeSize
     type_: SupportedConduitType
+    coupling: Coupling | Unset = UNSET
 
     def to_dict(self) -> dict[str, Any]:
         kind = self.kind
@@ -36,6 +40,10 @@ class SupportedConduit:
         trade_size = self.trade_size.value
 
         type_ = self.type_.value
+
+        coupling: str | Unset = UNSET
+        if not isinstance(self.coupling, Unset):
+            coupling = self.coupling.value
 
         field_dict: dict[str, Any] = {}
 
@@ -46,6 +54,8 @@ class SupportedConduit:
                 "type": type_,
             }
         )
+        if coupling is not UNSET:
+            field_dict["coupling"] = coupling
 
         return field_dict
 
@@ -60,10 +70,18 @@ class SupportedConduit:
 
         type_ = SupportedConduitType(d.pop("type"))
 
+        _coupling = d.pop("coupling", UNSET)
+        coupling: Coupling | Unset
+        if isinstance(_coupling, Unset):
+            coupling = UNSET
+        else:
+            coupling = Coupling(_coupling)
+
         supported_conduit = cls(
             kind=kind,
             trade_size=trade_size,
             type_=type_,
+            coupling=coupling,
         )
 
         return supported_conduit

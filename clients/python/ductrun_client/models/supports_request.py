@@ -9,6 +9,7 @@ from ..models.code_edition import CodeEdition
 from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
+    from ..models.fittings import Fittings
     from ..models.length import Length
     from ..models.supported_conduit import SupportedConduit
 
@@ -21,10 +22,12 @@ class SupportsRequest:
     """A straight run above ground.
 
     Attributes:
-        conduit (SupportedConduit): A conduit with a table of support spacing, by type and trade size.
+        conduit (SupportedConduit): A conduit with a rule of support spacing, by type and trade size.
         length (Length): A length with its unit.
         code_edition (CodeEdition | Unset): Editions of NFPA 70 whose numbers and rules an answer can follow.
         end_distance (Length | Unset): A length with its unit.
+        fittings (Fittings | Unset): The expansion fittings of a run, as `expansion` counts them: one in each of as many
+            equal pieces.
         termination_count (int | Unset): Ends of the run at a box or other termination; with one, the run goes on.
     """
 
@@ -32,6 +35,7 @@ class SupportsRequest:
     length: Length
     code_edition: CodeEdition | Unset = UNSET
     end_distance: Length | Unset = UNSET
+    fittings: Fittings | Unset = UNSET
     termination_count: int | Unset = UNSET
 
     def to_dict(self) -> dict[str, Any]:
@@ -47,6 +51,10 @@ class SupportsRequest:
         if not isinstance(self.end_distance, Unset):
             end_distance = self.end_distance.to_dict()
 
+        fittings: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.fittings, Unset):
+            fittings = self.fittings.to_dict()
+
         termination_count = self.termination_count
 
         field_dict: dict[str, Any] = {}
@@ -61,6 +69,8 @@ class SupportsRequest:
             field_dict["code_edition"] = code_edition
         if end_distance is not UNSET:
             field_dict["end_distance"] = end_distance
+        if fittings is not UNSET:
+            field_dict["fittings"] = fittings
         if termination_count is not UNSET:
             field_dict["termination_count"] = termination_count
 
@@ -68,6 +78,7 @@ class SupportsRequest:
 
     @classmethod
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
+        from ..models.fittings import Fittings  # noqa: PLC0415
         from ..models.length import Length  # noqa: PLC0415
         from ..models.supported_conduit import SupportedConduit  # noqa: PLC0415
 
@@ -90,6 +101,13 @@ class SupportsRequest:
         else:
             end_distance = Length.from_dict(_end_distance)
 
+        _fittings = d.pop("fittings", UNSET)
+        fittings: Fittings | Unset
+        if isinstance(_fittings, Unset):
+            fittings = UNSET
+        else:
+            fittings = Fittings.from_dict(_fittings)
+
         termination_count = d.pop("termination_count", UNSET)
 
         supports_request = cls(
@@ -97,6 +115,7 @@ class SupportsRequest:
             length=length,
             code_edition=code_edition,
             end_distance=end_distance,
+            fittings=fittings,
             termination_count=termination_count,
         )
 

@@ -20,14 +20,23 @@ class SupportsResult:
     """How far apart, how many and where.
 
     Attributes:
+        anchor_positions (list[Length]): Where the run is fixed between them; its ends are fixed.
         end_distance (Length): A length with its unit.
+        fitting_positions (list[Length]): Where the barrels of the fittings given are clamped.
+        holding_strap_positions (list[Length]): Those of them that hold: on the barrels of fittings, and at anchors
+            without barrels. All others let the run slide.
+        piston_reaches (list[Length]): Where their pistons end when fully open, in the same order.
         positions (list[Length]): Where they stand along the run.
         support_count (int): Straps of the run.
         support_spacing (Length): A length with its unit.
         actual_spacing (Length | Unset): A length with its unit.
     """
 
+    anchor_positions: list[Length]
     end_distance: Length
+    fitting_positions: list[Length]
+    holding_strap_positions: list[Length]
+    piston_reaches: list[Length]
     positions: list[Length]
     support_count: int
     support_spacing: Length
@@ -35,7 +44,27 @@ class SupportsResult:
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
+        anchor_positions = []
+        for anchor_positions_item_data in self.anchor_positions:
+            anchor_positions_item = anchor_positions_item_data.to_dict()
+            anchor_positions.append(anchor_positions_item)
+
         end_distance = self.end_distance.to_dict()
+
+        fitting_positions = []
+        for fitting_positions_item_data in self.fitting_positions:
+            fitting_positions_item = fitting_positions_item_data.to_dict()
+            fitting_positions.append(fitting_positions_item)
+
+        holding_strap_positions = []
+        for holding_strap_positions_item_data in self.holding_strap_positions:
+            holding_strap_positions_item = holding_strap_positions_item_data.to_dict()
+            holding_strap_positions.append(holding_strap_positions_item)
+
+        piston_reaches = []
+        for piston_reaches_item_data in self.piston_reaches:
+            piston_reaches_item = piston_reaches_item_data.to_dict()
+            piston_reaches.append(piston_reaches_item)
 
         positions = []
         for positions_item_data in self.positions:
@@ -54,7 +83,11 @@ class SupportsResult:
         field_dict.update(self.additional_properties)
         field_dict.update(
             {
+                "anchor_positions": anchor_positions,
                 "end_distance": end_distance,
+                "fitting_positions": fitting_positions,
+                "holding_strap_positions": holding_strap_positions,
+                "piston_reaches": piston_reaches,
                 "positions": positions,
                 "support_count": support_count,
                 "support_spacing": support_spacing,
@@ -70,7 +103,35 @@ class SupportsResult:
         from ..models.length import Length  # noqa: PLC0415
 
         d = dict(src_dict)
+        anchor_positions = []
+        _anchor_positions = d.pop("anchor_positions")
+        for anchor_positions_item_data in _anchor_positions:
+            anchor_positions_item = Length.from_dict(anchor_positions_item_data)
+
+            anchor_positions.append(anchor_positions_item)
+
         end_distance = Length.from_dict(d.pop("end_distance"))
+
+        fitting_positions = []
+        _fitting_positions = d.pop("fitting_positions")
+        for fitting_positions_item_data in _fitting_positions:
+            fitting_positions_item = Length.from_dict(fitting_positions_item_data)
+
+            fitting_positions.append(fitting_positions_item)
+
+        holding_strap_positions = []
+        _holding_strap_positions = d.pop("holding_strap_positions")
+        for holding_strap_positions_item_data in _holding_strap_positions:
+            holding_strap_positions_item = Length.from_dict(holding_strap_positions_item_data)
+
+            holding_strap_positions.append(holding_strap_positions_item)
+
+        piston_reaches = []
+        _piston_reaches = d.pop("piston_reaches")
+        for piston_reaches_item_data in _piston_reaches:
+            piston_reaches_item = Length.from_dict(piston_reaches_item_data)
+
+            piston_reaches.append(piston_reaches_item)
 
         positions = []
         _positions = d.pop("positions")
@@ -91,7 +152,11 @@ class SupportsResult:
             actual_spacing = Length.from_dict(_actual_spacing)
 
         supports_result = cls(
+            anchor_positions=anchor_positions,
             end_distance=end_distance,
+            fitting_positions=fitting_positions,
+            holding_strap_positions=holding_strap_positions,
+            piston_reaches=piston_reaches,
             positions=positions,
             support_count=support_count,
             support_spacing=support_spacing,

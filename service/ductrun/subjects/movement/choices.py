@@ -31,9 +31,23 @@ class PistonConvention(Code):
 
 
 class SupportedConduitType(Code):
-    """Conduit with a table of support spacing on file."""
+    """Conduit with a rule of support spacing on file."""
 
     PVC_SCHEDULE_40 = "pvc_schedule_40"
     PVC_SCHEDULE_80 = "pvc_schedule_80"
     RTRC = "rtrc"
     RMC = "rmc"
+    IMC = "imc"
+    EMT = "emt"
+    FMC = "fmc"
+    LFMC = "lfmc"
+    LFNC_A = "lfnc_a"
+    LFNC_B = "lfnc_b"
+    ENT = "ent"
+
+
+class Coupling(Code):
+    """How lengths of rigid or intermediate metal conduit are coupled."""
+
+    THREADED = "threaded"
+    THREADLESS = "threadless"

@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING, Annotated
+from typing import Annotated
 
 from msgspec import UNSET, Meta, Struct, UnsetType
 
 from ductrun.kit import answers
 from ductrun.kit.telling import TELLINGS, Telling
 from ductrun.subjects.movement.findings import SOLD, MovingRun
+from ductrun.subjects.movement.fittings import MOST_FITTINGS
+from ductrun.subjects.movement.moving import MOST_OPENINGS, Movement
 
-if TYPE_CHECKING:
-    from ductrun.subjects.movement.expansion import Movement
+MOST_RUNS = 200
 
 
 class PistonOpening(Struct, frozen=True, gc=False):
@@ -35,13 +36,39 @@ class RunMovement(Struct, frozen=True, gc=False):
     length_change: Annotated[answers.Length, Meta(description="Change over the whole span of temperature.")]
     fitting_required: Annotated[bool, Meta(description="Whether the change reaches what calls for a fitting.")]
     fitting_count: Annotated[int, Meta(description="Fittings that share the change; 0 if none is required.")]
-    fitting_positions: Annotated[list[answers.Length], Meta(description="Where they stand along the run.")]
+    fitting_positions: Annotated[
+        list[answers.Length],
+        Meta(description="Where the barrels are clamped, one for each fitting.", max_length=MOST_FITTINGS),
+    ]
+    piston_reaches: Annotated[
+        list[answers.Length],
+        Meta(
+            description="Where the pistons end when fully open, in the order of the fittings: between a barrel's clamp "
+            "and this place no strap may stand.",
+            max_length=MOST_FITTINGS,
+        ),
+    ]
     anchor_positions: Annotated[
-        list[answers.Length], Meta(description="Where the run is anchored between them; its ends are fixed.")
+        list[answers.Length],
+        Meta(description="Where the run is fixed between them; its ends are fixed.", max_length=MOST_FITTINGS),
+    ]
+    holding_strap_positions: Annotated[
+        list[answers.Length],
+        Meta(
+            description="Straps that hold: the clamps of the barrels, and the anchors without barrels. All others let "
+            "the run slide.",
+            max_length=MOST_FITTINGS + MOST_FITTINGS // 2,
+        ),
     ]
     piston_openings: Annotated[
-        list[PistonOpening], Meta(description="Openings at the temperatures asked for, the installation first.")
+        list[PistonOpening],
+        Meta(
+            description="Openings at the temperatures asked for, the installation first.", max_length=MOST_OPENINGS + 1
+        ),
     ]
+    travel_used_percent: Annotated[
+        float | UnsetType, Meta(description="Share of the travel of a fitting that its movement uses.")
+    ] = UNSET
 
 
 class ExpansionResult(Struct, frozen=True, gc=False):
@@ -55,9 +82,13 @@ class ExpansionResult(Struct, frozen=True, gc=False):
     ]
     fitting_required: Annotated[bool, Meta(description="Whether any run reaches what calls for a fitting.")]
     fitting_count: Annotated[int, Meta(description="Expansion fittings of all runs together.")]
-    runs: Annotated[list[RunMovement], Meta(description="Each straight run; none if they are buried or encased.")]
+    runs: Annotated[
+        list[RunMovement],
+        Meta(description="Each straight run; none if they are buried or encased.", max_length=MOST_RUNS),
+    ]
     travel_options: Annotated[
-        list[TravelOption], Meta(description="How many fittings of each travel that is sold would be needed.")
+        list[TravelOption],
+        Meta(description="How many fittings of each travel that is sold would be needed.", max_length=len(SOLD)),
     ]
     length_change: Annotated[
         answers.Length | UnsetType, Meta(description="Change of the run; of several, of the one that moves most.")
@@ -71,7 +102,8 @@ class ExpansionResult(Struct, frozen=True, gc=False):
         Meta(description="At this difference the longest run needs a fitting; at less, none does."),
     ] = UNSET
     travel_needed: Annotated[
-        answers.Length | UnsetType, Meta(description="Travel with which one fitting would do for the longest run.")
+        answers.Length | UnsetType,
+        Meta(description="Travel with which one fitting would do for the longest run, its usable share considered."),
     ] = UNSET
     fitting_spacing: Annotated[
         answers.Length | UnsetType, Meta(description="Length of run to each fitting, for one run that needs any.")
@@ -114,21 +146,26 @@ def tell(movement: Movement, telling: Telling) -> ExpansionResult:
         ],
         longest_run_without_fitting=telling.distance(free.longest_without_fitting),
         largest_difference_without_fitting=telling.difference(free.largest_difference_without_fitting),
-        travel_needed=telling.size(free.change) if fittings else UNSET,
+        travel_needed=telling.size(free.travel_needed) if fittings else UNSET,
         fitting_spacing=telling.distance(only.length / only.fitting_count) if only else UNSET,
         piston_opening=telling.size(only.openings[0][1]) if only and installed else UNSET,
     )
 
 
 def _told_run(run: MovingRun, telling: Telling) -> RunMovement:
+    layout = run.layout
+    clamps, reaches, anchors, holding = ([], [], [], []) if layout is None else layout[1:]
     return RunMovement(
         length=telling.distance(run.length),
         length_change=telling.size(run.change),
         fitting_required=run.fitting_count > 0,
         fitting_count=run.fitting_count,
-        fitting_positions=[telling.distance(place) for place in run.fitting_positions],
-        anchor_positions=[telling.distance(place) for place in run.anchor_positions],
+        fitting_positions=[telling.distance(place) for place in clamps],
+        piston_reaches=[telling.distance(place) for place in reaches],
+        anchor_positions=[telling.distance(place) for place in anchors],
+        holding_strap_positions=[telling.distance(place) for place in holding],
         piston_openings=[
             PistonOpening(telling.given(temperature), telling.size(opening)) for temperature, opening in run.openings
         ],
+        travel_used_percent=100 * run.travel_used if run.fitting_count else UNSET,
     )

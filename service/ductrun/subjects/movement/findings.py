@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
-from ductrun.kit.backing import Backing, backing_of
+from ductrun.kit.backing import WORKED_OUT, Backing, backing_of
 from ductrun.kit.choices import Severity, Standing
 from ductrun.kit.defaults import quantity
 from ductrun.kit.telling import TELLINGS
 from ductrun.kit.wording import text_of
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.movement.choices import ConduitMaterial, RunSetting
+from ductrun.subjects.movement.fittings import Fitting, Layout
 from ductrun.tables import TABLES
 from ductrun.units import ExpansionCoefficient, Length, Temperature
 
@@ -22,16 +23,17 @@ _RULES = {ConduitMaterial.PVC: "expansion_pvc", ConduitMaterial.RTRC: "expansion
 
 
 class MovingRun(NamedTuple):
-    """A straight run [m]: its change of length [m], its fittings and where they and the anchors stand [m].
+    """A straight run [m]: its change of length [m], its fittings, the share of their travel that is used [1].
 
-    `openings` tells how far the pistons are opened [m] at each temperature asked for, the installation first.
+    `layout` says where they stand, None without any or without room for them. `openings` tells how far the pistons are
+    opened [m] at each temperature asked for, the installation first.
     """
 
     length: float
     change: float
     fitting_count: int
-    fitting_positions: list[float]
-    anchor_positions: list[float]
+    travel_used: float
+    layout: Layout | None
     openings: list[tuple[Temperature, float]]
 
 
@@ -87,21 +89,44 @@ def rule_of(material: ConduitMaterial | None, sheet: Worksheet) -> Backing:
     return sheet.rule(_RULES.get(material, "expansion_other") if material is not None else "expansion_other")
 
 
-def find_movement(which: str, place: Worksheet, run: MovingRun, travel: Length, backing: Backing) -> None:
+def find_movement(which: str, place: Worksheet, run: MovingRun, fitting: Fitting, backing: Backing) -> None:
     """Say that a run needs fittings, how many, and how they are fixed; `place` is the sheet of the run."""
     tell, count = place.tell, run.fitting_count
     change = tell.size(run.change)
-    fittings = "1 expansion fitting" if count == 1 else f"{count} expansion fittings"
-    each = text_of(tell.distance(run.length / count))
+    travel = text_of(tell.given(fitting.travel))
+    if count == 1:
+        fittings = f"1 expansion fitting of {travel} travel"
+        where = "Clamp its barrel at one end of the run, in a riser the top, opening down"
+    else:
+        each = text_of(tell.distance(run.length / count))
+        fittings = f"{count} expansion fittings of {travel} travel, one to each {each}"
+        where = (
+            "Anchor the run between them and clamp each barrel at a fixed point, back to back at every second anchor"
+        )
     place.find(
         Severity.CAUTION,
         "expansion_fitting_required",
         f"{which} moves {text_of(change)}, at or over the {_TRIGGER_TEXT[tell.system]} that calls for an expansion "
-        f"fitting: provide {fittings} of {text_of(tell.given(travel))} travel, one to each {each}. Clamp the barrel, "
-        "let the piston side slide in guide straps, anchor between fittings, and leave slack in the conductors.",
+        f"fitting: provide {fittings}. {where}; let all else slide in guide straps, none on a piston, and leave slack "
+        "in the conductors.",
         backing,
         change,
         _TRIGGER_TOLD[tell.system],
+        member="",
+    )
+
+
+def report_no_room(which: str, place: Worksheet, run: MovingRun, fitting: Fitting) -> None:
+    """Caution that the fittings are longer than the pieces of run they stand in."""
+    reach, room = place.tell.size(fitting.reach), place.tell.size(run.length / run.fitting_count)
+    place.find(
+        Severity.CAUTION,
+        "no_room_for_fittings",
+        f"{which} has {text_of(room)} for each fitting, and one fully open takes {text_of(reach)}: it is not laid out. "
+        "Take shorter fittings or give the run a bend.",
+        WORKED_OUT,
+        reach,
+        room,
         member="",
     )
 

@@ -8,12 +8,16 @@ from pydantic import Field
 from typing_extensions import TypeAliasType
 
 from ductrun.engineering.rounding import over, under
-from ductrun.kit.defaults import flag, quantity
+from ductrun.kit.defaults import by_rule, flag, quantity
 from ductrun.kit.forms import ConduitTemperature, Form, Omissible, SunAllowance, TemperatureSpan
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
+from ductrun.subjects.movement.choices import RunSetting
 from ductrun.units import Temperature, TemperatureDifference, TemperatureDifferenceUnit, TemperatureUnit
 
-DIRECT_SUN = flag("expansion.direct_sun")
+DIRECT_SUN = {
+    setting: flag("expansion.direct_sun_" + ("above_ground" if setting is RunSetting.ABOVE_GROUND else "held"))
+    for setting in RunSetting
+}
 SUN_ALLOWANCE = quantity("expansion.sun_allowance", TemperatureDifference)
 
 
@@ -32,7 +36,7 @@ class TemperatureRange(Form):
         default=None,
         description="Whether the run lies in direct sun and the highest temperature does not include that yet.",
         examples=[True],
-        json_schema_extra=DIRECT_SUN.stated,
+        json_schema_extra=by_rule("true above ground, false where the run is buried or encased"),
     )
     sun_allowance: Omissible[SunAllowance] = Field(
         default=None,
@@ -82,20 +86,27 @@ class Span(NamedTuple):
 
 
 class Seen(NamedTuple):
-    """What a conduit sees: a difference of temperature and, where a range was given, its span and the installation."""
+    """What a conduit sees: a difference of temperature and, where a range was given, its span and the installation.
+
+    `highest` is the highest temperature as given, `is_air` whether it is surely that of the air and not of a conduit in
+    the sun, `place` the sheet of the temperatures.
+    """
 
     difference: TemperatureDifference
     span: Span | None
     installation: Temperature | None
+    highest: Temperature | None
+    is_air: bool
+    place: Worksheet
 
 
-def seen_by(temperatures: TemperatureRange | TemperatureSpread, sheet: Worksheet) -> Seen:
-    """Give what a conduit sees, the sun allowance of a range added once.
+def seen_by(temperatures: TemperatureRange | TemperatureSpread, setting: RunSetting, sheet: Worksheet) -> Seen:
+    """Give what a conduit sees, the sun allowance of a range added once: above ground, unless told otherwise.
 
     The difference of a range is taken in the unit of the lowest temperature, so that whole degrees stay whole.
     """
     if temperatures.kind == "difference":
-        return Seen(temperatures.difference, None, None)
+        return Seen(temperatures.difference, None, None, None, False, sheet)
     lowest, highest = temperatures.lowest.si, temperatures.highest.si
     unit = temperatures.lowest.unit
     degrees = (
@@ -104,11 +115,13 @@ def seen_by(temperatures: TemperatureRange | TemperatureSpread, sheet: Worksheet
         else TemperatureDifferenceUnit.DELTA_DEG_C
     )
     difference = temperatures.highest.in_unit(unit) - temperatures.lowest.value
-    allowance = _sun_allowance(temperatures, sheet)
+    allowance = _sun_allowance(temperatures, setting, sheet)
+    is_air = allowance is not None or setting is not RunSetting.ABOVE_GROUND
+    hottest = highest
     if allowance is not None:
-        highest += allowance.si
+        hottest += allowance.si
         difference += allowance.in_unit(degrees)
-    if lowest >= highest:
+    if highest < lowest or hottest == lowest:
         raise UnanswerableError(
             sheet.fault(
                 "highest/value",
@@ -117,15 +130,18 @@ def seen_by(temperatures: TemperatureRange | TemperatureSpread, sheet: Worksheet
                 minimum=temperatures.lowest,
             )
         )
-    span = Span(lowest, highest)
+    span = Span(lowest, hottest)
     if temperatures.installation is not None:
         span.refuse_outside(temperatures.installation, "installation/value", sheet)
-    return Seen(TemperatureDifference(difference, degrees), span, temperatures.installation)
+    given = temperatures.highest
+    return Seen(TemperatureDifference(difference, degrees), span, temperatures.installation, given, is_air, sheet)
 
 
-def _sun_allowance(temperatures: TemperatureRange, sheet: Worksheet) -> TemperatureDifference | None:
+def _sun_allowance(
+    temperatures: TemperatureRange, setting: RunSetting, sheet: Worksheet
+) -> TemperatureDifference | None:
     if temperatures.sun_allowance is None:
-        in_sun = sheet.settle("direct_sun", temperatures.direct_sun, DIRECT_SUN)
+        in_sun = sheet.settle("direct_sun", temperatures.direct_sun, DIRECT_SUN[setting])
         return sheet.settle("sun_allowance", None, SUN_ALLOWANCE) if in_sun else None
     if temperatures.direct_sun is False:
         raise UnanswerableError(

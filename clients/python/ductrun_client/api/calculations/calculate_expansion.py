@@ -122,7 +122,8 @@ def sync_detailed(
     """Thermal expansion
 
      Gives the length change of straight runs with temperature, each held against what calls for an
-    expansion fitting, how many fittings and where, and how far open to set each, by either convention.
+    expansion fitting, how many fittings and where, what holds them, and how far open to set each, by
+    either convention; and holds the heat against what the material is permitted in.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
@@ -169,7 +170,8 @@ def sync(
     """Thermal expansion
 
      Gives the length change of straight runs with temperature, each held against what calls for an
-    expansion fitting, how many fittings and where, and how far open to set each, by either convention.
+    expansion fitting, how many fittings and where, what holds them, and how far open to set each, by
+    either convention; and holds the heat against what the material is permitted in.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
@@ -211,7 +213,8 @@ async def asyncio_detailed(
     """Thermal expansion
 
      Gives the length change of straight runs with temperature, each held against what calls for an
-    expansion fitting, how many fittings and where, and how far open to set each, by either convention.
+    expansion fitting, how many fittings and where, what holds them, and how far open to set each, by
+    either convention; and holds the heat against what the material is permitted in.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
@@ -256,7 +259,8 @@ async def asyncio(
     """Thermal expansion
 
      Gives the length change of straight runs with temperature, each held against what calls for an
-    expansion fitting, how many fittings and where, and how far open to set each, by either convention.
+    expansion fitting, how many fittings and where, what holds them, and how far open to set each, by
+    either convention; and holds the heat against what the material is permitted in.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.

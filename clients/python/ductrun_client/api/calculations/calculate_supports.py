@@ -122,7 +122,7 @@ def sync_detailed(
     """Supports above ground
 
      Gives how far apart straps may stand for a type and trade size, how many a straight run needs and
-    where each goes, the end straps within 3 ft of the terminations.
+    where each goes, which of them hold and which let it slide, clear of the expansion fittings given.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
@@ -168,7 +168,7 @@ def sync(
     """Supports above ground
 
      Gives how far apart straps may stand for a type and trade size, how many a straight run needs and
-    where each goes, the end straps within 3 ft of the terminations.
+    where each goes, which of them hold and which let it slide, clear of the expansion fittings given.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
@@ -209,7 +209,7 @@ async def asyncio_detailed(
     """Supports above ground
 
      Gives how far apart straps may stand for a type and trade size, how many a straight run needs and
-    where each goes, the end straps within 3 ft of the terminations.
+    where each goes, which of them hold and which let it slide, clear of the expansion fittings given.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
@@ -253,7 +253,7 @@ async def asyncio(
     """Supports above ground
 
      Gives how far apart straps may stand for a type and trade size, how many a straight run needs and
-    where each goes, the end straps within 3 ft of the terminations.
+    where each goes, which of them hold and which let it slide, clear of the expansion fittings given.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
