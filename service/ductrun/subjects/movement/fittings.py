@@ -40,20 +40,12 @@ class FittingMade(Form):
 
 
 class Fitting(NamedTuple):
-    """An expansion fitting, settled."""
+    """An expansion fitting, settled: how far from its fixed point it is clamped, and how far it reaches open [m]."""
 
     travel: Length
     engagement: Length
-
-    @property
-    def clamp(self) -> float:
-        """How far from its fixed point the barrel is clamped [m]."""
-        return engineering.barrel_clamp(self.travel.si, self.engagement.si)
-
-    @property
-    def reach(self) -> float:
-        """How far from its fixed point the open piston reaches [m]."""
-        return engineering.piston_reach(self.travel.si, self.engagement.si)
+    clamp: float
+    reach: float
 
 
 class Layout(NamedTuple):
@@ -80,9 +72,13 @@ class Layout(NamedTuple):
 
 def fitting_of(given: FittingMade, sheet: Worksheet) -> Fitting:
     """Settle how the fittings are made."""
+    travel = sheet.settle("fitting_travel", given.fitting_travel, FITTING_TRAVEL)
+    engagement = sheet.settle("piston_engagement", given.piston_engagement, PISTON_ENGAGEMENT)
     return Fitting(
-        sheet.settle("fitting_travel", given.fitting_travel, FITTING_TRAVEL),
-        sheet.settle("piston_engagement", given.piston_engagement, PISTON_ENGAGEMENT),
+        travel,
+        engagement,
+        engineering.barrel_clamp(travel.si, engagement.si),
+        engineering.piston_reach(travel.si, engagement.si),
     )
 
 

@@ -102,7 +102,6 @@ class Movement(NamedTuple):
 
     coefficient: Coefficient
     seen: Seen
-    setting: RunSetting
     free: FreeMovement | None
 
 
@@ -123,14 +122,14 @@ def move(
 ) -> Movement:
     """Give the movement of each straight run, whether it needs fittings, how many, where, and how far open."""
     _refuse_openings(given, seen, sheet)
-    setting = setting_of(given, sheet)
+    setting = seen.setting
     rule = rule_of(coefficient.material, sheet)
     report_borrowed_trigger(coefficient, rule)
     report_crossings(given.emerges_from_grade, given.crosses_structural_joint, sheet)
     report_setting(setting, rule, sheet)
     judge_heat(coefficient.material, given.service_temperature, seen, sheet)
     if setting is not RunSetting.ABOVE_GROUND:
-        return Movement(coefficient, seen, setting, None)
+        return Movement(coefficient, seen, None)
     fitted = _fitted(given, sheet)
     moved = [_moved(given, coefficient, run, seen, fitted, sheet) for run in runs]
     backing = rule.beside(coefficient.backing.of("coefficient"))
@@ -141,7 +140,7 @@ def move(
             find_movement(which, run.place, one, fitted.fitting, backing)
             if one.layout is None:
                 report_no_room(which, run.place, one, fitted.fitting)
-    return Movement(coefficient, seen, setting, _free(coefficient, moved, seen.difference.si, fitted, sheet))
+    return Movement(coefficient, seen, _free(coefficient, moved, seen.difference.si, fitted, sheet))
 
 
 def _refuse_openings(given: Moving, seen: Seen, sheet: Worksheet) -> None:

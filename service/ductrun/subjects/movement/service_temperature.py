@@ -9,6 +9,7 @@ from ductrun.kit.backing import GIVEN, Backing, backing_of
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import Default
 from ductrun.kit.forms import between
+from ductrun.kit.telling import TELLINGS
 from ductrun.kit.wording import text_of
 from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.movement.temperatures import SUN_ALLOWANCE, Seen
@@ -19,6 +20,12 @@ ServiceTemperature = Annotated[Temperature, between(Temperature, 50, 400, "degF"
 _ROWS = {row.material: row for row in TABLES["service_temperatures"]}
 _LIMITS = {
     material: Default(Temperature.parse(row.limit, row.unit), backing_of(row)) for material, row in _ROWS.items()
+}
+_HOT_AIR = {
+    (material, system): "This conduit is permitted in air of at most "
+    f"{text_of(telling.given(limit.value))}, unless it is listed for more."
+    for material, limit in _LIMITS.items()
+    for system, telling in TELLINGS.items()
 }
 
 
@@ -97,9 +104,4 @@ def _report_open(limit: Temperature, rule: Backing, seen: Seen) -> None:
 def caution_heat(material: str, sheet: Worksheet) -> None:
     """Give the usual caution of a conduit that is not permitted in hot air."""
     if material in _LIMITS:
-        most = text_of(sheet.tell.given(_LIMITS[material].value))
-        sheet.caution(
-            "hot_air",
-            f"This conduit is permitted in air of at most {most}, unless it is listed for more.",
-            sheet.rule(_ROWS[material].rule),
-        )
+        sheet.caution("hot_air", _HOT_AIR[material, sheet.tell.system], sheet.rule(_ROWS[material].rule))

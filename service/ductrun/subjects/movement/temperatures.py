@@ -88,10 +88,11 @@ class Span(NamedTuple):
 class Seen(NamedTuple):
     """What a conduit sees: a difference of temperature and, where a range was given, its span and the installation.
 
-    `highest` is the highest temperature as given, `is_air` whether it is surely that of the air and not of a conduit in
-    the sun, `place` the sheet of the temperatures.
+    `setting` is where the run lies, `highest` the highest temperature as given, `is_air` whether that is surely of the
+    air and not of a conduit in the sun, `place` the sheet of the temperatures.
     """
 
+    setting: RunSetting
     difference: TemperatureDifference
     span: Span | None
     installation: Temperature | None
@@ -106,7 +107,7 @@ def seen_by(temperatures: TemperatureRange | TemperatureSpread, setting: RunSett
     The difference of a range is taken in the unit of the lowest temperature, so that whole degrees stay whole.
     """
     if temperatures.kind == "difference":
-        return Seen(temperatures.difference, None, None, None, False, sheet)
+        return Seen(setting, temperatures.difference, None, None, None, False, sheet)
     lowest, highest = temperatures.lowest.si, temperatures.highest.si
     unit = temperatures.lowest.unit
     degrees = (
@@ -134,7 +135,9 @@ def seen_by(temperatures: TemperatureRange | TemperatureSpread, setting: RunSett
     if temperatures.installation is not None:
         span.refuse_outside(temperatures.installation, "installation/value", sheet)
     given = temperatures.highest
-    return Seen(TemperatureDifference(difference, degrees), span, temperatures.installation, given, is_air, sheet)
+    return Seen(
+        setting, TemperatureDifference(difference, degrees), span, temperatures.installation, given, is_air, sheet
+    )
 
 
 def _sun_allowance(
