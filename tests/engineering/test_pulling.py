@@ -14,6 +14,7 @@ from ductrun.engineering.cables import (
     weight_correction_factor,
 )
 from ductrun.engineering.pulling import HorizontalBend, Section, Straight, VerticalBend
+from ductrun.engineering.tension import capstan, horizontal_bend
 from ductrun.engineering.vertical_bends import carry
 
 
@@ -89,13 +90,13 @@ def test_the_handbook_forms_with_one_end_vertical_are_special_cases(friction: fl
 
 def test_the_exact_level_bend_is_never_below_the_plain_one() -> None:
     for tension, angle in itertools.product((0.0, 1.0, 100.0, 10_000.0), (0.1, 0.8, 1.6, 3.1)):
-        plain = pulling.capstan(tension, 0.4, angle)
-        assert pulling.horizontal_bend(tension, 50.0, 0.4, 1.5, angle) >= plain
-        assert pulling.horizontal_bend(tension, 0.0, 0.4, 1.5, angle) == pytest.approx(plain)
+        plain = capstan(tension, 0.4, angle)
+        assert horizontal_bend(tension, 50.0, 0.4, 1.5, angle) >= plain
+        assert horizontal_bend(tension, 0.0, 0.4, 1.5, angle) == pytest.approx(plain)
 
 
 def test_a_bend_at_the_reel_is_not_free() -> None:
-    assert pulling.horizontal_bend(0.0, 50.0, 0.4, 1.5, math.pi / 2) == pytest.approx(75.0 * math.sinh(0.2 * math.pi))
+    assert horizontal_bend(0.0, 50.0, 0.4, 1.5, math.pi / 2) == pytest.approx(75.0 * math.sinh(0.2 * math.pi))
 
 
 def test_a_steep_descent_needs_a_brake_of_what_the_slope_pulls_beyond_friction() -> None:

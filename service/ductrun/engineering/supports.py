@@ -9,10 +9,12 @@ def support_positions(length: float, spacing: float, end_distance: float, termin
     """Give where straps stand along a straight run [m].
 
     With a termination at both ends the first and last stand `end_distance` from them and the rest share what is
-    between evenly, fence posts included; a run no longer than twice that distance needs one strap, in its middle. With
-    one termination the first stands `end_distance` from it and the next follow every `spacing`, as the run goes on.
-    Parameters [m]: length, spacing (the most allowed), end_distance (the most allowed, and no more than the spacing).
-    Source: NFPA 70-2023, 352.30 and the like sections; the count is derived.
+    between evenly, fence posts included; a run no longer than twice that distance needs one strap, in its middle.
+    With one termination the first stands `end_distance` from it and the next follow every `spacing`, as the run
+    goes on.
+    Parameters: length of the run [m], spacing at most [m], end_distance at most [m], and no more than the spacing,
+    terminations of the run (count), 1 or 2.
+    Source: NFPA 70-2023, Table 352.30(B), and 352.30(A) and the like sections; derived for the count.
     """
     end = min(end_distance, spacing)
     if terminations == 1:
