@@ -179,3 +179,22 @@ def test_the_last_digit_of_the_arithmetic_is_no_brake() -> None:
     assert pulling.least_entry(balance, 70.0, 0.0) == 0.0
     slippery = [section.laid(math.tan(slope) * (1 - 1e-9), 1.0) for section in balance]
     assert pulling.least_entry(slippery, 70.0, 0.0) > 0.0
+
+
+def test_four_cables_of_any_diameter_leave_what_their_circles_leave() -> None:
+    """Derived from the centers: one at the bottom, two on it and on the wall, the fourth on those two."""
+    for diameter in (0.8, 1.2, 1.5):
+        around = (4.0 - diameter) / 2
+        turned = 2 * math.asin(diameter / 2 / around)
+        side, height = around * math.sin(turned), -around * math.cos(turned)
+        top = height + math.sqrt(diameter**2 - side**2)
+        assert clearance(Arrangement.DIAMOND, 4.0, diameter) == pytest.approx(2.0 - top - diameter / 2)
+    assert clearance(Arrangement.DIAMOND, 4.0, 1.2) == pytest.approx(2.8 - 2 * 1.44 / 2.8)
+
+
+def test_three_cables_in_a_cradle_of_any_diameter_leave_what_their_circles_leave() -> None:
+    """Derived from the centers: one at the bottom and two beside it, all on the wall."""
+    for diameter in (0.8, 1.2, 1.5):
+        around = (4.0 - diameter) / 2
+        height = -around * math.cos(2 * math.asin(diameter / 2 / around))
+        assert clearance(Arrangement.CRADLED, 4.0, diameter) == pytest.approx(2.0 - height - diameter / 2)

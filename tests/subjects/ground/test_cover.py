@@ -214,3 +214,10 @@ def test_everything_told_of_a_cover_points_to_where_it_was_given() -> None:
     with pytest.raises(UnanswerableError) as refused_here:
         laid("over_40_kv", "low_voltage_control")
     assert refused_at(refused_here.value) == {"#/duct/method": "not_above_1000_v"}
+
+
+def test_cover_is_measured_from_the_raceway_and_not_from_its_concrete() -> None:
+    """NFPA 70, note 1 to Table 300.5(A): between the top surface of the raceway and the top of finished grade."""
+    told = result("cover", example("cover"))["measured_from"]
+    assert told.startswith("from the top of the cable or raceway, not of its envelope")
+    assert told.endswith("to the top of finished grade")
