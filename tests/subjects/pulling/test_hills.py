@@ -511,7 +511,7 @@ def test_cable_in_a_long_vertical_run_is_supported(material: str, feet: float, f
 
 
 def test_a_slope_is_climbed_from_one_end_and_held_back_from_the_other() -> None:
-    """Derived: 100 ft of 5 lb/ft at 30 degrees: 500 (sin + K cos) lbf to climb, a brake of 500 (sin - K cos) to fall."""
+    """Derived: 100 ft of 5 lb/ft at 30 degrees: 500 (sin + K cos) lbf to climb, a brake of 500 (sin - K cos) down."""
     changes: dict[str, Any] = {"friction_range": {"low": 0.2, "high": 0.4}, "brake_limit": quantity(160, "lbf")}
     cases = one_cable([straight(100, 30)], 0.3, **changes)["friction_cases"]
     for case, friction in zip(cases, (0.2, 0.3, 0.4), strict=True):
