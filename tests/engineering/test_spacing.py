@@ -1,9 +1,9 @@
-"""Spacers and concrete by hand."""
+"""Spacers by hand."""
 
 from __future__ import annotations
 
 import pytest
-from ductrun.engineering import encasement, spacing
+from ductrun.engineering import spacing
 
 
 def test_fence_posts_stand_at_both_ends() -> None:
@@ -63,11 +63,3 @@ def test_waste_rounds_up_to_whole_pieces() -> None:
 def test_even_spacing_shares_the_run() -> None:
     assert spacing.spacing_by_distance(101.0, 22, 0.0) == pytest.approx(101 / 21)
     assert spacing.spacing_by_distance(3.0, 1, 1.5) == 0.0
-
-
-def test_an_order_rises_to_the_next_step() -> None:
-    assert encasement.order_volume(9.9, 0, 0.25) == pytest.approx(10.0)
-    assert encasement.order_volume(10.0, 0, 0.25) == pytest.approx(10.0)
-    assert encasement.order_volume(10.0, 5, 0.5) == pytest.approx(10.5)
-    assert encasement.loads(10.0, 10.0) == 1
-    assert encasement.loads(10.1, 10.0) == 2
