@@ -10,8 +10,10 @@ def test_fence_posts_stand_at_both_ends() -> None:
     assert spacing.stations_by_distance(100.0, 5.0, 0.0) == 21
     assert spacing.stations_by_distance(101.0, 5.0, 0.0) == 22
     assert spacing.stations_by_distance(100.0, 5.0, 2.5) == 20
+    assert spacing.stations_by_distance(100.0, 5.0, 5.0) == 19
     assert spacing.stations_by_distance(3.0, 5.0, 1.5) == 1
     assert spacing.stations_by_distance(3.0, 5.0, 9.0) == 1
+    assert spacing.stations_by_distance(10_000.0, 5.0, 5_000.0 - 1e-6) == 1, "what is left is the last digit"
 
 
 def test_stations_by_stick_are_one_fewer_than_by_distance() -> None:
@@ -33,6 +35,7 @@ def test_stations_on_joints_are_counted_but_the_one_at_the_start() -> None:
     assert spacing.stations_on_joints(13, 5.0, 0.0, 20.0, 0.5) == 3
     assert spacing.stations_on_joints(12, 5.0, 2.5, 20.0, 0.5) == 0
     assert spacing.stations_on_joints(3, 9.7, 10.0, 20.0, 0.5) == 1
+    assert spacing.stations_on_joints(2, 20.0, 0.5, 20.0, 0.5) == 0, "at the clearance is not closer than it"
 
 
 def test_pieces_of_a_stepped_bank() -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from itertools import pairwise
 
+import pytest
 from ductrun.engineering.supports import support_positions
 from hypothesis import given
 from hypothesis import strategies as st
@@ -28,3 +29,20 @@ def test_no_gap_is_wider_than_allowed_and_no_strap_is_wasted(
             assert (places[-1] - places[0]) / (len(places) - 2) > spacing * (1 - 1e-8), "one strap fewer would do"
     else:
         assert length - places[-1] <= spacing * (1 + 1e-8)
+
+
+@pytest.mark.parametrize(
+    ("length", "spacing", "end", "terminations", "places"),
+    [
+        (20.0, 5.0, 3.0, 2, [3.0, 3 + 14 / 3, 3 + 28 / 3, 17.0]),
+        (8.0, 5.0, 3.0, 2, [3.0, 5.0]),
+        (7.0, 5.0, 3.0, 2, [3.0, 4.0]),
+        (6.0, 5.0, 3.0, 2, [3.0]),
+        (20.0, 5.0, 3.0, 1, [3.0, 8.0, 13.0, 18.0]),
+        (3.0, 5.0, 3.0, 1, [3.0]),
+        (0.5, 0.8, 0.8, 1, [0.25]),
+    ],
+)
+def test_straps_by_hand(length: float, spacing: float, end: float, terminations: int, places: list[float]) -> None:
+    """Derived: 3 from a termination, what is between shared in spans of 5 at most; on from the last strap by 5."""
+    assert support_positions(length, spacing, end, terminations) == pytest.approx(places)
