@@ -60,6 +60,7 @@ def test_a_rectangle_has_columns_times_tiers_less_one_intermediates() -> None:
 def test_waste_rounds_up_to_whole_pieces() -> None:
     assert spacing.with_waste(488, 5) == 513
     assert spacing.with_waste(100, 10) == 110
+    assert spacing.with_waste(10_000, 10) == 11_000
     assert spacing.with_waste(0, 50) == 0
 
 
