@@ -72,7 +72,8 @@ def test_every_example_goes_through_the_client_and_back(
     assert request.to_dict() == operation.example
     answer = library.calls[operation.name].sync(client=client, body=request)
     assert type(answer).__name__ == operation.result.__name__.removesuffix("Result") + "Answer"
-    assert answer.basis.code_edition == "NFPA 70-2023"
+    asked = "code_edition" in operation.example
+    assert (answer.basis.code_edition == "NFPA 70-2023") is asked
     assert asyncio.run(ask_again()) == answer
 
 

@@ -90,6 +90,7 @@ def test_a_quart_makes_the_joints_of_the_conduit_table(identity: str) -> None:
         "duct_count": 1,
         "stick_length": quantity(10, "ft"),
         "ends": "belled",
+        "joints_per_quart": row.quart,
     }
     found = result("joints", request)
     assert (found["joint_count"], found["cement_quart_count"]) == (printed["quart"], 1)
@@ -105,4 +106,5 @@ def test_the_plumbing_table_gives_two_fifths_to_two_thirds_of_the_joints(identit
     names = {0.75: "3/4", 1.5: "1-1/2", 3: "3", 6: "6"}
     [row] = [row for row in TABLES["cement_yields"] if row.trade_size == names[check["inputs"]["pipe_size_in"]]]
     assert 0.4 <= check["published"]["quart_cement"] / row.quart <= 0.67
+    assert row.plumbing_quart == check["published"]["quart_cement"]
     assert check["published"]["quart_primer"] == 2 * check["published"]["quart_cement"]

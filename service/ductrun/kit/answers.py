@@ -6,9 +6,9 @@ declares.
 
 from __future__ import annotations
 
-from typing import Any
+from typing import Annotated, Any
 
-from msgspec import UNSET, Struct, UnsetType
+from msgspec import UNSET, Meta, Struct, UnsetType
 
 from ductrun.kit.choices import Severity, Standing, Verdict
 from ductrun.units import *  # noqa: F403  # every dimension that is declared
@@ -24,53 +24,57 @@ class Finding(Struct, frozen=True, gc=False):
     What the caller gave, and what is worked out, has no source id.
     """
 
-    severity: Severity
-    code: str
-    message: str
-    citation: str
-    standing: Standing
-    source_id: str | UnsetType = UNSET
-    actual: AnyQuantity | UnsetType = UNSET
-    limit: AnyQuantity | UnsetType = UNSET
-    pointer: str | UnsetType = UNSET
+    severity: Annotated[Severity, Meta(description="Violation, caution or note.")]
+    code: Annotated[str, Meta(description="What was found, in one stable word for programs.", max_length=100)]
+    message: Annotated[str, Meta(description="The sentence for people.")]
+    citation: Annotated[str, Meta(description="Where the rule or the limit stands.")]
+    standing: Annotated[Standing, Meta(description="With what right that is given.")]
+    source_id: Annotated[str | UnsetType, Meta(description="Id of the source in the table of sources.")] = UNSET
+    actual: Annotated[AnyQuantity | UnsetType, Meta(description="How much it is.")] = UNSET
+    limit: Annotated[AnyQuantity | UnsetType, Meta(description="What it is held against.")] = UNSET
+    pointer: Annotated[str | UnsetType, Meta(description="JSON pointer of the member it is about.")] = UNSET
 
 
 class Caution(Struct, frozen=True, gc=False):
     """A usual caution of the work at hand, whatever the figures."""
 
-    code: str
-    message: str
-    citation: str
+    code: Annotated[str, Meta(description="Which caution, in one stable word for programs.", max_length=100)]
+    message: Annotated[str, Meta(description="The sentence for people.")]
+    citation: Annotated[str, Meta(description="Where it stands, or that it is practice.")]
 
 
 class Assumption(Struct, frozen=True, gc=False):
     """A value taken for want of one, with every member it stands in for; a quantity too, where it is a figure."""
 
-    pointers: list[str]
-    text: str
-    citation: str
-    standing: Standing
-    source_id: str | UnsetType = UNSET
-    quantity: AnyQuantity | UnsetType = UNSET
+    pointers: Annotated[list[str], Meta(description="JSON pointers of the members that were left out.")]
+    text: Annotated[str, Meta(description="The value as a text.")]
+    citation: Annotated[str, Meta(description="Where it comes from, or that it is practice.")]
+    standing: Annotated[Standing, Meta(description="With what right it is taken.")]
+    source_id: Annotated[str | UnsetType, Meta(description="Id of the source in the table of sources.")] = UNSET
+    quantity: Annotated[AnyQuantity | UnsetType, Meta(description="The value, where it is a figure.")] = UNSET
 
 
 class Step(Struct, frozen=True, gc=False):
     """One line of the working; `pointer` is the part of the request it is about."""
 
-    pointer: str
-    symbol: str
-    formula: str
-    substituted: str
-    quantity: AnyQuantity
+    pointer: Annotated[str, Meta(description="JSON pointer of the part of the request.")]
+    symbol: Annotated[str, Meta(description="Symbol of what comes out.")]
+    formula: Annotated[str, Meta(description="The formula.")]
+    substituted: Annotated[
+        str, Meta(description="The figures put in, in SI unless they say their unit.", max_length=20_000)
+    ]
+    quantity: Annotated[AnyQuantity, Meta(description="What comes out.")]
 
 
 class Basis(Struct, frozen=True, gc=False):
-    """What the answer rests on: service version, hash of the tables, code edition, ids of the sources."""
+    """What the answer rests on."""
 
-    service_version: str
-    tables_version: str
-    code_edition: str
-    source_ids: tuple[str, ...]
+    service_version: Annotated[str, Meta(description="Version of the service.")]
+    tables_version: Annotated[str, Meta(description="Hash of all reference tables.")]
+    source_ids: Annotated[tuple[str, ...], Meta(description="Ids of the sources that the answer rests on.")]
+    code_edition: Annotated[
+        str | UnsetType, Meta(description="Code and edition followed; absent where a calculation follows none.")
+    ] = UNSET
 
 
 class Answer(Struct, frozen=True, gc=False, kw_only=True):

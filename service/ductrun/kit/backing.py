@@ -42,11 +42,17 @@ def published(source_id: str) -> Backing:
     return Backing(_CITATIONS[source_id], Standing.PUBLISHED, source_id)
 
 
+def standing_of(words: str) -> Standing:
+    """Give the standing that the words of a table mean: what is read in one of two columns is not yet read."""
+    return Standing.PUBLISHED if words.startswith("read") else _STANDINGS.get(words, Standing.MEMORY)
+
+
 def backing_of(row: Row) -> Backing:
     """Say where a row's figure comes from: its citation if it was read, else that nothing backs it."""
-    if row.standing.startswith("read"):
-        words, standing = _CITATIONS[row.source], Standing.PUBLISHED
-    else:
-        standing = _STANDINGS.get(row.standing, Standing.MEMORY)
-        words = row.standing if standing is Standing.PRACTICE else f"{row.standing}: {_CITATIONS[row.source]}"
+    standing = standing_of(row.standing)
+    words = _CITATIONS[row.source]
+    if standing is Standing.PRACTICE:
+        words = row.standing
+    elif standing is not Standing.PUBLISHED:
+        words = f"{row.standing}: {words}"
     return Backing(f"{words} ({row.note})" if row.note else words, standing, row.source)

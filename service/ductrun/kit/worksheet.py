@@ -97,6 +97,7 @@ class Book:
         "contested",
         "edition",
         "findings",
+        "follows_code",
         "held",
         "settled",
         "sources",
@@ -114,6 +115,7 @@ class Book:
         self.settled: dict[str, Default[Any]] = {}
         self.sources: dict[str, None] = {}  # in the order in which they were cited
         self.edition: str = CODE_EDITION.value.value
+        self.follows_code = False
         self.contested: list[tuple[str, Default[Any]]] = []
         self.held = self.unjudged = self.violated = False
 
@@ -235,10 +237,12 @@ class Worksheet:
 
     def follow_edition(self, given: CodeEdition | None) -> None:
         """Follow the code edition the caller named, or the default one."""
+        self.book.follows_code = True
         self.book.edition = self.settle("code_edition", given, CODE_EDITION)
 
     def rule(self, name: str) -> Backing:
         """Say where a rule of the code stands in the edition of this answer."""
+        self.book.follows_code = True
         rule = _rule(name, self.book.edition)
         self.cite(rule.source_id)
         return rule

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from dataclasses import dataclass
 from decimal import Decimal
@@ -9,6 +10,8 @@ from typing import Annotated, Any
 
 from msgspec import UNSET, Meta, Struct, UnsetType
 
+from ductrun.kit.backing import standing_of
+from ductrun.kit.choices import Standing
 from ductrun.kit.telling import UnitSystem
 from ductrun.subjects.movement.choices import ConduitMaterial
 from ductrun.subjects.parts.choices import ConductorSize, ConduitType, Insulation, TradeSize
@@ -25,7 +28,7 @@ class ReferenceRow(Struct, frozen=True, kw_only=True):
     """Where a row stands and whether it was read there."""
 
     source_id: Annotated[str, Meta(description="Id of the source; see /v1/tables/sources.")]
-    standing: Annotated[str, Meta(description="Read in the source, or from memory.")]
+    standing: Annotated[Standing, Meta(description="With what right it is given.")]
     note: Annotated[str | UnsetType, Meta(description="Remark on the row.")] = UNSET
 
 
@@ -40,7 +43,7 @@ class ConduitRow(ReferenceRow, frozen=True, kw_only=True):
     outside_diameter: Length | UnsetType = UNSET
     minimum_wall: Length | UnsetType = UNSET
     wall_source_id: Annotated[str | UnsetType, Meta(description="Source of outside diameter and wall.")] = UNSET
-    wall_standing: Annotated[str | UnsetType, Meta(description="Standing of outside diameter and wall.")] = UNSET
+    wall_standing: Annotated[Standing | UnsetType, Meta(description="Standing of outside diameter and wall.")] = UNSET
 
 
 class ConductorRow(ReferenceRow, frozen=True, kw_only=True):
@@ -147,6 +150,9 @@ def _area(square_inches: Decimal | None, square_millimeters: Decimal | None, sys
     return UNSET if number is None else Area.parse(float(number), unit)
 
 
+_SNAKE = re.compile(r"(?<=[a-z])(?=[A-Z])")
+
+
 def _text(text: str) -> str | UnsetType:
     return text or UNSET
 
@@ -162,9 +168,9 @@ def _conduits(system: UnitSystem) -> list[ConduitRow]:
             outside_diameter=_length(row.outside_diameter_in, row.outside_diameter_mm, system),
             minimum_wall=_length(row.minimum_wall_in, row.minimum_wall_mm, system),
             wall_source_id=_text(row.wall_source),
-            wall_standing=_text(row.wall_standing),
+            wall_standing=standing_of(row.wall_standing) if row.wall_standing else UNSET,
             source_id=row.source or row.wall_source,
-            standing=row.standing or row.wall_standing,
+            standing=standing_of(row.standing or row.wall_standing),
             note=_text(row.note),
         )
         for row in TABLES["conduits"]
@@ -181,7 +187,7 @@ def _conductors(system: UnitSystem) -> list[ConductorRow]:
             diameter=_length(row.diameter_in, row.diameter_mm, system),
             area=_area(row.area_in2, row.area_mm2, system),
             source_id=row.source,
-            standing=row.standing,
+            standing=standing_of(row.standing),
             note=_text(row.note),
         )
         for row in TABLES["conductors"]
@@ -197,7 +203,7 @@ def _materials(system: UnitSystem) -> list[MaterialRow]:
                 row.coefficient if us else row.coefficient_metric, "1/degF" if us else "1/degC"
             ),
             source_id=row.source,
-            standing=row.standing,
+            standing=standing_of(row.standing),
             note=_text(row.note),
         )
         for row in TABLES["expansion_coefficients"]
@@ -213,7 +219,7 @@ def _friction(_system: UnitSystem) -> list[FrictionRow]:
             low_coefficient=row.low,
             high_coefficient=row.high,
             source_id=row.source,
-            standing=row.standing,
+            standing=standing_of(row.standing),
             note=_text(row.note),
         )
         for row in TABLES["friction_coefficients"]
@@ -222,7 +228,7 @@ def _friction(_system: UnitSystem) -> list[FrictionRow]:
 
 def _units(_system: UnitSystem) -> list[UnitRow]:
     return [
-        UnitRow(dimension.__name__, code.text, code.ucum, code.si_unit, code.scale, code.zero)
+        UnitRow(_SNAKE.sub("_", dimension.__name__).lower(), code.text, code.ucum, code.si_unit, code.scale, code.zero)
         for dimension, codes in UNIT_CODES.items()
         for code in codes
     ]

@@ -52,13 +52,15 @@ class CoverAbove1000V(Row):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CementYield(Row):
-    """Joints that one container of solvent cement makes."""
+    """Joints that one container of solvent cement makes; a quart makes fewer in the deeper sockets of pipe."""
 
     trade_size: str
     half_pint: int
     pint: int
     quart: int
     gallon: int
+    plumbing_quart: int
+    plumbing_standing: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -96,6 +98,19 @@ class ReinforcingBar(Row):
     bar: str
     diameter_in: float
     mass_lb_per_ft: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class AmbientLimit(Row):
+    """What ambient a family of conduit bears: one that is `limited` to a figure, `unlimited`, or `by_listing`.
+
+    `code_section` is the rule of the code that says so, in its editions; none where the listing alone does.
+    """
+
+    family: str
+    rule: str
+    limit_degc: float | None
+    code_section: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -49,6 +49,7 @@ FILES: dict[str, type[Any]] = {
     "side_slopes": ground_rows.SideSlope,
     "reinforcing_bars": ground_rows.ReinforcingBar,
     "permitted_uses": ground_rows.PermittedUse,
+    "ambient_limits": ground_rows.AmbientLimit,
     "fitting_travels": rows.FittingTravel,
     "defaults": rows.Default,
     "code_sections": rows.CodeSection,

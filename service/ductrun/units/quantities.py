@@ -110,7 +110,8 @@ class Quantity(AnyQuantity, frozen=True):
         if self.unit.system in (system, "both"):
             return self
         other = self.unit.counterpart
-        return self.dimension(self.in_unit(other), other)  # type: ignore[return-value]
+        # the last digits of a conversion are noise: 50 degC is 122 degF, and not 121.99999999999993
+        return self.dimension(float(f"{self.in_unit(other):.13g}"), other)  # type: ignore[return-value]
 
     def __str__(self) -> str:
         """Write the quantity as a person would: `0.25 in`."""

@@ -58,7 +58,7 @@ def limit_of(name: str, count: int = 800) -> Callable[[], float]:
                 findings=sheet.book.findings,
                 cautions=sheet.book.cautions,
                 assumptions=sheet.assumptions,
-                basis=Basis("", TABLES.hash, "", tuple(sheet.book.sources)),
+                basis=Basis("", TABLES.hash, tuple(sheet.book.sources)),
                 notice=NOTICE,
             )
         )

@@ -11,8 +11,9 @@ from ductrun.kit.forms import Form, Omissible, RunLength
 from ductrun.kit.reading import reader_of
 from ductrun.kit.telling import US
 from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
+from ductrun.subjects.conduit.choices import RunEnd
 from ductrun.subjects.conduit.elbows import DuctElbow, elbows_of
-from ductrun.subjects.conduit.joints import Ducts, Joining, join
+from ductrun.subjects.conduit.joining import Ducts, Joining, join, method_of
 from ductrun.subjects.conduit.permitted_use import Using, judge
 from ductrun.subjects.parts.conduit import ListedConduit, PlacedType, find_row
 from pydantic import Field
@@ -57,7 +58,9 @@ def assess(job: Any, sheet: Worksheet) -> list[Any]:
         duct = here.within("duct")
         with faults:
             elbows = elbows_of(run.bends, run.duct, here.within("bends"))
-            found.append(join(job.joining, Ducts(find_row(run.duct, duct), 4, run.length.si, elbows, duct), joining))
+            method, ends = method_of(run.duct.type, duct), (RunEnd.END_BELL, RunEnd.NONE)
+            ducts = Ducts(find_row(run.duct, duct), method, 4, run.length.si, elbows, ends, duct)
+            found.append(join(job.joining, ducts, joining))
         if run.setting is not None:
             placed = PlacedType(run.duct.type, duct.within("type"))
             found.append(judge(run.setting, placed, here.within("setting")))
@@ -90,7 +93,7 @@ def test_every_pointer_told_names_a_member_of_the_job() -> None:
         ("listing_decides", "#/runs/1/duct/type"),
         ("use_not_permitted", "#/runs/1/setting/uses/1"),
         ("use_under_condition", "#/runs/1/setting/uses/2"),
-        ("too_hot_for_pvc", "#/runs/2/setting/ambient_temperature"),
+        ("ambient_exceeded", "#/runs/2/setting/ambient_temperature"),
     }
     assert {"#/runs/0/bends/1/radius", "#/runs/0/bends/0/tangent", "#/joining/ends"} <= set(sheet.book.settled)
 
@@ -120,7 +123,7 @@ def test_faults_of_all_runs_come_at_once_and_point_right() -> None:
         "#/runs/0/bends/0/radius",
         "#/runs/1/bends",
         "#/runs/2/duct/trade_size",
-        "#/runs/3/duct/trade_size",
+        "#/runs/3/duct/type",
     }
     with pytest.raises(UnanswerableError) as refused:
         asked(GOOD, spare_duct_count=9)

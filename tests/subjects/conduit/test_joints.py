@@ -44,7 +44,7 @@ def test_plain_ends_take_couplings_with_two_sockets() -> None:
     assert plain["joint_count"] == (2 * 17 + 2) * 9
 
 
-@pytest.mark.parametrize(("degrees", "minutes"), [(70, 60), (50, 240), (20, 720)])
+@pytest.mark.parametrize(("degrees", "minutes"), [(70, 60), (60, 240), (50, 240), (40, 720), (20, 720)])
 def test_cold_joints_set_for_longer(degrees: float, minutes: float) -> None:
     found = result("joints", joints(temperature=quantity(degrees, "degF")))
     assert found["set_time"] == {"value": pytest.approx(minutes), "unit": "min"}
@@ -96,7 +96,8 @@ def test_an_elbow_of_pvc_without_a_radius_is_the_standard_one_of_its_size() -> N
 
 def test_an_elbow_without_a_standard_one_on_file_needs_its_radius() -> None:
     steel = {"kind": "listed", "type": "rmc", "trade_size": "4"}
-    assert refused(joints(conduit=steel, elbows=[elbow(radius=quantity(36, "in")), elbow()])) == {
+    bare = {"ends": "plain", "start": "none", "end": "none"}
+    assert refused(joints(conduit=steel, elbows=[elbow(radius=quantity(36, "in")), elbow()], **bare)) == {
         "#/elbows/1/radius": "missing"
     }
 
@@ -139,3 +140,63 @@ def test_faults_of_duct_and_elbows_come_at_once() -> None:
         "#/conduit/trade_size": "trade_size_not_listed",
         "#/elbows/0/radius": "missing",
     }
+
+
+def plain(type_: str, **changes: Any) -> dict[str, Any]:
+    """A run of 100 ft, 4 ducts of trade size 4, with nothing said of sticks and ends."""
+    conduit = {"kind": "listed", "type": type_, "trade_size": "4"}
+    return {"conduit": conduit, "length": quantity(100, "ft"), "duct_count": 4} | changes
+
+
+@pytest.mark.parametrize(
+    ("type_", "method", "sticks", "joints_", "couplings"),
+    [  # derived: 10 lengths of steel of 10 ft and 9 couplings between them, 5 of HDPE of 20 ft fused 4 times, a duct
+        ("rmc", "threaded", 40, 36, 36),
+        ("imc", "threaded", 40, 36, 36),
+        ("emt", "coupled", 40, 36, 36),
+        ("hdpe_schedule_40", "fused", 20, 16, 0),
+        ("pvc_schedule_40", "cemented", 20, 24, 0),
+    ],
+)
+def test_only_what_is_cemented_takes_cement(type_: str, method: str, sticks: int, joints_: int, couplings: int) -> None:
+    answer = ask("joints", plain(type_))
+    found = answer["result"]
+    assert (found["method"], found["stick_count"]) == (method, sticks)
+    assert (found["joint_count"], found["coupling_count"]) == (joints_, couplings)
+    assert ({"cement_volume", "cement_quart_count", "set_time"} <= set(found)) is (method == "cemented")
+    assert ("solvent_vapor" in codes(answer, "caution")) is (method == "cemented")
+
+
+def test_a_bell_on_steel_and_coils_are_refused() -> None:
+    assert refused(plain("rmc", ends="belled")) == {"#/ends": "no_bell_fits"}
+    assert refused(plain("rmc", start="end_bell")) == {"#/start": "no_bell_fits"}
+    errors = problem("joints", plain("emt", end="end_bell")).errors or []
+    assert errors[0].allowed_values == ["coupling", "adapter", "elbow", "none"]
+    assert refused(plain("lfmc")) == {"#/conduit/type": "not_in_lengths"}
+
+
+def test_an_end_counts_what_finishes_it() -> None:
+    """Derived: 5 sticks a duct, 4 sockets between them and one at each end that is joined, 4 ducts."""
+    nothing = result("joints", plain("pvc_schedule_40", start="none", end="none"))
+    assert (nothing["joint_count"], nothing["end_bell_count"], nothing["adapter_count"]) == (16, 0, 0)
+    found = result("joints", plain("pvc_schedule_40", start="adapter", end="coupling"))
+    assert (found["joint_count"], found["adapter_count"], found["coupling_count"]) == (24, 4, 4)
+    assert found["end_bell_count"] == 0
+    riser = result("joints", plain("pvc_schedule_40", start="elbow", end="none"))
+    assert (riser["joint_count"], riser["elbow_count"], riser["end_bell_count"]) == (20, 0, 0)
+
+
+def test_cement_is_ordered_by_the_fewest_joints_a_quart_is_published_to_make() -> None:
+    """24 sockets of 4 in: 30 to a quart in deep sockets of pipe, 50 by the conduit table."""
+    answer = ask("joints", plain("pvc_schedule_40"))
+    assert answer["result"]["cement_volume"]["value"] == pytest.approx(24 / 30 / 4), "in gallons"
+    [told] = [one for one in answer["assumptions"] if "#/joints_per_quart" in one["pointers"]]
+    assert "the conduit table says 50" in told["citation"]
+    given = result("joints", plain("pvc_schedule_40", joints_per_quart=50))
+    assert given["cement_volume"]["value"] == pytest.approx(24 / 50 / 4)
+
+
+def test_sticks_are_ordered_with_waste() -> None:
+    assert result("joints", plain("pvc_schedule_40"))["order_stick_count"] == 21, "3 percent of 20"
+    assert result("joints", plain("pvc_schedule_40", waste_percent=0))["order_stick_count"] == 20
+    assert result("joints", plain("pvc_schedule_40", waste_percent=10))["order_stick_count"] == 22

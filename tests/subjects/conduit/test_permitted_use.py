@@ -20,14 +20,27 @@ from tests.asking import EXAMPLES, ask, codes, problem, quantity, result
         ("pvc_eb_35", "concrete_encasement", "complies"),
         ("pvc_db_60", "above_ground", "violates"),
         ("pvc_db_120", "sunlight", "violates"),
-        ("pvc_db_100", "direct_burial", "complies"),
+        ("pvc_db_100", "direct_burial", "not_judged"),
         ("pvc_schedule_40", "physical_damage", "violates"),
         ("pvc_schedule_80", "physical_damage", "complies"),
         ("pvc_schedule_80", "emerging_from_grade", "complies"),
         ("pvc_schedule_40", "emerging_from_grade", "not_judged"),
         ("rmc", "physical_damage", "complies"),
-        ("hdpe_schedule_40", "above_ground", "violates"),
+        ("hdpe_schedule_40", "above_ground", "not_judged"),
         ("pvc_type_a", "direct_burial", "violates"),
+        ("pvc_eb_20", "under_building", "violates"),
+        ("pvc_db_60", "concrete_encasement", "not_judged"),
+        ("hdpe_schedule_40", "under_building", "not_judged"),
+        ("hdpe_schedule_40", "within_building", "violates"),
+        ("rtrc", "above_ground", "not_judged"),
+        ("ent", "sunlight", "not_judged"),
+        ("lfnc_b", "emerging_from_grade", "not_judged"),
+        ("lfmc", "sunlight", "complies"),
+        ("emt", "physical_damage", "not_judged"),
+        ("emt", "severe_physical_damage", "violates"),
+        ("imc", "direct_burial", "not_judged"),
+        ("fmc", "wet_location", "violates"),
+        ("pvc_schedule_40", "severe_physical_damage", "violates"),
     ],
 )
 def test_the_verdict_on_a_use(type_: str, use: str, verdict: str) -> None:
@@ -49,19 +62,19 @@ def test_pvc_is_too_hot_above_50_degrees() -> None:
         changes = {"type": type_, "ambient_temperature": quantity(degrees, unit)}
         return ask("permitted-use", copy.deepcopy(EXAMPLES["permitted-use"]) | changes)
 
-    assert "too_hot_for_pvc" in codes(asked(51, "degC"), "violation")
+    assert "ambient_exceeded" in codes(asked(51, "degC"), "violation")
     assert asked(123, "degF")["verdict"] == "violates"
-    assert "too_hot_for_pvc" not in codes(asked(50, "degC")) + codes(asked(122, "degF"))
-    assert "too_hot_for_pvc" not in codes(asked(60, "degC", "rmc"))
+    assert "ambient_exceeded" not in codes(asked(50, "degC")) + codes(asked(122, "degF"))
+    assert "ambient_exceeded" not in codes(asked(60, "degC", "rmc"))
 
 
 @pytest.mark.parametrize("edition", ["2017", "2020", "2023"])
 def test_the_ambient_of_pvc_is_held_against_its_section(edition: str) -> None:
     hot = {"ambient_temperature": quantity(140, "degF"), "code_edition": edition}
     answer = ask("permitted-use", copy.deepcopy(EXAMPLES["permitted-use"]) | hot, "units=metric")
-    [found] = [finding for finding in answer["findings"] if finding["code"] == "too_hot_for_pvc"]
+    [found] = [finding for finding in answer["findings"] if finding["code"] == "ambient_exceeded"]
     assert found["citation"] == f"NFPA 70-{edition}, 352.12(D)"
-    assert "50 degC (122 degF)" in found["message"]
+    assert "limited to an ambient of 50 degC" in found["message"]
     assert found["limit"] == quantity(50, "degC")
 
 
@@ -69,9 +82,10 @@ def test_every_finding_says_which_member_it_is_about() -> None:
     request = {"type": "pvc_schedule_40", "uses": ["sunlight", "physical_damage", "emerging_from_grade"]}
     answer = ask("permitted-use", request | {"ambient_temperature": quantity(60, "degC")})
     assert {finding["code"]: finding["pointer"] for finding in answer["findings"]} == {
+        "use_permitted": "#/uses/0",
         "use_not_permitted": "#/uses/1",
         "use_under_condition": "#/uses/2",
-        "too_hot_for_pvc": "#/ambient_temperature",
+        "ambient_exceeded": "#/ambient_temperature",
         "listing_decides": "#/type",
     }
 
@@ -82,12 +96,24 @@ def test_a_use_under_a_condition_is_not_judged_and_says_what_it_hangs_on() -> No
     plain, hanging = answer["result"]["uses"]
     assert (plain["verdict"], hanging["verdict"]) == ("complies", "not_judged")
     assert "condition" not in plain
-    assert hanging["condition"].startswith("where exposed to physical damage Schedule 80 is due")
+    assert hanging["condition"].startswith("where exposed to physical damage Schedule 80")
     [caution] = [finding for finding in answer["findings"] if finding["code"] == "use_under_condition"]
     assert hanging["condition"] in caution["message"]
-    unnamed = ask("permitted-use", {"type": "rtrc", "uses": ["directional_bore"]})
+
+
+def test_a_use_that_is_on_file_nowhere_is_not_judged() -> None:
+    unnamed = ask("permitted-use", {"type": "ent", "uses": ["cinder_fill"]})
     assert unnamed["verdict"] == "not_judged"
     assert "condition" not in unnamed["result"]["uses"][0]
+    [found] = [finding for finding in unnamed["findings"] if finding["code"] == "use_not_judged"]
+    assert found["pointer"] == "#/uses/0"
+
+
+def test_the_note_of_a_permission_is_told() -> None:
+    answer = ask("permitted-use", {"type": "rtrc", "uses": ["direct_burial"]})
+    assert answer["verdict"] == "complies"
+    [found] = [finding for finding in answer["findings"] if finding["code"] == "use_permitted"]
+    assert "where listed for burial without concrete" in found["message"]
 
 
 def test_one_forbidden_use_decides_over_any_condition() -> None:
@@ -102,13 +128,13 @@ def test_one_forbidden_use_decides_over_any_condition() -> None:
     [
         ("pvc_schedule_80", "complies"),
         ("rmc", "complies"),
-        ("rtrc", "not_judged"),
+        ("rtrc", "complies"),
         ("lfmc", "not_judged"),
-        ("ent", "not_judged"),
+        ("ent", "complies"),
     ],
 )
 def test_an_ambient_that_is_held_against_nothing_is_not_told_as_borne(type_: str, verdict: str) -> None:
-    use = "concrete_encasement" if type_ == "ent" else "above_ground"
+    use = "concrete_encasement" if type_ in {"ent", "rtrc"} else "above_ground"
     cool = {"type": type_, "uses": [use], "ambient_temperature": quantity(100, "degF")}
     answer = ask("permitted-use", cool)
     assert answer["verdict"] == verdict

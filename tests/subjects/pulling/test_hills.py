@@ -350,7 +350,7 @@ def test_a_plan_that_the_brake_forbids_says_so() -> None:
     sections = [straight(500, -45)]
     answer = pull(sections, "pull-plan", incoming_tension=quantity(200, "lbf"), brake_limit=quantity(100, "lbf"))
     [found] = [one for one in answer["findings"] if one["code"] == "no_plan"]
-    assert "of what the reel brake holds" in found["message"]
+    assert "of reel brake from its better end; it holds" in found["message"]
     assert answer["verdict"] == "violates"
 
 

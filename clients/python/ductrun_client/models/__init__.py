@@ -118,6 +118,7 @@ from .grade_unit import GradeUnit
 from .horizontal_bend_section import HorizontalBendSection
 from .insulation import Insulation
 from .item_problem import ItemProblem
+from .joining_method import JoiningMethod
 from .joints_answer import JointsAnswer
 from .joints_item import JointsItem
 from .joints_item_answer import JointsItemAnswer
@@ -180,6 +181,7 @@ from .reinforcing import Reinforcing
 from .reinforcing_takeoff import ReinforcingTakeoff
 from .request_back import RequestBack
 from .reversed_pull import ReversedPull
+from .run_end import RunEnd
 from .run_movement import RunMovement
 from .run_setting import RunSetting
 from .section_tension import SectionTension
@@ -359,6 +361,7 @@ __all__ = (
     "HorizontalBendSection",
     "Insulation",
     "ItemProblem",
+    "JoiningMethod",
     "JointsAnswer",
     "JointsItem",
     "JointsItemAnswer",
@@ -421,6 +424,7 @@ __all__ = (
     "ReinforcingTakeoff",
     "RequestBack",
     "ReversedPull",
+    "RunEnd",
     "RunMovement",
     "RunSetting",
     "SectionTension",

@@ -21,13 +21,13 @@ class Assumption:
     """A value taken for want of one, with every member it stands in for; a quantity too, where it is a figure.
 
     Attributes:
-        citation (str):
-        pointers (list[str]):
+        citation (str): Where it comes from, or that it is practice.
+        pointers (list[str]): JSON pointers of the members that were left out.
         standing (Standing): What backs a figure: a published source, practice, memory of a source, a derivation, or the
             caller.
-        text (str):
+        text (str): The value as a text.
         quantity (AnyQuantity | Unset): A value with its unit, of whatever dimension the text beside it says.
-        source_id (str | Unset):
+        source_id (str | Unset): Id of the source in the table of sources.
     """
 
     citation: str

@@ -14,9 +14,9 @@ class Caution:
     """A usual caution of the work at hand, whatever the figures.
 
     Attributes:
-        citation (str):
-        code (str):
-        message (str):
+        citation (str): Where it stands, or that it is practice.
+        code (str): Which caution, in one stable word for programs.
+        message (str): The sentence for people.
     """
 
     citation: str

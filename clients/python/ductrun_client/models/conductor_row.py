@@ -8,6 +8,7 @@ from attrs import field as _attrs_field
 
 from ..models.conductor_marking import ConductorMarking
 from ..models.conductor_size import ConductorSize
+from ..models.standing import Standing
 from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
@@ -28,7 +29,8 @@ class ConductorRow:
         insulations (list[ConductorMarking]): Markings the row serves; an asterisk: without covering.
         size (ConductorSize): Sizes of conductors.
         source_id (str): Id of the source; see /v1/tables/sources.
-        standing (str): Read in the source, or from memory.
+        standing (Standing): What backs a figure: a published source, practice, memory of a source, a derivation, or the
+            caller.
         table (str): Table of Chapter 9.
         note (str | Unset): Remark on the row.
         stranding (str | Unset): Make-up, where the table tells.
@@ -39,7 +41,7 @@ class ConductorRow:
     insulations: list[ConductorMarking]
     size: ConductorSize
     source_id: str
-    standing: str
+    standing: Standing
     table: str
     note: str | Unset = UNSET
     stranding: str | Unset = UNSET
@@ -59,7 +61,7 @@ class ConductorRow:
 
         source_id = self.source_id
 
-        standing = self.standing
+        standing = self.standing.value
 
         table = self.table
 
@@ -108,7 +110,7 @@ class ConductorRow:
 
         source_id = d.pop("source_id")
 
-        standing = d.pop("standing")
+        standing = Standing(d.pop("standing"))
 
         table = d.pop("table")
 

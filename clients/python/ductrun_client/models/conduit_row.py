@@ -7,6 +7,7 @@ from attrs import define as _attrs_define
 from attrs import field as _attrs_field
 
 from ..models.conduit_type import ConduitType
+from ..models.standing import Standing
 from ..models.trade_size import TradeSize
 from ..types import UNSET, Unset
 
@@ -25,7 +26,8 @@ class ConduitRow:
     Attributes:
         metric_designator (int): Metric designator; a label, not a dimension.
         source_id (str): Id of the source; see /v1/tables/sources.
-        standing (str): Read in the source, or from memory.
+        standing (Standing): What backs a figure: a published source, practice, memory of a source, a derivation, or the
+            caller.
         trade_size (TradeSize): Trade sizes of conduit; a name, not a dimension.
         type_ (ConduitType): Kinds of conduit and duct with a sourced table row; RTRC has rules, but no dimensions on
             file.
@@ -35,12 +37,13 @@ class ConduitRow:
         note (str | Unset): Remark on the row.
         outside_diameter (Length | Unset): A length with its unit.
         wall_source_id (str | Unset): Source of outside diameter and wall.
-        wall_standing (str | Unset): Standing of outside diameter and wall.
+        wall_standing (Standing | Unset): What backs a figure: a published source, practice, memory of a source, a
+            derivation, or the caller.
     """
 
     metric_designator: int
     source_id: str
-    standing: str
+    standing: Standing
     trade_size: TradeSize
     type_: ConduitType
     area: Area | Unset = UNSET
@@ -49,7 +52,7 @@ class ConduitRow:
     note: str | Unset = UNSET
     outside_diameter: Length | Unset = UNSET
     wall_source_id: str | Unset = UNSET
-    wall_standing: str | Unset = UNSET
+    wall_standing: Standing | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
@@ -57,7 +60,7 @@ class ConduitRow:
 
         source_id = self.source_id
 
-        standing = self.standing
+        standing = self.standing.value
 
         trade_size = self.trade_size.value
 
@@ -83,7 +86,9 @@ class ConduitRow:
 
         wall_source_id = self.wall_source_id
 
-        wall_standing = self.wall_standing
+        wall_standing: str | Unset = UNSET
+        if not isinstance(self.wall_standing, Unset):
+            wall_standing = self.wall_standing.value
 
         field_dict: dict[str, Any] = {}
         field_dict.update(self.additional_properties)
@@ -123,7 +128,7 @@ class ConduitRow:
 
         source_id = d.pop("source_id")
 
-        standing = d.pop("standing")
+        standing = Standing(d.pop("standing"))
 
         trade_size = TradeSize(d.pop("trade_size"))
 
@@ -161,7 +166,12 @@ class ConduitRow:
 
         wall_source_id = d.pop("wall_source_id", UNSET)
 
-        wall_standing = d.pop("wall_standing", UNSET)
+        _wall_standing = d.pop("wall_standing", UNSET)
+        wall_standing: Standing | Unset
+        if isinstance(_wall_standing, Unset):
+            wall_standing = UNSET
+        else:
+            wall_standing = Standing(_wall_standing)
 
         conduit_row = cls(
             metric_designator=metric_designator,

@@ -24,16 +24,16 @@ class Finding:
     What the caller gave, and what is worked out, has no source id.
 
     Attributes:
-        citation (str):
-        code (str):
-        message (str):
+        citation (str): Where the rule or the limit stands.
+        code (str): What was found, in one stable word for programs.
+        message (str): The sentence for people.
         severity (Severity): Weight of a finding: a broken rule or limit, something unwise or near a limit, or a note.
         standing (Standing): What backs a figure: a published source, practice, memory of a source, a derivation, or the
             caller.
         actual (AnyQuantity | Unset): A value with its unit, of whatever dimension the text beside it says.
         limit (AnyQuantity | Unset): A value with its unit, of whatever dimension the text beside it says.
-        pointer (str | Unset):
-        source_id (str | Unset):
+        pointer (str | Unset): JSON pointer of the member it is about.
+        source_id (str | Unset): Id of the source in the table of sources.
     """
 
     citation: str

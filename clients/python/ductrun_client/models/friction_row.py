@@ -6,6 +6,7 @@ from typing import Any, TypeVar
 from attrs import define as _attrs_define
 from attrs import field as _attrs_field
 
+from ..models.standing import Standing
 from ..types import UNSET, Unset
 
 T = TypeVar("T", bound="FrictionRow")
@@ -22,7 +23,8 @@ class FrictionRow:
         low_coefficient (float):
         lubrication (str):
         source_id (str): Id of the source; see /v1/tables/sources.
-        standing (str): Read in the source, or from memory.
+        standing (Standing): What backs a figure: a published source, practice, memory of a source, a derivation, or the
+            caller.
         note (str | Unset): Remark on the row.
     """
 
@@ -32,7 +34,7 @@ class FrictionRow:
     low_coefficient: float
     lubrication: str
     source_id: str
-    standing: str
+    standing: Standing
     note: str | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
@@ -49,7 +51,7 @@ class FrictionRow:
 
         source_id = self.source_id
 
-        standing = self.standing
+        standing = self.standing.value
 
         note = self.note
 
@@ -86,7 +88,7 @@ class FrictionRow:
 
         source_id = d.pop("source_id")
 
-        standing = d.pop("standing")
+        standing = Standing(d.pop("standing"))
 
         note = d.pop("note", UNSET)
 

@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, Any, TypeVar
 from attrs import define as _attrs_define
 
 from ..models.duct_ends import DuctEnds
+from ..models.run_end import RunEnd
 from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
@@ -29,12 +30,16 @@ class JointsRequest:
         bell_loss (Length | Unset): A length with its unit.
         cord_tail (Length | Unset): A length with its unit.
         elbows (list[DuctElbow] | Unset): Elbows and sweeps of each duct.
+        end (RunEnd | Unset): How ducts finish at an end of a run: what is ordered and joined there.
         ends (DuctEnds | Unset): Whether sticks have a bell or two plain ends.
+        joints_per_quart (int | Unset): Cemented joints that a quart of cement makes.
         mandrel_clearance (Length | Unset): A length with its unit.
         offcuts_shared (bool | Unset): Whether the offcut of one duct starts the next.
         spare_duct_count (int | Unset): Ducts that stay empty, plugged at both ends.
+        start (RunEnd | Unset): How ducts finish at an end of a run: what is ordered and joined there.
         stick_length (Length | Unset): A length with its unit.
         temperature (Temperature | Unset): A temperature with its unit.
+        waste_percent (float | Unset): Sticks to order beyond those laid.
     """
 
     conduit: ListedConduit
@@ -43,12 +48,16 @@ class JointsRequest:
     bell_loss: Length | Unset = UNSET
     cord_tail: Length | Unset = UNSET
     elbows: list[DuctElbow] | Unset = UNSET
+    end: RunEnd | Unset = UNSET
     ends: DuctEnds | Unset = UNSET
+    joints_per_quart: int | Unset = UNSET
     mandrel_clearance: Length | Unset = UNSET
     offcuts_shared: bool | Unset = UNSET
     spare_duct_count: int | Unset = UNSET
+    start: RunEnd | Unset = UNSET
     stick_length: Length | Unset = UNSET
     temperature: Temperature | Unset = UNSET
+    waste_percent: float | Unset = UNSET
 
     def to_dict(self) -> dict[str, Any]:
         conduit = self.conduit.to_dict()
@@ -72,9 +81,15 @@ class JointsRequest:
                 elbows_item = elbows_item_data.to_dict()
                 elbows.append(elbows_item)
 
+        end: str | Unset = UNSET
+        if not isinstance(self.end, Unset):
+            end = self.end.value
+
         ends: str | Unset = UNSET
         if not isinstance(self.ends, Unset):
             ends = self.ends.value
+
+        joints_per_quart = self.joints_per_quart
 
         mandrel_clearance: dict[str, Any] | Unset = UNSET
         if not isinstance(self.mandrel_clearance, Unset):
@@ -84,6 +99,10 @@ class JointsRequest:
 
         spare_duct_count = self.spare_duct_count
 
+        start: str | Unset = UNSET
+        if not isinstance(self.start, Unset):
+            start = self.start.value
+
         stick_length: dict[str, Any] | Unset = UNSET
         if not isinstance(self.stick_length, Unset):
             stick_length = self.stick_length.to_dict()
@@ -91,6 +110,8 @@ class JointsRequest:
         temperature: dict[str, Any] | Unset = UNSET
         if not isinstance(self.temperature, Unset):
             temperature = self.temperature.to_dict()
+
+        waste_percent = self.waste_percent
 
         field_dict: dict[str, Any] = {}
 
@@ -107,18 +128,26 @@ class JointsRequest:
             field_dict["cord_tail"] = cord_tail
         if elbows is not UNSET:
             field_dict["elbows"] = elbows
+        if end is not UNSET:
+            field_dict["end"] = end
         if ends is not UNSET:
             field_dict["ends"] = ends
+        if joints_per_quart is not UNSET:
+            field_dict["joints_per_quart"] = joints_per_quart
         if mandrel_clearance is not UNSET:
             field_dict["mandrel_clearance"] = mandrel_clearance
         if offcuts_shared is not UNSET:
             field_dict["offcuts_shared"] = offcuts_shared
         if spare_duct_count is not UNSET:
             field_dict["spare_duct_count"] = spare_duct_count
+        if start is not UNSET:
+            field_dict["start"] = start
         if stick_length is not UNSET:
             field_dict["stick_length"] = stick_length
         if temperature is not UNSET:
             field_dict["temperature"] = temperature
+        if waste_percent is not UNSET:
+            field_dict["waste_percent"] = waste_percent
 
         return field_dict
 
@@ -159,12 +188,21 @@ class JointsRequest:
 
                 elbows.append(elbows_item)
 
+        _end = d.pop("end", UNSET)
+        end: RunEnd | Unset
+        if isinstance(_end, Unset):
+            end = UNSET
+        else:
+            end = RunEnd(_end)
+
         _ends = d.pop("ends", UNSET)
         ends: DuctEnds | Unset
         if isinstance(_ends, Unset):
             ends = UNSET
         else:
             ends = DuctEnds(_ends)
+
+        joints_per_quart = d.pop("joints_per_quart", UNSET)
 
         _mandrel_clearance = d.pop("mandrel_clearance", UNSET)
         mandrel_clearance: Length | Unset
@@ -176,6 +214,13 @@ class JointsRequest:
         offcuts_shared = d.pop("offcuts_shared", UNSET)
 
         spare_duct_count = d.pop("spare_duct_count", UNSET)
+
+        _start = d.pop("start", UNSET)
+        start: RunEnd | Unset
+        if isinstance(_start, Unset):
+            start = UNSET
+        else:
+            start = RunEnd(_start)
 
         _stick_length = d.pop("stick_length", UNSET)
         stick_length: Length | Unset
@@ -191,6 +236,8 @@ class JointsRequest:
         else:
             temperature = Temperature.from_dict(_temperature)
 
+        waste_percent = d.pop("waste_percent", UNSET)
+
         joints_request = cls(
             conduit=conduit,
             duct_count=duct_count,
@@ -198,12 +245,16 @@ class JointsRequest:
             bell_loss=bell_loss,
             cord_tail=cord_tail,
             elbows=elbows,
+            end=end,
             ends=ends,
+            joints_per_quart=joints_per_quart,
             mandrel_clearance=mandrel_clearance,
             offcuts_shared=offcuts_shared,
             spare_duct_count=spare_duct_count,
+            start=start,
             stick_length=stick_length,
             temperature=temperature,
+            waste_percent=waste_percent,
         )
 
         return joints_request

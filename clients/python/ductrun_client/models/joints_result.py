@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, Any, TypeVar
 from attrs import define as _attrs_define
 from attrs import field as _attrs_field
 
+from ..models.joining_method import JoiningMethod
 from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
@@ -22,40 +23,45 @@ class JointsResult:
     """What to order and how long to wait.
 
     Attributes:
-        cement_quart_count (int): The same in whole quarts.
-        cement_volume (Volume): A volume with its unit.
-        coupling_count (int): Separate couplings; none with bells.
+        adapter_count (int): Terminal adapters.
+        coupling_count (int): Couplings; none with bells. Steel lengths come with one on.
         elbow_count (int): Elbows and sweeps of all ducts.
         elbow_length (Length): A length with its unit.
-        end_bell_count (int): End bells, two a duct.
-        joint_count (int): Cemented sockets of all ducts, end bells included.
+        end_bell_count (int): End bells.
+        joint_count (int): Joints of all ducts with those of their ends; of cemented ones each socket.
+        method (JoiningMethod): How lengths of a conduit are joined: by solvent cement, fused, threaded, or by couplings
+            set on.
+        order_stick_count (int): The same with waste, in whole sticks.
         plug_count (int): Plugs for spare ducts, two each.
         pull_cord_length (Length): A length with its unit.
-        set_time (Duration): A time with its unit.
         stick_count (int): Sticks of all ducts.
         straight_length (Length): A length with its unit.
+        cement_quart_count (int | Unset): The same in whole quarts.
+        cement_volume (Volume | Unset): A volume with its unit.
         mandrel_diameter (Length | Unset): A length with its unit.
+        set_time (Duration | Unset): A time with its unit.
     """
 
-    cement_quart_count: int
-    cement_volume: Volume
+    adapter_count: int
     coupling_count: int
     elbow_count: int
     elbow_length: Length
     end_bell_count: int
     joint_count: int
+    method: JoiningMethod
+    order_stick_count: int
     plug_count: int
     pull_cord_length: Length
-    set_time: Duration
     stick_count: int
     straight_length: Length
+    cement_quart_count: int | Unset = UNSET
+    cement_volume: Volume | Unset = UNSET
     mandrel_diameter: Length | Unset = UNSET
+    set_time: Duration | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
-        cement_quart_count = self.cement_quart_count
-
-        cement_volume = self.cement_volume.to_dict()
+        adapter_count = self.adapter_count
 
         coupling_count = self.coupling_count
 
@@ -67,40 +73,58 @@ class JointsResult:
 
         joint_count = self.joint_count
 
+        method = self.method.value
+
+        order_stick_count = self.order_stick_count
+
         plug_count = self.plug_count
 
         pull_cord_length = self.pull_cord_length.to_dict()
-
-        set_time = self.set_time.to_dict()
 
         stick_count = self.stick_count
 
         straight_length = self.straight_length.to_dict()
 
+        cement_quart_count = self.cement_quart_count
+
+        cement_volume: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.cement_volume, Unset):
+            cement_volume = self.cement_volume.to_dict()
+
         mandrel_diameter: dict[str, Any] | Unset = UNSET
         if not isinstance(self.mandrel_diameter, Unset):
             mandrel_diameter = self.mandrel_diameter.to_dict()
+
+        set_time: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.set_time, Unset):
+            set_time = self.set_time.to_dict()
 
         field_dict: dict[str, Any] = {}
         field_dict.update(self.additional_properties)
         field_dict.update(
             {
-                "cement_quart_count": cement_quart_count,
-                "cement_volume": cement_volume,
+                "adapter_count": adapter_count,
                 "coupling_count": coupling_count,
                 "elbow_count": elbow_count,
                 "elbow_length": elbow_length,
                 "end_bell_count": end_bell_count,
                 "joint_count": joint_count,
+                "method": method,
+                "order_stick_count": order_stick_count,
                 "plug_count": plug_count,
                 "pull_cord_length": pull_cord_length,
-                "set_time": set_time,
                 "stick_count": stick_count,
                 "straight_length": straight_length,
             }
         )
+        if cement_quart_count is not UNSET:
+            field_dict["cement_quart_count"] = cement_quart_count
+        if cement_volume is not UNSET:
+            field_dict["cement_volume"] = cement_volume
         if mandrel_diameter is not UNSET:
             field_dict["mandrel_diameter"] = mandrel_diameter
+        if set_time is not UNSET:
+            field_dict["set_time"] = set_time
 
         return field_dict
 
@@ -111,9 +135,7 @@ class JointsResult:
         from ..models.volume import Volume  # noqa: PLC0415
 
         d = dict(src_dict)
-        cement_quart_count = d.pop("cement_quart_count")
-
-        cement_volume = Volume.from_dict(d.pop("cement_volume"))
+        adapter_count = d.pop("adapter_count")
 
         coupling_count = d.pop("coupling_count")
 
@@ -125,15 +147,26 @@ class JointsResult:
 
         joint_count = d.pop("joint_count")
 
+        method = JoiningMethod(d.pop("method"))
+
+        order_stick_count = d.pop("order_stick_count")
+
         plug_count = d.pop("plug_count")
 
         pull_cord_length = Length.from_dict(d.pop("pull_cord_length"))
 
-        set_time = Duration.from_dict(d.pop("set_time"))
-
         stick_count = d.pop("stick_count")
 
         straight_length = Length.from_dict(d.pop("straight_length"))
+
+        cement_quart_count = d.pop("cement_quart_count", UNSET)
+
+        _cement_volume = d.pop("cement_volume", UNSET)
+        cement_volume: Volume | Unset
+        if isinstance(_cement_volume, Unset):
+            cement_volume = UNSET
+        else:
+            cement_volume = Volume.from_dict(_cement_volume)
 
         _mandrel_diameter = d.pop("mandrel_diameter", UNSET)
         mandrel_diameter: Length | Unset
@@ -142,20 +175,30 @@ class JointsResult:
         else:
             mandrel_diameter = Length.from_dict(_mandrel_diameter)
 
+        _set_time = d.pop("set_time", UNSET)
+        set_time: Duration | Unset
+        if isinstance(_set_time, Unset):
+            set_time = UNSET
+        else:
+            set_time = Duration.from_dict(_set_time)
+
         joints_result = cls(
-            cement_quart_count=cement_quart_count,
-            cement_volume=cement_volume,
+            adapter_count=adapter_count,
             coupling_count=coupling_count,
             elbow_count=elbow_count,
             elbow_length=elbow_length,
             end_bell_count=end_bell_count,
             joint_count=joint_count,
+            method=method,
+            order_stick_count=order_stick_count,
             plug_count=plug_count,
             pull_cord_length=pull_cord_length,
-            set_time=set_time,
             stick_count=stick_count,
             straight_length=straight_length,
+            cement_quart_count=cement_quart_count,
+            cement_volume=cement_volume,
             mandrel_diameter=mandrel_diameter,
+            set_time=set_time,
         )
 
         joints_result.additional_properties = d

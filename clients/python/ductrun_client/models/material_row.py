@@ -7,6 +7,7 @@ from attrs import define as _attrs_define
 from attrs import field as _attrs_field
 
 from ..models.conduit_material import ConduitMaterial
+from ..models.standing import Standing
 from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
@@ -24,14 +25,15 @@ class MaterialRow:
         coefficient (ExpansionCoefficient): A coefficient of linear thermal expansion with its unit.
         material (ConduitMaterial): Materials of conduit with a coefficient of expansion on file.
         source_id (str): Id of the source; see /v1/tables/sources.
-        standing (str): Read in the source, or from memory.
+        standing (Standing): What backs a figure: a published source, practice, memory of a source, a derivation, or the
+            caller.
         note (str | Unset): Remark on the row.
     """
 
     coefficient: ExpansionCoefficient
     material: ConduitMaterial
     source_id: str
-    standing: str
+    standing: Standing
     note: str | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
@@ -42,7 +44,7 @@ class MaterialRow:
 
         source_id = self.source_id
 
-        standing = self.standing
+        standing = self.standing.value
 
         note = self.note
 
@@ -72,7 +74,7 @@ class MaterialRow:
 
         source_id = d.pop("source_id")
 
-        standing = d.pop("standing")
+        standing = Standing(d.pop("standing"))
 
         note = d.pop("note", UNSET)
 

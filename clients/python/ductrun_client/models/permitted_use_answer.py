@@ -28,7 +28,7 @@ class PermittedUseAnswer:
 
     Attributes:
         assumptions (list[Assumption]):
-        basis (Basis): What the answer rests on: service version, hash of the tables, code edition, ids of the sources.
+        basis (Basis): What the answer rests on.
         cautions (list[Caution]):
         findings (list[Finding]):
         notice (str):

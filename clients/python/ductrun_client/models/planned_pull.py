@@ -7,6 +7,7 @@ from attrs import define as _attrs_define
 from attrs import field as _attrs_field
 
 from ..models.pull_direction import PullDirection
+from ..models.verdict import Verdict
 from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
@@ -28,24 +29,29 @@ class PlannedPull:
         bend_total (Angle): An angle with its unit.
         direction (PullDirection): From which end the cable is pulled.
         end (Length): A length with its unit.
-        sidewall_pressure (ForcePerLength): A force per length with its unit; sidewall pressure is one.
+        highest_tension (Force): A force with its unit; tension is a force.
         start (Length): A length with its unit.
         tension (Force): A force with its unit; tension is a force.
         utilization_percent (float): The largest share of its limits that it uses.
+        verdict (Verdict): What an answer, or a part of it, says of the limits: kept, broken, or not judged for want of
+            something.
         brake_tension (Force | Unset): A force with its unit; tension is a force.
         braking_case (BrakingCase | Unset): The pull at the low friction, at which the cable runs away most, from its
             own least brake.
+        sidewall_pressure (ForcePerLength | Unset): A force per length with its unit; sidewall pressure is one.
     """
 
     bend_total: Angle
     direction: PullDirection
     end: Length
-    sidewall_pressure: ForcePerLength
+    highest_tension: Force
     start: Length
     tension: Force
     utilization_percent: float
+    verdict: Verdict
     brake_tension: Force | Unset = UNSET
     braking_case: BrakingCase | Unset = UNSET
+    sidewall_pressure: ForcePerLength | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
@@ -55,13 +61,15 @@ class PlannedPull:
 
         end = self.end.to_dict()
 
-        sidewall_pressure = self.sidewall_pressure.to_dict()
+        highest_tension = self.highest_tension.to_dict()
 
         start = self.start.to_dict()
 
         tension = self.tension.to_dict()
 
         utilization_percent = self.utilization_percent
+
+        verdict = self.verdict.value
 
         brake_tension: dict[str, Any] | Unset = UNSET
         if not isinstance(self.brake_tension, Unset):
@@ -71,6 +79,10 @@ class PlannedPull:
         if not isinstance(self.braking_case, Unset):
             braking_case = self.braking_case.to_dict()
 
+        sidewall_pressure: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.sidewall_pressure, Unset):
+            sidewall_pressure = self.sidewall_pressure.to_dict()
+
         field_dict: dict[str, Any] = {}
         field_dict.update(self.additional_properties)
         field_dict.update(
@@ -78,16 +90,19 @@ class PlannedPull:
                 "bend_total": bend_total,
                 "direction": direction,
                 "end": end,
-                "sidewall_pressure": sidewall_pressure,
+                "highest_tension": highest_tension,
                 "start": start,
                 "tension": tension,
                 "utilization_percent": utilization_percent,
+                "verdict": verdict,
             }
         )
         if brake_tension is not UNSET:
             field_dict["brake_tension"] = brake_tension
         if braking_case is not UNSET:
             field_dict["braking_case"] = braking_case
+        if sidewall_pressure is not UNSET:
+            field_dict["sidewall_pressure"] = sidewall_pressure
 
         return field_dict
 
@@ -106,13 +121,15 @@ class PlannedPull:
 
         end = Length.from_dict(d.pop("end"))
 
-        sidewall_pressure = ForcePerLength.from_dict(d.pop("sidewall_pressure"))
+        highest_tension = Force.from_dict(d.pop("highest_tension"))
 
         start = Length.from_dict(d.pop("start"))
 
         tension = Force.from_dict(d.pop("tension"))
 
         utilization_percent = d.pop("utilization_percent")
+
+        verdict = Verdict(d.pop("verdict"))
 
         _brake_tension = d.pop("brake_tension", UNSET)
         brake_tension: Force | Unset
@@ -128,16 +145,25 @@ class PlannedPull:
         else:
             braking_case = BrakingCase.from_dict(_braking_case)
 
+        _sidewall_pressure = d.pop("sidewall_pressure", UNSET)
+        sidewall_pressure: ForcePerLength | Unset
+        if isinstance(_sidewall_pressure, Unset):
+            sidewall_pressure = UNSET
+        else:
+            sidewall_pressure = ForcePerLength.from_dict(_sidewall_pressure)
+
         planned_pull = cls(
             bend_total=bend_total,
             direction=direction,
             end=end,
-            sidewall_pressure=sidewall_pressure,
+            highest_tension=highest_tension,
             start=start,
             tension=tension,
             utilization_percent=utilization_percent,
+            verdict=verdict,
             brake_tension=brake_tension,
             braking_case=braking_case,
+            sidewall_pressure=sidewall_pressure,
         )
 
         planned_pull.additional_properties = d

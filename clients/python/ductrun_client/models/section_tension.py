@@ -21,26 +21,24 @@ class SectionTension:
     """One section of the pull.
 
     Attributes:
+        highest_tension (Force): A force with its unit; tension is a force.
         tension_in (Force): A force with its unit; tension is a force.
         tension_out (Force): A force with its unit; tension is a force.
-        highest_tension (Force | Unset): A force with its unit; tension is a force.
         sidewall_pressure (ForcePerLength | Unset): A force per length with its unit; sidewall pressure is one.
     """
 
+    highest_tension: Force
     tension_in: Force
     tension_out: Force
-    highest_tension: Force | Unset = UNSET
     sidewall_pressure: ForcePerLength | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
+        highest_tension = self.highest_tension.to_dict()
+
         tension_in = self.tension_in.to_dict()
 
         tension_out = self.tension_out.to_dict()
-
-        highest_tension: dict[str, Any] | Unset = UNSET
-        if not isinstance(self.highest_tension, Unset):
-            highest_tension = self.highest_tension.to_dict()
 
         sidewall_pressure: dict[str, Any] | Unset = UNSET
         if not isinstance(self.sidewall_pressure, Unset):
@@ -50,12 +48,11 @@ class SectionTension:
         field_dict.update(self.additional_properties)
         field_dict.update(
             {
+                "highest_tension": highest_tension,
                 "tension_in": tension_in,
                 "tension_out": tension_out,
             }
         )
-        if highest_tension is not UNSET:
-            field_dict["highest_tension"] = highest_tension
         if sidewall_pressure is not UNSET:
             field_dict["sidewall_pressure"] = sidewall_pressure
 
@@ -67,16 +64,11 @@ class SectionTension:
         from ..models.force_per_length import ForcePerLength  # noqa: PLC0415
 
         d = dict(src_dict)
+        highest_tension = Force.from_dict(d.pop("highest_tension"))
+
         tension_in = Force.from_dict(d.pop("tension_in"))
 
         tension_out = Force.from_dict(d.pop("tension_out"))
-
-        _highest_tension = d.pop("highest_tension", UNSET)
-        highest_tension: Force | Unset
-        if isinstance(_highest_tension, Unset):
-            highest_tension = UNSET
-        else:
-            highest_tension = Force.from_dict(_highest_tension)
 
         _sidewall_pressure = d.pop("sidewall_pressure", UNSET)
         sidewall_pressure: ForcePerLength | Unset
@@ -86,9 +78,9 @@ class SectionTension:
             sidewall_pressure = ForcePerLength.from_dict(_sidewall_pressure)
 
         section_tension = cls(
+            highest_tension=highest_tension,
             tension_in=tension_in,
             tension_out=tension_out,
-            highest_tension=highest_tension,
             sidewall_pressure=sidewall_pressure,
         )
 

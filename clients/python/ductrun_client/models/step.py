@@ -18,11 +18,11 @@ class Step:
     """One line of the working; `pointer` is the part of the request it is about.
 
     Attributes:
-        formula (str):
-        pointer (str):
+        formula (str): The formula.
+        pointer (str): JSON pointer of the part of the request.
         quantity (AnyQuantity): A value with its unit, of whatever dimension the text beside it says.
-        substituted (str):
-        symbol (str):
+        substituted (str): The figures put in, in SI unless they say their unit.
+        symbol (str): Symbol of what comes out.
     """
 
     formula: str

@@ -17,6 +17,31 @@ class ConduitUse(Code):
     UNDER_BUILDING = "under_building"
     HAZARDOUS_LOCATION = "hazardous_location"
     EMERGING_FROM_GRADE = "emerging_from_grade"
+    WITHIN_BUILDING = "within_building"
+    WET_LOCATION = "wet_location"
+    CORROSIVE_INFLUENCE = "corrosive_influence"
+    CINDER_FILL = "cinder_fill"
+    PLENUM = "plenum"
+    SEVERE_PHYSICAL_DAMAGE = "severe_physical_damage"
+
+
+class JoiningMethod(Code):
+    """How lengths of a conduit are joined: by solvent cement, fused, threaded, or by couplings set on."""
+
+    CEMENTED = "cemented"
+    FUSED = "fused"
+    THREADED = "threaded"
+    COUPLED = "coupled"
+
+
+class RunEnd(Code):
+    """How ducts finish at an end of a run: what is ordered and joined there."""
+
+    END_BELL = "end_bell"
+    COUPLING = "coupling"
+    ADAPTER = "adapter"
+    ELBOW = "elbow"
+    NONE = "none"
 
 
 class DuctEnds(Code):

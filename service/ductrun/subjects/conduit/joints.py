@@ -2,96 +2,24 @@
 
 from __future__ import annotations
 
-from typing import Annotated, NamedTuple
+from typing import Annotated
 
+from msgspec import UNSET, Meta, Struct, UnsetType
 from pydantic import Field
 
-from ductrun.engineering import joints as engineering
-from ductrun.engineering.rounding import over, round_up, under
-from ductrun.kit.backing import PRACTICE, backing_of, published
-from ductrun.kit.choices import Severity
-from ductrun.kit.defaults import choice, flag, quantity
-from ductrun.kit.forms import Clearance, ConduitTemperature, Form, Interval, Omissible, RunLength
+from ductrun.engineering.rounding import round_up
+from ductrun.kit import answers
+from ductrun.kit.defaults import by_rule
+from ductrun.kit.forms import Omissible, RunLength
 from ductrun.kit.operation import Operation
-from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
-from ductrun.subjects.conduit.choices import DuctEnds
-from ductrun.subjects.conduit.elbows import DuctElbow, Elbows, elbows_of
-from ductrun.subjects.conduit.joints_told import JointsResult, tell
+from ductrun.kit.telling import Telling
+from ductrun.kit.worksheet import Gathering, Worksheet
+from ductrun.subjects.conduit.choices import JoiningMethod, RunEnd
+from ductrun.subjects.conduit.elbows import DuctElbow, elbows_of
+from ductrun.subjects.conduit.joining import Ducts, Joined, Joining, end_of, join, method_of
 from ductrun.subjects.parts.conduit import ListedConduit, find_row
-from ductrun.tables import TABLES, TRADE_SIZES
-from ductrun.tables.ground_rows import CementYield, SetTime
-from ductrun.tables.rows import Conduit as ConduitRow
-from ductrun.units import Duration, Length, LengthUnit, Temperature, TemperatureUnit, Volume
 
-STICK_LENGTH = quantity("joints.stick_length", Length)
-BELL_LOSS = quantity("joints.bell_loss", Length)
-ENDS = choice("joints.ends", DuctEnds)
-OFFCUTS_SHARED = flag("joints.offcuts_shared")
-CORD_TAIL = quantity("joints.cord_tail", Length)
-MANDREL_CLEARANCE = quantity("joints.mandrel_clearance", Length)
-TEMPERATURE = quantity("joints.temperature", Temperature)
-STAGGER = quantity("joints.stagger", Length)
-_YIELDS: dict[str, CementYield] = {row.trade_size: row for row in TABLES["cement_yields"]}
-_SET_TIMES: dict[str, list[tuple[SetTime, Duration]]] = {size: [] for size in _YIELDS}
-for _row in TABLES["set_times"]:
-    for _size in TRADE_SIZES[TRADE_SIZES.index(_row.trade_size_from) : TRADE_SIZES.index(_row.trade_size_to) + 1]:
-        _SET_TIMES[_size].append((_row, Duration.parse(_row.minutes, "min")))
-QUART = Volume.parse(1, "qt_us")
-_MAKING = (
-    "Cut square, deburr inside and out, clean, cement the spigot, seat it with a quarter turn and leave it alone for "
-    f"the set time, half as long again in damp air. Stagger joints of neighboring ducts at least {STAGGER.value}."
-)
-_MAKING_BACKING = backing_of(TABLES["set_times"][0]).beside(STAGGER.backing.of("stagger"))
-
-
-class Joining(Form):
-    """How ducts are joined, and what is left in them."""
-
-    stick_length: Omissible[Interval] = Field(
-        default=None,
-        description="Length a stick is sold by.",
-        examples=[{"value": 20, "unit": "ft"}],
-        json_schema_extra=STICK_LENGTH.stated,
-    )
-    bell_loss: Omissible[Clearance] = Field(
-        default=None,
-        description="What a joint takes of a stick's length.",
-        examples=[{"value": 4, "unit": "in"}],
-        json_schema_extra=BELL_LOSS.stated,
-    )
-    ends: Omissible[DuctEnds] = Field(
-        default=None,
-        description="Bells or plain ends.",
-        examples=["belled"],
-        json_schema_extra=ENDS.stated,
-    )
-    offcuts_shared: Omissible[bool] = Field(
-        default=None,
-        description="Whether the offcut of one duct starts the next.",
-        examples=[False],
-        json_schema_extra=OFFCUTS_SHARED.stated,
-    )
-    spare_duct_count: Omissible[Annotated[int, Field(ge=0, le=1_200)]] = Field(
-        default=None, description="Ducts that stay empty, plugged at both ends.", examples=[2]
-    )
-    cord_tail: Omissible[Clearance] = Field(
-        default=None,
-        description="Pull cord left at each end of a duct.",
-        examples=[{"value": 10, "unit": "ft"}],
-        json_schema_extra=CORD_TAIL.stated,
-    )
-    mandrel_clearance: Omissible[Clearance] = Field(
-        default=None,
-        description="How much smaller than the bore the mandrel is.",
-        examples=[{"value": 0.25, "unit": "in"}],
-        json_schema_extra=MANDREL_CLEARANCE.stated,
-    )
-    temperature: Omissible[ConduitTemperature] = Field(
-        default=None,
-        description="Temperature when joining.",
-        examples=[{"value": 70, "unit": "degF"}],
-        json_schema_extra=TEMPERATURE.stated,
-    )
+AT_THE_END = by_rule("end_bell of what is cemented, none of metal and of what is fused")
 
 
 class JointsRequest(Joining):
@@ -106,173 +34,47 @@ class JointsRequest(Joining):
     elbows: Omissible[Annotated[list[DuctElbow], Field(max_length=50)]] = Field(
         default=None, description="Elbows and sweeps of each duct."
     )
-
-
-class Ducts(NamedTuple):
-    """So many ducts of a row of the tables, each of one length [m] with its elbows; `sheet` is that of the conduit."""
-
-    row: ConduitRow
-    duct_count: int
-    length: float
-    elbows: Elbows
-    sheet: Worksheet
-
-
-class Joined(NamedTuple):
-    """What ducts take to be joined, proved and corded: counts of all ducts, lengths and diameter [m], cement [m3]."""
-
-    ducts: Ducts
-    stick_length: Length
-    bell_loss: Length
-    ends: DuctEnds
-    temperature: Temperature
-    straight_length: float
-    stick_count: int
-    joint_count: int
-    coupling_count: int
-    end_bell_count: int
-    plug_count: int
-    pull_cord_length: float
-    cement_volume: float
-    cement_quart_count: int
-    set_time: Duration
-    mandrel_diameter: float | None
-
-
-def join(given: Joining, ducts: Ducts, sheet: Worksheet) -> Joined:
-    """Count the sticks and joints of ducts, and what goes with them."""
-    spares = _spares(given, ducts, sheet)
-    stick, loss = _stick(given, sheet)
-    ends = sheet.settle("ends", given.ends, ENDS)
-    straight, lay = _straight(ducts), stick.si - loss.si
-    each, bends = engineering.sticks(straight, lay), ducts.elbows.elbow_count
-    belled = ends is DuctEnds.BELLED
-    shared = sheet.settle("offcuts_shared", given.offcuts_shared, OFFCUTS_SHARED)
-    joints = (engineering.sockets(each, bends, belled=belled) + 2) * ducts.duct_count
-    if sheet.working is not None:
-        sheet.show("sticks", "(L - elbows) / (stick - bell loss), rounded up", f"{straight:.6g} m a duct", each)
-    yields = _yields(ducts)
-    quarts = joints / yields.quart
-    temperature = sheet.settle("temperature", given.temperature, TEMPERATURE)
-    set_time = _set_time(ducts.row.trade_size, temperature, sheet)
-    tail = sheet.settle("cord_tail", given.cord_tail, CORD_TAIL).si
-    mandrel = _mandrel(given, ducts.row, sheet)
-    _reminders(yields.quart, ducts.sheet)
-    return Joined(
-        ducts,
-        stick,
-        loss,
-        ends,
-        temperature,
-        straight,
-        stick_count=engineering.sticks(straight * ducts.duct_count, lay) if shared else each * ducts.duct_count,
-        joint_count=joints,
-        coupling_count=0 if belled else engineering.couplings(each, bends) * ducts.duct_count,
-        end_bell_count=2 * ducts.duct_count,
-        plug_count=2 * spares,
-        pull_cord_length=(ducts.length + 2 * tail) * ducts.duct_count,
-        cement_volume=quarts * QUART.si,
-        cement_quart_count=round_up(quarts),
-        set_time=set_time,
-        mandrel_diameter=mandrel,
+    start: Omissible[RunEnd] = Field(
+        default=None,
+        description="How each duct finishes at the start: with an end bell, a coupling or an adapter that is ordered "
+        "here, at an elbow of the run beside it, or with nothing, where that run counts the joint.",
+        examples=["end_bell"],
+        json_schema_extra=AT_THE_END,
+    )
+    end: Omissible[RunEnd] = Field(
+        default=None,
+        description="How it finishes at the end.",
+        examples=["none"],
+        json_schema_extra=AT_THE_END,
     )
 
 
-def _spares(given: Joining, ducts: Ducts, sheet: Worksheet) -> int:
-    """Give how many ducts stay empty; refuses more than there are."""
-    spares = given.spare_duct_count or 0
-    if spares > ducts.duct_count:
-        raise UnanswerableError(
-            sheet.fault(
-                "spare_duct_count",
-                "more_than_the_ducts",
-                f"There are {ducts.duct_count} ducts.",
-                maximum=ducts.duct_count,
-            )
-        )
-    return spares
+class JointsResult(Struct, frozen=True, gc=False):
+    """What to order and how long to wait."""
 
-
-def _straight(ducts: Ducts) -> float:
-    """Give the straight duct in one duct [m]; refuses elbows that take more than the run."""
-    elbows = ducts.elbows
-    if over(elbows.length, ducts.length):
-        raise UnanswerableError(
-            elbows.sheet.fault("", "longer_than_the_run", "The elbows together are longer than the run they lie in.")
-        )
-    return ducts.length - elbows.length
-
-
-def _stick(given: Joining, sheet: Worksheet) -> tuple[Length, Length]:
-    """Give the length of a stick and what a joint takes of it."""
-    stick = sheet.settle("stick_length", given.stick_length, STICK_LENGTH)
-    loss = sheet.settle("bell_loss", given.bell_loss, BELL_LOSS)
-    if loss.si >= stick.si / 2:
-        raise UnanswerableError(
-            sheet.fault("bell_loss/value", "more_than_half_a_stick", f"A bell cannot take half of a stick of {stick}.")
-        )
-    return stick, loss
-
-
-def _yields(ducts: Ducts) -> CementYield:
-    yields, sheet = _YIELDS.get(ducts.row.trade_size), ducts.sheet
-    if yields is None:
-        raise UnanswerableError(
-            sheet.fault("trade_size", "no_cement_yield", "No cement yield is on file for this size.", list(_YIELDS))
-        )
-    sheet.cite(yields.source)
-    return yields
-
-
-def _set_time(size: str, temperature: Temperature, sheet: Worksheet) -> Duration:
-    """Give the printed set time; refuses a temperature below or above the table."""
-    degrees = temperature.in_unit(TemperatureUnit.DEG_F)
-    for row, minutes in _SET_TIMES[size]:
-        if not under(degrees, row.lowest_degf) and not over(degrees, row.highest_degf):
-            sheet.cite(row.source)
-            return minutes
-    lowest = min(row.lowest_degf for row in TABLES["set_times"])
-    highest = max(row.highest_degf for row in TABLES["set_times"])
-    raise UnanswerableError(
-        sheet.fault(
-            "temperature/value",
-            "no_set_time",
-            f"Set times are on file from {lowest:g} to {highest:g} degF: ask the maker of the cement for others.",
-            minimum=Temperature(lowest, TemperatureUnit.DEG_F),
-            maximum=Temperature(highest, TemperatureUnit.DEG_F),
-        )
-    )
-
-
-def _mandrel(given: Joining, row: ConduitRow, sheet: Worksheet) -> float | None:
-    """Give the diameter of the mandrel [m], None where the bore is not on file."""
-    clearance = sheet.settle("mandrel_clearance", given.mandrel_clearance, MANDREL_CLEARANCE)
-    if row.inside_diameter_in is None:
-        return None
-    bore = float(row.inside_diameter_in) * LengthUnit.INCH.scale
-    if clearance.si >= bore:
-        fault = f"The bore is {row.inside_diameter}: leave room for a mandrel."
-        raise UnanswerableError(sheet.fault("mandrel_clearance/value", "no_mandrel_left", fault))
-    return bore - clearance.si
-
-
-def _reminders(per_quart: int, sheet: Worksheet) -> None:
-    sheet.find(
-        Severity.NOTE,
-        "cement_spread",
-        f"A quart makes {per_quart} joints by the conduit table; plumbing tables, for deeper sockets coated twice, "
-        "give as few as two fifths of that. Primer only where it is specified.",
-        published("conduit-catalogue-cement"),
-        member="",
-    )
-    sheet.find(Severity.NOTE, "make_the_joint", _MAKING, _MAKING_BACKING, member="")
-    sheet.cite("trade-practice")
-    sheet.caution(
-        "solvent_vapor",
-        "Solvent cement gives off flammable, harmful vapor: ventilate the trench, keep flames away, wear gloves and "
-        "eye protection.",
-        PRACTICE,
-    )
+    method: Annotated[JoiningMethod, Meta(description="How lengths of this conduit are joined.")]
+    stick_count: Annotated[int, Meta(description="Sticks of all ducts.")]
+    order_stick_count: Annotated[int, Meta(description="The same with waste, in whole sticks.")]
+    straight_length: Annotated[answers.Length, Meta(description="Straight duct in one duct, elbows taken out.")]
+    joint_count: Annotated[
+        int, Meta(description="Joints of all ducts with those of their ends; of cemented ones each socket.")
+    ]
+    coupling_count: Annotated[int, Meta(description="Couplings; none with bells. Steel lengths come with one on.")]
+    elbow_count: Annotated[int, Meta(description="Elbows and sweeps of all ducts.")]
+    elbow_length: Annotated[answers.Length, Meta(description="Developed length of the elbows of one duct.")]
+    end_bell_count: Annotated[int, Meta(description="End bells.")]
+    adapter_count: Annotated[int, Meta(description="Terminal adapters.")]
+    plug_count: Annotated[int, Meta(description="Plugs for spare ducts, two each.")]
+    pull_cord_length: Annotated[answers.Length, Meta(description="Cord through every duct, tails included.")]
+    cement_volume: Annotated[answers.Volume | UnsetType, Meta(description="Solvent cement of cemented joints.")] = UNSET
+    cement_quart_count: Annotated[int | UnsetType, Meta(description="The same in whole quarts.")] = UNSET
+    set_time: Annotated[
+        answers.Duration | UnsetType,
+        Meta(description="Initial set of a cemented joint, before it is handled."),
+    ] = UNSET
+    mandrel_diameter: Annotated[
+        answers.Length | UnsetType, Meta(description="Mandrel for the test, if the bore is known.")
+    ] = UNSET
 
 
 def assess(request: JointsRequest, sheet: Worksheet) -> Joined:
@@ -281,10 +83,35 @@ def assess(request: JointsRequest, sheet: Worksheet) -> Joined:
     faults = Gathering()
     with faults:
         row = find_row(request.conduit, conduit)
+        method = method_of(request.conduit.type, conduit)
+        finishes = (end_of(request.start, method, "start", sheet), end_of(request.end, method, "end", sheet))
     with faults:
         elbows = elbows_of(request.elbows or (), request.conduit, sheet.within("elbows"))
     faults.stop()
-    return join(request, Ducts(row, request.duct_count, request.length.si, elbows, conduit), sheet)
+    return join(request, Ducts(row, method, request.duct_count, request.length.si, elbows, finishes, conduit), sheet)
+
+
+def tell(joined: Joined, telling: Telling) -> JointsResult:
+    """Tell what to order and how long to wait."""
+    ducts, cement, mandrel = joined.ducts, joined.cement, joined.mandrel_diameter
+    return JointsResult(
+        method=ducts.method,
+        stick_count=joined.stick_count,
+        order_stick_count=round_up(joined.stick_count * (1 + joined.waste_percent / 100)),
+        straight_length=telling.distance(joined.straight_length),
+        joint_count=joined.joint_count,
+        coupling_count=joined.coupling_count,
+        elbow_count=ducts.elbows.elbow_count * ducts.duct_count,
+        elbow_length=telling.distance(ducts.elbows.length),
+        end_bell_count=joined.finish_count(RunEnd.END_BELL),
+        adapter_count=joined.finish_count(RunEnd.ADAPTER),
+        plug_count=joined.plug_count,
+        pull_cord_length=telling.distance(joined.pull_cord_length),
+        cement_volume=UNSET if cement is None else telling.liquid_volume(cement.volume),
+        cement_quart_count=UNSET if cement is None else cement.quart_count,
+        set_time=UNSET if cement is None else answers.Duration(cement.set_time.value, cement.set_time.unit),
+        mandrel_diameter=UNSET if mandrel is None else telling.size(mandrel),
+    )
 
 
 OPERATION = Operation(
@@ -304,6 +131,10 @@ OPERATION = Operation(
         "stick_length": {"value": 20, "unit": "ft"},
         "bell_loss": {"value": 0, "unit": "in"},
         "ends": "belled",
+        "start": "end_bell",
+        "end": "end_bell",
+        "waste_percent": 3,
+        "joints_per_quart": 50,
         "elbows": [
             {
                 "radius": {"value": 36, "unit": "in"},

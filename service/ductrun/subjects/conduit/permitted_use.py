@@ -10,7 +10,6 @@ from pydantic import Field
 from ductrun.engineering.rounding import over
 from ductrun.kit.backing import PRACTICE, backing_of
 from ductrun.kit.choices import Severity, Verdict
-from ductrun.kit.defaults import quantity
 from ductrun.kit.forms import AmbientTemperature, Edition, Form, Omissible
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
@@ -21,7 +20,7 @@ from ductrun.subjects.parts.choices import ConduitType
 from ductrun.subjects.parts.conduit import PlacedType
 from ductrun.tables import TABLES
 from ductrun.tables.ground_rows import PermittedUse as PermittedUseRow
-from ductrun.units import Temperature, TemperatureUnit
+from ductrun.units import Temperature
 
 
 class JudgedUse(Struct, frozen=True, gc=False):
@@ -37,7 +36,6 @@ class JudgedUse(Struct, frozen=True, gc=False):
     ] = UNSET
 
 
-PVC_AMBIENT = quantity("permitted_use.pvc_ambient", Temperature).value
 _VERDICTS = {"yes": Verdict.COMPLIES, "no": Verdict.VIOLATES, "caution": Verdict.NOT_JUDGED}  # under a condition
 
 
@@ -48,7 +46,7 @@ def _judged_use(row: PermittedUseRow) -> JudgedUse:
 
 
 _USES = {(row.family, row.use): (row, _judged_use(row), backing_of(row)) for row in TABLES["permitted_uses"]}
-_BARE_METAL = {ConduitType.EMT, ConduitType.IMC, ConduitType.RMC, ConduitType.FMC}  # their articles set no ambient
+_AMBIENTS = {row.family: (row, backing_of(row)) for row in TABLES["ambient_limits"]}
 _FAMILIES = {
     ConduitType.PVC_SCHEDULE_40: "pvc_schedule_40",
     ConduitType.PVC_SCHEDULE_80: "pvc_schedule_80",
@@ -61,7 +59,7 @@ _FAMILIES = {
     ConduitType.PVC_DB_120: "db",
     ConduitType.HDPE_SCHEDULE_40: "hdpe",
     ConduitType.EMT: "emt",
-    ConduitType.IMC: "rmc",
+    ConduitType.IMC: "imc",
     ConduitType.RMC: "rmc",
     ConduitType.ENT: "ent",
     ConduitType.FMC: "fmc",
@@ -87,6 +85,12 @@ _WORDS = {
     ConduitUse.UNDER_BUILDING: "under a building",
     ConduitUse.HAZARDOUS_LOCATION: "in a hazardous location",
     ConduitUse.EMERGING_FROM_GRADE: "where it emerges from grade",
+    ConduitUse.WITHIN_BUILDING: "within a building",
+    ConduitUse.WET_LOCATION: "in a wet location",
+    ConduitUse.CORROSIVE_INFLUENCE: "under corrosive influence",
+    ConduitUse.CINDER_FILL: "in cinder fill",
+    ConduitUse.PLENUM: "in a plenum",
+    ConduitUse.SEVERE_PHYSICAL_DAMAGE: "where exposed to severe physical damage",
 }
 
 
@@ -164,19 +168,25 @@ def _name_of(conduit_type: ConduitType) -> str:
 
 
 def _judged(use: ConduitUse, conduit_type: ConduitType, index: int, sheet: Worksheet) -> JudgedUse:
-    row, judged, backing = _USES[_FAMILIES[conduit_type], use]
+    name, where, member = _name_of(conduit_type), _WORDS[use], f"uses/{index}"
+    found = _USES.get((_FAMILIES[conduit_type], use))
+    if found is None:
+        words = f"Whether {name} is permitted {where} is not on file and was not judged: ask the authority."
+        sheet.find(Severity.CAUTION, "use_not_judged", words, PRACTICE, member=member)
+        return JudgedUse(use, Verdict.NOT_JUDGED, PRACTICE.citation)
+    row, judged, backing = found
     sheet.cite(row.source)
-    if judged.verdict is Verdict.COMPLIES:
-        return judged
-    name, where = _name_of(conduit_type), _WORDS[use]
     because = f": {row.note}" if row.note else ""
-    if judged.verdict is Verdict.VIOLATES:
+    if judged.verdict is Verdict.COMPLIES:
+        if row.note:
+            sheet.find(Severity.NOTE, "use_permitted", f"{name} is permitted {where}{because}.", backing, member=member)
+    elif judged.verdict is Verdict.VIOLATES:
         sheet.find(
             Severity.VIOLATION,
             "use_not_permitted",
             f"{name} is not permitted {where}{because}. Take another conduit there.",
             backing,
-            member=f"uses/{index}",
+            member=member,
         )
     else:
         sheet.find(
@@ -184,7 +194,7 @@ def _judged(use: ConduitUse, conduit_type: ConduitType, index: int, sheet: Works
             "use_under_condition",
             f"{name} is permitted {where} under a condition{because}. Whether that is met was not judged.",
             backing,
-            member=f"uses/{index}",
+            member=member,
         )
     return judged
 
@@ -193,29 +203,29 @@ def _bears_ambient(ambient: Temperature | None, conduit_type: ConduitType, sheet
     """Say whether a type bears the temperature around it; None where no limit of it is on file."""
     if ambient is None:
         return True
-    if not conduit_type.startswith("pvc_"):
-        if conduit_type in _BARE_METAL:
-            return True
-        sheet.find(
-            Severity.CAUTION,
-            "ambient_not_judged",
-            f"What ambient {_name_of(conduit_type)} bears is not on file: {text_of(sheet.tell.given(ambient))} was not "
-            "judged. Hold it against the listing of the conduit.",
-            PRACTICE,
-            sheet.tell.given(ambient),
-            member="ambient_temperature",
-        )
+    row, backing = _AMBIENTS[_FAMILIES[conduit_type]]
+    if row.code_section:
+        backing = sheet.rule(row.code_section)
+    sheet.cite(backing.source_id)
+    told, name = sheet.tell.given(ambient), _name_of(conduit_type)
+    if row.rule == "by_listing":
+        words = f"The listing of {name} says what ambient it bears: {text_of(told)} was not judged."
+        sheet.find(Severity.CAUTION, "ambient_not_judged", words, backing, told, member="ambient_temperature")
         return None
-    if not over(ambient.si, PVC_AMBIENT.si):
+    if row.limit_degc is None:
         return True
+    limit = Temperature.parse(row.limit_degc, "degC")
+    if not over(ambient.si, limit.si):
+        return True
+    most = sheet.tell.given(limit)
     sheet.find(
         Severity.VIOLATION,
-        "too_hot_for_pvc",
-        f"PVC conduit is limited to an ambient of {PVC_AMBIENT} ({PVC_AMBIENT.in_unit(TemperatureUnit.DEG_F):g} degF) "
-        f"unless listed for more; {text_of(sheet.tell.given(ambient))} is over it.",
-        sheet.rule("ambient_pvc"),
-        sheet.tell.given(ambient),
-        sheet.tell.given(PVC_AMBIENT),
+        "ambient_exceeded",
+        f"{name} is limited to an ambient of {text_of(most)} unless listed for more; {text_of(told)} is over it. Keep "
+        "it away from the heat, or take another conduit there.",
+        backing,
+        told,
+        most,
         member="ambient_temperature",
     )
     return False

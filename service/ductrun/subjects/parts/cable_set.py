@@ -8,10 +8,11 @@ from typing import NamedTuple
 from ductrun.engineering import cable_sets as engineering
 from ductrun.engineering.cables import Arrangement
 from ductrun.engineering.pull_search import largest_complying
+from ductrun.engineering.rounding import over
 from ductrun.kit.backing import Backing
 from ductrun.kit.choices import Severity, Standing
 from ductrun.kit.defaults import Default, choice, number, quantity
-from ductrun.kit.wording import text_of
+from ductrun.kit.wording import in_percent, text_of
 from ductrun.kit.worksheet import Fault, Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.parts.cable_mass import wire_mass
 from ductrun.subjects.parts.cables import MOST_PULLED, Cable, CableLine
@@ -32,6 +33,7 @@ MANY_CABLES = number("pulling.many_cables_weight_correction")
 CRADLE_RATIO = number("pulling.cradle_least_ratio")
 TIGHT_PAIR = number("pulling.tight_pair_factor")
 CLEARANCE_MINIMUM = quantity("pulling.clearance_minimum", Length)
+_FILL_PERCENT = [number(f"fill.percent_{rule}") for rule in ("one_conductor", "two_conductors", "over_two_conductors")]
 _ARRANGEMENTS = {arrangement.value: arrangement for arrangement in Arrangement}
 
 
@@ -194,6 +196,7 @@ def lie_in(
     if lie.arrangement is Arrangement.MANY:  # of several ways it may be another that rubs most
         sheet.settle("weight_correction_factor", factor, MANY_CABLES)
     sheet.cite("wall-reactions", "pulling-arrangement")
+    _caution_fill(diameters, bore, where.sheet)
     ratio = engineering.jam_ratio(diameters, bore)
     if ratio is not None:
         caution_in_jam_band(ratio, where.sheet, triplexed=arrangement is Arrangement.TRIPLEXED)
@@ -220,6 +223,23 @@ def lie_in(
             member="",
         )
     return lie
+
+
+def _caution_fill(diameters: Sequence[float], bore: float, sheet: Worksheet) -> None:
+    """Caution where the cables take more of a bore than conduit may be filled to: that is not the pull's to judge."""
+    share = sum([diameter * diameter for diameter in diameters]) / (bore * bore) * 100
+    most = _FILL_PERCENT[min(len(diameters), 3) - 1]
+    if over(share, most.value):
+        sheet.find(
+            Severity.CAUTION,
+            "conduit_overfilled",
+            f"The cables take {share:.0f} percent of the conduit; {most.value:g} is the most for so many, unless "
+            "rounding or a nipple lets them in. Take a larger conduit, or ask fill.",
+            most.backing,
+            in_percent(share),
+            in_percent(most.value),
+            member="",
+        )
 
 
 def _too_large(cables: CableSet, bore: float, where: BorePlace) -> Fault:

@@ -50,7 +50,7 @@ def caution_in_jam_band(
         message,
         sheet.rule("jam").beside(published("anixter-seven-tips")),
         ratio,
-        JAM_HIGH if ratio > (JAM_LOW + JAM_HIGH) / 2 else JAM_LOW,
+        JAM_HIGH,
         member="",
     )
     sheet.cite("anixter-seven-tips")

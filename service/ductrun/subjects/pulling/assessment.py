@@ -33,13 +33,16 @@ class PullAssessment(NamedTuple):
 
 
 class PlannedSpan(NamedTuple):
-    """One pull of a plan from `start` to `end` [m] along the route, its direction carried, and what it uses."""
+    """One pull of a plan from `start` to `end` [m] along the route, its direction carried, what it uses, and whether
+    it keeps its limits: None where that was not judged.
+    """
 
     start: float
     end: float
     backward: bool
     way: Direction
     use: Use
+    within: bool | None
 
 
 class PlanAssessment(NamedTuple):

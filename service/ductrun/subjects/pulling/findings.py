@@ -28,13 +28,16 @@ _BEND_RULES = {
     **{kind: "bend_total_pvc" for kind in ConduitType if kind.value.startswith("pvc_")},
 }
 
-_BRAKE_GIVEN = Backing("the brake limit given", Standing.CALLER)
+BRAKE_GIVEN = Backing("the brake limit given", Standing.CALLER)
 
 
-def report_direction(way: Direction, pulling: Pulling, sheet: Worksheet) -> None:
-    """Find where a pull breaks a limit of cable or gear, and what its reel must hold."""
+def report_direction(way: Direction, pulling: Pulling, sheet: Worksheet, *, may_turn: bool) -> None:
+    """Find where a pull breaks a limit of cable or gear, and what its reel must hold.
+
+    `may_turn` says that the pull from the other end breaks none, as far as it was judged.
+    """
     if over(way.use.share, 1.0):
-        _report_tension(way, pulling, sheet)
+        _report_tension(way, pulling, sheet, may_turn=may_turn)
         _report_pressure(way, pulling, sheet)
     report_brake(way, pulling, sheet)
 
@@ -49,7 +52,7 @@ def _cases(way: Direction) -> list[Carried]:
     return [one for one in (way.pulling, way.braking) if one is not None]
 
 
-def _report_tension(way: Direction, pulling: Pulling, sheet: Worksheet) -> None:
+def _report_tension(way: Direction, pulling: Pulling, sheet: Worksheet, *, may_turn: bool) -> None:
     case = max(_cases(way), key=lambda one: one.case.highest)
     highest, section = case.case.highest, case.tension_at
     if not over(highest, pulling.limits.tension):
@@ -59,7 +62,7 @@ def _report_tension(way: Direction, pulling: Pulling, sheet: Worksheet) -> None:
         Severity.VIOLATION,
         "tension_exceeded",
         f"Section {section + 1}: the pull reaches {text_of(told)}{_at_low_friction(way, case)}; {text_of(most)} is "
-        "allowed. Divide the run or pull from the other end.",
+        f"allowed. Divide the run{' or pull from the other end' if may_turn else ''}.",
         pulling.tension_rule,
         told,
         most,
@@ -123,7 +126,7 @@ def report_brake(way: Direction, pulling: Pulling, sheet: Worksheet, where: str 
         Severity.VIOLATION if broken else Severity.CAUTION,
         "brake_exceeded" if broken else "brake_needed",
         f"{needs}: {text_of(told)} is allowed; {do}.",
-        _BRAKE_GIVEN,
+        BRAKE_GIVEN,
         most,
         told,
         member="brake_limit",
@@ -153,7 +156,7 @@ def _report_weak_brake(incoming: float, limit: float, sheet: Worksheet, where: s
         "brake_exceeded",
         f"{where}The cable enters with {text_of(told)}: the reel brake holds {text_of(most)} and no more. "
         "Take a stronger brake, or a lower incoming tension.",
-        _BRAKE_GIVEN,
+        BRAKE_GIVEN,
         told,
         most,
         member="brake_limit",

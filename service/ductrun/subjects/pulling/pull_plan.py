@@ -4,13 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from itertools import pairwise
+from typing import NamedTuple
 
 from pydantic import Field
 
 from ductrun.engineering import pull_search
 from ductrun.engineering import pulling as engineering
 from ductrun.engineering.rounding import over, under
-from ductrun.kit.backing import WORKED_OUT
+from ductrun.kit.answers import AnyQuantity
+from ductrun.kit.backing import WORKED_OUT, Backing
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import choice
 from ductrun.kit.forms import Omissible
@@ -21,7 +23,7 @@ from ductrun.subjects.pulling.assessment import PlanAssessment, PlannedSpan
 from ductrun.subjects.pulling.choices import BoxPlacing, PullDirection
 from ductrun.subjects.pulling.cuts import BoxPositions, Cut, check_positions
 from ductrun.subjects.pulling.direction import BEYOND_ANY_ROPE, direction_of
-from ductrun.subjects.pulling.findings import caution_rope, report_brake, report_burning_rope
+from ductrun.subjects.pulling.findings import BRAKE_GIVEN, caution_rope, report_brake, report_burning_rope
 from ductrun.subjects.pulling.practice import PullInputs
 from ductrun.subjects.pulling.pull_plan_told import PullPlanResult, tell
 from ductrun.subjects.pulling.pull_tension import OPERATION as PULL_TENSION
@@ -73,7 +75,7 @@ def _plan(positions: BoxPositions | None, pulling: Pulling, sheet: Worksheet) ->
         return PlanAssessment(pulling, [], possible=False, forbidding_section=section)
     if chain is not None and len(every) < len(chain):
         _note_fewer(every, chain, sheet)
-    spans = [_planned(span, cut, held, pulling) for span in chain or every]
+    spans = [_planned(span, cut, held, pulling, judged=chain is not None) for span in chain or every]
     _report(spans, pulling, sheet)
     for span in chain or every:
         length = cut.places[span.end] - cut.places[span.start]
@@ -113,9 +115,11 @@ def _note_turning_points(spans: Sequence[pull_search.Span], cut: Cut, pulling: P
 
 
 def _planned(
-    span: pull_search.Span, cut: Cut, held: Sequence[engineering.Section] | None, pulling: Pulling
+    span: pull_search.Span, cut: Cut, held: Sequence[engineering.Section] | None, pulling: Pulling, *, judged: bool
 ) -> PlannedSpan:
-    """Carry one pull of the plan."""
+    """Carry one pull of the plan; `judged` says that every pull of it was."""
+    lost = cut.lost_before(pulling)
+    known = judged or (span.use.judged and lost[span.start + 1] == lost[span.end])
     ways = [
         None
         if elements is None
@@ -126,7 +130,14 @@ def _planned(
     ]
     assert ways[0] is not None  # noqa: S101  (the pulling route is always there)
     way = direction_of(ways[0], ways[1], span.use.bend_total, pulling)
-    return PlannedSpan(cut.places[span.start], cut.places[span.end], span.backward, way, span.use)
+    return PlannedSpan(
+        cut.places[span.start],
+        cut.places[span.end],
+        span.backward,
+        way,
+        span.use,
+        True if known and pulling.cable_judged else None,
+    )
 
 
 def _report(spans: Sequence[PlannedSpan], pulling: Pulling, sheet: Worksheet) -> None:
@@ -167,25 +178,51 @@ def _report_impossible(
     index = cut.origin[bends[0] if bends else start]
     told_start, told_end = sheet.tell.distance(cut.places[start]), sheet.tell.distance(cut.places[end])
     what = f"bend in section {index + 1}" if bends else f"straight in section {index + 1}"
-    limits = pulling.limits
-    share = f"takes {use.share * 100:.0f} percent of its limits from its better end"
-    do = "Allow a pull point within it, widen the bend, or take a lighter pull."
-    if not use.highest < BEYOND_ANY_ROPE:
-        share = "grows beyond any rope from its better end"
-    elif over(use.bend_total, limits.bend_total):
-        share = f"has {text_of(sheet.tell.angle(use.bend_total))} of bends, over {BEND_TOTAL_LIMIT.value}"
-    elif under(max(use.highest / limits.tension, use.pressure / limits.pressure), use.share):
-        share = f"needs {use.share * 100:.0f} percent of what the reel brake holds from its better end"
-        do = "Take a stronger brake, or allow a pull point within it."
+    breaks = _worst_break(use, pulling, sheet)
     pulling.route.sheet.find(
         Severity.VIOLATION,
         "no_plan",
         f"No plan keeps the limits: the stretch from {text_of(told_start)} to {text_of(told_end)}, with the {what}, "
-        f"{share}. {do}",
-        pulling.tension_rule,
+        f"{breaks.words}. {breaks.do}",
+        breaks.rule,
+        breaks.actual,
+        breaks.limit,
         member=str(index),
     )
     return index
+
+
+class _Break(NamedTuple):
+    """What a stretch breaks from its better end: in words, what to do, by which rule, how much and the limit."""
+
+    words: str
+    do: str
+    rule: Backing
+    actual: AnyQuantity | None
+    limit: AnyQuantity | None
+
+
+def _worst_break(use: pull_search.Use, pulling: Pulling, sheet: Worksheet) -> _Break:
+    limits, tell = pulling.limits, sheet.tell
+    do = "Allow a pull point within it, widen the bend, or take a lighter pull."
+    if not use.highest < BEYOND_ANY_ROPE:
+        return _Break("grows beyond any rope from its better end", do, WORKED_OUT, None, None)
+    if over(use.bend_total, limits.bend_total):
+        bends, all_bends = tell.angle(use.bend_total), tell.given(BEND_TOTAL_LIMIT.value)
+        words = f"has {text_of(bends)} of bends, over {text_of(all_bends)}"
+        return _Break(words, do, BEND_TOTAL_LIMIT.backing, bends, all_bends)
+    shares = (use.highest / limits.tension, use.pressure / limits.pressure)
+    if under(max(shares), use.share):
+        told, most = tell.force(use.share * (limits.brake or 0.0)), tell.force(limits.brake or 0.0)
+        words = f"needs {text_of(told)} of reel brake from its better end; it holds {text_of(most)}"
+        return _Break(words, "Take a stronger brake, or allow a pull point within it.", BRAKE_GIVEN, told, most)
+    if shares[0] >= shares[1]:
+        told, most = tell.force(use.highest), tell.force(limits.tension)
+        words = f"reaches {text_of(told)} from its better end; {text_of(most)} is allowed"
+        return _Break(words, do, pulling.tension_rule, told, most)
+    pressed, least = tell.force_per_length(use.pressure), tell.given(pulling.pressure_limit)
+    words = f"presses with {text_of(pressed)} from its better end; {text_of(least)} is allowed"
+    return _Break(words, do, pulling.pressure_rule, pressed, least)
 
 
 OPERATION = Operation(

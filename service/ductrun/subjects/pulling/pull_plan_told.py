@@ -7,12 +7,13 @@ from typing import Annotated
 from msgspec import UNSET, Meta, Struct, UnsetType
 
 from ductrun.kit import answers
+from ductrun.kit.choices import Verdict
 from ductrun.kit.telling import Telling
 from ductrun.subjects.pulling.assessment import PlanAssessment, PlannedSpan
 from ductrun.subjects.pulling.choices import PullDirection
 from ductrun.subjects.pulling.cuts import MOST_POSITIONS
 from ductrun.subjects.pulling.settled import Pulling
-from ductrun.subjects.pulling.telling import BrakingCase, told_brake, told_braking_case
+from ductrun.subjects.pulling.telling import BrakingCase, told_brake, told_braking_case, told_pressure
 
 
 class PlannedPull(Struct, frozen=True, gc=False):
@@ -22,9 +23,13 @@ class PlannedPull(Struct, frozen=True, gc=False):
     end: Annotated[answers.Length, Meta(description="Where it ends.")]
     direction: Annotated[PullDirection, Meta(description="Forward toward the end of the route, or reversed.")]
     tension: Annotated[answers.Force, Meta(description="Tension at the pulling end.")]
-    sidewall_pressure: Annotated[answers.ForcePerLength, Meta(description="Highest sidewall pressure; 0 without bend.")]
+    highest_tension: Annotated[answers.Force, Meta(description="Highest tension anywhere along the pull.")]
     bend_total: Annotated[answers.Angle, Meta(description="Bends of this pull together.")]
+    verdict: Annotated[Verdict, Meta(description="Whether it keeps its limits, or was not judged.")]
     utilization_percent: Annotated[float, Meta(description="The largest share of its limits that it uses.")]
+    sidewall_pressure: Annotated[
+        answers.ForcePerLength | UnsetType, Meta(description="Highest sidewall pressure, if there is a bend.")
+    ] = UNSET
     brake_tension: Annotated[
         answers.Force | UnsetType, Meta(description="Force with which the reel must hold back, if it must.")
     ] = UNSET
@@ -74,8 +79,10 @@ def _told(span: PlannedSpan, pulling: Pulling, telling: Telling) -> PlannedPull:
         end=telling.distance(span.end),
         direction=PullDirection.REVERSED if span.backward else PullDirection.FORWARD,
         tension=telling.force(span.use.pulling.final),
-        sidewall_pressure=telling.force_per_length(span.use.pulling.pressure),
+        highest_tension=telling.force(span.use.pulling.highest),
+        sidewall_pressure=told_pressure(span.way.pulling, telling),
         bend_total=telling.angle(span.use.bend_total),
+        verdict=Verdict.of(span.within),
         utilization_percent=span.use.share * 100,
         brake_tension=told_brake(span.way.pulling, telling),
         braking_case=told_braking_case(span.way, pulling, telling),

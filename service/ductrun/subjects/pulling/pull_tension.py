@@ -8,7 +8,7 @@ from ductrun.engineering import pulling as engineering
 from ductrun.engineering.rounding import under
 from ductrun.kit.backing import WORKED_OUT
 from ductrun.kit.choices import Severity
-from ductrun.kit.defaults import number
+from ductrun.kit.defaults import by_rule, number
 from ductrun.kit.forms import Form, Interval, Omissible
 from ductrun.kit.operation import Operation
 from ductrun.kit.wording import text_of
@@ -51,6 +51,7 @@ class Studying(Form):
         default=None,
         description="Whether to find the largest friction, incoming tension and last straight that still comply.",
         examples=[True],
+        json_schema_extra=by_rule("no"),
     )
     profile_spacing: Omissible[Interval] = Field(
         default=None,
@@ -76,11 +77,11 @@ def pull(given: Studying, pulling: Pulling, sheet: Worksheet) -> PullAssessment:
     sheet.judge(within)
     length = engineering.developed_length(pulling.sections)
     report_bend_total(pulling.route, total)
-    report_direction(forward, pulling, sheet)
+    report_direction(forward, pulling, sheet, may_turn=within_backward is not False)
     report_other_end(backward, sheet)
     report_burning_rope(pulling.route, length, range(len(pulling.sections)))
     caution_rope(sheet, braked=forward.braked or backward.braked)
-    better, reason = _better_end(forward, backward, within, within_backward, sheet)
+    better, reason = _better_end(forward, backward, within, within_backward, pulling.route.sheet)
     if sheet.working is not None:
         show_working(forward, pulling, sheet)
     sheet.cite("lubricant-technical-talk-17")
@@ -164,7 +165,7 @@ def _better_end(
         return PullDirection.FORWARD, f"Pull as given: {shares}."
     ends, other = sheet.tell.force(forward.pulling.case.final), sheet.tell.force(backward.pulling.case.final)
     reason = f"Pull from the other end: {shares}; the pull ends at {text_of(other)} instead of {text_of(ends)}."
-    sheet.find(Severity.NOTE, "pull_from_the_other_end", reason, WORKED_OUT, other, ends)
+    sheet.find(Severity.NOTE, "pull_from_the_other_end", reason, WORKED_OUT, other, member="")
     return PullDirection.REVERSED, reason
 
 

@@ -17,7 +17,9 @@ class FrictionCase(Struct, frozen=True, gc=False):
 
     friction_coefficient: float
     tension: Annotated[answers.Force, Meta(description="Tension at the pulling end.")]
-    sidewall_pressure: Annotated[answers.ForcePerLength, Meta(description="Highest sidewall pressure.")]
+    sidewall_pressure: Annotated[
+        answers.ForcePerLength, Meta(description="Highest sidewall pressure; 0 where there is no bend.")
+    ]
     utilization_percent: Annotated[float, Meta(description="The largest share of the limits that is used.")]
     reversed_tension: Annotated[answers.Force, Meta(description="Tension at the pulling end from the other end.")]
     reversed_utilization_percent: Annotated[float, Meta(description="The same from the other end.")]

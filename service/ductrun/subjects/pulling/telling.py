@@ -19,11 +19,9 @@ class SectionTension(Struct, frozen=True, gc=False):
 
     tension_in: Annotated[answers.Force, Meta(description="Tension entering the section.")]
     tension_out: Annotated[answers.Force, Meta(description="Tension leaving the section.")]
+    highest_tension: Annotated[answers.Force, Meta(description="Highest tension in it, at its ends or inside a bend.")]
     sidewall_pressure: Annotated[
         answers.ForcePerLength | UnsetType, Meta(description="Highest pressure on the worst cable; bends only.")
-    ] = UNSET
-    highest_tension: Annotated[
-        answers.Force | UnsetType, Meta(description="Highest tension inside it, where that is at neither end.")
     ] = UNSET
 
 
@@ -73,11 +71,8 @@ def told_sections(carried: Carried, telling: Telling) -> list[SectionTension]:
     entering = force(carried.case.entering)
     for tension_in, tension_out, highest, pressure in carried.pulled:
         leaving = force(tension_out)
-        if pressure is None:  # a straight is highest at one of its ends
-            told.append(SectionTension(entering, leaving))
-        else:
-            inside = force(highest) if highest > tension_in and highest > tension_out else UNSET
-            told.append(SectionTension(entering, leaving, per_length(pressure), inside))
+        top = entering if highest == tension_in else leaving if highest == tension_out else force(highest)
+        told.append(SectionTension(entering, leaving, top, UNSET if pressure is None else per_length(pressure)))
         entering = leaving
     return told
 

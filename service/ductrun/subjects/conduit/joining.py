@@ -1,0 +1,263 @@
+"""Ducts joined: sticks, joints and couplings, the cement they take and how long they must set."""
+
+from __future__ import annotations
+
+from typing import Annotated, NamedTuple
+
+from pydantic import Field
+
+from ductrun.engineering import joints as engineering
+from ductrun.engineering.rounding import over
+from ductrun.kit.defaults import by_rule, choice, flag, number, quantity
+from ductrun.kit.forms import Clearance, ConduitTemperature, Count, Form, Interval, Omissible, Percent
+from ductrun.kit.worksheet import UnanswerableError, Worksheet
+from ductrun.subjects.conduit.cement import Cement, cement_of
+from ductrun.subjects.conduit.choices import DuctEnds, JoiningMethod, RunEnd
+from ductrun.subjects.conduit.elbows import Elbows
+from ductrun.subjects.parts.choices import ConduitType
+from ductrun.tables.rows import Conduit as ConduitRow
+from ductrun.units import Length, LengthUnit, Temperature
+
+STICK_LENGTH = quantity("joints.stick_length", Length)
+SHORT_STICK_LENGTH = quantity("joints.short_stick_length", Length)
+WASTE_PERCENT = number("joints.waste_percent")
+END = choice("joints.end", RunEnd)
+METAL_END = choice("joints.metal_end", RunEnd)
+BELL_LOSS = quantity("joints.bell_loss", Length)
+ENDS = choice("joints.ends", DuctEnds)
+OFFCUTS_SHARED = flag("joints.offcuts_shared")
+CORD_TAIL = quantity("joints.cord_tail", Length)
+MANDREL_CLEARANCE = quantity("joints.mandrel_clearance", Length)
+TEMPERATURE = quantity("joints.temperature", Temperature)
+_METHODS: dict[ConduitType, JoiningMethod] = {
+    **{kind: JoiningMethod.CEMENTED for kind in ConduitType if kind.startswith("pvc_")},
+    ConduitType.HDPE_SCHEDULE_40: JoiningMethod.FUSED,
+    ConduitType.RMC: JoiningMethod.THREADED,
+    ConduitType.IMC: JoiningMethod.THREADED,
+    ConduitType.EMT: JoiningMethod.COUPLED,
+}
+_BELLS = {JoiningMethod.CEMENTED}
+
+
+class Joining(Form):
+    """How ducts are joined, and what is left in them."""
+
+    stick_length: Omissible[Interval] = Field(
+        default=None,
+        description="Length a stick is sold by.",
+        examples=[{"value": 20, "unit": "ft"}],
+        json_schema_extra=by_rule(f"{STICK_LENGTH.value}; of steel {SHORT_STICK_LENGTH.value}"),
+    )
+    bell_loss: Omissible[Clearance] = Field(
+        default=None,
+        description="What a joint takes of a stick's length.",
+        examples=[{"value": 4, "unit": "in"}],
+        json_schema_extra=BELL_LOSS.stated,
+    )
+    waste_percent: Omissible[Percent] = Field(
+        default=None,
+        description="Sticks to order beyond those laid.",
+        examples=[3],
+        json_schema_extra=WASTE_PERCENT.stated,
+    )
+    joints_per_quart: Omissible[Count] = Field(
+        default=None,
+        description="Cemented joints that a quart of cement makes.",
+        examples=[50],
+        json_schema_extra=by_rule("what a quart makes in the deeper sockets of pipe, fewer than by the conduit table"),
+    )
+    ends: Omissible[DuctEnds] = Field(
+        default=None,
+        description="Bells or plain ends of the sticks; only what is cemented has bells.",
+        examples=["belled"],
+        json_schema_extra=ENDS.stated,
+    )
+    offcuts_shared: Omissible[bool] = Field(
+        default=None,
+        description="Whether the offcut of one duct starts the next.",
+        examples=[False],
+        json_schema_extra=OFFCUTS_SHARED.stated,
+    )
+    spare_duct_count: Omissible[Annotated[int, Field(ge=0, le=1_200)]] = Field(
+        default=None, description="Ducts that stay empty, plugged at both ends.", examples=[2]
+    )
+    cord_tail: Omissible[Clearance] = Field(
+        default=None,
+        description="Pull cord left at each end of a duct.",
+        examples=[{"value": 10, "unit": "ft"}],
+        json_schema_extra=CORD_TAIL.stated,
+    )
+    mandrel_clearance: Omissible[Clearance] = Field(
+        default=None,
+        description="How much smaller than the bore the mandrel is.",
+        examples=[{"value": 0.25, "unit": "in"}],
+        json_schema_extra=MANDREL_CLEARANCE.stated,
+    )
+    temperature: Omissible[ConduitTemperature] = Field(
+        default=None,
+        description="Temperature when joining.",
+        examples=[{"value": 70, "unit": "degF"}],
+        json_schema_extra=TEMPERATURE.stated,
+    )
+
+
+class Ducts(NamedTuple):
+    """So many ducts of a row of the tables, each of one length [m] with its elbows, how they are joined and how they
+    finish at either end; `sheet` is that of the conduit.
+    """
+
+    row: ConduitRow
+    method: JoiningMethod
+    duct_count: int
+    length: float
+    elbows: Elbows
+    finishes: tuple[RunEnd, RunEnd]
+    sheet: Worksheet
+
+
+class Joined(NamedTuple):
+    """What ducts take to be joined, proved and corded: counts of all ducts, lengths and diameter [m], cement [m3].
+
+    Cement and set time are those of cemented joints alone.
+    """
+
+    ducts: Ducts
+    straight_length: float
+    stick_count: int
+    waste_percent: float
+    joint_count: int
+    coupling_count: int
+    plug_count: int
+    pull_cord_length: float
+    cement: Cement | None
+    mandrel_diameter: float | None
+
+    def finish_count(self, finish: RunEnd) -> int:
+        """Count the ends of all ducts that finish so."""
+        return self.ducts.finishes.count(finish) * self.ducts.duct_count
+
+
+def method_of(conduit_type: ConduitType, sheet: Worksheet) -> JoiningMethod:
+    """Say how a type of conduit is joined; refuses one that does not come in lengths, on the sheet of the conduit."""
+    method = _METHODS.get(conduit_type)
+    if method is None:
+        raise UnanswerableError(
+            sheet.fault(
+                "type",
+                "not_in_lengths",
+                f"{conduit_type} comes in coils, or its joints are not on file: count them by its maker's list.",
+                [kind.value for kind in _METHODS],
+            )
+        )
+    return method
+
+
+def end_of(given: RunEnd | None, method: JoiningMethod, member: str, sheet: Worksheet) -> RunEnd:
+    """Settle how ducts finish at an end; a bell is for what is cemented."""
+    end = sheet.settle(member, given, END if method in _BELLS else METAL_END)
+    if end is RunEnd.END_BELL and method not in _BELLS:
+        raise UnanswerableError(
+            sheet.fault(
+                member,
+                "no_bell_fits",
+                f"An end bell is cemented on; this conduit is {method}. Give how it finishes.",
+                [one.value for one in RunEnd if one is not RunEnd.END_BELL],
+            )
+        )
+    return end
+
+
+def join(given: Joining, ducts: Ducts, sheet: Worksheet) -> Joined:
+    """Count the sticks and joints of ducts, and what goes with them."""
+    spares = _spares(given, ducts, sheet)
+    lay = _lay(given, ducts, sheet)
+    belled = _belled(given, ducts, sheet)
+    straight = _straight(ducts)
+    each, bends, count = engineering.sticks(straight, lay), ducts.elbows.elbow_count, ducts.duct_count
+    shared = sheet.settle("offcuts_shared", given.offcuts_shared, OFFCUTS_SHARED)
+    cemented = ducts.method is JoiningMethod.CEMENTED
+    finished = sum(end is not RunEnd.NONE for end in ducts.finishes)
+    between = engineering.couplings(each, bends)
+    sockets = engineering.sockets(each, bends, belled=belled) if cemented else between
+    joints = (sockets + finished) * count
+    if sheet.working is not None:
+        sheet.show("sticks", "(L - elbows) / (stick - bell loss), rounded up", f"{straight:.6g} m a duct", each)
+    apart = 0 if belled or ducts.method is JoiningMethod.FUSED else between
+    tail = sheet.settle("cord_tail", given.cord_tail, CORD_TAIL).si
+    mandrel = _mandrel(given, ducts.row, sheet)
+    return Joined(
+        ducts,
+        straight,
+        stick_count=engineering.sticks(straight * count, lay) if shared else each * count,
+        waste_percent=sheet.settle("waste_percent", given.waste_percent, WASTE_PERCENT),
+        joint_count=joints,
+        coupling_count=(apart + ducts.finishes.count(RunEnd.COUPLING)) * count,
+        plug_count=2 * spares,
+        pull_cord_length=(ducts.length + 2 * tail) * count,
+        cement=_cement(given, joints, ducts, sheet) if cemented else None,
+        mandrel_diameter=mandrel,
+    )
+
+
+def _belled(given: Joining, ducts: Ducts, sheet: Worksheet) -> bool:
+    """Say whether the sticks have bells; refuses bells on what is not cemented."""
+    if ducts.method in _BELLS:
+        return sheet.settle("ends", given.ends, ENDS) is DuctEnds.BELLED
+    if given.ends is DuctEnds.BELLED:
+        words = f"Only what is cemented has bells; this conduit is {ducts.method}."
+        raise UnanswerableError(sheet.fault("ends", "no_bell_fits", words, [DuctEnds.PLAIN.value]))
+    return False
+
+
+def _cement(given: Joining, joints: int, ducts: Ducts, sheet: Worksheet) -> Cement:
+    temperature = sheet.settle("temperature", given.temperature, TEMPERATURE)
+    return cement_of(joints, ducts.row.trade_size, given.joints_per_quart, temperature, sheet, ducts.sheet)
+
+
+def _spares(given: Joining, ducts: Ducts, sheet: Worksheet) -> int:
+    """Give how many ducts stay empty; refuses more than there are."""
+    spares = given.spare_duct_count or 0
+    if spares > ducts.duct_count:
+        raise UnanswerableError(
+            sheet.fault(
+                "spare_duct_count",
+                "more_than_the_ducts",
+                f"There are {ducts.duct_count} ducts.",
+                maximum=ducts.duct_count,
+            )
+        )
+    return spares
+
+
+def _straight(ducts: Ducts) -> float:
+    """Give the straight duct in one duct [m]; refuses elbows that take more than the run."""
+    elbows = ducts.elbows
+    if over(elbows.length, ducts.length):
+        raise UnanswerableError(
+            elbows.sheet.fault("", "longer_than_the_run", "The elbows together are longer than the run they lie in.")
+        )
+    return ducts.length - elbows.length
+
+
+def _lay(given: Joining, ducts: Ducts, sheet: Worksheet) -> float:
+    """Give what a stick lays once it is joined [m]."""
+    steel = ducts.method in (JoiningMethod.THREADED, JoiningMethod.COUPLED)
+    stick = sheet.settle("stick_length", given.stick_length, SHORT_STICK_LENGTH if steel else STICK_LENGTH)
+    loss = sheet.settle("bell_loss", given.bell_loss, BELL_LOSS)
+    if loss.si >= stick.si / 2:
+        raise UnanswerableError(
+            sheet.fault("bell_loss/value", "more_than_half_a_stick", f"A bell cannot take half of a stick of {stick}.")
+        )
+    return stick.si - loss.si
+
+
+def _mandrel(given: Joining, row: ConduitRow, sheet: Worksheet) -> float | None:
+    """Give the diameter of the mandrel [m], None where the bore is not on file."""
+    clearance = sheet.settle("mandrel_clearance", given.mandrel_clearance, MANDREL_CLEARANCE)
+    if row.inside_diameter_in is None:
+        return None
+    bore = float(row.inside_diameter_in) * LengthUnit.INCH.scale
+    if clearance.si >= bore:
+        fault = f"The bore is {row.inside_diameter}: leave room for a mandrel."
+        raise UnanswerableError(sheet.fault("mandrel_clearance/value", "no_mandrel_left", fault))
+    return bore - clearance.si
