@@ -40,4 +40,5 @@ def test_a_duct_at_the_top_of_a_lift_counts_in_the_next_one() -> None:
 def test_anchors_round_up_and_none_holds_what_sinks() -> None:
     assert flotation.tie_downs(1000, 1.5, 500) == 3
     assert flotation.tie_downs(1000.1, 1.5, 500) == 4
+    assert flotation.tie_downs(0.5, 1.5, 500) == 1
     assert flotation.tie_downs(-5, 1.5, 500) == 0

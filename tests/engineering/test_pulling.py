@@ -10,6 +10,7 @@ from ductrun.engineering import pulling
 from ductrun.engineering.cables import (
     Arrangement,
     clearance,
+    handbook_clearance,
     sidewall_factor,
     weight_correction_factor,
 )
@@ -198,3 +199,12 @@ def test_three_cables_in_a_cradle_of_any_diameter_leave_what_their_circles_leave
         around = (4.0 - diameter) / 2
         height = -around * math.cos(2 * math.asin(diameter / 2 / around))
         assert clearance(Arrangement.CRADLED, 4.0, diameter) == pytest.approx(2.0 - height - diameter / 2)
+
+
+def test_handbooks_print_more_room_over_a_cradle_than_there_is() -> None:
+    """By hand, D 4 and d 1: s is 1/3, and 1.5 + 1.5 sqrt(1 - 1/36) is 2.979, where the circles leave 2.667."""
+    assert handbook_clearance(Arrangement.CRADLED, 4.0, 1.0) == pytest.approx(2.979, abs=5e-4)
+    assert handbook_clearance(Arrangement.CRADLED, 4.0, 1.2) == pytest.approx(
+        1.4 + 1.4 * math.sqrt(1 - (1.2 / 5.6) ** 2)
+    )
+    assert handbook_clearance(Arrangement.DIAMOND, 4.0, 1.2) == clearance(Arrangement.DIAMOND, 4.0, 1.2)
