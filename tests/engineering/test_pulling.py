@@ -208,3 +208,7 @@ def test_handbooks_print_more_room_over_a_cradle_than_there_is() -> None:
         1.4 + 1.4 * math.sqrt(1 - (1.2 / 5.6) ** 2)
     )
     assert handbook_clearance(Arrangement.DIAMOND, 4.0, 1.2) == clearance(Arrangement.DIAMOND, 4.0, 1.2)
+
+
+def test_a_cable_as_wide_as_its_conduit_has_the_friction_of_one() -> None:
+    assert weight_correction_factor(Arrangement.SINGLE, 1.0) == 1.0
