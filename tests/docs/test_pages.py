@@ -27,6 +27,8 @@ from tools.pages import (
     questions,
 )
 
+from tests.asking import document_of, rows_of
+
 TEXTS = {page.name: page.read_text(encoding="utf-8") for page in PAGES}
 PAGE = TEXTS["README.md"]
 STREAM = TEXTS["stream.md"]
@@ -110,6 +112,22 @@ def test_readme_is_read_in_one_go_and_opens_with_the_job() -> None:
     opening = PAGE.split("\n\n")[1]
     assert "conduit run on a drawing" in opening
     assert "stateless REST service" in opening
+
+
+def test_readme_counts_the_published_values_that_are_held() -> None:
+    """What is lost from a file of published values is missed here."""
+    construction, pulling = (document_of(f"{name}.json") for name in ("construction", "pulling"))
+    concrete = [cell for cell in construction["table_cells"] if cell["table"].startswith("concrete")]
+    expansion = len(rows_of("expansion_cells.csv")) + len(construction["table_cells"]) - len(concrete)
+    told = " ".join(PAGE.split())
+    for count, of_what in (
+        (len(rows_of("conductor_counts.csv")), "conductor counts of Annex C"),
+        (len(rows_of("fill_examples.csv")), "fill examples and table cells"),
+        (expansion, "cells of expansion tables"),
+        (len(concrete), "cells and five examples of concrete quantities"),
+        (len(pulling["published_steps"]), "single figures of pulling manuals"),
+    ):
+        assert f"{count} {of_what}" in told
 
 
 @pytest.fixture(scope="module")

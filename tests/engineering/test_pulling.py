@@ -10,10 +10,12 @@ from ductrun.engineering import pulling
 from ductrun.engineering.cables import (
     Arrangement,
     clearance,
+    handbook_clearance,
     sidewall_factor,
     weight_correction_factor,
 )
 from ductrun.engineering.pulling import HorizontalBend, Section, Straight, VerticalBend
+from ductrun.engineering.tension import capstan, horizontal_bend
 from ductrun.engineering.vertical_bends import carry
 
 
@@ -89,13 +91,13 @@ def test_the_handbook_forms_with_one_end_vertical_are_special_cases(friction: fl
 
 def test_the_exact_level_bend_is_never_below_the_plain_one() -> None:
     for tension, angle in itertools.product((0.0, 1.0, 100.0, 10_000.0), (0.1, 0.8, 1.6, 3.1)):
-        plain = pulling.capstan(tension, 0.4, angle)
-        assert pulling.horizontal_bend(tension, 50.0, 0.4, 1.5, angle) >= plain
-        assert pulling.horizontal_bend(tension, 0.0, 0.4, 1.5, angle) == pytest.approx(plain)
+        plain = capstan(tension, 0.4, angle)
+        assert horizontal_bend(tension, 50.0, 0.4, 1.5, angle) >= plain
+        assert horizontal_bend(tension, 0.0, 0.4, 1.5, angle) == pytest.approx(plain)
 
 
 def test_a_bend_at_the_reel_is_not_free() -> None:
-    assert pulling.horizontal_bend(0.0, 50.0, 0.4, 1.5, math.pi / 2) == pytest.approx(75.0 * math.sinh(0.2 * math.pi))
+    assert horizontal_bend(0.0, 50.0, 0.4, 1.5, math.pi / 2) == pytest.approx(75.0 * math.sinh(0.2 * math.pi))
 
 
 def test_a_steep_descent_needs_a_brake_of_what_the_slope_pulls_beyond_friction() -> None:
@@ -178,3 +180,35 @@ def test_the_last_digit_of_the_arithmetic_is_no_brake() -> None:
     assert pulling.least_entry(balance, 70.0, 0.0) == 0.0
     slippery = [section.laid(math.tan(slope) * (1 - 1e-9), 1.0) for section in balance]
     assert pulling.least_entry(slippery, 70.0, 0.0) > 0.0
+
+
+def test_four_cables_of_any_diameter_leave_what_their_circles_leave() -> None:
+    """Derived from the centers: one at the bottom, two on it and on the wall, the fourth on those two."""
+    for diameter in (0.8, 1.2, 1.5):
+        around = (4.0 - diameter) / 2
+        turned = 2 * math.asin(diameter / 2 / around)
+        side, height = around * math.sin(turned), -around * math.cos(turned)
+        top = height + math.sqrt(diameter**2 - side**2)
+        assert clearance(Arrangement.DIAMOND, 4.0, diameter) == pytest.approx(2.0 - top - diameter / 2)
+    assert clearance(Arrangement.DIAMOND, 4.0, 1.2) == pytest.approx(2.8 - 2 * 1.44 / 2.8)
+
+
+def test_three_cables_in_a_cradle_of_any_diameter_leave_what_their_circles_leave() -> None:
+    """Derived from the centers: one at the bottom and two beside it, all on the wall."""
+    for diameter in (0.8, 1.2, 1.5):
+        around = (4.0 - diameter) / 2
+        height = -around * math.cos(2 * math.asin(diameter / 2 / around))
+        assert clearance(Arrangement.CRADLED, 4.0, diameter) == pytest.approx(2.0 - height - diameter / 2)
+
+
+def test_handbooks_print_more_room_over_a_cradle_than_there_is() -> None:
+    """By hand, D 4 and d 1: s is 1/3, and 1.5 + 1.5 sqrt(1 - 1/36) is 2.979, where the circles leave 2.667."""
+    assert handbook_clearance(Arrangement.CRADLED, 4.0, 1.0) == pytest.approx(2.979, abs=5e-4)
+    assert handbook_clearance(Arrangement.CRADLED, 4.0, 1.2) == pytest.approx(
+        1.4 + 1.4 * math.sqrt(1 - (1.2 / 5.6) ** 2)
+    )
+    assert handbook_clearance(Arrangement.DIAMOND, 4.0, 1.2) == clearance(Arrangement.DIAMOND, 4.0, 1.2)
+
+
+def test_a_cable_as_wide_as_its_conduit_has_the_friction_of_one() -> None:
+    assert weight_correction_factor(Arrangement.SINGLE, 1.0) == 1.0

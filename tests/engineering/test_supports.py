@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from itertools import pairwise
 
+import pytest
 from ductrun.engineering import expansion
 from ductrun.engineering.supports import sliding_positions, support_positions
 from hypothesis import assume, given
@@ -56,3 +57,20 @@ def test_pistons_and_straps_never_collide(
     far = max(end, clamp, reach)
     assert straps[0] <= far + 1e-9
     assert length - straps[-1] <= far + 1e-9
+
+
+@pytest.mark.parametrize(
+    ("length", "spacing", "end", "terminations", "places"),
+    [
+        (20.0, 5.0, 3.0, 2, [3.0, 3 + 14 / 3, 3 + 28 / 3, 17.0]),
+        (8.0, 5.0, 3.0, 2, [3.0, 5.0]),
+        (7.0, 5.0, 3.0, 2, [3.0, 4.0]),
+        (6.0, 5.0, 3.0, 2, [3.0]),
+        (20.0, 5.0, 3.0, 1, [3.0, 8.0, 13.0, 18.0]),
+        (3.0, 5.0, 3.0, 1, [3.0]),
+        (0.5, 0.8, 0.8, 1, [0.25]),
+    ],
+)
+def test_straps_by_hand(length: float, spacing: float, end: float, terminations: int, places: list[float]) -> None:
+    """Derived: 3 from a termination, what is between shared in spans of 5 at most; on from the last strap by 5."""
+    assert support_positions(length, spacing, end, terminations) == pytest.approx(places)

@@ -109,4 +109,4 @@ def test_every_example_is_read_by_one_of_these_tests() -> None:
         if row["category"] != "table4_cell" and row["question"] not in kinds and row["id"] not in named
     ]
     assert rest == []
-    assert len(ROWS) == 99
+    assert named < set(ROWS)

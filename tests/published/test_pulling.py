@@ -6,9 +6,9 @@ import math
 from typing import Any
 
 import pytest
-from ductrun.engineering import pulling
 from ductrun.engineering.cables import Arrangement, weight_correction_factor
 from ductrun.engineering.pulling_limits import conductor_limit
+from ductrun.engineering.tension import capstan, straight
 from ductrun.subjects.pulling.pull_tension import _FILM
 from ductrun.units import ConductorAreaUnit, ForceUnit
 
@@ -38,7 +38,7 @@ def name_of(case: dict[str, Any]) -> str:
 @pytest.mark.parametrize("step", BENDS, ids=name_of)
 def test_a_printed_bend_multiplier_is_reproduced(step: dict[str, Any]) -> None:
     given = step["inputs"]
-    found = pulling.capstan(1.0, given["mu"], math.radians(given["angle_deg"]))
+    found = capstan(1.0, given["mu"], math.radians(given["angle_deg"]))
     if step["id"] in EXCEPTIONS:
         assert 0.005 < found - step["published"] < 0.01
     else:
@@ -51,9 +51,9 @@ def test_coax_run_a_to_h_by_the_manuals_own_rounding() -> None:
     given, tension, found = pull["inputs"], 0.0, []
     for section in pull["sections"]:
         if section["type"] == "straight":
-            tension = pulling.straight(tension, given["w"], given["mu"], section["L"], 0.0)
+            tension = straight(tension, given["w"], given["mu"], section["L"], 0.0)
         else:
-            tension *= round(pulling.capstan(1.0, given["mu"], math.radians(section["angle_deg"])), 2)
+            tension *= round(capstan(1.0, given["mu"], math.radians(section["angle_deg"])), 2)
         tension = round(tension)
         found.append(tension)
     assert found == pull["published"]["tension_after_section"]
@@ -108,7 +108,7 @@ def test_three_cables_by_the_standards_own_method_from_f_to_a() -> None:
     tension, found = 0.0, []
     for section in pull["sections"]:
         if section["type"] == "straight":
-            tension = pulling.straight(tension, weight, given["mu"] * given["wc_published"], section["L"], 0.0)
+            tension = straight(tension, weight, given["mu"] * given["wc_published"], section["L"], 0.0)
         else:
             tension *= given["bend_multipliers_published"][str(section["angle_deg"])]
         tension = round(tension)
@@ -144,7 +144,7 @@ def test_a_110_kv_cable_by_the_exact_form() -> None:
     assert found["tension"]["value"] / kgf / (given["mu"] * given["w"]) == pytest.approx(
         printed["equivalent_length_m"], abs=0.005 * 10
     )
-    plain = pulling.capstan(given["mu"] * given["w"] * 10, given["mu"], math.pi / 2)
+    plain = capstan(given["mu"] * given["w"] * 10, given["mu"], math.pi / 2)
     assert plain < 0.6 * printed["tension_after_section"][1], "neglecting the weight reads 41 percent low here"
 
 
@@ -192,7 +192,7 @@ def test_a_rope_on_a_winch_obeys_the_capstan_form(identity: str) -> None:
     step = STEPS[identity]
     given = step["inputs"]
     angle = given["turns"] * 360 * 0.0175  # the manual's radian of a degree, 0.3 percent high
-    found = pulling.capstan(given["tail_lbf"], given["mu"], angle)
+    found = capstan(given["tail_lbf"], given["mu"], angle)
     assert math.floor(found) == pytest.approx(step["published"], abs=1)
 
 

@@ -38,4 +38,4 @@ def test_every_listed_wire_has_a_mass_above_that_of_its_metal() -> None:
             bare = wire_mass(ROWS["8", "bare", size], material, None)
             assert insulation == "bare" or wire_mass(row, material, insulation) > bare > 0
             checked += 1
-    assert checked == 2 * len(ROWS) > 600
+    assert checked == len(ConductorMaterial) * len(ROWS) > 0

@@ -29,9 +29,10 @@ _SAME = 1e-6  # diameters that differ by less are equal
 
 
 class Lie(NamedTuple):
-    """How a set lies in a bore: the arrangement with the highest friction, `ratio` D/d of the cables that govern, the
-    weight correction factor and the least it may be, with which a cable runs away most, the share of T/R on the worst
-    cable, and the least clearance [m] by geometry and as handbooks print it (None above four cables).
+    """How a set lies in a bore: the arrangement with the highest friction, `ratio` D/d (ratio) of the cables that
+    govern, the `weight_correction` factor (ratio) and the `least_weight_correction` (ratio) it may be, with which a
+    cable runs away most, the `sidewall_factor` (ratio), the share of T/R on the worst cable, and the least
+    `clearance` by geometry and `handbook_clearance` as handbooks print it [m], None above four cables.
     """
 
     arrangement: Arrangement
@@ -44,17 +45,24 @@ class Lie(NamedTuple):
 
 
 def least_ratio(count: int) -> float:
-    """Give the smallest D/d that `count` equal cables can pass, by the densest known packing of circles in a circle."""
+    """Give the smallest D/d (ratio) that equal cables can pass, by the densest known packing of circles in a circle.
+
+    Above twenty cables sqrt(N / 0.83), a share of the circle that no known packing of 21 to 200 exceeds.
+    Parameters: count N (count), 1 or more.
+    Source: from memory.
+    """
     if count <= len(_LEAST_RATIOS):
         return _LEAST_RATIOS[count - 1]
     return max(_LEAST_RATIOS[-1], math.sqrt(count / _DENSEST))
 
 
 def around_three(first: float, second: float, third: float) -> float:
-    """Give the diameter of the smallest circle around three circles, diameters [m] in falling order.
+    """Give the diameter [m] of the smallest circle around three circles.
 
-    The larger two side by side where the third finds room beside them, else the outer circle that touches all three:
-    k = k1 + k2 + k3 - 2 sqrt(k1 k2 + k2 k3 + k3 k1) with curvatures k (Descartes' theorem).
+    The larger two side by side where the third finds room beside them, else the outer circle that touches all
+    three: k = k1 + k2 + k3 - 2 sqrt(k1 k2 + k2 k3 + k3 k1) with curvatures k (Descartes' theorem).
+    Parameters: first [m], second [m], third diameter [m], in falling order.
+    Source: derived.
     """
     side_by_side = first + second
     curvatures = [1.0 / first, 1.0 / second, 1.0 / third]
@@ -65,10 +73,13 @@ def around_three(first: float, second: float, third: float) -> float:
 
 
 def passes(diameters: Sequence[float], bore: float) -> bool:
-    """Say whether cables of diameters [m] in falling order can lie in a bore [m] at all.
+    """Say whether cables can lie in a bore at all.
 
-    What must hold: as many equal circles of the smallest of any larger ones pass, the larger two and three pass, and
-    the areas together are within the bore. A set that fails one cannot be laid; one that keeps all may still be tight.
+    What must hold: as many equal circles of the smallest of any larger ones pass, the larger two and three pass,
+    and the areas together are within the bore. A set that fails one cannot be laid; one that keeps all may still be
+    tight.
+    Parameters: diameters in falling order [m], bore D [m].
+    Source: derived.
     """
     room = bore * (1.0 + TIE)
     if diameters[0] == diameters[-1]:
@@ -85,7 +96,11 @@ def passes(diameters: Sequence[float], bore: float) -> bool:
 
 
 def possible_arrangements(diameters: Sequence[float]) -> tuple[Arrangement, ...]:
-    """Give the arrangements in which cables of diameters [m] in falling order can lie."""
+    """Give the arrangements in which cables can lie, by their number and by whether they are equal.
+
+    Parameters: diameters in falling order [m], one or more.
+    Source: from memory.
+    """
     three = (Arrangement.TRIANGULAR, Arrangement.CRADLED, Arrangement.TRIPLEXED)
     match len(diameters):
         case 1:
@@ -101,24 +116,32 @@ def possible_arrangements(diameters: Sequence[float]) -> tuple[Arrangement, ...]
 
 
 def acts_as_three(diameters: Sequence[float]) -> bool:
-    """Say whether three cables govern a set: three of them, or three that are larger than all others."""
+    """Say whether three cables govern a set: three of them, or three that are larger than all others.
+
+    Parameters: diameters in falling order [m], of which the first four are enough.
+    Source: NFPA 70-2023, Chapter 9, Table 1 and its notes, informational note 2, for three; derived for a smaller
+    fourth.
+    """
     return len(diameters) == 3 or (len(diameters) > 3 and diameters[3] < diameters[2] * (1.0 - _SAME))
 
 
 def mean_of_larger_three(diameters: Sequence[float]) -> float:
-    """Give the mean diameter [m] of the larger three of a set, or of all of a smaller one (from memory: unequal cables
-    are taken at their mean diameter).
+    """Give the mean diameter [m] of the larger three of a set, or of all of a smaller one.
+
+    Unequal cables are taken at their mean diameter.
+    Parameters: diameters in falling order [m].
+    Source: from memory.
     """
     larger = diameters[:3]
     return sum(larger) / len(larger)
 
 
 def jam_ratio(diameters: Sequence[float], bore: float) -> float | None:
-    """Give the jam ratio D/d where three cables govern a set, by their mean diameter; None for other sets.
+    """Give the jam ratio D/d (ratio) where three cables govern a set, by their mean diameter; None for other sets.
 
-    Three cables may wedge side by side in a bend where D/d is 2.8 to 3.2. Parameters, in any one unit: diameters in
-    falling order, of which the first four are enough, and the bore D. Source: NFPA 70, Chapter 9, Table 1,
-    informational note 2.
+    Three cables may wedge side by side in a bend where D/d is 2.8 to 3.2.
+    Parameters: diameters in falling order [m], of which the first four are enough, bore D [m].
+    Source: NFPA 70-2023, Chapter 9, Table 1 and its notes, informational note 2.
     """
     return bore / mean_of_larger_three(diameters) if acts_as_three(diameters) else None
 
@@ -133,10 +156,11 @@ def lie_of(
 ) -> Lie:
     """Give how a set lies; where that is not sure, the worst of every way for each check of its own.
 
-    Parameters: diameters [m] in falling order, bore D [m], the arrangement if it is known, the weight correction factor
-    if the caller has one, the factor taken for more than four cables, which no closed form gives, and the D/d from
-    which three cables may lie cradled. A factor given
-    never lowers the share of T/R that geometry gives. Valid where the set passes (`passes`).
+    A factor given never lowers the share of T/R that geometry gives. Valid where the set passes (`passes`).
+    Parameters: diameters in falling order [m], bore D [m], arrangement, if it is known, weight_correction factor
+    (ratio), if the caller has one, many_correction taken for more than four cables (ratio), for which there is no
+    closed form, cradle_ratio D/d from which three cables may lie cradled (ratio).
+    Source: Arrangement of three cables by the ratio of conduit to cable diameter; derived.
     """
     lies = [
         _lie_in(way, diameter, diameters, bore, weight_correction, many_correction)

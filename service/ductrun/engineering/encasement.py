@@ -10,10 +10,24 @@ from ductrun.engineering.rounding import round_up
 
 
 def order_volume(net: float, waste_percent: float, increment: float) -> float:
-    """Give the volume to order [m3]: net with waste [percent], up to the next increment [m3] the plant delivers."""
+    """Give the volume to order [m3]: V (1 + waste / 100), up to the next step in which the plant sells.
+
+    Parameters: net volume V in place [m3], waste_percent on it [percent], increment of the plant [m3].
+    Source: College lecture CTC-415, exam key and trade press on concrete waste.
+
+    31.25 ft3 are printed to be bought as 32:
+
+    >>> order_volume(31.25, 0.0, 1.0)
+    32.0
+    """
     return round_up(net * (1 + waste_percent / 100) / increment) * increment
 
 
 def loads(volume: float, capacity: float) -> int:
-    """Give the truck loads, or the bags, of one capacity [m3] that bring a volume [m3]."""
+    """Give the truck loads, or the bags (count), that bring a volume: V / capacity, rounded up.
+
+    Of concrete that comes by truck V is what is ordered, not what is in place.
+    Parameters: volume V [m3], capacity of one [m3].
+    Source: derived.
+    """
     return round_up(volume / capacity)

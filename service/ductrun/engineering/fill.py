@@ -34,8 +34,8 @@ class Rule(StrEnum):
 
 
 class Limits(NamedTuple):
-    """What Table 1 and its notes allow [1/WHOLE]: the share of the area by rule, and the decimal from which one more
-    counts.
+    """What Table 1 and its notes allow: `shares` of the area by rule [1/WHOLE], and the decimal from which one more
+    counts, `one_more_from` [1/WHOLE].
     """
 
     shares: Mapping[Rule, int]
@@ -43,7 +43,7 @@ class Limits(NamedTuple):
 
 
 class Group(NamedTuple):
-    """So many equal conductors: `area` of one [in2/SCALE], `diameter` of one [in/SCALE], their `number`."""
+    """So many equal conductors: `area` of one [in2/SCALE], `diameter` of one [in/SCALE], their `number` (count)."""
 
     area: int
     diameter: int
@@ -64,9 +64,9 @@ class Bore(NamedTuple):
 class Load(NamedTuple):
     """What a set of conductors comes to, and the least bore it asks for; see `load_of`.
 
-    If all are `equal` it complies from `least_circle` on, and from `plain_circle` on without rounding up; if they are
-    not, from `least_limit` on. `room` is the limit that leaves the reserve too. Areas in [in2/SCALE], the diameter of
-    the `widest` in [in/SCALE].
+    Its `number` (count) and `area` [in2/SCALE], the diameter of the `widest` [in/SCALE]. If all are `equal` it
+    complies from `least_circle` [in2/SCALE] on, and from `plain_circle` [in2/SCALE] on without rounding up; if they
+    are not, from `least_limit` [in2/SCALE] on. `room` [in2/SCALE] is the limit that leaves the reserve too.
     """
 
     number: int
@@ -91,36 +91,47 @@ class Fill(NamedTuple):
 def circle_area(diameter: int) -> int:
     """Give the area of a circle [in2/SCALE]: pi d^2 / 4.
 
-    Parameters: diameter [in/SCALE], above 0. Valid for a cable too: an elliptical one counts as the circle of its
-    larger diameter. Source: NFPA 70, Chapter 9, Table 1, Note 9.
+    Valid for a cable too: an elliptical one counts as the circle of its larger diameter (Note 9).
+    Parameters: diameter d [in/SCALE], above 0.
+    Source: NFPA 70-2023, Chapter 9, Table 1 and its notes.
     """
     return _divided(_PI * diameter * diameter, 4 * _PI_ONE * SCALE)
 
 
 def bore_of(diameter: int, area: int, printed: Mapping[Rule, int]) -> Bore:
-    """Give the bore of a row of Table 4, as its columns are printed: diameter [in/SCALE], areas [in2/SCALE]."""
+    """Give the bore of a row of Table 4, as its columns are printed.
+
+    Parameters: diameter [in/SCALE], area [in2/SCALE], printed limits by rule [in2/SCALE].
+    Source: NFPA 70-2023, Chapter 9, Table 4.
+    """
     return Bore(diameter, area, circle_area(diameter), printed)
 
 
 def measured_bore(diameter: int) -> Bore:
-    """Give the bore of a conduit that has no row in Table 4, from its measured inside diameter [in/SCALE]."""
+    """Give the bore of a conduit that has no row in Table 4, from its measured inside diameter.
+
+    Parameters: diameter [in/SCALE].
+    Source: derived.
+    """
     circle = circle_area(diameter)
     return Bore(diameter, circle, circle, {})
 
 
 def limit_area(bore: Bore, rule: Rule, limits: Limits) -> int:
-    """Give the area [in2/SCALE] that a rule allows: as Table 4 prints it, else the share of the area of the bore.
+    """Give the area [in2/SCALE] that a rule allows: as Table 4 prints it, else share x A of the bore.
 
-    Equation: share x A. Parameters: bore, rule, limits. Source: NFPA 70, Chapter 9, Tables 1 and 4.
+    Parameters: bore, rule, limits.
+    Source: NFPA 70-2023, Chapter 9, Table 1 and its notes; NFPA 70-2023, Chapter 9, Table 4.
     """
     printed = bore.printed.get(rule)
     return _divided(limits.shares[rule] * bore.area, WHOLE) if printed is None else printed
 
 
 def limit_rule(count: int, *, nipple: bool) -> Rule:
-    """Say which percentage of Table 1 applies to `count` conductors or cables, from 1 on; a nipple has its own.
+    """Say which percentage of Table 1 applies; a nipple has its own (Note 4).
 
-    Source: NFPA 70, Chapter 9, Table 1, and its Note 4 for the nipple.
+    Parameters: count of conductors or cables (count), from 1 on, nipple, whether it is one.
+    Source: NFPA 70-2023, Chapter 9, Table 1 and its notes.
     """
     if nipple:
         return Rule.NIPPLE
@@ -128,31 +139,42 @@ def limit_rule(count: int, *, nipple: bool) -> Rule:
 
 
 def quotient(bore: Bore, rule: Rule, area: int, limits: Limits) -> int:
-    """Give how many conductors of an area the percentage of `rule` holds, with its decimals [1/WHOLE].
+    """Give how many conductors of an area the percentage of a rule holds, with its decimals [1/WHOLE].
 
-    Equation: share x pi/4 x ID^2 / area, with the inside diameter in inches and the circle not rounded: of the bases
-    tried, this one reproduces the counts of Annex C (one miss in 723 read cells, a likely misprint). Parameters: bore,
-    rule, area of one [in2/SCALE], limits. Valid for equal areas. Source: NFPA 70, Chapter 9, Table 1, Note 7.
+    share x pi/4 x ID^2 / area, with the inside diameter in inches and the circle not rounded: of the bases tried,
+    this one reproduces the counts of Annex C (one miss in 723 read cells, a likely misprint). Valid for equal
+    areas.
+    Parameters: bore, rule, area of one [in2/SCALE], limits.
+    Source: NFPA 70-2023, Chapter 9, Table 1 and its notes, Note 7.
     """
     return _divided(limits.shares[rule] * bore.circle, area)
 
 
 def whole_conductors(decimal_count: int, limits: Limits) -> int:
-    """Round a quotient [1/WHOLE] to conductors: up from 0.8, else down.
+    """Round a quotient to conductors (count): up from 0.8, else down. Valid for equal areas only.
 
-    Valid for equal areas only. Source: NFPA 70, Chapter 9, Table 1, Note 7.
+    Parameters: decimal_count [1/WHOLE], limits.
+    Source: NFPA 70-2023, Chapter 9, Table 1 and its notes, Note 7.
     """
     whole, rest = divmod(decimal_count, WHOLE)
     return whole + 1 if rest >= limits.one_more_from else whole
 
 
 def maximum_count(bore: Bore, area: int, limits: Limits, *, nipple: bool, round_single: bool) -> tuple[int, Rule, int]:
-    """Give the largest number of equal conductors, the rule that decided and its quotient [1/WHOLE].
+    """Give the largest number of equal conductors (count), the rule that decided and its quotient [1/WHOLE].
 
     Three or more by 40 percent, else two by 31, else one by 53, each with the 0.8 rule, in that order: where 40
-    percent would hold two, two are still tested at 31. A nipple has 60 percent whatever the number. `round_single`
-    lets 0.8 or more stand for one (the last sentence of Note 7). Parameters: bore, area of one [in2/SCALE], limits.
-    Source: NFPA 70, Chapter 9, Table 1, Notes 4 and 7, and Annex C.
+    percent would hold two, two are still tested at 31. A nipple has 60 percent whatever the number.
+    Parameters: bore, area of one [in2/SCALE], limits, nipple, whether it is one, round_single, whether 0.8 or more
+    may stand for one (the last sentence of Note 7).
+    Source: NFPA 70-2023, Chapter 9, Table 1 and its notes, Notes 4 and 7.
+
+    Annex C prints 26 of 12 AWG THHN in a trade 1 EMT:
+
+    >>> bore = measured_bore(1049 * SCALE // 1000)
+    >>> limits = Limits({Rule.OVER_TWO: 40 * WHOLE // 100}, 8 * WHOLE // 10)
+    >>> maximum_count(bore, 133 * SCALE // 10000, limits, nipple=False, round_single=False)[0]
+    26
     """
     if nipple:
         decimal_count = quotient(bore, Rule.NIPPLE, area, limits)
@@ -174,8 +196,10 @@ def load_of(groups: Sequence[Group], limits: Limits, *, nipple: bool, round_sing
 
     Equal areas (Note 7): the set complies when the rounded quotient reaches its number, even where the sum of the
     areas then exceeds the percentage. Unequal areas: the sum of the printed areas against the printed limit; a tie
-    complies. `round_single` lets 0.8 or more stand for one (the last sentence of Note 7). `reserve` is the share of the
-    limit to leave free [1/SCALE], below 1. Source: NFPA 70, Chapter 9, Table 1, Notes 4 and 7.
+    complies.
+    Parameters: groups, limits, nipple, whether it is one, round_single, whether 0.8 or more may stand for one (the
+    last sentence of Note 7), reserve of the limit to leave free [1/SCALE], below 1.
+    Source: NFPA 70-2023, Chapter 9, Table 1 and its notes, Notes 4 and 7.
     """
     number = area = widest = 0
     each, equal = groups[0].area, True
@@ -197,10 +221,11 @@ def load_of(groups: Sequence[Group], limits: Limits, *, nipple: bool, round_sing
 
 
 def assess(load: Load, bore: Bore, limits: Limits) -> Fill:
-    """Hold a set of conductors against the limit of Table 1 in a bore; whether it passes, and leaves the reserve, is
-    another question (`fits`).
+    """Hold a set of conductors against the limit of Table 1 in a bore.
 
-    Source: NFPA 70, Chapter 9, Table 1.
+    Whether it passes, and leaves the reserve, is another question (`fits`).
+    Parameters: load, bore, limits.
+    Source: NFPA 70-2023, Chapter 9, Table 1 and its notes.
     """
     limit = limit_area(bore, load.rule, limits)
     within = bore.circle >= load.least_circle and limit >= load.least_limit
@@ -210,7 +235,8 @@ def assess(load: Load, bore: Bore, limits: Limits) -> Fill:
 def fits(load: Load, bore: Bore, limits: Limits) -> bool:
     """Say whether a set keeps the limit of Table 1, leaves the reserve, and has no conductor as wide as the bore.
 
-    Source: NFPA 70, Chapter 9, Table 1; the reserve is the caller's.
+    Parameters: load, bore, limits.
+    Source: NFPA 70-2023, Chapter 9, Table 1 and its notes; derived for the reserve, which is the caller's.
     """
     if bore.circle < load.least_circle or bore.diameter <= load.widest:
         return False

@@ -17,8 +17,8 @@ from ductrun.engineering.rounding import over, under
 
 
 class Limits(NamedTuple):
-    """What one pull may use: `tension` [N], `pressure` [N/m] on the worst cable, `bend_total` [rad], and `brake` [N] of
-    the reel, None where it is not known.
+    """What one pull may use: `tension` [N], `pressure` [N/m] on the worst cable, `bend_total` [rad], and `brake` [N]
+    of the reel, None where it is not known.
     """
 
     tension: float
@@ -29,7 +29,7 @@ class Limits(NamedTuple):
 
 class Load(NamedTuple):
     """What every pull of a set of cables has: `weight` w [N/m], `incoming` tension [N] without a brake, and what of it
-    the reel must hold [N]: nothing where it is the friction of cable that lies before the conduit.
+    is `held` [N] by the reel: nothing where it is the friction of cable that lies before the conduit.
     """
 
     weight: float
@@ -55,7 +55,7 @@ class Case(NamedTuple):
 
 class Use(NamedTuple):
     """What a pull uses: the `pulling` case, the `braking` case where the route can run away, `bend_total` [rad], the
-    larger `share` of tension, pressure and brake, and whether its brakes were `judged`.
+    larger `share` (ratio) of tension, pressure and brake, and whether its brakes were `judged`.
     """
 
     pulling: Case
@@ -81,7 +81,9 @@ class Use(NamedTuple):
 
 
 class Span(NamedTuple):
-    """One pull between two positions (indices between elements), from either end, and what it uses."""
+    """One pull between two positions, from `start` (index) to `end` (index) between elements, from either end, and
+    what it uses.
+    """
 
     start: int
     end: int
@@ -93,12 +95,20 @@ Sections = Sequence[Section]
 
 
 def case_of(sections: Sections, load: Load) -> Case:
-    """Give what a pull uses at the friction of its sections, from the least entry tension that leaves no slack."""
+    """Give what a pull uses at the friction of its sections, from the least entry tension that leaves no slack.
+
+    Parameters: sections in the order of the pull, load.
+    Source: derived.
+    """
     return carried(sections, load.weight, least_entry(sections, load.weight, load.incoming))
 
 
 def carried(sections: Sections, weight: float, entering: float) -> Case:
-    """Give what a pull uses from a given tension at its entry [N]."""
+    """Give what a pull uses from a given tension at its entry.
+
+    Parameters: sections in the order of the pull, weight w [N/m], entering tension [N].
+    Source: derived.
+    """
     case = Case(entering, entering, entering, 0.0)
     for section in sections:
         case = after(case, section, weight)
@@ -106,7 +116,11 @@ def carried(sections: Sections, weight: float, entering: float) -> Case:
 
 
 def after(case: Case, section: Section, weight: float) -> Case:
-    """Give the case after one more section."""
+    """Give the case after one more section.
+
+    Parameters: case so far, section that follows, weight w [N/m].
+    Source: derived.
+    """
     step = section.pulled(case.final, weight)
     pressure = case.pressure if step.pressure is None else max(case.pressure, step.pressure)
     return Case(case.entering, step.tension_out, max(case.highest, step.highest), pressure)
@@ -115,7 +129,9 @@ def after(case: Case, section: Section, weight: float) -> Case:
 def use_of(pulling: Sections, braking: Sections | None, load: Load, limits: Limits) -> Use:
     """Give what a pull uses of its limits; a tension beyond numbers uses infinitely much.
 
-    `braking` holds the same sections at the low friction, None where the route cannot run away.
+    Parameters: pulling sections at the friction they are pulled with, braking ones at the low friction, None where
+    the route cannot run away, load, limits.
+    Source: derived.
     """
     bends = sum(section.angle for section in pulling)
     try:
@@ -127,7 +143,12 @@ def use_of(pulling: Sections, braking: Sections | None, load: Load, limits: Limi
 
 
 def held_against(pulling: Case, braking: Case | None, bends: float, load: Load, limits: Limits) -> Use:
-    """Hold both cases against the limits: tension, sidewall pressure, and the brake where one is needed."""
+    """Hold both cases against the limits: tension, sidewall pressure, and the brake where one is needed.
+
+    The share used is the largest of T / T_limit, p / p_limit and brake / brake_limit.
+    Parameters: pulling case, braking case, None where there is none, bends in all [rad], load, limits.
+    Source: derived.
+    """
     share = max(pulling.highest / limits.tension, pulling.pressure / limits.pressure)
     entering = pulling.entering
     braked = over(entering, load.incoming)
@@ -142,9 +163,12 @@ def held_against(pulling: Case, braking: Case | None, bends: float, load: Load, 
 
 
 def largest_complying(complies: Callable[[float], bool], low: float, high: float) -> float | None:
-    """Give the largest value between two bounds that complies, to 1e-12 of the upper one; None if the lower does not.
+    """Give the largest value [any] between two bounds that complies, to 1e-12 of the upper one; None if the lower does
+    not.
 
-    Valid where what complies at a value complies at every smaller one.
+    By bisection. Valid where what complies at a value complies at every smaller one.
+    Parameters: complies, which says whether a value does, low bound [any], high bound [any].
+    Source: derived.
     """
     if not complies(low):
         return None
@@ -203,10 +227,13 @@ def spans(
 ) -> dict[tuple[int, int], Span]:
     """Give every pull between two stops that keeps its limits as far as they are known, from the better end.
 
-    Better is a pull whose brakes are judged, then one that uses less. From each stop the pull is lengthened, once in
-    each direction, until a limit is broken: what a pull uses never falls on the way, so no longer one can comply. Cost:
-    a few steps a stop and element reached, the square of their number at most. `braking` holds the elements at the low
-    friction, None where the route cannot run away.
+    Better is a pull whose brakes are judged, then one that uses less. From each stop the pull is lengthened, once
+    in each direction, until a limit is broken: what a pull uses never falls on the way, so no longer one can
+    comply. Cost: a few steps a stop and element reached, the square of their number at most. Each is found by its
+    first and last stop (index).
+    Parameters: pulling elements in order, braking ones at the low friction, None where the route cannot run away,
+    stops between elements (index), load, limits.
+    Source: derived.
     """
     found: dict[tuple[int, int], Span] = {}
     last = len(pulling)
@@ -256,9 +283,11 @@ def _reached(ways: Sequence[_Way], stops: Sequence[int], load: Load, limits: Lim
 def fewest_pulls(found: dict[tuple[int, int], Span], stops: Sequence[int]) -> list[Span] | None:
     """Give the fewest pulls that cover all stops, and with that number the ones whose worst share is lowest.
 
-    Exact: dynamic programming over the stops in order, on the pair (number of pulls, worst share). The fewest pulls to
-    a stop end in one from a stop reached by the fewest, so keeping the best pair of each stop loses nothing. None if no
-    chain of complying pulls reaches the last stop.
+    Exact: dynamic programming over the stops in order, on the pair (number of pulls, worst share). The fewest pulls
+    to a stop end in one from a stop reached by the fewest, so keeping the best pair of each stop loses nothing.
+    None if no chain of complying pulls reaches the last stop.
+    Parameters: found pulls by their first and last stop (index), stops in order (index).
+    Source: derived.
     """
     by_end: dict[int, list[Span]] = {}
     for span in found.values():

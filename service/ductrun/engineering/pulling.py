@@ -17,11 +17,12 @@ from collections.abc import Iterable, Sequence
 from typing import NamedTuple
 
 from ductrun.engineering import vertical_bends
+from ductrun.engineering.tension import horizontal_bend, horizontal_bend_entry, straight
 
 
 class SectionPull(NamedTuple):
-    """A section pulled: tension [N] into and out of it, the highest anywhere in it, and in a bend the highest pressure
-    [N/m] on the worst cable.
+    """A section pulled: `tension_in` and `tension_out` [N], the `highest` anywhere in it [N], and in a bend the
+    highest `pressure` [N/m] on the worst cable.
     """
 
     tension_in: float
@@ -31,26 +32,28 @@ class SectionPull(NamedTuple):
 
 
 class Straight(NamedTuple):
-    """A straight section: `length` [m] at a slope `grade` [rad], with the effective `friction` K in it."""
+    """A straight section: `length` [m] at a slope `grade` [rad], with the effective `friction` K (ratio) in it."""
 
     length: float
     grade: float
     friction: float = 0.0
 
     def pulled(self, tension: float, weight: float) -> SectionPull:
-        """Pull through it from the tension [N] that enters; zero leaves where the cable would run away. See
-        `straight`.
+        """Pull through it by `straight`, from a tension [N] and a weight [N/m]; zero leaves where the cable would
+        run away.
         """
         leaving = straight(tension, weight, self.friction, self.length, self.grade)
         leaving = leaving if leaving > 0.0 else 0.0
         return SectionPull(tension, leaving, leaving if leaving > tension else tension, None)
 
     def entry(self, tension_out: float, weight: float) -> float:
-        """Give the least tension [N] that must enter for `tension_out` [N] to leave, with no slack between."""
+        """Give the least tension [N] that must enter for `tension_out` [N] to leave, with no slack between, and a
+        weight [N/m].
+        """
         return max(0.0, tension_out - straight(0.0, weight, self.friction, self.length, self.grade))
 
     def laid(self, friction: float, share: float) -> Straight:  # noqa: ARG002  (as of a bend, where a share presses)
-        """Give the section with its friction K."""
+        """Give the section with its friction K (ratio); the share (ratio) presses in bends alone."""
         return Straight(self.length, self.grade, friction)
 
     def reversed(self) -> Straight:
@@ -79,8 +82,8 @@ class Straight(NamedTuple):
 
 
 class HorizontalBend(NamedTuple):
-    """A bend in a level plane: centre-line `radius` [m], `angle` [rad], effective `friction` K, and the `share` of T/R
-    that presses on the worst cable.
+    """A bend in a level plane: centre-line `radius` [m], `angle` [rad], effective `friction` K (ratio), and the
+    `share` (ratio) of T/R that presses on the worst cable.
     """
 
     radius: float
@@ -89,16 +92,18 @@ class HorizontalBend(NamedTuple):
     share: float = 1.0
 
     def pulled(self, tension: float, weight: float) -> SectionPull:
-        """Pull through it from the tension [N] that enters: it never falls. See `horizontal_bend`."""
+        """Pull through it by `horizontal_bend`, from a tension [N] and a weight [N/m]: it never falls."""
         leaving = horizontal_bend(tension, weight, self.friction, self.radius, self.angle)
         return SectionPull(tension, leaving, leaving, self.share * leaving / self.radius)
 
     def entry(self, tension_out: float, weight: float) -> float:
-        """Give the least tension [N] that must enter for `tension_out` [N] to leave; see `horizontal_bend_entry`."""
+        """Give the tension [N] that enters where `tension_out` [N] leaves, by `horizontal_bend_entry`; weight
+        [N/m].
+        """
         return horizontal_bend_entry(tension_out, weight, self.friction, self.radius, self.angle)
 
     def laid(self, friction: float, share: float) -> HorizontalBend:
-        """Give the bend with its friction K and the share of T/R on the worst cable."""
+        """Give the bend with its friction K (ratio) and the share (ratio) of T/R on the worst cable."""
         return HorizontalBend(self.radius, self.angle, friction, share)
 
     def reversed(self) -> HorizontalBend:
@@ -123,7 +128,7 @@ class HorizontalBend(NamedTuple):
 
 class VerticalBend(NamedTuple):
     """A bend in a vertical plane: centre-line `radius` [m] from slope `entry_grade` to `exit_grade` [rad], effective
-    `friction` K, and the `share` of T/R that presses on the worst cable.
+    `friction` K (ratio), and the `share` (ratio) of T/R that presses on the worst cable.
     """
 
     radius: float
@@ -133,8 +138,8 @@ class VerticalBend(NamedTuple):
     share: float = 1.0
 
     def pulled(self, tension: float, weight: float) -> SectionPull:
-        """Pull through it from the tension [N] that enters, with no slack in it; the highest tension may stand at
-        neither end. See `vertical_bends`.
+        """Pull through it by `vertical_bends`, from a tension [N] and a weight [N/m]; the highest may stand at
+        neither end.
         """
         given = (weight * self.radius, self.friction, self.entry_grade, self.exit_grade)
         leaving = vertical_bends.carry(tension, *given)
@@ -142,11 +147,11 @@ class VerticalBend(NamedTuple):
         return SectionPull(tension, leaving, top, self.share * top / self.radius)
 
     def entry(self, tension_out: float, weight: float) -> float:
-        """Give the least tension [N] that must enter for `tension_out` [N] to leave; see `vertical_bends.entry`."""
+        """Give the tension [N] to enter for `tension_out` [N] to leave, by `vertical_bends.entry`; weight [N/m]."""
         return vertical_bends.entry(tension_out, weight * self.radius, self.friction, self.entry_grade, self.exit_grade)
 
     def laid(self, friction: float, share: float) -> VerticalBend:
-        """Give the bend with its friction K and the share of T/R on the worst cable."""
+        """Give the bend with its friction K (ratio) and the share (ratio) of T/R on the worst cable."""
         return VerticalBend(self.radius, self.entry_grade, self.exit_grade, friction, share)
 
     def reversed(self) -> VerticalBend:
@@ -168,51 +173,14 @@ Bend = HorizontalBend | VerticalBend
 Section = Straight | Bend
 
 
-def straight(tension: float, weight: float, friction: float, length: float, grade: float) -> float:
-    """Give the tension [N] after a straight section: T1 + w L (K cos phi + sin phi).
-
-    Parameters: tension T1 [N], weight w [N/m], friction K, length L [m], grade phi [rad] in [-pi/2, pi/2]. The gravity
-    term is never multiplied by the weight correction factor. Negative where less than the cable's pull downhill enters:
-    the cable is slack then. Source: GB 50168-92, appendix 2; SEC TES-P-104.05, page 8 (level).
-    """
-    return tension + weight * length * (friction * math.cos(grade) + math.sin(grade))
-
-
-def capstan(tension: float, friction: float, angle: float) -> float:
-    """Give the tension [N] after a bend when the weight of the cable is neglected: T1 e^(K theta).
-
-    Good to one percent where w R is below a fifth of T1; always at or below the exact level form.
-    """
-    return tension * math.exp(friction * angle)
-
-
-def horizontal_bend(tension: float, weight: float, friction: float, radius: float, angle: float) -> float:
-    """Give the tension [N] after a level bend, cable weight included.
-
-    T1 cosh(K theta) + sinh(K theta) sqrt(T1^2 + (w R)^2). Parameters: tension T1 [N] >= 0, weight w [N/m], friction K,
-    radius R [m], angle theta [rad]. Source: AIEE 1953 form, also printed as an equivalent length in a worked sheet
-    based on GB 50217-2007.
-    """
-    turn = friction * angle
-    return tension * math.cosh(turn) + math.sinh(turn) * math.hypot(tension, weight * radius)
-
-
-def horizontal_bend_entry(tension_out: float, weight: float, friction: float, radius: float, angle: float) -> float:
-    """Give the tension [N] that enters a level bend and leaves with T2, zero where even a slack cable leaves with more.
-
-    With T = w R sinh u the bend adds K theta to u: T1 = w R sinh(asinh(T2 / (w R)) - K theta). Parameters as in
-    `horizontal_bend`, of which it is the inverse (derived).
-    """
-    side = weight * radius
-    return max(0.0, side * math.sinh(math.asinh(tension_out / side) - friction * angle))
-
-
 def least_entry(sections: Sequence[Section], weight: float, incoming: float) -> float:
-    """Give the least tension [N] at the entry, not below `incoming` [N], that leaves no point of the cable slack.
+    """Give the least tension [N] at the entry that leaves no point of the cable slack, and is not below the incoming
+    one.
 
-    Followed backwards from every low point: what a fall needs it needs whatever climbs after it. Less than 1e-12 of the
-    weight of all cable is the last digit of the arithmetic, and none. Parameters: sections in the order of the pull,
-    weight w [N/m]. Source: derived.
+    Followed backwards from every low point: what a fall needs it needs whatever climbs after it. Less than 1e-12 of
+    the weight of all cable is the last digit of the arithmetic, and none.
+    Parameters: sections in the order of the pull, weight w [N/m], incoming tension [N].
+    Source: derived.
     """
     needed = 0.0
     for section in reversed(sections):
@@ -221,10 +189,12 @@ def least_entry(sections: Sequence[Section], weight: float, incoming: float) -> 
 
 
 def pull(sections: Iterable[Section], weight: float, entering: float) -> list[SectionPull]:
-    """Carry the tension through a route from `entering` [N], the incoming one or the brake (`least_entry`).
+    """Carry the tension through a route from what enters it, the incoming one or the brake (`least_entry`).
 
-    From less than the brake it gives what friction alone asks beyond the low points, as if the cable lay slack before
-    them. Parameters: sections in the order of the pull, weight w [N/m].
+    From less than the brake it gives what friction alone asks beyond the low points, as if the cable lay slack
+    before them.
+    Parameters: sections in the order of the pull, weight w [N/m], entering tension [N].
+    Source: derived.
     """
     pulled: list[SectionPull] = []
     for section in sections:
@@ -235,16 +205,23 @@ def pull(sections: Iterable[Section], weight: float, entering: float) -> list[Se
 
 
 def friction_of_feed(coefficient: float, weight: float, length: float) -> float:
-    """Give the tension [N] with which cable enters from the reel: mu w L, the friction of what lies before the conduit.
+    """Give the tension [N] with which cable enters from the reel: mu w L, the friction of what lies before the
+    conduit.
 
-    Parameters: coefficient of friction mu, without weight correction, weight w of all cables [N/m], length L [m]
-    between reel and conduit. Source: GB 50217-2007, annex H: about 20 m; a worked sheet based on it takes 10 m.
+    The annex takes about 20 m, a worked sheet based on it 10 m.
+    Parameters: coefficient of friction mu without weight correction (ratio), weight w of all cables [N/m], length L
+    between reel and conduit [m].
+    Source: GB 50217-2007, annex H (1994: annex F).
     """
     return coefficient * weight * length
 
 
 def steepest(sections: Iterable[Section]) -> float:
-    """Give the steepest slope [rad] anywhere, climbing or falling: what falls one way climbs the other."""
+    """Give the steepest slope [rad] anywhere, climbing or falling: what falls one way climbs the other.
+
+    Parameters: sections of the route.
+    Source: derived.
+    """
     slopes = [section.grade for section in sections if section.__class__ is Straight]
     for section in sections:
         if section.__class__ is VerticalBend:
@@ -253,10 +230,13 @@ def steepest(sections: Iterable[Section]) -> float:
 
 
 def steep_rises(sections: Sequence[Section], steeper_than: float) -> list[tuple[int, int, float]]:
-    """Give the stretches steeper than a slope [rad]: their first and last section and their rise or fall [m].
+    """Give the stretches steeper than a slope: their first (index) and last section (index) and their rise or fall
+    [m].
 
-    Of a vertical bend the part that is steeper counts: R |cos phi1 - cos phi2| between the slopes it has there. What
-    climbs and what falls are stretches of their own.
+    Of a vertical bend the part that is steeper counts: R |cos phi1 - cos phi2| between the slopes it has there.
+    What climbs and what falls are stretches of their own.
+    Parameters: sections in the order of the pull, steeper_than slope [rad].
+    Source: derived.
     """
     stretches: list[tuple[int, int, float]] = []
     for index, section in enumerate(sections):
@@ -287,25 +267,42 @@ def _steep_parts(section: Section, steeper_than: float) -> list[float]:
 
 
 def reverse(sections: Sequence[Section]) -> list[Section]:
-    """Give the same route pulled from the other end: order turned round, slopes change sign."""
+    """Give the same route pulled from the other end: order turned round, slopes change sign.
+
+    Parameters: sections in the order of the pull.
+    Source: derived.
+    """
     return [section.reversed() for section in reversed(sections)]
 
 
 def bend_total(sections: Iterable[Section]) -> float:
-    """Give the sum of the angles of all bends [rad], horizontal and vertical."""
+    """Give the sum of the angles of all bends [rad], horizontal and vertical.
+
+    Parameters: sections of the route.
+    Source: derived.
+    """
     return sum([section.angle for section in sections])
 
 
 def developed_length(sections: Iterable[Section]) -> float:
-    """Give the length of a route along its centre line [m], bends included."""
+    """Give the length of a route along its centre line [m], bends included: sum of L and R theta.
+
+    Parameters: sections of the route.
+    Source: derived.
+    """
     return sum([section.developed_length for section in sections])
 
 
 def lubricant_volume(length: float, conduit_diameter: float, film: float) -> float:
-    """Give the lubricant [m3] for a run: film x L x D.
+    """Give the lubricant [m3] for a run: film x L x D. More for bends, corrugated duct and a high fill.
 
-    Parameters: length [m], conduit_diameter (inside) [m], film, volume per length and diameter [m3/m2]. Source:
-    lubricant maker's Technical Talk, volume XVII: 0.0015 US gallon for each foot and inch. More for bends, corrugated
-    duct and a high fill.
+    Parameters: length L [m], conduit_diameter D inside [m], film as volume per length and diameter [m3/m2].
+    Source: Lubricant maker, Technical Talk, volume XVII.
+
+    0.0015 US gallon for each foot and inch is printed as 0.00073 litre for each metre and millimetre:
+
+    >>> film = 0.0015 * 3.785411784e-3 / (0.3048 * 0.0254)
+    >>> round(lubricant_volume(1.0, 1e-3, film) * 1000, 5)
+    0.00073
     """
     return film * length * conduit_diameter

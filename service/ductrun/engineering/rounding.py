@@ -13,20 +13,36 @@ TIE: Final = 1e-9
 
 
 def over(value: float, limit: float) -> bool:
-    """Say whether a value is over a limit by more than the tolerance, a billionth of the limit."""
+    """Say whether a value is over a limit by more than the tolerance, a billionth of the limit.
+
+    Parameters: value [any], limit [any], both in one unit.
+    Source: derived.
+    """
     return value > limit and value > limit + TIE * abs(limit)
 
 
 def under(value: float, limit: float) -> bool:
-    """Say whether a value is under a limit by more than the tolerance, a billionth of the limit."""
+    """Say whether a value is under a limit by more than the tolerance, a billionth of the limit.
+
+    Parameters: value [any], limit [any], both in one unit.
+    Source: derived.
+    """
     return value < limit and value < limit - TIE * abs(limit)
 
 
 def round_up(quotient: float) -> int:
-    """Round a count up, unless it is a whole number but for the tolerance (a billionth of it, or of one)."""
+    """Round up to a whole number (count), unless it is one but for the tolerance, a billionth of it or of one.
+
+    Parameters: quotient (ratio).
+    Source: derived.
+    """
     return math.ceil(quotient - TIE * max(1.0, abs(quotient)))
 
 
 def round_down(quotient: float) -> int:
-    """Round a count down, unless it is a whole number but for the tolerance (a billionth of it, or of one)."""
+    """Round down to a whole number (count), unless it is one but for the tolerance, a billionth of it or of one.
+
+    Parameters: quotient (ratio).
+    Source: derived.
+    """
     return math.floor(quotient + TIE * max(1.0, abs(quotient)))

@@ -11,59 +11,85 @@ from ductrun.engineering.rounding import TIE, round_up
 
 
 def stations_by_distance(length: float, interval: float, end_offset: float) -> int:
-    """Give the stations of a run whose spacers stand no more than `interval` apart: fence posts, ends included.
+    """Give the stations (count) of a run whose spacers stand no more than an interval apart: fence posts, ends
+    included.
 
-    ceil((L - 2 e) / s) + 1; one station when the offsets leave nothing between them. Parameters [m]: length of the run
-    face to face, interval, end_offset of the first and last station from the ends.
+    ceil((L - 2 e) / s) + 1; one station when the offsets leave nothing between them.
+    Parameters: length L of the run face to face [m], interval s [m], end_offset e of the first and last station
+    from the ends [m].
+    Source: derived.
     """
     clear = length - 2 * end_offset
     return 1 if clear <= TIE * length else round_up(clear / interval) + 1
 
 
 def stations_by_stick(length: float, count: int, stick_length: float) -> int:
-    """Give the stations of a run specified as so many for each stick: ceil(L x count / stick), no fence post.
+    """Give the stations (count) of a run specified as so many for each stick: ceil(L n / stick), no fence post.
 
-    Parameters: length [m], count for each stick, stick_length [m]. The stations stand half an interval from the
-    joints, which keeps them clear of the bells; against the form by distance this is one station fewer.
+    The stations stand half an interval from the joints, which keeps them clear of the bells; against the form by
+    distance this is one station fewer.
+    Parameters: length L [m], count n for each stick (count), stick_length [m].
+    Source: derived.
     """
     return round_up(length * count / stick_length)
 
 
 def spacing_by_distance(length: float, stations: int, end_offset: float) -> float:
-    """Give the distance [m] between stations that share the run evenly; 0 for a single station."""
+    """Give the distance [m] between stations that share the run evenly: (L - 2 e) / (n - 1); 0 for a single station.
+
+    Parameters: length L [m], stations n (count), end_offset e [m].
+    Source: derived.
+    """
     return 0.0 if stations == 1 else (length - 2 * end_offset) / (stations - 1)
 
 
 def stations_on_joints(stations: int, spacing: float, first: float, stick: float, clearance: float) -> int:
-    """Give the stations that stand closer than a clearance [m] to a joint of sticks laid from the start of the run.
+    """Give the stations (count) that stand closer than a clearance to a joint of sticks laid from the start of the
+    run.
 
-    Parameters [m]: spacing of the stations, place of the first one, length of a stick. A station at the start stands on
-    no joint.
+    A station at the start stands on no joint.
+    Parameters: stations (count), spacing of them [m], first place of them [m], stick length [m], clearance to keep
+    [m].
+    Source: derived.
     """
     places = (first + index * spacing for index in range(stations))
     return sum(place > clearance and abs(place - round(place / stick) * stick) < clearance for place in places)
 
 
 def base_pieces(tiers: Sequence[int], ducts_per_spacer: int) -> int:
-    """Give the base pieces of one station: those under the bottom tier."""
+    """Give the base pieces (count) of one station: those under the bottom tier.
+
+    Parameters: tiers of so many ducts (count), the bottom one first, ducts_per_spacer (count).
+    Source: derived.
+    """
     return -(-tiers[0] // ducts_per_spacer)
 
 
 def intermediate_pieces(tiers: Sequence[int], ducts_per_spacer: int) -> int:
-    """Give the intermediate pieces of one station: those under every tier above the bottom one.
+    """Give the intermediate pieces (count) of one station: those under every tier above the bottom one.
 
-    For single-duct pieces this is all ducts less the bottom tier, which gives C (R - 1) for a rectangle of C columns
-    and R tiers and stays right for a stepped bank.
+    For single-duct pieces this is all ducts less the bottom tier, which gives C (R - 1) for a rectangle of C
+    columns and R tiers and stays right for a stepped bank.
+    Parameters: tiers of so many ducts (count), the bottom one first, ducts_per_spacer (count).
+    Source: derived.
     """
     return sum(-(-ducts // ducts_per_spacer) for ducts in tiers[1:])
 
 
 def top_pieces(tiers: Sequence[int], ducts_per_spacer: int) -> int:
-    """Give the pieces that close one station from above: those over every duct that carries no other."""
+    """Give the pieces (count) that close one station from above: those over every duct that carries no other.
+
+    Parameters: tiers of so many ducts (count), the bottom one first, ducts_per_spacer (count).
+    Source: derived.
+    """
     exposed = (max(0, lower - upper) for lower, upper in zip(tiers, [*tiers[1:], 0], strict=True))
     return sum(-(-ducts // ducts_per_spacer) for ducts in exposed)
 
 
 def with_waste(count: int, waste_percent: float) -> int:
-    """Give the count to order: raised by the waste [percent] and rounded up to whole pieces."""
+    """Give the pieces to order (count): n (1 + waste / 100), rounded up to whole ones.
+
+    Parameters: count n (count), waste_percent [percent].
+    Source: derived.
+    """
     return round_up(count * (1 + waste_percent / 100))

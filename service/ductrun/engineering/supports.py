@@ -13,10 +13,12 @@ def support_positions(length: float, spacing: float, end_distance: float, termin
     """Give where straps stand along a straight run [m].
 
     With a termination at both ends the first and last stand `end_distance` from them and the rest share what is
-    between evenly, fence posts included; a run no longer than twice that distance needs one strap, in its middle. With
-    one termination the first stands `end_distance` from it and the next follow every `spacing`, as the run goes on.
-    Parameters [m]: length, spacing (the most allowed), end_distance (the most allowed, and no more than the spacing).
-    Source: NFPA 70-2023, 352.30 and the like sections; the count is derived.
+    between evenly, fence posts included; a run no longer than twice that distance needs one strap, in its middle.
+    With one termination the first stands `end_distance` from it and the next follow every `spacing`, as the run
+    goes on.
+    Parameters: length of the run [m], spacing at most [m], end_distance at most [m], and no more than the spacing,
+    terminations of the run (count), 1 or 2.
+    Source: NFPA 70-2023, Table 352.30(B), and 352.30(A) and the like sections; derived for the count.
     """
     end = min(end_distance, spacing)
     if terminations == 1:
@@ -38,8 +40,10 @@ def sliding_positions(piece: Piece, clamp: float, reach: float, spacing: float, 
     stands. The straps go on from there to the other fixed point: to `end_distance` from it where it is an end of the
     run, to the anchor itself where it is one, whose strap holds and is not among these. They share the way from the
     clamp evenly; where that would set the first one on the piston it goes to the end of the piston and the rest share
-    what is left. Parameters [m]: clamp, reach, spacing, end_distance; valid with reach no longer than the piece and
-    reach - clamp no more than the spacing. Source: derived.
+    what is left. Valid with reach no longer than the piece and reach - clamp no more than the spacing.
+    Parameters: piece of the run, clamp from its fixed point [m], reach from its fixed point [m], spacing at most [m],
+    end_distance at most [m].
+    Source: derived.
     """
     size = abs(piece.far - piece.barrel)
     last = size if piece.to_anchor else max(size - min(end_distance, spacing), reach)

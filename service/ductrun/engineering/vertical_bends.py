@@ -1,14 +1,16 @@
 """Tension of cable drawn through a bend in a vertical plane, cable weight included: crests and sags.
 
-Symbols: T tension [N]; w R weight of all cables per length times the centre-line radius, called `side` [N]; K
-effective friction; phi slope from level [rad], positive when the cable climbs in the direction of the pull. On a crest
-the slope falls, in a sag it rises. Along the bend
+Symbols: T tension [N]; w R weight of all cables per length times the centre-line radius, called `side` [N]; K effective
+friction; phi slope from level [rad], positive when the cable climbs in the direction of the pull. On a crest the slope
+falls, in a sag it rises. Along the bend
 
     dT = K |T + w R cos phi| + w R sin phi      for each radian of a crest,
     dT = K |T - w R cos phi| + w R sin phi      for each radian of a sag,
 
-solved in closed form piece by piece. Source: derived; the forms with one end vertical agree with GB 50168-92,
-appendix 2.
+solved in closed form piece by piece: T - w R P(phi) grows with e^(K theta), where
+
+    P = ((1 - K^2) cos phi - 2 K sin phi) / (1 + K^2)       on a crest,
+    P = -((1 - K^2) cos phi + 2 K sin phi) / (1 + K^2)      in a sag on its inner wall, with -K on the lower one.
 
 A cable cannot push. Where its tension would fall below zero it lies slack and nothing is carried on; `carry` therefore
 gives the tension of a cable that is nowhere below zero, and `entry` the least tension that must enter for that. In a
@@ -22,10 +24,14 @@ from collections.abc import Callable
 
 
 def carry(tension: float, side: float, friction: float, entry_grade: float, exit_grade: float) -> float:
-    """Give the tension [N] leaving a vertical bend, never below zero anywhere in it.
+    """Give the tension [N] leaving a vertical bend, never below zero anywhere in it: the closed forms above.
 
-    Parameters: tension T1 [N] >= 0 entering, side w R [N], friction K, grades phi [rad] in [-pi/2, pi/2]. Valid from
-    any slope to any slope.
+    Valid from any slope to any slope. Departs from its source in taking the lower wall where the cable does not
+    lift off it; where it does throughout, and one end is vertical, the forms agree.
+    Parameters: tension T1 entering [N], 0 or above, side w R [N], friction K (ratio), entry_grade phi1 [rad],
+    exit_grade phi2 [rad], both from -pi/2 to pi/2.
+    Source: GB 50168-92, appendix 2, table 2.1 (scanned copy); Horizontal bend with cable weight, AIEE 1953; the
+    vertical form derived from the same equilibrium.
     """
     if exit_grade <= entry_grade:
         return max(0.0, _crest(tension, side, friction, entry_grade, exit_grade))
@@ -37,9 +43,12 @@ def carry(tension: float, side: float, friction: float, entry_grade: float, exit
 
 
 def entry(tension_out: float, side: float, friction: float, entry_grade: float, exit_grade: float) -> float:
-    """Give the least tension [N] that must enter so that the cable is nowhere slack and leaves with `tension_out` [N].
+    """Give the least tension [N] that must enter so that the cable is nowhere slack and leaves with a given one.
 
-    The inverse of `carry`, followed from the end of the bend to its start; parameters as there.
+    The inverse of `carry`, followed from the end of the bend to its start.
+    Parameters: tension_out T2 leaving [N], side w R [N], friction K (ratio), entry_grade phi1 [rad], exit_grade
+    phi2 [rad], both from -pi/2 to pi/2.
+    Source: derived.
     """
     if exit_grade <= entry_grade:
         return max(0.0, _crest(tension_out, side, friction, exit_grade, entry_grade))
@@ -55,9 +64,12 @@ def highest(
 ) -> float:
     """Give the highest tension [N] anywhere in a vertical bend, both ends included.
 
-    Over a crest the cable may be taut at its top and slacken on the far side; entering a sag steeply downhill it may be
-    held back first. Elsewhere the highest tension stands at an end. Parameters as in `carry`, with what enters and what
-    leaves.
+    Over a crest the cable may be taut at its top and slacken on the far side, where K (T + w R cos phi) + w R sin
+    phi = 0; entering a sag steeply downhill it may be held back first. Elsewhere the highest tension stands at an
+    end.
+    Parameters: tension_in T1 entering [N], tension_out T2 of `carry` [N], side w R [N], friction K (ratio),
+    entry_grade phi1 [rad], exit_grade phi2 [rad], both from -pi/2 to pi/2.
+    Source: derived.
     """
     ends = max(tension_in, tension_out)
     if exit_grade <= entry_grade:

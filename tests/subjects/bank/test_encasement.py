@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import copy
+import math
 from typing import Any
 
 import pytest
@@ -137,3 +138,40 @@ def test_more_bags_than_an_answer_can_count_are_refused() -> None:
     huge = banked("encasement", {"tiers": [40]}, length=quantity(100_000, "ft"), bag_mass=quantity(1, "lb"))
     sides = {side: quantity(240, "in") for side in ("top", "bottom", "side")}
     assert refused("encasement", huge | {"concrete_cover": sides}) == {"#/bag_mass": "too_many_bags"}
+
+
+def test_a_bank_of_three_by_three_by_hand() -> None:
+    """Derived: 23.5 in square over 323 ft less nine ducts of 4.5 in, at 150 lb/ft3; trucks of 10 yd3."""
+    found = result("encasement", example("encasement"))
+    gross = (23.5 / 12) ** 2 * 323 / 27
+    net = gross - 9 * math.pi / 4 * (4.5 / 12) ** 2 * 323 / 27
+    assert found["gross_volume"]["value"] == pytest.approx(gross)
+    assert found["net_volume"]["value"] == pytest.approx(net)
+    assert found["concrete_mass"] == {"value": pytest.approx(net * 27 * 150), "unit": "lb"}
+    assert found["order_volume"]["value"] == pytest.approx(35.75), "35.69 and up to the next quarter yard"
+    assert found["truck_load_count"] == 4
+    assert found["bag_count"] == 1606, "35.687 yd3 x 27 / 0.6 ft3: bags come without the step of a plant"
+
+
+def test_trucks_bring_what_is_ordered_and_not_what_is_in_place() -> None:
+    """Derived: 33.99 yd3 in place are four loads of 8.75, the 35.75 that are ordered are five."""
+    found = result("encasement", example("encasement", truck_capacity=quantity(8.75, "yd3")))
+    assert found["net_volume"]["value"] < 4 * 8.75 < found["order_volume"]["value"]
+    assert found["truck_load_count"] == 5
+
+
+def test_a_trench_wider_than_the_bank_is_filled_by_its_pour() -> None:
+    """Derived: 36 in by 23.5 in over 323 ft, where the bank with its concrete is 23.5 in wide."""
+    found = result("encasement", example("encasement", trench_width=quantity(36, "in")))
+    assert found["envelope_width"]["value"] == pytest.approx(36)
+    assert found["envelope_height"]["value"] == pytest.approx(23.5)
+    assert found["gross_volume"]["value"] == pytest.approx(3 * 23.5 / 12 * 323 / 27)
+    assert found["duct_volume"] == result("encasement", example("encasement"))["duct_volume"]
+
+
+def test_every_duct_is_told_with_its_tier_from_the_bottom() -> None:
+    """Derived: trade 4 in 2 in of separation stands at 2.25 in and every 6.5 in; a tier of two in the middle."""
+    ducts = result("encasement", banked("encasement", {"tiers": [3, 2]}))["ducts"]
+    assert [duct["tier"] for duct in ducts] == [1, 1, 1, 2, 2]
+    assert [duct["x"]["value"] for duct in ducts] == pytest.approx([2.25, 8.75, 15.25, 5.5, 12.0])
+    assert [duct["y"]["value"] for duct in ducts] == pytest.approx([2.25] * 3 + [8.75] * 2)

@@ -161,3 +161,25 @@ def test_the_fluid_below_the_bank_is_assumed_for_its_lifts() -> None:
 def test_water_in_a_duct_without_a_bore_on_file_is_refused_or_known() -> None:
     request = banked("flotation", {"conduit": {"kind": "listed", "type": "pvc_db_60", "trade_size": "4"}})
     assert result("flotation", request | {"contents": "water"})["uplift_per_length"]["value"] > 0
+
+
+def test_one_duct_pushes_with_what_it_displaces_less_its_own_mass() -> None:
+    """Derived: 16.567 lb/ft of concrete less 2 lb/ft of duct, in each of three tiers of three."""
+    tiers = result("flotation", example("flotation"))["tier_uplifts"]
+    each = math.pi / 4 * (4.5 / 12) ** 2 * 150 - 2
+    assert [(tier["tier"], tier["duct_count"]) for tier in tiers] == [(1, 3), (2, 3), (3, 3)]
+    assert [tier["duct_uplift_per_length"]["value"] for tier in tiers] == pytest.approx([each] * 3)
+    assert [tier["uplift_per_length"]["value"] for tier in tiers] == pytest.approx([3 * each] * 3)
+
+
+@pytest.mark.parametrize("order", [("2", "4"), ("4", "2")])
+def test_the_tier_of_large_ducts_governs_its_lift_wherever_it_lies(order: tuple[str, str]) -> None:
+    """Derived: in lifts of 5 in each of two tiers is liquid alone, and three ducts of 4.5 in push most."""
+    conduits = [{"kind": "listed", "type": "pvc_schedule_40", "trade_size": size} for size in order]
+    request = banked("flotation", {"tiers": [3, 3], "tier_conduits": conduits}, lift_height=quantity(5, "in"))
+    found = result("flotation", request)
+    diameters = {"2": 2.375, "4": 4.5}
+    by_hand = [math.pi / 4 * (diameters[size] / 12) ** 2 * 150 - 2 for size in order]
+    assert [tier["duct_uplift_per_length"]["value"] for tier in found["tier_uplifts"]] == pytest.approx(by_hand)
+    assert found["uplift_per_length"]["value"] == pytest.approx(3 * max(by_hand))
+    assert found["full_uplift_per_length"]["value"] == pytest.approx(3 * sum(by_hand))

@@ -121,3 +121,13 @@ def test_stations_far_apart_are_told_in_the_units_of_the_answer() -> None:
     findings = ask("spacers", request, "units=metric")["findings"]
     [found] = [one for one in findings if one["code"] == "spacing_beyond_published"]
     assert "(1.2192 m to 3.048 m)" in found["message"]
+
+
+def test_a_stepped_bank_of_three_three_and_two_by_hand() -> None:
+    """Derived: 300 ft at 5 ft are 61 stations; 3 base pieces and 3 + 2 above them at each; 488 and 5 percent is 513."""
+    found = result("spacers", example("spacers"))
+    assert found["station_count"] == 61
+    assert found["base_spacer_count"] == 61 * 3
+    assert found["intermediate_spacer_count"] == 61 * 5
+    assert found["piece_count"] == 488
+    assert found["order_count"] == 513

@@ -2,6 +2,10 @@
 
 from __future__ import annotations
 
+import math
+
+import pytest
+
 from tests.asking import codes, problem, quantity
 from tests.subjects.fill.sets import cable, count, fill, listed, pvc
 
@@ -53,3 +57,10 @@ def test_a_cable_is_rounded_up_only_if_asked_and_its_verdict_follows() -> None:
     """A 1.5 in cable in a 2 inch: the percentage holds 0.987 of it."""
     assert count(pvc("2"), cable(1.5))["verdict"] == "violates"
     assert count(pvc("2"), cable(1.5), single_cable_rounding=True)["verdict"] == "complies"
+
+
+def test_the_exact_count_is_the_share_of_the_circle_over_one_conductor() -> None:
+    """NFPA 70, Chapter 9: 40 percent of a circle of 1.049 in over 0.0133 in2 is 25.99, and Annex C prints 26."""
+    found = count({"kind": "listed", "type": "emt", "trade_size": "1"}, listed("THHN", "12 AWG"))["result"]
+    assert found["exact_count"] == pytest.approx(0.4 * math.pi / 4 * 1.049**2 / 0.0133, abs=1e-9)
+    assert (found["maximum_count"], found["rounding_decided"]) == (26, True)

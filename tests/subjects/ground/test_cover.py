@@ -297,3 +297,10 @@ def test_a_raceway_of_which_nobody_says_that_it_is_listed_is_not_judged() -> Non
     assert found["pointer"] == "#/listed_for_direct_burial"
     assert answer["result"]["concrete_required"] == quantity(2, "in")
     assert "#/listed_for_direct_burial" not in assumed(answer)
+
+
+def test_cover_is_measured_from_the_raceway_and_not_from_its_concrete() -> None:
+    """NFPA 70, note 1 to Table 300.5(A): between the top surface of the raceway and the top of finished grade."""
+    told = result("cover", example("cover"))["measured_from"]
+    assert told.startswith("from the top of the cable or raceway, not of its envelope")
+    assert told.endswith("to the top of finished grade")

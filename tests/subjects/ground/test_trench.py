@@ -274,3 +274,25 @@ def test_ducts_approved_only_when_encased_are_not_buried_without_concrete() -> N
     assert bare["verdict"] == "violates"
     for kind in ("pvc_schedule_40", "pvc_db_120"):
         assert "verdict" not in buried(kind)
+
+
+def test_a_pour_against_the_earth_of_a_wider_trench_fills_it() -> None:
+    """Derived: 36 in wide; 17 in of concrete and 30 in of earth over it, 300 ft."""
+    found = result("trench", example("trench", practice="trench_formed"))
+    assert found["width"]["value"] == pytest.approx(36)
+    assert found["envelope_volume"]["value"] == pytest.approx(3 * 17 / 12 * 300 / 27)
+    assert found["backfill_volume"]["value"] == pytest.approx(3 * 30 / 12 * 300 / 27)
+
+
+def test_select_fill_lies_beside_and_over_the_bank() -> None:
+    """Derived: 36 in wide up to 6 in over 17 in of bank, less the bank of 23.5 in; native fill for the 24 in above."""
+    found = result("trench", example("trench", select_fill=quantity(6, "in")))
+    bank = 23.5 / 12 * 17 / 12 * 300 / 27
+    assert found["select_fill_volume"]["value"] == pytest.approx(3 * 23 / 12 * 300 / 27 - bank)
+    assert found["backfill_volume"]["value"] == pytest.approx(3 * 24 / 12 * 300 / 27)
+
+
+@pytest.mark.parametrize(("overlap", "feet"), [(0, 300), (5, 315), (12, 336)])
+def test_warning_tape_runs_the_length_and_its_overlap(overlap: float, feet: float) -> None:
+    found = result("trench", example("trench", tape_overlap_percent=overlap))
+    assert found["warning_tape_length"] == {"value": pytest.approx(feet), "unit": "ft"}

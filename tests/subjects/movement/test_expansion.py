@@ -412,3 +412,10 @@ def test_an_empty_list_is_taken_as_none() -> None:
     assert move(straight_runs=[], opening_temperatures=[]) == move()
     raised = problem("expansion", {"material": "pvc", "temperatures": RANGE, "straight_runs": []})
     assert [(error.pointer, error.code) for error in raised.errors or ()] == [("#/length", "one_of_two")]
+
+
+def test_the_longest_run_without_a_fitting_by_hand() -> None:
+    """Derived: 0.25 in over 3.38e-5 for each degree of 140 and the 12 inches of a foot."""
+    found = move()["result"]
+    assert found["longest_run_without_fitting"] == {"value": pytest.approx(0.25 / (3.38e-5 * 140 * 12)), "unit": "ft"}
+    assert found["largest_difference_without_fitting"]["value"] == pytest.approx(0.25 / (3.38e-5 * 200 * 12))

@@ -508,3 +508,22 @@ def test_cable_in_a_long_vertical_run_is_supported(material: str, feet: float, f
         assert " ft" not in support["message"]
     climbing = [straight(feet - 1, 30)]
     assert "cable_needs_support" not in codes(pull(climbing, cables=lines)), "a slope is not a shaft"
+
+
+def test_a_slope_is_climbed_from_one_end_and_held_back_from_the_other() -> None:
+    """Derived: 100 ft of 5 lb/ft at 30 degrees: 500 (sin + K cos) lbf to climb, a brake of 500 (sin - K cos) down."""
+    changes: dict[str, Any] = {"friction_range": {"low": 0.2, "high": 0.4}, "brake_limit": quantity(160, "lbf")}
+    cases = one_cable([straight(100, 30)], 0.3, **changes)["friction_cases"]
+    for case, friction in zip(cases, (0.2, 0.3, 0.4), strict=True):
+        along, across = 500 * math.sin(math.radians(30)), 500 * friction * math.cos(math.radians(30))
+        assert case["tension"]["value"] == pytest.approx(along + across)
+        assert "brake_tension" not in case
+        assert case["utilization_percent"] == pytest.approx((along + across) / 1e5 * 100)
+        assert case["reversed_tension"]["value"] == pytest.approx(0, abs=1e-9)
+        assert case["reversed_brake_tension"]["value"] == pytest.approx(along - across)
+        assert case["verdict"] == "complies"
+    # the brake of 163.4 lbf at the low friction is over its 160, those of 120 and 77 are within
+    judged = [case["reversed_verdict"] for case in cases]
+    assert judged == ["violates", "complies", "complies"]
+    shares = [case["reversed_utilization_percent"] for case in cases]
+    assert shares[0] == pytest.approx((250 - 100 * math.cos(math.radians(30))) / 160 * 100)

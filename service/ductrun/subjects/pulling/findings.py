@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from ductrun.engineering import pulling as engineering
 from ductrun.engineering.rounding import over
+from ductrun.engineering.tension import capstan
 from ductrun.kit.backing import PRACTICE, WORKED_OUT, Backing
 from ductrun.kit.choices import Severity, Standing
 from ductrun.kit.defaults import quantity
@@ -275,7 +276,7 @@ def _show_section(index: int, section: engineering.Section, step: engineering.Se
         formula = "dT/dphi = K |T -+ w R cos phi| + w R sin phi, in closed form piece by piece, not below 0"
         given = f"{bend}, phi = {section.entry_grade:.6g} to {section.exit_grade:.6g} rad"
     sheet.show(f"T{index}", formula, given, tell.force(leaving))
-    plain = engineering.capstan(entering, section.friction, section.angle)
+    plain = capstan(entering, section.friction, section.angle)
     off = f"{(plain - leaving) / leaving * 100:+.2f} percent of the form with weight" if leaving else "against none"
     formula = "T1 e^(K theta), the weight of the cable neglected"
     sheet.show(f"T{index} plain", formula, f"theta = {section.angle:.6g} rad; {off}", tell.force(plain))

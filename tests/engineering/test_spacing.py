@@ -1,17 +1,19 @@
-"""Spacers and concrete by hand."""
+"""Spacers by hand."""
 
 from __future__ import annotations
 
 import pytest
-from ductrun.engineering import encasement, spacing
+from ductrun.engineering import spacing
 
 
 def test_fence_posts_stand_at_both_ends() -> None:
     assert spacing.stations_by_distance(100.0, 5.0, 0.0) == 21
     assert spacing.stations_by_distance(101.0, 5.0, 0.0) == 22
     assert spacing.stations_by_distance(100.0, 5.0, 2.5) == 20
+    assert spacing.stations_by_distance(100.0, 5.0, 5.0) == 19
     assert spacing.stations_by_distance(3.0, 5.0, 1.5) == 1
     assert spacing.stations_by_distance(3.0, 5.0, 9.0) == 1
+    assert spacing.stations_by_distance(10_000.0, 5.0, 5_000.0 - 1e-6) == 1, "what is left is the last digit"
 
 
 def test_stations_by_stick_are_one_fewer_than_by_distance() -> None:
@@ -33,6 +35,7 @@ def test_stations_on_joints_are_counted_but_the_one_at_the_start() -> None:
     assert spacing.stations_on_joints(13, 5.0, 0.0, 20.0, 0.5) == 3
     assert spacing.stations_on_joints(12, 5.0, 2.5, 20.0, 0.5) == 0
     assert spacing.stations_on_joints(3, 9.7, 10.0, 20.0, 0.5) == 1
+    assert spacing.stations_on_joints(2, 20.0, 0.5, 20.0, 0.5) == 0, "at the clearance is not closer than it"
 
 
 def test_pieces_of_a_stepped_bank() -> None:
@@ -57,17 +60,10 @@ def test_a_rectangle_has_columns_times_tiers_less_one_intermediates() -> None:
 def test_waste_rounds_up_to_whole_pieces() -> None:
     assert spacing.with_waste(488, 5) == 513
     assert spacing.with_waste(100, 10) == 110
+    assert spacing.with_waste(10_000, 10) == 11_000
     assert spacing.with_waste(0, 50) == 0
 
 
 def test_even_spacing_shares_the_run() -> None:
     assert spacing.spacing_by_distance(101.0, 22, 0.0) == pytest.approx(101 / 21)
     assert spacing.spacing_by_distance(3.0, 1, 1.5) == 0.0
-
-
-def test_an_order_rises_to_the_next_step() -> None:
-    assert encasement.order_volume(9.9, 0, 0.25) == pytest.approx(10.0)
-    assert encasement.order_volume(10.0, 0, 0.25) == pytest.approx(10.0)
-    assert encasement.order_volume(10.0, 5, 0.5) == pytest.approx(10.5)
-    assert encasement.loads(10.0, 10.0) == 1
-    assert encasement.loads(10.1, 10.0) == 2
