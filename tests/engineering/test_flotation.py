@@ -27,9 +27,29 @@ def test_only_the_ducts_in_one_live_lift_push_at_once() -> None:
     tiers = [(0.1, 50.0), (0.3, 40.0), (0.5, 30.0)]
     assert flotation.governing_lift(tiers, 1.0) == 120
     assert flotation.governing_lift(tiers, 0.4) == 90
-    assert flotation.governing_lift(tiers, 0.3) == 70
+    assert flotation.governing_lift(tiers, 0.3) == 90, "a lift that starts below the first reaches the second"
     assert flotation.governing_lift(tiers, 0.2) == 50
     assert flotation.governing_lift([(0.1, -5.0)], 1.0) == 0
+
+
+def test_the_worst_lift_is_looked_for_wherever_it_starts_and_while_it_rises() -> None:
+    """Derived: bottoms 6.5 in apart; 12 in of a lift reach two tiers, 14 in all three, and sinking ones do not help."""
+    tiers = [(3.0, 10.0), (9.5, 30.0), (16.0, 30.0)]
+    assert flotation.governing_lift(tiers, 12.0) == 60
+    assert flotation.governing_lift(tiers, 14.0) == 70
+    assert flotation.governing_lift([(0.0, -40.0), (1.0, 30.0), (2.0, -5.0)], 5.0) == 30
+
+
+def test_what_lies_on_ducts_counts_less_the_water_it_displaces() -> None:
+    """Derived: 0.5 m2 of 2,400 kg/m3 in water of 1,000 are 700 kg/m; what is lighter than the water holds nothing."""
+    assert flotation.buoyant_weight(0.5, 2400, 1000) == pytest.approx(700 * 9.80665)
+    assert flotation.buoyant_weight(0.5, 900, 1000) == 0
+
+
+def test_the_factor_is_on_the_uplift_and_not_on_the_weight() -> None:
+    assert flotation.hold_down(100, 1.5, 0) == 150
+    assert flotation.hold_down(100, 1.5, 120) == pytest.approx(30)
+    assert flotation.hold_down(100, 1.5, 151) == 0
 
 
 def test_a_duct_at_the_top_of_a_lift_counts_in_the_next_one() -> None:
@@ -38,7 +58,7 @@ def test_a_duct_at_the_top_of_a_lift_counts_in_the_next_one() -> None:
 
 
 def test_anchors_round_up_and_none_holds_what_sinks() -> None:
-    assert flotation.tie_downs(1000, 1.5, 500) == 3
-    assert flotation.tie_downs(1000.1, 1.5, 500) == 4
-    assert flotation.tie_downs(0.5, 1.5, 500) == 1
-    assert flotation.tie_downs(-5, 1.5, 500) == 0
+    assert flotation.tie_downs(1500, 500) == 3
+    assert flotation.tie_downs(1500.1, 500) == 4
+    assert flotation.tie_downs(0.5, 500) == 1
+    assert flotation.tie_downs(0, 500) == flotation.tie_downs(-5, 500) == 0

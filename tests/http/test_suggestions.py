@@ -134,7 +134,7 @@ def test_every_value_means_itself_in_capitals_without_them_and_without_its_marks
 
 
 def test_a_member_is_told_by_its_name_only_if_no_other_is_nearly_as_near() -> None:
-    members = ["horizontal_separation", "vertical_separation", "length", "tiers", "tier_conduits"]
+    members = ["horizontal_separation", "vertical_separation", "length", "tiers", "tier_ducts"]
     assert probably_meant("lenght", members) == "length"
     assert probably_meant("tier", members) == "tiers"
     assert probably_meant("verticalSeparation", members) == "vertical_separation"

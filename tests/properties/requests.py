@@ -53,7 +53,10 @@ def shortest(operation: str) -> Any:
         "pull-tension": ("mass_per_length",),
         "pull-plan": ("mass_per_length",),
         "expansion": ("length", "straight_runs", "material"),
-        "trench": ("cover",),
+        "trench": ("cover", "tiers"),
+        "spacers": ("tiers",),
+        "encasement": ("tiers",),
+        "flotation": ("tiers",),
     }
     return _shortened(EXAMPLES[operation], [resolved(root, root)], root, needed.get(operation, ()))
 

@@ -36,11 +36,18 @@ class Duct(NamedTuple):
 
 
 class Tier(NamedTuple):
-    """One tier to place: `ducts` (count) of one outside `diameter` [m], the last `signal` (count) for signals."""
+    """One tier to place: the outside `diameters` [m] of its ducts from the left, the last `signal` (count) for signals.
 
-    ducts: int
-    diameter: float
+    Its ducts stand on one level, so that it is as high as its largest duct.
+    """
+
+    diameters: tuple[float, ...]
     signal: int = 0
+
+    @property
+    def height(self) -> float:
+        """Height [m] of the tier."""
+        return max(self.diameters)
 
 
 class Gaps(NamedTuple):
@@ -129,10 +136,10 @@ def clear_gap(separation: float, center_to_center: bool, one: float, other: floa
 
 
 def _like(below: Tier, above: Tier) -> bool:
-    """Say whether every duct of a tier lies above its like: all power, all signal, or the same mix."""
+    """Say whether every duct of a tier lies above its like: all power, all signal, or the same ducts in both."""
     all_power = below.signal == above.signal == 0
-    all_signal = below.signal == below.ducts and above.signal == above.ducts
-    return all_power or all_signal or (below.ducts, below.signal) == (above.ducts, above.signal)
+    all_signal = below.signal == len(below.diameters) and above.signal == len(above.diameters)
+    return all_power or all_signal or below == above
 
 
 def place(
@@ -148,6 +155,7 @@ def place(
 
     A tier whose ducts are not like those below stands off by the separation of power and signal ducts. All
     separations are clear, or all between centers.
+    Ducts of a tier stand on one level; between centers, tiers are measured at the largest duct of each.
     Parameters: tiers, the bottom one first; horizontal separation of like ducts [m], vertical separation of like
     tiers [m], power_signal separation of a power and a signal duct [m], in a tier or one above the other; alignment
     of narrow tiers, center_to_center, whether separations are measured so.
@@ -163,48 +171,52 @@ def place(
         if number:
             below = tiers[number - 1]
             alike = _like(below, tier)
-            gap = clear_gap(vertical if alike else power_signal, center_to_center, below.diameter, tier.diameter)
+            gap = clear_gap(vertical if alike else power_signal, center_to_center, below.height, tier.height)
             if alike:
                 between = min(between, gap)
             else:
                 mixed = min(mixed, gap)
             y += gap
         shift = _shift(alignment, width - row.width)
-        first_signal = tier.ducts - tier.signal
+        first_signal = len(tier.diameters) - tier.signal
         ducts += [
-            Duct(shift + x, y + tier.diameter / 2, tier.diameter, number, index >= first_signal)
-            for index, x in enumerate(row.centers)
+            Duct(shift + x, y + diameter / 2, diameter, number, index >= first_signal)
+            for index, (x, diameter) in enumerate(zip(row.centers, tier.diameters, strict=True))
         ]
         bottoms.append(y)
-        y += tier.diameter
-    tops = [bottom + tier.diameter for bottom, tier in zip(bottoms, tiers, strict=True)]
+        y += row.height
+    tops = [bottom + row.height for bottom, row in zip(bottoms, rows, strict=True)]
     gaps = Gaps(min([row.across for row in rows]), between, mixed)
     return Bank(tuple(ducts), width, y, tuple(bottoms), tuple(tops), tuple([row.width for row in rows]), gaps)
 
 
 class _Row(NamedTuple):
-    """A tier by itself [m]: centers from its left edge, width, smallest gaps of like and of unlike ducts."""
+    """A tier by itself [m]: centers from its left edge, width and height, smallest gaps of like and of unlike ducts."""
 
     centers: list[float]
     width: float
+    height: float
     across: float
     mixed: float
 
 
 def _row(tier: Tier, horizontal: float, power_signal: float, center_to_center: bool) -> _Row:
     """Place the ducts of a tier beside each other, those for signals to the right."""
-    diameter = tier.diameter
-    like = clear_gap(horizontal, center_to_center, diameter, diameter)
-    unlike = clear_gap(power_signal, center_to_center, diameter, diameter)
-    first_signal = tier.ducts - tier.signal
-    at, centers = 0.0, []
-    for index in range(tier.ducts):
-        if index:
-            at += unlike if index == first_signal else like
+    first_signal = len(tier.diameters) - tier.signal
+    across = mixed = math.inf
+    at, centers, before = 0.0, [], 0.0
+    for index, diameter in enumerate(tier.diameters):
+        if index == first_signal and index:
+            mixed = clear_gap(power_signal, center_to_center, before, diameter)
+            at += mixed
+        elif index:
+            gap = clear_gap(horizontal, center_to_center, before, diameter)
+            across = min(across, gap)
+            at += gap
         centers.append(at + diameter / 2)
         at += diameter
-    across = like if max(tier.signal, first_signal) > 1 else math.inf
-    return _Row(centers, at, across, unlike if 0 < tier.signal < tier.ducts else math.inf)
+        before = diameter
+    return _Row(centers, at, tier.height, across, mixed)
 
 
 def _shift(alignment: Alignment, spare: float) -> float:
@@ -222,7 +234,7 @@ def duct_area(bank: Bank) -> float:
 
     An exam question has nine ducts of 4.5 in displace 11.89 yd3 over 323 ft:
 
-    >>> nine = place([Tier(3, 4.5)] * 3, 2.0, 2.0, 2.0, Alignment.CENTERED, center_to_center=False)
+    >>> nine = place([Tier((4.5,) * 3)] * 3, 2.0, 2.0, 2.0, Alignment.CENTERED, center_to_center=False)
     >>> round(duct_area(nine) / 144 * 323 / 27, 2)
     11.89
     """

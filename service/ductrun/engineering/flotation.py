@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
-from ductrun.engineering.rounding import round_down, round_up
+from ductrun.engineering.rounding import round_up, under
 
 GRAVITY = 9.80665  # m/s2
 
@@ -39,25 +39,49 @@ def contents_mass(inside: float, density: float) -> float:
     return math.pi / 4 * inside * inside * density
 
 
-def governing_lift(uplifts: Sequence[tuple[float, float]], lift: float) -> float:
-    """Give the largest uplift per length [N/m] of the ducts in any one live lift of fluid; never below zero.
+def governing_lift(tiers: Sequence[tuple[float, float]], lift: float) -> float:
+    """Give the largest uplift per length [N/m] of the tiers that a live lift can hold at once; never below zero.
 
-    A duct counts in the lift that reaches its bottom, floor(bottom / lift), and pushes with all of its uplift.
-    Parameters: uplifts of every duct as its bottom above the bottom of the pour [m] and its uplift [N/m], lift that
-    is liquid at once [m].
+    Wherever the lift starts, and while it rises: the worst of all neighboring tiers whose bottoms lie less than a lift
+    apart. Each pushes with all of its uplift as soon as the fluid reaches its bottom.
+    Parameters: tiers as the bottom [m] of each, the lowest first, and its uplift [N/m], lift that is liquid at once
+    [m].
     Source: derived.
     """
-    live: dict[int, float] = {}
-    for bottom, force in uplifts:
-        number = round_down(bottom / lift)
-        live[number] = live.get(number, 0.0) + force
-    return max(0.0, *live.values())
+    worst = 0.0
+    for first, (start, _) in enumerate(tiers):
+        live = 0.0
+        for bottom, force in tiers[first:]:
+            if not under(bottom - start, lift):
+                break
+            live += force
+            worst = max(worst, live)
+    return worst
 
 
-def tie_downs(force: float, factor: float, capacity: float) -> int:
-    """Give the anchors (count) that hold a force: F x factor / capacity, rounded up; none if nothing lifts.
+def buoyant_weight(area: float, density: float, fluid_density: float) -> float:
+    """Give the weight per length [N/m] of what lies in a fluid: A (rho - rho_f) g; never below zero.
 
-    Parameters: force F [N], factor of safety (ratio), capacity of one anchor [N].
+    Parameters: area A [m2] of its section, density rho [kg/m3], fluid_density rho_f [kg/m3].
     Source: derived.
     """
-    return round_up(force * factor / capacity) if force > 0.0 else 0
+    return max(0.0, area * (density - fluid_density) * GRAVITY)
+
+
+def hold_down(uplift_of_ducts: float, factor: float, weight: float) -> float:
+    """Give the force per length [N/m] that anchors have to hold: U x factor - W; never below zero.
+
+    The factor is on the uplift alone, so that weight counts as it is.
+    Parameters: uplift_of_ducts U [N/m], factor of safety (ratio), weight W [N/m] that lies on them.
+    Source: derived.
+    """
+    return max(0.0, uplift_of_ducts * factor - weight)
+
+
+def tie_downs(force: float, capacity: float) -> int:
+    """Give the anchors (count) that hold a force: F / capacity, rounded up; none where there is nothing to hold.
+
+    Parameters: force F [N] with its factor of safety, capacity of one anchor [N].
+    Source: derived.
+    """
+    return round_up(force / capacity) if force > 0.0 else 0

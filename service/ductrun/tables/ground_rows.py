@@ -114,6 +114,14 @@ class AmbientLimit(Row):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class DuctDensity(Row):
+    """Density of what ducts are made of."""
+
+    material: str
+    density_lb_per_ft3: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class PermittedUse(Row):
     """Whether a family of conduit may be used somewhere: yes, no, or with the caution of the note."""
 

@@ -10,10 +10,12 @@ from ductrun.kit.forms import Form, Omissible, RunLength
 from ductrun.kit.reading import reader_of
 from ductrun.kit.telling import US
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
+from ductrun.subjects.bank.duct_masses import walls_of
 from ductrun.subjects.bank.encasing import Encasing, encase
-from ductrun.subjects.bank.floating import Floating, float_bank, wall_of
+from ductrun.subjects.bank.floating import float_bank
+from ductrun.subjects.bank.flotation_practice import Floating
 from ductrun.subjects.bank.spacing import Spacing, space
-from ductrun.subjects.parts.bank import DuctBank, bank_of, conduits_of
+from ductrun.subjects.parts.bank import DuctBank, bank_of
 from ductrun.subjects.parts.envelope import (
     AskedPour,
     ConcreteCover,
@@ -98,8 +100,8 @@ def asked(*, trench: bool = False, **changes: Any) -> Worksheet:
     length = given.length.si
     space(given.practice.spacing, given.section.ducts.tiers, length, practice.within("spacing"))
     encase(given.practice.concrete, envelope, length, practice.within("concrete"))
-    walls = [wall_of(*conduit) for conduit in conduits_of(given.section.ducts, place)]
-    float_bank(given.practice.floating, placed, walls, length, practice.within("floating"))
+    walls = walls_of(given.section.ducts, place)
+    float_bank(given.practice.floating, envelope, walls, 0.5, length, practice.within("floating"))
     return sheet
 
 
@@ -120,7 +122,7 @@ def test_everything_told_names_a_member_of_the_form_that_holds_it() -> None:
         "#/practice/concrete/maximum_aggregate_size",
         "#/practice/concrete/reinforcing/tie_size",
         "#/practice/floating/contents",
-        "#/practice/floating/depth_below_ducts",
+        "#/practice/floating/duct_density",
         "#/practice/floating/tie_down_capacity",
     } <= told
     assert pointer_of(sheet, "thin_envelope") == "#/section/pour/around/top"

@@ -39,7 +39,10 @@ def test_a_stepped_pour_takes_less_than_its_rectangle() -> None:
 def test_mixed_conduits_and_signal_ducts_widen_the_envelope() -> None:
     small = {"kind": "listed", "type": "pvc_schedule_40", "trade_size": "2"}
     large = EXAMPLES["encasement"]["bank"]["conduit"]
-    found = result("encasement", banked("encasement", {"tier_conduits": [large, large, small]}))
+    tiers = [[{"count": 3, "conduit": conduit}] for conduit in (large, large, small)]
+    request = banked("encasement", {"tier_ducts": tiers})
+    del request["bank"]["tiers"]
+    found = result("encasement", request)
     assert found["envelope_height"]["value"] == pytest.approx(3 + 4.5 + 2 + 4.5 + 2 + 2.375 + 3)
     assert [duct["outside_diameter"]["value"] for duct in found["ducts"]] == pytest.approx([4.5] * 6 + [2.375] * 3)
     signals = banked(

@@ -18,7 +18,13 @@ def example(name: str, **changes: Any) -> dict[str, Any]:
 def banked(name: str, bank: dict[str, Any], **changes: Any) -> dict[str, Any]:
     request = example(name, **changes)
     request["bank"] |= bank
+    if "tier_ducts" in bank:
+        del request["bank"]["tiers"]
     return request
+
+
+def of_tiers(*conduits: dict[str, Any]) -> dict[str, Any]:
+    return {"tier_ducts": [[{"count": 3, "conduit": conduit}] for conduit in conduits]}
 
 
 def refused(name: str, request: dict[str, Any]) -> dict[str, str]:
@@ -92,7 +98,8 @@ def test_the_mass_of_a_duct_comes_from_its_wall_and_is_told() -> None:
     by_hand = math.pi * 4.263 * 0.237 / 144 * 87.4
     assert masses(request) == pytest.approx([by_hand] * 3)
     measured = {"kind": "measured", "inside_diameter": quantity(4, "in"), "outside_diameter": quantity(4.5, "in")}
-    assert masses(without_mass(conduit=measured)) == pytest.approx([math.pi * 4.25 * 0.25 / 144 * 87.4] * 3)
+    plastic = without_mass(conduit=measured) | {"duct_material": "pvc"}
+    assert masses(plastic) == pytest.approx([math.pi * 4.25 * 0.25 / 144 * 87.4] * 3)
     assert masses(request | {"duct_density": quantity(174.8, "lb/ft3")}) == pytest.approx([2 * by_hand] * 3)
 
 
@@ -101,7 +108,7 @@ def test_every_tier_has_the_mass_of_its_own_duct() -> None:
         {"kind": "measured", "inside_diameter": quantity(inside, "in"), "outside_diameter": quantity(4.5, "in")}
         for inside in (4.1, 4.0, 3.9)
     ]
-    low, middle, high = masses(without_mass(tier_conduits=conduits))
+    low, middle, high = masses(without_mass(**of_tiers(*conduits)))
     assert low < middle < high
     assert masses(example("flotation")) == pytest.approx([2] * 3)
 
@@ -115,11 +122,11 @@ def test_a_duct_without_a_wall_on_file_is_taken_without_mass_and_said_so() -> No
     assert "#/duct_density" not in assumed(request)
     assert refused("flotation", request | {"contents": "water"}) == {"#/bank/conduit": "inside_diameter_not_listed"}
     schedule_40 = EXAMPLES["flotation"]["bank"]["conduit"]
-    mixed = without_mass(tier_conduits=[schedule_40, duct, schedule_40])
+    mixed = without_mass(**of_tiers(schedule_40, duct, schedule_40))
     assert [mass > 0 for mass in masses(mixed)] == [True, False, True]
     assert "duct_mass_left_out" in codes(ask("flotation", mixed), "note")
     assert refused("flotation", mixed | {"contents": "water"}) == {
-        "#/bank/tier_conduits/1": "inside_diameter_not_listed"
+        "#/bank/tier_ducts/1/0/conduit": "inside_diameter_not_listed"
     }
 
 
@@ -152,12 +159,6 @@ def test_anchors_of_the_run_are_counted_where_its_length_is_given() -> None:
     assert "total_tie_down_count" not in found
 
 
-def test_the_fluid_below_the_bank_is_assumed_for_its_lifts() -> None:
-    request = example("flotation")
-    del request["depth_below_ducts"]
-    assert assumed(request) == {"#/depth_below_ducts": quantity(3, "in")}
-
-
 def test_water_in_a_duct_without_a_bore_on_file_is_refused_or_known() -> None:
     request = banked("flotation", {"conduit": {"kind": "listed", "type": "pvc_db_60", "trade_size": "4"}})
     assert result("flotation", request | {"contents": "water"})["uplift_per_length"]["value"] > 0
@@ -174,12 +175,57 @@ def test_one_duct_pushes_with_what_it_displaces_less_its_own_mass() -> None:
 
 @pytest.mark.parametrize("order", [("2", "4"), ("4", "2")])
 def test_the_tier_of_large_ducts_governs_its_lift_wherever_it_lies(order: tuple[str, str]) -> None:
-    """Derived: in lifts of 5 in each of two tiers is liquid alone, and three ducts of 4.5 in push most."""
+    """Derived: in lifts of 4 in each of two tiers is liquid alone, and three ducts of 4.5 in push most."""
     conduits = [{"kind": "listed", "type": "pvc_schedule_40", "trade_size": size} for size in order]
-    request = banked("flotation", {"tiers": [3, 3], "tier_conduits": conduits}, lift_height=quantity(5, "in"))
+    request = banked("flotation", of_tiers(*conduits), lift_height=quantity(4, "in"))
     found = result("flotation", request)
     diameters = {"2": 2.375, "4": 4.5}
     by_hand = [math.pi / 4 * (diameters[size] / 12) ** 2 * 150 - 2 for size in order]
     assert [tier["duct_uplift_per_length"]["value"] for tier in found["tier_uplifts"]] == pytest.approx(by_hand)
     assert found["uplift_per_length"]["value"] == pytest.approx(3 * max(by_hand))
     assert found["full_uplift_per_length"]["value"] == pytest.approx(3 * sum(by_hand))
+    assert [tier["outside_diameter"]["value"] for tier in found["tier_uplifts"]] == pytest.approx(
+        [diameters[size] for size in order]
+    )
+
+
+def test_a_lift_reaches_the_tiers_that_lie_less_than_its_height_apart_wherever_it_starts() -> None:
+    """Derived: bottoms 6.5 in apart: 6 in of a lift reach one tier, 7 in two, though they lie in two on a grid."""
+    full = result("flotation", example("flotation"))["full_uplift_per_length"]["value"]
+    for inches, tiers in ((6, 1), (6.5, 1), (7, 2), (13, 2), (13.1, 3)):
+        found = result("flotation", example("flotation", lift_height=quantity(inches, "in")))
+        assert found["uplift_per_length"]["value"] == pytest.approx(full * tiers / 3)
+
+
+@pytest.mark.parametrize(
+    ("conduit", "changes", "density", "also"),
+    [
+        ({"kind": "listed", "type": "hdpe_schedule_40", "trade_size": "4"}, {}, 58.7, {}),
+        ({"kind": "listed", "type": "pvc_schedule_80", "trade_size": "4"}, {}, 87.4, {}),
+        ("measured", {"duct_material": "steel"}, 490, {}),
+        ("measured", {}, 58.7, {"#/duct_material": "hdpe"}),
+        ("measured", {"duct_density": quantity(100, "lb/ft3")}, None, {}),
+    ],
+)
+def test_a_duct_has_the_density_of_what_it_is_made_of_the_lightest_where_that_is_not_known(
+    conduit: Any, changes: dict[str, Any], density: float | None, also: dict[str, str]
+) -> None:
+    measured = {"kind": "measured", "inside_diameter": quantity(4, "in"), "outside_diameter": quantity(4.5, "in")}
+    request = without_mass(conduit=measured if conduit == "measured" else conduit) | changes
+    expected = {} if density is None else {"#/duct_density": quantity(density, "lb/ft3")}
+    assert assumed(request) == expected | also
+
+
+def test_ducts_of_several_materials_are_taken_as_the_lightest_of_them() -> None:
+    conduits = [{"kind": "listed", "type": kind, "trade_size": "4"} for kind in ("pvc_schedule_40", "hdpe_schedule_40")]
+    assert assumed(without_mass(**of_tiers(*conduits))) == {"#/duct_density": quantity(58.7, "lb/ft3")}
+
+
+def test_ducts_of_two_sizes_in_a_tier_are_told_apart() -> None:
+    """Derived: 150 lb/ft3 by the area of 4.5 and of 2.375 in, less 2 lb/ft of each."""
+    small = {"kind": "listed", "type": "pvc_schedule_40", "trade_size": "2"}
+    request = banked("flotation", {"tier_ducts": [[{"count": 2}, {"count": 1, "conduit": small}], [{"count": 3}]]})
+    found = result("flotation", request)["tier_uplifts"]
+    assert [(line["tier"], line["duct_count"]) for line in found] == [(1, 2), (1, 1), (2, 3)]
+    each = [math.pi / 4 * (size / 12) ** 2 * 150 - 2 for size in (4.5, 2.375, 4.5)]
+    assert [line["duct_uplift_per_length"]["value"] for line in found] == pytest.approx(each)

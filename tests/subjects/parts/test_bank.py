@@ -33,10 +33,7 @@ def refused(name: str, request: dict[str, Any]) -> dict[str, str]:
             {"separation_measure": "center_to_center", "horizontal_separation": quantity(4, "in")},
             {"#/bank/horizontal_separation": "ducts_overlap", "#/bank/vertical_separation": "ducts_overlap"},
         ),
-        (
-            {"tier_conduits": [EXAMPLES["encasement"]["bank"]["conduit"]]},
-            {"#/bank/tier_conduits": "one_for_each_tier"},
-        ),
+        ({"tier_ducts": [[{"count": 3}]]}, {"#/bank/tier_ducts": "one_of_two"}),
     ],
 )
 @pytest.mark.parametrize("name", ["encasement", "flotation", "trench"])
@@ -92,5 +89,45 @@ def test_an_overhanging_tier_is_named_in_the_bank() -> None:
 
 @pytest.mark.parametrize("name", ["encasement", "flotation", "trench"])
 def test_lists_of_no_item_are_taken_as_none(name: str) -> None:
-    asked = ask(name, banked(name, {"tier_conduits": [], "signal_ducts": []}))
+    asked = ask(name, banked(name, {"tier_ducts": [], "signal_ducts": []}))
     assert asked == ask(name, example(name))
+
+
+@pytest.mark.parametrize(
+    ("tier_ducts", "expected"),
+    [
+        (None, {"#/bank/tiers": "one_of_two"}),
+        ([], {"#/bank/tiers": "one_of_two"}),
+        ([[{"count": 30}, {"count": 11}], [{"count": 3}]], {"#/bank/tier_ducts/0": "more_than_a_tier"}),
+        (
+            [[{"count": 2}, {"count": 1, "conduit": {"kind": "measured", "inside_diameter": quantity(2, "in")}}]],
+            {"#/bank/tier_ducts/0/1/conduit/outside_diameter": "missing"},
+        ),
+    ],
+)
+@pytest.mark.parametrize("name", ["encasement", "flotation", "trench"])
+def test_ducts_that_differ_are_refused_where_they_were_given(
+    name: str, tier_ducts: list[Any] | None, expected: dict[str, str]
+) -> None:
+    request = banked(name, {} if tier_ducts is None else {"tier_ducts": tier_ducts})
+    del request["bank"]["tiers"]
+    assert refused(name, request) == expected
+
+
+def test_ducts_of_two_sizes_lie_beside_each_other_in_a_tier() -> None:
+    """Derived: 4.5 + 2 + 4.5 + 2 + 2.375 in of ducts and 2 x 3 in of concrete; the tier above has one large duct."""
+    small = {"kind": "listed", "type": "pvc_schedule_40", "trade_size": "2"}
+    request = banked("encasement", {"tier_ducts": [[{"count": 2}, {"count": 1, "conduit": small}], [{"count": 1}]]})
+    del request["bank"]["tiers"]
+    found = ask("encasement", request)["result"]
+    assert found["envelope_width"]["value"] == pytest.approx(15.375 + 6)
+    assert found["envelope_height"]["value"] == pytest.approx(4.5 + 2 + 4.5 + 6)
+    assert [duct["outside_diameter"]["value"] for duct in found["ducts"]] == pytest.approx([4.5, 4.5, 2.375, 4.5])
+    assert [duct["tier"] for duct in found["ducts"]] == [1, 1, 1, 2]
+
+
+def test_a_bank_of_one_kind_is_answered_alike_however_its_ducts_are_written() -> None:
+    tiers = [[{"count": 1}, {"count": 2}], [{"count": 3, "conduit": EXAMPLES["encasement"]["bank"]["conduit"]}]]
+    written = banked("encasement", {"tier_ducts": tiers})
+    del written["bank"]["tiers"]
+    assert ask("encasement", written)["result"] == ask("encasement", banked("encasement", {"tiers": [3, 3]}))["result"]

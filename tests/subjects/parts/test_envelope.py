@@ -17,6 +17,12 @@ INCHES = st.floats(min_value=0, max_value=12).map(lambda inches: quantity(inches
 SIDES = st.fixed_dictionaries({}, optional={"top": INCHES, "bottom": INCHES, "side": INCHES})
 
 
+def _split(ducts: int, usual: int, conduit: dict[str, Any]) -> list[dict[str, Any]]:
+    """Give the ducts of a tier, so many of them the usual ones and the others of a conduit of their own."""
+    others = {"count": ducts - usual, "conduit": conduit}
+    return [{"count": usual}, others] if usual else [others]
+
+
 @st.composite
 def banks(draw: st.DrawFn) -> dict[str, Any]:
     tiers = draw(st.lists(st.integers(1, 5), min_size=1, max_size=5))
@@ -27,7 +33,8 @@ def banks(draw: st.DrawFn) -> dict[str, Any]:
         "vertical_separation": draw(INCHES),
     }
     if draw(st.booleans()):
-        bank["tier_conduits"] = [draw(CONDUITS) for _ in tiers]
+        del bank["tiers"]
+        bank["tier_ducts"] = [_split(ducts, draw(st.integers(0, ducts - 1)), draw(CONDUITS)) for ducts in tiers]
     if draw(st.booleans()):
         bank["signal_ducts"] = [draw(st.integers(0, ducts)) for ducts in tiers]
         bank["alignment"] = draw(st.sampled_from(["centered", "left", "right"]))
@@ -134,7 +141,8 @@ def test_the_least_envelope_binds_the_ducts_that_are_approved_only_when_encased(
 
 def test_one_tier_of_ducts_that_need_concrete_is_enough() -> None:
     tiers = [DUCTS["measured"], DUCTS["pvc_schedule_40"], DUCTS["pvc_eb_20"]]
-    bank = EXAMPLES["encasement"]["bank"] | {"tier_conduits": tiers}
+    bank = EXAMPLES["encasement"]["bank"] | {"tier_ducts": [[{"count": 3, "conduit": duct}] for duct in tiers]}
+    del bank["tiers"]
     thin = EXAMPLES["encasement"] | {"bank": bank, "concrete_cover": {"top": quantity(1, "in")}}
     assert ask("encasement", thin)["verdict"] == "violates"
 

@@ -44,6 +44,16 @@ class FlotationMedium(Code):
     GROUNDWATER = "groundwater"
 
 
+class DuctMaterial(Code):
+    """What ducts are made of, as far as its density is on file."""
+
+    PVC = "pvc"
+    HDPE = "hdpe"
+    RTRC = "rtrc"
+    STEEL = "steel"
+    ALUMINUM = "aluminum"
+
+
 class DuctContents(Code):
     """Contents of ducts."""
 

@@ -3,132 +3,64 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import Annotated, NamedTuple
-
-from pydantic import Field
+from typing import NamedTuple
 
 from ductrun.engineering import flotation as engineering
-from ductrun.engineering.bank import Bank
+from ductrun.engineering.bank import Envelope
 from ductrun.engineering.spacing import stations_by_distance
 from ductrun.kit.backing import WORKED_OUT
 from ductrun.kit.choices import Severity
-from ductrun.kit.defaults import Default, by_rule, choice, number, quantity
-from ductrun.kit.forms import Between, Clearance, DuctMass, FluidDensity, Form, Interval, Omissible, PullAnchor
 from ductrun.kit.wording import text_of
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.bank.choices import DuctContents, FlotationMedium
-from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit, find_row
-from ductrun.subjects.parts.envelope import CONCRETE_COVER
-from ductrun.units import Density, Length, MassPerLength
+from ductrun.subjects.bank.duct_masses import DuctWall, contents_mass, empty_masses
+from ductrun.subjects.bank.flotation_practice import (
+    CONTENTS,
+    DENSITIES,
+    EARTH_DENSITY,
+    ENVELOPE_DENSITY,
+    MEDIUM,
+    SAFETY_FACTOR,
+    STATION_SPACING,
+    Floating,
+)
 
-MEDIUM = choice("flotation.medium", FlotationMedium)
-CONTENTS = choice("flotation.contents", DuctContents)
-DENSITIES: dict[FlotationMedium, Default[Density]] = {
-    medium: quantity(f"flotation.{medium.value}_density", Density) for medium in FlotationMedium
-}
-PVC_DENSITY = quantity("flotation.pvc_density", Density)
-NO_MASS = quantity("flotation.unknown_duct_mass", MassPerLength)
 _CONTENTS_IN_WORDS = {
     DuctContents.EMPTY: "empty",
     DuctContents.WATER: "full of water",
     DuctContents.CABLE: "with cable in them",
 }
-WATER_DENSITY = quantity("flotation.water_density", Density)
-STATION_SPACING = quantity("flotation.station_spacing", Length)
-SAFETY_FACTOR = number("flotation.safety_factor")
-
-DuctDensity = Annotated[Density, Between(Density.parse(20, "lb/ft3"), Density.parse(700, "lb/ft3"))]
 
 
-class Floating(Form):
-    """What a bank floats in, and how it is held down."""
+class LineUplift(NamedTuple):
+    """Like ducts of a tier, by its index: their number and outside diameter [m], the mass of one empty duct [kg/m] and
+    its uplift [N/m], negative if it sinks.
+    """
 
-    medium: Omissible[FlotationMedium] = Field(
-        default=None,
-        description="What surrounds it.",
-        examples=["concrete"],
-        json_schema_extra=MEDIUM.stated,
-    )
-    fluid_density: Omissible[FluidDensity] = Field(
-        default=None,
-        description="Density of the fluid.",
-        examples=[{"value": 150, "unit": "lb/ft3"}],
-        json_schema_extra=by_rule("that of the medium"),
-    )
-    contents: Omissible[DuctContents] = Field(
-        default=None,
-        description="What is in the ducts.",
-        examples=["empty"],
-        json_schema_extra=CONTENTS.stated,
-    )
-    cable_mass_per_length: Omissible[DuctMass] = Field(
-        default=None,
-        description="Mass of the cables in each duct, if they are in it.",
-        examples=[{"value": 5, "unit": "lb/ft"}],
-    )
-    duct_mass_per_length: Omissible[DuctMass] = Field(
-        default=None,
-        description="Mass of an empty duct.",
-        examples=[{"value": 2, "unit": "lb/ft"}],
-        json_schema_extra=by_rule("that of its wall and duct_density; none where no wall is on file"),
-    )
-    duct_density: Omissible[DuctDensity] = Field(
-        default=None,
-        description="Density of what the ducts are made of, where duct_mass_per_length is left out.",
-        examples=[{"value": 87.4, "unit": "lb/ft3"}],
-        json_schema_extra=PVC_DENSITY.stated,
-    )
-    depth_below_ducts: Omissible[Clearance] = Field(
-        default=None,
-        description="Depth of fluid below the bottom tier, for lifts.",
-        examples=[{"value": 3, "unit": "in"}],
-        json_schema_extra=CONCRETE_COVER.stated,
-    )
-    lift_height: Omissible[Interval] = Field(
-        default=None,
-        description="Depth of fluid that is liquid at once; the whole pour if left out.",
-        examples=[{"value": 12, "unit": "in"}],
-    )
-    station_spacing: Omissible[Interval] = Field(
-        default=None,
-        description="Distance of the stations that hold the bank down.",
-        examples=[{"value": 5, "unit": "ft"}],
-        json_schema_extra=STATION_SPACING.stated,
-    )
-    tie_down_capacity: Omissible[PullAnchor] = Field(
-        default=None,
-        description="What one tie-down holds; without it tie-downs are not counted.",
-        examples=[{"value": 500, "unit": "lbf"}],
-    )
-    safety_factor: Omissible[Annotated[float, Field(ge=1, le=10)]] = Field(
-        default=None,
-        description="Factor on the uplift.",
-        examples=[1.5],
-        json_schema_extra=SAFETY_FACTOR.stated,
-    )
-
-
-class DuctWall(NamedTuple):
-    """A duct by its outside diameter, its wall and its bore [m], where they are known, and the sheet of its place."""
-
-    outside: float
-    wall: float | None
-    bore: float | None
-    place: Worksheet
-
-
-class Tier(NamedTuple):
-    """A tier: its ducts, the mass of one empty duct [kg/m] and the uplift of one duct [N/m], negative if it sinks."""
-
+    tier: int
     duct_count: int
+    outside: float
     duct_mass: float
     uplift: float
+
+
+class Weights(NamedTuple):
+    """What holds a bank down in groundwater, per length [N/m], less what it displaces; None where none was given."""
+
+    concrete: float | None
+    earth: float | None
+
+    @property
+    def both(self) -> float:
+        """All that counts."""
+        return (self.concrete or 0.0) + (self.earth or 0.0)
 
 
 class Flotation(NamedTuple):
     """A bank that floats or sinks: uplift per length [N/m], forces on a station [N], tie-downs if they are counted."""
 
-    tiers: tuple[Tier, ...]
+    lines: tuple[LineUplift, ...]
+    weights: Weights
     full_uplift: float
     live_uplift: float
     station_spacing: float
@@ -139,141 +71,112 @@ class Flotation(NamedTuple):
     all_tie_downs: int | None
 
 
-def wall_of(conduit: ListedConduit | MeasuredConduit, place: Worksheet) -> DuctWall:
-    """Give what is known of the wall of a duct that was placed in a bank: it has an outside diameter."""
-    if conduit.kind == "measured":
-        outside = 0.0 if conduit.outside_diameter is None else conduit.outside_diameter.si
-        return DuctWall(outside, (outside - conduit.inside_diameter.si) / 2, conduit.inside_diameter.si, place)
-    row = find_row(conduit, place)
-    outside = 0.0 if row.outside_diameter is None else row.outside_diameter.si
-    wall = None if row.minimum_wall_in is None else Length.parse(float(row.minimum_wall_in), "in").si
-    if row.inside_diameter is not None:
-        return DuctWall(outside, wall, row.inside_diameter.si, place)
-    return DuctWall(outside, wall, None if wall is None else outside - 2 * wall, place)
-
-
 def float_bank(
-    given: Floating, bank: Bank, walls: Sequence[DuctWall], length: float | None, sheet: Worksheet
+    given: Floating,
+    envelope: Envelope,
+    walls: Sequence[DuctWall],
+    cover: float | None,
+    length: float | None,
+    sheet: Worksheet,
 ) -> Flotation:
     """Give the uplift of a bank and the tie-downs that hold it.
 
-    `walls` are the ducts of every tier, or the one of all tiers alone; length [m] of the run to count all tie-downs.
+    The concrete of its envelope and the earth over it, `cover` [m], count in groundwater alone; `length` [m] of the run
+    to count all tie-downs.
     """
-    density = _fluid_density(given, sheet)
+    medium = sheet.settle("medium", given.medium, MEDIUM)
+    density = sheet.settle("fluid_density", given.fluid_density, DENSITIES[medium]).si
     contents = sheet.settle("contents", given.contents, CONTENTS)
-    tiers = _tiers(given, contents, bank, walls, density, sheet)
-    full = sum(tier.uplift * tier.duct_count for tier in tiers)
-    live = _live_uplift(given, bank, tiers, full, sheet)
+    lines = _lines(given, contents, walls, density, sheet)
+    full = sum([line.uplift * line.duct_count for line in lines])
+    ducts = _live_uplift(given, medium, envelope, lines, full, sheet)
+    weights = Weights(None, None)
+    if medium is FlotationMedium.GROUNDWATER:
+        weights = _weights(given, envelope, cover, density, sheet)
     spacing = sheet.settle("station_spacing", given.station_spacing, STATION_SPACING).si
     factor = sheet.settle("safety_factor", given.safety_factor, SAFETY_FACTOR)
-    station = live * spacing
-    at_each = _tie_downs(given, station, factor)
+    live = max(0.0, ducts - weights.both)
+    held = engineering.hold_down(ducts, factor, weights.both) * spacing
+    at_each = _tie_downs(given, held)
     of_all = None
     if at_each is not None and length is not None:
         of_all = at_each * stations_by_distance(length, spacing, 0.0)
-    found = Flotation(tuple(tiers), full, live, spacing, factor, station, station * factor, at_each, of_all)
-    _report(found, contents, sheet)
+    found = Flotation(tuple(lines), weights, full, live, spacing, factor, live * spacing, held, at_each, of_all)
+    _report(found, medium, contents, sheet)
     if sheet.working is not None:
-        tell = sheet.tell
-        most = tell.force_per_length(max(tier.uplift for tier in tiers))
-        sheet.show("u", "(pi/4 OD^2 rho - m) g", f"rho = {density:.6g} kg/m3", most)
-        sheet.show("F", "uplift per length x spacing", f"{live:.6g} N/m x {spacing:.6g} m", tell.force(station))
+        _show(found, density, ducts, sheet)
     return found
 
 
-def _tiers(
-    given: Floating, contents: DuctContents, bank: Bank, walls: Sequence[DuctWall], density: float, sheet: Worksheet
-) -> list[Tier]:
-    """Give every tier with the uplift of its ducts in a fluid of a density [kg/m3]."""
-    masses = _duct_masses(given, walls, sheet)
-    inside = [_contents_mass(given, contents, wall, sheet) for wall in walls]
-    tiers = []
-    for index, count in enumerate(bank.counts):
-        diameter = bank.tier_tops[index] - bank.tier_bottoms[index]
-        which = index if len(walls) > 1 else 0
-        uplift = engineering.uplift(diameter, density, masses[which] + inside[which])
-        tiers.append(Tier(count, masses[which], uplift))
-    return tiers
+def _lines(
+    given: Floating, contents: DuctContents, walls: Sequence[DuctWall], density: float, sheet: Worksheet
+) -> list[LineUplift]:
+    """Give the ducts of every tier with their uplift in a fluid of a density [kg/m3]."""
+    masses = empty_masses(given, walls, sheet)
+    return [
+        LineUplift(
+            wall.tier,
+            wall.duct_count,
+            wall.outside,
+            mass,
+            engineering.uplift(wall.outside, density, mass + contents_mass(given, contents, wall, sheet)),
+        )
+        for wall, mass in zip(walls, masses, strict=True)
+    ]
 
 
-def _live_uplift(given: Floating, bank: Bank, tiers: Sequence[Tier], full: float, sheet: Worksheet) -> float:
-    """Give the uplift per length [N/m] in the worst lift that is liquid at once; that of all without lifts."""
+def _live_uplift(
+    given: Floating,
+    medium: FlotationMedium,
+    envelope: Envelope,
+    lines: Sequence[LineUplift],
+    full: float,
+    sheet: Worksheet,
+) -> float:
+    """Give the uplift of the ducts per length [N/m] in the worst lift that is liquid at once; of all without lifts."""
     if given.lift_height is None:
         return max(0.0, full)
-    below = sheet.settle("depth_below_ducts", given.depth_below_ducts, CONCRETE_COVER).si
-    bottoms = [(below + bank.tier_bottoms[duct.tier], tiers[duct.tier].uplift) for duct in bank.ducts]
-    return engineering.governing_lift(bottoms, given.lift_height.si)
+    if medium is FlotationMedium.GROUNDWATER:
+        raise UnanswerableError(
+            sheet.fault("lift_height", "only_in_a_pour", "Groundwater does not stiffen: leave the lift out.")
+        )
+    tiers = [0.0] * len(envelope.bank.tier_bottoms)
+    for line in lines:
+        tiers[line.tier] += line.uplift * line.duct_count
+    return engineering.governing_lift(list(zip(envelope.bank.tier_bottoms, tiers, strict=True)), given.lift_height.si)
 
 
-def _tie_downs(given: Floating, station: float, factor: float) -> int | None:
-    """Count the tie-downs for the uplift of a station [N]; none for what sinks, None without the capacity of one."""
-    if station <= 0.0:
+def _weights(given: Floating, envelope: Envelope, cover: float | None, density: float, sheet: Worksheet) -> Weights:
+    """Give what lies on the ducts in groundwater of a density [kg/m3]: only what was given counts."""
+    concrete = earth = None
+    if envelope.concrete is not None:
+        of_concrete = sheet.settle("concrete_density", given.concrete_density, ENVELOPE_DENSITY).si
+        concrete = engineering.buoyant_weight(envelope.area - envelope.duct_area, of_concrete, density)
+    if cover is not None:
+        of_earth = sheet.settle("earth_density", given.earth_density, EARTH_DENSITY).si
+        earth = engineering.buoyant_weight(envelope.width * cover, of_earth, density)
+    return Weights(concrete, earth)
+
+
+def _tie_downs(given: Floating, held: float) -> int | None:
+    """Count the tie-downs for the force of a station [N], 0 where it stays down; None without the capacity of one."""
+    if held <= 0.0:
         return 0
     if given.tie_down_capacity is None:
         return None
-    return engineering.tie_downs(station, factor, given.tie_down_capacity.si)
+    return engineering.tie_downs(held, given.tie_down_capacity.si)
 
 
-def _fluid_density(given: Floating, sheet: Worksheet) -> float:
-    """Give the density [kg/m3] of what the ducts lie in, as given or by the medium."""
-    if given.fluid_density is not None:
-        return given.fluid_density.si
-    medium = sheet.settle("medium", given.medium, MEDIUM)
-    return sheet.settle("fluid_density", None, DENSITIES[medium]).si
-
-
-def _duct_masses(given: Floating, walls: Sequence[DuctWall], sheet: Worksheet) -> list[float]:
-    """Give the mass of an empty duct [kg/m] for every wall: as given, from the wall, or none where none is known."""
-    if given.duct_mass_per_length is not None:
-        return [given.duct_mass_per_length.si] * len(walls)
-    if any(wall.wall is None for wall in walls):
-        sheet.find(
-            Severity.NOTE,
-            "duct_mass_left_out",
-            "No wall of the duct is on file, so that its mass is left out: it pushes up a little less than told. Give "
-            "duct_mass_per_length.",
-            WORKED_OUT,
-            member="duct_mass_per_length",
-        )
-    if all(wall.wall is None for wall in walls):
-        sheet.settle("duct_mass_per_length", None, NO_MASS)
-        return [0.0] * len(walls)
-    density = sheet.settle("duct_density", given.duct_density, PVC_DENSITY).si
-    return [0.0 if wall.wall is None else engineering.wall_mass(wall.outside, wall.wall, density) for wall in walls]
-
-
-def _contents_mass(given: Floating, contents: DuctContents, wall: DuctWall, sheet: Worksheet) -> float:
-    """Give the mass per length [kg/m] of what is in one duct."""
-    if contents is DuctContents.EMPTY:
-        return 0.0
-    if contents is DuctContents.CABLE:
-        if given.cable_mass_per_length is None:
-            raise UnanswerableError(
-                sheet.fault("cable_mass_per_length", "missing", "Give the mass of the cables in each duct.")
-            )
-        return given.cable_mass_per_length.si
-    if wall.bore is None:
-        raise UnanswerableError(
-            wall.place.fault(
-                "", "inside_diameter_not_listed", "The bore is unknown: give the conduit as kind measured."
-            )
-        )
-    sheet.cite(WATER_DENSITY.backing.source_id)
-    return engineering.contents_mass(wall.bore, WATER_DENSITY.value.si)
-
-
-def _report(found: Flotation, contents: DuctContents, sheet: Worksheet) -> None:
-    if found.live_uplift <= 0.0:
+def _report(found: Flotation, medium: FlotationMedium, contents: DuctContents, sheet: Worksheet) -> None:
+    if found.hold_down <= 0.0:
         return
     tell = sheet.tell
     held, apart = tell.force(found.hold_down), tell.distance(found.station_spacing)
     sheet.find(
         Severity.CAUTION,
         "bank_floats",
-        f"The ducts ({_CONTENTS_IN_WORDS[contents]}) push up with "
-        f"{text_of(tell.force_per_length(found.live_uplift))}: hold down "
-        f"{text_of(held)} at each station with the factor of {found.safety_factor:g}. Pour in lifts and let each "
-        "stiffen.",
+        f"The ducts ({_CONTENTS_IN_WORDS[contents]}) push up{_against(found, medium, sheet)}: hold down "
+        f"{text_of(held)} at each station with the factor of {found.safety_factor:g}.{_ADVICE[medium]}",
         WORKED_OUT,
         held,
         member="contents",
@@ -288,3 +191,36 @@ def _report(found: Flotation, contents: DuctContents, sheet: Worksheet) -> None:
             held,
             member="tie_down_capacity",
         )
+
+
+_ADVICE = {
+    FlotationMedium.CONCRETE: " Pour in lifts and let each stiffen.",
+    FlotationMedium.SLURRY: "",
+    FlotationMedium.GROUNDWATER: " More concrete or earth over them holds as well.",
+}
+
+
+def _against(found: Flotation, medium: FlotationMedium, sheet: Worksheet) -> str:
+    """Say with how much ducts push up, and in groundwater what lies on them."""
+    tell = sheet.tell.force_per_length
+    if medium is not FlotationMedium.GROUNDWATER:
+        return f" with {text_of(tell(found.live_uplift))}"
+    weights = (("concrete", found.weights.concrete), ("earth", found.weights.earth))
+    counted = [f"{text_of(tell(weight))} of {what}" for what, weight in weights if weight is not None]
+    left = [what for what, weight in weights if weight is None]
+    words = f" with {text_of(tell(found.full_uplift))}"
+    if counted:
+        words += f" against {' and '.join(counted)}, weighed in the water"
+    return f"{words} (no {' and no '.join(left)} was counted)" if left else words
+
+
+def _show(found: Flotation, density: float, ducts: float, sheet: Worksheet) -> None:
+    tell = sheet.tell
+    most = tell.force_per_length(max([line.uplift for line in found.lines]))
+    sheet.show("u", "(pi/4 OD^2 rho - m) g", f"rho = {density:.6g} kg/m3", most)
+    sheet.show(
+        "F",
+        "(uplift of the ducts x factor - weight on them) x spacing",
+        f"({ducts:.6g} N/m x {found.safety_factor:g} - {found.weights.both:.6g} N/m) x {found.station_spacing:.6g} m",
+        tell.force(found.hold_down),
+    )

@@ -3,58 +3,63 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import Annotated
+from typing import Annotated, NamedTuple
 
 from msgspec import Meta, Struct
 from pydantic import Field
 
 from ductrun.engineering import bank as engineering
-from ductrun.engineering.rounding import TIE, under
 from ductrun.kit import answers
-from ductrun.kit.backing import WORKED_OUT, backing_of
+from ductrun.kit.backing import WORKED_OUT
 from ductrun.kit.choices import Severity
-from ductrun.kit.defaults import Default, choice, quantity
+from ductrun.kit.defaults import by_rule, choice
 from ductrun.kit.forms import Clearance, Form, Omissible
 from ductrun.kit.telling import Telling
-from ductrun.kit.wording import text_of
 from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.parts.choices import BankAlignment, SeparationMeasure
 from ductrun.subjects.parts.conduit import Conduit, ListedConduit, MeasuredConduit, outside_diameter
-from ductrun.tables import TABLES
-from ductrun.units import Length
+from ductrun.subjects.parts.separations import (
+    HORIZONTAL_SEPARATION,
+    POWER_SIGNAL_SEPARATION,
+    VERTICAL_SEPARATION,
+    caution_separations,
+    refuse_overlaps,
+)
 
-_PUBLISHED = {
-    services: sorted(
-        (row for row in TABLES["duct_separations"] if row.services == services), key=lambda row: row.separation_in
-    )
-    for services in ("like_services", "power_to_signal")
-}
-
-
-def _with_spread(default: Default[Length], services: str) -> Default[Length]:
-    """Tell the published spread with the default."""
-    low, *_, high = _PUBLISHED[services]
-    spread = f"published from {low.separation_in:g} to {high.separation_in:g} in"
-    return default.noting(spread)
-
-
-HORIZONTAL_SEPARATION = _with_spread(quantity("bank.horizontal_separation", Length), "like_services")
-VERTICAL_SEPARATION = _with_spread(quantity("bank.vertical_separation", Length), "like_services")
-POWER_SIGNAL_SEPARATION = _with_spread(quantity("bank.power_signal_separation", Length), "power_to_signal")
-_LEAST = {services: Length.parse(rows[0].separation_in, "in") for services, rows in _PUBLISHED.items()}
 SEPARATION_MEASURE = choice("bank.separation_measure", SeparationMeasure)
 ALIGNMENT = choice("bank.alignment", BankAlignment)
 
-Tiers = Annotated[list[Annotated[int, Field(ge=1, le=40)]], Field(min_length=1, max_length=30)]
+MOST_OF_A_TIER = 40
+TierCount = Annotated[int, Field(ge=1, le=MOST_OF_A_TIER)]
+Tiers = Annotated[list[TierCount], Field(min_length=1, max_length=30)]
+
+
+class DuctsBeside(Form):
+    """Like ducts beside each other in a tier."""
+
+    count: TierCount = Field(description="How many of them.", examples=[2])
+    conduit: Omissible[Conduit] = Field(
+        default=None, description="The duct.", json_schema_extra=by_rule("the conduit of the bank")
+    )
+
+
+TierDucts = Annotated[
+    list[Annotated[list[DuctsBeside], Field(min_length=1, max_length=MOST_OF_A_TIER)]], Field(max_length=30)
+]
 
 
 class DuctBank(Form):
-    """Ducts in tiers."""
+    """Ducts in tiers: of one kind (tiers), or of several (tier_ducts)."""
 
-    conduit: Conduit = Field(description="The duct; of every tier, unless tier_conduits says otherwise.")
-    tiers: Tiers = Field(description="Ducts in each tier, the bottom tier first.", examples=[[3, 3, 3]])
-    tier_conduits: Omissible[Annotated[list[Conduit], Field(max_length=30)]] = Field(
-        default=None, description="The duct of each tier, the bottom tier first, where they differ."
+    conduit: Conduit = Field(description="The duct; every one, but those of tier_ducts that have their own.")
+    tiers: Omissible[Tiers] = Field(
+        default=None, description="Ducts in each tier, the bottom tier first.", examples=[[3, 3, 3]]
+    )
+    tier_ducts: Omissible[TierDucts] = Field(
+        default=None,
+        description="In place of tiers, where ducts differ: those of each tier from left to right, the bottom tier "
+        "first. The ducts of a tier stand on one level.",
+        examples=[[[{"count": 3}], [{"count": 2}, {"count": 1}]]],
     )
     signal_ducts: Omissible[Annotated[list[Annotated[int, Field(ge=0, le=40)]], Field(max_length=30)]] = Field(
         default=None,
@@ -103,7 +108,26 @@ class PlacedDuct(Struct, frozen=True, gc=False):
     signal: Annotated[bool, Meta(description="Whether it carries signals.")]
 
 
-def caution_overhang(tiers: Sequence[int], sheet: Worksheet) -> None:
+class DuctLine(NamedTuple):
+    """Like ducts beside each other: the index of their tier, their number, their conduit and the sheet of its place."""
+
+    tier: int
+    duct_count: int
+    conduit: ListedConduit | MeasuredConduit
+    place: Worksheet
+
+
+def counts_of(bank: DuctBank, sheet: Worksheet) -> list[int]:
+    """Give the ducts of every tier, the bottom tier first; refuses a bank without tiers, and one with two of them."""
+    if bank.tier_ducts and bank.tiers is None:
+        return [sum([line.count for line in tier]) for tier in bank.tier_ducts]
+    if bank.tiers is None or bank.tier_ducts:
+        member, words = ("tiers", "") if bank.tiers is None else ("tier_ducts", ", not both")
+        raise UnanswerableError(sheet.fault(member, "one_of_two", f"Give either tiers or tier_ducts{words}."))
+    return bank.tiers
+
+
+def caution_overhang(tiers: Sequence[int], sheet: Worksheet, member: str = "tiers") -> None:
     """Caution where a tier has more ducts than the one below it."""
     for index in range(1, len(tiers)):
         if tiers[index] > tiers[index - 1]:
@@ -115,24 +139,24 @@ def caution_overhang(tiers: Sequence[int], sheet: Worksheet) -> None:
                 WORKED_OUT,
                 tiers[index],
                 tiers[index - 1],
-                member=f"tiers/{index}",
+                member=f"{member}/{index}",
             )
 
 
-def _check_lists(bank: DuctBank, sheet: Worksheet) -> None:
-    if not bank.tier_conduits and not bank.signal_ducts:
-        return
+def _check_lists(bank: DuctBank, counts: Sequence[int], sheet: Worksheet) -> None:
     faults = [
         sheet.fault(
-            name,
-            "one_for_each_tier",
-            f"Give one for each of the {len(bank.tiers)} tiers.",
-            minimum=len(bank.tiers),
-            maximum=len(bank.tiers),
+            f"tier_ducts/{index}",
+            "more_than_a_tier",
+            f"A tier holds {MOST_OF_A_TIER} ducts at most.",
+            maximum=MOST_OF_A_TIER,
         )
-        for name, given in (("tier_conduits", bank.tier_conduits), ("signal_ducts", bank.signal_ducts))
-        if given and len(given) != len(bank.tiers)
+        for index, count in enumerate(counts)
+        if count > MOST_OF_A_TIER
     ]
+    if bank.signal_ducts and len(bank.signal_ducts) != len(counts):
+        words = f"Give one for each of the {len(counts)} tiers."
+        faults.append(sheet.fault("signal_ducts", "one_for_each_tier", words, minimum=len(counts), maximum=len(counts)))
     faults += [
         sheet.fault(
             f"signal_ducts/{index}",
@@ -140,99 +164,78 @@ def _check_lists(bank: DuctBank, sheet: Worksheet) -> None:
             f"Ducts of the tier: {ducts}; no more can carry signals.",
             maximum=ducts,
         )
-        for index, (signal, ducts) in enumerate(zip(bank.signal_ducts or (), bank.tiers, strict=False))
+        for index, (signal, ducts) in enumerate(zip(bank.signal_ducts or (), counts, strict=False))
         if signal > ducts
     ]
     if faults:
         raise UnanswerableError(*faults)
 
 
+def lines_of(bank: DuctBank, sheet: Worksheet) -> list[DuctLine]:
+    """Give the ducts of a bank that has its tiers, each kind of each tier in a line, the bottom tier first."""
+    whole = sheet.within("conduit")
+    if not bank.tier_ducts:
+        return [DuctLine(tier, count, bank.conduit, whole) for tier, count in enumerate(bank.tiers or ())]
+    return [
+        DuctLine(tier, line.count, bank.conduit, whole)
+        if line.conduit is None
+        else DuctLine(tier, line.count, line.conduit, sheet.within(f"tier_ducts/{tier}/{index}/conduit"))
+        for tier, lines in enumerate(bank.tier_ducts)
+        for index, line in enumerate(lines)
+    ]
+
+
 def conduits_of(bank: DuctBank, sheet: Worksheet) -> list[tuple[ListedConduit | MeasuredConduit, Worksheet]]:
-    """Give the conduit of every tier with the sheet of its place, or the one of all tiers alone."""
-    if not bank.tier_conduits:
+    """Give every conduit of a bank that is given, each once, with the sheet of its place."""
+    if not bank.tier_ducts:
         return [(bank.conduit, sheet.within("conduit"))]
-    return [(conduit, sheet.within(f"tier_conduits/{index}")) for index, conduit in enumerate(bank.tier_conduits)]
+    return [(line.conduit, line.place) for line in {id(line.conduit): line for line in lines_of(bank, sheet)}.values()]
 
 
-def _diameters(bank: DuctBank, sheet: Worksheet) -> list[float]:
-    """Give the outside diameter of the ducts of every tier [m]."""
-    if not bank.tier_conduits:
-        return [outside_diameter(bank.conduit, sheet.within("conduit"))] * len(bank.tiers)
+def _tiers_of(bank: DuctBank, counts: Sequence[int], sheet: Worksheet) -> list[engineering.Tier]:
+    """Give the tiers to place; refuses every duct whose outside diameter is not known."""
+    signal = bank.signal_ducts or [0] * len(counts)
+    if not bank.tier_ducts:
+        diameter = outside_diameter(bank.conduit, sheet.within("conduit"))
+        return [engineering.Tier((diameter,) * ducts, last) for ducts, last in zip(counts, signal, strict=True)]
     faults = Gathering()
-    diameters: list[float] = []
+    outside: dict[int, float] = {}
     for conduit, place in conduits_of(bank, sheet):
         with faults:
-            diameters.append(outside_diameter(conduit, place))
+            outside[id(conduit)] = outside_diameter(conduit, place)
     faults.stop()
-    return diameters
-
-
-def _caution_separations(gaps: engineering.Gaps, sheet: Worksheet) -> None:
-    """Caution where ducts lie closer than any publication on file has them."""
-    for member, gap, services in (
-        ("horizontal_separation", gaps.across, "like_services"),
-        ("vertical_separation", gaps.between, "like_services"),
-        ("power_signal_separation", gaps.power_signal, "power_to_signal"),
-    ):
-        if under(gap, _LEAST[services].si):
-            row, told, least = _PUBLISHED[services][0], sheet.tell.size(gap), sheet.tell.given(_LEAST[services])
-            sheet.cite(row.source)
-            sheet.find(
-                Severity.CAUTION,
-                "closer_than_published",
-                f"Ducts lie {text_of(told)} clear of each other, less than the {text_of(least)} that is the least on "
-                f"file for {services.replace('_', ' ')}: what is placed around them may not fill the gap, and they "
-                "warm each other.",
-                backing_of(row),
-                told,
-                least,
-                member=member,
-            )
-
-
-def _refuse_overlaps(gaps: engineering.Gaps, diameter: float, sheet: Worksheet) -> None:
-    """Refuse separations between centers that are smaller than the ducts, each by its member."""
-    members = zip(gaps, ("horizontal_separation", "vertical_separation", "power_signal_separation"), strict=True)
-    least = sheet.tell.size(diameter)
-    faults = [
-        sheet.fault(
-            member,
-            "ducts_overlap",
-            "Measured between centers, the separation is smaller than the ducts: they would overlap.",
-            minimum=least,
-        )
-        for gap, member in members
-        if gap < -TIE
-    ]
-    if faults:
-        raise UnanswerableError(*faults)
+    diameters: list[list[float]] = [[] for _ in counts]
+    for line in lines_of(bank, sheet):
+        diameters[line.tier] += [outside[id(line.conduit)]] * line.duct_count
+    return [engineering.Tier(tuple(ducts), last) for ducts, last in zip(diameters, signal, strict=True)]
 
 
 def bank_of(bank: DuctBank, sheet: Worksheet) -> engineering.Bank:
     """Place the ducts of a bank; refuses separations in which ducts would overlap."""
-    _check_lists(bank, sheet)
-    diameters = _diameters(bank, sheet)
-    signal = bank.signal_ducts or [0] * len(bank.tiers)
+    counts = counts_of(bank, sheet)
+    _check_lists(bank, counts, sheet)
+    tiers = _tiers_of(bank, counts, sheet)
     across = sheet.settle("horizontal_separation", bank.horizontal_separation, HORIZONTAL_SEPARATION).si
     between = sheet.settle("vertical_separation", bank.vertical_separation, VERTICAL_SEPARATION).si
     mixed = across
-    if any(signal):
+    signals = any(bank.signal_ducts or ())
+    if signals:
         mixed = sheet.settle("power_signal_separation", bank.power_signal_separation, POWER_SIGNAL_SEPARATION).si
     measure = sheet.settle("separation_measure", bank.separation_measure, SEPARATION_MEASURE)
     alignment = ALIGNMENT.value
-    if len(set(bank.tiers)) > 1 or len(set(diameters)) > 1 or any(signal):
+    if signals or len(set(tiers)) > 1:
         alignment = sheet.settle("alignment", bank.alignment, ALIGNMENT)
     placed = engineering.place(
-        [engineering.Tier(*tier) for tier in zip(bank.tiers, diameters, signal, strict=True)],
+        tiers,
         across,
         between,
         mixed,
         engineering.Alignment(alignment),
         center_to_center=measure is SeparationMeasure.CENTER_TO_CENTER,
     )
-    _refuse_overlaps(placed.gaps, max(diameters), sheet)
-    caution_overhang(bank.tiers, sheet)
-    _caution_separations(placed.gaps, sheet)
+    refuse_overlaps(placed.gaps, max([tier.height for tier in tiers]), sheet)
+    caution_overhang(counts, sheet, "tier_ducts" if bank.tier_ducts else "tiers")
+    caution_separations(placed.gaps, sheet)
     return placed
 
 

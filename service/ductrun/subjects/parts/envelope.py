@@ -105,7 +105,7 @@ def need_of(asked: AskedPour) -> Need:
     Of a duct by its diameters that is not known, nor of burial duct, which needs concrete unless it is listed.
     """
     bank = asked.bank
-    if not bank.tier_conduits and bank.conduit.kind == "listed" and bank.conduit.type in _NEVER_NEEDING:
+    if not bank.tier_ducts and bank.conduit.kind == "listed" and bank.conduit.type in _NEVER_NEEDING:
         return Need(False, asked.bank_place)
     unknown = None
     for conduit, place in conduits_of(asked.bank, asked.bank_place):
