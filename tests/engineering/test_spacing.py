@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import pytest
 from ductrun.engineering import spacing
+from hypothesis import given
+from hypothesis import strategies as st
 
 
 def test_fence_posts_stand_at_both_ends() -> None:
@@ -31,28 +33,62 @@ def test_tenths_of_a_foot_never_add_a_station() -> None:
             assert spacing.stations_by_distance(tenths * 0.1 * 0.3048, interval * 0.1 * 0.3048, 0.0) == exact
 
 
-def test_stations_on_joints_are_counted_but_the_one_at_the_start() -> None:
-    assert spacing.stations_on_joints(13, 5.0, 0.0, 20.0, 0.5) == 3
-    assert spacing.stations_on_joints(12, 5.0, 2.5, 20.0, 0.5) == 0
-    assert spacing.stations_on_joints(3, 9.7, 10.0, 20.0, 0.5) == 1
-    assert spacing.stations_on_joints(2, 20.0, 0.5, 20.0, 0.5) == 0, "at the clearance is not closer than it"
+def test_stations_on_joints_are_counted_but_neither_end_is_a_joint() -> None:
+    """Derived: sticks of 20 ft over 60 ft have joints at 20 and 40."""
+    assert spacing.stations_on_joints(13, 5.0, 0.0, 60.0, 20.0, 0.5) == 2
+    assert spacing.stations_on_joints(13, 5.0, 0.0, 61.0, 20.0, 0.5) == 3, "the last stick is a foot long"
+    assert spacing.stations_on_joints(12, 5.0, 2.5, 60.0, 20.0, 0.5) == 0
+    assert spacing.stations_on_joints(3, 9.7, 10.0, 60.0, 20.0, 0.5) == 1
+    assert spacing.stations_on_joints(2, 20.0, 0.5, 60.0, 20.0, 0.5) == 0, "at the clearance is not closer than it"
+    assert spacing.stations_on_joints(2, 0.3, 20.0, 20.3, 20.0, 0.5) == 2, "a joint beside the end is one"
+
+
+def test_the_least_offset_that_clears_the_joints_is_looked_for() -> None:
+    """Derived: four of 12 intervals end at e + 4 (60 - 2 e) / 12 = 20 + e / 3 ft, 6 in past the joint for 1.5 ft."""
+    assert spacing.clear_offset(60.0, 5.0, 20.0, 0.5, 0.25) == 1.5
+    assert spacing.clear_offset(60.0, 5.0, 20.0, 0.5, 0.2) == pytest.approx(1.6)
+
+
+def test_where_stations_are_too_close_to_miss_a_joint_no_offset_clears_them() -> None:
+    assert spacing.clear_offset(60.0, 0.75, 20.0, 0.5, 0.25) is None
+    assert spacing.clear_offset(60.0, 5.0, 1.0, 0.6, 0.25) is None
+
+
+@given(length=st.floats(10, 300), interval=st.floats(2, 10), stick=st.sampled_from([10.0, 20.0]))
+def test_an_offset_that_is_named_clears_every_joint(length: float, interval: float, stick: float) -> None:
+    offset = spacing.clear_offset(length, interval, stick, 0.5, 0.25)
+    if offset is None:
+        return
+    stations = spacing.stations_by_distance(length, interval, offset)
+    apart = spacing.spacing_by_distance(length, stations, offset)
+    assert apart <= interval * (1 + 1e-9)
+    joints = [stick * number for number in range(1, int(length / stick) + 1) if stick * number < length]
+    for index in range(stations):
+        assert all(abs(offset + index * apart - joint) >= 0.5 - 1e-9 for joint in joints)
 
 
 def test_pieces_of_a_stepped_bank() -> None:
-    assert spacing.base_pieces([3, 3, 2], 1) == 3
-    assert spacing.intermediate_pieces([3, 3, 2], 1) == 5
-    assert spacing.top_pieces([3, 3, 2], 1) == 3
-    assert (spacing.base_pieces([5, 4], 2), spacing.intermediate_pieces([5, 4], 2), spacing.top_pieces([5, 4], 2)) == (
-        3,
-        2,
-        3,
-    )
+    assert spacing.base_pieces([[3], [3], [2]], 1) == 3
+    assert spacing.intermediate_pieces([[3], [3], [2]], 1) == 5
+    assert spacing.top_pieces([[3], [3], [2]], 1) == 3
+    five_four = [[5], [4]]
+    pieces = (spacing.base_pieces, spacing.intermediate_pieces, spacing.top_pieces)
+    assert [count(five_four, 2) for count in pieces] == [3, 2, 3]
+
+
+def test_ducts_that_others_part_share_no_piece() -> None:
+    """Derived: one duct, others, two ducts, under one tier of two: a piece for one and a piece for two."""
+    parted = [[1, 2], [2]]
+    assert spacing.base_pieces(parted, 2) == 2
+    assert spacing.intermediate_pieces(parted, 2) == 1
+    assert spacing.top_pieces(parted, 2) == 2
+    assert spacing.base_pieces([[], [2]], 1) == 0
 
 
 def test_a_rectangle_has_columns_times_tiers_less_one_intermediates() -> None:
     for columns in range(1, 7):
         for tiers in range(1, 6):
-            bank = [columns] * tiers
+            bank = [[columns]] * tiers
             assert spacing.intermediate_pieces(bank, 1) == columns * (tiers - 1)
             assert spacing.top_pieces(bank, 1) == columns
 

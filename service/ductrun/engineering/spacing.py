@@ -5,7 +5,7 @@ Every rule here is derived by counting; the intervals themselves are published i
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
 from ductrun.engineering.rounding import TIE, round_up
 
@@ -43,47 +43,92 @@ def spacing_by_distance(length: float, stations: int, end_offset: float) -> floa
     return 0.0 if stations == 1 else (length - 2 * end_offset) / (stations - 1)
 
 
-def stations_on_joints(stations: int, spacing: float, first: float, stick: float, clearance: float) -> int:
+def stations_on_joints(
+    stations: int, spacing: float, first: float, length: float, stick: float, clearance: float
+) -> int:
     """Give the stations (count) that stand closer than a clearance to a joint of sticks laid from the start of the
     run.
 
-    A station at the start stands on no joint.
-    Parameters: stations (count), spacing of them [m], first place of them [m], stick length [m], clearance to keep
-    [m].
+    Neither end of the run is a joint.
+    Parameters: stations (count), spacing of them [m], first place of them [m], length of the run [m], stick length
+    [m], clearance to keep [m].
     Source: derived.
     """
-    places = (first + index * spacing for index in range(stations))
-    return sum(place > clearance and abs(place - round(place / stick) * stick) < clearance for place in places)
+    return sum(_on_joints(stations, spacing, first, length, stick, clearance))
 
 
-def base_pieces(tiers: Sequence[int], ducts_per_spacer: int) -> int:
-    """Give the base pieces (count) of one station: those under the bottom tier.
+def _on_joints(
+    stations: int, spacing: float, first: float, length: float, stick: float, clearance: float
+) -> Iterator[bool]:
+    """Say of every station whether it stands on a joint."""
+    last = round_up(length / stick) - 1  # joints stand between sticks
+    closer = clearance * (1 - TIE)
+    for index in range(stations):
+        place = first + index * spacing
+        joint = min(last, round(place / stick))
+        yield joint > 0 and abs(place - joint * stick) < closer
 
-    Parameters: tiers of so many ducts (count), the bottom one first, ducts_per_spacer (count).
+
+def clear_offset(length: float, interval: float, stick: float, clearance: float, step: float) -> float | None:
+    """Give the least offset [m] of the first and last station from the ends that keeps every station clear of the
+    joints; None where none of the steps up to one interval does.
+
+    Parameters: length of the run [m], interval that stations stand apart at most [m], stick length [m], clearance to
+    keep [m], step in which offsets are tried [m].
     Source: derived.
     """
-    return -(-tiers[0] // ducts_per_spacer)
+    for steps in range(round_up(interval / step) + 1):
+        offset = steps * step
+        if offset > interval or 2 * offset >= length:
+            break
+        stations = stations_by_distance(length, interval, offset)
+        spacing = spacing_by_distance(length, stations, offset)
+        if not any(_on_joints(stations, spacing, offset, length, stick, clearance)):
+            return offset
+    return None
 
 
-def intermediate_pieces(tiers: Sequence[int], ducts_per_spacer: int) -> int:
-    """Give the intermediate pieces (count) of one station: those under every tier above the bottom one.
+def base_pieces(tiers: Sequence[Sequence[int]], ducts_per_spacer: int) -> int:
+    """Give the base pieces (count) of one station for ducts of one size: those under the bottom tier.
+
+    Parameters: tiers of so many ducts (count) beside each other, in as many groups as others part them, the bottom
+    tier first; ducts_per_spacer (count).
+    Source: derived.
+    """
+    return _pieces(tiers[0], ducts_per_spacer)
+
+
+def intermediate_pieces(tiers: Sequence[Sequence[int]], ducts_per_spacer: int) -> int:
+    """Give the intermediate pieces (count) of one station for ducts of one size: those under every tier above the
+    bottom one.
 
     For single-duct pieces this is all ducts less the bottom tier, which gives C (R - 1) for a rectangle of C
     columns and R tiers and stays right for a stepped bank.
-    Parameters: tiers of so many ducts (count), the bottom one first, ducts_per_spacer (count).
+    Parameters: tiers of so many ducts (count) beside each other, the bottom one first; ducts_per_spacer (count).
     Source: derived.
     """
-    return sum(-(-ducts // ducts_per_spacer) for ducts in tiers[1:])
+    return sum([_pieces(tier, ducts_per_spacer) for tier in tiers[1:]])
 
 
-def top_pieces(tiers: Sequence[int], ducts_per_spacer: int) -> int:
-    """Give the pieces (count) that close one station from above: those over every duct that carries no other.
+def top_pieces(tiers: Sequence[Sequence[int]], ducts_per_spacer: int) -> int:
+    """Give the pieces (count) that close one station from above for ducts of one size: those over every duct that
+    carries no other.
 
-    Parameters: tiers of so many ducts (count), the bottom one first, ducts_per_spacer (count).
+    A duct is taken to carry one of its own size, and ducts that others part to need pieces of their own: never too few.
+    Parameters: tiers of so many ducts (count) beside each other, the bottom one first; ducts_per_spacer (count).
     Source: derived.
     """
-    exposed = (max(0, lower - upper) for lower, upper in zip(tiers, [*tiers[1:], 0], strict=True))
-    return sum(-(-ducts // ducts_per_spacer) for ducts in exposed)
+    found = 0
+    for lower, upper in zip(tiers, [*tiers[1:], ()], strict=True):
+        exposed = max(0, sum(lower) - sum(upper))
+        if exposed:
+            found += min(exposed, -(-exposed // ducts_per_spacer) + len(lower) - 1)
+    return found
+
+
+def _pieces(tier: Sequence[int], ducts_per_spacer: int) -> int:
+    """Give the pieces under the groups of a tier."""
+    return sum([-(-ducts // ducts_per_spacer) for ducts in tier])
 
 
 def with_waste(count: int, waste_percent: float) -> int:

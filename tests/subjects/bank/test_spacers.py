@@ -7,7 +7,7 @@ from typing import Any
 
 import pytest
 
-from tests.asking import EXAMPLES, ask, codes, quantity, result
+from tests.asking import EXAMPLES, ask, codes, problem, quantity, result
 
 
 def example(name: str, **changes: Any) -> dict[str, Any]:
@@ -63,10 +63,93 @@ def test_whole_tier_and_whole_bank_pieces() -> None:
     assert whole["piece_count"] == 2 * stations
 
 
-def test_stations_on_the_joints_are_a_caution() -> None:
-    assert "stations_on_joints" in codes(ask("spacers", example("spacers", stick_length=quantity(20, "ft"))))
-    clear = example("spacers", stick_length=quantity(20, "ft"), end_offset=quantity(2.5, "ft"))
-    assert "stations_on_joints" not in codes(ask("spacers", clear))
+def on_joints(request: dict[str, Any]) -> dict[str, Any]:
+    [found] = [one for one in ask("spacers", request)["findings"] if one["code"] == "stations_on_joints"]
+    return dict(found)
+
+
+def test_stations_on_the_joints_are_a_caution_that_names_an_offset_which_clears_them() -> None:
+    """Derived: 300 ft at 5 ft, joints from 20 to 280 ft. Station k of 60 intervals stands at 5 k + e (1 - k / 30): that
+    of the joint at 140 ft, e / 15 off it, not 6 in before 7.5 ft; from e = 2.5 ft on there are 59, all 2.5 ft off.
+    """
+    request = example("spacers", stick_length=quantity(20, "ft"))
+    found = on_joints(request)
+    assert (found["actual"]["value"], found["limit"]["value"]) == (14, 0)
+    assert found["message"].startswith("14 of 61 stations stand within 6 in of a joint every 20 ft. An end offset of ")
+    assert "of 30 in clears them all, with 60 stations." in found["message"]
+    moved = ask("spacers", request | {"end_offset": quantity(30, "in")})
+    assert "stations_on_joints" not in codes(moved)
+    assert moved["result"]["station_count"] == 60
+
+
+def test_the_stations_told_with_the_joints_are_those_of_the_answer() -> None:
+    request = example("spacers", stick_length=quantity(20, "ft"), shared_end_count=1)
+    assert on_joints(request)["message"].startswith("14 of 60 stations")
+    assert result("spacers", request)["station_count"] == 60
+
+
+def test_the_far_end_of_a_run_is_no_joint() -> None:
+    request = example("spacers", length=quantity(20, "ft"), stick_length=quantity(20, "ft"))
+    assert "stations_on_joints" not in codes(ask("spacers", request))
+
+
+def test_where_no_offset_clears_the_joints_that_is_said() -> None:
+    close = {"kind": "distance", "distance": quantity(9, "in")}
+    request = example("spacers", interval=close, stick_length=quantity(20, "ft"))
+    assert "No end offset up to the interval, in steps of 3 in, clears them all" in on_joints(request)["message"]
+    request = without("spacers", "end_offset") | {"stick_length": quantity(12.5, "ft")}
+    request["interval"] = {"kind": "per_stick", "count": 2, "stick_length": quantity(10, "ft")}
+    assert "Stations by stick have no offset" in on_joints(request)["message"]
+
+
+def of_bank(**changes: Any) -> dict[str, Any]:
+    small = {"kind": "listed", "type": "pvc_schedule_40", "trade_size": "2"}
+    bank = {
+        "conduit": EXAMPLES["encasement"]["bank"]["conduit"],
+        "tier_ducts": [
+            [{"count": 2}, {"count": 1, "conduit": small}],
+            [{"count": 2}],
+            [{"count": 2, "conduit": small}],
+        ],
+    }
+    return without("spacers", "tiers") | {"bank": bank} | changes
+
+
+def test_spacers_of_a_bank_are_counted_by_size() -> None:
+    """Derived: 61 stations; of 4.5 in 2 base pieces, 2 between, and 2 that close as none lies above; of 2.375 in 1, 2
+    and 1 + 2. With 5 percent 366 are 385 and 366 are 385.
+    """
+    found = result("spacers", of_bank(top_closure="cap"))
+    assert [size["outside_diameter"]["value"] for size in found["sizes"]] == pytest.approx([4.5, 2.375])
+    kinds = ("base_spacer_count", "intermediate_spacer_count", "top_piece_count")
+    assert [[size[kind] for kind in kinds] for size in found["sizes"]] == [[122, 122, 122], [61, 122, 183]]
+    assert [size["order_count"] for size in found["sizes"]] == [385, 385]
+    assert (found["piece_count"], found["order_count"]) == (732, 770)
+    assert (found["base_spacer_count"], found["intermediate_spacer_count"], found["top_piece_count"]) == (183, 244, 305)
+
+
+def test_spacers_of_a_bank_of_one_size_are_those_of_its_tiers() -> None:
+    bank = {"conduit": EXAMPLES["encasement"]["bank"]["conduit"], "tiers": [3, 3, 2]}
+    found = result("spacers", without("spacers", "tiers") | {"bank": bank})
+    [size] = found.pop("sizes")
+    assert found == result("spacers", example("spacers"))
+    assert size["order_count"] == found["order_count"]
+
+
+def test_pieces_that_carry_a_tier_have_no_size() -> None:
+    request = of_bank(piece_system="whole_tier")
+    del request["duct_count_per_spacer"]
+    found = result("spacers", request)
+    assert "sizes" not in found
+    assert found["piece_count"] == 3 * 61
+
+
+def test_spacers_are_asked_for_tiers_or_for_a_bank() -> None:
+    def refused(request: dict[str, Any]) -> dict[str, str]:
+        return {str(error.pointer): error.code for error in problem("spacers", request).errors or ()}
+
+    assert refused(of_bank(tiers=[3])) == {"#/bank": "one_of_two"}
+    assert refused(without("spacers", "tiers")) == {"#/tiers": "one_of_two"}
 
 
 def test_a_tier_wider_than_the_one_below_is_a_caution() -> None:

@@ -8,19 +8,35 @@ from msgspec import UNSET, Meta, Struct, UnsetType
 from pydantic import Field
 
 from ductrun.kit import answers
-from ductrun.kit.forms import RunLength
+from ductrun.kit.forms import Omissible, RunLength
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
-from ductrun.kit.worksheet import Worksheet
-from ductrun.subjects.bank.spacing import Spacers, Spacing, space
-from ductrun.subjects.parts.bank import Tiers, caution_overhang
+from ductrun.kit.worksheet import UnanswerableError, Worksheet
+from ductrun.subjects.bank.spacing import DuctSizes, Pieces, Spacers, space
+from ductrun.subjects.bank.spacing_practice import Spacing
+from ductrun.subjects.parts.bank import DuctBank, Tiers, caution_overhang, tiers_of
 
 
 class SpacersRequest(Spacing):
     """One straight run of a duct bank and how its spacers are specified."""
 
     length: RunLength = Field(description="Length of the run, face to face.", examples=[{"value": 300, "unit": "ft"}])
-    tiers: Tiers = Field(description="Ducts in each tier, the bottom tier first.", examples=[[3, 3, 2]])
+    tiers: Omissible[Tiers] = Field(
+        default=None, description="Ducts in each tier, the bottom tier first.", examples=[[3, 3, 2]]
+    )
+    bank: Omissible[DuctBank] = Field(
+        default=None, description="In place of tiers: the duct bank, whose pieces are counted by the size of its ducts."
+    )
+
+
+class SpacersOfSize(Struct, frozen=True, gc=False):
+    """The pieces for ducts of one size."""
+
+    outside_diameter: Annotated[answers.Length, Meta(description="Of the ducts that they carry or close.")]
+    base_spacer_count: int
+    intermediate_spacer_count: int
+    top_piece_count: int
+    order_count: Annotated[int, Meta(description="All pieces of this size with waste, rounded up.")]
 
 
 class SpacersResult(Struct, frozen=True, gc=False):
@@ -31,30 +47,51 @@ class SpacersResult(Struct, frozen=True, gc=False):
     intermediate_spacer_count: Annotated[int, Meta(description="Intermediate pieces, between tiers.")]
     top_piece_count: Annotated[int, Meta(description="Pieces that close the stacks from above.")]
     piece_count: Annotated[int, Meta(description="All pieces, before waste.")]
-    order_count: Annotated[int, Meta(description="All pieces with waste, rounded up.")]
+    order_count: Annotated[int, Meta(description="All pieces with waste, rounded up; by size, if they are.")]
     actual_spacing: Annotated[
         answers.Length | UnsetType,
         Meta(description="Even distance between stations; none for a single station."),
+    ] = UNSET
+    sizes: Annotated[
+        list[SpacersOfSize] | UnsetType,
+        Meta(description="The pieces by size, the largest first, if a bank is given.", max_length=1200),
     ] = UNSET
 
 
 def assess(request: SpacersRequest, sheet: Worksheet) -> Spacers:
     """Space the run of a request."""
+    return space(request, _ducts(request, sheet), request.length.si, sheet)
+
+
+def _ducts(request: SpacersRequest, sheet: Worksheet) -> DuctSizes:
+    """Give the ducts of every tier, of a bank by their outside diameter."""
+    if request.bank is not None and request.tiers is None:
+        return [tier.diameters for tier in tiers_of(request.bank, sheet.within("bank"))]
+    if request.bank is not None or request.tiers is None:
+        member, words = ("tiers", "") if request.bank is None else ("bank", ", not both")
+        raise UnanswerableError(sheet.fault(member, "one_of_two", f"Give either tiers or bank{words}."))
     caution_overhang(request.tiers, sheet)
-    return space(request, request.tiers, request.length.si, sheet)
+    return [[None] * ducts for ducts in request.tiers]
 
 
 def tell(found: Spacers, telling: Telling) -> SpacersResult:
     """Put spacers into the caller's units."""
+    stations, pieces = found.stations, found.pieces
+    by_size = [_told_size(one, one.diameter, telling) for one in pieces if one.diameter is not None]
     return SpacersResult(
-        station_count=found.station_count,
-        base_spacer_count=found.base_count,
-        intermediate_spacer_count=found.intermediate_count,
-        top_piece_count=found.top_count,
-        piece_count=found.piece_count,
-        order_count=found.order_count,
-        actual_spacing=telling.distance(found.stations.spacing) if found.stations.spacing else UNSET,
+        station_count=stations.own,
+        base_spacer_count=sum([one.base for one in pieces]),
+        intermediate_spacer_count=sum([one.intermediate for one in pieces]),
+        top_piece_count=sum([one.top for one in pieces]),
+        piece_count=sum([one.all for one in pieces]),
+        order_count=sum([one.order for one in pieces]),
+        actual_spacing=telling.distance(stations.spacing) if stations.spacing else UNSET,
+        sizes=by_size or UNSET,
     )
+
+
+def _told_size(pieces: Pieces, diameter: float, telling: Telling) -> SpacersOfSize:
+    return SpacersOfSize(telling.size(diameter), pieces.base, pieces.intermediate, pieces.top, pieces.order)
 
 
 OPERATION = Operation(
@@ -62,7 +99,7 @@ OPERATION = Operation(
     operation_id="calculate_spacers",
     summary="Spacers of a duct bank",
     description="Counts the spacer stations of a run, by distance (fence posts, ends included) or by stick (one "
-    "station fewer), and the base, intermediate and top pieces for rectangular and stepped banks.",
+    "station fewer), and the base, intermediate and top pieces for rectangular and stepped banks, by size for a bank.",
     request=SpacersRequest,
     result=SpacersResult,
     assess=assess,

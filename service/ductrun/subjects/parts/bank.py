@@ -192,8 +192,11 @@ def conduits_of(bank: DuctBank, sheet: Worksheet) -> list[tuple[ListedConduit | 
     return [(line.conduit, line.place) for line in {id(line.conduit): line for line in lines_of(bank, sheet)}.values()]
 
 
-def _tiers_of(bank: DuctBank, counts: Sequence[int], sheet: Worksheet) -> list[engineering.Tier]:
-    """Give the tiers to place; refuses every duct whose outside diameter is not known."""
+def tiers_of(bank: DuctBank, sheet: Worksheet) -> list[engineering.Tier]:
+    """Give the tiers to place, the bottom one first; refuses every duct whose outside diameter is not known."""
+    counts = counts_of(bank, sheet)
+    _check_lists(bank, counts, sheet)
+    caution_overhang(counts, sheet, "tier_ducts" if bank.tier_ducts else "tiers")
     signal = bank.signal_ducts or [0] * len(counts)
     if not bank.tier_ducts:
         diameter = outside_diameter(bank.conduit, sheet.within("conduit"))
@@ -212,9 +215,7 @@ def _tiers_of(bank: DuctBank, counts: Sequence[int], sheet: Worksheet) -> list[e
 
 def bank_of(bank: DuctBank, sheet: Worksheet) -> engineering.Bank:
     """Place the ducts of a bank; refuses separations in which ducts would overlap."""
-    counts = counts_of(bank, sheet)
-    _check_lists(bank, counts, sheet)
-    tiers = _tiers_of(bank, counts, sheet)
+    tiers = tiers_of(bank, sheet)
     across = sheet.settle("horizontal_separation", bank.horizontal_separation, HORIZONTAL_SEPARATION).si
     between = sheet.settle("vertical_separation", bank.vertical_separation, VERTICAL_SEPARATION).si
     mixed = across
@@ -234,7 +235,6 @@ def bank_of(bank: DuctBank, sheet: Worksheet) -> engineering.Bank:
         center_to_center=measure is SeparationMeasure.CENTER_TO_CENTER,
     )
     refuse_overlaps(placed.gaps, max([tier.height for tier in tiers]), sheet)
-    caution_overhang(counts, sheet, "tier_ducts" if bank.tier_ducts else "tiers")
     caution_separations(placed.gaps, sheet)
     return placed
 

@@ -1,0 +1,166 @@
+"""Where spacers stand along a run, and what is unwise of it."""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+from ductrun.engineering import spacing as engineering
+from ductrun.engineering.rounding import over
+from ductrun.kit.backing import backing_of, published
+from ductrun.kit.choices import Severity
+from ductrun.kit.defaults import quantity
+from ductrun.kit.wording import text_of
+from ductrun.kit.worksheet import UnanswerableError, Worksheet
+from ductrun.subjects.bank.spacing_practice import (
+    END_OFFSET,
+    INTERVAL,
+    SHARED_END_COUNT,
+    DistanceInterval,
+    PerStickInterval,
+    PresetInterval,
+    Spacing,
+)
+from ductrun.tables import TABLES
+from ductrun.units import Length
+
+JOINT_CLEARANCE = quantity("spacers.joint_clearance", Length)
+OFFSET_STEP = quantity("spacers.offset_step", Length)
+_PRESETS = {row.preset: row for row in TABLES["spacer_intervals"]}
+_READ = sorted(
+    (row for row in TABLES["spacer_intervals"] if row.distance_ft is not None and row.standing == "read"),
+    key=lambda row: row.distance_ft,
+)
+_CLOSEST, _WIDEST = _READ[0], _READ[-1]
+_PUBLISHED_DISTANCES = tuple(Length.parse(row.distance_ft, "ft") for row in (_CLOSEST, _WIDEST))
+_WIDEST_DISTANCE = _PUBLISHED_DISTANCES[1]
+
+
+class Stations(NamedTuple):
+    """Stations of a run: their number, their even spacing [m], 0 for a single one, and where the first stands [m].
+
+    `shared` of its ends leave theirs to a neighbor; `interval` [m] is the most they may stand apart, None by stick.
+    """
+
+    number: int
+    spacing: float
+    first: float
+    shared: int
+    interval: float | None
+
+    @property
+    def own(self) -> int:
+        """Stations that the run does not leave to a neighbor."""
+        return max(0, self.number - self.shared)
+
+
+def _preset(interval: PresetInterval, sheet: Worksheet) -> DistanceInterval | PerStickInterval:
+    """Give the interval a preset stands for, and say what was taken."""
+    row = _PRESETS[interval.preset]
+    sheet.cite(row.source)
+    if row.distance_ft is not None:
+        distance = Length.parse(row.distance_ft, "ft")
+        taken = f"stations at most {text_of(sheet.tell.given(distance))} apart"
+        stands_for: DistanceInterval | PerStickInterval = DistanceInterval(kind="distance", distance=distance)
+    else:
+        stick = Length.parse(row.stick_length_ft, "ft")
+        taken = f"{row.count} stations for each stick of {text_of(sheet.tell.given(stick))}"
+        stands_for = PerStickInterval(kind="per_stick", count=row.count, stick_length=stick)
+    by_whom = "published" if row.standing == "read" else "common practice"
+    sheet.find(
+        Severity.NOTE,
+        "preset_interval",
+        f"Taken are {taken}, as is {by_whom} for {row.setting.replace('_', ' ')} ducts.",
+        backing_of(row),
+        member="interval",
+    )
+    return stands_for
+
+
+def stations_of(given: Spacing, length: float, sheet: Worksheet) -> Stations:
+    """Give the stations of a run of a length [m]."""
+    shared = sheet.settle("shared_end_count", given.shared_end_count, SHARED_END_COUNT)
+    named = given.interval
+    interval = _preset(named, sheet) if named is not None and named.kind == "preset" else named
+    if interval is not None and interval.kind == "per_stick":
+        if given.end_offset is not None:
+            raise UnanswerableError(
+                sheet.fault(
+                    "end_offset",
+                    "not_with_per_stick",
+                    "An end offset belongs to an interval by distance; stations by stick stand half an interval in.",
+                )
+            )
+        stations = engineering.stations_by_stick(length, interval.count, interval.stick_length.si)
+        spacing = interval.stick_length.si / interval.count
+        sheet.show(
+            "stations",
+            "L x count / stick, rounded up",
+            f"{length:.6g} m x {interval.count} / {interval.stick_length.si:.6g} m",
+            stations,
+        )
+        return Stations(stations, spacing if stations > 1 else 0.0, spacing / 2, shared, None)
+    distance = sheet.settle("interval", None if interval is None else interval.distance, INTERVAL).si
+    offset = sheet.settle("end_offset", given.end_offset, END_OFFSET).si
+    stations = engineering.stations_by_distance(length, distance, offset)
+    sheet.show(
+        "stations",
+        "(L - 2 offset) / distance, rounded up, + 1",
+        f"({length:.6g} m - 2 x {offset:.6g} m) / {distance:.6g} m",
+        stations,
+    )
+    spacing = engineering.spacing_by_distance(length, stations, offset)
+    return Stations(stations, spacing, offset, shared, distance)
+
+
+def caution_joints(given: Spacing, length: float, stations: Stations, sheet: Worksheet) -> None:
+    """Caution where a station of its own stands on a bell or coupling, and name the offset that clears them all."""
+    stick = given.stick_length
+    if stick is None or not stations.spacing:
+        return
+    clear = JOINT_CLEARANCE.value.si
+    skipped = min(1, stations.shared)
+    first = stations.first + skipped * stations.spacing
+    hits = engineering.stations_on_joints(stations.own, stations.spacing, first, length, stick.si, clear)
+    if hits:
+        sheet.find(
+            Severity.CAUTION,
+            "stations_on_joints",
+            f"{hits} of {stations.own} stations {'stands' if hits == 1 else 'stand'} within "
+            f"{text_of(sheet.tell.size(clear))} of a joint every {text_of(sheet.tell.given(stick))}. "
+            f"{_way_out(length, stations, stick.si, sheet)}",
+            JOINT_CLEARANCE.backing,
+            hits,
+            0,
+            member="stick_length",
+        )
+
+
+def _way_out(length: float, stations: Stations, stick: float, sheet: Worksheet) -> str:
+    """Say which offset of the ends keeps every station clear of the joints, or that none does."""
+    if stations.interval is None:
+        return "Stations by stick have no offset: move those off the bells."
+    clear, step = JOINT_CLEARANCE.value.si, OFFSET_STEP.value.si
+    offset = engineering.clear_offset(length, stations.interval, stick, clear, step)
+    if offset is None:
+        return (
+            f"No end offset up to the interval, in steps of {text_of(sheet.tell.size(step))}, clears them all: move "
+            "those off the bells."
+        )
+    left = max(0, engineering.stations_by_distance(length, stations.interval, offset) - stations.shared)
+    return f"An end offset of {text_of(sheet.tell.size(offset))} clears them all, with {left} stations."
+
+
+def caution_spacing(spacing: float, sheet: Worksheet) -> None:
+    """Caution where stations stand wider apart [m] than any publication on file has them."""
+    if over(spacing, _WIDEST_DISTANCE.si):
+        told, closest, widest = sheet.tell.distance(spacing), *(sheet.tell.given(one) for one in _PUBLISHED_DISTANCES)
+        sheet.find(
+            Severity.CAUTION,
+            "spacing_beyond_published",
+            f"Stations {text_of(told)} apart are wider than any specification on file ({text_of(closest)} to "
+            f"{text_of(widest)}): ducts may sag between them.",
+            published(_WIDEST.source),
+            told,
+            widest,
+            member="interval",
+        )
