@@ -114,6 +114,14 @@ class AmbientLimit(Row):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class TieHook(Row):
+    """What one hook of a tie takes of its bar."""
+
+    bar: str
+    hook_in: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class DuctDensity(Row):
     """Density of what ducts are made of."""
 

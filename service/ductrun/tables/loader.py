@@ -49,6 +49,7 @@ FILES: dict[str, type[Any]] = {
     "soils": ground_rows.Soil,
     "side_slopes": ground_rows.SideSlope,
     "reinforcing_bars": ground_rows.ReinforcingBar,
+    "tie_hooks": ground_rows.TieHook,
     "duct_densities": ground_rows.DuctDensity,
     "permitted_uses": ground_rows.PermittedUse,
     "ambient_limits": ground_rows.AmbientLimit,

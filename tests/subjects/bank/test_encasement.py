@@ -68,9 +68,10 @@ def test_reinforcing_by_hand() -> None:
     assert found["lap_count"] == 20
     assert found["longitudinal_length"]["value"] == pytest.approx(400 + 20 * 20 / 12)
     assert found["tie_count"] == 101
-    assert found["tie_length"]["value"] == pytest.approx(101 * 2 * (23.5 + 23.5 - 12) / 12)
+    # ties of 17.5 in each way, with two hooks of 4.25 in
+    assert found["tie_length"]["value"] == pytest.approx(101 * (4 * 17.5 + 2 * 4.25) / 12)
     assert found["mass"]["value"] == pytest.approx(
-        (400 + 400 / 12) * 0.668 + 101 * 2 * 35 / 12 * 0.376  # ASTM A615, from memory
+        (400 + 400 / 12) * 0.668 + 101 * 78.5 / 12 * 0.376  # ASTM A615, from memory
     )
     short = ask("encasement", example("encasement", reinforcing={"bar_count": 4, "bar_size": "no_4"}))
     assumed = {place: value_of(assumption) for assumption in short["assumptions"] for place in assumption["pointers"]}

@@ -11,9 +11,12 @@ from ductrun.engineering.bank import Envelope
 from ductrun.engineering.rounding import round_up, under
 from ductrun.engineering.spacing import stations_by_distance
 from ductrun.kit import answers
-from ductrun.kit.defaults import choice, number, quantity
+from ductrun.kit.backing import WORKED_OUT, backing_of
+from ductrun.kit.choices import Severity
+from ductrun.kit.defaults import Default, by_rule, choice, number, quantity
 from ductrun.kit.forms import Clearance, Form, Interval, Omissible
 from ductrun.kit.telling import Telling
+from ductrun.kit.wording import apart, listing, text_of
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.bank.choices import BarSize
 from ductrun.tables import TABLES
@@ -25,6 +28,7 @@ STOCK_LENGTH = quantity("reinforcing.stock_length", Length)
 TIE_SIZE = choice("reinforcing.tie_size", BarSize)
 TIE_SPACING = quantity("reinforcing.tie_spacing", Length)
 EDGE_COVER = quantity("reinforcing.cover", Length)
+_HOOKS = {BarSize(row.bar): Default(Length.parse(row.hook_in, "in"), backing_of(row)) for row in TABLES["tie_hooks"]}
 _BARS: dict[str, ReinforcingBar] = {row.bar: row for row in TABLES["reinforcing_bars"]}
 
 
@@ -60,6 +64,12 @@ class Reinforcing(Form):
         examples=[{"value": 1, "unit": "ft"}],
         json_schema_extra=TIE_SPACING.stated,
     )
+    tie_hook_length: Omissible[Clearance] = Field(
+        default=None,
+        description="What each of the two hooks of a tie takes of its bar.",
+        examples=[{"value": 4.25, "unit": "in"}],
+        json_schema_extra=by_rule("that of a hook of 135 degrees of the size of the ties"),
+    )
     edge_cover: Omissible[Clearance] = Field(
         default=None,
         description="Concrete outside the ties.",
@@ -68,8 +78,15 @@ class Reinforcing(Form):
     )
 
 
+class Cage(NamedTuple):
+    """Concrete [m] that a cage takes between a face and the ducts: `ties` alone, and with `bars` inside them."""
+
+    ties: float
+    bars: float
+
+
 class Bars(NamedTuple):
-    """Bars of a pour: lengths [m], counts, mass [kg]."""
+    """Bars of a pour: lengths [m], counts, mass [kg], the concrete that the cage takes outside the ducts [m]."""
 
     lap: float
     longitudinal: float
@@ -77,6 +94,7 @@ class Bars(NamedTuple):
     tie_count: int
     ties: float
     mass: float
+    cage: float
 
 
 class ReinforcingTakeoff(Struct, frozen=True, gc=False):
@@ -88,6 +106,9 @@ class ReinforcingTakeoff(Struct, frozen=True, gc=False):
     tie_count: Annotated[int, Meta(description="Ties along the pour.")]
     tie_length: Annotated[answers.Length, Meta(description="All ties together.")]
     mass: Annotated[answers.Mass, Meta(description="All bars together.")]
+    least_concrete_cover: Annotated[
+        answers.Length, Meta(description="Concrete outside the ducts that the cage takes: edge cover, tie and bar.")
+    ]
 
 
 def reinforce(given: Reinforcing, envelope: Envelope, length: float, sheet: Worksheet) -> Bars:
@@ -96,7 +117,8 @@ def reinforce(given: Reinforcing, envelope: Envelope, length: float, sheet: Work
     sheet.cite(bar.source)
     lap = _lap(given, bar, sheet)
     stock = sheet.settle("stock_length", given.stock_length, STOCK_LENGTH).si
-    tie_bar = _BARS[sheet.settle("tie_size", given.tie_size, TIE_SIZE)]
+    tie_size = sheet.settle("tie_size", given.tie_size, TIE_SIZE)
+    tie_bar, hook = _BARS[tie_size], sheet.settle("tie_hook_length", given.tie_hook_length, _HOOKS[tie_size]).si
     tie_spacing = sheet.settle("tie_spacing", given.tie_spacing, TIE_SPACING).si
     edge = sheet.settle("edge_cover", given.edge_cover, EDGE_COVER).si
     if not under(lap, stock) or not under(2 * edge, min(envelope.width, envelope.height)):
@@ -110,9 +132,12 @@ def reinforce(given: Reinforcing, envelope: Envelope, length: float, sheet: Work
     laps = max(0, round_up((length - lap) / (stock - lap)) - 1) * given.bar_count
     longitudinal = given.bar_count * length + laps * lap
     tie_count = stations_by_distance(length, tie_spacing, 0.0)
-    ties = tie_count * 2 * (envelope.width + envelope.height - 4 * edge)
+    ties = tie_count * 2 * (envelope.width + envelope.height - 4 * edge + hook)
+    ties_take = edge + _diameter(tie_bar)
+    cage = Cage(ties_take, ties_take + _diameter(bar))
+    _judge_cage(cage, envelope, sheet)
     mass = longitudinal * _mass_per_metre(bar) + ties * _mass_per_metre(tie_bar)
-    return Bars(lap, longitudinal, laps, tie_count, ties, mass)
+    return Bars(lap, longitudinal, laps, tie_count, ties, mass, cage.bars)
 
 
 def told_bars(bars: Bars, tell: Telling) -> ReinforcingTakeoff:
@@ -124,6 +149,7 @@ def told_bars(bars: Bars, tell: Telling) -> ReinforcingTakeoff:
         tie_count=bars.tie_count,
         tie_length=tell.distance(bars.ties),
         mass=tell.mass(bars.mass),
+        least_concrete_cover=tell.size(bars.cage),
     )
 
 
@@ -132,7 +158,62 @@ def _lap(given: Reinforcing, bar: ReinforcingBar, sheet: Worksheet) -> float:
     if given.lap_length is not None:
         return given.lap_length.si
     ratio = sheet.settle("lap_diameter_ratio", given.lap_diameter_ratio, LAP_DIAMETERS)
-    return ratio * Length.parse(bar.diameter_in, "in").si
+    return ratio * _diameter(bar)
+
+
+def _judge_cage(cage: Cage, envelope: Envelope, sheet: Worksheet) -> None:
+    """Judge whether a cage fits between the faces of the concrete and the ducts."""
+    if envelope.concrete is None:
+        return
+    if under(envelope.area, envelope.width * envelope.height):
+        sheet.judge(None)
+        sheet.find(
+            Severity.CAUTION,
+            "cage_not_judged",
+            "The ties are counted around the bounding rectangle, and the pour steps with the tiers: shape them to its "
+            "steps, or pour the rectangle. Whether the cage fits was not judged.",
+            WORKED_OUT,
+            member="",
+        )
+    beside = (envelope.width - envelope.bank.width) / 2  # against earth there may be more than was asked for
+    sides = {"top": envelope.concrete.top, "bottom": envelope.concrete.bottom, "side": beside}
+    tight = {name: cover for name, cover in sides.items() if under(cover, cage.bars)}
+    if tight:
+        _find_clash(cage, tight, sides, envelope, sheet)
+    else:
+        sheet.judge(True)
+
+
+def _find_clash(
+    cage: Cage, tight: dict[str, float], sides: dict[str, float], envelope: Envelope, sheet: Worksheet
+) -> None:
+    """Find where a cage clashes with the ducts, and the envelope that it needs.
+
+    Ties run along every face; bars between them and the ducts may lie in the corners, where round ducts leave room.
+    """
+    tell, least = sheet.tell.size, min(tight.values())
+    has, needs = apart(tell(least), tell(cage.bars))
+    lacking = {name: max(0.0, cage.bars - cover) for name, cover in sides.items()}
+    width = text_of(tell(envelope.width + 2 * lacking["side"]))
+    height = text_of(tell(envelope.height + lacking["top"] + lacking["bottom"]))
+    clashes, where = under(least, cage.ties), listing(list(tight))
+    sheet.judge(False if clashes else None)
+    what = "The cage clashes with the ducts" if clashes else "The ties fit, and bars only where no duct is beside them"
+    sheet.find(
+        Severity.VIOLATION if clashes else Severity.CAUTION,
+        "cage_clashes" if clashes else "bars_not_judged",
+        f"{what} ({where}): edge cover, tie and bar take {needs}, and there are {has} of concrete, "
+        f"{text_of(tell(cage.bars - least))} too few. With {needs} there, in an envelope of {width} by {height}, a bar "
+        "fits anywhere.",
+        WORKED_OUT,
+        tell(least),
+        tell(cage.bars),
+        member="",
+    )
+
+
+def _diameter(bar: ReinforcingBar) -> float:
+    return Length.parse(bar.diameter_in, "in").si
 
 
 def _mass_per_metre(bar: ReinforcingBar) -> float:
