@@ -53,8 +53,8 @@ class SpacersResult(Struct, frozen=True, gc=False):
         Meta(description="Even distance between stations; none for a single station."),
     ] = UNSET
     sizes: Annotated[
-        list[SpacersOfSize] | UnsetType,
-        Meta(description="The pieces by size, the largest first, if a bank is given.", max_length=1200),
+        Annotated[list[SpacersOfSize], Meta(max_length=1200)] | UnsetType,
+        Meta(description="The pieces by size, the largest first, if a bank is given."),
     ] = UNSET
 
 
