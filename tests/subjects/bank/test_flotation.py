@@ -92,8 +92,22 @@ def test_the_mass_of_a_duct_comes_from_its_wall_and_is_told() -> None:
     by_hand = math.pi * 4.263 * 0.237 / 144 * 87.4
     assert masses(request) == pytest.approx([by_hand] * 3)
     measured = {"kind": "measured", "inside_diameter": quantity(4, "in"), "outside_diameter": quantity(4.5, "in")}
-    assert masses(without_mass(conduit=measured)) == pytest.approx([math.pi * 4.25 * 0.25 / 144 * 87.4] * 3)
+    assert masses(without_mass(conduit=measured)) == pytest.approx([math.pi * 4.25 * 0.25 / 144 * 59.3] * 3)
     assert masses(request | {"duct_density": quantity(174.8, "lb/ft3")}) == pytest.approx([2 * by_hand] * 3)
+
+
+def test_hdpe_and_what_nobody_named_push_up_as_the_lightest_duct() -> None:
+    hdpe = {"kind": "listed", "type": "hdpe_schedule_40", "trade_size": "4"}
+    assert assumed(without_mass(conduit=hdpe)) == {"#/duct_density": quantity(59.3, "lb/ft3")}
+    pvc = result("flotation", without_mass())["uplift_per_length"]["value"]
+    assert result("flotation", without_mass(conduit=hdpe))["uplift_per_length"]["value"] > pvc
+
+
+@pytest.mark.parametrize(("medium", "lifts"), [("concrete", True), ("slurry", False), ("groundwater", False)])
+def test_lifts_are_for_concrete(medium: str, lifts: bool) -> None:
+    request = {name: one for name, one in example("flotation", medium=medium).items() if name != "fluid_density"}
+    [found] = [one for one in ask("flotation", request)["findings"] if one["code"] == "bank_floats"]
+    assert ("Pour in lifts" in found["message"]) is lifts
 
 
 def test_every_tier_has_the_mass_of_its_own_duct() -> None:

@@ -17,6 +17,7 @@ from ductrun.kit.forms import Between, Clearance, DuctMass, FluidDensity, Form, 
 from ductrun.kit.wording import text_of
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.bank.choices import DuctContents, FlotationMedium
+from ductrun.subjects.parts.choices import ConduitType
 from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit, find_row
 from ductrun.subjects.parts.envelope import CONCRETE_COVER
 from ductrun.units import Density, Length, MassPerLength
@@ -27,6 +28,7 @@ DENSITIES: dict[FlotationMedium, Default[Density]] = {
     medium: quantity(f"flotation.{medium.value}_density", Density) for medium in FlotationMedium
 }
 PVC_DENSITY = quantity("flotation.pvc_density", Density)
+HDPE_DENSITY = quantity("flotation.hdpe_density", Density)
 NO_MASS = quantity("flotation.unknown_duct_mass", MassPerLength)
 _CONTENTS_IN_WORDS = {
     DuctContents.EMPTY: "empty",
@@ -76,7 +78,9 @@ class Floating(Form):
         default=None,
         description="Density of what the ducts are made of, where duct_mass_per_length is left out.",
         examples=[{"value": 87.4, "unit": "lb/ft3"}],
-        json_schema_extra=PVC_DENSITY.stated,
+        json_schema_extra=by_rule(
+            f"{PVC_DENSITY.value} as of PVC; {HDPE_DENSITY.value} of HDPE and of a duct that is measured"
+        ),
     )
     depth_below_ducts: Omissible[Clearance] = Field(
         default=None,
@@ -109,12 +113,16 @@ class Floating(Form):
 
 
 class DuctWall(NamedTuple):
-    """A duct by its outside diameter, its wall and its bore [m], where they are known, and the sheet of its place."""
+    """A duct by its outside diameter, its wall and its bore [m], where they are known, and the sheet of its place.
+
+    `may_float_off` says that it may be of a plastic lighter than water: of HDPE, or of what nobody named.
+    """
 
     outside: float
     wall: float | None
     bore: float | None
     place: Worksheet
+    may_float_off: bool
 
 
 class Tier(NamedTuple):
@@ -143,13 +151,14 @@ def wall_of(conduit: ListedConduit | MeasuredConduit, place: Worksheet) -> DuctW
     """Give what is known of the wall of a duct that was placed in a bank: it has an outside diameter."""
     if conduit.kind == "measured":
         outside = 0.0 if conduit.outside_diameter is None else conduit.outside_diameter.si
-        return DuctWall(outside, (outside - conduit.inside_diameter.si) / 2, conduit.inside_diameter.si, place)
+        return DuctWall(outside, (outside - conduit.inside_diameter.si) / 2, conduit.inside_diameter.si, place, True)
     row = find_row(conduit, place)
     outside = 0.0 if row.outside_diameter is None else row.outside_diameter.si
     wall = None if row.minimum_wall_in is None else Length.parse(float(row.minimum_wall_in), "in").si
+    light = conduit.type is ConduitType.HDPE_SCHEDULE_40
     if row.inside_diameter is not None:
-        return DuctWall(outside, wall, row.inside_diameter.si, place)
-    return DuctWall(outside, wall, None if wall is None else outside - 2 * wall, place)
+        return DuctWall(outside, wall, row.inside_diameter.si, place, light)
+    return DuctWall(outside, wall, None if wall is None else outside - 2 * wall, place, light)
 
 
 def float_bank(
@@ -172,7 +181,7 @@ def float_bank(
     if at_each is not None and length is not None:
         of_all = at_each * stations_by_distance(length, spacing, 0.0)
     found = Flotation(tuple(tiers), full, live, spacing, factor, station, station * factor, at_each, of_all)
-    _report(found, contents, sheet)
+    _report(found, contents, sheet, in_concrete=given.medium in (None, FlotationMedium.CONCRETE))
     if sheet.working is not None:
         tell = sheet.tell
         most = tell.force_per_length(max(tier.uplift for tier in tiers))
@@ -238,7 +247,8 @@ def _duct_masses(given: Floating, walls: Sequence[DuctWall], sheet: Worksheet) -
     if all(wall.wall is None for wall in walls):
         sheet.settle("duct_mass_per_length", None, NO_MASS)
         return [0.0] * len(walls)
-    density = sheet.settle("duct_density", given.duct_density, PVC_DENSITY).si
+    lightest = HDPE_DENSITY if any(wall.may_float_off for wall in walls) else PVC_DENSITY
+    density = sheet.settle("duct_density", given.duct_density, lightest).si
     return [0.0 if wall.wall is None else engineering.wall_mass(wall.outside, wall.wall, density) for wall in walls]
 
 
@@ -262,7 +272,7 @@ def _contents_mass(given: Floating, contents: DuctContents, wall: DuctWall, shee
     return engineering.contents_mass(wall.bore, WATER_DENSITY.value.si)
 
 
-def _report(found: Flotation, contents: DuctContents, sheet: Worksheet) -> None:
+def _report(found: Flotation, contents: DuctContents, sheet: Worksheet, *, in_concrete: bool) -> None:
     if found.live_uplift <= 0.0:
         return
     tell = sheet.tell
@@ -272,8 +282,8 @@ def _report(found: Flotation, contents: DuctContents, sheet: Worksheet) -> None:
         "bank_floats",
         f"The ducts ({_CONTENTS_IN_WORDS[contents]}) push up with "
         f"{text_of(tell.force_per_length(found.live_uplift))}: hold down "
-        f"{text_of(held)} at each station with the factor of {found.safety_factor:g}. Pour in lifts and let each "
-        "stiffen.",
+        f"{text_of(held)} at each station with the factor of {found.safety_factor:g}."
+        + (" Pour in lifts and let each stiffen." if in_concrete else ""),
         WORKED_OUT,
         held,
         member="contents",
