@@ -40,7 +40,7 @@ from ductrun.subjects.parts.cables import CableLines
 from ductrun.subjects.parts.choices import ConduitType, TradeSize
 from ductrun.subjects.parts.conductors import ConductorSet, conductor_set, next_larger
 from ductrun.subjects.parts.conduit import BORES, SIZES, PlacedType, refuse_without_bore, scaled
-from ductrun.subjects.parts.jam import OVALITY
+from ductrun.subjects.parts.jam import OVALITY, caution_in_jam_band, in_jam_band
 
 SPARE_PERCENT = number("fill.spare_percent")
 SOURCES = {
@@ -176,6 +176,14 @@ def _candidates(conduit_type: str, load: engineering.Load, governing: float | No
 def _report(candidates: Sequence[Candidate], chosen: int, sheet: Worksheet) -> None:
     found = candidates[chosen]
     sheet.rule("fill")  # cites it
+    if found.jam_ratio is not None and in_jam_band(found.jam_ratio):
+        wider = (one.trade_size for one in candidates[chosen + 1 :] if not in_jam_band(one.jam_ratio or 0.0))
+        larger = next(wider, None)
+        caution_in_jam_band(
+            found.jam_ratio,
+            sheet,
+            f"Trade size {larger} is outside of it." if larger else "No larger size of the type is better.",
+        )
     if sheet.working is not None:
         tried = (f"{one.trade_size.value}: {one.percent:.2f} %" for one in candidates[: chosen + 1])
         sheet.show("trade size", "the smallest whose limit holds the set", "; ".join(tried), in_percent(found.percent))
