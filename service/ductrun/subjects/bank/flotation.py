@@ -13,7 +13,7 @@ from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
 from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.bank.floating import Floating, Flotation, Tier, float_bank, wall_of
-from ductrun.subjects.parts.bank import DuctBank, bank_of, conduits_of
+from ductrun.subjects.parts.bank import MOST_TIERS, DuctBank, bank_of, conduits_of
 
 
 class FlotationRequest(Floating):
@@ -46,7 +46,9 @@ class FlotationResult(Struct, frozen=True, gc=False):
     ]
     uplift_per_station: Annotated[answers.Force, Meta(description="On one station.")]
     hold_down_per_station: Annotated[answers.Force, Meta(description="The same with the safety factor.")]
-    tier_uplifts: Annotated[list[TierUplift], Meta(description="Each tier, the bottom tier first.")]
+    tier_uplifts: Annotated[
+        list[TierUplift], Meta(description="Each tier, the bottom tier first.", max_length=MOST_TIERS)
+    ]
     tie_down_count: Annotated[
         int | UnsetType, Meta(description="Tie-downs at each station, if the capacity of one is given.")
     ] = UNSET

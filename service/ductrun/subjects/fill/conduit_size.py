@@ -36,7 +36,7 @@ from ductrun.subjects.fill.rules import (
     smallest_complying,
     told_area,
 )
-from ductrun.subjects.parts.cables import CableLines
+from ductrun.subjects.parts.cables import MOST_KINDS, CableLines
 from ductrun.subjects.parts.choices import ConduitType, TradeSize
 from ductrun.subjects.parts.conductors import ConductorSet, conductor_set, next_larger
 from ductrun.subjects.parts.conduit import BORES, SIZES, PlacedType, refuse_without_bore, scaled
@@ -102,9 +102,15 @@ class ConduitSizeResult(Struct, frozen=True, gc=False):
     limit_percent: Annotated[float, Meta(description="Percentage of Table 1 that applies.")]
     limit_rule: Annotated[FillLimitRule, Meta(description="Which line of Table 1 applies.")]
     limit_reason: Annotated[str, Meta(description="Why that line applies, in a sentence.")]
-    candidates: Annotated[list[SizeCandidate], Meta(description="Every trade size of the type, smallest first.")]
+    candidates: Annotated[
+        list[SizeCandidate],
+        Meta(description="Every trade size of the type, smallest first.", max_length=len(TradeSize)),
+    ]
     changes: Annotated[
-        list[SizeChange], Meta(description="For every line: one conductor more, and one conductor size larger.")
+        list[SizeChange],
+        Meta(
+            description="For every line: one conductor more, and one conductor size larger.", max_length=2 * MOST_KINDS
+        ),
     ]
     trade_size: Annotated[
         TradeSize | UnsetType, Meta(description="Smallest trade size that complies; absent if none does.")

@@ -45,7 +45,8 @@ _LEAST = {services: Length.parse(rows[0].separation_in, "in") for services, rows
 SEPARATION_MEASURE = choice("bank.separation_measure", SeparationMeasure)
 ALIGNMENT = choice("bank.alignment", BankAlignment)
 
-Tiers = Annotated[list[Annotated[int, Field(ge=1, le=40)]], Field(min_length=1, max_length=30)]
+MOST_TIERS, MOST_IN_A_TIER = 30, 40
+Tiers = Annotated[list[Annotated[int, Field(ge=1, le=MOST_IN_A_TIER)]], Field(min_length=1, max_length=MOST_TIERS)]
 
 
 class DuctBank(Form):
@@ -53,10 +54,12 @@ class DuctBank(Form):
 
     conduit: Conduit = Field(description="The duct; of every tier, unless tier_conduits says otherwise.")
     tiers: Tiers = Field(description="Ducts in each tier, the bottom tier first.", examples=[[3, 3, 3]])
-    tier_conduits: Omissible[Annotated[list[Conduit], Field(max_length=30)]] = Field(
+    tier_conduits: Omissible[Annotated[list[Conduit], Field(max_length=MOST_TIERS)]] = Field(
         default=None, description="The duct of each tier, the bottom tier first, where they differ."
     )
-    signal_ducts: Omissible[Annotated[list[Annotated[int, Field(ge=0, le=40)]], Field(max_length=30)]] = Field(
+    signal_ducts: Omissible[
+        Annotated[list[Annotated[int, Field(ge=0, le=MOST_IN_A_TIER)]], Field(max_length=MOST_TIERS)]
+    ] = Field(
         default=None,
         description="How many ducts of each tier, the last ones, carry signals beside power.",
         examples=[[0, 0, 1]],
