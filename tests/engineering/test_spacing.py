@@ -32,7 +32,7 @@ def test_tenths_of_a_foot_never_add_a_station() -> None:
 
 
 def test_stations_on_joints_are_counted_but_the_one_at_the_start() -> None:
-    assert spacing.stations_on_joints(13, 5.0, 0.0, 20.0, 0.5) == 3
+    assert spacing.stations_on_joints(13, 5.0, 0.0, 20.0, 0.5) == 2, "at 20 and 40; 60 is the far end"
     assert spacing.stations_on_joints(12, 5.0, 2.5, 20.0, 0.5) == 0
     assert spacing.stations_on_joints(3, 9.7, 10.0, 20.0, 0.5) == 1
     assert spacing.stations_on_joints(2, 20.0, 0.5, 20.0, 0.5) == 0, "at the clearance is not closer than it"

@@ -9,6 +9,8 @@ from collections.abc import Sequence
 
 from ductrun.engineering.rounding import TIE, round_up
 
+_TRIED = 60  # offsets that are tried
+
 
 def stations_by_distance(length: float, interval: float, end_offset: float) -> int:
     """Give the stations (count) of a run whose spacers stand no more than an interval apart: fence posts, ends
@@ -47,13 +49,34 @@ def stations_on_joints(stations: int, spacing: float, first: float, stick: float
     """Give the stations (count) that stand closer than a clearance to a joint of sticks laid from the start of the
     run.
 
-    A station at the start stands on no joint.
+    A station at either end of the run stands on no joint: what is there is the structure.
     Parameters: stations (count), spacing of them [m], first place of them [m], stick length [m], clearance to keep
     [m].
     Source: derived.
     """
+    end = 2 * first + (stations - 1) * spacing
     places = (first + index * spacing for index in range(stations))
-    return sum(place > clearance and abs(place - round(place / stick) * stick) < clearance for place in places)
+    return sum(
+        clearance < place < end - clearance and abs(place - round(place / stick) * stick) < clearance
+        for place in places
+    )
+
+
+def clear_offset(length: float, interval: float, stick: float, clearance: float) -> float | None:
+    """Give an end offset [m] with which no station stands on a joint, the least of those tried; None where none is.
+
+    Tried are offsets up to half an interval, a sixtieth of it apart, each with the stations and the spacing that
+    follow from it.
+    Parameters: length of the run [m], interval at most [m], stick length [m], clearance to keep [m].
+    Source: derived.
+    """
+    for step in range(_TRIED + 1):
+        offset = interval / 2 * step / _TRIED
+        stations = stations_by_distance(length, interval, offset)
+        spacing = spacing_by_distance(length, stations, offset)
+        if not stations_on_joints(stations, spacing, offset, stick, clearance):
+            return offset
+    return None
 
 
 def base_pieces(tiers: Sequence[int], ducts_per_spacer: int) -> int:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import copy
+import re
 from typing import Any
 
 import pytest
@@ -67,6 +68,23 @@ def test_stations_on_the_joints_are_a_caution() -> None:
     assert "stations_on_joints" in codes(ask("spacers", example("spacers", stick_length=quantity(20, "ft"))))
     clear = example("spacers", stick_length=quantity(20, "ft"), end_offset=quantity(2.5, "ft"))
     assert "stations_on_joints" not in codes(ask("spacers", clear))
+
+
+def test_the_offset_that_is_named_clears_the_joints() -> None:
+    request = example("spacers", stick_length=quantity(20, "ft"), length=quantity(323, "ft"))
+    [found] = [one for one in ask("spacers", request)["findings"] if one["code"] == "stations_on_joints"]
+    named = re.search(r"With an end_offset of ([\d.]+) in none does", found["message"])
+    assert named, found["message"]
+    moved = request | {"end_offset": quantity(float(named[1]) + 0.001, "in")}
+    assert "stations_on_joints" not in codes(ask("spacers", moved))
+
+
+def test_where_no_offset_clears_the_joints_the_caution_says_so() -> None:
+    """Stations a foot apart on sticks of two feet: one in two stands within 6 in of a joint, whatever the offset."""
+    close = {"kind": "distance", "distance": quantity(0.5, "ft")}
+    request = example("spacers", interval=close, stick_length=quantity(2, "ft"), length=quantity(100, "ft"))
+    [found] = [one for one in ask("spacers", request)["findings"] if one["code"] == "stations_on_joints"]
+    assert "No end_offset clears them all" in found["message"]
 
 
 def test_a_tier_wider_than_the_one_below_is_a_caution() -> None:

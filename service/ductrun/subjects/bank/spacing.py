@@ -117,6 +117,9 @@ class Spacing(Form):
     )
 
 
+MOST_SEARCHED = 2_000  # stations for which an offset is looked for
+
+
 class Stations(NamedTuple):
     """Stations of a run: their number, their even spacing [m], 0 for a single one, and where the first stands [m]."""
 
@@ -149,7 +152,7 @@ def space(given: Spacing, tiers: Sequence[int], length: float, sheet: Worksheet)
     closure = sheet.settle("top_closure", given.top_closure, TOP_CLOSURE)
     waste = sheet.settle("waste_percent", given.waste_percent, WASTE_PERCENT)
     _caution_spacing(stations.spacing, sheet)
-    _caution_joints(given.stick_length, stations, sheet)
+    _caution_joints(given, stations, length, sheet)
     base, intermediate, top = (pieces * own for pieces in _pieces(system, tiers, wide, closure))
     pieces = base + intermediate + top
     if sheet.working is not None:
@@ -234,23 +237,35 @@ def _stations(given: Spacing, length: float, sheet: Worksheet) -> Stations:
     return Stations(stations, engineering.spacing_by_distance(length, stations, offset), offset)
 
 
-def _caution_joints(stick: Length | None, stations: Stations, sheet: Worksheet) -> None:
-    """Caution where a station would stand on a bell or coupling."""
+def _caution_joints(given: Spacing, stations: Stations, length: float, sheet: Worksheet) -> None:
+    """Caution where a station would stand on a bell or coupling, and name an end offset that clears them all."""
+    stick = given.stick_length
     if stick is None or not stations.spacing:
         return
     clear = JOINT_CLEARANCE.value.si
     hits = engineering.stations_on_joints(stations.number, stations.spacing, stations.first, stick.si, clear)
     if hits:
+        do = "Shift those that do by hand."
+        if stations.number <= MOST_SEARCHED:
+            interval = stations.spacing if given.interval is None else max(stations.spacing, _distance_of(given))
+            offset = engineering.clear_offset(length, interval, stick.si, clear)
+            told = "" if offset is None else text_of(sheet.tell.size(offset))
+            do = f"With an end_offset of {told} none does." if told else "No end_offset clears them all: shift by hand."
         sheet.find(
             Severity.CAUTION,
             "stations_on_joints",
             f"Of {stations.number} stations {hits} stand within {text_of(sheet.tell.size(clear))} of a joint every "
-            f"{text_of(sheet.tell.given(stick))}. Start half an interval in, so that pieces clear the bells.",
+            f"{text_of(sheet.tell.given(stick))}. {do}",
             JOINT_CLEARANCE.backing,
             hits,
             0,
             member="stick_length",
         )
+
+
+def _distance_of(given: Spacing) -> float:
+    named = given.interval
+    return named.distance.si if named is not None and named.kind == "distance" else 0.0
 
 
 def _caution_spacing(spacing: float, sheet: Worksheet) -> None:
