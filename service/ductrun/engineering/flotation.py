@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
-from ductrun.engineering.rounding import round_down, round_up
+from ductrun.engineering.rounding import round_up, under
 
 GRAVITY = 9.80665  # m/s2
 
@@ -42,16 +42,21 @@ def contents_mass(inside: float, density: float) -> float:
 def governing_lift(uplifts: Sequence[tuple[float, float]], lift: float) -> float:
     """Give the largest uplift per length [N/m] of the ducts in any one live lift of fluid; never below zero.
 
-    A duct counts in the lift that reaches its bottom, floor(bottom / lift), and pushes with all of its uplift.
-    Parameters: uplifts of every duct as its bottom above the bottom of the pour [m] and its uplift [N/m], lift that
-    is liquid at once [m].
+    A duct pushes with all of its uplift while its bottom lies in what is liquid. Where lifts start is the crew's to
+    choose, so the worst window of the height of one counts, wherever it starts.
+    Parameters: uplifts of every duct as the height of its bottom [m] and its uplift [N/m], lift that is liquid at
+    once [m].
     Source: derived.
     """
-    live: dict[int, float] = {}
-    for bottom, force in uplifts:
-        number = round_down(bottom / lift)
-        live[number] = live.get(number, 0.0) + force
-    return max(0.0, *live.values())
+    rising = sorted(uplifts)
+    worst, live, first = 0.0, 0.0, 0
+    for bottom, force in rising:
+        while not under(bottom - rising[first][0], lift):
+            live -= rising[first][1]
+            first += 1
+        live += force
+        worst = max(worst, live)
+    return worst
 
 
 def tie_downs(force: float, factor: float, capacity: float) -> int:

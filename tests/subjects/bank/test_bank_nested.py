@@ -120,7 +120,6 @@ def test_everything_told_names_a_member_of_the_form_that_holds_it() -> None:
         "#/practice/concrete/maximum_aggregate_size",
         "#/practice/concrete/reinforcing/tie_size",
         "#/practice/floating/contents",
-        "#/practice/floating/depth_below_ducts",
         "#/practice/floating/tie_down_capacity",
     } <= told
     assert pointer_of(sheet, "thin_envelope") == "#/section/pour/around/top"

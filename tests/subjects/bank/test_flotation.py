@@ -166,12 +166,6 @@ def test_anchors_of_the_run_are_counted_where_its_length_is_given() -> None:
     assert "total_tie_down_count" not in found
 
 
-def test_the_fluid_below_the_bank_is_assumed_for_its_lifts() -> None:
-    request = example("flotation")
-    del request["depth_below_ducts"]
-    assert assumed(request) == {"#/depth_below_ducts": quantity(3, "in")}
-
-
 def test_water_in_a_duct_without_a_bore_on_file_is_refused_or_known() -> None:
     request = banked("flotation", {"conduit": {"kind": "listed", "type": "pvc_db_60", "trade_size": "4"}})
     assert result("flotation", request | {"contents": "water"})["uplift_per_length"]["value"] > 0
@@ -188,9 +182,9 @@ def test_one_duct_pushes_with_what_it_displaces_less_its_own_mass() -> None:
 
 @pytest.mark.parametrize("order", [("2", "4"), ("4", "2")])
 def test_the_tier_of_large_ducts_governs_its_lift_wherever_it_lies(order: tuple[str, str]) -> None:
-    """Derived: in lifts of 5 in each of two tiers is liquid alone, and three ducts of 4.5 in push most."""
+    """Derived: in lifts of 4 in each of two tiers is liquid alone, and three ducts of 4.5 in push most."""
     conduits = [{"kind": "listed", "type": "pvc_schedule_40", "trade_size": size} for size in order]
-    request = banked("flotation", {"tiers": [3, 3], "tier_conduits": conduits}, lift_height=quantity(5, "in"))
+    request = banked("flotation", {"tiers": [3, 3], "tier_conduits": conduits}, lift_height=quantity(4, "in"))
     found = result("flotation", request)
     diameters = {"2": 2.375, "4": 4.5}
     by_hand = [math.pi / 4 * (diameters[size] / 12) ** 2 * 150 - 2 for size in order]

@@ -13,13 +13,12 @@ from ductrun.engineering.spacing import stations_by_distance
 from ductrun.kit.backing import WORKED_OUT
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import Default, by_rule, choice, number, quantity
-from ductrun.kit.forms import Between, Clearance, DuctMass, FluidDensity, Form, Interval, Omissible, PullAnchor
+from ductrun.kit.forms import Between, DuctMass, FluidDensity, Form, Interval, Omissible, PullAnchor
 from ductrun.kit.wording import text_of
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.bank.choices import DuctContents, FlotationMedium
 from ductrun.subjects.parts.choices import ConduitType
 from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit, find_row
-from ductrun.subjects.parts.envelope import CONCRETE_COVER
 from ductrun.units import Density, Length, MassPerLength
 
 MEDIUM = choice("flotation.medium", FlotationMedium)
@@ -81,12 +80,6 @@ class Floating(Form):
         json_schema_extra=by_rule(
             f"{PVC_DENSITY.value} as of PVC; {HDPE_DENSITY.value} of HDPE and of a duct that is measured"
         ),
-    )
-    depth_below_ducts: Omissible[Clearance] = Field(
-        default=None,
-        description="Depth of fluid below the bottom tier, for lifts.",
-        examples=[{"value": 3, "unit": "in"}],
-        json_schema_extra=CONCRETE_COVER.stated,
     )
     lift_height: Omissible[Interval] = Field(
         default=None,
@@ -172,7 +165,7 @@ def float_bank(
     contents = sheet.settle("contents", given.contents, CONTENTS)
     tiers = _tiers(given, contents, bank, walls, density, sheet)
     full = sum(tier.uplift * tier.duct_count for tier in tiers)
-    live = _live_uplift(given, bank, tiers, full, sheet)
+    live = _live_uplift(given, bank, tiers, full)
     spacing = sheet.settle("station_spacing", given.station_spacing, STATION_SPACING).si
     factor = sheet.settle("safety_factor", given.safety_factor, SAFETY_FACTOR)
     station = live * spacing
@@ -205,12 +198,11 @@ def _tiers(
     return tiers
 
 
-def _live_uplift(given: Floating, bank: Bank, tiers: Sequence[Tier], full: float, sheet: Worksheet) -> float:
+def _live_uplift(given: Floating, bank: Bank, tiers: Sequence[Tier], full: float) -> float:
     """Give the uplift per length [N/m] in the worst lift that is liquid at once; that of all without lifts."""
     if given.lift_height is None:
         return max(0.0, full)
-    below = sheet.settle("depth_below_ducts", given.depth_below_ducts, CONCRETE_COVER).si
-    bottoms = [(below + bank.tier_bottoms[duct.tier], tiers[duct.tier].uplift) for duct in bank.ducts]
+    bottoms = [(bank.tier_bottoms[duct.tier], tiers[duct.tier].uplift) for duct in bank.ducts]
     return engineering.governing_lift(bottoms, given.lift_height.si)
 
 

@@ -111,7 +111,6 @@ OPERATION = Operation(
         "fluid_density": {"value": 150, "unit": "lb/ft3"},
         "contents": "empty",
         "duct_mass_per_length": {"value": 2, "unit": "lb/ft"},
-        "depth_below_ducts": {"value": 3, "unit": "in"},
         "lift_height": {"value": 12, "unit": "in"},
         "station_spacing": {"value": 5, "unit": "ft"},
         "tie_down_capacity": {"value": 500, "unit": "lbf"},
