@@ -11,9 +11,12 @@ from ductrun.engineering.bank import Envelope
 from ductrun.engineering.rounding import round_up, under
 from ductrun.engineering.spacing import stations_by_distance
 from ductrun.kit import answers
+from ductrun.kit.backing import WORKED_OUT
+from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import choice, number, quantity
 from ductrun.kit.forms import Clearance, Form, Interval, Omissible
 from ductrun.kit.telling import Telling
+from ductrun.kit.wording import apart
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.bank.choices import BarSize
 from ductrun.tables import TABLES
@@ -107,12 +110,37 @@ def reinforce(given: Reinforcing, envelope: Envelope, length: float, sheet: Work
                 "The lap must be shorter than a bar, and the edge cover must leave room for the ties.",
             )
         )
+    _find_clash(edge, tie_bar, bar, envelope, sheet)
     laps = max(0, round_up((length - lap) / (stock - lap)) - 1) * given.bar_count
     longitudinal = given.bar_count * length + laps * lap
     tie_count = stations_by_distance(length, tie_spacing, 0.0)
     ties = tie_count * 2 * (envelope.width + envelope.height - 4 * edge)
     mass = longitudinal * _mass_per_metre(bar) + ties * _mass_per_metre(tie_bar)
     return Bars(lap, longitudinal, laps, tie_count, ties, mass)
+
+
+def _find_clash(
+    edge: float, tie_bar: ReinforcingBar, bar: ReinforcingBar, envelope: Envelope, sheet: Worksheet
+) -> None:
+    """Caution where ties and bars reach as far into the concrete [m] as the ducts lie."""
+    concrete, bank = envelope.concrete, envelope.bank
+    if concrete is None:
+        return
+    reach = edge + sum(Length.parse(one.diameter_in, "in").si for one in (tie_bar, bar))
+    room = min(concrete.top, concrete.bottom, (envelope.width - bank.width) / 2)
+    if under(room, reach):
+        told, least = sheet.tell.size(room), sheet.tell.size(reach)
+        has, needs = apart(told, least)
+        sheet.find(
+            Severity.CAUTION,
+            "cage_meets_ducts",
+            f"Ties and bars reach {needs} into the concrete, and the ducts begin at {has}: the cage does not fit. Give "
+            f"at least {needs} of concrete around the ducts, or less edge cover.",
+            WORKED_OUT,
+            told,
+            least,
+            member="edge_cover",
+        )
 
 
 def told_bars(bars: Bars, tell: Telling) -> ReinforcingTakeoff:
