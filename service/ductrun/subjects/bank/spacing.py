@@ -192,7 +192,7 @@ def _preset(interval: PresetInterval, sheet: Worksheet) -> DistanceInterval | Pe
         stick = Length.parse(row.stick_length_ft, "ft")
         taken = f"{row.count} stations for each stick of {text_of(sheet.tell.given(stick))}"
         stands_for = PerStickInterval(kind="per_stick", count=row.count, stick_length=stick)
-    by_whom = "published" if row.standing == "read" else "common practice"
+    by_whom = "published" if row.standing == "read" else "usual"
     sheet.find(
         Severity.NOTE,
         "preset_interval",
