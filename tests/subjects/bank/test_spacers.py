@@ -122,7 +122,7 @@ def test_top_pieces_close_the_stacks() -> None:
         ("cegs_4ft", "", "Taken are stations at most 4 ft apart, as is published for encased ducts."),
         ("wsu_direct_5ft", "units=metric", "Taken are stations at most 1.524 m apart"),
         ("master_5_per_20ft", "", "Taken are 5 stations for each stick of 20 ft, as is published"),
-        ("trade_6ft", "", "Taken are stations at most 6 ft apart, as is common practice for encased ducts."),
+        ("trade_6ft", "", "Taken are stations at most 6 ft apart, as is usual for encased ducts."),
     ],
 )
 def test_a_preset_says_what_was_taken_and_leaves_its_source_to_the_citation(
