@@ -79,9 +79,13 @@ def unknown_parameter(name: str, known: list[str]) -> ProblemError:
     )
 
 
+_FEW = 12  # values that a sentence can list
+
+
 def _not_allowed(name: str, text: str, values: list[str]) -> ProblemError:
     meant = probably_meant(text, values)
-    message = f"{name} does not take this value. {_meant(meant)}Give {' or '.join(values)}."
+    choice = " or ".join(values) if len(values) <= _FEW else f"one of its {len(values)} allowed_values"
+    message = f"{name} does not take this value. {_meant(meant)}Give {choice}."
     return ProblemError("not_allowed", message, parameter=name, allowed_values=values, suggestion=meant or UNSET)
 
 

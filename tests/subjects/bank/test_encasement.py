@@ -179,3 +179,14 @@ def test_every_duct_is_told_with_its_tier_from_the_bottom() -> None:
     assert [duct["tier"] for duct in ducts] == [1, 1, 1, 2, 2]
     assert [duct["x"]["value"] for duct in ducts] == pytest.approx([2.25, 8.75, 15.25, 5.5, 12.0])
     assert [duct["y"]["value"] for duct in ducts] == pytest.approx([2.25] * 3 + [8.75] * 2)
+
+
+def test_a_cage_that_meets_the_ducts_says_what_concrete_it_needs() -> None:
+    """Derived: 3 in of edge, a No. 3 tie of 0.375 in and a No. 5 bar of 0.625 in reach 4 in deep."""
+    cage = {"bar_size": "no_5", "bar_count": 4, "tie_size": "no_3", "edge_cover": quantity(3, "in")}
+    request = example("encasement", reinforcing=cage)
+    [found] = [one for one in ask("encasement", request)["findings"] if one["code"] == "cage_meets_ducts"]
+    assert (found["pointer"], found["limit"]["value"]) == ("#/reinforcing/edge_cover", pytest.approx(4.0))
+    assert found["actual"]["value"] == pytest.approx(3)
+    sides = {side: quantity(4, "in") for side in ("top", "bottom", "side")}
+    assert "cage_meets_ducts" not in codes(ask("encasement", request | {"concrete_cover": sides}))

@@ -21,7 +21,7 @@ def caged(cover: dict[str, float] | None = None, cage: dict[str, Any] | None = N
 
 
 def clash(answer: dict[str, Any]) -> dict[str, Any]:
-    [found] = [one for one in answer["findings"] if one["code"] == "cage_clashes"]
+    [found] = [one for one in answer["findings"] if one["code"] == "cage_meets_ducts"]
     return dict(found)
 
 
@@ -35,7 +35,11 @@ def test_the_default_cage_clashes_with_the_ducts_of_the_default_envelope() -> No
     """
     answer = caged()
     found = clash(answer)
-    assert (answer["verdict"], found["severity"], found["pointer"]) == ("violates", "violation", "#/reinforcing")
+    assert (answer["verdict"], found["severity"], found["pointer"]) == (
+        "violates",
+        "violation",
+        "#/reinforcing/edge_cover",
+    )
     assert (found["actual"]["value"], found["limit"]["value"]) == (pytest.approx(3), pytest.approx(3.875))
     assert "(top, bottom, side)" in found["message"]
     assert "0.875 in too few" in found["message"]
@@ -47,7 +51,7 @@ def test_the_default_cage_clashes_with_the_ducts_of_the_default_envelope() -> No
 def test_the_envelope_that_the_cage_needs_holds_it() -> None:
     answer = caged(ALL_ROUND)
     assert answer["verdict"] == "complies"
-    assert "cage_clashes" not in codes(answer)
+    assert "cage_meets_ducts" not in codes(answer)
     assert answer["result"]["envelope_width"]["value"] == pytest.approx(25.25)
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import copy
+import re
 from typing import Any
 
 import pytest
@@ -152,6 +153,15 @@ def test_spacers_are_asked_for_tiers_or_for_a_bank() -> None:
     assert refused(without("spacers", "tiers")) == {"#/tiers": "one_of_two"}
 
 
+def test_the_offset_that_is_named_clears_the_joints() -> None:
+    request = example("spacers", stick_length=quantity(20, "ft"), length=quantity(323, "ft"))
+    [found] = [one for one in ask("spacers", request)["findings"] if one["code"] == "stations_on_joints"]
+    named = re.search(r"An end offset of ([\d.]+) in clears them all", found["message"])
+    assert named, found["message"]
+    moved = request | {"end_offset": quantity(float(named[1]), "in")}
+    assert "stations_on_joints" not in codes(ask("spacers", moved))
+
+
 def test_a_tier_wider_than_the_one_below_is_a_caution() -> None:
     assert "tier_overhangs" in codes(ask("spacers", example("spacers", tiers=[2, 3])), "caution")
 
@@ -187,7 +197,7 @@ def test_top_pieces_close_the_stacks() -> None:
         ("cegs_4ft", "", "Taken are stations at most 4 ft apart, as is published for encased ducts."),
         ("wsu_direct_5ft", "units=metric", "Taken are stations at most 1.524 m apart"),
         ("master_5_per_20ft", "", "Taken are 5 stations for each stick of 20 ft, as is published"),
-        ("trade_6ft", "", "Taken are stations at most 6 ft apart, as is common practice for encased ducts."),
+        ("trade_6ft", "", "Taken are stations at most 6 ft apart, as is usual for encased ducts."),
     ],
 )
 def test_a_preset_says_what_was_taken_and_leaves_its_source_to_the_citation(

@@ -28,7 +28,6 @@ class FlotationRequest:
         bank (DuctBank): Ducts in tiers.
         cable_mass_per_length (MassPerLength | Unset): A mass per length with its unit.
         contents (DuctContents | Unset): Contents of ducts.
-        depth_below_ducts (Length | Unset): A length with its unit.
         duct_density (Density | Unset): A mass per volume with its unit.
         duct_mass_per_length (MassPerLength | Unset): A mass per length with its unit.
         fluid_density (Density | Unset): A mass per volume with its unit.
@@ -43,7 +42,6 @@ class FlotationRequest:
     bank: DuctBank
     cable_mass_per_length: MassPerLength | Unset = UNSET
     contents: DuctContents | Unset = UNSET
-    depth_below_ducts: Length | Unset = UNSET
     duct_density: Density | Unset = UNSET
     duct_mass_per_length: MassPerLength | Unset = UNSET
     fluid_density: Density | Unset = UNSET
@@ -64,10 +62,6 @@ class FlotationRequest:
         contents: str | Unset = UNSET
         if not isinstance(self.contents, Unset):
             contents = self.contents.value
-
-        depth_below_ducts: dict[str, Any] | Unset = UNSET
-        if not isinstance(self.depth_below_ducts, Unset):
-            depth_below_ducts = self.depth_below_ducts.to_dict()
 
         duct_density: dict[str, Any] | Unset = UNSET
         if not isinstance(self.duct_density, Unset):
@@ -114,8 +108,6 @@ class FlotationRequest:
             field_dict["cable_mass_per_length"] = cable_mass_per_length
         if contents is not UNSET:
             field_dict["contents"] = contents
-        if depth_below_ducts is not UNSET:
-            field_dict["depth_below_ducts"] = depth_below_ducts
         if duct_density is not UNSET:
             field_dict["duct_density"] = duct_density
         if duct_mass_per_length is not UNSET:
@@ -161,13 +153,6 @@ class FlotationRequest:
             contents = UNSET
         else:
             contents = DuctContents(_contents)
-
-        _depth_below_ducts = d.pop("depth_below_ducts", UNSET)
-        depth_below_ducts: Length | Unset
-        if isinstance(_depth_below_ducts, Unset):
-            depth_below_ducts = UNSET
-        else:
-            depth_below_ducts = Length.from_dict(_depth_below_ducts)
 
         _duct_density = d.pop("duct_density", UNSET)
         duct_density: Density | Unset
@@ -231,7 +216,6 @@ class FlotationRequest:
             bank=bank,
             cable_mass_per_length=cable_mass_per_length,
             contents=contents,
-            depth_below_ducts=depth_below_ducts,
             duct_density=duct_density,
             duct_mass_per_length=duct_mass_per_length,
             fluid_density=fluid_density,

@@ -15,7 +15,7 @@ from ductrun.kit.telling import Telling
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.bank.encasing import Encasement, Encasing, encase
 from ductrun.subjects.bank.reinforcing import ReinforcingTakeoff, told_bars
-from ductrun.subjects.parts.bank import DuctBank, PlacedDuct, bank_of, told_ducts
+from ductrun.subjects.parts.bank import MOST_IN_A_TIER, MOST_TIERS, DuctBank, PlacedDuct, bank_of, told_ducts
 from ductrun.subjects.parts.envelope import (
     POUR_SHAPE,
     SIDE_SLOPE,
@@ -75,7 +75,9 @@ class EncasementResult(Struct, frozen=True, gc=False):
     bag_count: Annotated[int, Meta(description="Bags of pre-mix for the net volume with waste.")]
     concrete_mass: Annotated[answers.Mass, Meta(description="Mass of the net volume.")]
     form_area: Annotated[answers.Area, Meta(description="Forms along the pour, without its ends; 0 against earth.")]
-    ducts: Annotated[list[PlacedDuct], Meta(description="Where every duct lies.")]
+    ducts: Annotated[
+        list[PlacedDuct], Meta(description="Where every duct lies.", max_length=MOST_TIERS * MOST_IN_A_TIER)
+    ]
     envelope_top_width: Annotated[
         answers.Length | UnsetType, Meta(description="Width of the concrete at its top, against the sides of a trench.")
     ] = UNSET

@@ -17,7 +17,7 @@ from ductrun.subjects.bank.choices import FlotationMedium
 from ductrun.subjects.bank.duct_masses import walls_of
 from ductrun.subjects.bank.floating import Flotation, LineUplift, float_bank
 from ductrun.subjects.bank.flotation_practice import MEDIUM, Floating
-from ductrun.subjects.parts.bank import DuctBank, bank_of
+from ductrun.subjects.parts.bank import MOST_IN_A_TIER, MOST_TIERS, DuctBank, bank_of
 from ductrun.subjects.parts.envelope import CONCRETE_COVER, POUR_SHAPE, AskedPour, ConcreteCover, PourShape, poured
 
 
@@ -74,7 +74,10 @@ class FlotationResult(Struct, frozen=True, gc=False):
         Meta(description="On one station: the uplift of the ducts with the safety factor, less the weight."),
     ]
     tier_uplifts: Annotated[
-        list[TierUplift], Meta(description="Each kind of duct of each tier, the bottom tier first.", max_length=1200)
+        list[TierUplift],
+        Meta(
+            description="Each kind of duct of each tier, the bottom tier first.", max_length=MOST_TIERS * MOST_IN_A_TIER
+        ),
     ]
     concrete_weight_per_length: Annotated[
         answers.ForcePerLength | UnsetType,

@@ -201,14 +201,14 @@ def _find_clash(
     what = "The cage clashes with the ducts" if clashes else "The ties fit, and bars only where no duct is beside them"
     sheet.find(
         Severity.VIOLATION if clashes else Severity.CAUTION,
-        "cage_clashes" if clashes else "bars_not_judged",
+        "cage_meets_ducts" if clashes else "bars_not_judged",
         f"{what} ({where}): edge cover, tie and bar take {needs}, and there are {has} of concrete, "
         f"{text_of(tell(cage.bars - least))} too few. With {needs} there, in an envelope of {width} by {height}, a bar "
         "fits anywhere.",
         WORKED_OUT,
         tell(least),
         tell(cage.bars),
-        member="",
+        member="edge_cover",
     )
 
 

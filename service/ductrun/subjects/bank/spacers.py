@@ -14,7 +14,7 @@ from ductrun.kit.telling import Telling
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.bank.spacing import DuctSizes, Pieces, Spacers, space
 from ductrun.subjects.bank.spacing_practice import Spacing
-from ductrun.subjects.parts.bank import DuctBank, Tiers, caution_overhang, tiers_of
+from ductrun.subjects.parts.bank import MOST_IN_A_TIER, MOST_TIERS, DuctBank, Tiers, caution_overhang, tiers_of
 
 
 class SpacersRequest(Spacing):
@@ -53,7 +53,7 @@ class SpacersResult(Struct, frozen=True, gc=False):
         Meta(description="Even distance between stations; none for a single station."),
     ] = UNSET
     sizes: Annotated[
-        Annotated[list[SpacersOfSize], Meta(max_length=1200)] | UnsetType,
+        Annotated[list[SpacersOfSize], Meta(max_length=MOST_TIERS * MOST_IN_A_TIER)] | UnsetType,
         Meta(description="The pieces by size, the largest first, if a bank is given."),
     ] = UNSET
 

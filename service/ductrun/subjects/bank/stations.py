@@ -65,7 +65,7 @@ def _preset(interval: PresetInterval, sheet: Worksheet) -> DistanceInterval | Pe
         stick = Length.parse(row.stick_length_ft, "ft")
         taken = f"{row.count} stations for each stick of {text_of(sheet.tell.given(stick))}"
         stands_for = PerStickInterval(kind="per_stick", count=row.count, stick_length=stick)
-    by_whom = "published" if row.standing == "read" else "common practice"
+    by_whom = "published" if row.standing == "read" else "usual"
     sheet.find(
         Severity.NOTE,
         "preset_interval",
@@ -78,7 +78,6 @@ def _preset(interval: PresetInterval, sheet: Worksheet) -> DistanceInterval | Pe
 
 def stations_of(given: Spacing, length: float, sheet: Worksheet) -> Stations:
     """Give the stations of a run of a length [m]."""
-    shared = sheet.settle("shared_end_count", given.shared_end_count, SHARED_END_COUNT)
     named = given.interval
     interval = _preset(named, sheet) if named is not None and named.kind == "preset" else named
     if interval is not None and interval.kind == "per_stick":
@@ -98,7 +97,8 @@ def stations_of(given: Spacing, length: float, sheet: Worksheet) -> Stations:
             f"{length:.6g} m x {interval.count} / {interval.stick_length.si:.6g} m",
             stations,
         )
-        return Stations(stations, spacing if stations > 1 else 0.0, spacing / 2, shared, None)
+        spaced = spacing if stations > 1 else 0.0
+        return Stations(stations, spaced, spacing / 2, _shared(given, sheet), None)
     distance = sheet.settle("interval", None if interval is None else interval.distance, INTERVAL).si
     offset = sheet.settle("end_offset", given.end_offset, END_OFFSET).si
     stations = engineering.stations_by_distance(length, distance, offset)
@@ -109,7 +109,11 @@ def stations_of(given: Spacing, length: float, sheet: Worksheet) -> Stations:
         stations,
     )
     spacing = engineering.spacing_by_distance(length, stations, offset)
-    return Stations(stations, spacing, offset, shared, distance)
+    return Stations(stations, spacing, offset, _shared(given, sheet), distance)
+
+
+def _shared(given: Spacing, sheet: Worksheet) -> int:
+    return sheet.settle("shared_end_count", given.shared_end_count, SHARED_END_COUNT)
 
 
 def caution_joints(given: Spacing, length: float, stations: Stations, sheet: Worksheet) -> None:

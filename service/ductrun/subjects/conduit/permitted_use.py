@@ -36,6 +36,7 @@ class JudgedUse(Struct, frozen=True, gc=False):
     ] = UNSET
 
 
+MOST_USES = 20
 _VERDICTS = {"yes": Verdict.COMPLIES, "no": Verdict.VIOLATES, "caution": Verdict.NOT_JUDGED}  # under a condition
 
 
@@ -97,7 +98,7 @@ _WORDS = {
 class Using(Form):
     """Everything a conduit meets."""
 
-    uses: Annotated[list[ConduitUse], Field(min_length=1, max_length=20)] = Field(
+    uses: Annotated[list[ConduitUse], Field(min_length=1, max_length=MOST_USES)] = Field(
         description="Places and ways it is used.", examples=[["direct_burial", "emerging_from_grade"]]
     )
     ambient_temperature: Omissible[AmbientTemperature] = Field(
@@ -115,7 +116,7 @@ class PermittedUseRequest(Using):
 class PermittedUseResult(Struct, frozen=True, gc=False):
     """Whether the conduit may be used so."""
 
-    uses: Annotated[list[JudgedUse], Meta(description="Each use, in the order asked.")]
+    uses: Annotated[list[JudgedUse], Meta(description="Each use, in the order asked.", max_length=MOST_USES)]
 
 
 class Judged(NamedTuple):

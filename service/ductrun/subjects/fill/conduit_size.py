@@ -36,11 +36,11 @@ from ductrun.subjects.fill.rules import (
     smallest_complying,
     told_area,
 )
-from ductrun.subjects.parts.cables import CableLines
+from ductrun.subjects.parts.cables import MOST_KINDS, CableLines
 from ductrun.subjects.parts.choices import ConduitType, TradeSize
 from ductrun.subjects.parts.conductors import ConductorSet, conductor_set, next_larger
 from ductrun.subjects.parts.conduit import BORES, SIZES, PlacedType, refuse_without_bore, scaled
-from ductrun.subjects.parts.jam import OVALITY
+from ductrun.subjects.parts.jam import OVALITY, caution_in_jam_band, in_jam_band
 
 SPARE_PERCENT = number("fill.spare_percent")
 SOURCES = {
@@ -102,9 +102,15 @@ class ConduitSizeResult(Struct, frozen=True, gc=False):
     limit_percent: Annotated[float, Meta(description="Percentage of Table 1 that applies.")]
     limit_rule: Annotated[FillLimitRule, Meta(description="Which line of Table 1 applies.")]
     limit_reason: Annotated[str, Meta(description="Why that line applies, in a sentence.")]
-    candidates: Annotated[list[SizeCandidate], Meta(description="Every trade size of the type, smallest first.")]
+    candidates: Annotated[
+        list[SizeCandidate],
+        Meta(description="Every trade size of the type, smallest first.", max_length=len(TradeSize)),
+    ]
     changes: Annotated[
-        list[SizeChange], Meta(description="For every line: one conductor more, and one conductor size larger.")
+        list[SizeChange],
+        Meta(
+            description="For every line: one conductor more, and one conductor size larger.", max_length=2 * MOST_KINDS
+        ),
     ]
     trade_size: Annotated[
         TradeSize | UnsetType, Meta(description="Smallest trade size that complies; absent if none does.")
@@ -176,6 +182,14 @@ def _candidates(conduit_type: str, load: engineering.Load, governing: float | No
 def _report(candidates: Sequence[Candidate], chosen: int, sheet: Worksheet) -> None:
     found = candidates[chosen]
     sheet.rule("fill")  # cites it
+    if found.jam_ratio is not None and in_jam_band(found.jam_ratio):
+        wider = (one.trade_size for one in candidates[chosen + 1 :] if not in_jam_band(one.jam_ratio or 0.0))
+        larger = next(wider, None)
+        caution_in_jam_band(
+            found.jam_ratio,
+            sheet,
+            f"Trade size {larger} is outside of it." if larger else "No larger size of the type is better.",
+        )
     if sheet.working is not None:
         tried = (f"{one.trade_size.value}: {one.percent:.2f} %" for one in candidates[: chosen + 1])
         sheet.show("trade size", "the smallest whose limit holds the set", "; ".join(tried), in_percent(found.percent))

@@ -101,11 +101,11 @@ def hold(given: Filling, conduit: PlacedConduit, conductors: ConductorSet, sheet
     fill = engineering.assess(load, bore, LIMITS)
     percent = 100 * load.area / bore.area
     sheet.judge(fill.within)
-    _report(load, fill, bore, percent, conductors.sheet)
+    smallest = _smallest(conduit, conductors, load)
+    _report(load, fill, bore, percent, smallest, conductors.sheet)
     if load.rule is engineering.Rule.TWO and not fill.within:
         caution_pair(load.area, conductors, bore, "this conduit")
     jam = caution_jam(conductors, load, conduit)
-    smallest = _smallest(conduit, conductors, load)
     filled = Filled(conductors, conduit, practice, load, fill, percent, jam, smallest)
     if sheet.working is not None:
         _show(filled, sheet)
@@ -140,7 +140,12 @@ def _smallest(conduit: PlacedConduit, conductors: ConductorSet, load: engineerin
 
 
 def _report(
-    load: engineering.Load, fill: engineering.Fill, bore: engineering.Bore, percent: float, sheet: Worksheet
+    load: engineering.Load,
+    fill: engineering.Fill,
+    bore: engineering.Bore,
+    percent: float,
+    smallest: TradeSize | None,
+    sheet: Worksheet,
 ) -> None:
     limit = PERCENT[load.rule]
     rule = sheet.rule("fill")
@@ -148,12 +153,13 @@ def _report(
         if load.equal and load.number > 1:
             detail = f": the conduit holds {_quotient(load, bore):.2f} of them by {limit:g} percent"
         else:
-            detail = f", {percent - limit:.2f} percent over"
+            detail = ""
+        do = f"Take trade size {smallest}" if smallest else "Take a larger conduit or fewer conductors"
         sheet.find(
             Severity.VIOLATION,
             "fill_exceeded",
-            f"The conductors fill {percent:.2f} percent of the conduit; the limit is {limit:g}{detail}. It is the "
-            "limit of a complete run, not of a short length that only protects exposed wiring.",
+            f"The conductors fill {percent:.2f} percent of the conduit; the limit is {limit:g}{detail}. {do}. It is "
+            "the limit of a complete run, not of a short length that only protects exposed wiring.",
             rule.beside(sheet.rule("fill_complete")),
             in_percent(percent),
             in_percent(limit),

@@ -29,9 +29,9 @@ from ductrun.subjects.parts.separations import (
 SEPARATION_MEASURE = choice("bank.separation_measure", SeparationMeasure)
 ALIGNMENT = choice("bank.alignment", BankAlignment)
 
-MOST_OF_A_TIER = 40
-TierCount = Annotated[int, Field(ge=1, le=MOST_OF_A_TIER)]
-Tiers = Annotated[list[TierCount], Field(min_length=1, max_length=30)]
+MOST_TIERS, MOST_IN_A_TIER = 30, 40
+TierCount = Annotated[int, Field(ge=1, le=MOST_IN_A_TIER)]
+Tiers = Annotated[list[TierCount], Field(min_length=1, max_length=MOST_TIERS)]
 
 
 class DuctsBeside(Form):
@@ -44,7 +44,7 @@ class DuctsBeside(Form):
 
 
 TierDucts = Annotated[
-    list[Annotated[list[DuctsBeside], Field(min_length=1, max_length=MOST_OF_A_TIER)]], Field(max_length=30)
+    list[Annotated[list[DuctsBeside], Field(min_length=1, max_length=MOST_IN_A_TIER)]], Field(max_length=MOST_TIERS)
 ]
 
 
@@ -61,7 +61,9 @@ class DuctBank(Form):
         "first. The ducts of a tier stand on one level.",
         examples=[[[{"count": 3}], [{"count": 2}, {"count": 1}]]],
     )
-    signal_ducts: Omissible[Annotated[list[Annotated[int, Field(ge=0, le=40)]], Field(max_length=30)]] = Field(
+    signal_ducts: Omissible[
+        Annotated[list[Annotated[int, Field(ge=0, le=MOST_IN_A_TIER)]], Field(max_length=MOST_TIERS)]
+    ] = Field(
         default=None,
         description="How many ducts of each tier, the last ones, carry signals beside power.",
         examples=[[0, 0, 1]],
@@ -148,11 +150,11 @@ def _check_lists(bank: DuctBank, counts: Sequence[int], sheet: Worksheet) -> Non
         sheet.fault(
             f"tier_ducts/{index}",
             "more_than_a_tier",
-            f"A tier holds {MOST_OF_A_TIER} ducts at most.",
-            maximum=MOST_OF_A_TIER,
+            f"A tier holds {MOST_IN_A_TIER} ducts at most.",
+            maximum=MOST_IN_A_TIER,
         )
         for index, count in enumerate(counts)
-        if count > MOST_OF_A_TIER
+        if count > MOST_IN_A_TIER
     ]
     if bank.signal_ducts and len(bank.signal_ducts) != len(counts):
         words = f"Give one for each of the {len(counts)} tiers."

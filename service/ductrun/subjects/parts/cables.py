@@ -190,7 +190,8 @@ class CableLine(Form):
     cable: Cable = Field(description="The cable.")
 
 
-CableLines = Annotated[list[CableLine], Field(min_length=1, max_length=200)]
+MOST_KINDS = 200
+CableLines = Annotated[list[CableLine], Field(min_length=1, max_length=MOST_KINDS)]
 MOST_LINES = 20
 PulledLines = Annotated[list[CableLine], Field(min_length=1, max_length=MOST_LINES)]
 MOST_PULLED = 100  # of all lines together
