@@ -74,6 +74,8 @@ from .duct_bank import DuctBank
 from .duct_contents import DuctContents
 from .duct_elbow import DuctElbow
 from .duct_ends import DuctEnds
+from .duct_material import DuctMaterial
+from .ducts_beside import DuctsBeside
 from .duration import Duration
 from .duration_unit import DurationUnit
 from .encasement_answer import EncasementAnswer
@@ -201,6 +203,7 @@ from .spacer_preset import SpacerPreset
 from .spacers_answer import SpacersAnswer
 from .spacers_item import SpacersItem
 from .spacers_item_answer import SpacersItemAnswer
+from .spacers_of_size import SpacersOfSize
 from .spacers_request import SpacersRequest
 from .spacers_result import SpacersResult
 from .spacers_stream_answer import SpacersStreamAnswer
@@ -322,6 +325,8 @@ __all__ = (
     "DuctContents",
     "DuctElbow",
     "DuctEnds",
+    "DuctMaterial",
+    "DuctsBeside",
     "Duration",
     "DurationUnit",
     "EncasementAnswer",
@@ -449,6 +454,7 @@ __all__ = (
     "SpacersAnswer",
     "SpacersItem",
     "SpacersItemAnswer",
+    "SpacersOfSize",
     "SpacersRequest",
     "SpacersResult",
     "SpacersStreamAnswer",

@@ -10,6 +10,7 @@ from ..models.separation_measure import SeparationMeasure
 from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
+    from ..models.ducts_beside import DuctsBeside
     from ..models.length import Length
     from ..models.listed_conduit import ListedConduit
     from ..models.measured_conduit import MeasuredConduit
@@ -20,29 +21,29 @@ T = TypeVar("T", bound="DuctBank")
 
 @_attrs_define
 class DuctBank:
-    """Ducts in tiers.
+    """Ducts in tiers: of one kind (tiers), or of several (tier_ducts).
 
     Attributes:
         conduit (ListedConduit | MeasuredConduit):
-        tiers (list[int]): Ducts in each tier, the bottom tier first.
         alignment (BankAlignment | Unset): Alignments of tiers of different width.
         horizontal_separation (Length | Unset): A length with its unit.
         power_signal_separation (Length | Unset): A length with its unit.
         separation_measure (SeparationMeasure | Unset): How separations are measured.
         signal_ducts (list[int] | Unset): How many ducts of each tier, the last ones, carry signals beside power.
-        tier_conduits (list[ListedConduit | MeasuredConduit] | Unset): The duct of each tier, the bottom tier first,
-            where they differ.
+        tier_ducts (list[list[DuctsBeside]] | Unset): In place of tiers, where ducts differ: those of each tier from
+            left to right, the bottom tier first. The ducts of a tier stand on one level.
+        tiers (list[int] | Unset): Ducts in each tier, the bottom tier first.
         vertical_separation (Length | Unset): A length with its unit.
     """
 
     conduit: ListedConduit | MeasuredConduit
-    tiers: list[int]
     alignment: BankAlignment | Unset = UNSET
     horizontal_separation: Length | Unset = UNSET
     power_signal_separation: Length | Unset = UNSET
     separation_measure: SeparationMeasure | Unset = UNSET
     signal_ducts: list[int] | Unset = UNSET
-    tier_conduits: list[ListedConduit | MeasuredConduit] | Unset = UNSET
+    tier_ducts: list[list[DuctsBeside]] | Unset = UNSET
+    tiers: list[int] | Unset = UNSET
     vertical_separation: Length | Unset = UNSET
 
     def to_dict(self) -> dict[str, Any]:
@@ -53,8 +54,6 @@ class DuctBank:
             conduit = self.conduit.to_dict()
         else:
             conduit = self.conduit.to_dict()
-
-        tiers = self.tiers
 
         alignment: str | Unset = UNSET
         if not isinstance(self.alignment, Unset):
@@ -76,17 +75,20 @@ class DuctBank:
         if not isinstance(self.signal_ducts, Unset):
             signal_ducts = self.signal_ducts
 
-        tier_conduits: list[dict[str, Any]] | Unset = UNSET
-        if not isinstance(self.tier_conduits, Unset):
-            tier_conduits = []
-            for tier_conduits_item_data in self.tier_conduits:
-                tier_conduits_item: dict[str, Any]
-                if isinstance(tier_conduits_item_data, ListedConduit):
-                    tier_conduits_item = tier_conduits_item_data.to_dict()
-                else:
-                    tier_conduits_item = tier_conduits_item_data.to_dict()
+        tier_ducts: list[list[dict[str, Any]]] | Unset = UNSET
+        if not isinstance(self.tier_ducts, Unset):
+            tier_ducts = []
+            for tier_ducts_item_data in self.tier_ducts:
+                tier_ducts_item = []
+                for tier_ducts_item_item_data in tier_ducts_item_data:
+                    tier_ducts_item_item = tier_ducts_item_item_data.to_dict()
+                    tier_ducts_item.append(tier_ducts_item_item)
 
-                tier_conduits.append(tier_conduits_item)
+                tier_ducts.append(tier_ducts_item)
+
+        tiers: list[int] | Unset = UNSET
+        if not isinstance(self.tiers, Unset):
+            tiers = self.tiers
 
         vertical_separation: dict[str, Any] | Unset = UNSET
         if not isinstance(self.vertical_separation, Unset):
@@ -97,7 +99,6 @@ class DuctBank:
         field_dict.update(
             {
                 "conduit": conduit,
-                "tiers": tiers,
             }
         )
         if alignment is not UNSET:
@@ -110,8 +111,10 @@ class DuctBank:
             field_dict["separation_measure"] = separation_measure
         if signal_ducts is not UNSET:
             field_dict["signal_ducts"] = signal_ducts
-        if tier_conduits is not UNSET:
-            field_dict["tier_conduits"] = tier_conduits
+        if tier_ducts is not UNSET:
+            field_dict["tier_ducts"] = tier_ducts
+        if tiers is not UNSET:
+            field_dict["tiers"] = tiers
         if vertical_separation is not UNSET:
             field_dict["vertical_separation"] = vertical_separation
 
@@ -119,6 +122,7 @@ class DuctBank:
 
     @classmethod
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
+        from ..models.ducts_beside import DuctsBeside  # noqa: PLC0415
         from ..models.length import Length  # noqa: PLC0415
         from ..models.listed_conduit import ListedConduit  # noqa: PLC0415
         from ..models.measured_conduit import MeasuredConduit  # noqa: PLC0415
@@ -141,8 +145,6 @@ class DuctBank:
             return componentsschemas_conduit_type_1
 
         conduit = _parse_conduit(d.pop("conduit"))
-
-        tiers = cast(list[int], d.pop("tiers"))
 
         _alignment = d.pop("alignment", UNSET)
         alignment: BankAlignment | Unset
@@ -174,30 +176,21 @@ class DuctBank:
 
         signal_ducts = cast(list[int], d.pop("signal_ducts", UNSET))
 
-        _tier_conduits = d.pop("tier_conduits", UNSET)
-        tier_conduits: list[ListedConduit | MeasuredConduit] | Unset = UNSET
-        if _tier_conduits is not UNSET:
-            tier_conduits = []
-            for tier_conduits_item_data in _tier_conduits:
+        _tier_ducts = d.pop("tier_ducts", UNSET)
+        tier_ducts: list[list[DuctsBeside]] | Unset = UNSET
+        if _tier_ducts is not UNSET:
+            tier_ducts = []
+            for tier_ducts_item_data in _tier_ducts:
+                tier_ducts_item = []
+                _tier_ducts_item = tier_ducts_item_data
+                for tier_ducts_item_item_data in _tier_ducts_item:
+                    tier_ducts_item_item = DuctsBeside.from_dict(tier_ducts_item_item_data)
 
-                def _parse_tier_conduits_item(data: object) -> ListedConduit | MeasuredConduit:
-                    try:
-                        if not isinstance(data, dict):
-                            raise TypeError()
-                        componentsschemas_conduit_type_0 = ListedConduit.from_dict(data)
+                    tier_ducts_item.append(tier_ducts_item_item)
 
-                        return componentsschemas_conduit_type_0
-                    except (TypeError, ValueError, AttributeError, KeyError):
-                        pass
-                    if not isinstance(data, dict):
-                        raise TypeError()
-                    componentsschemas_conduit_type_1 = MeasuredConduit.from_dict(data)
+                tier_ducts.append(tier_ducts_item)
 
-                    return componentsschemas_conduit_type_1
-
-                tier_conduits_item = _parse_tier_conduits_item(tier_conduits_item_data)
-
-                tier_conduits.append(tier_conduits_item)
+        tiers = cast(list[int], d.pop("tiers", UNSET))
 
         _vertical_separation = d.pop("vertical_separation", UNSET)
         vertical_separation: Length | Unset
@@ -208,13 +201,13 @@ class DuctBank:
 
         duct_bank = cls(
             conduit=conduit,
-            tiers=tiers,
             alignment=alignment,
             horizontal_separation=horizontal_separation,
             power_signal_separation=power_signal_separation,
             separation_measure=separation_measure,
             signal_ducts=signal_ducts,
-            tier_conduits=tier_conduits,
+            tier_ducts=tier_ducts,
+            tiers=tiers,
             vertical_separation=vertical_separation,
         )
 

@@ -26,7 +26,7 @@ class EncasementRequest:
     """A length of duct bank in concrete.
 
     Attributes:
-        bank (DuctBank): Ducts in tiers.
+        bank (DuctBank): Ducts in tiers: of one kind (tiers), or of several (tier_ducts).
         length (Length): A length with its unit.
         bag_mass (Mass | Unset): A mass with its unit; a force is not a mass: see Force.
         cement_content (Density | Unset): A mass per volume with its unit.

@@ -6,10 +6,13 @@ from typing import TYPE_CHECKING, Any, TypeVar
 from attrs import define as _attrs_define
 
 from ..models.duct_contents import DuctContents
+from ..models.duct_material import DuctMaterial
 from ..models.flotation_medium import FlotationMedium
+from ..models.pour_shape import PourShape
 from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
+    from ..models.concrete_cover import ConcreteCover
     from ..models.density import Density
     from ..models.duct_bank import DuctBank
     from ..models.force import Force
@@ -25,15 +28,21 @@ class FlotationRequest:
     """A bank in a fluid.
 
     Attributes:
-        bank (DuctBank): Ducts in tiers.
+        bank (DuctBank): Ducts in tiers: of one kind (tiers), or of several (tier_ducts).
         cable_mass_per_length (MassPerLength | Unset): A mass per length with its unit.
+        concrete_cover (ConcreteCover | Unset): Concrete outside the ducts.
+        concrete_density (Density | Unset): A mass per volume with its unit.
         contents (DuctContents | Unset): Contents of ducts.
+        cover (Length | Unset): A length with its unit.
         duct_density (Density | Unset): A mass per volume with its unit.
         duct_mass_per_length (MassPerLength | Unset): A mass per length with its unit.
+        duct_material (DuctMaterial | Unset): What ducts are made of, as far as its density is on file.
+        earth_density (Density | Unset): A mass per volume with its unit.
         fluid_density (Density | Unset): A mass per volume with its unit.
         length (Length | Unset): A length with its unit.
         lift_height (Length | Unset): A length with its unit.
         medium (FlotationMedium | Unset): What ducts would float in.
+        pour_shape (PourShape | Unset): Whether concrete fills the bounding rectangle or steps with the tiers.
         safety_factor (float | Unset): Factor on the uplift.
         station_spacing (Length | Unset): A length with its unit.
         tie_down_capacity (Force | Unset): A force with its unit; tension is a force.
@@ -41,13 +50,19 @@ class FlotationRequest:
 
     bank: DuctBank
     cable_mass_per_length: MassPerLength | Unset = UNSET
+    concrete_cover: ConcreteCover | Unset = UNSET
+    concrete_density: Density | Unset = UNSET
     contents: DuctContents | Unset = UNSET
+    cover: Length | Unset = UNSET
     duct_density: Density | Unset = UNSET
     duct_mass_per_length: MassPerLength | Unset = UNSET
+    duct_material: DuctMaterial | Unset = UNSET
+    earth_density: Density | Unset = UNSET
     fluid_density: Density | Unset = UNSET
     length: Length | Unset = UNSET
     lift_height: Length | Unset = UNSET
     medium: FlotationMedium | Unset = UNSET
+    pour_shape: PourShape | Unset = UNSET
     safety_factor: float | Unset = UNSET
     station_spacing: Length | Unset = UNSET
     tie_down_capacity: Force | Unset = UNSET
@@ -59,9 +74,21 @@ class FlotationRequest:
         if not isinstance(self.cable_mass_per_length, Unset):
             cable_mass_per_length = self.cable_mass_per_length.to_dict()
 
+        concrete_cover: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.concrete_cover, Unset):
+            concrete_cover = self.concrete_cover.to_dict()
+
+        concrete_density: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.concrete_density, Unset):
+            concrete_density = self.concrete_density.to_dict()
+
         contents: str | Unset = UNSET
         if not isinstance(self.contents, Unset):
             contents = self.contents.value
+
+        cover: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.cover, Unset):
+            cover = self.cover.to_dict()
 
         duct_density: dict[str, Any] | Unset = UNSET
         if not isinstance(self.duct_density, Unset):
@@ -70,6 +97,14 @@ class FlotationRequest:
         duct_mass_per_length: dict[str, Any] | Unset = UNSET
         if not isinstance(self.duct_mass_per_length, Unset):
             duct_mass_per_length = self.duct_mass_per_length.to_dict()
+
+        duct_material: str | Unset = UNSET
+        if not isinstance(self.duct_material, Unset):
+            duct_material = self.duct_material.value
+
+        earth_density: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.earth_density, Unset):
+            earth_density = self.earth_density.to_dict()
 
         fluid_density: dict[str, Any] | Unset = UNSET
         if not isinstance(self.fluid_density, Unset):
@@ -86,6 +121,10 @@ class FlotationRequest:
         medium: str | Unset = UNSET
         if not isinstance(self.medium, Unset):
             medium = self.medium.value
+
+        pour_shape: str | Unset = UNSET
+        if not isinstance(self.pour_shape, Unset):
+            pour_shape = self.pour_shape.value
 
         safety_factor = self.safety_factor
 
@@ -106,12 +145,22 @@ class FlotationRequest:
         )
         if cable_mass_per_length is not UNSET:
             field_dict["cable_mass_per_length"] = cable_mass_per_length
+        if concrete_cover is not UNSET:
+            field_dict["concrete_cover"] = concrete_cover
+        if concrete_density is not UNSET:
+            field_dict["concrete_density"] = concrete_density
         if contents is not UNSET:
             field_dict["contents"] = contents
+        if cover is not UNSET:
+            field_dict["cover"] = cover
         if duct_density is not UNSET:
             field_dict["duct_density"] = duct_density
         if duct_mass_per_length is not UNSET:
             field_dict["duct_mass_per_length"] = duct_mass_per_length
+        if duct_material is not UNSET:
+            field_dict["duct_material"] = duct_material
+        if earth_density is not UNSET:
+            field_dict["earth_density"] = earth_density
         if fluid_density is not UNSET:
             field_dict["fluid_density"] = fluid_density
         if length is not UNSET:
@@ -120,6 +169,8 @@ class FlotationRequest:
             field_dict["lift_height"] = lift_height
         if medium is not UNSET:
             field_dict["medium"] = medium
+        if pour_shape is not UNSET:
+            field_dict["pour_shape"] = pour_shape
         if safety_factor is not UNSET:
             field_dict["safety_factor"] = safety_factor
         if station_spacing is not UNSET:
@@ -131,6 +182,7 @@ class FlotationRequest:
 
     @classmethod
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
+        from ..models.concrete_cover import ConcreteCover  # noqa: PLC0415
         from ..models.density import Density  # noqa: PLC0415
         from ..models.duct_bank import DuctBank  # noqa: PLC0415
         from ..models.force import Force  # noqa: PLC0415
@@ -147,12 +199,33 @@ class FlotationRequest:
         else:
             cable_mass_per_length = MassPerLength.from_dict(_cable_mass_per_length)
 
+        _concrete_cover = d.pop("concrete_cover", UNSET)
+        concrete_cover: ConcreteCover | Unset
+        if isinstance(_concrete_cover, Unset):
+            concrete_cover = UNSET
+        else:
+            concrete_cover = ConcreteCover.from_dict(_concrete_cover)
+
+        _concrete_density = d.pop("concrete_density", UNSET)
+        concrete_density: Density | Unset
+        if isinstance(_concrete_density, Unset):
+            concrete_density = UNSET
+        else:
+            concrete_density = Density.from_dict(_concrete_density)
+
         _contents = d.pop("contents", UNSET)
         contents: DuctContents | Unset
         if isinstance(_contents, Unset):
             contents = UNSET
         else:
             contents = DuctContents(_contents)
+
+        _cover = d.pop("cover", UNSET)
+        cover: Length | Unset
+        if isinstance(_cover, Unset):
+            cover = UNSET
+        else:
+            cover = Length.from_dict(_cover)
 
         _duct_density = d.pop("duct_density", UNSET)
         duct_density: Density | Unset
@@ -167,6 +240,20 @@ class FlotationRequest:
             duct_mass_per_length = UNSET
         else:
             duct_mass_per_length = MassPerLength.from_dict(_duct_mass_per_length)
+
+        _duct_material = d.pop("duct_material", UNSET)
+        duct_material: DuctMaterial | Unset
+        if isinstance(_duct_material, Unset):
+            duct_material = UNSET
+        else:
+            duct_material = DuctMaterial(_duct_material)
+
+        _earth_density = d.pop("earth_density", UNSET)
+        earth_density: Density | Unset
+        if isinstance(_earth_density, Unset):
+            earth_density = UNSET
+        else:
+            earth_density = Density.from_dict(_earth_density)
 
         _fluid_density = d.pop("fluid_density", UNSET)
         fluid_density: Density | Unset
@@ -196,6 +283,13 @@ class FlotationRequest:
         else:
             medium = FlotationMedium(_medium)
 
+        _pour_shape = d.pop("pour_shape", UNSET)
+        pour_shape: PourShape | Unset
+        if isinstance(_pour_shape, Unset):
+            pour_shape = UNSET
+        else:
+            pour_shape = PourShape(_pour_shape)
+
         safety_factor = d.pop("safety_factor", UNSET)
 
         _station_spacing = d.pop("station_spacing", UNSET)
@@ -215,13 +309,19 @@ class FlotationRequest:
         flotation_request = cls(
             bank=bank,
             cable_mass_per_length=cable_mass_per_length,
+            concrete_cover=concrete_cover,
+            concrete_density=concrete_density,
             contents=contents,
+            cover=cover,
             duct_density=duct_density,
             duct_mass_per_length=duct_mass_per_length,
+            duct_material=duct_material,
+            earth_density=earth_density,
             fluid_density=fluid_density,
             length=length,
             lift_height=lift_height,
             medium=medium,
+            pour_shape=pour_shape,
             safety_factor=safety_factor,
             station_spacing=station_spacing,
             tie_down_capacity=tie_down_capacity,

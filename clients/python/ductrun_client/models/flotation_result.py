@@ -24,9 +24,11 @@ class FlotationResult:
     Attributes:
         full_uplift_per_length (ForcePerLength): A force per length with its unit; sidewall pressure is one.
         hold_down_per_station (Force): A force with its unit; tension is a force.
-        tier_uplifts (list[TierUplift]): Each tier, the bottom tier first.
+        tier_uplifts (list[TierUplift]): Each kind of duct of each tier, the bottom tier first.
         uplift_per_length (ForcePerLength): A force per length with its unit; sidewall pressure is one.
         uplift_per_station (Force): A force with its unit; tension is a force.
+        concrete_weight_per_length (ForcePerLength | Unset): A force per length with its unit; sidewall pressure is one.
+        earth_weight_per_length (ForcePerLength | Unset): A force per length with its unit; sidewall pressure is one.
         tie_down_count (int | Unset): Tie-downs at each station, if the capacity of one is given.
         total_tie_down_count (int | Unset): Tie-downs of the run, if its length is given as well.
     """
@@ -36,6 +38,8 @@ class FlotationResult:
     tier_uplifts: list[TierUplift]
     uplift_per_length: ForcePerLength
     uplift_per_station: Force
+    concrete_weight_per_length: ForcePerLength | Unset = UNSET
+    earth_weight_per_length: ForcePerLength | Unset = UNSET
     tie_down_count: int | Unset = UNSET
     total_tie_down_count: int | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
@@ -54,6 +58,14 @@ class FlotationResult:
 
         uplift_per_station = self.uplift_per_station.to_dict()
 
+        concrete_weight_per_length: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.concrete_weight_per_length, Unset):
+            concrete_weight_per_length = self.concrete_weight_per_length.to_dict()
+
+        earth_weight_per_length: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.earth_weight_per_length, Unset):
+            earth_weight_per_length = self.earth_weight_per_length.to_dict()
+
         tie_down_count = self.tie_down_count
 
         total_tie_down_count = self.total_tie_down_count
@@ -69,6 +81,10 @@ class FlotationResult:
                 "uplift_per_station": uplift_per_station,
             }
         )
+        if concrete_weight_per_length is not UNSET:
+            field_dict["concrete_weight_per_length"] = concrete_weight_per_length
+        if earth_weight_per_length is not UNSET:
+            field_dict["earth_weight_per_length"] = earth_weight_per_length
         if tie_down_count is not UNSET:
             field_dict["tie_down_count"] = tie_down_count
         if total_tie_down_count is not UNSET:
@@ -98,6 +114,20 @@ class FlotationResult:
 
         uplift_per_station = Force.from_dict(d.pop("uplift_per_station"))
 
+        _concrete_weight_per_length = d.pop("concrete_weight_per_length", UNSET)
+        concrete_weight_per_length: ForcePerLength | Unset
+        if isinstance(_concrete_weight_per_length, Unset):
+            concrete_weight_per_length = UNSET
+        else:
+            concrete_weight_per_length = ForcePerLength.from_dict(_concrete_weight_per_length)
+
+        _earth_weight_per_length = d.pop("earth_weight_per_length", UNSET)
+        earth_weight_per_length: ForcePerLength | Unset
+        if isinstance(_earth_weight_per_length, Unset):
+            earth_weight_per_length = UNSET
+        else:
+            earth_weight_per_length = ForcePerLength.from_dict(_earth_weight_per_length)
+
         tie_down_count = d.pop("tie_down_count", UNSET)
 
         total_tie_down_count = d.pop("total_tie_down_count", UNSET)
@@ -108,6 +138,8 @@ class FlotationResult:
             tier_uplifts=tier_uplifts,
             uplift_per_length=uplift_per_length,
             uplift_per_station=uplift_per_station,
+            concrete_weight_per_length=concrete_weight_per_length,
+            earth_weight_per_length=earth_weight_per_length,
             tie_down_count=tie_down_count,
             total_tie_down_count=total_tie_down_count,
         )

@@ -26,6 +26,7 @@ class Reinforcing:
         lap_diameter_ratio (float | Unset): Lap over the diameter of a bar, where lap_length is left out.
         lap_length (Length | Unset): A length with its unit.
         stock_length (Length | Unset): A length with its unit.
+        tie_hook_length (Length | Unset): A length with its unit.
         tie_size (BarSize | Unset): Reinforcing bars.
         tie_spacing (Length | Unset): A length with its unit.
     """
@@ -36,6 +37,7 @@ class Reinforcing:
     lap_diameter_ratio: float | Unset = UNSET
     lap_length: Length | Unset = UNSET
     stock_length: Length | Unset = UNSET
+    tie_hook_length: Length | Unset = UNSET
     tie_size: BarSize | Unset = UNSET
     tie_spacing: Length | Unset = UNSET
 
@@ -57,6 +59,10 @@ class Reinforcing:
         stock_length: dict[str, Any] | Unset = UNSET
         if not isinstance(self.stock_length, Unset):
             stock_length = self.stock_length.to_dict()
+
+        tie_hook_length: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.tie_hook_length, Unset):
+            tie_hook_length = self.tie_hook_length.to_dict()
 
         tie_size: str | Unset = UNSET
         if not isinstance(self.tie_size, Unset):
@@ -82,6 +88,8 @@ class Reinforcing:
             field_dict["lap_length"] = lap_length
         if stock_length is not UNSET:
             field_dict["stock_length"] = stock_length
+        if tie_hook_length is not UNSET:
+            field_dict["tie_hook_length"] = tie_hook_length
         if tie_size is not UNSET:
             field_dict["tie_size"] = tie_size
         if tie_spacing is not UNSET:
@@ -121,6 +129,13 @@ class Reinforcing:
         else:
             stock_length = Length.from_dict(_stock_length)
 
+        _tie_hook_length = d.pop("tie_hook_length", UNSET)
+        tie_hook_length: Length | Unset
+        if isinstance(_tie_hook_length, Unset):
+            tie_hook_length = UNSET
+        else:
+            tie_hook_length = Length.from_dict(_tie_hook_length)
+
         _tie_size = d.pop("tie_size", UNSET)
         tie_size: BarSize | Unset
         if isinstance(_tie_size, Unset):
@@ -142,6 +157,7 @@ class Reinforcing:
             lap_diameter_ratio=lap_diameter_ratio,
             lap_length=lap_length,
             stock_length=stock_length,
+            tie_hook_length=tie_hook_length,
             tie_size=tie_size,
             tie_spacing=tie_spacing,
         )

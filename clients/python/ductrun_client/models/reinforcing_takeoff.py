@@ -21,6 +21,7 @@ class ReinforcingTakeoff:
     Attributes:
         lap_count (int): Laps of all longitudinal bars.
         lap_length (Length): A length with its unit.
+        least_concrete_cover (Length): A length with its unit.
         longitudinal_length (Length): A length with its unit.
         mass (Mass): A mass with its unit; a force is not a mass: see Force.
         tie_count (int): Ties along the pour.
@@ -29,6 +30,7 @@ class ReinforcingTakeoff:
 
     lap_count: int
     lap_length: Length
+    least_concrete_cover: Length
     longitudinal_length: Length
     mass: Mass
     tie_count: int
@@ -39,6 +41,8 @@ class ReinforcingTakeoff:
         lap_count = self.lap_count
 
         lap_length = self.lap_length.to_dict()
+
+        least_concrete_cover = self.least_concrete_cover.to_dict()
 
         longitudinal_length = self.longitudinal_length.to_dict()
 
@@ -54,6 +58,7 @@ class ReinforcingTakeoff:
             {
                 "lap_count": lap_count,
                 "lap_length": lap_length,
+                "least_concrete_cover": least_concrete_cover,
                 "longitudinal_length": longitudinal_length,
                 "mass": mass,
                 "tie_count": tie_count,
@@ -73,6 +78,8 @@ class ReinforcingTakeoff:
 
         lap_length = Length.from_dict(d.pop("lap_length"))
 
+        least_concrete_cover = Length.from_dict(d.pop("least_concrete_cover"))
+
         longitudinal_length = Length.from_dict(d.pop("longitudinal_length"))
 
         mass = Mass.from_dict(d.pop("mass"))
@@ -84,6 +91,7 @@ class ReinforcingTakeoff:
         reinforcing_takeoff = cls(
             lap_count=lap_count,
             lap_length=lap_length,
+            least_concrete_cover=least_concrete_cover,
             longitudinal_length=longitudinal_length,
             mass=mass,
             tie_count=tie_count,

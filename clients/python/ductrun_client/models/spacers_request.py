@@ -11,6 +11,7 @@ from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
     from ..models.distance_interval import DistanceInterval
+    from ..models.duct_bank import DuctBank
     from ..models.length import Length
     from ..models.per_stick_interval import PerStickInterval
     from ..models.preset_interval import PresetInterval
@@ -25,7 +26,7 @@ class SpacersRequest:
 
     Attributes:
         length (Length): A length with its unit.
-        tiers (list[int]): Ducts in each tier, the bottom tier first.
+        bank (DuctBank | Unset): Ducts in tiers: of one kind (tiers), or of several (tier_ducts).
         duct_count_per_spacer (int | Unset): Ducts that one piece carries side by side.
         end_offset (Length | Unset): A length with its unit.
         interval (DistanceInterval | PerStickInterval | PresetInterval | Unset):
@@ -33,18 +34,20 @@ class SpacersRequest:
         shared_end_count (int | Unset): Ends of this segment whose station belongs to the segment it meets; 0 between
             manholes.
         stick_length (Length | Unset): A length with its unit.
+        tiers (list[int] | Unset): Ducts in each tier, the bottom tier first.
         top_closure (TopClosure | Unset): What closes a spacer stack above the top ducts.
         waste_percent (float | Unset): Extra pieces to order, in percent.
     """
 
     length: Length
-    tiers: list[int]
+    bank: DuctBank | Unset = UNSET
     duct_count_per_spacer: int | Unset = UNSET
     end_offset: Length | Unset = UNSET
     interval: DistanceInterval | PerStickInterval | PresetInterval | Unset = UNSET
     piece_system: PieceSystem | Unset = UNSET
     shared_end_count: int | Unset = UNSET
     stick_length: Length | Unset = UNSET
+    tiers: list[int] | Unset = UNSET
     top_closure: TopClosure | Unset = UNSET
     waste_percent: float | Unset = UNSET
 
@@ -54,7 +57,9 @@ class SpacersRequest:
 
         length = self.length.to_dict()
 
-        tiers = self.tiers
+        bank: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.bank, Unset):
+            bank = self.bank.to_dict()
 
         duct_count_per_spacer = self.duct_count_per_spacer
 
@@ -82,6 +87,10 @@ class SpacersRequest:
         if not isinstance(self.stick_length, Unset):
             stick_length = self.stick_length.to_dict()
 
+        tiers: list[int] | Unset = UNSET
+        if not isinstance(self.tiers, Unset):
+            tiers = self.tiers
+
         top_closure: str | Unset = UNSET
         if not isinstance(self.top_closure, Unset):
             top_closure = self.top_closure.value
@@ -93,9 +102,10 @@ class SpacersRequest:
         field_dict.update(
             {
                 "length": length,
-                "tiers": tiers,
             }
         )
+        if bank is not UNSET:
+            field_dict["bank"] = bank
         if duct_count_per_spacer is not UNSET:
             field_dict["duct_count_per_spacer"] = duct_count_per_spacer
         if end_offset is not UNSET:
@@ -108,6 +118,8 @@ class SpacersRequest:
             field_dict["shared_end_count"] = shared_end_count
         if stick_length is not UNSET:
             field_dict["stick_length"] = stick_length
+        if tiers is not UNSET:
+            field_dict["tiers"] = tiers
         if top_closure is not UNSET:
             field_dict["top_closure"] = top_closure
         if waste_percent is not UNSET:
@@ -118,6 +130,7 @@ class SpacersRequest:
     @classmethod
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
         from ..models.distance_interval import DistanceInterval  # noqa: PLC0415
+        from ..models.duct_bank import DuctBank  # noqa: PLC0415
         from ..models.length import Length  # noqa: PLC0415
         from ..models.per_stick_interval import PerStickInterval  # noqa: PLC0415
         from ..models.preset_interval import PresetInterval  # noqa: PLC0415
@@ -125,7 +138,12 @@ class SpacersRequest:
         d = dict(src_dict)
         length = Length.from_dict(d.pop("length"))
 
-        tiers = cast(list[int], d.pop("tiers"))
+        _bank = d.pop("bank", UNSET)
+        bank: DuctBank | Unset
+        if isinstance(_bank, Unset):
+            bank = UNSET
+        else:
+            bank = DuctBank.from_dict(_bank)
 
         duct_count_per_spacer = d.pop("duct_count_per_spacer", UNSET)
 
@@ -181,6 +199,8 @@ class SpacersRequest:
         else:
             stick_length = Length.from_dict(_stick_length)
 
+        tiers = cast(list[int], d.pop("tiers", UNSET))
+
         _top_closure = d.pop("top_closure", UNSET)
         top_closure: TopClosure | Unset
         if isinstance(_top_closure, Unset):
@@ -192,13 +212,14 @@ class SpacersRequest:
 
         spacers_request = cls(
             length=length,
-            tiers=tiers,
+            bank=bank,
             duct_count_per_spacer=duct_count_per_spacer,
             end_offset=end_offset,
             interval=interval,
             piece_system=piece_system,
             shared_end_count=shared_end_count,
             stick_length=stick_length,
+            tiers=tiers,
             top_closure=top_closure,
             waste_percent=waste_percent,
         )

@@ -10,6 +10,7 @@ from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
     from ..models.length import Length
+    from ..models.spacers_of_size import SpacersOfSize
 
 
 T = TypeVar("T", bound="SpacersResult")
@@ -22,11 +23,12 @@ class SpacersResult:
     Attributes:
         base_spacer_count (int): Base pieces, under the bottom tier.
         intermediate_spacer_count (int): Intermediate pieces, between tiers.
-        order_count (int): All pieces with waste, rounded up.
+        order_count (int): All pieces with waste, rounded up; by size, if they are.
         piece_count (int): All pieces, before waste.
         station_count (int): Stations along the run.
         top_piece_count (int): Pieces that close the stacks from above.
         actual_spacing (Length | Unset): A length with its unit.
+        sizes (list[SpacersOfSize] | Unset): The pieces by size, the largest first, if a bank is given.
     """
 
     base_spacer_count: int
@@ -36,6 +38,7 @@ class SpacersResult:
     station_count: int
     top_piece_count: int
     actual_spacing: Length | Unset = UNSET
+    sizes: list[SpacersOfSize] | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
@@ -55,6 +58,13 @@ class SpacersResult:
         if not isinstance(self.actual_spacing, Unset):
             actual_spacing = self.actual_spacing.to_dict()
 
+        sizes: list[dict[str, Any]] | Unset = UNSET
+        if not isinstance(self.sizes, Unset):
+            sizes = []
+            for sizes_item_data in self.sizes:
+                sizes_item = sizes_item_data.to_dict()
+                sizes.append(sizes_item)
+
         field_dict: dict[str, Any] = {}
         field_dict.update(self.additional_properties)
         field_dict.update(
@@ -69,12 +79,15 @@ class SpacersResult:
         )
         if actual_spacing is not UNSET:
             field_dict["actual_spacing"] = actual_spacing
+        if sizes is not UNSET:
+            field_dict["sizes"] = sizes
 
         return field_dict
 
     @classmethod
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
         from ..models.length import Length  # noqa: PLC0415
+        from ..models.spacers_of_size import SpacersOfSize  # noqa: PLC0415
 
         d = dict(src_dict)
         base_spacer_count = d.pop("base_spacer_count")
@@ -96,6 +109,15 @@ class SpacersResult:
         else:
             actual_spacing = Length.from_dict(_actual_spacing)
 
+        _sizes = d.pop("sizes", UNSET)
+        sizes: list[SpacersOfSize] | Unset = UNSET
+        if _sizes is not UNSET:
+            sizes = []
+            for sizes_item_data in _sizes:
+                sizes_item = SpacersOfSize.from_dict(sizes_item_data)
+
+                sizes.append(sizes_item)
+
         spacers_result = cls(
             base_spacer_count=base_spacer_count,
             intermediate_spacer_count=intermediate_spacer_count,
@@ -104,6 +126,7 @@ class SpacersResult:
             station_count=station_count,
             top_piece_count=top_piece_count,
             actual_spacing=actual_spacing,
+            sizes=sizes,
         )
 
         spacers_result.additional_properties = d

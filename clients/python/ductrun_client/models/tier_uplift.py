@@ -8,6 +8,7 @@ from attrs import field as _attrs_field
 
 if TYPE_CHECKING:
     from ..models.force_per_length import ForcePerLength
+    from ..models.length import Length
     from ..models.mass_per_length import MassPerLength
 
 
@@ -16,12 +17,13 @@ T = TypeVar("T", bound="TierUplift")
 
 @_attrs_define
 class TierUplift:
-    """One tier.
+    """Like ducts of one tier.
 
     Attributes:
-        duct_count (int):
+        duct_count (int): Ducts of this kind in the tier.
         duct_uplift_per_length (ForcePerLength): A force per length with its unit; sidewall pressure is one.
         mass_per_length (MassPerLength): A mass per length with its unit.
+        outside_diameter (Length): A length with its unit.
         tier (int): Tier, from 1 at the bottom.
         uplift_per_length (ForcePerLength): A force per length with its unit; sidewall pressure is one.
     """
@@ -29,6 +31,7 @@ class TierUplift:
     duct_count: int
     duct_uplift_per_length: ForcePerLength
     mass_per_length: MassPerLength
+    outside_diameter: Length
     tier: int
     uplift_per_length: ForcePerLength
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
@@ -39,6 +42,8 @@ class TierUplift:
         duct_uplift_per_length = self.duct_uplift_per_length.to_dict()
 
         mass_per_length = self.mass_per_length.to_dict()
+
+        outside_diameter = self.outside_diameter.to_dict()
 
         tier = self.tier
 
@@ -51,6 +56,7 @@ class TierUplift:
                 "duct_count": duct_count,
                 "duct_uplift_per_length": duct_uplift_per_length,
                 "mass_per_length": mass_per_length,
+                "outside_diameter": outside_diameter,
                 "tier": tier,
                 "uplift_per_length": uplift_per_length,
             }
@@ -61,6 +67,7 @@ class TierUplift:
     @classmethod
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
         from ..models.force_per_length import ForcePerLength  # noqa: PLC0415
+        from ..models.length import Length  # noqa: PLC0415
         from ..models.mass_per_length import MassPerLength  # noqa: PLC0415
 
         d = dict(src_dict)
@@ -70,6 +77,8 @@ class TierUplift:
 
         mass_per_length = MassPerLength.from_dict(d.pop("mass_per_length"))
 
+        outside_diameter = Length.from_dict(d.pop("outside_diameter"))
+
         tier = d.pop("tier")
 
         uplift_per_length = ForcePerLength.from_dict(d.pop("uplift_per_length"))
@@ -78,6 +87,7 @@ class TierUplift:
             duct_count=duct_count,
             duct_uplift_per_length=duct_uplift_per_length,
             mass_per_length=mass_per_length,
+            outside_diameter=outside_diameter,
             tier=tier,
             uplift_per_length=uplift_per_length,
         )

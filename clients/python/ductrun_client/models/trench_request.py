@@ -28,7 +28,7 @@ class TrenchRequest:
     """A bank in its trench.
 
     Attributes:
-        bank (DuctBank): Ducts in tiers.
+        bank (DuctBank): Ducts in tiers: of one kind (tiers), or of several (tier_ducts).
         length (Length): A length with its unit.
         bedding (Length | Unset): A length with its unit.
         bucket_widths (list[Length] | Unset): Widths of the buckets at hand: the floor is as wide as the narrowest that

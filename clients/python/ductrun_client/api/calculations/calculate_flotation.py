@@ -122,8 +122,8 @@ def sync_detailed(
     """Flotation of ducts
 
      Gives the uplift of empty, water-filled or cable-filled ducts in fresh concrete, slurry or
-    groundwater, per duct, tier and station, for the live lift of a pour, and the tie-downs that hold
-    it.
+    groundwater, per duct, tier and station, for the worst live lift of a pour or against the weight of
+    concrete and earth, and the tie-downs that hold it.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
@@ -169,8 +169,8 @@ def sync(
     """Flotation of ducts
 
      Gives the uplift of empty, water-filled or cable-filled ducts in fresh concrete, slurry or
-    groundwater, per duct, tier and station, for the live lift of a pour, and the tie-downs that hold
-    it.
+    groundwater, per duct, tier and station, for the worst live lift of a pour or against the weight of
+    concrete and earth, and the tie-downs that hold it.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
@@ -211,8 +211,8 @@ async def asyncio_detailed(
     """Flotation of ducts
 
      Gives the uplift of empty, water-filled or cable-filled ducts in fresh concrete, slurry or
-    groundwater, per duct, tier and station, for the live lift of a pour, and the tie-downs that hold
-    it.
+    groundwater, per duct, tier and station, for the worst live lift of a pour or against the weight of
+    concrete and earth, and the tie-downs that hold it.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
@@ -256,8 +256,8 @@ async def asyncio(
     """Flotation of ducts
 
      Gives the uplift of empty, water-filled or cable-filled ducts in fresh concrete, slurry or
-    groundwater, per duct, tier and station, for the live lift of a pour, and the tie-downs that hold
-    it.
+    groundwater, per duct, tier and station, for the worst live lift of a pour or against the weight of
+    concrete and earth, and the tie-downs that hold it.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.

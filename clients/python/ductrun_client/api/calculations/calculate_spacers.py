@@ -122,7 +122,8 @@ def sync_detailed(
     """Spacers of a duct bank
 
      Counts the spacer stations of a run, by distance (fence posts, ends included) or by stick (one
-    station fewer), and the base, intermediate and top pieces for rectangular and stepped banks.
+    station fewer), and the base, intermediate and top pieces for rectangular and stepped banks, by size
+    for a bank.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
@@ -168,7 +169,8 @@ def sync(
     """Spacers of a duct bank
 
      Counts the spacer stations of a run, by distance (fence posts, ends included) or by stick (one
-    station fewer), and the base, intermediate and top pieces for rectangular and stepped banks.
+    station fewer), and the base, intermediate and top pieces for rectangular and stepped banks, by size
+    for a bank.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
@@ -209,7 +211,8 @@ async def asyncio_detailed(
     """Spacers of a duct bank
 
      Counts the spacer stations of a run, by distance (fence posts, ends included) or by stick (one
-    station fewer), and the base, intermediate and top pieces for rectangular and stepped banks.
+    station fewer), and the base, intermediate and top pieces for rectangular and stepped banks, by size
+    for a bank.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
@@ -253,7 +256,8 @@ async def asyncio(
     """Spacers of a duct bank
 
      Counts the spacer stations of a run, by distance (fence posts, ends included) or by stick (one
-    station fewer), and the base, intermediate and top pieces for rectangular and stepped banks.
+    station fewer), and the base, intermediate and top pieces for rectangular and stepped banks, by size
+    for a bank.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
