@@ -79,18 +79,18 @@ def empty_masses(given: Floating, walls: Sequence[DuctWall], sheet: Worksheet) -
     if given.duct_mass_per_length is not None:
         return [given.duct_mass_per_length.si] * len(walls)
     thick = [wall for wall in walls if wall.wall is not None]
+    if not thick:
+        sheet.settle("duct_mass_per_length", None, NO_MASS)
+        return [0.0] * len(walls)
     if len(thick) < len(walls):
         sheet.find(
             Severity.NOTE,
             "duct_mass_left_out",
-            "No wall of the duct is on file, so that its mass is left out: it pushes up a little less than told. Give "
-            "duct_mass_per_length.",
+            "No wall of some ducts is on file, so that their mass is left out: they push up a little less than told. "
+            "Give duct_mass_per_length.",
             WORKED_OUT,
             member="duct_mass_per_length",
         )
-    if not thick:
-        sheet.settle("duct_mass_per_length", None, NO_MASS)
-        return [0.0] * len(walls)
     density = _density(given, thick, sheet)
     return [0.0 if wall.wall is None else engineering.wall_mass(wall.outside, wall.wall, density) for wall in walls]
 
