@@ -137,9 +137,9 @@ def clear_gap(separation: float, center_to_center: bool, one: float, other: floa
 
 def _like(below: Tier, above: Tier) -> bool:
     """Say whether every duct of a tier lies above its like: all power, all signal, or the same ducts in both."""
-    all_power = below.signal == above.signal == 0
-    all_signal = below.signal == len(below.diameters) and above.signal == len(above.diameters)
-    return all_power or all_signal or below == above
+    if below.signal == above.signal == 0 or below == above:
+        return True
+    return below.signal == len(below.diameters) and above.signal == len(above.diameters)
 
 
 def place(
@@ -171,7 +171,7 @@ def place(
         if number:
             below = tiers[number - 1]
             alike = _like(below, tier)
-            gap = clear_gap(vertical if alike else power_signal, center_to_center, below.height, tier.height)
+            gap = clear_gap(vertical if alike else power_signal, center_to_center, rows[number - 1].height, row.height)
             if alike:
                 between = min(between, gap)
             else:

@@ -95,7 +95,7 @@ def base_pieces(tiers: Sequence[Sequence[int]], ducts_per_spacer: int) -> int:
     tier first; ducts_per_spacer (count).
     Source: derived.
     """
-    return _pieces(tiers[0], ducts_per_spacer)
+    return sum([-(-ducts // ducts_per_spacer) for ducts in tiers[0]])
 
 
 def intermediate_pieces(tiers: Sequence[Sequence[int]], ducts_per_spacer: int) -> int:
@@ -107,7 +107,7 @@ def intermediate_pieces(tiers: Sequence[Sequence[int]], ducts_per_spacer: int) -
     Parameters: tiers of so many ducts (count) beside each other, the bottom one first; ducts_per_spacer (count).
     Source: derived.
     """
-    return sum([_pieces(tier, ducts_per_spacer) for tier in tiers[1:]])
+    return sum([-(-ducts // ducts_per_spacer) for tier in tiers[1:] for ducts in tier])
 
 
 def top_pieces(tiers: Sequence[Sequence[int]], ducts_per_spacer: int) -> int:
@@ -124,11 +124,6 @@ def top_pieces(tiers: Sequence[Sequence[int]], ducts_per_spacer: int) -> int:
         if exposed:
             found += min(exposed, -(-exposed // ducts_per_spacer) + len(lower) - 1)
     return found
-
-
-def _pieces(tier: Sequence[int], ducts_per_spacer: int) -> int:
-    """Give the pieces under the groups of a tier."""
-    return sum([-(-ducts // ducts_per_spacer) for ducts in tier])
 
 
 def with_waste(count: int, waste_percent: float) -> int:

@@ -14,8 +14,9 @@ from ductrun.subjects.bank.choices import DuctContents, DuctMaterial
 from ductrun.subjects.bank.flotation_practice import DUCT_MATERIAL, Floating
 from ductrun.subjects.parts.bank import DuctBank, lines_of
 from ductrun.subjects.parts.choices import ConduitType
-from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit, find_row
+from ductrun.subjects.parts.conduit import SIZES, ListedConduit, MeasuredConduit
 from ductrun.tables import TABLES
+from ductrun.tables.rows import Conduit as ConduitRow
 from ductrun.units import Density, Length, MassPerLength
 
 NO_MASS = quantity("flotation.unknown_duct_mass", MassPerLength)
@@ -25,7 +26,7 @@ DUCT_DENSITIES = {
     for row in TABLES["duct_densities"]
 }
 # types with diameters on file; what else a bank is made of is given by its diameters
-_MATERIALS = {
+_MATERIALS: dict[str, DuctMaterial] = {
     kind: DuctMaterial.HDPE if kind is ConduitType.HDPE_SCHEDULE_40 else DuctMaterial.PVC
     for kind in ConduitType
     if kind is ConduitType.HDPE_SCHEDULE_40 or kind.value.startswith("pvc_")
@@ -47,31 +48,32 @@ class DuctWall(NamedTuple):
     place: Worksheet
 
 
-def walls_of(bank: DuctBank, sheet: Worksheet) -> list[DuctWall]:
-    """Give what is known of the walls of ducts that were placed in a bank: each has an outside diameter."""
-    known: dict[int, tuple[DuctMaterial | None, float, float | None, float | None]] = {}
-    walls = []
-    for tier, count, conduit, place in lines_of(bank, sheet):
-        if id(conduit) not in known:
-            known[id(conduit)] = _wall(conduit, place)
-        walls.append(DuctWall(tier, count, *known[id(conduit)], place))
-    return walls
+_Known = tuple[DuctMaterial | None, float, float | None, float | None]  # material, outside diameter, wall, bore
 
 
-def _wall(
-    conduit: ListedConduit | MeasuredConduit, place: Worksheet
-) -> tuple[DuctMaterial | None, float, float | None, float | None]:
-    """Give material, outside diameter, wall and bore [m] of a duct, as far as they are known."""
-    if conduit.kind == "measured":
-        outside = 0.0 if conduit.outside_diameter is None else conduit.outside_diameter.si
-        return None, outside, (outside - conduit.inside_diameter.si) / 2, conduit.inside_diameter.si
-    row = find_row(conduit, place)
+def _listed(row: ConduitRow) -> _Known:
     outside = 0.0 if row.outside_diameter is None else row.outside_diameter.si
     wall = None if row.minimum_wall_in is None else Length.parse(float(row.minimum_wall_in), "in").si
     bore = None if wall is None else outside - 2 * wall
     if row.inside_diameter is not None:
         bore = row.inside_diameter.si
-    return _MATERIALS.get(conduit.type), outside, wall, bore
+    return _MATERIALS.get(row.type), outside, wall, bore
+
+
+_LISTED = {(kind, size): _listed(row) for kind, sizes in SIZES.items() for size, row in sizes.items()}
+
+
+def walls_of(bank: DuctBank, sheet: Worksheet) -> list[DuctWall]:
+    """Give what is known of the walls of ducts that were placed in a bank: each has an outside diameter."""
+    return [DuctWall(tier, count, *_known(conduit), place) for tier, count, conduit, place in lines_of(bank, sheet)]
+
+
+def _known(conduit: ListedConduit | MeasuredConduit) -> _Known:
+    """Give material, outside diameter, wall and bore [m] of a duct, as far as they are known."""
+    if conduit.kind == "listed":
+        return _LISTED[conduit.type, conduit.trade_size]
+    outside = 0.0 if conduit.outside_diameter is None else conduit.outside_diameter.si
+    return None, outside, (outside - conduit.inside_diameter.si) / 2, conduit.inside_diameter.si
 
 
 def empty_masses(given: Floating, walls: Sequence[DuctWall], sheet: Worksheet) -> list[float]:

@@ -12,7 +12,7 @@ from ductrun.kit.forms import Omissible, RunLength
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
-from ductrun.subjects.bank.spacing import DuctSizes, Pieces, Spacers, space
+from ductrun.subjects.bank.spacing import DuctSizes, Spacers, sizes_of, space
 from ductrun.subjects.bank.spacing_practice import Spacing
 from ductrun.subjects.parts.bank import MOST_IN_A_TIER, MOST_TIERS, DuctBank, Tiers, caution_overhang, tiers_of
 
@@ -66,32 +66,31 @@ def assess(request: SpacersRequest, sheet: Worksheet) -> Spacers:
 def _ducts(request: SpacersRequest, sheet: Worksheet) -> DuctSizes:
     """Give the ducts of every tier, of a bank by their outside diameter."""
     if request.bank is not None and request.tiers is None:
-        return [tier.diameters for tier in tiers_of(request.bank, sheet.within("bank"))]
+        return sizes_of(tiers_of(request.bank, sheet.within("bank")))
     if request.bank is not None or request.tiers is None:
         member, words = ("tiers", "") if request.bank is None else ("bank", ", not both")
         raise UnanswerableError(sheet.fault(member, "one_of_two", f"Give either tiers or bank{words}."))
     caution_overhang(request.tiers, sheet)
-    return [[None] * ducts for ducts in request.tiers]
+    return [[(None, ducts)] for ducts in request.tiers]
 
 
 def tell(found: Spacers, telling: Telling) -> SpacersResult:
     """Put spacers into the caller's units."""
     stations, pieces = found.stations, found.pieces
-    by_size = [_told_size(one, one.diameter, telling) for one in pieces if one.diameter is not None]
     return SpacersResult(
         station_count=stations.own,
-        base_spacer_count=sum([one.base for one in pieces]),
-        intermediate_spacer_count=sum([one.intermediate for one in pieces]),
-        top_piece_count=sum([one.top for one in pieces]),
-        piece_count=sum([one.all for one in pieces]),
-        order_count=sum([one.order for one in pieces]),
+        base_spacer_count=pieces.base,
+        intermediate_spacer_count=pieces.intermediate,
+        top_piece_count=pieces.top,
+        piece_count=pieces.base + pieces.intermediate + pieces.top,
+        order_count=pieces.order,
         actual_spacing=telling.distance(stations.spacing) if stations.spacing else UNSET,
-        sizes=by_size or UNSET,
+        sizes=_told_sizes(found, telling) if found.sizes else UNSET,
     )
 
 
-def _told_size(pieces: Pieces, diameter: float, telling: Telling) -> SpacersOfSize:
-    return SpacersOfSize(telling.size(diameter), pieces.base, pieces.intermediate, pieces.top, pieces.order)
+def _told_sizes(found: Spacers, telling: Telling) -> list[SpacersOfSize]:
+    return [SpacersOfSize(telling.size(size), *of_size) for size, of_size in found.sizes]
 
 
 OPERATION = Operation(

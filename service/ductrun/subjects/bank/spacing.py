@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from itertools import groupby
 from typing import NamedTuple
 
 from ductrun.engineering import spacing as engineering
+from ductrun.engineering.bank import Tier
 from ductrun.kit.backing import WORKED_OUT, published
 from ductrun.kit.choices import Severity
 from ductrun.kit.worksheet import Worksheet
@@ -20,29 +21,30 @@ from ductrun.subjects.bank.spacing_practice import (
 )
 from ductrun.subjects.bank.stations import Stations, caution_joints, caution_spacing, stations_of
 
-DuctSizes = Sequence[Sequence[float | None]]  # outside diameter of every duct of every tier [m]; None where not asked
+# like ducts beside each other in every tier: their outside diameter [m], None where it is not known, and their number
+DuctSizes = Sequence[Sequence[tuple[float | None, int]]]
+
+
+def sizes_of(tiers: Iterable[Tier]) -> DuctSizes:
+    """Give the ducts of a bank by their outside diameter, those beside each other that are alike together."""
+    return [[(size, len(list(like))) for size, like in groupby(tier.diameters)] for tier in tiers]
 
 
 class Pieces(NamedTuple):
-    """Pieces of a run for ducts of one outside diameter [m], None where that is not known: before and with waste."""
+    """Pieces of a run: under the bottom tier, between tiers, above them, and what to order of them with waste."""
 
-    diameter: float | None
     base: int
     intermediate: int
     top: int
     order: int
 
-    @property
-    def all(self) -> int:
-        """All of them, before waste."""
-        return self.base + self.intermediate + self.top
-
 
 class Spacers(NamedTuple):
-    """Spacers of a run: its stations, those of its own that it does not leave to a neighbor, the pieces by size."""
+    """Spacers of a run: its stations, all its pieces, and those for ducts of each outside diameter [m], if known."""
 
     stations: Stations
-    pieces: tuple[Pieces, ...]
+    pieces: Pieces
+    sizes: tuple[tuple[float, Pieces], ...]
     waste_percent: float
 
 
@@ -58,12 +60,20 @@ def space(given: Spacing, tiers: DuctSizes, length: float, sheet: Worksheet) -> 
     waste = sheet.settle("waste_percent", given.waste_percent, WASTE_PERCENT)
     caution_spacing(stations.spacing, sheet)
     caution_joints(given, length, stations, sheet)
-    at_each = _single(tiers, wide, closed) if system is PieceSystem.PIECES else [_whole(system, len(tiers), closed)]
-    pieces = tuple([_along(one, own, waste) for one in at_each])
+    sizes: tuple[tuple[float, Pieces], ...] = ()
+    if system is not PieceSystem.PIECES:
+        between = len(tiers) - 1 if system is PieceSystem.WHOLE_TIER else 0
+        pieces = _ordered(own, 1, between, int(closed), waste)
+    elif tiers[0][0][0] is None:
+        pieces = _single([[ducts for _, ducts in tier] for tier in tiers], own, wide, closed, waste)
+    else:
+        sizes = _by_size(tiers, own, wide, closed, waste)
+        pieces = Pieces(*[sum(column) for column in zip(*[of_size for _, of_size in sizes], strict=True)])
     if sheet.working is not None:
-        base, between = (sum([one[index] or 0 for one in at_each]) for index in (1, 2))
-        sheet.show("base", "stations x base pieces of one", f"{own} x {base}", own * base)
-        sheet.show("intermediate", "stations x pieces between tiers", f"{own} x {between}", own * between)
+        each = own or 1
+        sheet.show("base", "stations x base pieces of one", f"{own} x {pieces.base // each}", pieces.base)
+        between = pieces.intermediate
+        sheet.show("intermediate", "stations x pieces between tiers", f"{own} x {between // each}", between)
     if system is not PieceSystem.PIECES and len(tiers) > 1:
         sheet.find(
             Severity.NOTE,
@@ -81,42 +91,30 @@ def space(given: Spacing, tiers: DuctSizes, length: float, sheet: Worksheet) -> 
         WORKED_OUT,
         member="interval",
     )
-    return Spacers(stations, pieces, waste)
+    return Spacers(stations, pieces, sizes, waste)
 
 
-class _Station(NamedTuple):
-    """Pieces of one station for ducts of one size."""
-
-    diameter: float | None
-    base: int
-    intermediate: int
-    top: int
+def _ordered(stations: int, base: int, intermediate: int, top: int, waste: float) -> Pieces:
+    """Give the pieces of all stations, of those of one, and what to order of them."""
+    order = engineering.with_waste(stations * (base + intermediate + top), waste)
+    return Pieces(stations * base, stations * intermediate, stations * top, order)
 
 
-def _along(at_each: _Station, stations: int, waste: float) -> Pieces:
-    """Count the pieces of one size along a run, and what to order of them."""
-    diameter, *counts = at_each
-    base, intermediate, top = (stations * pieces for pieces in counts)
-    return Pieces(diameter, base, intermediate, top, engineering.with_waste(base + intermediate + top, waste))
+def _single(runs: Sequence[Sequence[int]], stations: int, wide: int, closed: bool, waste: float) -> Pieces:
+    """Give the pieces that carry or close ducts of one size, which lie beside each other in runs of every tier."""
+    return _ordered(
+        stations,
+        engineering.base_pieces(runs, wide),
+        engineering.intermediate_pieces(runs, wide),
+        engineering.top_pieces(runs, wide) if closed else 0,
+        waste,
+    )
 
 
-def _whole(system: PieceSystem, tiers: int, closed: bool) -> _Station:
-    """Give the pieces of a station that carry a whole tier or the whole bank, whatever the size of its ducts."""
-    return _Station(None, 1, tiers - 1 if system is PieceSystem.WHOLE_TIER else 0, int(closed))
-
-
-def _single(tiers: DuctSizes, wide: int, closed: bool) -> list[_Station]:
-    """Give the pieces of a station by the size of the ducts they carry or close, the largest first."""
-    rows = [[(size, len(list(like))) for size, like in groupby(tier)] for tier in tiers]
-    found = []
-    for size in sorted({size for row in rows for size, _ in row}, key=lambda one: -(one or 0.0)):
-        runs = [[ducts for one, ducts in row if one == size] for row in rows]
-        found.append(
-            _Station(
-                size,
-                engineering.base_pieces(runs, wide),
-                engineering.intermediate_pieces(runs, wide),
-                engineering.top_pieces(runs, wide) if closed else 0,
-            )
-        )
-    return found
+def _by_size(
+    tiers: DuctSizes, stations: int, wide: int, closed: bool, waste: float
+) -> tuple[tuple[float, Pieces], ...]:
+    """Give the pieces by the size of the ducts they carry or close, the largest first."""
+    sizes = sorted({size for tier in tiers for size, _ in tier if size is not None}, reverse=True)
+    runs = {size: [[ducts for one, ducts in tier if one == size] for tier in tiers] for size in sizes}
+    return tuple([(size, _single(runs[size], stations, wide, closed, waste)) for size in sizes])

@@ -236,7 +236,7 @@ def bank_of(bank: DuctBank, sheet: Worksheet) -> engineering.Bank:
         engineering.Alignment(alignment),
         center_to_center=measure is SeparationMeasure.CENTER_TO_CENTER,
     )
-    refuse_overlaps(placed.gaps, max([tier.height for tier in tiers]), sheet)
+    refuse_overlaps(placed, sheet)
     caution_separations(placed.gaps, sheet)
     return placed
 

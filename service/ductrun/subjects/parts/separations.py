@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ductrun.engineering.bank import Gaps
+from ductrun.engineering.bank import Bank, Gaps
 from ductrun.engineering.rounding import TIE, under
 from ductrun.kit.backing import backing_of
 from ductrun.kit.choices import Severity
@@ -56,19 +56,21 @@ def caution_separations(gaps: Gaps, sheet: Worksheet) -> None:
             )
 
 
-def refuse_overlaps(gaps: Gaps, diameter: float, sheet: Worksheet) -> None:
+def refuse_overlaps(bank: Bank, sheet: Worksheet) -> None:
     """Refuse separations between centers that are smaller than the ducts, each by its member."""
-    members = zip(gaps, ("horizontal_separation", "vertical_separation", "power_signal_separation"), strict=True)
-    least = sheet.tell.size(diameter)
-    faults = [
-        sheet.fault(
-            member,
-            "ducts_overlap",
-            "Measured between centers, the separation is smaller than the ducts: they would overlap.",
-            minimum=least,
+    if min(bank.gaps) >= -TIE:
+        return
+    members = zip(bank.gaps, ("horizontal_separation", "vertical_separation", "power_signal_separation"), strict=True)
+    least = sheet.tell.size(max(duct.diameter for duct in bank.ducts))
+    raise UnanswerableError(
+        *(
+            sheet.fault(
+                member,
+                "ducts_overlap",
+                "Measured between centers, the separation is smaller than the ducts: they would overlap.",
+                minimum=least,
+            )
+            for gap, member in members
+            if gap < -TIE
         )
-        for gap, member in members
-        if gap < -TIE
-    ]
-    if faults:
-        raise UnanswerableError(*faults)
+    )
