@@ -7,9 +7,9 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from ductrun.engineering.rounding import TIE, round_up
+from ductrun.engineering.rounding import TIE, round_down, round_up
 
-_TRIED = 60  # offsets that are tried
+_INCH = 0.0254  # m
 
 
 def stations_by_distance(length: float, interval: float, end_offset: float) -> int:
@@ -65,13 +65,13 @@ def stations_on_joints(stations: int, spacing: float, first: float, stick: float
 def clear_offset(length: float, interval: float, stick: float, clearance: float) -> float | None:
     """Give an end offset [m] with which no station stands on a joint, the least of those tried; None where none is.
 
-    Tried are offsets up to half an interval, a sixtieth of it apart, each with the stations and the spacing that
-    follow from it.
+    Tried are whole inches up to half an interval, which a crew can measure off, each with the stations and the
+    spacing that follow from it.
     Parameters: length of the run [m], interval at most [m], stick length [m], clearance to keep [m].
     Source: derived.
     """
-    for step in range(_TRIED + 1):
-        offset = interval / 2 * step / _TRIED
+    for inches in range(round_down(interval / 2 / _INCH) + 1):
+        offset = inches * _INCH
         stations = stations_by_distance(length, interval, offset)
         spacing = spacing_by_distance(length, stations, offset)
         if not stations_on_joints(stations, spacing, offset, stick, clearance):

@@ -75,7 +75,7 @@ def test_the_offset_that_is_named_clears_the_joints() -> None:
     [found] = [one for one in ask("spacers", request)["findings"] if one["code"] == "stations_on_joints"]
     named = re.search(r"With an end_offset of ([\d.]+) in none does", found["message"])
     assert named, found["message"]
-    moved = request | {"end_offset": quantity(float(named[1]) + 0.001, "in")}
+    moved = request | {"end_offset": quantity(float(named[1]), "in")}
     assert "stations_on_joints" not in codes(ask("spacers", moved))
 
 
@@ -84,7 +84,29 @@ def test_where_no_offset_clears_the_joints_the_caution_says_so() -> None:
     close = {"kind": "distance", "distance": quantity(0.5, "ft")}
     request = example("spacers", interval=close, stick_length=quantity(2, "ft"), length=quantity(100, "ft"))
     [found] = [one for one in ask("spacers", request)["findings"] if one["code"] == "stations_on_joints"]
-    assert "No end_offset clears them all" in found["message"]
+    assert "No end_offset in whole inches" in found["message"]
+
+
+def test_stations_by_stick_are_not_told_to_take_an_offset_they_would_be_refused() -> None:
+    by_stick = {"kind": "per_stick", "count": 3, "stick_length": quantity(20, "ft")}
+    request = example("spacers", interval=by_stick, stick_length=quantity(10, "ft"))
+    del request["end_offset"]
+    [found] = [one for one in ask("spacers", request)["findings"] if one["code"] == "stations_on_joints"]
+    assert "end_offset" not in found["message"]
+
+
+@pytest.mark.parametrize("preset", ["trade_6ft", None])
+def test_the_offset_is_looked_for_at_the_interval_that_was_asked(preset: str | None) -> None:
+    request = example("spacers", stick_length=quantity(20, "ft"), length=quantity(323, "ft"))
+    request["interval"] = {"kind": "preset", "preset": preset} if preset else None
+    request = {name: one for name, one in request.items() if one is not None}
+    for found in ask("spacers", request)["findings"]:
+        named = re.search(r"With an end_offset of ([\d.]+) in none does", found["message"])
+        if named:
+            moved = request | {"end_offset": quantity(float(named[1]), "in")}
+            assert "stations_on_joints" not in codes(ask("spacers", moved))
+            return
+    raise AssertionError("an offset clears these joints")
 
 
 def test_a_tier_wider_than_the_one_below_is_a_caution() -> None:

@@ -118,14 +118,18 @@ class Spacing(Form):
 
 
 MOST_SEARCHED = 2_000  # stations for which an offset is looked for
+WIDEST_SEARCHED = Length.parse(20, "ft").si  # of an interval: half of it in inches is tried
 
 
 class Stations(NamedTuple):
-    """Stations of a run: their number, their even spacing [m], 0 for a single one, and where the first stands [m]."""
+    """Stations of a run: their number, their even spacing [m], 0 for a single one, where the first stands [m], and the
+    interval asked for [m], None where it is so many a stick.
+    """
 
     number: int
     spacing: float
     first: float
+    interval: float | None = None
 
 
 class Spacers(NamedTuple):
@@ -152,7 +156,7 @@ def space(given: Spacing, tiers: Sequence[int], length: float, sheet: Worksheet)
     closure = sheet.settle("top_closure", given.top_closure, TOP_CLOSURE)
     waste = sheet.settle("waste_percent", given.waste_percent, WASTE_PERCENT)
     _caution_spacing(stations.spacing, sheet)
-    _caution_joints(given, stations, length, sheet)
+    _caution_joints(given.stick_length, stations, length, sheet)
     base, intermediate, top = (pieces * own for pieces in _pieces(system, tiers, wide, closure))
     pieces = base + intermediate + top
     if sheet.working is not None:
@@ -234,23 +238,23 @@ def _stations(given: Spacing, length: float, sheet: Worksheet) -> Stations:
         f"({length:.6g} m - 2 x {offset:.6g} m) / {distance:.6g} m",
         stations,
     )
-    return Stations(stations, engineering.spacing_by_distance(length, stations, offset), offset)
+    return Stations(stations, engineering.spacing_by_distance(length, stations, offset), offset, distance)
 
 
-def _caution_joints(given: Spacing, stations: Stations, length: float, sheet: Worksheet) -> None:
+def _caution_joints(stick: Length | None, stations: Stations, length: float, sheet: Worksheet) -> None:
     """Caution where a station would stand on a bell or coupling, and name an end offset that clears them all."""
-    stick = given.stick_length
     if stick is None or not stations.spacing:
         return
     clear = JOINT_CLEARANCE.value.si
     hits = engineering.stations_on_joints(stations.number, stations.spacing, stations.first, stick.si, clear)
     if hits:
         do = "Shift those that do by hand."
-        if stations.number <= MOST_SEARCHED:
-            interval = stations.spacing if given.interval is None else max(stations.spacing, _distance_of(given))
-            offset = engineering.clear_offset(length, interval, stick.si, clear)
-            told = "" if offset is None else text_of(sheet.tell.size(offset))
-            do = f"With an end_offset of {told} none does." if told else "No end_offset clears them all: shift by hand."
+        if stations.interval is not None and stations.number <= MOST_SEARCHED and stations.interval <= WIDEST_SEARCHED:
+            offset = engineering.clear_offset(length, stations.interval, stick.si, clear)
+            if offset is None:
+                do = "No end_offset in whole inches, up to half an interval, clears them all: shift those by hand."
+            else:
+                do = f"With an end_offset of {text_of(sheet.tell.size(offset))} none does."
         sheet.find(
             Severity.CAUTION,
             "stations_on_joints",
@@ -261,11 +265,6 @@ def _caution_joints(given: Spacing, stations: Stations, length: float, sheet: Wo
             0,
             member="stick_length",
         )
-
-
-def _distance_of(given: Spacing) -> float:
-    named = given.interval
-    return named.distance.si if named is not None and named.kind == "distance" else 0.0
 
 
 def _caution_spacing(spacing: float, sheet: Worksheet) -> None:
