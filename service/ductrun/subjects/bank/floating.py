@@ -227,18 +227,18 @@ def _duct_masses(given: Floating, walls: Sequence[DuctWall], sheet: Worksheet) -
     """Give the mass of an empty duct [kg/m] for every wall: as given, from the wall, or none where none is known."""
     if given.duct_mass_per_length is not None:
         return [given.duct_mass_per_length.si] * len(walls)
+    if all(wall.wall is None for wall in walls):  # told as assumed
+        sheet.settle("duct_mass_per_length", None, NO_MASS)
+        return [0.0] * len(walls)
     if any(wall.wall is None for wall in walls):
         sheet.find(
             Severity.NOTE,
             "duct_mass_left_out",
-            "No wall of the duct is on file, so that its mass is left out: it pushes up a little less than told. Give "
+            "No wall of some ducts is on file, so that their mass is left out: they push up a little less than told. Give "
             "duct_mass_per_length.",
             WORKED_OUT,
             member="duct_mass_per_length",
         )
-    if all(wall.wall is None for wall in walls):
-        sheet.settle("duct_mass_per_length", None, NO_MASS)
-        return [0.0] * len(walls)
     lightest = HDPE_DENSITY if any(wall.may_float_off for wall in walls) else PVC_DENSITY
     density = sheet.settle("duct_density", given.duct_density, lightest).si
     return [0.0 if wall.wall is None else engineering.wall_mass(wall.outside, wall.wall, density) for wall in walls]
