@@ -234,7 +234,7 @@ def _duct_masses(given: Floating, walls: Sequence[DuctWall], sheet: Worksheet) -
         sheet.find(
             Severity.NOTE,
             "duct_mass_left_out",
-            "No wall of some ducts is on file, so that their mass is left out: they push up a little less than told. Give "
+            "Some ducts have no wall on file, and their mass is left out: they push up a little less than told. Give "
             "duct_mass_per_length.",
             WORKED_OUT,
             member="duct_mass_per_length",
