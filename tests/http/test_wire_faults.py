@@ -96,6 +96,13 @@ def test_what_is_no_good_http_has_its_problem(port: int, name: str) -> None:
     assert found.headers["x-content-type-options"] == "nosniff"
 
 
+@pytest.mark.parametrize("first", [40, 30_000, 60_000])
+def test_a_head_that_comes_in_pieces_is_measured_whole(port: int, first: int) -> None:
+    sent = posted(b"X-A: " + b"a" * LONGEST_HEAD)
+    [found] = replies_in(exchange(port, sent[:first], sent[first:]))
+    assert_problem(found, "head_too_large")
+
+
 @pytest.mark.parametrize("sent", [posted()[:-10], posted()[:40], b"G"], ids=["body", "head", "method"])
 def test_a_request_that_ends_before_its_time_is_told_so(port: int, sent: bytes) -> None:
     [found] = replies_in(exchange(port, sent, half_close=True))

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from ductrun.engineering.rounding import TIE, round_up
+from ductrun.engineering.rounding import TIE, round_down, round_up
 
 
 def stations_by_distance(length: float, interval: float, end_offset: float) -> int:
@@ -71,16 +71,14 @@ def _on_joints(
 
 def clear_offset(length: float, interval: float, stick: float, clearance: float, step: float) -> float | None:
     """Give the least offset [m] of the first and last station from the ends that keeps every station clear of the
-    joints; None where none of the steps up to one interval does.
+    joints; None where none of the steps up to half an interval does.
 
     Parameters: length of the run [m], interval that stations stand apart at most [m], stick length [m], clearance to
     keep [m], step in which offsets are tried [m].
     Source: derived.
     """
-    for steps in range(round_up(interval / step) + 1):
+    for steps in range(round_down(min(interval, length) / 2 / step) + 1):
         offset = steps * step
-        if offset > interval or 2 * offset >= length:
-            break
         stations = stations_by_distance(length, interval, offset)
         spacing = spacing_by_distance(length, stations, offset)
         if not any(_on_joints(stations, spacing, offset, length, stick, clearance)):

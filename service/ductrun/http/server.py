@@ -35,7 +35,9 @@ class CarefulProtocol(HttpToolsProtocol):
 
     _gathering: GatheringTransport
     _in_head = False
-    _head_size = 0  # bytes that came while a head was unfinished
+    _head_size = 0  # bytes that came while a head was unfinished, after those it began with
+    _began_with = 0  # bytes that came with the beginning of a head, and may be of what was before it
+    _begins_here = False  # whether a head began in what is being read
     _wrong: ProblemRaised | None = None  # with the head that is being read
     _refused = False
     _arrived = b""  # what is being read
@@ -49,11 +51,13 @@ class CarefulProtocol(HttpToolsProtocol):
         """Read on; what follows a request that was refused is let fall, and a head without end is refused."""
         if self._refused:
             return
-        began_before = self._in_head
+        self._begins_here = False
         self._arrived = data
         super().data_received(data)
         self._arrived = b""  # a connection that waits keeps nothing
-        if began_before and self._in_head:
+        if self._in_head and self._begins_here:
+            self._began_with = len(data)
+        elif self._in_head:
             self._head_size += len(data)
             if self._head_size > LONGEST_TARGET + LONGEST_HEAD:
                 self._refuse(_head_too_large())
@@ -72,8 +76,8 @@ class CarefulProtocol(HttpToolsProtocol):
     def on_message_begin(self) -> None:
         """Begin the head of a request."""
         super().on_message_begin()
-        self._in_head = True
-        self._head_size = 0
+        self._in_head = self._begins_here = True
+        self._head_size = self._began_with = 0
 
     def on_headers_complete(self) -> None:
         """Hold the head against what uvicorn passes over, before anything is asked to answer it."""
@@ -88,7 +92,7 @@ class CarefulProtocol(HttpToolsProtocol):
         hosts = [name for name, _ in self.headers].count(b"host")
         if len(self.url) > LONGEST_TARGET:
             return ProblemRaised("target_too_long", f"Path and query may have {LONGEST_TARGET} bytes.")
-        arrived = self._head_size + len(self._arrived)  # no head is larger than what has arrived
+        arrived = self._began_with + self._head_size + len(self._arrived)  # no head is larger than what has arrived
         if arrived > LONGEST_HEAD and sum(len(name) + len(value) for name, value in self.headers) > LONGEST_HEAD:
             return _head_too_large()
         if hosts > 1 or (not hosts and self.parser.get_http_version() == "1.1"):

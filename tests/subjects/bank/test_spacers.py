@@ -76,7 +76,7 @@ def test_stations_on_the_joints_are_a_caution_that_names_an_offset_which_clears_
     request = example("spacers", stick_length=quantity(20, "ft"))
     found = on_joints(request)
     assert (found["actual"]["value"], found["limit"]["value"]) == (14, 0)
-    assert found["message"].startswith("14 of 61 stations stand within 6 in of a joint every 20 ft. An end offset of ")
+    assert found["message"].startswith("14 of 61 stations stand within 6 in of a joint every 20 ft. An end_offset of ")
     assert "of 30 in clears them all, with 60 stations." in found["message"]
     moved = ask("spacers", request | {"end_offset": quantity(30, "in")})
     assert "stations_on_joints" not in codes(moved)
@@ -97,10 +97,16 @@ def test_the_far_end_of_a_run_is_no_joint() -> None:
 def test_where_no_offset_clears_the_joints_that_is_said() -> None:
     close = {"kind": "distance", "distance": quantity(9, "in")}
     request = example("spacers", interval=close, stick_length=quantity(20, "ft"))
-    assert "No end offset up to the interval, in steps of 3 in, clears them all" in on_joints(request)["message"]
+    assert "No end_offset up to half an interval, in steps of 1 in, clears them all" in on_joints(request)["message"]
     request = without("spacers", "end_offset") | {"stick_length": quantity(12.5, "ft")}
     request["interval"] = {"kind": "per_stick", "count": 2, "stick_length": quantity(10, "ft")}
     assert "Stations by stick have no offset" in on_joints(request)["message"]
+    assert "end_offset" not in on_joints(request)["message"], "they would be refused it"
+
+
+def test_of_very_many_stations_no_offset_is_looked_for() -> None:
+    request = example("spacers", length=quantity(12_000, "ft"), stick_length=quantity(20, "ft"))
+    assert on_joints(request)["message"].endswith("20 ft. Move those off the bells.")
 
 
 def of_bank(**changes: Any) -> dict[str, Any]:
@@ -153,13 +159,18 @@ def test_spacers_are_asked_for_tiers_or_for_a_bank() -> None:
     assert refused(without("spacers", "tiers")) == {"#/tiers": "one_of_two"}
 
 
-def test_the_offset_that_is_named_clears_the_joints() -> None:
+@pytest.mark.parametrize("preset", ["trade_6ft", None])
+def test_the_offset_is_looked_for_at_the_interval_that_was_asked(preset: str | None) -> None:
     request = example("spacers", stick_length=quantity(20, "ft"), length=quantity(323, "ft"))
-    [found] = [one for one in ask("spacers", request)["findings"] if one["code"] == "stations_on_joints"]
-    named = re.search(r"An end offset of ([\d.]+) in clears them all", found["message"])
-    assert named, found["message"]
-    moved = request | {"end_offset": quantity(float(named[1]), "in")}
-    assert "stations_on_joints" not in codes(ask("spacers", moved))
+    request["interval"] = {"kind": "preset", "preset": preset} if preset else None
+    request = {name: one for name, one in request.items() if one is not None}
+    for found in ask("spacers", request)["findings"]:
+        named = re.search(r"An end_offset of ([\d.]+) in clears them all", found["message"])
+        if named:
+            moved = request | {"end_offset": quantity(float(named[1]), "in")}
+            assert "stations_on_joints" not in codes(ask("spacers", moved))
+            return
+    raise AssertionError("an offset clears these joints")
 
 
 def test_a_tier_wider_than_the_one_below_is_a_caution() -> None:

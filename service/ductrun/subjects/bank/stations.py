@@ -33,6 +33,8 @@ _READ = sorted(
 _CLOSEST, _WIDEST = _READ[0], _READ[-1]
 _PUBLISHED_DISTANCES = tuple(Length.parse(row.distance_ft, "ft") for row in (_CLOSEST, _WIDEST))
 _WIDEST_DISTANCE = _PUBLISHED_DISTANCES[1]
+MOST_SEARCHED = 2_000  # stations for which an offset is looked for
+WIDEST_SEARCHED = Length.parse(20, "ft").si  # of an interval: half of it is tried in steps
 
 
 class Stations(NamedTuple):
@@ -143,15 +145,17 @@ def _way_out(length: float, stations: Stations, stick: float, sheet: Worksheet) 
     """Say which offset of the ends keeps every station clear of the joints, or that none does."""
     if stations.interval is None:
         return "Stations by stick have no offset: move those off the bells."
+    if stations.number > MOST_SEARCHED or stations.interval > WIDEST_SEARCHED:
+        return "Move those off the bells."
     clear, step = JOINT_CLEARANCE.value.si, OFFSET_STEP.value.si
     offset = engineering.clear_offset(length, stations.interval, stick, clear, step)
     if offset is None:
         return (
-            f"No end offset up to the interval, in steps of {text_of(sheet.tell.size(step))}, clears them all: move "
-            "those off the bells."
+            f"No end_offset up to half an interval, in steps of {text_of(sheet.tell.size(step))}, clears them all: "
+            "move those off the bells."
         )
     left = max(0, engineering.stations_by_distance(length, stations.interval, offset) - stations.shared)
-    return f"An end offset of {text_of(sheet.tell.size(offset))} clears them all, with {left} stations."
+    return f"An end_offset of {text_of(sheet.tell.size(offset))} clears them all, with {left} stations."
 
 
 def caution_spacing(spacing: float, sheet: Worksheet) -> None:
