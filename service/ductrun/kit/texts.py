@@ -36,5 +36,6 @@ def _hold(text: str) -> str:
     return text
 
 
-Name = Annotated[str, Field(min_length=1, max_length=80), PlainText()]
+MOST_NAME = 80  # characters
+Name = Annotated[str, Field(min_length=1, max_length=MOST_NAME), PlainText()]
 Note = Annotated[str, Field(min_length=1, max_length=1000), PlainText()]
