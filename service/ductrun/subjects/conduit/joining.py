@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Annotated, NamedTuple
+from typing import NamedTuple
 
 from pydantic import Field
 
@@ -78,9 +78,6 @@ class Joining(Form):
         examples=[False],
         json_schema_extra=OFFCUTS_SHARED.stated,
     )
-    spare_duct_count: Omissible[Annotated[int, Field(ge=0, le=1_200)]] = Field(
-        default=None, description="Ducts that stay empty, plugged at both ends.", examples=[2]
-    )
     cord_tail: Omissible[Clearance] = Field(
         default=None,
         description="Pull cord left at each end of a duct.",
@@ -103,7 +100,7 @@ class Joining(Form):
 
 class Ducts(NamedTuple):
     """So many ducts of a row of the tables, each of one length [m] with its elbows, how they are joined and how they
-    finish at either end; `sheet` is that of the conduit.
+    finish at either end; `spare_count` of them stay empty. `sheet` is that of the conduit.
     """
 
     row: ConduitRow
@@ -112,6 +109,7 @@ class Ducts(NamedTuple):
     length: float
     elbows: Elbows
     finishes: tuple[RunEnd, RunEnd]
+    spare_count: int
     sheet: Worksheet
 
 
@@ -169,7 +167,6 @@ def end_of(given: RunEnd | None, method: JoiningMethod, member: str, sheet: Work
 
 def join(given: Joining, ducts: Ducts, sheet: Worksheet) -> Joined:
     """Count the sticks and joints of ducts, and what goes with them."""
-    spares = _spares(given, ducts, sheet)
     lay = _lay(given, ducts, sheet)
     belled = _belled(given, ducts, sheet)
     straight = _straight(ducts)
@@ -192,7 +189,7 @@ def join(given: Joining, ducts: Ducts, sheet: Worksheet) -> Joined:
         waste_percent=sheet.settle("waste_percent", given.waste_percent, WASTE_PERCENT),
         joint_count=joints,
         coupling_count=(apart + ducts.finishes.count(RunEnd.COUPLING)) * count,
-        plug_count=2 * spares,
+        plug_count=2 * ducts.spare_count,
         pull_cord_length=(ducts.length + 2 * tail) * count,
         cement=_cement(given, joints, ducts, sheet) if cemented else None,
         mandrel_diameter=mandrel,
@@ -212,21 +209,6 @@ def _belled(given: Joining, ducts: Ducts, sheet: Worksheet) -> bool:
 def _cement(given: Joining, joints: int, ducts: Ducts, sheet: Worksheet) -> Cement:
     temperature = sheet.settle("temperature", given.temperature, TEMPERATURE)
     return cement_of(joints, ducts.row.trade_size, given.joints_per_quart, temperature, sheet, ducts.sheet)
-
-
-def _spares(given: Joining, ducts: Ducts, sheet: Worksheet) -> int:
-    """Give how many ducts stay empty; refuses more than there are."""
-    spares = given.spare_duct_count or 0
-    if spares > ducts.duct_count:
-        raise UnanswerableError(
-            sheet.fault(
-                "spare_duct_count",
-                "more_than_the_ducts",
-                f"There are {ducts.duct_count} ducts.",
-                maximum=ducts.duct_count,
-            )
-        )
-    return spares
 
 
 def _straight(ducts: Ducts) -> float:
