@@ -249,9 +249,7 @@ def dug_width(given: Digging, least: float, sheet: Worksheet) -> float:
     """Give the width of a floor [m] that must hold a least width [m]: as given, else the least, up to a bucket."""
     if given.width is None:
         return up_to_bucket(given, least, sheet)
-    return up_to_bucket(
-        given, trench_width_of(given.width, least, "narrower_than_the_bank", sheet.within("width")), sheet
-    )
+    return up_to_bucket(given, trench_width_of(given.width, least, sheet.within("width")), sheet)
 
 
 def up_to_bucket(given: Digging, width: float, sheet: Worksheet) -> float:
