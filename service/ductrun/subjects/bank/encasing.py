@@ -9,6 +9,7 @@ from pydantic import Field
 from ductrun.engineering import bank as geometry
 from ductrun.engineering import encasement as engineering
 from ductrun.engineering.bank import Envelope
+from ductrun.engineering.formwork import form_pressure
 from ductrun.engineering.rounding import over, under
 from ductrun.kit.answers import MOST_COUNTED
 from ductrun.kit.backing import PRACTICE, published
@@ -27,8 +28,9 @@ from ductrun.kit.forms import (
 )
 from ductrun.kit.wording import in_percent, text_of
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
+from ductrun.subjects.bank.bank_ground import BankGround, Grounding, ground
 from ductrun.subjects.bank.reinforcing import Bars, Reinforcing, reinforce
-from ductrun.units import Density, Length, Mass, Volume
+from ductrun.units import Density, Length, Mass, Pressure, Volume
 
 WASTE_FORMED = number("encasement.waste_formed")
 WASTE_TRENCH = number("encasement.waste_trench")
@@ -41,6 +43,7 @@ CEMENT_CONTENT = quantity("encasement.cement_content", Density)
 AGGREGATE_GAP_RATIO = number("encasement.aggregate_gap_ratio")
 PIGMENT_MOST = number("encasement.pigment_most_percent")
 PIGMENT_LEAST = number("encasement.pigment_least_percent")
+FORM_PRESSURE_FLOOR = quantity("encasement.form_pressure_floor", Pressure)
 
 
 class Encasing(Form):
@@ -74,6 +77,7 @@ class Encasing(Form):
         default=None, description="Largest aggregate of the mix.", examples=[{"value": 0.75, "unit": "in"}]
     )
     reinforcing: Omissible[Reinforcing] = Field(default=None, description="Bars in the envelope.")
+    bank_ground: Omissible[BankGround] = Field(default=None, description="Bare conductors in the envelope, if any.")
     pigment_percent: Omissible[Annotated[float, Field(ge=0, le=100)]] = Field(
         default=None, description="Color in percent of the mass of cement, for a marked mix.", examples=[2]
     )
@@ -92,7 +96,7 @@ class Encasing(Form):
 
 
 class Encasement(NamedTuple):
-    """A pour over a length [m]: volumes [m3], what is ordered, masses [kg]."""
+    """A pour over a length [m]: volumes [m3], what is ordered, masses [kg]; what its forms carry [N/m2]."""
 
     envelope: Envelope
     length: float
@@ -106,6 +110,8 @@ class Encasement(NamedTuple):
     mass: float
     bars: Bars | None
     pigment: float | None
+    grounding: Grounding | None
+    form_pressure: float | None
 
 
 def encase(given: Encasing, envelope: Envelope, length: float, sheet: Worksheet) -> Encasement:
@@ -132,6 +138,8 @@ def encase(given: Encasing, envelope: Envelope, length: float, sheet: Worksheet)
         mass=net * density,
         bars=_bars(given.reinforcing, envelope, length, sheet),
         pigment=_pigment(given, net, sheet),
+        grounding=_grounding(given.bank_ground, length, sheet),
+        form_pressure=None if envelope.trench_formed else _form_pressure(density, envelope.height, sheet),
     )
     _caution_aggregate(given.maximum_aggregate_size, envelope, sheet)
     _caution_pour(sheet)
@@ -152,6 +160,32 @@ def _bags(volume: float, bag: Mass, sheet: Worksheet) -> int:
 
 def _bars(given: Reinforcing | None, envelope: Envelope, length: float, sheet: Worksheet) -> Bars | None:
     return None if given is None else reinforce(given, envelope, length, sheet.within("reinforcing"))
+
+
+def _grounding(given: BankGround | None, length: float, sheet: Worksheet) -> Grounding | None:
+    return None if given is None else ground(given, length, sheet.within("bank_ground"))
+
+
+def _form_pressure(density: float, height: float, sheet: Worksheet) -> float:
+    """Give the pressure on forms [N/m2] of a pour of a density [kg/m3] and height [m], and say what governs it."""
+    pressure, floor = form_pressure(density, height), FORM_PRESSURE_FLOOR.value
+    tell = sheet.tell.pressure_on_forms
+    sheet.show("p", "rho g H", f"{density:.6g} kg/m3 x g x {height:.6g} m", tell(pressure))
+    governs = (
+        f"formulas by rate of placing begin at {text_of(tell(floor.si))} and give no less"
+        if not over(pressure, floor.si)
+        else "no rate of placing is given that would make it less"
+    )
+    sheet.find(
+        Severity.NOTE,
+        "form_pressure",
+        f"The forms carry {text_of(tell(pressure))} at their foot: the head of the whole pour governs, as {governs}. "
+        "Concrete that is pumped in from below presses a quarter more.",
+        FORM_PRESSURE_FLOOR.backing,
+        tell(pressure),
+        member="concrete_density",
+    )
+    return pressure
 
 
 def _pigment(given: Encasing, net: float, sheet: Worksheet) -> float | None:

@@ -162,6 +162,7 @@ class Trench(NamedTuple):
     pavement: Paved | None
     tape_length: float
     tape_depth: float
+    fall_height: float | None
 
 
 def dig(given: Digging, envelope: Envelope, earth: EarthCover, length: float, sheet: Worksheet) -> Trench:
@@ -192,6 +193,7 @@ def dig(given: Digging, envelope: Envelope, earth: EarthCover, length: float, sh
         pavement=None if given.pavement is None else pave(given.pavement, section, profile, sheet.within("pavement")),
         tape_length=length * (1 + overlap / 100),
         tape_depth=tape_depth(given.warning_tape_depth, earth.least, sheet),
+        fall_height=earth.fall,
     )
     find_select_fill(given.select_fill, earth, paved, sheet)
     find_import(spoil, sheet)
@@ -249,9 +251,7 @@ def dug_width(given: Digging, least: float, sheet: Worksheet) -> float:
     """Give the width of a floor [m] that must hold a least width [m]: as given, else the least, up to a bucket."""
     if given.width is None:
         return up_to_bucket(given, least, sheet)
-    return up_to_bucket(
-        given, trench_width_of(given.width, least, "narrower_than_the_bank", sheet.within("width")), sheet
-    )
+    return up_to_bucket(given, trench_width_of(given.width, least, sheet.within("width")), sheet)
 
 
 def up_to_bucket(given: Digging, width: float, sheet: Worksheet) -> float:

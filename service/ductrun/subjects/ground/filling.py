@@ -18,13 +18,14 @@ from ductrun.units import Length, Volume
 class EarthCover(NamedTuple):
     """Earth over the envelope along a run [m]: the least, the greatest, all by (position, cover) from start to end.
 
-    `deepest` is the sheet of the place where the greatest was given.
+    `deepest` is the sheet of the place where the greatest was given; `fall` [m] that of the ducts, if it is given.
     """
 
     least: float
     greatest: float
     along: tuple[tuple[float, float], ...]
     deepest: Worksheet
+    fall: float | None = None
 
 
 class Section(NamedTuple):

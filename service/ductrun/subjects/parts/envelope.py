@@ -161,14 +161,14 @@ def _find_thin(covers: dict[str, Length], need: bool | None, sheet: Worksheet) -
     return thin
 
 
-def trench_width_of(given: Length, least: float, code: str, place: Worksheet) -> float:
+def trench_width_of(given: Length, least: float, place: Worksheet) -> float:
     """Give the width of a trench [m] that holds an envelope of a least width [m]; refuse one that does not."""
     if under(given.si, least):
         minimum = Length(without_noise(given.unit.from_si(least)), given.unit)
         raise UnanswerableError(
             place.fault(
                 "value",
-                code,
+                "narrower_than_the_bank",
                 f"The bank with what lies beside it takes {enough_text(minimum)}: the trench cannot be narrower.",
                 minimum=minimum,
             )
