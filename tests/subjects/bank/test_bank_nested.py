@@ -99,7 +99,7 @@ def asked(*, trench: bool = False, **changes: Any) -> Worksheet:
     concrete = concrete_of(pour)
     envelope = poured_in_trench(placed, pour, concrete, 1.0) if trench else poured(placed, pour, concrete)
     length = given.length.si
-    ducts = sizes_of(tiers_of(given.section.ducts, place))
+    ducts = sizes_of([tier.diameters for tier in tiers_of(given.section.ducts, place)])
     space(given.practice.spacing, ducts, length, practice.within("spacing"))
     encase(given.practice.concrete, envelope, length, practice.within("concrete"))
     walls = walls_of(given.section.ducts, place)

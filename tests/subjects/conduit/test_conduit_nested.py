@@ -59,7 +59,7 @@ def assess(job: Any, sheet: Worksheet) -> list[Any]:
         with faults:
             elbows = elbows_of(run.bends, run.duct, here.within("bends"))
             method, ends = method_of(run.duct.type, duct), (RunEnd.END_BELL, RunEnd.NONE)
-            ducts = Ducts(find_row(run.duct, duct), method, 4, run.length.si, elbows, ends, 0, duct)
+            ducts = Ducts(find_row(run.duct, duct).trade_size, None, method, 4, run.length.si, elbows, ends, 0, duct)
             found.append(join(job.joining, ducts, joining))
         if run.setting is not None:
             placed = PlacedType(run.duct.type, duct.within("type"))

@@ -66,7 +66,7 @@ def assess(request: SpacersRequest, sheet: Worksheet) -> Spacers:
 def _ducts(request: SpacersRequest, sheet: Worksheet) -> DuctSizes:
     """Give the ducts of every tier, of a bank by their outside diameter."""
     if request.bank is not None and request.tiers is None:
-        return sizes_of(tiers_of(request.bank, sheet.within("bank")))
+        return sizes_of([tier.diameters for tier in tiers_of(request.bank, sheet.within("bank"))])
     if request.bank is not None or request.tiers is None:
         member, words = ("tiers", "") if request.bank is None else ("bank", ", not both")
         raise UnanswerableError(sheet.fault(member, "one_of_two", f"Give either tiers or bank{words}."))

@@ -7,7 +7,6 @@ from itertools import groupby
 from typing import NamedTuple
 
 from ductrun.engineering import spacing as engineering
-from ductrun.engineering.bank import Tier
 from ductrun.kit.backing import WORKED_OUT, published
 from ductrun.kit.choices import Severity
 from ductrun.kit.worksheet import Worksheet
@@ -25,9 +24,9 @@ from ductrun.subjects.bank.stations import Stations, caution_joints, caution_spa
 DuctSizes = Sequence[Sequence[tuple[float | None, int]]]
 
 
-def sizes_of(tiers: Iterable[Tier]) -> DuctSizes:
-    """Give the ducts of a bank by their outside diameter, those beside each other that are alike together."""
-    return [[(size, len(list(like))) for size, like in groupby(tier.diameters)] for tier in tiers]
+def sizes_of(tiers: Iterable[Iterable[float]]) -> DuctSizes:
+    """Give the ducts of tiers by their outside diameters [m], those beside each other that are alike together."""
+    return [[(size, len(list(like))) for size, like in groupby(diameters)] for diameters in tiers]
 
 
 class Pieces(NamedTuple):

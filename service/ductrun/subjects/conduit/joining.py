@@ -10,13 +10,13 @@ from ductrun.engineering import joints as engineering
 from ductrun.engineering.rounding import over
 from ductrun.kit.defaults import by_rule, choice, flag, number, quantity
 from ductrun.kit.forms import Clearance, ConduitTemperature, Count, Form, Interval, Omissible, Percent
+from ductrun.kit.wording import text_of
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.conduit.cement import Cement, cement_of
 from ductrun.subjects.conduit.choices import DuctEnds, JoiningMethod, RunEnd
 from ductrun.subjects.conduit.elbows import Elbows
 from ductrun.subjects.parts.choices import ConduitType
-from ductrun.tables.rows import Conduit as ConduitRow
-from ductrun.units import Length, LengthUnit, Temperature
+from ductrun.units import Length, Temperature
 
 STICK_LENGTH = quantity("joints.stick_length", Length)
 SHORT_STICK_LENGTH = quantity("joints.short_stick_length", Length)
@@ -99,11 +99,13 @@ class Joining(Form):
 
 
 class Ducts(NamedTuple):
-    """So many ducts of a row of the tables, each of one length [m] with its elbows, how they are joined and how they
-    finish at either end; `spare_count` of them stay empty. `sheet` is that of the conduit.
+    """So many ducts of one trade size and bore [m], as far as those are known, each of one length [m] with its elbows,
+    how they are joined and how they finish at either end; `spare_count` of them stay empty. `sheet` is that of the
+    conduit.
     """
 
-    row: ConduitRow
+    size: str | None
+    bore: float | None
     method: JoiningMethod
     duct_count: int
     length: float
@@ -133,6 +135,11 @@ class Joined(NamedTuple):
     def finish_count(self, finish: RunEnd) -> int:
         """Count the ends of all ducts that finish so."""
         return self.ducts.finishes.count(finish) * self.ducts.duct_count
+
+
+def known_method(conduit_type: ConduitType | None) -> JoiningMethod | None:
+    """Say how a type of conduit is joined; None where that is not on file."""
+    return None if conduit_type is None else _METHODS.get(conduit_type)
 
 
 def method_of(conduit_type: ConduitType, sheet: Worksheet) -> JoiningMethod:
@@ -181,7 +188,7 @@ def join(given: Joining, ducts: Ducts, sheet: Worksheet) -> Joined:
         sheet.show("sticks", "(L - elbows) / (stick - bell loss), rounded up", f"{straight:.6g} m a duct", each)
     apart = 0 if belled or ducts.method is JoiningMethod.FUSED else between
     tail = sheet.settle("cord_tail", given.cord_tail, CORD_TAIL).si
-    mandrel = _mandrel(given, ducts.row, sheet)
+    mandrel = _mandrel(given, ducts.bore, sheet)
     return Joined(
         ducts,
         straight,
@@ -206,9 +213,11 @@ def _belled(given: Joining, ducts: Ducts, sheet: Worksheet) -> bool:
     return False
 
 
-def _cement(given: Joining, joints: int, ducts: Ducts, sheet: Worksheet) -> Cement:
+def _cement(given: Joining, joints: int, ducts: Ducts, sheet: Worksheet) -> Cement | None:
+    if ducts.size is None:
+        return None
     temperature = sheet.settle("temperature", given.temperature, TEMPERATURE)
-    return cement_of(joints, ducts.row.trade_size, given.joints_per_quart, temperature, sheet, ducts.sheet)
+    return cement_of(joints, ducts.size, given.joints_per_quart, temperature, sheet, ducts.sheet)
 
 
 def _straight(ducts: Ducts) -> float:
@@ -233,13 +242,12 @@ def _lay(given: Joining, ducts: Ducts, sheet: Worksheet) -> float:
     return stick.si - loss.si
 
 
-def _mandrel(given: Joining, row: ConduitRow, sheet: Worksheet) -> float | None:
+def _mandrel(given: Joining, bore: float | None, sheet: Worksheet) -> float | None:
     """Give the diameter of the mandrel [m], None where the bore is not on file."""
     clearance = sheet.settle("mandrel_clearance", given.mandrel_clearance, MANDREL_CLEARANCE)
-    if row.inside_diameter_in is None:
+    if bore is None:
         return None
-    bore = float(row.inside_diameter_in) * LengthUnit.INCH.scale
     if clearance.si >= bore:
-        fault = f"The bore is {row.inside_diameter}: leave room for a mandrel."
+        fault = f"The bore is {text_of(sheet.tell.size(bore))}: leave room for a mandrel."
         raise UnanswerableError(sheet.fault("mandrel_clearance/value", "no_mandrel_left", fault))
     return bore - clearance.si

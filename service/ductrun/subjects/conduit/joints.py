@@ -18,6 +18,7 @@ from ductrun.subjects.conduit.choices import JoiningMethod, RunEnd
 from ductrun.subjects.conduit.elbows import DuctElbow, elbows_of
 from ductrun.subjects.conduit.joining import Ducts, Joined, Joining, end_of, join, method_of
 from ductrun.subjects.parts.conduit import ListedConduit, find_row
+from ductrun.units import LengthUnit
 
 AT_THE_END = by_rule("end_bell of what is cemented, none of metal and of what is fused")
 
@@ -93,7 +94,9 @@ def assess(request: JointsRequest, sheet: Worksheet) -> Joined:
     with faults:
         spares = _spares(request, sheet)
     faults.stop()
-    ducts = Ducts(row, method, request.duct_count, request.length.si, elbows, finishes, spares, conduit)
+    bore = None if row.inside_diameter_in is None else float(row.inside_diameter_in) * LengthUnit.INCH.scale
+    count, length = request.duct_count, request.length.si
+    ducts = Ducts(row.trade_size, bore, method, count, length, elbows, finishes, spares, conduit)
     return join(request, ducts, sheet)
 
 

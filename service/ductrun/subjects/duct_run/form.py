@@ -16,6 +16,7 @@ from ductrun.subjects.conduit.elbows import TANGENT
 from ductrun.subjects.conduit.joining import Joining
 from ductrun.subjects.duct_run.alignment import Profile, RunSections
 from ductrun.subjects.duct_run.choices import Service, StraightLengths
+from ductrun.subjects.duct_run.moving_practice import RunMoving
 from ductrun.subjects.duct_run.places import RunPlace
 from ductrun.subjects.duct_run.settings import Setting
 from ductrun.subjects.ground.digging import Digging
@@ -195,6 +196,7 @@ class DuctRunRequest(Form):
         default=None, description="What ducts float in and how they are held down while concrete is poured."
     )
     digging: Omissible[Digging] = Field(default=None, description="How the trench is dug and filled.")
+    movement: Omissible[RunMoving] = Field(default=None, description="How what lies above ground moves and is held.")
     pulling: Omissible[PullPractice] = Field(default=None, description="How cables are pulled.")
     ordering: Omissible[CableOrder] = Field(default=None, description="How cable is ordered.")
     rates: Omissible[Annotated[list[Rate], Field(max_length=MOST_RATES)]] = Field(

@@ -29,7 +29,7 @@ BURIED = {"encased", "direct_buried"}
 
 class LaidSection(NamedTuple):
     """A section laid out: the element in SI, how a bend is made, if that was given, to which side it turns, what the
-    section is called, the sheet of its place, and whether it is of a riser.
+    section is called, the sheet of its place, and the stop it comes up to, if it is of a riser.
     """
 
     element: Section
@@ -37,7 +37,7 @@ class LaidSection(NamedTuple):
     turn: Turn | None
     name: str
     sheet: Worksheet
-    riser: bool
+    riser: Stop | None
 
     @property
     def is_elbow(self) -> bool:
@@ -64,11 +64,10 @@ class LaidStretch(NamedTuple):
 
 
 class Riser(NamedTuple):
-    """A riser to lay: what stands above it, its elbow and leg in SI, and the conduit they are of."""
+    """An elbow by which ducts come up to a stop: what stands there, and its radius [m]."""
 
     stop: Stop
     radius: float
-    leg: float
 
 
 def conduit_of_riser(stop: Stop, conduit: ListedConduit | MeasuredConduit) -> ListedConduit | MeasuredConduit:
@@ -86,15 +85,11 @@ def conduit_of_riser(stop: Stop, conduit: ListedConduit | MeasuredConduit) -> Li
     return ListedConduit(kind="listed", type=kind, trade_size=size)
 
 
-def riser_of(stop: Stop | None, bank: RunBank, above: float | None, stretch: Stretch) -> Riser | None:
-    """Give the riser at an end of a stretch, None where the ducts do not come up there.
-
-    `above` is what lies over the top of the ducts there [m]: earth and concrete.
-    """
+def riser_of(stop: Stop | None, bank: RunBank, stretch: Stretch) -> Riser | None:
+    """Give the elbow at an end of a stretch, None where the ducts do not come up there."""
     if stop is None or stop.given.height is None:
         return None
-    height = stop.given.height
-    if stretch.setting.kind not in BURIED or above is None:
+    if stretch.setting.kind not in BURIED:
         raise UnanswerableError(
             stop.sheet.fault(
                 "height",
@@ -103,19 +98,25 @@ def riser_of(stop: Stop | None, bank: RunBank, above: float | None, stretch: Str
             )
         )
     conduit = conduit_of_riser(stop, bank.ducts[0].conduit)
-    radius = standard_radius(stop.given.riser_radius, conduit, stop.sheet, "riser_radius")
-    leg = above + bank.below_the_top + height.si - radius
+    return Riser(stop, standard_radius(stop.given.riser_radius, conduit, stop.sheet, "riser_radius"))
+
+
+def leg_of(riser: Riser, above: float, bank: RunBank) -> float:
+    """Give the straight leg of a riser [m]; `above` is what lies over the top of the ducts there [m]."""
+    height = riser.stop.given.height
+    assert height is not None  # noqa: S101  (else there is no riser)
+    leg = above + bank.below_the_top + height.si - riser.radius
     if leg <= 0.0:
         least = Length(without_noise(height.unit.from_si(height.si - leg)), height.unit)
         raise UnanswerableError(
-            stop.sheet.fault(
+            riser.stop.sheet.fault(
                 "height/value",
                 "elbow_stands_out",
                 "The elbow alone is higher than that: come up higher, lie deeper, or take a tighter elbow.",
                 minimum=least,
             )
         )
-    return Riser(stop, radius, leg)
+    return leg
 
 
 class Laying(NamedTuple):
@@ -125,26 +126,26 @@ class Laying(NamedTuple):
     line: engineering.Line | None
 
 
-def lay_stretch(
+def lay_line(
     stretch: Stretch, name: str, sheet: Worksheet, bank: RunBank, risers: tuple[Riser | None, Riser | None], how: Laying
 ) -> list[LaidSection]:
-    """Lay out a stretch without its profile: its sections in order, from riser to riser."""
+    """Lay out a stretch between its risers, without its profile."""
     _refuse_both(stretch, sheet)
     start, end = risers
     if stretch.sections is None:
-        line = _single(stretch, name, sheet, start, end)
-    else:
-        conduit = bank.ducts[0].conduit
-        line = _sections(stretch.sections, name, sheet, conduit, profiled=how.line is not None)
-        if how.to_intersections:
-            line = _to_tangents(line, start, end, stretch.sections)
-    laid = []
-    if start is not None:
-        laid += _climb(start, down=True, grade=line[0].element.entry_grade)
-    laid += line
-    if end is not None:
-        laid += _climb(end, down=False, grade=line[-1].element.exit_grade)
-    return laid
+        return _single(stretch, name, sheet, start, end)
+    line = _sections(stretch.sections, name, sheet, bank.ducts[0].conduit, profiled=how.line is not None)
+    return _to_tangents(line, start, end, stretch.sections) if how.to_intersections else line
+
+
+def climb(riser: Riser, leg: float, *, down: bool, grade: float) -> list[LaidSection]:
+    """Give elbow and leg [m] of a riser as they are met from the start of the run: down from it, or up to it."""
+    sheet, name = riser.stop.sheet.within("height"), f"The riser at {riser.stop.name}"
+    upright = -UPRIGHT if down else UPRIGHT
+    straight = LaidSection(Straight(leg, upright), None, None, name, sheet, riser.stop)
+    bend = VerticalBend(riser.radius, upright, grade) if down else VerticalBend(riser.radius, grade, upright)
+    elbow = LaidSection(bend, BendMade.FACTORY_ELBOW, None, name, sheet, riser.stop)
+    return [straight, elbow] if down else [elbow, straight]
 
 
 def _refuse_both(stretch: Stretch, sheet: Worksheet) -> None:
@@ -152,16 +153,6 @@ def _refuse_both(stretch: Stretch, sheet: Worksheet) -> None:
         both = stretch.length is not None
         words = "Give either length or sections, not both." if both else "Give either length or sections."
         raise UnanswerableError(sheet.fault("sections" if both else "length", "one_of_two", words))
-
-
-def _climb(riser: Riser, *, down: bool, grade: float) -> list[LaidSection]:
-    """Give elbow and leg of a riser as they are met from the start of the run: down from it, or up to it."""
-    sheet, name = riser.stop.sheet.within("height"), f"The riser at {riser.stop.name}"
-    upright = -UPRIGHT if down else UPRIGHT
-    leg = LaidSection(Straight(riser.leg, upright), None, None, name, sheet, True)
-    bend = VerticalBend(riser.radius, upright, grade) if down else VerticalBend(riser.radius, grade, upright)
-    elbow = LaidSection(bend, BendMade.FACTORY_ELBOW, None, name, sheet, True)
-    return [leg, elbow] if down else [elbow, leg]
 
 
 def _single(stretch: Stretch, name: str, sheet: Worksheet, start: Riser | None, end: Riser | None) -> list[LaidSection]:
@@ -179,7 +170,7 @@ def _single(stretch: Stretch, name: str, sheet: Worksheet, start: Riser | None, 
             )
         )
     element = Straight(length.si - taken, LEVEL_RADIANS)
-    return [LaidSection(element, None, None, name, sheet.within("length"), False)]
+    return [LaidSection(element, None, None, name, sheet.within("length"), None)]
 
 
 def _sections(
@@ -200,7 +191,7 @@ def _sections(
             element, last = _element(one, last, conduit, place, profiled=profiled)
             made = None if one.kind == "straight" else one.made
             turn = one.turn if one.kind == "horizontal_bend" else None
-            laid.append(LaidSection(element, made, turn, f"Section {index + 1} of {name}", place, False))
+            laid.append(LaidSection(element, made, turn, f"Section {index + 1} of {name}", place, None))
     faults.stop()
     return laid
 
@@ -294,7 +285,7 @@ def along_profile(laid: Sequence[LaidSection], line: engineering.Line, station: 
     found = []
     for one in laid:
         element = one.element
-        if one.riser or not isinstance(element, Straight):
+        if one.riser is not None or not isinstance(element, Straight):
             found.append(one)
             station += engineering.plan_length(element)
             continue

@@ -7,7 +7,7 @@ from typing import Annotated, NamedTuple
 from pydantic import Field
 
 from ductrun.engineering import trench as engineering
-from ductrun.engineering.bank import Envelope
+from ductrun.engineering.bank import Bank, Concrete, Envelope
 from ductrun.engineering.rounding import under
 from ductrun.kit.backing import backing_of
 from ductrun.kit.defaults import Default, by_rule, choice, number, quantity
@@ -33,7 +33,7 @@ from ductrun.subjects.ground.filling import (
     loads_of,
 )
 from ductrun.subjects.ground.pavement import Paved, Pavement, pave, thickness_of
-from ductrun.subjects.parts.envelope import SIDE_SLOPE, trench_width_of
+from ductrun.subjects.parts.envelope import SIDE_SLOPE, AskedPour, poured_in_trench, trench_width_of
 from ductrun.tables import TABLES
 from ductrun.units import Length, Volume
 
@@ -233,6 +233,13 @@ def bedding_of(given: Digging, sheet: Worksheet, *, bare: bool = False) -> float
 def side_slope_of(given: Digging, sheet: Worksheet) -> float:
     """Give the slope of the sides, horizontal to 1."""
     return sheet.settle("side_slope", given.side_slope, SIDE_SLOPE)
+
+
+def poured_as_dug(given: Digging, bank: Bank, asked: AskedPour, concrete: Concrete, sheet: Worksheet) -> Envelope:
+    """Give the envelope of a pour whose form is the trench as it is dug."""
+    slope, bedding = side_slope_of(given, sheet), bedding_of(given, sheet)
+    floor = dug_width(given, bank.width + 2 * concrete.side, sheet)
+    return poured_in_trench(bank, asked, concrete, floor + 2 * slope * bedding, slope)
 
 
 def bottom_width(given: Digging, envelope: Envelope, sheet: Worksheet) -> float:

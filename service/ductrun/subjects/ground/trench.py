@@ -19,11 +19,9 @@ from ductrun.subjects.ground.choices import TrenchPractice
 from ductrun.subjects.ground.digging import (
     Digging,
     Trench,
-    bedding_of,
     bottom_width,
     dig,
-    dug_width,
-    side_slope_of,
+    poured_as_dug,
 )
 from ductrun.subjects.ground.earth_over import Fall, Stations, earth_over
 from ductrun.subjects.ground.pavement import PavementTakeoff, told_pavement
@@ -36,7 +34,6 @@ from ductrun.subjects.parts.envelope import (
     buried_directly,
     concrete_of,
     poured,
-    poured_in_trench,
 )
 
 PRACTICE = choice("trench.practice", TrenchPractice)
@@ -134,9 +131,7 @@ def _envelope(request: TrenchRequest, sheet: Worksheet) -> Envelope:
     concrete = concrete_of(asked)
     if practice is TrenchPractice.FORMED:
         return poured(placed, asked, concrete)
-    slope, bedding = side_slope_of(request, sheet), bedding_of(request, sheet)
-    floor = dug_width(request, placed.width + 2 * concrete.side, sheet)
-    return poured_in_trench(placed, asked, concrete, floor + 2 * slope * bedding, slope)
+    return poured_as_dug(request, placed, asked, concrete, sheet)
 
 
 def assess(request: TrenchRequest, sheet: Worksheet) -> Trench:
