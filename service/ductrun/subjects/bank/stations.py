@@ -40,19 +40,16 @@ WIDEST_SEARCHED = Length.parse(20, "ft").si  # of an interval: half of it is tri
 class Stations(NamedTuple):
     """Stations of a run: their number, their even spacing [m], 0 for a single one, and where the first stands [m].
 
-    `shared` of its ends leave theirs to a neighbor; `interval` [m] is the most they may stand apart, None by stick.
+    `own` are those that it does not leave to a neighbor, as `shared` of its ends do; `interval` [m] is the most they
+    may stand apart, None by stick.
     """
 
     number: int
     spacing: float
     first: float
     shared: int
+    own: int
     interval: float | None
-
-    @property
-    def own(self) -> int:
-        """Stations that the run does not leave to a neighbor."""
-        return max(0, self.number - self.shared)
 
 
 def _preset(interval: PresetInterval, sheet: Worksheet) -> DistanceInterval | PerStickInterval:
@@ -93,35 +90,26 @@ def stations_of(given: Spacing, length: float, sheet: Worksheet) -> Stations:
             )
         stations = engineering.stations_by_stick(length, interval.count, interval.stick_length.si)
         spacing = interval.stick_length.si / interval.count
-        sheet.show(
-            "stations",
-            "L x count / stick, rounded up",
-            f"{length:.6g} m x {interval.count} / {interval.stick_length.si:.6g} m",
-            stations,
-        )
+        if sheet.working is not None:
+            words = f"{length:.6g} m x {interval.count} / {interval.stick_length.si:.6g} m"
+            sheet.show("stations", "L x count / stick, rounded up", words, stations)
+        shared = sheet.settle("shared_end_count", given.shared_end_count, SHARED_END_COUNT)
         spaced = spacing if stations > 1 else 0.0
-        return Stations(stations, spaced, spacing / 2, _shared(given, sheet), None)
+        return Stations(stations, spaced, spacing / 2, shared, max(0, stations - shared), None)
     distance = sheet.settle("interval", None if interval is None else interval.distance, INTERVAL).si
     offset = sheet.settle("end_offset", given.end_offset, END_OFFSET).si
     stations = engineering.stations_by_distance(length, distance, offset)
-    sheet.show(
-        "stations",
-        "(L - 2 offset) / distance, rounded up, + 1",
-        f"({length:.6g} m - 2 x {offset:.6g} m) / {distance:.6g} m",
-        stations,
-    )
+    if sheet.working is not None:
+        words = f"({length:.6g} m - 2 x {offset:.6g} m) / {distance:.6g} m"
+        sheet.show("stations", "(L - 2 offset) / distance, rounded up, + 1", words, stations)
+    shared = sheet.settle("shared_end_count", given.shared_end_count, SHARED_END_COUNT)
     spacing = engineering.spacing_by_distance(length, stations, offset)
-    return Stations(stations, spacing, offset, _shared(given, sheet), distance)
+    return Stations(stations, spacing, offset, shared, max(0, stations - shared), distance)
 
 
-def _shared(given: Spacing, sheet: Worksheet) -> int:
-    return sheet.settle("shared_end_count", given.shared_end_count, SHARED_END_COUNT)
-
-
-def caution_joints(given: Spacing, length: float, stations: Stations, sheet: Worksheet) -> None:
+def caution_joints(stick: Length, length: float, stations: Stations, sheet: Worksheet) -> None:
     """Caution where a station of its own stands on a bell or coupling, and name the offset that clears them all."""
-    stick = given.stick_length
-    if stick is None or not stations.spacing:
+    if not stations.spacing:
         return
     clear = JOINT_CLEARANCE.value.si
     skipped = min(1, stations.shared)
