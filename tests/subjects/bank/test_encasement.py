@@ -241,3 +241,9 @@ def test_a_ground_of_one_conductor_is_assumed_where_only_its_size_is_given() -> 
     assert answer["result"]["bank_ground_takeoff"]["order_length"]["value"] == pytest.approx(349.65)
     assumed = {place for assumption in answer["assumptions"] for place in assumption["pointers"]}
     assert {f"#/bank_ground/{name}" for name in ("conductor_count", "end_length", "waste_percent")} <= assumed
+
+
+def test_a_dose_of_color_that_reads_like_the_most_is_told_to_the_digit_that_parts_them() -> None:
+    answer = ask("encasement", example("encasement", pigment_percent=10.00001))
+    [found] = [one for one in answer["findings"] if one["code"] == "pigment_dose"]
+    assert found["message"] == "A dose of 10.00001 percent of cement is over the 10 percent that is allowed."

@@ -27,7 +27,7 @@ from ductrun.kit.forms import (
     TruckVolume,
 )
 from ductrun.kit.telling import TELLINGS
-from ductrun.kit.wording import in_percent, text_of
+from ductrun.kit.wording import apart, in_percent, text_of
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.bank.bank_ground import BankGround, Grounding, ground
 from ductrun.subjects.bank.reinforcing import Bars, Reinforcing, reinforce
@@ -192,26 +192,19 @@ def _pigment(given: Encasing, net: float, sheet: Worksheet) -> float | None:
     if percent is None:
         return None
     cement = sheet.settle("cement_content", given.cement_content, CEMENT_CONTENT).si
+    dose, most, least = (in_percent(value) for value in (percent, PIGMENT_MOST.value, PIGMENT_LEAST.value))
     sheet.judge(not over(percent, PIGMENT_MOST.value))
     if over(percent, PIGMENT_MOST.value):
+        has, allowed = apart(dose, most)
+        words = f"A dose of {has} of cement is over the {allowed} that is allowed."
         sheet.find(
-            Severity.VIOLATION,
-            "pigment_dose",
-            f"A dose of {percent:g} percent of cement is over the {PIGMENT_MOST.value:g} that is allowed.",
-            PIGMENT_MOST.backing,
-            in_percent(percent),
-            in_percent(PIGMENT_MOST.value),
-            member="pigment_percent",
+            Severity.VIOLATION, "pigment_dose", words, PIGMENT_MOST.backing, dose, most, member="pigment_percent"
         )
     elif percent > 0 and under(percent, PIGMENT_LEAST.value):
+        has, enough = apart(dose, least)
+        words = f"A dose of {has} of cement looks washed out: take {enough} or more."
         sheet.find(
-            Severity.CAUTION,
-            "pigment_dose",
-            f"A dose of {percent:g} percent of cement looks washed out: take {PIGMENT_LEAST.value:g} or more.",
-            PIGMENT_LEAST.backing,
-            in_percent(percent),
-            in_percent(PIGMENT_LEAST.value),
-            member="pigment_percent",
+            Severity.CAUTION, "pigment_dose", words, PIGMENT_LEAST.backing, dose, least, member="pigment_percent"
         )
     return net * cement * percent / 100
 

@@ -5,11 +5,11 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from ductrun.engineering import spacing as engineering
-from ductrun.engineering.rounding import over
+from ductrun.engineering.rounding import over, under
 from ductrun.kit.backing import backing_of, published
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import quantity
-from ductrun.kit.wording import text_of
+from ductrun.kit.wording import apart, text_of
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.bank.spacing_practice import (
     END_OFFSET,
@@ -80,14 +80,7 @@ def stations_of(given: Spacing, length: float, sheet: Worksheet) -> Stations:
     named = given.interval
     interval = _preset(named, sheet) if named is not None and named.kind == "preset" else named
     if interval is not None and interval.kind == "per_stick":
-        if given.end_offset is not None:
-            raise UnanswerableError(
-                sheet.fault(
-                    "end_offset",
-                    "not_with_per_stick",
-                    "An end offset belongs to an interval by distance; stations by stick stand half an interval in.",
-                )
-            )
+        _refuse_beside_sticks(given, interval.stick_length, sheet)
         stations = engineering.stations_by_stick(length, interval.count, interval.stick_length.si)
         spacing = interval.stick_length.si / interval.count
         if sheet.working is not None:
@@ -105,6 +98,28 @@ def stations_of(given: Spacing, length: float, sheet: Worksheet) -> Stations:
     shared = sheet.settle("shared_end_count", given.shared_end_count, SHARED_END_COUNT)
     spacing = engineering.spacing_by_distance(length, stations, offset)
     return Stations(stations, spacing, offset, shared, max(0, stations - shared), distance)
+
+
+def _refuse_beside_sticks(given: Spacing, stick: Length, sheet: Worksheet) -> None:
+    """Refuse what contradicts stations for each stick of a length: an end offset, and sticks of another length."""
+    faults = []
+    if given.end_offset is not None:
+        words = "An end offset belongs to an interval by distance; stations by stick stand half an interval in."
+        faults.append(sheet.fault("end_offset", "not_with_per_stick", words))
+    beside = given.stick_length
+    if beside is not None and (over(beside.si, stick.si) or under(beside.si, stick.si)):
+        faults.append(
+            sheet.fault(
+                "stick_length",
+                "contradiction",
+                f"The interval counts stations for each stick of {text_of(sheet.tell.given(stick))}: give the sticks "
+                "one length, or leave it out here.",
+                minimum=stick,
+                maximum=stick,
+            )
+        )
+    if faults:
+        raise UnanswerableError(*faults)
 
 
 def caution_joints(stick: Length, length: float, stations: Stations, sheet: Worksheet) -> None:
@@ -150,11 +165,12 @@ def caution_spacing(spacing: float, sheet: Worksheet) -> None:
     """Caution where stations stand wider apart [m] than any publication on file has them."""
     if over(spacing, _WIDEST_DISTANCE.si):
         told, closest, widest = sheet.tell.distance(spacing), *(sheet.tell.given(one) for one in _PUBLISHED_DISTANCES)
+        stand, most = apart(told, widest)
         sheet.find(
             Severity.CAUTION,
             "spacing_beyond_published",
-            f"Stations {text_of(told)} apart are wider than any specification on file ({text_of(closest)} to "
-            f"{text_of(widest)}): ducts may sag between them.",
+            f"Stations {stand} apart are wider than any specification on file ({text_of(closest)} to {most}): ducts "
+            "may sag between them.",
             published(_WIDEST.source),
             told,
             widest,
