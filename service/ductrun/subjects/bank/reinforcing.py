@@ -203,8 +203,8 @@ def _find_clash(
         Severity.VIOLATION if clashes else Severity.CAUTION,
         "cage_meets_ducts" if clashes else "bars_not_judged",
         f"{what} ({where}): edge cover, tie and bar take {needs}, and there are {has} of concrete, "
-        f"{text_of(tell(cage.bars - least))} too few. With {needs} there, in an envelope of {width} by {height}, a bar "
-        "fits anywhere.",
+        f"{text_of(tell(cage.bars - least))} too little. With {needs} there, in an envelope of {width} by {height}, a "
+        "bar fits anywhere.",
         WORKED_OUT,
         tell(least),
         tell(cage.bars),

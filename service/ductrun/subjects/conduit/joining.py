@@ -10,7 +10,8 @@ from ductrun.engineering import joints as engineering
 from ductrun.engineering.rounding import over
 from ductrun.kit.defaults import by_rule, choice, flag, number, quantity
 from ductrun.kit.forms import Clearance, ConduitTemperature, Count, Form, Interval, Omissible, Percent
-from ductrun.kit.worksheet import UnanswerableError, Worksheet
+from ductrun.kit.wording import text_of
+from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.conduit.cement import Cement, cement_of
 from ductrun.subjects.conduit.choices import DuctEnds, JoiningMethod, RunEnd
 from ductrun.subjects.conduit.elbows import Elbows
@@ -167,11 +168,26 @@ def end_of(given: RunEnd | None, method: JoiningMethod, member: str, sheet: Work
     return end
 
 
+def finishes_of(
+    given: Joining, start: RunEnd | None, end: RunEnd | None, method: JoiningMethod, sheet: Worksheet
+) -> tuple[RunEnd, RunEnd]:
+    """Settle how ducts finish at both ends; refuses every bell on what is not cemented, those of its sticks too."""
+    faults, finishes = Gathering(), []
+    for member, one in (("start", start), ("end", end)):
+        with faults:
+            finishes.append(end_of(one, method, member, sheet))
+    if method not in _BELLS:
+        with faults:
+            _belled(given, method, sheet)
+    faults.stop()
+    return finishes[0], finishes[1]
+
+
 def join(given: Joining, ducts: Ducts, sheet: Worksheet) -> Joined:
     """Count the sticks and joints of ducts, and what goes with them."""
     spares = _spares(given, ducts, sheet)
     lay = _lay(given, ducts, sheet)
-    belled = _belled(given, ducts, sheet)
+    belled = _belled(given, ducts.method, sheet)
     straight = _straight(ducts)
     each, bends, count = engineering.sticks(straight, lay), ducts.elbows.elbow_count, ducts.duct_count
     shared = sheet.settle("offcuts_shared", given.offcuts_shared, OFFCUTS_SHARED)
@@ -199,12 +215,12 @@ def join(given: Joining, ducts: Ducts, sheet: Worksheet) -> Joined:
     )
 
 
-def _belled(given: Joining, ducts: Ducts, sheet: Worksheet) -> bool:
+def _belled(given: Joining, method: JoiningMethod, sheet: Worksheet) -> bool:
     """Say whether the sticks have bells; refuses bells on what is not cemented."""
-    if ducts.method in _BELLS:
+    if method in _BELLS:
         return sheet.settle("ends", given.ends, ENDS) is DuctEnds.BELLED
     if given.ends is DuctEnds.BELLED:
-        words = f"Only what is cemented has bells; this conduit is {ducts.method}."
+        words = f"Only what is cemented has bells; this conduit is {method}."
         raise UnanswerableError(sheet.fault("ends", "no_bell_fits", words, [DuctEnds.PLAIN.value]))
     return False
 
@@ -246,7 +262,11 @@ def _lay(given: Joining, ducts: Ducts, sheet: Worksheet) -> float:
     loss = sheet.settle("bell_loss", given.bell_loss, BELL_LOSS)
     if loss.si >= stick.si / 2:
         raise UnanswerableError(
-            sheet.fault("bell_loss/value", "more_than_half_a_stick", f"A bell cannot take half of a stick of {stick}.")
+            sheet.fault(
+                "bell_loss/value",
+                "more_than_half_a_stick",
+                f"A bell cannot take half of a stick of {text_of(sheet.tell.given(stick))}.",
+            )
         )
     return stick.si - loss.si
 
