@@ -46,7 +46,7 @@ PIGMENT_MOST = number("encasement.pigment_most_percent")
 PIGMENT_LEAST = number("encasement.pigment_least_percent")
 FORM_PRESSURE_FLOOR = quantity("encasement.form_pressure_floor", Pressure)
 _HEAD = "The head of the whole pour governs the pressure at the foot of the forms"
-_PUMPED = "Concrete that is pumped in from below presses a quarter more."
+_PUMPED = "Concrete that is pumped in from below presses at least a quarter more."
 _OVER_FLOOR = f"{_HEAD}: no rate of placing is given that would make it less. {_PUMPED}"
 _UNDER_FLOOR = {
     system: f"{_HEAD}: formulas by rate of placing begin at {text_of(telling.given(FORM_PRESSURE_FLOOR.value))} and "
