@@ -11,7 +11,7 @@ from ductrun.engineering.rounding import over
 from ductrun.kit.defaults import by_rule, choice, flag, number, quantity
 from ductrun.kit.forms import Clearance, ConduitTemperature, Count, Form, Interval, Omissible, Percent
 from ductrun.kit.wording import text_of
-from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
+from ductrun.kit.worksheet import Fault, UnanswerableError, Worksheet
 from ductrun.subjects.conduit.cement import Cement, cement_of
 from ductrun.subjects.conduit.choices import DuctEnds, JoiningMethod, RunEnd
 from ductrun.subjects.conduit.elbows import Elbows
@@ -153,34 +153,24 @@ def method_of(conduit_type: ConduitType, sheet: Worksheet) -> JoiningMethod:
     return method
 
 
-def end_of(given: RunEnd | None, method: JoiningMethod, member: str, sheet: Worksheet) -> RunEnd:
-    """Settle how ducts finish at an end; a bell is for what is cemented."""
-    end = sheet.settle(member, given, END if method in _BELLS else METAL_END)
-    if end is RunEnd.END_BELL and method not in _BELLS:
-        raise UnanswerableError(
-            sheet.fault(
-                member,
-                "no_bell_fits",
-                f"An end bell is cemented on; this conduit is {method}. Give how it finishes.",
-                [one.value for one in RunEnd if one is not RunEnd.END_BELL],
-            )
-        )
-    return end
-
-
 def finishes_of(
     given: Joining, start: RunEnd | None, end: RunEnd | None, method: JoiningMethod, sheet: Worksheet
 ) -> tuple[RunEnd, RunEnd]:
     """Settle how ducts finish at both ends; refuses every bell on what is not cemented, those of its sticks too."""
-    faults, finishes = Gathering(), []
-    for member, one in (("start", start), ("end", end)):
-        with faults:
-            finishes.append(end_of(one, method, member, sheet))
-    if method not in _BELLS:
-        with faults:
-            _belled(given, method, sheet)
-    faults.stop()
-    return finishes[0], finishes[1]
+    if method in _BELLS:
+        return sheet.settle("start", start, END), sheet.settle("end", end, END)
+    others = [one.value for one in RunEnd if one is not RunEnd.END_BELL]
+    words = f"An end bell is cemented on; this conduit is {method}. Give how it finishes."
+    faults = [
+        sheet.fault(member, "no_bell_fits", words, others)
+        for member, one in (("start", start), ("end", end))
+        if one is RunEnd.END_BELL
+    ]
+    if given.ends is DuctEnds.BELLED:
+        faults.append(_no_bells(method, sheet))
+    if faults:
+        raise UnanswerableError(*faults)
+    return sheet.settle("start", start, METAL_END), sheet.settle("end", end, METAL_END)
 
 
 def join(given: Joining, ducts: Ducts, sheet: Worksheet) -> Joined:
@@ -220,9 +210,13 @@ def _belled(given: Joining, method: JoiningMethod, sheet: Worksheet) -> bool:
     if method in _BELLS:
         return sheet.settle("ends", given.ends, ENDS) is DuctEnds.BELLED
     if given.ends is DuctEnds.BELLED:
-        words = f"Only what is cemented has bells; this conduit is {method}."
-        raise UnanswerableError(sheet.fault("ends", "no_bell_fits", words, [DuctEnds.PLAIN.value]))
+        raise UnanswerableError(_no_bells(method, sheet))
     return False
+
+
+def _no_bells(method: JoiningMethod, sheet: Worksheet) -> Fault:
+    words = f"Only what is cemented has bells; this conduit is {method}."
+    return sheet.fault("ends", "no_bell_fits", words, [DuctEnds.PLAIN.value])
 
 
 def _cement(given: Joining, joints: int, ducts: Ducts, sheet: Worksheet) -> Cement:
