@@ -336,7 +336,7 @@ def test_ducts_that_fall_from_the_middle_fall_half_as_far() -> None:
     assert found["excavation_volume"]["value"] == pytest.approx(3 * 51.5 / 12 * 300 / 27)
 
 
-def test_a_fall_in_which_water_stands_is_a_caution() -> None:
+def test_a_fall_too_small_to_drain_is_a_caution() -> None:
     """Derived: 4 in in 100 ft are a third of a percent."""
     flat = ask("trench", example("trench", fall=fall(0.25)))
     [found] = [one for one in flat["findings"] if one["code"] == "fall_too_flat"]

@@ -157,7 +157,7 @@ def test_the_default_convention_is_stated_once_for_many_runs() -> None:
 
 def test_a_setting_temperature_outside_of_the_range_is_refused() -> None:
     request = {"material": "pvc", "length": quantity(200, "ft"), "temperatures": RANGE}
-    below = quantity(RANGE["lowest"]["value"] - 1, RANGE["lowest"]["unit"])
+    below = quantity(-1, "degF")
     asked = [below, quantity(60, "degF"), quantity(61, "degC")]
     raised = problem("expansion", request | {"opening_temperatures": asked, "fitting_travel": quantity(0.25, "in")})
     assert raised.errors is not None

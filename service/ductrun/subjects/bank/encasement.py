@@ -160,7 +160,8 @@ OPERATION = Operation(
     operation_id="calculate_encasement",
     summary="Concrete encasement",
     description="Gives the envelope of a duct bank, the concrete net of the ducts by their outside diameter, the order "
-    "with waste, truck loads, bags and mass; formed, or with the trench as the form.",
+    "with waste, truck loads, bags and mass, bars, the bare conductor in it and the pressure on forms; formed, or with "
+    "the trench as the form.",
     request=EncasementRequest,
     result=EncasementResult,
     assess=assess,

@@ -26,7 +26,8 @@ from ductrun.kit.forms import (
     Percent,
     TruckVolume,
 )
-from ductrun.kit.wording import in_percent, text_of
+from ductrun.kit.telling import TELLINGS
+from ductrun.kit.wording import apart, in_percent, text_of
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.bank.bank_ground import BankGround, Grounding, ground
 from ductrun.subjects.bank.reinforcing import Bars, Reinforcing, reinforce
@@ -44,6 +45,14 @@ AGGREGATE_GAP_RATIO = number("encasement.aggregate_gap_ratio")
 PIGMENT_MOST = number("encasement.pigment_most_percent")
 PIGMENT_LEAST = number("encasement.pigment_least_percent")
 FORM_PRESSURE_FLOOR = quantity("encasement.form_pressure_floor", Pressure)
+_HEAD = "The head of the whole pour governs the pressure at the foot of the forms"
+_PUMPED = "Concrete that is pumped in from below presses at least a quarter more."
+_OVER_FLOOR = f"{_HEAD}: no rate of placing is given that would make it less. {_PUMPED}"
+_UNDER_FLOOR = {
+    system: f"{_HEAD}: formulas by rate of placing begin at {text_of(telling.given(FORM_PRESSURE_FLOOR.value))} and "
+    f"give no less. {_PUMPED}"
+    for system, telling in TELLINGS.items()
+}
 
 
 class Encasing(Form):
@@ -168,23 +177,12 @@ def _grounding(given: BankGround | None, length: float, sheet: Worksheet) -> Gro
 
 def _form_pressure(density: float, height: float, sheet: Worksheet) -> float:
     """Give the pressure on forms [N/m2] of a pour of a density [kg/m3] and height [m], and say what governs it."""
-    pressure, floor = form_pressure(density, height), FORM_PRESSURE_FLOOR.value
-    tell = sheet.tell.pressure_on_forms
-    sheet.show("p", "rho g H", f"{density:.6g} kg/m3 x g x {height:.6g} m", tell(pressure))
-    governs = (
-        f"formulas by rate of placing begin at {text_of(tell(floor.si))} and give no less"
-        if not over(pressure, floor.si)
-        else "no rate of placing is given that would make it less"
-    )
-    sheet.find(
-        Severity.NOTE,
-        "form_pressure",
-        f"The forms carry {text_of(tell(pressure))} at their foot: the head of the whole pour governs, as {governs}. "
-        "Concrete that is pumped in from below presses a quarter more.",
-        FORM_PRESSURE_FLOOR.backing,
-        tell(pressure),
-        member="concrete_density",
-    )
+    pressure = form_pressure(density, height)
+    if sheet.working is not None:
+        words = f"{density:.6g} kg/m3 x g x {height:.6g} m"
+        sheet.show("p", "rho g H", words, sheet.tell.pressure_on_forms(pressure))
+    governs = _OVER_FLOOR if over(pressure, FORM_PRESSURE_FLOOR.value.si) else _UNDER_FLOOR[sheet.tell.system]
+    sheet.caution("form_pressure", governs, FORM_PRESSURE_FLOOR.backing)
     return pressure
 
 
@@ -194,26 +192,19 @@ def _pigment(given: Encasing, net: float, sheet: Worksheet) -> float | None:
     if percent is None:
         return None
     cement = sheet.settle("cement_content", given.cement_content, CEMENT_CONTENT).si
+    dose, most, least = (in_percent(value) for value in (percent, PIGMENT_MOST.value, PIGMENT_LEAST.value))
     sheet.judge(not over(percent, PIGMENT_MOST.value))
     if over(percent, PIGMENT_MOST.value):
+        has, allowed = apart(dose, most)
+        words = f"A dose of {has} of cement is over the {allowed} that is allowed."
         sheet.find(
-            Severity.VIOLATION,
-            "pigment_dose",
-            f"A dose of {percent:g} percent of cement is over the {PIGMENT_MOST.value:g} that is allowed.",
-            PIGMENT_MOST.backing,
-            in_percent(percent),
-            in_percent(PIGMENT_MOST.value),
-            member="pigment_percent",
+            Severity.VIOLATION, "pigment_dose", words, PIGMENT_MOST.backing, dose, most, member="pigment_percent"
         )
     elif percent > 0 and under(percent, PIGMENT_LEAST.value):
+        has, enough = apart(dose, least)
+        words = f"A dose of {has} of cement looks washed out: take {enough} or more."
         sheet.find(
-            Severity.CAUTION,
-            "pigment_dose",
-            f"A dose of {percent:g} percent of cement looks washed out: take {PIGMENT_LEAST.value:g} or more.",
-            PIGMENT_LEAST.backing,
-            in_percent(percent),
-            in_percent(PIGMENT_LEAST.value),
-            member="pigment_percent",
+            Severity.CAUTION, "pigment_dose", words, PIGMENT_LEAST.backing, dose, least, member="pigment_percent"
         )
     return net * cement * percent / 100
 

@@ -11,7 +11,7 @@ from ductrun.engineering.rounding import over
 from ductrun.kit.defaults import by_rule, choice, flag, number, quantity
 from ductrun.kit.forms import Clearance, ConduitTemperature, Count, Form, Interval, Omissible, Percent
 from ductrun.kit.wording import text_of
-from ductrun.kit.worksheet import UnanswerableError, Worksheet
+from ductrun.kit.worksheet import Fault, UnanswerableError, Worksheet
 from ductrun.subjects.conduit.cement import Cement, cement_of
 from ductrun.subjects.conduit.choices import DuctEnds, JoiningMethod, RunEnd
 from ductrun.subjects.conduit.elbows import Elbows
@@ -122,6 +122,7 @@ class Joined(NamedTuple):
     """
 
     ducts: Ducts
+    stick_length: Length
     straight_length: float
     stick_count: int
     waste_percent: float
@@ -157,25 +158,30 @@ def method_of(conduit_type: ConduitType, sheet: Worksheet) -> JoiningMethod:
     return method
 
 
-def end_of(given: RunEnd | None, method: JoiningMethod, member: str, sheet: Worksheet) -> RunEnd:
-    """Settle how ducts finish at an end; a bell is for what is cemented."""
-    end = sheet.settle(member, given, END if method in _BELLS else METAL_END)
-    if end is RunEnd.END_BELL and method not in _BELLS:
-        raise UnanswerableError(
-            sheet.fault(
-                member,
-                "no_bell_fits",
-                f"An end bell is cemented on; this conduit is {method}. Give how it finishes.",
-                [one.value for one in RunEnd if one is not RunEnd.END_BELL],
-            )
-        )
-    return end
+def finishes_of(
+    given: Joining, start: RunEnd | None, end: RunEnd | None, method: JoiningMethod, sheet: Worksheet
+) -> tuple[RunEnd, RunEnd]:
+    """Settle how ducts finish at both ends; refuses every bell on what is not cemented, those of its sticks too."""
+    if method in _BELLS:
+        return sheet.settle("start", start, END), sheet.settle("end", end, END)
+    others = [one.value for one in RunEnd if one is not RunEnd.END_BELL]
+    words = f"An end bell is cemented on; this conduit is {method}. Give how it finishes."
+    faults = [
+        sheet.fault(member, "no_bell_fits", words, others)
+        for member, one in (("start", start), ("end", end))
+        if one is RunEnd.END_BELL
+    ]
+    if given.ends is DuctEnds.BELLED:
+        faults.append(_no_bells(method, sheet))
+    if faults:
+        raise UnanswerableError(*faults)
+    return sheet.settle("start", start, METAL_END), sheet.settle("end", end, METAL_END)
 
 
 def join(given: Joining, ducts: Ducts, sheet: Worksheet) -> Joined:
     """Count the sticks and joints of ducts, and what goes with them."""
-    lay = _lay(given, ducts, sheet)
-    belled = _belled(given, ducts, sheet)
+    stick, lay = _lay(given, ducts, sheet)
+    belled = _belled(given, ducts.method, sheet)
     straight = _straight(ducts)
     each, bends, count = engineering.sticks(straight, lay), ducts.elbows.elbow_count, ducts.duct_count
     shared = sheet.settle("offcuts_shared", given.offcuts_shared, OFFCUTS_SHARED)
@@ -191,6 +197,7 @@ def join(given: Joining, ducts: Ducts, sheet: Worksheet) -> Joined:
     mandrel = _mandrel(given, ducts.bore, sheet)
     return Joined(
         ducts,
+        stick,
         straight,
         stick_count=engineering.sticks(straight * count, lay) if shared else each * count,
         waste_percent=sheet.settle("waste_percent", given.waste_percent, WASTE_PERCENT),
@@ -203,14 +210,18 @@ def join(given: Joining, ducts: Ducts, sheet: Worksheet) -> Joined:
     )
 
 
-def _belled(given: Joining, ducts: Ducts, sheet: Worksheet) -> bool:
+def _belled(given: Joining, method: JoiningMethod, sheet: Worksheet) -> bool:
     """Say whether the sticks have bells; refuses bells on what is not cemented."""
-    if ducts.method in _BELLS:
+    if method in _BELLS:
         return sheet.settle("ends", given.ends, ENDS) is DuctEnds.BELLED
     if given.ends is DuctEnds.BELLED:
-        words = f"Only what is cemented has bells; this conduit is {ducts.method}."
-        raise UnanswerableError(sheet.fault("ends", "no_bell_fits", words, [DuctEnds.PLAIN.value]))
+        raise UnanswerableError(_no_bells(method, sheet))
     return False
+
+
+def _no_bells(method: JoiningMethod, sheet: Worksheet) -> Fault:
+    words = f"Only what is cemented has bells; this conduit is {method}."
+    return sheet.fault("ends", "no_bell_fits", words, [DuctEnds.PLAIN.value])
 
 
 def _cement(given: Joining, joints: int, ducts: Ducts, sheet: Worksheet) -> Cement | None:
@@ -230,16 +241,20 @@ def _straight(ducts: Ducts) -> float:
     return ducts.length - elbows.length
 
 
-def _lay(given: Joining, ducts: Ducts, sheet: Worksheet) -> float:
-    """Give what a stick lays once it is joined [m]."""
+def _lay(given: Joining, ducts: Ducts, sheet: Worksheet) -> tuple[Length, float]:
+    """Give the length of a stick, and what it lays once it is joined [m]."""
     steel = ducts.method in (JoiningMethod.THREADED, JoiningMethod.COUPLED)
     stick = sheet.settle("stick_length", given.stick_length, SHORT_STICK_LENGTH if steel else STICK_LENGTH)
     loss = sheet.settle("bell_loss", given.bell_loss, BELL_LOSS)
     if loss.si >= stick.si / 2:
         raise UnanswerableError(
-            sheet.fault("bell_loss/value", "more_than_half_a_stick", f"A bell cannot take half of a stick of {stick}.")
+            sheet.fault(
+                "bell_loss/value",
+                "more_than_half_a_stick",
+                f"A bell cannot take half of a stick of {text_of(sheet.tell.given(stick))}.",
+            )
         )
-    return stick.si - loss.si
+    return stick, stick.si - loss.si
 
 
 def _mandrel(given: Joining, bore: float | None, sheet: Worksheet) -> float | None:

@@ -16,7 +16,7 @@ from ductrun.kit.telling import Telling
 from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.conduit.choices import JoiningMethod, RunEnd
 from ductrun.subjects.conduit.elbows import DuctElbow, elbows_of
-from ductrun.subjects.conduit.joining import Ducts, Joined, Joining, end_of, join, method_of
+from ductrun.subjects.conduit.joining import Ducts, Joined, Joining, finishes_of, join, method_of
 from ductrun.subjects.parts.conduit import ListedConduit, find_row
 from ductrun.units import LengthUnit
 
@@ -88,7 +88,7 @@ def assess(request: JointsRequest, sheet: Worksheet) -> Joined:
     with faults:
         row = find_row(request.conduit, conduit)
         method = method_of(request.conduit.type, conduit)
-        finishes = (end_of(request.start, method, "start", sheet), end_of(request.end, method, "end", sheet))
+        finishes = finishes_of(request, request.start, request.end, method, sheet)
     with faults:
         elbows = elbows_of(request.elbows or (), request.conduit, sheet.within("elbows"))
     with faults:

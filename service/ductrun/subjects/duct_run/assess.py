@@ -310,13 +310,11 @@ def _stretch(
         cover = judged_cover(stretch, bank, None, setting.cover, circuits, here)
     elif setting.kind == "above_ground":
         above = assess_above(setting, laid, bank, site)
-    taken = {duct for circuit in circuits for duct in circuit.ducts}
-    spares = [index not in taken for index in range(len(bank.ducts))]
     pieces = []
     if setting.kind != "existing":
         given = practices.request.joining
         joining = practice_of(RunJoining, "joining", given, stretch.joining, practices.sheet, here)
-        pieces = pieces_of(laid, bank, ends, spares, joining)
+        pieces = pieces_of(laid, bank, ends, joining)
     risers = [assess_riser(stop, bank, site) for stop in climbed]
     uplift = floated_in_fluid(stretch, bank, here, practices)
     return AssessedStretch(laid, bank, uses, cover, burial, above, risers, pieces, uplift)

@@ -15,7 +15,7 @@ from ductrun.subjects.bank.duct_masses import DuctWall, walls_of
 from ductrun.subjects.bank.encasing import Encasing, encase
 from ductrun.subjects.bank.floating import Flotation, float_bank
 from ductrun.subjects.bank.flotation_practice import DENSITIES, Floating
-from ductrun.subjects.bank.spacing import Spacers, sizes_of, space
+from ductrun.subjects.bank.spacing import Spacers, runs_of, space
 from ductrun.subjects.bank.spacing_practice import Spacing
 from ductrun.subjects.duct_run.assessment import Burial
 from ductrun.subjects.duct_run.banks import RunBank
@@ -251,7 +251,7 @@ def _spaced(stretch: Stretch, bank: RunBank, length: float, here: Worksheet, pra
     by_tier: list[list[float]] = [[] for _ in bank.placed.tier_tops]
     for duct in bank.placed.ducts:
         by_tier[duct.tier].append(duct.diameter)
-    return space(given, sizes_of(by_tier), length, sheet)
+    return space(given, runs_of(by_tier), length, sheet)
 
 
 def _in_groundwater(

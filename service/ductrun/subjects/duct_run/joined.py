@@ -23,24 +23,18 @@ Conduits = ListedConduit | MeasuredConduit
 
 
 def pieces_of(
-    laid: LaidStretch,
-    bank: RunBank,
-    stops: tuple[Stop | None, Stop | None],
-    spares: Sequence[bool],
-    practice: tuple[RunJoining, Worksheet],
+    laid: LaidStretch, bank: RunBank, stops: tuple[Stop | None, Stop | None], practice: tuple[RunJoining, Worksheet]
 ) -> list[Piece]:
-    """Join the ducts of a stretch; `stops` stand at its ends, None where it goes on, `spares` says which ducts stay
-    empty.
+    """Join the ducts of a stretch; `stops` stand at its ends, None where it goes on.
+
+    Plugs are counted for the run, from stop to stop.
     """
     found = []
     for conduit, sheet, ducts in _alike(bank):
-        empty = sum(spares[duct] for duct in ducts)
         for sections, riser, ends in _parts(laid, conduit, stops):
             own = conduit if riser is None else conduit_of_riser(riser, conduit)
             finishes = (_finish(ends[0], own), _finish(ends[1], own))
-            # a duct is plugged where it ends, once in all its pieces
-            plugged = empty if riser is None else 0
-            joined = _joined(own, len(ducts), sections, finishes, plugged, sheet, practice)
+            joined = _joined(own, len(ducts), sections, finishes, sheet, practice)
             found.append(Piece(own, len(ducts), sections, joined, riser))
     return found
 
@@ -95,7 +89,6 @@ def _joined(
     count: int,
     sections: Sequence[LaidSection],
     finishes: tuple[RunEnd, RunEnd],
-    spares: int,
     sheet: Worksheet,
     practice: tuple[RunJoining, Worksheet],
 ) -> Joined | None:
@@ -116,7 +109,7 @@ def _joined(
     elbows = sum([developed_length(bend.radius, bend.angle, tangent) for bend in bends], start=0.0)
     length = sum([one.element.developed_length for one in sections])
     size, bore = _size_and_bore(conduit, sheet)
-    ducts = Ducts(size, bore, method, count, length, Elbows(len(bends), elbows, joining), finishes, spares, sheet)
+    ducts = Ducts(size, bore, method, count, length, Elbows(len(bends), elbows, joining), finishes, 0, sheet)
     return join(given, ducts, joining)
 
 

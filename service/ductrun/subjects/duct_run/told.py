@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from typing import Annotated
+from collections.abc import Callable
+from types import SimpleNamespace
+from typing import Annotated, TypeVar
 
 from msgspec import UNSET, Meta, Struct, UnsetType
 
@@ -19,7 +21,6 @@ from ductrun.subjects.conduit.joints import JointsResult
 from ductrun.subjects.conduit.permitted_use import MOST_USES, JudgedUse
 from ductrun.subjects.duct_run.alignment import MOST_RUN_SECTIONS
 from ductrun.subjects.duct_run.assessment import (
-    AboveGround,
     AssessedCircuit,
     AssessedStretch,
     CircuitPull,
@@ -48,6 +49,11 @@ from ductrun.subjects.pulling.choices import PullDirection
 from ductrun.subjects.pulling.pull_plan_told import PullPlanResult
 from ductrun.subjects.pulling.pull_tension_told import PullTensionResult
 
+P = TypeVar("P")
+R = TypeVar("R")
+_NOT_BURIED = SimpleNamespace(
+    **dict.fromkeys(("trench", "spacers", "encasement", "flotation", "in_groundwater")),
+)
 StopName = Annotated[str, Meta(max_length=MOST_NAME)]
 MOST_STOPS = MOST_STRETCHES + 1
 MOST_PIECES = 3 * 40
@@ -63,7 +69,8 @@ class RunDuct(Struct, frozen=True, gc=False):
     outside_diameter: answers.Length
     signal: Annotated[bool, Meta(description="Whether it is for signals.")]
     circuits: Annotated[
-        list[StopName], Meta(description="Names of the circuits that lie in it; none in a spare.", max_length=MOST_CIRCUITS)
+        list[StopName],
+        Meta(description="Names of the circuits that lie in it; none in a spare.", max_length=MOST_CIRCUITS),
     ]
 
 
@@ -176,9 +183,7 @@ class RunCircuit(Struct, frozen=True, gc=False):
     start: Annotated[str, Meta(max_length=MOST_NAME)]
     end: Annotated[str, Meta(max_length=MOST_NAME)]
     ducts: Annotated[list[Annotated[str, Meta(max_length=5)]], Meta(max_length=MOST_DUCTS)]
-    fills: Annotated[
-        list[CircuitFill], Meta(description="In every conduit on its way.", max_length=3 * MOST_STRETCHES)
-    ]
+    fills: Annotated[list[CircuitFill], Meta(description="In every conduit on its way.", max_length=3 * MOST_STRETCHES)]
     pulls: Annotated[list[CircuitPulls], Meta(description="From stop to stop.", max_length=MOST_DUCTS)]
 
 
@@ -246,9 +251,14 @@ def _ducts(bank: RunBank, run: DuctRun, telling: Telling) -> list[RunDuct]:
     ]
 
 
+def _told(part: P | None, tell: Callable[[P, Telling], R], telling: Telling) -> R | UnsetType:
+    """Tell a part as its own operation does, if there is one."""
+    return UNSET if part is None else tell(part, telling)
+
+
 def _stretch(one: AssessedStretch, telling: Telling) -> RunStretch:
-    laid, burial, above = one.laid, one.burial, one.above
-    told = {} if burial is None else _burial(one, telling)
+    laid, above = one.laid, one.above
+    burial = one.burial or _NOT_BURIED
     return RunStretch(
         name=laid.name,
         setting=laid.given.setting.kind,
@@ -256,33 +266,18 @@ def _stretch(one: AssessedStretch, telling: Telling) -> RunStretch:
         plan_length=telling.distance(laid.plan_length),
         length=telling.distance(laid.length),
         permitted_uses=[_use(use) for use in one.uses],
-        cover=UNSET if one.cover is None else cover.tell(one.cover, telling),
-        bore_flotation=UNSET if one.bore_uplift is None else flotation.tell(one.bore_uplift, telling),
+        cover=_told(one.cover, cover.tell, telling),
+        trench=_told(burial.trench, trench.tell, telling),
+        spacers=_told(burial.spacers, spacers.tell, telling),
+        encasement=_told(burial.encasement, encasement.tell, telling),
+        flotation=_told(burial.flotation, flotation.tell, telling),
+        groundwater_flotation=_told(burial.in_groundwater, flotation.tell, telling),
+        bore_flotation=_told(one.bore_uplift, flotation.tell, telling),
+        expansion=UNSET if above is None else _told(above.movement, expansion_told.tell, telling),
+        supports=UNSET if above is None else [supports.tell(strapped, telling) for strapped in above.supported],
         risers=[_riser(riser, telling) for riser in one.risers],
         ducts=[_piece(piece, telling) for piece in one.pieces],
-        **told,
-        **({} if above is None else _above(above, telling)),
     )
-
-
-def _burial(one: AssessedStretch, telling: Telling) -> dict[str, object]:
-    burial = one.burial
-    assert burial is not None  # noqa: S101  (looked at before)
-    parts = {
-        "trench": (burial.trench, trench.tell),
-        "spacers": (burial.spacers, spacers.tell),
-        "encasement": (burial.encasement, encasement.tell),
-        "flotation": (burial.flotation, flotation.tell),
-        "groundwater_flotation": (burial.in_groundwater, flotation.tell),
-    }
-    return {name: tell(part, telling) for name, (part, tell) in parts.items() if part is not None}  # type: ignore[operator]
-
-
-def _above(above: AboveGround, telling: Telling) -> dict[str, object]:
-    told: dict[str, object] = {"supports": [supports.tell(one, telling) for one in above.supported]}
-    if above.movement is not None:
-        told["expansion"] = expansion_told.tell(above.movement, telling)
-    return told
 
 
 def _use(use: JudgedType) -> StretchUse:
@@ -292,8 +287,8 @@ def _use(use: JudgedType) -> StretchUse:
 def _riser(riser: RiserAbove, telling: Telling) -> StretchRiser:
     return StretchRiser(
         riser.stop.name,
-        UNSET if riser.movement is None else expansion_told.tell(riser.movement, telling),
-        UNSET if riser.supported is None else supports.tell(riser.supported, telling),
+        _told(riser.movement, expansion_told.tell, telling),
+        _told(riser.supported, supports.tell, telling),
     )
 
 
@@ -305,7 +300,7 @@ def _piece(piece: Piece, telling: Telling) -> StretchJoints:
         UNSET if conduit.type is None else conduit.type,
         UNSET if conduit.trade_size is None else conduit.trade_size,
         UNSET if piece.riser is None else piece.riser.name,
-        UNSET if piece.joined is None else joints.tell(piece.joined, telling),
+        _told(piece.joined, joints.tell, telling),
     )
 
 
@@ -352,5 +347,5 @@ def _pull(one: CircuitPull, names: list[str], run: DuctRun, telling: Telling) ->
         stop_tension=telling.force(pull.stop_tension),
         pull=pull_tension_told.tell(pulled, telling),
         plan=UNSET if pull.plan is None else pull_plan_told.tell(pull.plan, telling),
-        cables_to_order=[] if order is UNSET else order,  # type: ignore[list-item]
+        cables_to_order=order or [],
     )

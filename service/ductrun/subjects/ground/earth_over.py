@@ -112,7 +112,7 @@ def _falling(cover: Length, fall: Fall, length: float, sheet: Worksheet) -> Eart
 
 
 def _find_flat(grade: Grade, place: Worksheet) -> None:
-    """Find a fall in which water stands."""
+    """Find a fall too small to drain."""
     if not under(grade.si, _LEAST_GRADE):
         return
     told, least = place.tell.grade(grade.si), place.tell.grade(_LEAST_GRADE)
@@ -121,7 +121,7 @@ def _find_flat(grade: Grade, place: Worksheet) -> None:
     place.find(
         Severity.CAUTION,
         "fall_too_flat",
-        f"The ducts fall {falls}, in which water stands: lay them with {needs} or more, "
+        f"The ducts fall {falls}, too little to drain: lay them with {needs} or more, "
         f"{text_of(tell(LEAST_FALL.value))} in {text_of(tell(_HUNDRED_FEET))}.",
         LEAST_FALL.backing,
         told,

@@ -211,7 +211,8 @@ OPERATION = Operation(
     summary="Trench volumes",
     description="Gives width and depth of the trench of a duct bank and its volumes: excavation in the bank, bedding, "
     "select fill, native backfill compacted, spoil loose and its truck loads, for even or varying depth and sloped "
-    "sides; shoring where the depth asks for it, and the pavement that is cut, taken up and laid again.",
+    "sides, or ducts that fall to drain; shoring where the depth asks for it, and the pavement that is cut, taken up "
+    "and laid again.",
     request=TrenchRequest,
     result=TrenchResult,
     assess=assess,

@@ -57,9 +57,13 @@ class CableOrder(Form):
 
 
 class OrderedLine(NamedTuple):
-    """What to order of one line of so many cables: the `length` of one [m], what is ordered of each, and the reels."""
+    """What to order of one line of so many cables: the `length` of one [m], without waste as `exact_length` [m], what
+    is ordered of each, and the reels.
+    """
 
     cable_count: int
+    exact_length: float
+    waste_percent: float
     length: float
     order_length: Length
     reel_count: int | None
@@ -106,7 +110,14 @@ def cables_to_order(
             member="reel_length",
         )
     return [
-        OrderedLine(line.cable_count, length, order, round_up(line.cable_count / reels) if reels else None)
+        OrderedLine(
+            line.cable_count,
+            route_length + beyond,
+            waste,
+            length,
+            order,
+            round_up(line.cable_count / reels) if reels else None,
+        )
         for line in cables.lines
     ]
 
