@@ -120,10 +120,13 @@ def leg_of(riser: Riser, above: float, bank: RunBank) -> float:
 
 
 class Laying(NamedTuple):
-    """How a run is laid: lengths of straights, and the line of heights that its profile gives, if it has one."""
+    """How a stretch is laid: what lengths of straights are, the line of heights that a profile gives, if there is one,
+    and the grade [rad] with which the stretch before it ends, level after a pull point.
+    """
 
     to_intersections: bool
     line: engineering.Line | None
+    grade: float
 
 
 def lay_line(
@@ -134,7 +137,7 @@ def lay_line(
     start, end = risers
     if stretch.sections is None:
         return _single(stretch, name, sheet, start, end)
-    line = _sections(stretch.sections, name, sheet, bank.ducts[0].conduit, profiled=how.line is not None)
+    line = _sections(stretch.sections, name, sheet, bank.ducts[0].conduit, how)
     return _to_tangents(line, start, end, stretch.sections) if how.to_intersections else line
 
 
@@ -178,17 +181,16 @@ def _sections(
     name: str,
     sheet: Worksheet,
     conduit: ListedConduit | MeasuredConduit,
-    *,
-    profiled: bool,
+    how: Laying,
 ) -> list[LaidSection]:
     """Give the sections of a stretch, each going on with the grade of the one before; all faults at once."""
     faults = Gathering()
     laid: list[LaidSection] = []
-    last = LEVEL_RADIANS
+    last = how.grade
     for index, one in enumerate(given):
         place = sheet.within(f"sections/{index}")
         with faults:
-            element, last = _element(one, last, conduit, place, profiled=profiled)
+            element, last = _element(one, last, conduit, place, profiled=how.line is not None)
             made = None if one.kind == "straight" else one.made
             turn = one.turn if one.kind == "horizontal_bend" else None
             laid.append(LaidSection(element, made, turn, f"Section {index + 1} of {name}", place, None))
