@@ -26,7 +26,7 @@ from ductrun.subjects.duct_run.burying import (
 )
 from ductrun.subjects.duct_run.choices import StraightLengths
 from ductrun.subjects.duct_run.circuits import PlacedCircuit, place_circuits
-from ductrun.subjects.duct_run.crossings import caution_places, find_crossings
+from ductrun.subjects.duct_run.crossings import caution_places, find_bore, find_crossings
 from ductrun.subjects.duct_run.form import STRAIGHT_LENGTHS, DuctRunRequest, RunJoining, Stretch
 from ductrun.subjects.duct_run.joined import pieces_of
 from ductrun.subjects.duct_run.laying import (
@@ -202,7 +202,9 @@ def _lines(
 ) -> list[_Line]:
     """Lay out every stretch but for its risers and its profile."""
     to = sheet.settle("straight_lengths", request.straight_lengths, STRAIGHT_LENGTHS)
-    how = Laying(to is StraightLengths.TO_INTERSECTIONS, None if heights is None else heights.line, LEVEL_RADIANS)
+    how = Laying(
+        to is StraightLengths.TO_INTERSECTIONS, None if heights is None else heights.line, LEVEL_RADIANS, False
+    )
     faults = Gathering()
     lines = []
     for index, (stretch, bank) in enumerate(zip(request.stretches, banks, strict=True)):
@@ -214,7 +216,7 @@ def _lines(
                 envelope = envelope_of(stretch, bank, here, practices)
             start, end = _ends(index, request, stops)
             risers = riser_of(start, bank, stretch), riser_of(end, bank, stretch)
-            line = lay_line(stretch, name, here, bank, risers, how)
+            line = lay_line(stretch, name, here, bank, risers, how._replace(bored=stretch.setting.kind == "bored"))
             ends = LEVEL_RADIANS if stretch.pull_point is not None else line[-1].element.exit_grade
             how = how._replace(grade=ends)
             lines.append(_Line(stretch, name, here, bank, envelope, risers, line))
@@ -311,6 +313,7 @@ def _stretch(
         cover = judged_cover(stretch, bank, line.envelope, least, circuits, here)
     elif setting.kind == "bored":
         cover = judged_cover(stretch, bank, None, setting.cover, circuits, here)
+        find_bore(setting, here)
     elif setting.kind == "above_ground":
         above = assess_above(setting, laid, bank, site)
     pieces = []

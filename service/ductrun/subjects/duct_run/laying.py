@@ -121,12 +121,13 @@ def leg_of(riser: Riser, above: float, bank: RunBank) -> float:
 
 class Laying(NamedTuple):
     """How a stretch is laid: what lengths of straights are, the line of heights that a profile gives, if there is one,
-    and the grade [rad] with which the stretch before it ends, level after a pull point.
+    the grade [rad] with which the stretch before it ends, level after a pull point, and whether it is bored.
     """
 
     to_intersections: bool
     line: engineering.Line | None
     grade: float
+    bored: bool
 
 
 def lay_line(
@@ -190,8 +191,10 @@ def _sections(
     for index, one in enumerate(given):
         place = sheet.within(f"sections/{index}")
         with faults:
-            element, last = _element(one, last, conduit, place, profiled=how.line is not None)
             made = None if one.kind == "straight" else one.made
+            if made is None and how.bored:
+                made = BendMade.LAID_ON_CURVE
+            element, last = _element(one, last, made, conduit, place, profiled=how.line is not None)
             turn = one.turn if one.kind == "horizontal_bend" else None
             laid.append(LaidSection(element, made, turn, f"Section {index + 1} of {name}", place, None))
     faults.stop()
@@ -199,11 +202,17 @@ def _sections(
 
 
 def _element(
-    given: RunSection, grade: float, conduit: ListedConduit | MeasuredConduit, place: Worksheet, *, profiled: bool
+    given: RunSection,
+    grade: float,
+    made: BendMade | None,
+    conduit: ListedConduit | MeasuredConduit,
+    place: Worksheet,
+    *,
+    profiled: bool,
 ) -> tuple[Section, float]:
     """Give a section in SI, and the grade with which it ends."""
     if given.kind == "horizontal_bend":
-        return HorizontalBend(_radius(given.radius, given.made, conduit, place), given.angle.si), grade
+        return HorizontalBend(_radius(given.radius, made, conduit, place), given.angle.si), grade
     if profiled:
         _refuse_grades(given, place)
     if given.kind == "straight":
@@ -219,7 +228,7 @@ def _element(
                 f"The bend enters and leaves at the same grade, {given.exit_grade}: give it as a straight.",
             )
         )
-    return VerticalBend(_radius(given.radius, given.made, conduit, place), entry, leave), leave
+    return VerticalBend(_radius(given.radius, made, conduit, place), entry, leave), leave
 
 
 def _refuse_grades(given: RunSection, place: Worksheet) -> None:
