@@ -57,6 +57,7 @@ def shortest(operation: str) -> Any:
         "spacers": ("tiers",),
         "encasement": ("tiers",),
         "flotation": ("tiers",),
+        "duct-run": ("bank", "tiers", "length", "cover", "circuits", "cables", "material"),
     }
     return _shortened(EXAMPLES[operation], [resolved(root, root)], root, needed.get(operation, ()))
 
