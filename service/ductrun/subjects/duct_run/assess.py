@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from typing import Any, NamedTuple
 
@@ -210,13 +211,15 @@ def _lines(
     for index, (stretch, bank) in enumerate(zip(request.stretches, banks, strict=True)):
         here = sheet.within(f"stretches/{index}")
         name = stretch.name or f"stretch {index + 1}"
+        begins = how._replace(bored=stretch.setting.kind == "bored")
+        how = how._replace(grade=math.nan)  # of what goes on from a stretch that is refused
         with faults, names.about(name):
             envelope = None
             if stretch.setting.kind in BURIED:
                 envelope = envelope_of(stretch, bank, here, practices)
             start, end = _ends(index, request, stops)
             risers = riser_of(start, bank, stretch), riser_of(end, bank, stretch)
-            line = lay_line(stretch, name, here, bank, risers, how._replace(bored=stretch.setting.kind == "bored"))
+            line = lay_line(stretch, name, here, bank, risers, begins)
             ends = LEVEL_RADIANS if stretch.pull_point is not None else line[-1].element.exit_grade
             how = how._replace(grade=ends)
             lines.append(_Line(stretch, name, here, bank, envelope, risers, line))
