@@ -35,13 +35,8 @@ def _borne_in(section: engineering.Section, pressure: float) -> float:
 
 
 def _at_lowest_friction(pulling: Pulling) -> list[engineering.Section]:
-    low = pulling.braking_coefficient
-    if low is None:
-        low = lowest_published(pulling.route.conduits, pulling.cables).value
-    return [
-        section.laid(
-            contact.braking_correction * min(low, pulling.coefficient if contact.own is None else contact.own),
-            contact.share,
-        )
-        for section, contact in zip(pulling.sections, pulling.contacts, strict=True)
-    ]
+    braking = pulling.braking_at(pulling.coefficient)
+    if braking is not None:
+        return braking
+    low = lowest_published(pulling.route.conduits, pulling.cables).value
+    return pulling._replace(braking_coefficient=low).braking_at(pulling.coefficient) or []
