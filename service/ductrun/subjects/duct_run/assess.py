@@ -55,6 +55,7 @@ from ductrun.subjects.fill.rules import Filling
 from ductrun.subjects.parts.conduit import PlacedConduit, place_conduit
 from ductrun.units import Length
 
+_FILLING = Filling()
 _SAME_LENGTH = 1e-3  # of the run: a drawing gives stations to so many digits
 
 
@@ -380,6 +381,6 @@ def _fills(circuit: PlacedCircuit, passed: Sequence[AssessedStretch], names: Nam
     for placed, stretches in found.values():
         with faults, names.about(circuit.name, passed[0].laid.station):
             sheet = circuit.sheet.within("", about=circuit.sheet.place)
-            filled.append(FilledConduit(stretches, hold(Filling(), placed, circuit.cables.filling, sheet)))
+            filled.append(FilledConduit(stretches, hold(_FILLING, placed, circuit.cables.filling, sheet)))
     faults.stop()
     return filled

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import cache
 from typing import Any, TypeVar, cast
 
 from ductrun.kit.defaults import Default
@@ -82,6 +83,12 @@ class LayeredSheet(Worksheet):
         return default.value
 
 
+@cache
+def _empty(form: type[F]) -> F:
+    """Give a form that nothing was written in."""
+    return form()
+
+
 def practice_of(
     form: type[F], name: str, shared: F | None, own: F | None, run: Worksheet, part: Worksheet
 ) -> tuple[F, Worksheet]:
@@ -92,4 +99,6 @@ def practice_of(
     common, mine = run.within(name), part.within(name)
     given = members_of(own)
     redirected = {member: mine.pointer(member) for member in given}
-    return laid_over(form() if shared is None else shared, given), LayeredSheet(common, mine, redirected, part.place)
+    return laid_over(_empty(form) if shared is None else shared, given), LayeredSheet(
+        common, mine, redirected, part.place
+    )

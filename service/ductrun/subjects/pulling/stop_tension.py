@@ -17,10 +17,14 @@ def stop_tension(pulling: Pulling, *, turned: bool) -> float:
     the least: with less than that at the end, no place before it has more than it bears. `turned` says that the pull is
     from the other end.
     """
+    weight, borne = pulling.load.weight, pulling.limits.tension
     route = _at_lowest_friction(pulling)
+    if pulling.braking_coefficient is None and all(
+        _borne_in(section, pulling.limits.pressure) >= borne for section in route
+    ):
+        return borne  # nothing runs away, so that the tension rises to the end
     if turned:
         route = engineering.reverse(route)
-    weight, borne = pulling.load.weight, pulling.limits.tension
     for section in route:
         here = min(pulling.limits.tension, _borne_in(section, pulling.limits.pressure))
         borne = min(section.pulled(min(borne, here), weight).tension_out, here)
