@@ -14,8 +14,8 @@ class Place(NamedTuple):
 
 
 class Surround(NamedTuple):
-    """What surrounds the ducts: `resistivity` [K.m/W] right around them, and `correction` [K.m/W] that the heat of every
-    duct takes more, or less, beyond the concrete.
+    """What surrounds the ducts: `resistivity` [K.m/W] right around them, and `correction` [K.m/W] that the heat of
+    every duct takes more, or less, beyond the concrete.
 
     `valid` says whether the form of the envelope is within what the geometric factor is for.
     """

@@ -8,6 +8,7 @@ from typing import Any
 from ductrun.kit.operation import Operation
 from ductrun.subjects.bank import encasement, flotation, spacers
 from ductrun.subjects.conduit import joints, permitted_use
+from ductrun.subjects.feeder import ampacity
 from ductrun.subjects.fill import conductor_count, conduit_size, fill
 from ductrun.subjects.ground import cover, trench
 from ductrun.subjects.movement import expansion, supports
@@ -28,6 +29,7 @@ OPERATIONS: tuple[Operation[Any, Any, Any], ...] = (
     supports.OPERATION,
     pull_plan.OPERATION,
     pull_tension.OPERATION,
+    ampacity.OPERATION,
 )
 
 __all__ = ["OPERATIONS", "Operation"]
