@@ -54,6 +54,8 @@ def shortest(operation: str) -> Any:
         "pull-plan": ("mass_per_length",),
         "expansion": ("length", "straight_runs", "material"),
         "trench": ("cover",),
+        "ampacity": ("cover", "material", "conductor", "size", "layers"),
+        "voltage-drop": ("current", "material"),
     }
     return _shortened(EXAMPLES[operation], [resolved(root, root)], root, needed.get(operation, ()))
 

@@ -22,6 +22,8 @@ VERDICTS = {
     "joints": None,
     "pull-tension": "violates",
     "pull-plan": "complies",
+    "ampacity": "complies",
+    "voltage-drop": "complies",
 }
 
 

@@ -12,7 +12,7 @@ def falling_root(function: Callable[[float], float], low: float, high: float, wi
 
     `high` where it is above zero throughout. Illinois steps of false position, which need some eight calls; the end
     that is kept has the function at zero or above, so that what is told still holds.
-    Parameters: function that falls, low [any], high [any] of what it takes, within [any] how close is enough.
+    Parameters: function [any] that falls, low [any], high [any] of what it takes, within [any] of which it is enough.
     Source: derived.
 
     >>> round(falling_root(lambda x: 2.0 - x * x, 0.0, 2.0, 1e-12), 9)

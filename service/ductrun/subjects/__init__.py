@@ -8,7 +8,7 @@ from typing import Any
 from ductrun.kit.operation import Operation
 from ductrun.subjects.bank import encasement, flotation, spacers
 from ductrun.subjects.conduit import joints, permitted_use
-from ductrun.subjects.feeder import ampacity
+from ductrun.subjects.feeder import ampacity, voltage_drop
 from ductrun.subjects.fill import conductor_count, conduit_size, fill
 from ductrun.subjects.ground import cover, trench
 from ductrun.subjects.movement import expansion, supports
@@ -30,6 +30,7 @@ OPERATIONS: tuple[Operation[Any, Any, Any], ...] = (
     pull_plan.OPERATION,
     pull_tension.OPERATION,
     ampacity.OPERATION,
+    voltage_drop.OPERATION,
 )
 
 __all__ = ["OPERATIONS", "Operation"]

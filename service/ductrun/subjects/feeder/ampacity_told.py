@@ -133,9 +133,9 @@ class AmpacityResult(Struct, frozen=True, gc=False, kw_only=True):
     circuits: Annotated[list[CircuitAmpacity], Meta(description="As in the request.", max_length=MOST_LOADED)]
     ducts: Annotated[list[DuctHeat], Meta(description="Loaded ducts, circuit by circuit.", max_length=MOST_LOADED)]
     other_method: Annotated[OtherMethod | UnsetType, Meta(description="Where both were asked.")] = UNSET
-    sensitivities: Annotated[
-        list[AmpacitySensitivity] | UnsetType, Meta(description="If asked.", max_length=MOST_SENSITIVITIES)
-    ] = UNSET
+    sensitivities: (
+        Annotated[list[AmpacitySensitivity], Meta(description="If asked.", max_length=MOST_SENSITIVITIES)] | UnsetType
+    ) = UNSET
     smallest_size: Annotated[
         ConductorSize | UnsetType, Meta(description="That carries the currents, taken by all circuits alike; if asked.")
     ] = UNSET

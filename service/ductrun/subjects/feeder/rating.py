@@ -144,7 +144,7 @@ def _wall(given: Rating, wall: DuctWall, sheet: Worksheet) -> Wall:
     if given.duct_material is not None or material is None:
         material = sheet.settle("duct_material", given.duct_material, DUCT_MATERIAL)
     row = DUCT_WALLS[material]
-    sheet.cite(row.source, air_row(material).source)
+    sheet.cite(row.source)
     resistivity = row.resistivity_degc_cm_per_w / 100.0
     if given.duct_thermal_resistivity is not None:
         resistivity = given.duct_thermal_resistivity.si
@@ -172,6 +172,9 @@ def rate(
     question = _question(given, envelope, walls, cover, loads, method, sheet)
     _refuse_cold_limits(question, sheet)
     solved, other = by_method(question, method)
+    _cite_air(solved, sheet)
+    if other is not None:
+        _cite_air(other, sheet)
     circuits = tuple(
         Rated(load, current, ampacity, warmest, check(load, solved.question.earth.ambient))
         for load, current, ampacity, warmest in zip(
@@ -179,6 +182,13 @@ def rate(
         )
     )
     return Ampacity(envelope, names, solved, other, alone(solved), circuits)
+
+
+def _cite_air(solved: Solved, sheet: Worksheet) -> None:
+    """Cite what the constants of the air in the ducts rest on."""
+    question = solved.question
+    for material in {wall.material: None for wall in question.section.walls}:
+        sheet.cite(air_row(material, question.method).source)
 
 
 def _question(

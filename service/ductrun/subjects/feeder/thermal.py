@@ -25,6 +25,7 @@ SHIELD_DROP = quantity("feeder.shield_temperature_drop", TemperatureDifference)
 _LEAST_VOLTAGE = number("feeder.dielectric_least_voltage")
 
 AIR: dict[str, DuctAir] = {row.duct: row for row in TABLES["duct_air_constants"]}
+_PRINTED_TABLES = "asbestos_cement_in_concrete"
 _AIR_OF = {
     DuctMaterial.PVC: "plastic",
     DuctMaterial.POLYETHYLENE: "plastic",
@@ -78,14 +79,19 @@ class Question(NamedTuple):
     loads: Sequence[CircuitLoad]
 
 
-def air_row(material: DuctMaterial) -> DuctAir:
-    """Give the constants of the air in a duct of a material."""
-    return AIR[_AIR_OF[material]]
+def air_row(material: DuctMaterial, method: AmpacityMethod) -> DuctAir:
+    """Give the constants of the air in a duct of a material.
+
+    Neher and McGrath have no row of plastic: the one is taken with which the printed tables of the code are met, which
+    allows a little less than that of IEC.
+    """
+    kind = _AIR_OF[material]
+    return AIR[_PRINTED_TABLES if kind == "plastic" and method is AmpacityMethod.NEHER_MCGRATH else kind]
 
 
 def air_of(material: DuctMaterial, method: AmpacityMethod) -> AirConstants:
-    """Give the constants of a method; where Neher and McGrath have no row of the material, those of IEC."""
-    row = air_row(material)
+    """Give the constants of a method; where Neher and McGrath have none, those of IEC."""
+    row = air_row(material, method)
     if method is AmpacityMethod.NEHER_MCGRATH and row.a is not None and row.b is not None and row.c is not None:
         return neher_mcgrath.air_constants(row.a, row.b, row.c)
     return AirConstants(row.u, row.v, row.y)
