@@ -21,7 +21,7 @@ from ductrun.engineering.neher_mcgrath import AirConstants, duct_air_resistance
 from ductrun.engineering.shields import shield_loss_factor
 
 MOST_ROUNDS = 400
-SETTLED = 1e-10  # [K] what a temperature still moves
+SETTLED = 1e-9  # [K] what a temperature still moves
 RUNAWAY = 1273.15  # [K] above it nothing of a cable is left: the metal gains resistance faster than it sheds heat
 
 
@@ -180,6 +180,7 @@ def balance(paths: Sequence[Path], loads: Sequence[Load], ground: Ground) -> Bal
     AIEE Transactions Part III, volume 76, 1957, pages 752 to 772; IEC 60287-1-1; derived.
     """
     count = range(len(paths))
+    follow = [i for i in count if paths[i].air_temperature is None]
     wanted = any(load.weight for load in loads)
     temperatures = [path.limit if wanted else min(path.limit, 330.0) for path in paths]
     airs = [
@@ -207,16 +208,16 @@ def balance(paths: Sequence[Path], loads: Sequence[Load], ground: Ground) -> Bal
             raise RunawayError("currents without a steady temperature")
         moved = max([abs(new - old) for new, old in zip(found, temperatures, strict=True)])
         temperatures = found
-        ducts = [_duct(paths[i], rounds[i], fixed[i] + weights[i] * square, found[i]) for i in count]
-        for i in count:
-            if paths[i].air_temperature is None:
-                moved = max(moved, abs(airs[i] - ducts[i].air))
-                airs[i] = ducts[i].air
+        for i in follow:
+            air = _air(paths[i], rounds[i], fixed[i] + weights[i] * square, found[i])
+            moved = max(moved, abs(airs[i] - air))
+            airs[i] = air
         if moved < SETTLED:
             break
     else:
         raise RunawayError("currents without a steady temperature")
     governing = min(count, key=lambda i: paths[i].limit - temperatures[i])
+    ducts = [_duct(paths[i], rounds[i], fixed[i] + weights[i] * square, temperatures[i]) for i in count]
     return Balance(tuple(ducts), square, governing)
 
 
@@ -230,6 +231,14 @@ def _idle_rise(path: Path, at: _Round) -> float:
         + path.jacket * cable
         + (at.air + path.wall) * path.conductors * path.dielectric
     )
+
+
+def _air(path: Path, at: _Round, square: float, temperature: float) -> float:
+    """Give the temperature of the air in a duct [K], the mean of its cables and its wall."""
+    conductor, idle = at.resistance * square, path.dielectric
+    heat = path.conductors * (conductor * (1.0 + at.shield_factor) + idle)
+    cable = temperature - path.insulation * (conductor + idle / 2.0) - path.jacket * heat / path.cables
+    return cable - at.air * heat / 2.0
 
 
 def _duct(path: Path, at: _Round, square: float, temperature: float) -> Duct:

@@ -20,7 +20,6 @@ from ductrun.subjects.parts.cable_layers import MetalResistance
 from ductrun.subjects.parts.cables import Cable
 from ductrun.subjects.parts.choices import ConductorMaterial, ConductorSize
 from ductrun.tables import TABLES
-from ductrun.tables.feeder_rows import ConductorImpedance, ConductorResistance
 from ductrun.units import ApparentPower, Power, ResistancePerLength, Temperature, Voltage
 
 POWER_FACTOR = number("feeder.power_factor")
@@ -31,8 +30,6 @@ LIMIT = number("feeder.drop_limit_percent")
 TOTAL_LIMIT = number("feeder.total_drop_limit_percent")
 _COEFFICIENTS = {metal: number(f"feeder.{metal.value}_temperature_coefficient").value for metal in ConductorMaterial}
 _KILOFOOT = 304.8
-_IMPEDANCES: dict[str, ConductorImpedance] = {row.size: row for row in TABLES["conductor_impedances"]}
-_RESISTANCES: dict[str, ConductorResistance] = {row.size: row for row in TABLES["conductor_resistances"]}  # stranded
 LOOPS = {CircuitSystem.THREE_PHASE: math.sqrt(3.0), CircuitSystem.SINGLE_PHASE: 2.0, CircuitSystem.DIRECT_CURRENT: 2.0}
 WIRES = {CircuitSystem.THREE_PHASE: 3, CircuitSystem.SINGLE_PHASE: 2, CircuitSystem.DIRECT_CURRENT: 2}
 
@@ -124,6 +121,30 @@ class Impedance(NamedTuple):
 
     resistance: float
     reactance: float
+
+
+def _alternating(material: ConductorMaterial, conduit: CircuitConduit) -> dict[str, Impedance]:
+    found = {}
+    for row in TABLES["conductor_impedances"]:
+        resistance = getattr(row, f"{material.value}_in_{conduit.value}_ohm_per_kft")
+        steel = conduit is CircuitConduit.STEEL
+        reactance = row.reactance_steel_ohm_per_kft if steel else row.reactance_nonmagnetic_ohm_per_kft
+        if resistance is not None:
+            found[row.size] = Impedance(float(resistance) / _KILOFOOT, float(reactance) / _KILOFOOT)
+    return found
+
+
+_ALTERNATING = {
+    (metal, conduit): _alternating(metal, conduit) for metal in ConductorMaterial for conduit in CircuitConduit
+}
+# of a size that is made solid and stranded the row of the stranded one, which stands last
+_DIRECT = {
+    metal: {
+        row.size: Impedance(float(getattr(row, f"{metal.value}_ohm_per_kft")) / _KILOFOOT, 0.0)
+        for row in TABLES["conductor_resistances"]
+    }
+    for metal in ConductorMaterial
+}
 
 
 class DroppedConductor(NamedTuple):
@@ -257,7 +278,7 @@ def _table_impedance(
     conductor: DroppedConductor, conduit: CircuitConduit, temperature: float, *, direct: bool
 ) -> Impedance:
     """Give the impedance of Table 9, or the resistance to direct current of Table 8, at a temperature [K]."""
-    known = direct_sizes() if direct else sizes(conductor.material)
+    known = list(_listed(conductor.material, conduit, direct=direct))
     if conductor.size not in known:
         raise UnanswerableError(
             conductor.sheet.fault(
@@ -271,32 +292,18 @@ def _table_impedance(
     return impedance_of(conductor.material, conductor.size, conduit, temperature, direct=direct)
 
 
-def sizes(material: ConductorMaterial) -> list[str]:
-    """Give the sizes that Table 9 has of a metal."""
-    return [
-        size for size, row in _IMPEDANCES.items() if getattr(row, f"{material.value}_in_pvc_ohm_per_kft") is not None
-    ]
-
-
-def direct_sizes() -> list[str]:
-    """Give the sizes that Table 8 has."""
-    return list(_RESISTANCES)
-
-
 def impedance_of(
     material: ConductorMaterial, size: str, conduit: CircuitConduit, temperature: float, *, direct: bool
 ) -> Impedance:
-    """Give the impedance of a listed size at a temperature [K], from the columns for a thousand feet."""
-    if direct:
-        printed, reactance = getattr(_RESISTANCES[size], f"{material.value}_ohm_per_kft"), 0.0
-    else:
-        row = _IMPEDANCES[size]
-        printed = getattr(row, f"{material.value}_in_{conduit.value}_ohm_per_kft")
-        steel = conduit is CircuitConduit.STEEL
-        reactance = float(row.reactance_steel_ohm_per_kft if steel else row.reactance_nonmagnetic_ohm_per_kft)
-    reference = TEMPERATURE.value.si
-    resistance = table_resistance_at(float(printed) / _KILOFOOT, _COEFFICIENTS[material], reference, temperature)
-    return Impedance(resistance, reactance / _KILOFOOT)
+    """Give the impedance of a listed size at a temperature [K]."""
+    printed = _listed(material, conduit, direct=direct)[size]
+    resistance = table_resistance_at(printed.resistance, _COEFFICIENTS[material], TEMPERATURE.value.si, temperature)
+    return Impedance(resistance, printed.reactance)
+
+
+def _listed(material: ConductorMaterial, conduit: CircuitConduit, *, direct: bool) -> dict[str, Impedance]:
+    """Give the printed impedances of every size, of the columns for a thousand feet."""
+    return _DIRECT[material] if direct else _ALTERNATING[material, conduit]
 
 
 def _load_voltage(
@@ -331,7 +338,7 @@ def _smallest(
     direct = system is CircuitSystem.DIRECT_CURRENT
     conduit = given.conduit_material or CONDUIT_MATERIAL.value
     temperature = (given.conductor_temperature or TEMPERATURE.value).si
-    for size in direct_sizes() if direct else sizes(conductor.material):
+    for size in _listed(conductor.material, conduit, direct=direct):
         impedance = impedance_of(conductor.material, size, conduit, temperature, direct=direct)
         at_load = _load_voltage(voltage, loop, current, impedance, length, power_factor)
         if at_load is not None and not over((voltage - at_load) / voltage * 100.0, limit):

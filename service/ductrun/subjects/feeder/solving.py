@@ -65,6 +65,16 @@ def answer(question: Question) -> Solved:
     return Solved(question, balance, currents, ampacities, None)
 
 
+def least_ampacity(question: Question) -> float:
+    """Give the least ampacity of the circuits alone [A], where currents have been found to have one."""
+    loads = question.loads
+    given = [None if load.current is None else (load.current / load.sets) ** 2 for load in loads]
+    if all(square is not None for square in given):
+        factor = math.sqrt(solve(question, [Load(0.0, square or 0.0) for square in given]).square)
+        return factor * min([load.current or 0.0 for load in loads])
+    return answer(question).ampacity
+
+
 def _at_given(question: Question, squares: Sequence[float]) -> Solved:
     """Give the temperatures at given currents, and what all of them may grow to alike."""
     balance = solve(question, [Load(square, 0.0) for square in squares])

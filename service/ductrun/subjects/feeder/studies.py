@@ -18,7 +18,7 @@ from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.feeder.choices import AmpacityStudy
 from ductrun.subjects.feeder.circuits import CircuitLoad
 from ductrun.subjects.feeder.loaded_cable import sized, sizes_of
-from ductrun.subjects.feeder.solving import Solved, answer
+from ductrun.subjects.feeder.solving import Solved, least_ampacity
 from ductrun.subjects.feeder.thermal import Question, Section, solve
 from ductrun.subjects.parts.choices import ConductorSize
 
@@ -80,15 +80,15 @@ def _sensitivities(question: Question) -> Iterator[Sensitivity]:
     grown = 1.0 + STEP.value / 100.0
     earth, section = question.earth, question.section
     more = earth._replace(earth=earth.earth * grown)
-    yield Sensitivity("earth_thermal_resistivity", answer(question._replace(earth=more)).ampacity)
+    yield Sensitivity("earth_thermal_resistivity", least_ampacity(question._replace(earth=more)))
     if earth.concrete is not None:
         more = earth._replace(concrete=earth.concrete * grown)
-        yield Sensitivity("concrete_thermal_resistivity", answer(question._replace(earth=more)).ampacity)
+        yield Sensitivity("concrete_thermal_resistivity", least_ampacity(question._replace(earth=more)))
     deeper = (section.center - section.height / 2.0) * (grown - 1.0)
     lowered = section._replace(
         places=[place._replace(depth=place.depth + deeper) for place in section.places], center=section.center + deeper
     )
-    yield Sensitivity("cover", answer(question._replace(section=lowered)).ampacity)
+    yield Sensitivity("cover", least_ampacity(question._replace(section=lowered)))
 
 
 def _margin(question: Question) -> float:
@@ -129,7 +129,7 @@ def _largest_resistivity(question: Question, sheet: Worksheet) -> float | None:
     def margin(resistivity: float) -> float:
         return _margin(question._replace(earth=question.earth._replace(earth=resistivity)))
 
-    found = falling_root(margin, *RESISTIVITIES, 1e-9)
+    found = falling_root(margin, *RESISTIVITIES, 1e-6)
     if found is None:
         _nothing("no_earth_carries_it", "However good the earth, the bank does not carry these currents.", sheet)
     return found
@@ -144,7 +144,7 @@ def _smallest_separation(question: Question, envelope: Envelope, sheet: Workshee
     def margin(nearness: float) -> float:
         return _margin(question._replace(section=spread(question.section, envelope, SEPARATIONS[1] - nearness)))
 
-    found = falling_root(margin, *SEPARATIONS, 1e-7)
+    found = falling_root(margin, *SEPARATIONS, 1e-6)
     if found is None:
         _nothing("no_separation_carries_it", "However far apart the ducts, they do not carry these currents.", sheet)
         return None
