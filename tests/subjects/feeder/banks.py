@@ -8,7 +8,7 @@ from tests.asking import quantity
 
 WIRE = {"kind": "listed", "insulation": "XHHW-2", "size": "500 kcmil", "material": "copper"}
 DUCT = {"kind": "measured", "inside_diameter": quantity(4, "in"), "outside_diameter": quantity(4.5, "in")}
-GROUND = {"count": 1, "cable": {"kind": "bare", "size": "1/0 AWG", "material": "copper"}}
+GROUND: dict[str, Any] = {"count": 1, "cable": {"kind": "bare", "size": "1/0 AWG", "material": "copper"}}
 MEDIUM_VOLTAGE: dict[str, Any] = {
     "kind": "measured",
     "diameter": quantity(1.35, "in"),

@@ -62,7 +62,7 @@ def test_the_least_grounding_conductor_follows_the_overcurrent_device() -> None:
     device = quantity(700, "A")
     bare = ask("ampacity", bank([1], circuit("1-1", overcurrent_device=device)))
     assert bare["result"]["circuits"][0]["grounding_conductor"] == {"copper": "1/0 AWG", "aluminum": "3/0 AWG"}
-    assert finding(bare, "no_grounding_conductor")["pointer"] == "#/circuits/0/cables"
+    assert finding(bare, "no_grounding_conductor")["pointer"] == "#/circuits/0/cables/0/cable"
     grounded = ask("ampacity", bank([1], circuit("1-1", overcurrent_device=device, cables=[*singles(), GROUND])))
     assert "no_grounding_conductor" not in codes(grounded)
     aluminum = GROUND["cable"] | {"material": "aluminum"}
@@ -90,7 +90,7 @@ def test_a_raceway_in_the_ground_is_a_wet_place() -> None:
 def test_the_heat_of_steel_conduit_is_not_judged() -> None:
     answer = ask("ampacity", bank([1], circuit("1-1", amperes=200), duct_material="steel"))
     assert answer["verdict"] == answer["result"]["circuits"][0]["verdict"] == "not_judged"
-    assert finding(answer, "steel_conduit_not_judged")["severity"] == "caution"
+    assert finding(answer, "steel_conduit_not_judged")["pointer"] == "#/circuits/0/ducts"
     assert answer["result"]["ducts"][0]["wall_resistance"]["value"] == 0
     direct = circuit("1-1", amperes=200, cables=singles(count=2), system="direct_current")
     assert ask("ampacity", bank([1], direct, duct_material="steel"))["verdict"] == "complies"
@@ -100,7 +100,7 @@ def test_an_envelope_beyond_the_method_is_told_and_allows_less() -> None:
     """Six ducts in a row: 51 by 10.5 in, more than 3 to 1."""
     asked = bank([6], circuit("1-3"))
     answer = ask("ampacity", asked)
-    assert finding(answer, "envelope_beyond_the_method")["pointer"] == "#/cover"
+    assert finding(answer, "envelope_beyond_the_method")["severity"] == "caution"
     alike = ask("ampacity", asked | {"concrete_thermal_resistivity": quantity(90, "degC.cm/W")})
     assert answer["result"]["ampacity"]["value"] > alike["result"]["ampacity"]["value"], "concrete still helps a little"
     assert "envelope_beyond_the_method" in codes(ask("ampacity", bank([1], circuit("1-1"), cover=quantity(0, "in"))))

@@ -37,7 +37,11 @@ def layered(**layers: Any) -> dict[str, Any]:
             "limit_below_the_earth",
         ),
         (bank([1], circuit("1-1", amperes=2000)), "#/circuits/0/current/value", "no_steady_temperature"),
-        (bank([2], circuit("1-1", cables=singles(count=2))), "#/circuits/0/ducts", "conductors_make_no_sets"),
+        (
+            bank([2], circuit("1-1", cables=singles(count=2))),
+            "#/circuits/0/loaded_conductor_count",
+            "conductors_make_no_sets",
+        ),
         (
             bank([1], circuit("1-1", loaded_conductor_count=6)),
             "#/circuits/0/loaded_conductor_count",
@@ -136,4 +140,4 @@ def test_a_depth_that_lifts_the_bank_out_of_the_earth_is_told_the_least_one() ->
 def test_all_faults_of_all_circuits_come_at_once() -> None:
     asked = bank([2], circuit("3-1"), circuit("1-1", cables=singles(count=2)))
     del asked["cover"]
-    assert set(refused(asked)) == {"#/cover", "#/circuits/0/ducts/0", "#/circuits/1/ducts"}
+    assert set(refused(asked)) == {"#/cover", "#/circuits/0/ducts/0", "#/circuits/1/loaded_conductor_count"}

@@ -107,7 +107,8 @@ class CircuitLoad(NamedTuple):
     """A circuit that loads ducts (indices into those of the bank), each with so many conductors of a cable.
 
     `sets` in parallel; `current` of all of them [A] if it is known, `voltage` [V], the load factor (ratio), the `limit`
-    of a conductor [K]. `lines` are all cables in a duct; `sheet` is at the place of the circuit.
+    of a conductor [K]. `lines` are all cables in a duct; `ducts_sheet` is at the place of its
+    ducts, `sheet` at that of how it is loaded.
     """
 
     name: str | None
@@ -122,6 +123,7 @@ class CircuitLoad(NamedTuple):
     limit: float
     lines: Sequence[CableLine]
     given: Loading
+    ducts_sheet: Worksheet
     sheet: Worksheet
 
 
@@ -129,11 +131,15 @@ def load_of(
     given: Loading,
     name: str | None,
     ducts: Sequence[int],
+    ducts_place: Worksheet,
     lines: Sequence[CableLine],
     cables_place: Worksheet,
     sheet: Worksheet,
 ) -> CircuitLoad:
-    """Give a circuit that loads ducts of a bank; `cables_place` is the sheet of the list of cables."""
+    """Give a circuit that loads ducts of a bank.
+
+    `ducts_place` is the sheet of its ducts, `cables_place` that of the list of cables in each of them.
+    """
     cable = loaded_cable(lines, given.loaded_conductor_count, cables_place, sheet.within("loaded_conductor_count"))
     system = sheet.settle("system", given.system, SYSTEM)
     grounding = ShieldGrounding.BOTH_ENDS
@@ -152,6 +158,7 @@ def load_of(
         limit=_limit(given, cable, sheet),
         lines=lines,
         given=given,
+        ducts_sheet=ducts_place,
         sheet=sheet,
     )
 
@@ -163,8 +170,10 @@ def loads_of(circuits: Sequence[LoadedCircuit], bank: Bank, sheet: Worksheet) ->
     for index, circuit in enumerate(circuits):
         place = sheet.within(str(index))
         with faults:
-            ducts = ducts_of(circuit.ducts, bank, place.within("ducts"))
-            found.append(load_of(circuit, circuit.name, ducts, circuit.cables, place.within("cables"), place))
+            ducts_place = place.within("ducts")
+            ducts = ducts_of(circuit.ducts, bank, ducts_place)
+            cables_place = place.within("cables")
+            found.append(load_of(circuit, circuit.name, ducts, ducts_place, circuit.cables, cables_place, place))
     faults.stop()
     return found
 
@@ -179,11 +188,11 @@ def check_ducts(loads: Sequence[CircuitLoad], names: Sequence[str]) -> None:
                 message = (
                     f"Duct {names[duct]} is loaded twice: give each duct to one circuit, with all its cables there."
                 )
-                faults.append(load.sheet.fault(f"ducts/{at}", "duct_loaded_twice", message))
+                faults.append(load.ducts_sheet.fault(str(at), "duct_loaded_twice", message))
             loaded[duct] = None
     if len(loaded) > MOST_LOADED:
         message = f"{len(loaded)} loaded ducts: {MOST_LOADED} are the most."
-        faults.append(loads[-1].sheet.fault("ducts", "too_many_loaded_ducts", message, maximum=MOST_LOADED))
+        faults.append(loads[-1].ducts_sheet.fault("", "too_many_loaded_ducts", message, maximum=MOST_LOADED))
     if faults:
         raise UnanswerableError(*faults)
 
@@ -195,7 +204,7 @@ def _sets(system: CircuitSystem, ducts: int, conductors: int, sheet: Worksheet) 
     if left:
         raise UnanswerableError(
             sheet.fault(
-                "ducts",
+                "loaded_conductor_count",
                 "conductors_make_no_sets",
                 f"{ducts * conductors} loaded conductors do not make whole sets of {in_a_set}: give all ducts of the "
                 "circuit, or loaded_conductor_count where a neutral is among them.",

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from typing import Annotated, NamedTuple
 
 from pydantic import Field
@@ -16,8 +17,9 @@ from ductrun.kit.wording import listing
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.feeder.choices import CircuitConduit, CircuitSystem
 from ductrun.subjects.feeder.circuits import SYSTEM, CircuitCurrent
+from ductrun.subjects.feeder.loaded_cable import largest_line
 from ductrun.subjects.parts.cable_layers import MetalResistance
-from ductrun.subjects.parts.cables import Cable
+from ductrun.subjects.parts.cables import Cable, CableLine
 from ductrun.subjects.parts.choices import ConductorMaterial, ConductorSize
 from ductrun.tables import TABLES
 from ductrun.units import ApparentPower, Power, ResistancePerLength, Temperature, Voltage
@@ -194,6 +196,12 @@ def conductor_of(cable: Cable, sheet: Worksheet) -> DroppedConductor:
             sheet.fault("material", "missing", "Give the metal: aluminum loses more than copper of the same size.")
         )
     return DroppedConductor(cable.material, cable.size, sheet)
+
+
+def conductor_in(lines: Sequence[CableLine], sheet: Worksheet) -> DroppedConductor:
+    """Give the conductor that carries the current among all cables of a duct, on the sheet of their list."""
+    at = largest_line(lines, sheet)
+    return conductor_of(lines[at].cable, sheet.within(f"{at}/cable"))
 
 
 def drop(given: Dropping, conductor: DroppedConductor, length: float, sheet: Worksheet) -> Drop:

@@ -102,7 +102,7 @@ def _check_terminals(rated: Rated) -> None:
 
 
 def _check_grounding(rated: Rated) -> None:
-    least, sheet = rated.checked.grounding, rated.load.sheet
+    least, sheet = rated.checked.grounding, rated.load.cable.sheet
     if least is None or rated.checked.is_grounded:
         return
     sheet.find(
@@ -111,7 +111,7 @@ def _check_grounding(rated: Rated) -> None:
         f"No conductor beside the loaded ones is large enough to ground this circuit: every duct of it takes "
         f"{least.copper} of copper or {least.aluminum} of aluminum, unless a metal raceway serves.",
         sheet.rule("equipment_grounding"),
-        member="cables",
+        member="",
     )
 
 
@@ -140,17 +140,17 @@ def _caution_section(found: Ampacity, sheet: Worksheet) -> None:
             "The envelope is longer than three times its short side, or lies at the surface: the method has no figure "
             "for that, and the nearest one that allows less was taken. Have it calculated numerically.",
             WORKED_OUT,
-            member="cover",
         )
-    if any(_in_steel(found, load) for load in question.loads):
+    steel = next((load for load in question.loads if _in_steel(found, load)), None)
+    if steel is not None:
         sheet.judge(None)
-        sheet.find(
+        steel.ducts_sheet.find(
             Severity.CAUTION,
             "steel_conduit_not_judged",
             "The current heats steel conduit too, which was not judged: the conductors are hotter than told. Take "
             "nonmetallic or aluminum duct, or have it calculated.",
             PRACTICE,
-            member="bank/conduit",
+            member="",
         )
     hottest = max([duct.outside for duct in found.solved.balance.ducts])
     if hottest > DRY_OUT.value.si and question.earth.concrete is None:
@@ -221,7 +221,7 @@ def _compare_methods(found: Ampacity, sheet: Worksheet) -> None:
             Severity.CAUTION,
             "methods_apart",
             f"The two methods part by {percent:.1f} percent, more than {APART.value:g}: the lower one is told. Look at "
-            "load factor and shields, in which they differ.",
+            "load factor, small cables and shields, in which they differ.",
             APART.backing,
             in_percent(percent),
             in_percent(APART.value),

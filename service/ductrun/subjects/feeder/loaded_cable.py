@@ -92,7 +92,7 @@ def loaded_cable(lines: Sequence[CableLine], count: int | None, sheet: Worksheet
     Smaller ones beside them ground the circuit or carry what is left of a neutral current, and bare ones never count.
     `sheet` is that of the list of lines, `place` that of the count.
     """
-    areas = [_area_of(line.cable, sheet.within(f"{index}/cable")) for index, line in enumerate(lines)]
+    areas = _areas(lines, sheet)
     largest = max(areas)
     if largest <= 0.0:
         raise UnanswerableError(
@@ -117,6 +117,16 @@ def loaded_cable(lines: Sequence[CableLine], count: int | None, sheet: Worksheet
             )
         )
     return made(first, count or there, cores, sheet.within(f"{which[0]}/cable"))
+
+
+def _areas(lines: Sequence[CableLine], sheet: Worksheet) -> list[float]:
+    return [_area_of(line.cable, sheet.within(f"{index}/cable")) for index, line in enumerate(lines)]
+
+
+def largest_line(lines: Sequence[CableLine], sheet: Worksheet) -> int:
+    """Give the line (index) of the conductors that carry the current, on the sheet of the list."""
+    areas = _areas(lines, sheet)
+    return areas.index(max(areas))
 
 
 def made(cable: Cable, conductors: int, cores: int, sheet: Worksheet) -> LoadedCable:

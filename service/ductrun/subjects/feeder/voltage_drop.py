@@ -90,7 +90,7 @@ def report(given: Dropping, found: Drop, sheet: Worksheet) -> None:
             f"No single size of the tables keeps within {limit:g} percent: take more sets in parallel, or a higher "
             "voltage.",
             PRACTICE,
-            member="cable",
+            member="limit_percent",
         )
     sheet.caution(
         "drop_of_feeder_and_branch",
