@@ -11,8 +11,9 @@ from tests.subjects.feeder.banks import GROUND, MEDIUM_VOLTAGE, WIRE, bank, buri
 
 
 def finding(answer: dict[str, Any], code: str) -> dict[str, Any]:
-    [found] = [one for one in answer["findings"] if one["code"] == code]
-    return found
+    found: list[dict[str, Any]] = [one for one in answer["findings"] if one["code"] == code]
+    [only] = found
+    return only
 
 
 def test_the_table_is_corrected_for_the_earth_and_the_count_in_a_duct() -> None:

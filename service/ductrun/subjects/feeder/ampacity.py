@@ -142,7 +142,9 @@ OPERATION = Operation(
         "earth_thermal_resistivity": {"value": 90, "unit": "degC.cm/W"},
         "concrete_thermal_resistivity": {"value": 85, "unit": "degC.cm/W"},
         "earth_temperature": {"value": 20, "unit": "degC"},
+        "frequency": {"value": 60, "unit": "Hz"},
         "method": "both",
+        "code_edition": "2023",
         "circuits": [
             {
                 "name": "Feeder 1",

@@ -107,7 +107,7 @@ class Dropping(Form):
         examples=[{"value": 0.039, "unit": "ohm/1000ft"}],
         json_schema_extra=by_rule("that of its size"),
     )
-    limit_percent: Omissible[Annotated[float, Field(gt=0, le=50)]] = Field(
+    limit_percent: Omissible[Annotated[float, Field(ge=0.01, le=50)]] = Field(
         default=None,
         description="Most that may be lost.",
         examples=[3],

@@ -156,6 +156,7 @@ OPERATION = Operation(
         "conduit_material": "pvc",
         "conductor_temperature": {"value": 75, "unit": "degC"},
         "limit_percent": 3,
+        "code_edition": "2023",
         "hours_per_year": 4000,
     },
 )

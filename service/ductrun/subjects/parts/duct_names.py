@@ -14,7 +14,7 @@ from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.parts.bank import MOST_IN_A_TIER, MOST_TIERS
 
 _LONGEST = len(f"{MOST_TIERS}-{MOST_IN_A_TIER}")
-DuctName = Annotated[str, Field(min_length=3, max_length=_LONGEST), PlainText()]
+DuctName = Annotated[str, Field(min_length=3, max_length=_LONGEST, examples=["1-1"]), PlainText()]
 
 
 def duct_names(bank: Bank) -> list[str]:
