@@ -96,15 +96,12 @@ def _holds(load: CircuitLoad, least: GroundingConductor) -> bool:
 
 
 def _spare(load: CircuitLoad) -> Sequence[tuple[ConductorMaterial | None, str]]:
-    """Give metal and size of the wires in a duct that carry no load; the loaded ones are of the largest size."""
+    """Give metal and size of the wires in a duct beside those like the loaded ones, of which one too many is a neutral."""
     found = []
     for line in load.lines:
         cable = line.cable
         if cable.kind in ("listed", "compact", "bare") and cable != load.cable.given:
             found.append((cable.material, cable.size))
-    held = sum([line.count for line in load.lines if line.cable == load.cable.given])
-    if held > load.cable.cables and load.cable.size is not None:
-        found.append((load.cable.material, load.cable.size))
     return found
 
 

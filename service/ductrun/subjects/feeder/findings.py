@@ -61,7 +61,7 @@ def _judge_temperature(rated: Rated) -> None:
         "conductor_too_hot",
         f"At {text_of(tell.current(load.current))} the conductors reach {hot}, over {limit}{most}. Load it less, take "
         "larger conductors, or lay the ducts farther apart.",
-        sheet.rule("engineered_ampacity"),
+        sheet.rule("conductor_temperature"),
         tell.temperature(rated.conductor),
         tell.temperature(load.limit),
         member="current",
@@ -108,8 +108,8 @@ def _check_grounding(rated: Rated) -> None:
     sheet.find(
         Severity.CAUTION,
         "no_grounding_conductor",
-        f"No conductor beside the loaded ones is large enough to ground this circuit: every duct of it takes "
-        f"{least.copper} of copper or {least.aluminum} of aluminum, unless a metal raceway serves.",
+        f"No conductor beside those like the loaded ones is large enough to ground this circuit: every duct of it "
+        f"takes {least.copper} of copper or {least.aluminum} of aluminum, unless a metal raceway serves.",
         sheet.rule("equipment_grounding"),
         member="",
     )
