@@ -106,8 +106,7 @@ class DuctAir(Row):
 class ThermalMaterial(Row):
     """Thermal resistivity of a material of a `part`, a covering or a duct; of an insulation its dielectric figures too.
 
-    `least_kv` is the voltage to ground from which IEC 60287-1-1 counts its dielectric loss; `lowest_published` another
-    resistivity published for it, that lets more current through.
+    `least_kv` is the voltage to ground from which IEC 60287-1-1 counts its dielectric loss.
     """
 
     part: str
@@ -116,7 +115,6 @@ class ThermalMaterial(Row):
     permittivity: float | None
     loss_factor: float | None
     least_kv: float | None
-    lowest_published: float | None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -6,7 +6,7 @@ import math
 
 import pytest
 
-from tests.asking import ask, codes, judged, quantity, result
+from tests.asking import ask, assumed, codes, judged, quantity, result
 from tests.subjects.feeder.banks import GROUND, MEDIUM_VOLTAGE, bank, buried, circuit, singles
 
 OHM_FOOT = 0.3048  # K.m/W in a thermal ohm-foot
@@ -260,6 +260,18 @@ def test_the_working_leads_from_the_conductor_to_the_outside_of_the_duct() -> No
     assert shown["Tduct outside"] == pytest.approx(duct["duct_temperature"]["value"])
     assert shown["W"] == pytest.approx(duct["conductor_loss"]["value"])
     assert "(rho_e - rho_c) G/(2 pi)" in shown
+    for symbol, member in (("Ri", "insulation"), ("Rsd", "air"), ("Rd", "wall")):
+        assert shown[symbol] == duct[f"{member}_resistance"]["value"]
+
+
+def test_what_layers_and_walls_are_made_of_is_assumed_by_its_table() -> None:
+    asked = bank([1], circuit("1-1", cables=[{"count": 3, "cable": MEDIUM_VOLTAGE}]))
+    taken = assumed(ask("ampacity", asked))
+    layers = "#/circuits/0/cables/0/cable/layers"
+    assert taken[f"{layers}/insulation/thermal_resistivity"] == quantity(450, "degC.cm/W")
+    assert taken[f"{layers}/jacket/thermal_resistivity"] == quantity(450, "degC.cm/W")
+    assert taken["#/duct_thermal_resistivity"] == quantity(650, "degC.cm/W")
+    assert taken["#/duct_material"] == "pvc"
 
 
 def test_what_always_holds_is_told_once() -> None:

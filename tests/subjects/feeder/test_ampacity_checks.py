@@ -82,8 +82,9 @@ def test_a_raceway_in_the_ground_is_a_wet_place() -> None:
     assert dry["verdict"] == "violates"
     assert finding(dry, "insulation_for_dry_places")["pointer"] == "#/circuits/0/cables/0/cable/insulation"
     assert assumed(dry)["#/circuits/0/conductor_temperature"] == quantity(167, "degF")
-    rated = wet | {"cables": singles()}
-    assert result("ampacity", bank([1], rated))["circuits"][0]["temperature_limit"]["value"] == pytest.approx(194)
+    rated = ask("ampacity", bank([1], wet | {"cables": singles()}))
+    assert rated["result"]["circuits"][0]["temperature_limit"]["value"] == pytest.approx(194)
+    assert assumed(rated)["#/circuits/0/conductor_temperature"] == quantity(194, "degF")
     over = ask("ampacity", bank([1], circuit("1-1", conductor_temperature=quantity(105, "degC"))))
     assert finding(over, "conductor_temperature_over_rating")["limit"]["value"] == pytest.approx(194)
 

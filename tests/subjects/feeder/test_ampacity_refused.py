@@ -98,6 +98,12 @@ def layered(**layers: Any) -> dict[str, Any]:
             "#/circuits/0/cables/0/cable",
             "wider_than_bore",
         ),
+        (
+            bank([1], circuit("1-1"), duct_material="steel")
+            | {"bank": {"conduit": {"kind": "listed", "type": "hdpe_schedule_40", "trade_size": "5"}, "tiers": [1]}},
+            "#/duct_material",
+            "contradiction",
+        ),
         (bank([1], circuit("1-1"), studies=["smallest_size"]), "#/circuits/0/current", "missing"),
         (
             bank(

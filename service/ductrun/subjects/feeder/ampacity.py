@@ -142,6 +142,7 @@ OPERATION = Operation(
         "earth_thermal_resistivity": {"value": 90, "unit": "degC.cm/W"},
         "concrete_thermal_resistivity": {"value": 85, "unit": "degC.cm/W"},
         "earth_temperature": {"value": 20, "unit": "degC"},
+        "duct_thermal_resistivity": {"value": 650, "unit": "degC.cm/W"},
         "frequency": {"value": 60, "unit": "Hz"},
         "method": "both",
         "code_edition": "2023",

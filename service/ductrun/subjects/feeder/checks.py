@@ -96,7 +96,7 @@ def _holds(load: CircuitLoad, least: GroundingConductor) -> bool:
 
 
 def _spare(load: CircuitLoad) -> Sequence[tuple[ConductorMaterial | None, str]]:
-    """Give metal and size of the wires in a duct beside those like the loaded ones, of which one too many is a neutral."""
+    """Give metal and size of the wires in a duct beside those like the loaded ones: one of these more is a neutral."""
     found = []
     for line in load.lines:
         cable = line.cable

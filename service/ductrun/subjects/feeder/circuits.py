@@ -8,14 +8,16 @@ from typing import Annotated, NamedTuple
 from pydantic import Field
 
 from ductrun.engineering.bank import Bank
+from ductrun.engineering.rounding import over
+from ductrun.kit.backing import backing_of
 from ductrun.kit.choices import Severity
-from ductrun.kit.defaults import by_rule, choice, number, quantity
+from ductrun.kit.defaults import Default, by_rule, choice, number, quantity
 from ductrun.kit.forms import Between, Form, Omissible
 from ductrun.kit.texts import Name
 from ductrun.kit.wording import text_of
 from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.feeder.choices import CircuitSystem, ShieldGrounding, TerminalRating
-from ductrun.subjects.feeder.loaded_cable import MARKINGS, ZERO_CELSIUS, LoadedCable, loaded_cable
+from ductrun.subjects.feeder.loaded_cable import MARKINGS, LoadedCable, loaded_cable
 from ductrun.subjects.parts.cables import CableLine, PulledLines
 from ductrun.subjects.parts.duct_names import DuctName, ducts_of
 from ductrun.units import Current, Temperature, Voltage
@@ -25,6 +27,11 @@ LOAD_FACTOR = number("feeder.load_factor_percent")
 SHIELD_GROUNDING = choice("feeder.shield_grounding", ShieldGrounding)
 CONDUCTOR_TEMPERATURE = quantity("feeder.conductor_temperature", Temperature)
 DRY_INSULATION = quantity("feeder.dry_insulation_temperature", Temperature)
+RATED = {
+    marking: Default(Temperature.parse(row.wet_degc, "degC"), backing_of(row))
+    for marking, row in MARKINGS.items()
+    if row.wet_degc is not None
+}
 IN_A_SET = {CircuitSystem.THREE_PHASE: 3, CircuitSystem.SINGLE_PHASE: 2, CircuitSystem.DIRECT_CURRENT: 2}
 MOST_LOADED = 48  # ducts: every one warms every other
 
@@ -218,8 +225,7 @@ def _limit(given: Loading, cable: LoadedCable, sheet: Worksheet) -> float:
     marking = cable.marking
     if marking is None:
         return sheet.settle("conductor_temperature", given.conductor_temperature, CONDUCTOR_TEMPERATURE).si
-    wet = MARKINGS[marking].wet_degc
-    if wet is None:
+    if marking not in RATED:
         cable.sheet.find(
             Severity.VIOLATION,
             "insulation_for_dry_places",
@@ -229,13 +235,11 @@ def _limit(given: Loading, cable: LoadedCable, sheet: Worksheet) -> float:
             member="insulation",
         )
         return sheet.settle("conductor_temperature", given.conductor_temperature, DRY_INSULATION).si
-    rated = wet + ZERO_CELSIUS
-    if given.conductor_temperature is None:
-        return rated
-    limit = given.conductor_temperature.si
-    if limit > rated + 1e-9:
+    rated = RATED[marking]
+    limit = sheet.settle("conductor_temperature", given.conductor_temperature, rated).si
+    if given.conductor_temperature is not None and over(limit, rated.value.si):
         tell = sheet.tell
-        most, asked = tell.temperature(rated), tell.given(given.conductor_temperature)
+        most, asked = tell.given(rated.value), tell.given(given.conductor_temperature)
         sheet.find(
             Severity.VIOLATION,
             "conductor_temperature_over_rating",

@@ -9,7 +9,8 @@ from typing import NamedTuple
 from ductrun.engineering.conductor_resistance import CIRCULAR_MIL_FOOT, resistance_of_area
 from ductrun.engineering.neher_mcgrath import cores_resistance, layer_resistance
 from ductrun.engineering.rounding import over
-from ductrun.kit.defaults import number
+from ductrun.kit.backing import backing_of
+from ductrun.kit.defaults import Default, number
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.parts.cable_layers import CableInsulation, CableJacketLayer, CableLayers
 from ductrun.subjects.parts.cable_mass import METAL_AREAS
@@ -18,10 +19,15 @@ from ductrun.subjects.parts.choices import ConductorMaterial, ConductorSize, Ins
 from ductrun.subjects.parts.conductors import Wire, row_of
 from ductrun.tables import TABLES
 from ductrun.tables.feeder_rows import InsulationTemperature, ThermalMaterial
+from ductrun.units import ThermalResistivity
 
 ZERO_CELSIUS = 273.15
 COVERINGS: dict[str, ThermalMaterial] = {
     row.material: row for row in TABLES["thermal_resistivities"] if row.part == "conductor"
+}
+RESISTIVITIES = {
+    material: Default(ThermalResistivity.parse(row.resistivity_degc_cm_per_w, "degC.cm/W"), backing_of(row))
+    for material, row in COVERINGS.items()
 }
 MARKINGS: dict[str, InsulationTemperature] = {row.marking: row for row in TABLES["insulation_temperatures"]}
 _TABLE_8 = {row.size: float(row.diameter_in) * 0.0254 for row in TABLES["conductors"] if row.table == "8"}
@@ -203,14 +209,14 @@ def _layered(
     inner = _conductor_diameter(layers, conductor.size, place)
     inside = cable.diameter.si - (2.0 * layers.jacket.thickness.si if layers.jacket is not None else 0.0)
     core = _core_diameter(layers, inner, inside, cores, place)
-    resistivity = _resistivity_of(layers.insulation, place)
+    resistivity = _resistivity_of(layers.insulation, place.within("insulation"))
     if cores > 1:
         insulation = cores_resistance(resistivity, cores, inner, core, inside)
     else:
         insulation = layer_resistance(resistivity, inner, inside)
     jacket = 0.0
     if layers.jacket is not None:
-        jacket = layer_resistance(_resistivity_of(layers.jacket, place), inside, cable.diameter.si)
+        jacket = layer_resistance(_resistivity_of(layers.jacket, place.within("jacket")), inside, cable.diameter.si)
     given = layers.conductor_resistance
     return LoadedCable(
         conductors,
@@ -265,12 +271,8 @@ def _core_diameter(layers: CableLayers, inner: float, inside: float, cores: int,
 
 
 def _resistivity_of(layer: CableJacketLayer | CableInsulation, place: Worksheet) -> float:
-    """Give the thermal resistivity of a layer [K.m/W], as given or of its material."""
-    if layer.thermal_resistivity is not None:
-        return layer.thermal_resistivity.si
-    row = COVERINGS[layer.material]
-    place.cite(row.source)
-    return row.resistivity_degc_cm_per_w / 100.0
+    """Give the thermal resistivity of a layer [K.m/W], as given or of its material, on the sheet of the layer."""
+    return place.settle("thermal_resistivity", layer.thermal_resistivity, RESISTIVITIES[layer.material]).si
 
 
 def _shield_of(layers: CableLayers, core: float, place: Worksheet) -> LoadedShield | None:

@@ -9,7 +9,8 @@ from pydantic import Field
 
 from ductrun.engineering.bank import Envelope
 from ductrun.engineering.buried_heat import Place
-from ductrun.kit.defaults import by_rule, choice, quantity
+from ductrun.kit.backing import backing_of
+from ductrun.kit.defaults import Default, by_rule, choice, quantity
 from ductrun.kit.forms import Between, Form, Omissible
 from ductrun.kit.wording import text_of
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
@@ -28,7 +29,13 @@ EARTH_RESISTIVITY = quantity("feeder.earth_thermal_resistivity", ThermalResistiv
 CONCRETE_RESISTIVITY = quantity("feeder.concrete_thermal_resistivity", ThermalResistivity)
 EARTH_TEMPERATURE = quantity("feeder.earth_temperature", Temperature)
 FREQUENCY = quantity("feeder.frequency", Frequency)
-DUCT_WALLS = {DuctMaterial(row.material): row for row in TABLES["thermal_resistivities"] if row.part == "duct"}
+DUCT_WALLS = {
+    DuctMaterial(row.material): Default(
+        ThermalResistivity.parse(row.resistivity_degc_cm_per_w, "degC.cm/W"), backing_of(row)
+    )
+    for row in TABLES["thermal_resistivities"]
+    if row.part == "duct"
+}
 MOST_STUDIES = len(AmpacityStudy)
 
 GroundResistivity = Annotated[
@@ -77,9 +84,9 @@ class Rating(Form):
     )
     duct_material: Omissible[DuctMaterial] = Field(
         default=None,
-        description="What all ducts are made of, for their heat.",
+        description="What ducts that are measured are made of, for their heat; of listed ones their type tells.",
         examples=["pvc"],
-        json_schema_extra=by_rule(f"that of their type; {DUCT_MATERIAL.value} of one that is measured"),
+        json_schema_extra=DUCT_MATERIAL.stated,
     )
     duct_thermal_resistivity: Omissible[WallResistivity] = Field(
         default=None,
@@ -129,7 +136,15 @@ def section_of(given: Rating, envelope: Envelope, walls: Sequence[DuctWall], cov
     """Give the section of a bank under so much earth [m]; `walls` are those of every tier."""
     bank = envelope.bank
     top = cover + (0.0 if envelope.concrete is None else envelope.concrete.top) + bank.height
+    if given.duct_material is not None and all(wall.material is not None for wall in walls):
+        message = (
+            "The ducts are listed: their type tells what they are made of. Leave this out, or give them as measured."
+        )
+        raise UnanswerableError(sheet.fault("duct_material", "contradiction", message))
     by_tier = [_wall(given, wall, sheet) for wall in walls]
+    materials = {wall.material for wall in by_tier}
+    if len(materials) == 1:  # where they differ no one value stands in for all
+        sheet.settle("duct_thermal_resistivity", given.duct_thermal_resistivity, DUCT_WALLS[materials.pop()])
     return Section(
         places=[Place(duct.x, top - duct.y) for duct in bank.ducts],
         walls=[by_tier[duct.tier] for duct in bank.ducts],
@@ -141,14 +156,12 @@ def section_of(given: Rating, envelope: Envelope, walls: Sequence[DuctWall], cov
 
 def _wall(given: Rating, wall: DuctWall, sheet: Worksheet) -> Wall:
     material = wall.material
-    if given.duct_material is not None or material is None:
+    if material is None:
         material = sheet.settle("duct_material", given.duct_material, DUCT_MATERIAL)
-    row = DUCT_WALLS[material]
-    sheet.cite(row.source)
-    resistivity = row.resistivity_degc_cm_per_w / 100.0
-    if given.duct_thermal_resistivity is not None:
-        resistivity = given.duct_thermal_resistivity.si
-    return Wall(wall.inside, wall.outside, material, resistivity)
+    default = DUCT_WALLS[material]
+    resistivity = given.duct_thermal_resistivity or default.value
+    sheet.cite(default.backing.source_id)
+    return Wall(wall.inside, wall.outside, material, resistivity.si)
 
 
 def rate(

@@ -23,6 +23,25 @@ def show(found: Ampacity, sheet: Worksheet) -> None:
             f"envelope {section.width:.6g} m x {section.height:.6g} m, center {section.center:.6g} m down",
             resistance(around.correction),
         )
+    cable, air = load.cable, path.air
+    ways = (
+        (
+            "Ri",
+            "rho ln(D/d)/(2 pi), of several cores by their images",
+            f"d {cable.conductor_diameter:.6g} m, D {cable.core_diameter:.6g} m",
+            path.insulation,
+        ),
+        (
+            "Rsd",
+            "U/(1 + 0.1 (V + Y Tm) De)",
+            f"U {air.u:.4g}, V {air.v:.4g}, Y {air.y:.4g}, De {1000 * path.bundle:.6g} mm, "
+            f"Tm {heat.air - 273.15:.6g} degC",
+            heat.air_resistance,
+        ),
+        ("Rd", "of the duct wall", f"rho {section.walls[duct].resistivity:.4g} K.m/W", path.wall),
+    )
+    for symbol, formula, substituted, value in ways:
+        place.show(symbol, formula, substituted, resistance(value))
     name = f"duct {found.names[duct]}"
     place.show(
         "R",
