@@ -85,7 +85,9 @@ def test_a_raceway_in_the_ground_is_a_wet_place() -> None:
     rated = ask("ampacity", bank([1], wet | {"cables": singles()}))
     assert rated["result"]["circuits"][0]["temperature_limit"]["value"] == pytest.approx(194)
     assert assumed(rated)["#/circuits/0/conductor_temperature"] == quantity(194, "degF")
-    over = ask("ampacity", bank([1], circuit("1-1", conductor_temperature=quantity(105, "degC"))))
+    hot = circuit("1-1", amperes=100, conductor_temperature=quantity(105, "degC"))
+    over = ask("ampacity", bank([1], hot))
+    assert over["result"]["circuits"][0]["verdict"] == "violates"
     assert finding(over, "conductor_temperature_over_rating")["limit"]["value"] == pytest.approx(194)
 
 
@@ -198,3 +200,10 @@ def test_a_wire_of_compact_stranding_is_smaller_and_a_little_warmer_inside() -> 
     [round_wire] = result("ampacity", bank([1], circuit("1-1", cables=[{"count": 3, "cable": WIRE}])))["ducts"]
     assert duct["insulation_resistance"]["value"] > round_wire["insulation_resistance"]["value"]
     assert duct["air_resistance"]["value"] > round_wire["air_resistance"]["value"]
+
+
+def test_what_ten_percent_more_costs_beside_fixed_circuits_is_what_is_left() -> None:
+    asked = bank([2], circuit("1-1", amperes=200), circuit("1-2"), studies=STUDIES[:1])
+    first = result("ampacity", asked)["sensitivities"][0]
+    again = result("ampacity", asked | {"earth_thermal_resistivity": quantity(99, "degC.cm/W")})
+    assert first["ampacity"]["value"] == pytest.approx(again["ampacity"]["value"])

@@ -9,6 +9,10 @@ import pytest
 from tests.asking import faults, quantity
 from tests.subjects.feeder.banks import MEDIUM_VOLTAGE, WIRE, bank, buried, circuit, singles
 
+LOSSY = [
+    {"count": 3, "cable": MEDIUM_VOLTAGE | {"layers": MEDIUM_VOLTAGE["layers"] | {"insulation": {"material": "pvc"}}}}
+]
+
 
 def refused(request: dict[str, Any]) -> dict[str, str]:
     return {fault["pointer"]: fault["code"] for fault in faults("ampacity", request)}
@@ -103,6 +107,11 @@ def layered(**layers: Any) -> dict[str, Any]:
             | {"bank": {"conduit": {"kind": "listed", "type": "hdpe_schedule_40", "trade_size": "5"}, "tiers": [1]}},
             "#/duct_material",
             "contradiction",
+        ),
+        (
+            bank([1], circuit("1-1", cables=LOSSY, voltage=quantity(500, "kV"), amperes=1)),
+            "#/circuits/0/voltage/value",
+            "no_steady_temperature",
         ),
         (bank([1], circuit("1-1"), studies=["smallest_size"]), "#/circuits/0/current", "missing"),
         (

@@ -113,9 +113,9 @@ class LoadedCircuit(Loading):
 class CircuitLoad(NamedTuple):
     """A circuit that loads ducts (indices into those of the bank), each with so many conductors of a cable.
 
-    `sets` in parallel; `current` of all of them [A] if it is known, `voltage` [V], the load factor (ratio), the `limit`
-    of a conductor [K]. `lines` are all cables in a duct; `ducts_sheet` is at the place of its
-    ducts, `sheet` at that of how it is loaded.
+    `sets` in parallel; `current` of all of them [A] if it is known, `voltage` [V], the load factor (ratio); the `limit`
+    of a conductor [K], and whether its insulation is made for that in the ground. `lines` are all cables in a duct.
+    `ducts_sheet` is at the place of its ducts, `sheet` at that of how it is loaded.
     """
 
     name: str | None
@@ -128,6 +128,7 @@ class CircuitLoad(NamedTuple):
     load_factor: float
     grounded_at_both_ends: bool
     limit: float
+    is_insulated: bool
     lines: Sequence[CableLine]
     given: Loading
     ducts_sheet: Worksheet
@@ -152,6 +153,7 @@ def load_of(
     grounding = ShieldGrounding.BOTH_ENDS
     if cable.shield is not None and system is not CircuitSystem.DIRECT_CURRENT:
         grounding = sheet.settle("shield_grounding", given.shield_grounding, SHIELD_GROUNDING)
+    limit, is_insulated = _limit(given, cable, sheet)
     return CircuitLoad(
         name=name,
         ducts=tuple(ducts),
@@ -162,7 +164,8 @@ def load_of(
         voltage=None if given.voltage is None else given.voltage.si,
         load_factor=sheet.settle("load_factor_percent", given.load_factor_percent, LOAD_FACTOR) / 100.0,
         grounded_at_both_ends=grounding is ShieldGrounding.BOTH_ENDS,
-        limit=_limit(given, cable, sheet),
+        limit=limit,
+        is_insulated=is_insulated,
         lines=lines,
         given=given,
         ducts_sheet=ducts_place,
@@ -220,11 +223,11 @@ def _sets(system: CircuitSystem, ducts: int, conductors: int, sheet: Worksheet) 
     return sets
 
 
-def _limit(given: Loading, cable: LoadedCable, sheet: Worksheet) -> float:
-    """Give the highest temperature of the conductor [K]; find insulation that is not made for wet places."""
+def _limit(given: Loading, cable: LoadedCable, sheet: Worksheet) -> tuple[float, bool]:
+    """Give the highest temperature of the conductor [K], and whether its insulation is made for that in the ground."""
     marking = cable.marking
     if marking is None:
-        return sheet.settle("conductor_temperature", given.conductor_temperature, CONDUCTOR_TEMPERATURE).si
+        return sheet.settle("conductor_temperature", given.conductor_temperature, CONDUCTOR_TEMPERATURE).si, True
     if marking not in RATED:
         cable.sheet.find(
             Severity.VIOLATION,
@@ -234,20 +237,20 @@ def _limit(given: Loading, cable: LoadedCable, sheet: Worksheet) -> float:
             sheet.rule("wet_raceway"),
             member="insulation",
         )
-        return sheet.settle("conductor_temperature", given.conductor_temperature, DRY_INSULATION).si
+        return sheet.settle("conductor_temperature", given.conductor_temperature, DRY_INSULATION).si, False
     rated = RATED[marking]
     limit = sheet.settle("conductor_temperature", given.conductor_temperature, rated).si
-    if given.conductor_temperature is not None and over(limit, rated.value.si):
-        tell = sheet.tell
-        most, asked = tell.given(rated.value), tell.given(given.conductor_temperature)
-        sheet.find(
-            Severity.VIOLATION,
-            "conductor_temperature_over_rating",
-            f"{marking.value} bears {text_of(most)} in a wet place, not {text_of(asked)}: take a conductor marked for "
-            "more, or rate it lower.",
-            sheet.rule("insulation_temperature"),
-            asked,
-            most,
-            member="conductor_temperature",
-        )
-    return limit
+    if given.conductor_temperature is None or not over(limit, rated.value.si):
+        return limit, True
+    most, asked = sheet.tell.given(rated.value), sheet.tell.given(given.conductor_temperature)
+    sheet.find(
+        Severity.VIOLATION,
+        "conductor_temperature_over_rating",
+        f"{marking.value} bears {text_of(most)} in a wet place, not {text_of(asked)}: take a conductor marked for "
+        "more, or rate it lower.",
+        sheet.rule("insulation_temperature"),
+        asked,
+        most,
+        member="conductor_temperature",
+    )
+    return limit, False

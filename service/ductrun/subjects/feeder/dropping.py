@@ -9,29 +9,25 @@ from typing import Annotated, NamedTuple
 from pydantic import Field
 
 from ductrun.engineering import voltage_drop as engineering
-from ductrun.engineering.conductor_resistance import table_resistance_at
 from ductrun.engineering.rounding import over
-from ductrun.kit.defaults import by_rule, choice, count, number, quantity
+from ductrun.kit.defaults import by_rule, choice, count, number
 from ductrun.kit.forms import Between, Form, Omissible
 from ductrun.kit.wording import listing
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.feeder.choices import CircuitConduit, CircuitSystem
 from ductrun.subjects.feeder.circuits import SYSTEM, CircuitCurrent
+from ductrun.subjects.feeder.impedances import TEMPERATURE, Impedance, impedance_of, listed
 from ductrun.subjects.feeder.loaded_cable import largest_line
 from ductrun.subjects.parts.cable_layers import MetalResistance
 from ductrun.subjects.parts.cables import Cable, CableLine
 from ductrun.subjects.parts.choices import ConductorMaterial, ConductorSize
-from ductrun.tables import TABLES
 from ductrun.units import ApparentPower, Power, ResistancePerLength, Temperature, Voltage
 
 POWER_FACTOR = number("feeder.power_factor")
 CONDUIT_MATERIAL = choice("feeder.conduit_material", CircuitConduit)
-TEMPERATURE = quantity("feeder.impedance_temperature", Temperature)
 PARALLEL_COUNT = count("feeder.parallel_count")
 LIMIT = number("feeder.drop_limit_percent")
 TOTAL_LIMIT = number("feeder.total_drop_limit_percent")
-_COEFFICIENTS = {metal: number(f"feeder.{metal.value}_temperature_coefficient").value for metal in ConductorMaterial}
-_KILOFOOT = 304.8
 LOOPS = {CircuitSystem.THREE_PHASE: math.sqrt(3.0), CircuitSystem.SINGLE_PHASE: 2.0, CircuitSystem.DIRECT_CURRENT: 2.0}
 WIRES = {CircuitSystem.THREE_PHASE: 3, CircuitSystem.SINGLE_PHASE: 2, CircuitSystem.DIRECT_CURRENT: 2}
 
@@ -116,37 +112,6 @@ class Dropping(Form):
     hours_per_year: Omissible[Annotated[float, Field(ge=0, le=8784)]] = Field(
         default=None, description="At this load, to tell what is lost in a year.", examples=[4000]
     )
-
-
-class Impedance(NamedTuple):
-    """Of one conductor to neutral [ohm/m], to the current it carries."""
-
-    resistance: float
-    reactance: float
-
-
-def _alternating(material: ConductorMaterial, conduit: CircuitConduit) -> dict[str, Impedance]:
-    found = {}
-    for row in TABLES["conductor_impedances"]:
-        resistance = getattr(row, f"{material.value}_in_{conduit.value}_ohm_per_kft")
-        steel = conduit is CircuitConduit.STEEL
-        reactance = row.reactance_steel_ohm_per_kft if steel else row.reactance_nonmagnetic_ohm_per_kft
-        if resistance is not None:
-            found[row.size] = Impedance(float(resistance) / _KILOFOOT, float(reactance) / _KILOFOOT)
-    return found
-
-
-_ALTERNATING = {
-    (metal, conduit): _alternating(metal, conduit) for metal in ConductorMaterial for conduit in CircuitConduit
-}
-# of a size that is made solid and stranded the row of the stranded one, which stands last
-_DIRECT = {
-    metal: {
-        row.size: Impedance(float(getattr(row, f"{metal.value}_ohm_per_kft")) / _KILOFOOT, 0.0)
-        for row in TABLES["conductor_resistances"]
-    }
-    for metal in ConductorMaterial
-}
 
 
 class DroppedConductor(NamedTuple):
@@ -286,7 +251,7 @@ def _table_impedance(
     conductor: DroppedConductor, conduit: CircuitConduit, temperature: float, *, direct: bool
 ) -> Impedance:
     """Give the impedance of Table 9, or the resistance to direct current of Table 8, at a temperature [K]."""
-    known = list(_listed(conductor.material, conduit, direct=direct))
+    known = list(listed(conductor.material, conduit, direct=direct))
     if conductor.size not in known:
         raise UnanswerableError(
             conductor.sheet.fault(
@@ -298,20 +263,6 @@ def _table_impedance(
             )
         )
     return impedance_of(conductor.material, conductor.size, conduit, temperature, direct=direct)
-
-
-def impedance_of(
-    material: ConductorMaterial, size: str, conduit: CircuitConduit, temperature: float, *, direct: bool
-) -> Impedance:
-    """Give the impedance of a listed size at a temperature [K]."""
-    printed = _listed(material, conduit, direct=direct)[size]
-    resistance = table_resistance_at(printed.resistance, _COEFFICIENTS[material], TEMPERATURE.value.si, temperature)
-    return Impedance(resistance, printed.reactance)
-
-
-def _listed(material: ConductorMaterial, conduit: CircuitConduit, *, direct: bool) -> dict[str, Impedance]:
-    """Give the printed impedances of every size, of the columns for a thousand feet."""
-    return _DIRECT[material] if direct else _ALTERNATING[material, conduit]
 
 
 def _load_voltage(
@@ -346,7 +297,7 @@ def _smallest(
     direct = system is CircuitSystem.DIRECT_CURRENT
     conduit = given.conduit_material or CONDUIT_MATERIAL.value
     temperature = (given.conductor_temperature or TEMPERATURE.value).si
-    for size in _listed(conductor.material, conduit, direct=direct):
+    for size in listed(conductor.material, conduit, direct=direct):
         impedance = impedance_of(conductor.material, size, conduit, temperature, direct=direct)
         at_load = _load_voltage(voltage, loop, current, impedance, length, power_factor)
         if at_load is not None and not over((voltage - at_load) / voltage * 100.0, limit):

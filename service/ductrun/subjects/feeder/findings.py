@@ -43,7 +43,7 @@ def _judge_temperature(rated: Rated) -> None:
             sheet.find(
                 Severity.VIOLATION,
                 "nothing_left_to_carry",
-                "The other circuits heat the bank so far that this one may carry nothing: load them less, or lay it "
+                "What else heats the bank leaves this circuit nothing to carry: load the others less, or lay it "
                 "elsewhere.",
                 WORKED_OUT,
                 tell.current(0.0),
@@ -232,7 +232,8 @@ def _compare_methods(found: Ampacity, sheet: Worksheet) -> None:
 def within_limits(rated: Rated, found: Ampacity) -> bool | None:
     """Say whether a circuit whose current is given keeps its limits; None where steel around it was not judged."""
     load, allowed = rated.load, rated.checked.terminal_ampacity
-    if rated.conductor > load.limit + _MET or (allowed is not None and over(load.current or 0.0, allowed)):
+    over_terminals = allowed is not None and over(load.current or 0.0, allowed)
+    if rated.conductor > load.limit + _MET or over_terminals or not load.is_insulated:
         return False
     return None if _in_steel(found, load) else True
 

@@ -30,13 +30,9 @@ RESISTIVITIES = {
     for material, row in COVERINGS.items()
 }
 MARKINGS: dict[str, InsulationTemperature] = {row.marking: row for row in TABLES["insulation_temperatures"]}
-_TABLE_8 = {row.size: float(row.diameter_in) * 0.0254 for row in TABLES["conductors"] if row.table == "8"}
-_DIAMETERS: dict[tuple[str, str], dict[str, float]] = {}
-for _row in TABLES["conductors"]:
-    for _marking in _row.insulations:
-        _DIAMETERS.setdefault((_row.table, _marking), {})[_row.size] = float(_row.diameter_in) * 0.0254
-_COMPACT = number("wire_mass.compact_diameter_ratio").value
-_RESISTIVITY = {
+TABLE_8 = {row.size: float(row.diameter_in) * 0.0254 for row in TABLES["conductors"] if row.table == "8"}
+COMPACT = number("wire_mass.compact_diameter_ratio").value
+METAL_RESISTIVITIES = {
     metal: number(f"feeder.{metal.value}_resistance").value * CIRCULAR_MIL_FOOT for metal in ConductorMaterial
 }
 ZERO_TEMPERATURE = {
@@ -173,7 +169,7 @@ def _wire(cable: Wire, conductors: int, cables: int, sheet: Worksheet) -> Loaded
     covering = COVERINGS[MARKINGS[marking].material]
     sheet.cite(covering.source, MARKINGS[marking].source)
     diameter = float(row.diameter_in) * 0.0254
-    inner = _TABLE_8[cable.size] * (_COMPACT if cable.kind == "compact" else 1.0)
+    inner = TABLE_8[cable.size] * (COMPACT if cable.kind == "compact" else 1.0)
     area = METAL_AREAS[cable.size]
     return LoadedCable(
         conductors,
@@ -182,7 +178,7 @@ def _wire(cable: Wire, conductors: int, cables: int, sheet: Worksheet) -> Loaded
         area,
         cable.size,
         marking,
-        resistance_of_area(_RESISTIVITY[cable.material], area),
+        resistance_of_area(METAL_RESISTIVITIES[cable.material], area),
         75.0 + ZERO_CELSIUS,
         inner,
         diameter,
@@ -225,7 +221,7 @@ def _layered(
         area,
         conductor.size,
         None,
-        resistance_of_area(_RESISTIVITY[conductor.material], area) if given is None else given.si,
+        resistance_of_area(METAL_RESISTIVITIES[conductor.material], area) if given is None else given.si,
         (75.0 if given is None else 20.0) + ZERO_CELSIUS,
         inner,
         core if cores > 1 else cable.diameter.si,
@@ -246,7 +242,7 @@ def _conductor_diameter(layers: CableLayers, size: ConductorSize | None, place: 
         raise UnanswerableError(
             place.fault("conductor_diameter", "missing", "Give the diameter of a conductor that is known by its area.")
         )
-    return _TABLE_8[size]
+    return TABLE_8[size]
 
 
 def _core_diameter(layers: CableLayers, inner: float, inside: float, cores: int, place: Worksheet) -> float:
@@ -288,29 +284,3 @@ def _shield_of(layers: CableLayers, core: float, place: Worksheet) -> LoadedShie
     else:
         resistance = resistance_of_area(_SHIELD_RESISTIVITY, shield.metal_area.si)  # type: ignore[union-attr]
     return LoadedShield(resistance, core if shield.mean_diameter is None else shield.mean_diameter.si)
-
-
-def sizes_of(cable: LoadedCable) -> dict[str, float]:
-    """Give the diameter [m] of every size that a table lists of the same wire, the smallest first; none of a cable."""
-    if cable.marking is None:
-        return {}
-    return _DIAMETERS["5A" if cable.given.kind == "compact" else "5", cable.marking]
-
-
-def sized(cable: LoadedCable, size: str) -> LoadedCable:
-    """Give the same wire in another size that its table lists."""
-    diameter = sizes_of(cable)[size]
-    compact = cable.given.kind == "compact"
-    inner = _TABLE_8[size] * (_COMPACT if compact else 1.0)
-    covering = COVERINGS[MARKINGS[str(cable.marking)].material]
-    area = METAL_AREAS[size]
-    return cable._replace(
-        area=area,
-        size=ConductorSize(size),
-        resistance=resistance_of_area(_RESISTIVITY[cable.material], area),
-        conductor_diameter=inner,
-        core_diameter=diameter,
-        diameter=diameter,
-        insulation=layer_resistance(covering.resistivity_degc_cm_per_w / 100.0, inner, diameter),
-        dielectric=Dielectric(covering, inner, diameter),
-    )

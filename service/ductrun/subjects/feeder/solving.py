@@ -69,10 +69,15 @@ def least_ampacity(question: Question) -> float:
     """Give the least ampacity of the circuits alone [A], where currents have been found to have one."""
     loads = question.loads
     given = [None if load.current is None else (load.current / load.sets) ** 2 for load in loads]
-    if all(square is not None for square in given):
-        factor = math.sqrt(solve(question, [Load(0.0, square or 0.0) for square in given]).square)
-        return factor * min([load.current or 0.0 for load in loads])
-    return answer(question).ampacity
+    weighed = all(square is not None for square in given)
+    asked = [Load(0.0, one or 0.0) if weighed else Load(0.0, 1.0) if one is None else Load(one, 0.0) for one in given]
+    try:
+        found = math.sqrt(solve(question, asked).square)
+    except RunawayError:
+        return 0.0
+    if weighed:
+        return found * min([load.current or 0.0 for load in loads])
+    return found * min([load.sets for load in loads if load.current is None])
 
 
 def _at_given(question: Question, squares: Sequence[float]) -> Solved:
@@ -85,8 +90,16 @@ def _at_given(question: Question, squares: Sequence[float]) -> Solved:
 
 
 def _runaways(question: Question, squares: Sequence[float]) -> list[Fault]:
-    """Say that currents have no steady temperature, and up to which ones they have one within the limit."""
-    most = math.sqrt(solve(question, [Load(0.0, square) for square in squares]).square)
+    """Say that there is no steady temperature, and up to which currents there is one within the limit."""
+    try:
+        most = math.sqrt(solve(question, [Load(0.0, square) for square in squares]).square)
+    except RunawayError:
+        message = "At this voltage the insulation alone grows hotter without end: check voltage and walls."
+        return [
+            load.sheet.fault("voltage/value", "no_steady_temperature", message)
+            for load in question.loads
+            if load.voltage is not None
+        ]
     return [
         load.sheet.fault(
             "current/value",

@@ -8,7 +8,7 @@ from typing import NamedTuple
 
 from ductrun.engineering.bank import Envelope
 from ductrun.engineering.buried_heat import Place
-from ductrun.engineering.heat_balance import Load
+from ductrun.engineering.heat_balance import Load, RunawayError
 from ductrun.engineering.roots import falling_root
 from ductrun.engineering.rounding import over
 from ductrun.kit.backing import WORKED_OUT
@@ -17,9 +17,9 @@ from ductrun.kit.defaults import number
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.feeder.choices import AmpacityStudy
 from ductrun.subjects.feeder.circuits import CircuitLoad
-from ductrun.subjects.feeder.loaded_cable import sized, sizes_of
 from ductrun.subjects.feeder.solving import Solved, least_ampacity
 from ductrun.subjects.feeder.thermal import Question, Section, solve
+from ductrun.subjects.feeder.wire_sizes import sized, sizes_of
 from ductrun.subjects.parts.choices import ConductorSize
 
 STEP = number("feeder.resistivity_step_percent")
@@ -94,7 +94,10 @@ def _sensitivities(question: Question) -> Iterator[Sensitivity]:
 def _margin(question: Question) -> float:
     """Give how much all given currents may grow by (ratio), less 1: what is negative is too much."""
     loads = [Load(0.0, ((load.current or 0.0) / load.sets) ** 2) for load in question.loads]
-    return math.sqrt(solve(question, loads).square) - 1.0
+    try:
+        return math.sqrt(solve(question, loads).square) - 1.0
+    except RunawayError:  # of the heat of insulation alone
+        return -1.0
 
 
 def _nothing(code: str, message: str, sheet: Worksheet) -> None:
