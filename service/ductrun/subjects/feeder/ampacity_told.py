@@ -2,19 +2,20 @@
 
 from __future__ import annotations
 
+import math
 from typing import Annotated, NamedTuple
 
 from msgspec import UNSET, Meta, Struct, UnsetType
 
 from ductrun.engineering.buried_heat import image_ratio
-from ductrun.engineering.heat_balance import Duct, Path
+from ductrun.engineering.heat_balance import Path
 from ductrun.kit import answers
 from ductrun.kit.choices import Verdict
 from ductrun.kit.telling import Telling
 from ductrun.subjects.feeder.choices import AmpacityMethod
 from ductrun.subjects.feeder.circuits import MOST_LOADED, CircuitLoad
 from ductrun.subjects.feeder.findings import difference_percent, within_limits
-from ductrun.subjects.feeder.rating import Ampacity, Rated
+from ductrun.subjects.feeder.rating import Ampacity, LoadedDuct, Rated
 from ductrun.subjects.feeder.solving import Solved
 from ductrun.subjects.feeder.studies import MOST_SENSITIVITIES, STEP, Studied
 from ductrun.subjects.feeder.thermal import ground_of, paths_of
@@ -35,9 +36,7 @@ class DuctHeat(Struct, frozen=True, gc=False, kw_only=True):
     cable_temperature: Annotated[answers.Temperature, Meta(description="At the surface of the cables.")]
     air_temperature: Annotated[answers.Temperature, Meta(description="Mean of cable and duct.")]
     duct_temperature: Annotated[answers.Temperature, Meta(description="At the outside of the duct.")]
-    mutual_rise: Annotated[
-        answers.TemperatureDifference, Meta(description="What the other ducts and the earth beyond the concrete add.")
-    ]
+    mutual_rise: Annotated[answers.TemperatureDifference, Meta(description="What the other loaded ducts add.")]
     conductor_resistance: Annotated[
         answers.ResistancePerLength, Meta(description="Of one conductor to the current, at its temperature.")
     ]
@@ -238,45 +237,32 @@ def _circuit(rated: Rated, found: Ampacity, telling: Telling) -> CircuitAmpacity
 
 def _ducts(found: Ampacity, telling: Telling) -> list[DuctHeat]:
     """Tell every loaded duct, circuit by circuit."""
-    question = found.solved.question
+    question, loaded = found.solved.question, found.loaded
     paths, ground = paths_of(question), ground_of(question)
-    loaded = [(number, load, duct) for number, load in enumerate(question.loads, start=1) for duct in load.ducts]
     told = []
-    for at, (number, _, duct) in enumerate(loaded):
-        heat = found.solved.balance.ducts[at]
-        own = ground.cyclic[at][at]
-        factor = 1.0
-        for _, _, other in loaded:
-            if other != duct:
-                factor *= image_ratio(question.section.places[duct], question.section.places[other])
-        rise = heat.outside - ground.ambient - own * (heat.heat - paths[at].conductors * heat.dielectric_loss)
-        rise -= ground.steady[at][at] * paths[at].conductors * heat.dielectric_loss
-        current = found.solved.currents[number - 1]
-        told.append(_duct(found, number, duct, heat, paths[at], (own, rise, factor, current), telling))
+    for at, (one, path) in enumerate(zip(loaded, paths, strict=True)):
+        factor = math.prod([image_ratio(one.place, other.place) for other in loaded if other is not one])
+        own, idle = ground.cyclic[at][at], path.conductors * one.heat.dielectric_loss
+        alone = own * (one.heat.heat - idle) + ground.steady[at][at] * idle
+        told.append(_duct(found, one, path, (own, one.heat.outside - ground.ambient - alone, factor), telling))
     return told
 
 
 def _duct(
-    found: Ampacity,
-    number: int,
-    duct: int,
-    heat: Duct,
-    path: Path,
-    earth: tuple[float, float, float, float],
-    telling: Telling,
+    found: Ampacity, one: LoadedDuct, path: Path, earth: tuple[float, float, float], telling: Telling
 ) -> DuctHeat:
-    own, rise, factor, current = earth
-    place, placed = found.solved.question.section.places[duct], found.envelope.bank.ducts[duct]
+    own, rise, factor = earth
+    heat, placed = one.heat, found.envelope.bank.ducts[one.duct]
     temperature, watts, resistance = telling.temperature, telling.power_per_length, telling.thermal_resistance
     return DuctHeat(
-        duct=found.names[duct],
-        circuit=number,
+        duct=one.name,
+        circuit=one.circuit,
         tier=placed.tier + 1,
         x=telling.size(placed.x),
-        depth=telling.size(place.depth),
-        conductor_current=telling.current(current),
+        depth=telling.size(one.place.depth),
+        conductor_current=telling.current(found.solved.currents[one.circuit - 1]),
         conductor_temperature=temperature(heat.conductor),
-        temperature_limit=temperature(path.limit),
+        temperature_limit=temperature(one.limit),
         cable_temperature=temperature(heat.cable),
         air_temperature=temperature(heat.air),
         duct_temperature=temperature(heat.outside),

@@ -9,6 +9,7 @@ from pydantic import Field
 
 from ductrun.engineering.bank import Envelope
 from ductrun.engineering.buried_heat import Place
+from ductrun.engineering.heat_balance import Duct
 from ductrun.kit.backing import backing_of
 from ductrun.kit.defaults import Default, by_rule, choice, quantity
 from ductrun.kit.forms import Between, Form, Omissible
@@ -117,6 +118,17 @@ class Rated(NamedTuple):
     checked: Checked
 
 
+class LoadedDuct(NamedTuple):
+    """A loaded duct: its name, its index in the bank, the number of its circuit from 1, its place and its heat."""
+
+    name: str
+    duct: int
+    circuit: int
+    place: Place
+    heat: Duct
+    limit: float
+
+
 class Ampacity(NamedTuple):
     """A bank that was rated: circuits, every loaded duct in balance, the other method if both were asked.
 
@@ -130,6 +142,17 @@ class Ampacity(NamedTuple):
     other: Solved | None
     alone: float
     circuits: tuple[Rated, ...]
+
+    @property
+    def loaded(self) -> list[LoadedDuct]:
+        """Every loaded duct with its temperatures, circuit by circuit."""
+        question = self.solved.question
+        places = question.section.places
+        ducts = [(number, load, duct) for number, load in enumerate(question.loads, start=1) for duct in load.ducts]
+        return [
+            LoadedDuct(self.names[duct], duct, number, places[duct], heat, load.limit)
+            for (number, load, duct), heat in zip(ducts, self.solved.balance.ducts, strict=True)
+        ]
 
 
 def section_of(given: Rating, envelope: Envelope, walls: Sequence[DuctWall], cover: float, sheet: Worksheet) -> Section:
