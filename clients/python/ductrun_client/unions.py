@@ -5,7 +5,8 @@ from typing import Final
 from . import models
 
 BatchItem = (
-    models.ConductorCountItem
+    models.AmpacityItem
+    | models.ConductorCountItem
     | models.ConduitSizeItem
     | models.CoverItem
     | models.EncasementItem
@@ -19,8 +20,10 @@ BatchItem = (
     | models.SpacersItem
     | models.SupportsItem
     | models.TrenchItem
+    | models.VoltageDropItem
 )
 BATCH_ITEM_BY_OPERATION: Final[dict[str, type[BatchItem]]] = {
+    "ampacity": models.AmpacityItem,
     "conductor_count": models.ConductorCountItem,
     "conduit_size": models.ConduitSizeItem,
     "cover": models.CoverItem,
@@ -35,9 +38,11 @@ BATCH_ITEM_BY_OPERATION: Final[dict[str, type[BatchItem]]] = {
     "spacers": models.SpacersItem,
     "supports": models.SupportsItem,
     "trench": models.TrenchItem,
+    "voltage_drop": models.VoltageDropItem,
 }
 BatchItemAnswer = (
-    models.ConductorCountItemAnswer
+    models.AmpacityItemAnswer
+    | models.ConductorCountItemAnswer
     | models.ConduitSizeItemAnswer
     | models.CoverItemAnswer
     | models.EncasementItemAnswer
@@ -51,6 +56,7 @@ BatchItemAnswer = (
     | models.SpacersItemAnswer
     | models.SupportsItemAnswer
     | models.TrenchItemAnswer
+    | models.VoltageDropItemAnswer
     | models.ItemProblem
 )
 BoxPositions = (
@@ -86,7 +92,8 @@ CONDUIT_BY_KIND: Final[dict[str, type[Conduit]]] = {
     "measured": models.MeasuredConduit,
 }
 ItemAnswer = (
-    models.ConductorCountItemAnswer
+    models.AmpacityItemAnswer
+    | models.ConductorCountItemAnswer
     | models.ConduitSizeItemAnswer
     | models.CoverItemAnswer
     | models.EncasementItemAnswer
@@ -100,8 +107,10 @@ ItemAnswer = (
     | models.SpacersItemAnswer
     | models.SupportsItemAnswer
     | models.TrenchItemAnswer
+    | models.VoltageDropItemAnswer
 )
 ITEM_ANSWER_BY_OPERATION: Final[dict[str, type[ItemAnswer]]] = {
+    "ampacity": models.AmpacityItemAnswer,
     "conductor_count": models.ConductorCountItemAnswer,
     "conduit_size": models.ConduitSizeItemAnswer,
     "cover": models.CoverItemAnswer,
@@ -116,6 +125,7 @@ ITEM_ANSWER_BY_OPERATION: Final[dict[str, type[ItemAnswer]]] = {
     "spacers": models.SpacersItemAnswer,
     "supports": models.SupportsItemAnswer,
     "trench": models.TrenchItemAnswer,
+    "voltage_drop": models.VoltageDropItemAnswer,
 }
 RouteSection = (
     models.HorizontalBendSection
@@ -138,7 +148,8 @@ SPACER_INTERVAL_BY_KIND: Final[dict[str, type[SpacerInterval]]] = {
     "preset": models.PresetInterval,
 }
 StreamAnswer = (
-    models.ConductorCountStreamAnswer
+    models.AmpacityStreamAnswer
+    | models.ConductorCountStreamAnswer
     | models.ConduitSizeStreamAnswer
     | models.CoverStreamAnswer
     | models.EncasementStreamAnswer
@@ -152,8 +163,10 @@ StreamAnswer = (
     | models.SpacersStreamAnswer
     | models.SupportsStreamAnswer
     | models.TrenchStreamAnswer
+    | models.VoltageDropStreamAnswer
 )
 STREAM_ANSWER_BY_OPERATION: Final[dict[str, type[StreamAnswer]]] = {
+    "ampacity": models.AmpacityStreamAnswer,
     "conductor_count": models.ConductorCountStreamAnswer,
     "conduit_size": models.ConduitSizeStreamAnswer,
     "cover": models.CoverStreamAnswer,
@@ -168,9 +181,11 @@ STREAM_ANSWER_BY_OPERATION: Final[dict[str, type[StreamAnswer]]] = {
     "spacers": models.SpacersStreamAnswer,
     "supports": models.SupportsStreamAnswer,
     "trench": models.TrenchStreamAnswer,
+    "voltage_drop": models.VoltageDropStreamAnswer,
 }
 StreamAnswerLine = (
-    models.ConductorCountStreamAnswer
+    models.AmpacityStreamAnswer
+    | models.ConductorCountStreamAnswer
     | models.ConduitSizeStreamAnswer
     | models.CoverStreamAnswer
     | models.EncasementStreamAnswer
@@ -184,6 +199,7 @@ StreamAnswerLine = (
     | models.SpacersStreamAnswer
     | models.SupportsStreamAnswer
     | models.TrenchStreamAnswer
+    | models.VoltageDropStreamAnswer
     | models.StreamBasis
     | models.StreamProblem
     | models.StreamSummary
