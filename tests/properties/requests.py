@@ -24,6 +24,8 @@ NEEDED: dict[str, tuple[str, ...]] = {
     "spacers": ("tiers",),
     "encasement": ("tiers",),
     "flotation": ("tiers",),
+    "ampacity": ("cover", "material", "conductor", "size", "layers", "tiers"),
+    "voltage-drop": ("current", "material"),
     "duct-run": (
         "bank",
         "tiers",

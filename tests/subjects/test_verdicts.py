@@ -23,6 +23,8 @@ VERDICTS = {
     "pull-tension": "violates",
     "pull-plan": "complies",
     "duct-run": "complies",
+    "ampacity": "complies",
+    "voltage-drop": "complies",
 }
 
 

@@ -5,7 +5,8 @@ from typing import Final
 from . import models
 
 BatchItem = (
-    models.ConductorCountItem
+    models.AmpacityItem
+    | models.ConductorCountItem
     | models.ConduitSizeItem
     | models.CoverItem
     | models.DuctRunItem
@@ -20,8 +21,10 @@ BatchItem = (
     | models.SpacersItem
     | models.SupportsItem
     | models.TrenchItem
+    | models.VoltageDropItem
 )
 BATCH_ITEM_BY_OPERATION: Final[dict[str, type[BatchItem]]] = {
+    "ampacity": models.AmpacityItem,
     "conductor_count": models.ConductorCountItem,
     "conduit_size": models.ConduitSizeItem,
     "cover": models.CoverItem,
@@ -37,9 +40,11 @@ BATCH_ITEM_BY_OPERATION: Final[dict[str, type[BatchItem]]] = {
     "spacers": models.SpacersItem,
     "supports": models.SupportsItem,
     "trench": models.TrenchItem,
+    "voltage_drop": models.VoltageDropItem,
 }
 BatchItemAnswer = (
-    models.ConductorCountItemAnswer
+    models.AmpacityItemAnswer
+    | models.ConductorCountItemAnswer
     | models.ConduitSizeItemAnswer
     | models.CoverItemAnswer
     | models.DuctRunItemAnswer
@@ -54,6 +59,7 @@ BatchItemAnswer = (
     | models.SpacersItemAnswer
     | models.SupportsItemAnswer
     | models.TrenchItemAnswer
+    | models.VoltageDropItemAnswer
     | models.ItemProblem
 )
 BoxPositions = (
@@ -89,7 +95,8 @@ CONDUIT_BY_KIND: Final[dict[str, type[Conduit]]] = {
     "measured": models.MeasuredConduit,
 }
 ItemAnswer = (
-    models.ConductorCountItemAnswer
+    models.AmpacityItemAnswer
+    | models.ConductorCountItemAnswer
     | models.ConduitSizeItemAnswer
     | models.CoverItemAnswer
     | models.DuctRunItemAnswer
@@ -104,8 +111,10 @@ ItemAnswer = (
     | models.SpacersItemAnswer
     | models.SupportsItemAnswer
     | models.TrenchItemAnswer
+    | models.VoltageDropItemAnswer
 )
 ITEM_ANSWER_BY_OPERATION: Final[dict[str, type[ItemAnswer]]] = {
+    "ampacity": models.AmpacityItemAnswer,
     "conductor_count": models.ConductorCountItemAnswer,
     "conduit_size": models.ConduitSizeItemAnswer,
     "cover": models.CoverItemAnswer,
@@ -121,6 +130,7 @@ ITEM_ANSWER_BY_OPERATION: Final[dict[str, type[ItemAnswer]]] = {
     "spacers": models.SpacersItemAnswer,
     "supports": models.SupportsItemAnswer,
     "trench": models.TrenchItemAnswer,
+    "voltage_drop": models.VoltageDropItemAnswer,
 }
 RouteSection = (
     models.HorizontalBendSection
@@ -167,7 +177,8 @@ SPACER_INTERVAL_BY_KIND: Final[dict[str, type[SpacerInterval]]] = {
     "preset": models.PresetInterval,
 }
 StreamAnswer = (
-    models.ConductorCountStreamAnswer
+    models.AmpacityStreamAnswer
+    | models.ConductorCountStreamAnswer
     | models.ConduitSizeStreamAnswer
     | models.CoverStreamAnswer
     | models.DuctRunStreamAnswer
@@ -182,8 +193,10 @@ StreamAnswer = (
     | models.SpacersStreamAnswer
     | models.SupportsStreamAnswer
     | models.TrenchStreamAnswer
+    | models.VoltageDropStreamAnswer
 )
 STREAM_ANSWER_BY_OPERATION: Final[dict[str, type[StreamAnswer]]] = {
+    "ampacity": models.AmpacityStreamAnswer,
     "conductor_count": models.ConductorCountStreamAnswer,
     "conduit_size": models.ConduitSizeStreamAnswer,
     "cover": models.CoverStreamAnswer,
@@ -199,9 +212,11 @@ STREAM_ANSWER_BY_OPERATION: Final[dict[str, type[StreamAnswer]]] = {
     "spacers": models.SpacersStreamAnswer,
     "supports": models.SupportsStreamAnswer,
     "trench": models.TrenchStreamAnswer,
+    "voltage_drop": models.VoltageDropStreamAnswer,
 }
 StreamAnswerLine = (
-    models.ConductorCountStreamAnswer
+    models.AmpacityStreamAnswer
+    | models.ConductorCountStreamAnswer
     | models.ConduitSizeStreamAnswer
     | models.CoverStreamAnswer
     | models.DuctRunStreamAnswer
@@ -216,6 +231,7 @@ StreamAnswerLine = (
     | models.SpacersStreamAnswer
     | models.SupportsStreamAnswer
     | models.TrenchStreamAnswer
+    | models.VoltageDropStreamAnswer
     | models.StreamBasis
     | models.StreamProblem
     | models.StreamSummary

@@ -9,6 +9,7 @@ from ductrun.kit.operation import Operation
 from ductrun.subjects.bank import encasement, flotation, spacers
 from ductrun.subjects.conduit import joints, permitted_use
 from ductrun.subjects.duct_run import duct_run
+from ductrun.subjects.feeder import ampacity, voltage_drop
 from ductrun.subjects.fill import conductor_count, conduit_size, fill
 from ductrun.subjects.ground import cover, trench
 from ductrun.subjects.movement import expansion, supports
@@ -30,6 +31,8 @@ OPERATIONS: tuple[Operation[Any, Any, Any], ...] = (
     supports.OPERATION,
     pull_plan.OPERATION,
     pull_tension.OPERATION,
+    ampacity.OPERATION,
+    voltage_drop.OPERATION,
 )
 
 __all__ = ["OPERATIONS", "Operation"]

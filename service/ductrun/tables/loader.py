@@ -15,7 +15,7 @@ from pathlib import Path
 from types import MappingProxyType
 from typing import Any, TypeVar
 
-from ductrun.tables import ground_rows, rows
+from ductrun.tables import feeder_rows, ground_rows, rows
 from ductrun.tables.checks import CorruptTableError, check
 
 R = TypeVar("R")
@@ -54,6 +54,15 @@ FILES: dict[str, type[Any]] = {
     "permitted_uses": ground_rows.PermittedUse,
     "ambient_limits": ground_rows.AmbientLimit,
     "fitting_travels": rows.FittingTravel,
+    "conductor_resistances": feeder_rows.ConductorResistance,
+    "conductor_impedances": feeder_rows.ConductorImpedance,
+    "ampacities": feeder_rows.TableAmpacity,
+    "ampacity_ambient_factors": feeder_rows.AmbientFactor,
+    "ampacity_adjustments": feeder_rows.AmpacityAdjustment,
+    "equipment_grounding": feeder_rows.GroundingConductor,
+    "duct_air_constants": feeder_rows.DuctAir,
+    "insulation_temperatures": feeder_rows.InsulationTemperature,
+    "thermal_resistivities": feeder_rows.ThermalMaterial,
     "defaults": rows.Default,
     "code_sections": rows.CodeSection,
 }

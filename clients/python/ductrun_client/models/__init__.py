@@ -2,10 +2,21 @@
 
 from .above_ground_setting import AboveGroundSetting
 from .alive import Alive
+from .ampacity_answer import AmpacityAnswer
+from .ampacity_item import AmpacityItem
+from .ampacity_item_answer import AmpacityItemAnswer
+from .ampacity_method import AmpacityMethod
+from .ampacity_request import AmpacityRequest
+from .ampacity_result import AmpacityResult
+from .ampacity_sensitivity import AmpacitySensitivity
+from .ampacity_stream_answer import AmpacityStreamAnswer
+from .ampacity_study import AmpacityStudy
 from .angle import Angle
 from .angle_unit import AngleUnit
 from .any_quantity import AnyQuantity
 from .anywhere import Anywhere
+from .apparent_power import ApparentPower
+from .apparent_power_unit import ApparentPowerUnit
 from .area import Area
 from .area_unit import AreaUnit
 from .assumption import Assumption
@@ -14,6 +25,7 @@ from .attachment import Attachment
 from .bank_alignment import BankAlignment
 from .bank_ground import BankGround
 from .bank_ground_takeoff import BankGroundTakeoff
+from .bank_setting import BankSetting
 from .bar_size import BarSize
 from .bare_cable import BareCable
 from .bare_stranding import BareStranding
@@ -27,16 +39,23 @@ from .braking_case import BrakingCase
 from .burial_location import BurialLocation
 from .cable_arrangement import CableArrangement
 from .cable_conductor import CableConductor
+from .cable_insulation import CableInsulation
 from .cable_jacket import CableJacket
+from .cable_jacket_layer import CableJacketLayer
+from .cable_layers import CableLayers
 from .cable_line import CableLine
 from .cable_order import CableOrder
 from .cable_sheath import CableSheath
+from .cable_shield import CableShield
 from .cable_shielding import CableShielding
 from .cable_type import CableType
 from .caution import Caution
 from .circuit import Circuit
+from .circuit_ampacity import CircuitAmpacity
+from .circuit_conduit import CircuitConduit
 from .circuit_fill import CircuitFill
 from .circuit_pulls import CircuitPulls
+from .circuit_system import CircuitSystem
 from .code_edition import CodeEdition
 from .compact_cable import CompactCable
 from .concrete_cover import ConcreteCover
@@ -74,6 +93,9 @@ from .cover_item_answer import CoverItemAnswer
 from .cover_request import CoverRequest
 from .cover_result import CoverResult
 from .cover_stream_answer import CoverStreamAnswer
+from .covering_material import CoveringMaterial
+from .current import Current
+from .current_unit import CurrentUnit
 from .density import Density
 from .density_unit import DensityUnit
 from .digging import Digging
@@ -84,6 +106,7 @@ from .duct_bank import DuctBank
 from .duct_contents import DuctContents
 from .duct_elbow import DuctElbow
 from .duct_ends import DuctEnds
+from .duct_heat import DuctHeat
 from .duct_material import DuctMaterial
 from .duct_run_answer import DuctRunAnswer
 from .duct_run_item import DuctRunItem
@@ -103,6 +126,8 @@ from .encasement_request import EncasementRequest
 from .encasement_result import EncasementResult
 from .encasement_stream_answer import EncasementStreamAnswer
 from .encasing import Encasing
+from .energy import Energy
+from .energy_unit import EnergyUnit
 from .excavation_soil_type import ExcavationSoilType
 from .existing_setting import ExistingSetting
 from .expansion_answer import ExpansionAnswer
@@ -135,12 +160,15 @@ from .force import Force
 from .force_per_length import ForcePerLength
 from .force_per_length_unit import ForcePerLengthUnit
 from .force_unit import ForceUnit
+from .frequency import Frequency
+from .frequency_unit import FrequencyUnit
 from .friction_case import FrictionCase
 from .friction_range import FrictionRange
 from .friction_row import FrictionRow
 from .friction_table import FrictionTable
 from .grade import Grade
 from .grade_unit import GradeUnit
+from .grounding_size import GroundingSize
 from .horizontal_bend_section import HorizontalBendSection
 from .insulation import Insulation
 from .item_problem import ItemProblem
@@ -158,6 +186,7 @@ from .length_unit import LengthUnit
 from .listed_cable import ListedCable
 from .listed_conduit import ListedConduit
 from .listed_positions import ListedPositions
+from .loaded_circuit import LoadedCircuit
 from .mass import Mass
 from .mass_per_length import MassPerLength
 from .mass_per_length_unit import MassPerLengthUnit
@@ -169,6 +198,7 @@ from .measured_conduit import MeasuredConduit
 from .multiconductor_cable import MulticonductorCable
 from .operation_name import OperationName
 from .ordered_cable import OrderedCable
+from .other_method import OtherMethod
 from .pavement import Pavement
 from .pavement_kind import PavementKind
 from .pavement_takeoff import PavementTakeoff
@@ -187,6 +217,10 @@ from .placed_duct import PlacedDuct
 from .planned_pull import PlannedPull
 from .pour_practice import PourPractice
 from .pour_shape import PourShape
+from .power import Power
+from .power_per_length import PowerPerLength
+from .power_per_length_unit import PowerPerLengthUnit
+from .power_unit import PowerUnit
 from .preset_interval import PresetInterval
 from .pressure import Pressure
 from .pressure_unit import PressureUnit
@@ -215,6 +249,8 @@ from .refused_assumption import RefusedAssumption
 from .reinforcing import Reinforcing
 from .reinforcing_takeoff import ReinforcingTakeoff
 from .request_back import RequestBack
+from .resistance_per_length import ResistancePerLength
+from .resistance_per_length_unit import ResistancePerLengthUnit
 from .reversed_pull import ReversedPull
 from .run_circuit import RunCircuit
 from .run_duct import RunDuct
@@ -233,6 +269,7 @@ from .section_tension import SectionTension
 from .separation_measure import SeparationMeasure
 from .service import Service
 from .severity import Severity
+from .shield_grounding import ShieldGrounding
 from .site import Site
 from .size_candidate import SizeCandidate
 from .size_change import SizeChange
@@ -284,6 +321,11 @@ from .temperature_difference_unit import TemperatureDifferenceUnit
 from .temperature_range import TemperatureRange
 from .temperature_spread import TemperatureSpread
 from .temperature_unit import TemperatureUnit
+from .terminal_rating import TerminalRating
+from .thermal_resistance import ThermalResistance
+from .thermal_resistance_unit import ThermalResistanceUnit
+from .thermal_resistivity import ThermalResistivity
+from .thermal_resistivity_unit import ThermalResistivityUnit
 from .tier_uplift import TierUplift
 from .top_closure import TopClosure
 from .trade_size import TradeSize
@@ -303,20 +345,38 @@ from .verdict import Verdict
 from .vertical_bend_section import VerticalBendSection
 from .voltage import Voltage
 from .voltage_class import VoltageClass
+from .voltage_drop_answer import VoltageDropAnswer
+from .voltage_drop_item import VoltageDropItem
+from .voltage_drop_item_answer import VoltageDropItemAnswer
+from .voltage_drop_request import VoltageDropRequest
+from .voltage_drop_result import VoltageDropResult
+from .voltage_drop_stream_answer import VoltageDropStreamAnswer
 from .voltage_unit import VoltageUnit
 from .volume import Volume
 from .volume_measure import VolumeMeasure
 from .volume_unit import VolumeUnit
+from .wall_material import WallMaterial
 from .weight_correction_use import WeightCorrectionUse
 from .wiring_method import WiringMethod
 
 __all__ = (
     "AboveGroundSetting",
     "Alive",
+    "AmpacityAnswer",
+    "AmpacityItem",
+    "AmpacityItemAnswer",
+    "AmpacityMethod",
+    "AmpacityRequest",
+    "AmpacityResult",
+    "AmpacitySensitivity",
+    "AmpacityStreamAnswer",
+    "AmpacityStudy",
     "Angle",
     "AngleUnit",
     "AnyQuantity",
     "Anywhere",
+    "ApparentPower",
+    "ApparentPowerUnit",
     "Area",
     "AreaUnit",
     "Assumption",
@@ -325,6 +385,7 @@ __all__ = (
     "BankAlignment",
     "BankGround",
     "BankGroundTakeoff",
+    "BankSetting",
     "BareCable",
     "BareStranding",
     "BarSize",
@@ -338,16 +399,23 @@ __all__ = (
     "BurialLocation",
     "CableArrangement",
     "CableConductor",
+    "CableInsulation",
     "CableJacket",
+    "CableJacketLayer",
+    "CableLayers",
     "CableLine",
     "CableOrder",
     "CableSheath",
+    "CableShield",
     "CableShielding",
     "CableType",
     "Caution",
     "Circuit",
+    "CircuitAmpacity",
+    "CircuitConduit",
     "CircuitFill",
     "CircuitPulls",
+    "CircuitSystem",
     "CodeEdition",
     "CompactCable",
     "ConcreteCover",
@@ -380,11 +448,14 @@ __all__ = (
     "ConduitUse",
     "Coupling",
     "CoverAnswer",
+    "CoveringMaterial",
     "CoverItem",
     "CoverItemAnswer",
     "CoverRequest",
     "CoverResult",
     "CoverStreamAnswer",
+    "Current",
+    "CurrentUnit",
     "Density",
     "DensityUnit",
     "Digging",
@@ -395,6 +466,7 @@ __all__ = (
     "DuctContents",
     "DuctElbow",
     "DuctEnds",
+    "DuctHeat",
     "DuctMaterial",
     "DuctRunAnswer",
     "DuctRunItem",
@@ -414,6 +486,8 @@ __all__ = (
     "EncasementResult",
     "EncasementStreamAnswer",
     "Encasing",
+    "Energy",
+    "EnergyUnit",
     "ExcavationSoilType",
     "ExistingSetting",
     "ExpansionAnswer",
@@ -446,12 +520,15 @@ __all__ = (
     "ForcePerLength",
     "ForcePerLengthUnit",
     "ForceUnit",
+    "Frequency",
+    "FrequencyUnit",
     "FrictionCase",
     "FrictionRange",
     "FrictionRow",
     "FrictionTable",
     "Grade",
     "GradeUnit",
+    "GroundingSize",
     "HorizontalBendSection",
     "Insulation",
     "ItemProblem",
@@ -469,6 +546,7 @@ __all__ = (
     "ListedCable",
     "ListedConduit",
     "ListedPositions",
+    "LoadedCircuit",
     "Mass",
     "MassPerLength",
     "MassPerLengthUnit",
@@ -480,6 +558,7 @@ __all__ = (
     "MulticonductorCable",
     "OperationName",
     "OrderedCable",
+    "OtherMethod",
     "Pavement",
     "PavementKind",
     "PavementTakeoff",
@@ -498,6 +577,10 @@ __all__ = (
     "PlannedPull",
     "PourPractice",
     "PourShape",
+    "Power",
+    "PowerPerLength",
+    "PowerPerLengthUnit",
+    "PowerUnit",
     "PresetInterval",
     "Pressure",
     "PressureUnit",
@@ -526,6 +609,8 @@ __all__ = (
     "Reinforcing",
     "ReinforcingTakeoff",
     "RequestBack",
+    "ResistancePerLength",
+    "ResistancePerLengthUnit",
     "ReversedPull",
     "RunCircuit",
     "RunDuct",
@@ -544,6 +629,7 @@ __all__ = (
     "SeparationMeasure",
     "Service",
     "Severity",
+    "ShieldGrounding",
     "Site",
     "SizeCandidate",
     "SizeChange",
@@ -595,6 +681,11 @@ __all__ = (
     "TemperatureRange",
     "TemperatureSpread",
     "TemperatureUnit",
+    "TerminalRating",
+    "ThermalResistance",
+    "ThermalResistanceUnit",
+    "ThermalResistivity",
+    "ThermalResistivityUnit",
     "TierUplift",
     "TopClosure",
     "TradeSize",
@@ -614,10 +705,17 @@ __all__ = (
     "VerticalBendSection",
     "Voltage",
     "VoltageClass",
+    "VoltageDropAnswer",
+    "VoltageDropItem",
+    "VoltageDropItemAnswer",
+    "VoltageDropRequest",
+    "VoltageDropResult",
+    "VoltageDropStreamAnswer",
     "VoltageUnit",
     "Volume",
     "VolumeMeasure",
     "VolumeUnit",
+    "WallMaterial",
     "WeightCorrectionUse",
     "WiringMethod",
 )

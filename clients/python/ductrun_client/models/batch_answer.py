@@ -7,6 +7,7 @@ from attrs import define as _attrs_define
 from attrs import field as _attrs_field
 
 if TYPE_CHECKING:
+    from ..models.ampacity_item_answer import AmpacityItemAnswer
     from ..models.conductor_count_item_answer import ConductorCountItemAnswer
     from ..models.conduit_size_item_answer import ConduitSizeItemAnswer
     from ..models.cover_item_answer import CoverItemAnswer
@@ -23,6 +24,7 @@ if TYPE_CHECKING:
     from ..models.spacers_item_answer import SpacersItemAnswer
     from ..models.supports_item_answer import SupportsItemAnswer
     from ..models.trench_item_answer import TrenchItemAnswer
+    from ..models.voltage_drop_item_answer import VoltageDropItemAnswer
 
 
 T = TypeVar("T", bound="BatchAnswer")
@@ -35,16 +37,17 @@ class BatchAnswer:
     Attributes:
         failed_count (int): How many of them ended in a problem.
         item_count (int): How many questions the batch had.
-        items (list[ConductorCountItemAnswer | ConduitSizeItemAnswer | CoverItemAnswer | DuctRunItemAnswer |
-            EncasementItemAnswer | ExpansionItemAnswer | FillItemAnswer | FlotationItemAnswer | ItemProblem |
-            JointsItemAnswer | PermittedUseItemAnswer | PullPlanItemAnswer | PullTensionItemAnswer | SpacersItemAnswer |
-            SupportsItemAnswer | TrenchItemAnswer]):
+        items (list[AmpacityItemAnswer | ConductorCountItemAnswer | ConduitSizeItemAnswer | CoverItemAnswer |
+            DuctRunItemAnswer | EncasementItemAnswer | ExpansionItemAnswer | FillItemAnswer | FlotationItemAnswer |
+            ItemProblem | JointsItemAnswer | PermittedUseItemAnswer | PullPlanItemAnswer | PullTensionItemAnswer |
+            SpacersItemAnswer | SupportsItemAnswer | TrenchItemAnswer | VoltageDropItemAnswer]):
     """
 
     failed_count: int
     item_count: int
     items: list[
-        ConductorCountItemAnswer
+        AmpacityItemAnswer
+        | ConductorCountItemAnswer
         | ConduitSizeItemAnswer
         | CoverItemAnswer
         | DuctRunItemAnswer
@@ -60,10 +63,12 @@ class BatchAnswer:
         | SpacersItemAnswer
         | SupportsItemAnswer
         | TrenchItemAnswer
+        | VoltageDropItemAnswer
     ]
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
+        from ..models.ampacity_item_answer import AmpacityItemAnswer  # noqa: PLC0415
         from ..models.conductor_count_item_answer import ConductorCountItemAnswer  # noqa: PLC0415
         from ..models.conduit_size_item_answer import ConduitSizeItemAnswer  # noqa: PLC0415
         from ..models.cover_item_answer import CoverItemAnswer  # noqa: PLC0415
@@ -79,6 +84,7 @@ class BatchAnswer:
         from ..models.spacers_item_answer import SpacersItemAnswer  # noqa: PLC0415
         from ..models.supports_item_answer import SupportsItemAnswer  # noqa: PLC0415
         from ..models.trench_item_answer import TrenchItemAnswer  # noqa: PLC0415
+        from ..models.voltage_drop_item_answer import VoltageDropItemAnswer  # noqa: PLC0415
 
         failed_count = self.failed_count
 
@@ -117,6 +123,10 @@ class BatchAnswer:
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, PullTensionItemAnswer):
                 items_item = items_item_data.to_dict()
+            elif isinstance(items_item_data, AmpacityItemAnswer):
+                items_item = items_item_data.to_dict()
+            elif isinstance(items_item_data, VoltageDropItemAnswer):
+                items_item = items_item_data.to_dict()
             else:
                 items_item = items_item_data.to_dict()
 
@@ -136,6 +146,7 @@ class BatchAnswer:
 
     @classmethod
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
+        from ..models.ampacity_item_answer import AmpacityItemAnswer  # noqa: PLC0415
         from ..models.conductor_count_item_answer import ConductorCountItemAnswer  # noqa: PLC0415
         from ..models.conduit_size_item_answer import ConduitSizeItemAnswer  # noqa: PLC0415
         from ..models.cover_item_answer import CoverItemAnswer  # noqa: PLC0415
@@ -152,6 +163,7 @@ class BatchAnswer:
         from ..models.spacers_item_answer import SpacersItemAnswer  # noqa: PLC0415
         from ..models.supports_item_answer import SupportsItemAnswer  # noqa: PLC0415
         from ..models.trench_item_answer import TrenchItemAnswer  # noqa: PLC0415
+        from ..models.voltage_drop_item_answer import VoltageDropItemAnswer  # noqa: PLC0415
 
         d = dict(src_dict)
         failed_count = d.pop("failed_count")
@@ -165,7 +177,8 @@ class BatchAnswer:
             def _parse_items_item(
                 data: object,
             ) -> (
-                ConductorCountItemAnswer
+                AmpacityItemAnswer
+                | ConductorCountItemAnswer
                 | ConduitSizeItemAnswer
                 | CoverItemAnswer
                 | DuctRunItemAnswer
@@ -181,6 +194,7 @@ class BatchAnswer:
                 | SpacersItemAnswer
                 | SupportsItemAnswer
                 | TrenchItemAnswer
+                | VoltageDropItemAnswer
             ):
                 try:
                     if not isinstance(data, dict):
@@ -300,6 +314,22 @@ class BatchAnswer:
                     componentsschemas_item_answer_type_14 = PullTensionItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_14
+                except (TypeError, ValueError, AttributeError, KeyError):
+                    pass
+                try:
+                    if not isinstance(data, dict):
+                        raise TypeError()
+                    componentsschemas_item_answer_type_15 = AmpacityItemAnswer.from_dict(data)
+
+                    return componentsschemas_item_answer_type_15
+                except (TypeError, ValueError, AttributeError, KeyError):
+                    pass
+                try:
+                    if not isinstance(data, dict):
+                        raise TypeError()
+                    componentsschemas_item_answer_type_16 = VoltageDropItemAnswer.from_dict(data)
+
+                    return componentsschemas_item_answer_type_16
                 except (TypeError, ValueError, AttributeError, KeyError):
                     pass
                 if not isinstance(data, dict):

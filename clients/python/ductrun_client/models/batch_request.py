@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, Any, TypeVar
 from attrs import define as _attrs_define
 
 if TYPE_CHECKING:
+    from ..models.ampacity_item import AmpacityItem
     from ..models.conductor_count_item import ConductorCountItem
     from ..models.conduit_size_item import ConduitSizeItem
     from ..models.cover_item import CoverItem
@@ -21,6 +22,7 @@ if TYPE_CHECKING:
     from ..models.spacers_item import SpacersItem
     from ..models.supports_item import SupportsItem
     from ..models.trench_item import TrenchItem
+    from ..models.voltage_drop_item import VoltageDropItem
 
 
 T = TypeVar("T", bound="BatchRequest")
@@ -31,13 +33,14 @@ class BatchRequest:
     """Questions to answer in one go.
 
     Attributes:
-        items (list[ConductorCountItem | ConduitSizeItem | CoverItem | DuctRunItem | EncasementItem | ExpansionItem |
-            FillItem | FlotationItem | JointsItem | PermittedUseItem | PullPlanItem | PullTensionItem | SpacersItem |
-            SupportsItem | TrenchItem]): The questions, of any calculations in any order.
+        items (list[AmpacityItem | ConductorCountItem | ConduitSizeItem | CoverItem | DuctRunItem | EncasementItem |
+            ExpansionItem | FillItem | FlotationItem | JointsItem | PermittedUseItem | PullPlanItem | PullTensionItem |
+            SpacersItem | SupportsItem | TrenchItem | VoltageDropItem]): The questions, of any calculations in any order.
     """
 
     items: list[
-        ConductorCountItem
+        AmpacityItem
+        | ConductorCountItem
         | ConduitSizeItem
         | CoverItem
         | DuctRunItem
@@ -52,9 +55,11 @@ class BatchRequest:
         | SpacersItem
         | SupportsItem
         | TrenchItem
+        | VoltageDropItem
     ]
 
     def to_dict(self) -> dict[str, Any]:
+        from ..models.ampacity_item import AmpacityItem  # noqa: PLC0415
         from ..models.conductor_count_item import ConductorCountItem  # noqa: PLC0415
         from ..models.conduit_size_item import ConduitSizeItem  # noqa: PLC0415
         from ..models.cover_item import CoverItem  # noqa: PLC0415
@@ -66,6 +71,7 @@ class BatchRequest:
         from ..models.joints_item import JointsItem  # noqa: PLC0415
         from ..models.permitted_use_item import PermittedUseItem  # noqa: PLC0415
         from ..models.pull_plan_item import PullPlanItem  # noqa: PLC0415
+        from ..models.pull_tension_item import PullTensionItem  # noqa: PLC0415
         from ..models.spacers_item import SpacersItem  # noqa: PLC0415
         from ..models.supports_item import SupportsItem  # noqa: PLC0415
         from ..models.trench_item import TrenchItem  # noqa: PLC0415
@@ -101,6 +107,10 @@ class BatchRequest:
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, PullPlanItem):
                 items_item = items_item_data.to_dict()
+            elif isinstance(items_item_data, PullTensionItem):
+                items_item = items_item_data.to_dict()
+            elif isinstance(items_item_data, AmpacityItem):
+                items_item = items_item_data.to_dict()
             else:
                 items_item = items_item_data.to_dict()
 
@@ -118,6 +128,7 @@ class BatchRequest:
 
     @classmethod
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
+        from ..models.ampacity_item import AmpacityItem  # noqa: PLC0415
         from ..models.conductor_count_item import ConductorCountItem  # noqa: PLC0415
         from ..models.conduit_size_item import ConduitSizeItem  # noqa: PLC0415
         from ..models.cover_item import CoverItem  # noqa: PLC0415
@@ -133,6 +144,7 @@ class BatchRequest:
         from ..models.spacers_item import SpacersItem  # noqa: PLC0415
         from ..models.supports_item import SupportsItem  # noqa: PLC0415
         from ..models.trench_item import TrenchItem  # noqa: PLC0415
+        from ..models.voltage_drop_item import VoltageDropItem  # noqa: PLC0415
 
         d = dict(src_dict)
         items = []
@@ -142,7 +154,8 @@ class BatchRequest:
             def _parse_items_item(
                 data: object,
             ) -> (
-                ConductorCountItem
+                AmpacityItem
+                | ConductorCountItem
                 | ConduitSizeItem
                 | CoverItem
                 | DuctRunItem
@@ -157,6 +170,7 @@ class BatchRequest:
                 | SpacersItem
                 | SupportsItem
                 | TrenchItem
+                | VoltageDropItem
             ):
                 try:
                     if not isinstance(data, dict):
@@ -270,11 +284,27 @@ class BatchRequest:
                     return componentsschemas_batch_item_type_13
                 except (TypeError, ValueError, AttributeError, KeyError):
                     pass
+                try:
+                    if not isinstance(data, dict):
+                        raise TypeError()
+                    componentsschemas_batch_item_type_14 = PullTensionItem.from_dict(data)
+
+                    return componentsschemas_batch_item_type_14
+                except (TypeError, ValueError, AttributeError, KeyError):
+                    pass
+                try:
+                    if not isinstance(data, dict):
+                        raise TypeError()
+                    componentsschemas_batch_item_type_15 = AmpacityItem.from_dict(data)
+
+                    return componentsschemas_batch_item_type_15
+                except (TypeError, ValueError, AttributeError, KeyError):
+                    pass
                 if not isinstance(data, dict):
                     raise TypeError()
-                componentsschemas_batch_item_type_14 = PullTensionItem.from_dict(data)
+                componentsschemas_batch_item_type_16 = VoltageDropItem.from_dict(data)
 
-                return componentsschemas_batch_item_type_14
+                return componentsschemas_batch_item_type_16
 
             items_item = _parse_items_item(items_item_data)
 

@@ -2,6 +2,7 @@ from enum import StrEnum
 
 
 class OperationName(StrEnum):
+    AMPACITY = "ampacity"
     CONDUCTOR_COUNT = "conductor_count"
     CONDUIT_SIZE = "conduit_size"
     COVER = "cover"
@@ -17,6 +18,7 @@ class OperationName(StrEnum):
     SPACERS = "spacers"
     SUPPORTS = "supports"
     TRENCH = "trench"
+    VOLTAGE_DROP = "voltage_drop"
 
     def __str__(self) -> str:
         return str(self.value)
