@@ -165,7 +165,7 @@ def section_of(given: Rating, envelope: Envelope, walls: Sequence[DuctWall], cov
         )
         raise UnanswerableError(sheet.fault("duct_material", "contradiction", message))
     by_duct = [_wall(given, wall, sheet) for wall in walls]
-    materials = {wall.material for wall in by_tier}
+    materials = {wall.material for wall in by_duct}
     if len(materials) == 1:  # where they differ no one value stands in for all
         sheet.settle("duct_thermal_resistivity", given.duct_thermal_resistivity, DUCT_WALLS[materials.pop()])
     return Section(
