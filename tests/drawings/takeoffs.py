@@ -2,9 +2,6 @@
 
 from __future__ import annotations
 
-from hypothesis import strategies as st
-from msgspec import UNSET
-
 from ductrun.kit.texts import REFUSED_CHARACTERS
 from ductrun.subjects.parts.takeoff import (
     Takeoff,
@@ -17,6 +14,8 @@ from ductrun.subjects.parts.takeoff import (
     TakeoffUnit,
     VolumeMeasure,
 )
+from hypothesis import strategies as st
+from msgspec import UNSET
 
 FT, EACH, YD3 = TakeoffUnit.FT, TakeoffUnit.EACH, TakeoffUnit.YD3
 
@@ -83,7 +82,7 @@ HOSTILE = (
     "@SUM(1)",
     "<script>alert(1)</script>",
     "<img src=x onerror=alert(1)>",
-    "\"quoted\", it's; a: b",
+    '"quoted", it\'s; a: b',
     "&amp;lt; _x0041_ ]]>",
     "\uff1d1+1",
     "Gatterbauer \u5730\u4e0b\u7ba1\u8def \U0001f6a7 e\u0301",

@@ -6,12 +6,12 @@ import csv
 import io
 
 import pytest
+from ductrun.drawings.takeoff_csv import csv_of
+from ductrun.subjects.parts.takeoff import Takeoff, TakeoffLine
 from hypothesis import given
 from hypothesis import strategies as st
 from msgspec import UNSET
 
-from ductrun.drawings.takeoff_csv import csv_of
-from ductrun.subjects.parts.takeoff import Takeoff, TakeoffLine
 from tests.drawings.takeoffs import HOSTILE, SMALL, lines, long_takeoff, named
 
 HEADER = (
@@ -27,8 +27,8 @@ def read(written: bytes) -> list[dict[str, str]]:
 def test_the_small_takeoff_reads_as_it_was_worked_by_hand() -> None:
     assert csv_of(SMALL).decode().split("\r\n") == [
         HEADER,
-        '1,site_work,excavation,,,"Excavation, in the bank",66.6667,,,yd3,bank,,,road: 66.6667,120 ft x 3 ft x 5 ft / 27,'
-        "#/result/stretches/0/trench/excavation_volume,,,0.12,8",
+        '1,site_work,excavation,,,"Excavation, in the bank",66.6667,,,yd3,bank,,,road: 66.6667,'
+        "120 ft x 3 ft x 5 ft / 27,#/result/stretches/0/trench/excavation_volume,,,0.12,8",
         '2,duct,conduit,pvc_schedule_40,4,"PVC Schedule 40, trade size 4, sticks of 10 ft",1899,3,1960,ft,,'
         "stick of 10 ft,196,road: 360; field: 1539,3 ducts x (120 ft + 513 ft),"
         "#/result/stretches/0/joints/straight_length,4.215,8261.4,0.05,94.95",

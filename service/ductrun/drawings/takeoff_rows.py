@@ -52,7 +52,7 @@ def row_of(line: TakeoffLine) -> dict[str, Cell]:
         "measure": None if line.measure is UNSET else str(line.measure),
         "package": _given(line.package),
         "package_count": _given(line.package_count),
-        "stretches": "; ".join(f"{share.stretch}: {plain(share.quantity.value)}" for share in line.shares),
+        "stretches": "; ".join(f"{share.stretch}: {rounded(share.quantity.value)}" for share in line.shares),
         "basis": line.basis,
         "pointer": line.pointer,
         "unit_price": _given(line.unit_price),
@@ -66,7 +66,7 @@ def _given(member: T | UnsetType) -> T | None:
     return None if isinstance(member, UnsetType) else member
 
 
-def plain(value: float) -> str:
+def rounded(value: float) -> str:
     """Write a computed figure to four decimals, or six digits where that is more; no exponent, no separators."""
     if not value:
         return "0"

@@ -65,7 +65,7 @@ class TakeoffItem(Code):
     PAVEMENT_RESTORATION = "pavement_restoration"
     STRAP = "strap"
     HANGER = "hanger"
-    MANDREL_PASS = "mandrel_pass"
+    MANDREL_PASS = "mandrel_pass"  # noqa: S105  (no password)
     PULL_CORD = "pull_cord"
     LUBRICANT = "lubricant"
     CABLE = "cable"
@@ -130,9 +130,7 @@ class TakeoffLine(Struct, frozen=True, gc=False, kw_only=True):
         list[TakeoffShare], Meta(description="The exact quantity by stretch, in their order.", max_length=MOST_SHARES)
     ]
     conduit_type: Annotated[str | UnsetType, Meta(description="Type of the conduit.", max_length=40)] = UNSET
-    size: Annotated[
-        str | UnsetType, Meta(description="Trade size, conductor size or bar size.", max_length=40)
-    ] = UNSET
+    size: Annotated[str | UnsetType, Meta(description="Trade size, conductor size or bar size.", max_length=40)] = UNSET
     angle: Annotated[answers.Angle | UnsetType, Meta(description="Of an elbow or a field bend.")] = UNSET
     radius: Annotated[answers.Length | UnsetType, Meta(description="Of an elbow or a field bend.")] = UNSET
     waste_percent: Annotated[float | UnsetType, Meta(description="Waste that is in the order.")] = UNSET

@@ -1,0 +1,96 @@
+"""The thinnest writer of HTML: elements of escaped text, and a whole document with the policy it is to be sent under.
+
+A text is escaped wherever it stands; only what an element function gave is markup. A document has no script and no
+reference of any kind, to itself or outward; its styles are its own, and its policy allows these by their hashes and
+nothing else.
+"""
+
+from __future__ import annotations
+
+import base64
+import hashlib
+import re
+from collections.abc import Iterable, Sequence
+from html import escape
+from typing import Final, NamedTuple
+
+from ductrun.drawings.svg import STYLE_HASH as DRAWING_STYLE_HASH
+
+_NOT_IN_XML: Final = re.compile("[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")
+
+
+class Markup(str):
+    """What is markup already, and is not escaped again."""
+
+    __slots__ = ()
+
+
+NOTHING: Final = Markup()
+
+
+class Document(NamedTuple):
+    """A page and the content security policy it is sent under."""
+
+    written: bytes
+    policy: str
+
+
+def legible(text: str) -> str:
+    """Give a text with a sign in the place of what neither XML nor HTML can hold."""
+    return _NOT_IN_XML.sub("\ufffd", text)
+
+
+def element(name: str, *parts: str, kind: str = "", **attributes: str) -> Markup:
+    """Write an element; `kind` is its class, an attribute of the trade's own (`data_label`) has its dash back."""
+    known = {"class": kind} if kind else {}
+    for attribute, value in attributes.items():
+        known[attribute.rstrip("_").replace("_", "-")] = value
+    written = "".join([f' {attribute}="{escape(legible(value))}"' for attribute, value in known.items()])
+    return Markup(f"<{name}{written}>{joined(parts)}</{name}>")
+
+
+def joined(parts: Iterable[str]) -> Markup:
+    """Write parts one after the other."""
+    return Markup("".join([part if isinstance(part, Markup) else escape(legible(part)) for part in parts]))
+
+
+def table(
+    header: Sequence[str], rows: Iterable[Sequence[str]], *, kind: str = "", figures: Sequence[int] = ()
+) -> Markup:
+    """Write a table whose header is repeated on every page and whose rows stay whole.
+
+    Each cell carries its header, so that a narrow screen can show a row as a card. `figures` are the columns of
+    figures, which stand to the right.
+    """
+    classes = ["figure" if place in figures else "" for place in range(len(header))]
+    head = [element("th", title, kind=one, scope="col") for title, one in zip(header, classes, strict=True)]
+    body = [
+        element(
+            "tr",
+            *[
+                element("td", cell, kind=one, data_label=title)
+                for cell, title, one in zip(row, header, classes, strict=True)
+            ],
+        )
+        for row in rows
+    ]
+    return element("table", element("thead", element("tr", *head)), element("tbody", *body), kind=kind)
+
+
+def document(title: str, body: str, styles: Sequence[str]) -> Document:
+    """Write a page in its styles, which its policy allows, and the one of the drawings."""
+    head = [
+        Markup('<meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">'),
+        Markup('<meta name="color-scheme" content="light dark"><meta name="robots" content="noindex">'),
+        element("title", title),
+        *[Markup(f"<style>{style}</style>") for style in styles],
+    ]
+    whole = element("html", element("head", *head), element("body", body), lang="en")
+    hashes = " ".join([f"'{hash_}'" for hash_ in (*map(hash_of, styles), DRAWING_STYLE_HASH)])
+    policy = f"default-src 'none'; style-src {hashes}; base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
+    return Document(f"<!doctype html>\n{whole}\n".encode(), policy)
+
+
+def hash_of(style: str) -> str:
+    """Give the hash by which a policy allows a style."""
+    return "sha256-" + base64.b64encode(hashlib.sha256(style.encode()).digest()).decode()
