@@ -6,8 +6,8 @@ import math
 from collections.abc import Sequence
 from typing import Final, NamedTuple
 
+from ductrun.drawings.figures import figure
 from ductrun.drawings.svg import MARGIN, Drawing, Place
-from ductrun.kit.wording import text_of
 from ductrun.units import AnyQuantity
 
 _HEIGHT: Final = 124.0
@@ -84,7 +84,7 @@ def draw_chart(
         drawing.y += 14.0
         above = ", above what is drawn" if limit.value > scale.most else ""
         drawing.line([(MARGIN, drawing.y - 4.0), (MARGIN + 34.0, drawing.y - 4.0)], "limit", 1.8, "9 3 2 3")
-        drawing.text(MARGIN + 42.0, drawing.y, f"limit {text_of(limit)}{above}", role="limit")
+        drawing.text(MARGIN + 42.0, drawing.y, f"limit {figure(limit)}{above}", role="limit")
     top, foot = drawing.y + 10.0, drawing.y + 10.0 + _HEIGHT
 
     def y(value: float) -> float:

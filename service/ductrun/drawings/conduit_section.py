@@ -6,10 +6,10 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from ductrun.drawings.drafting import letters_within
+from ductrun.drawings.figures import figure
 from ductrun.drawings.svg import MARGIN, WIDTH, Drawing, shortened
 from ductrun.engineering.packing import MOST_PACKED, Circle, pack
 from ductrun.kit.telling import Telling
-from ductrun.kit.wording import text_of
 from ductrun.subjects.parts.jam import JAM_HIGH, JAM_LOW, OVALITY, in_jam_band
 
 _RADIUS = 104.0
@@ -58,7 +58,7 @@ def conduit_section(
     drawing.note(_how_they_lie(len(diameters), found=laid is not None), "soft" if laid is not None else "limit")
     _draw_fill(drawing, figures)
     _list(drawing, conductors, telling, scale)
-    drawing.note(f"Inside diameter {text_of(telling.size(bore))}.")
+    drawing.note(f"Inside diameter {figure(telling.size(bore))}.")
     _tell_jam(drawing, figures.jam_ratio)
     return drawing.written(name, _in_words(bore, conductors, figures, telling, drawn=laid is not None))
 
@@ -122,7 +122,7 @@ def _list(drawing: Drawing, conductors: Sequence[Conductors], telling: Telling, 
         _draw(drawing, Circle(MARGIN + 26.0 + _LARGEST_SAMPLE, drawing.y, radius), index)
         drawing.text(MARGIN, drawing.y + 4.0, _letter(index), bold=True)
         start = MARGIN + 34.0 + 2 * _LARGEST_SAMPLE
-        text = f"{one.number} \u00d7 {one.words}, {text_of(telling.size(one.diameter))}"
+        text = f"{one.number} \u00d7 {one.words}, {figure(telling.size(one.diameter))}"
         drawing.text(start, drawing.y + 4.0, shortened(text, 11.0, WIDTH - MARGIN - start))
         drawing.y += half
     rest = len(conductors) - _MOST_LINES
@@ -149,6 +149,6 @@ def _in_words(bore: float, conductors: Sequence[Conductors], figures: Figures, t
     jam = "" if figures.jam_ratio is None else f" The jam ratio is {figures.jam_ratio:.2f}."
     lie = "" if drawn else f" {_how_they_lie(sum([one.number for one in conductors]), found=False)}"
     return (
-        f"A bore of {text_of(telling.size(bore))} with {what}. They fill {figures.percent:.2f} percent of it, {held} "
+        f"A bore of {figure(telling.size(bore))} with {what}. They fill {figures.percent:.2f} percent of it, {held} "
         f"the limit of {figures.limit_percent:g} percent.{jam}{lie}"
     )

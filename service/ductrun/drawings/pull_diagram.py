@@ -7,11 +7,11 @@ from typing import NamedTuple
 
 from ductrun.drawings.chart import Axis, Curve, Stem, axis_of, draw_chart, mark
 from ductrun.drawings.drafting import LINE, Boxes
+from ductrun.drawings.figures import figure
 from ductrun.drawings.stations import station_text
 from ductrun.drawings.svg import MARGIN, WIDTH, Drawing, text_width
 from ductrun.engineering.pulling import HorizontalBend, Section, Straight, VerticalBend
 from ductrun.kit.telling import Telling
-from ductrun.kit.wording import text_of
 from ductrun.subjects.pulling.direction import Carried, Direction
 from ductrun.units import AnyQuantity
 
@@ -212,11 +212,11 @@ def _figures(way: Direction, telling: Telling) -> str:
 
 def _carried_words(carried: Carried, telling: Telling) -> str:
     case = carried.case
-    words = f"ends at {text_of(telling.force(case.final))}, highest {text_of(telling.force(case.highest))}"
+    words = f"ends at {figure(telling.force(case.final))}, highest {figure(telling.force(case.highest))}"
     if carried.pressure_at is not None:
-        words += f", presses with {text_of(telling.force_per_length(case.pressure))} at most"
+        words += f", presses with {figure(telling.force_per_length(case.pressure))} at most"
     if carried.brake is not None:
-        words += f", brake {text_of(telling.force(carried.brake))}"
+        words += f", brake {figure(telling.force(carried.brake))}"
     return words
 
 
@@ -229,6 +229,6 @@ def _in_words(pulls: Sequence[Pull], limits: PullLimits, telling: Telling) -> st
             if way is not None:
                 said = f"{which}{lead}: {_figures(way, telling)}."
                 words.append(said[0].upper() + said[1:])
-    allowed = "not known" if limits.tension is None else text_of(limits.tension)
-    words.append(f"Allowed tension {allowed}, allowed sidewall pressure {text_of(limits.pressure)}.")
+    allowed = "not known" if limits.tension is None else figure(limits.tension)
+    words.append(f"Allowed tension {allowed}, allowed sidewall pressure {figure(limits.pressure)}.")
     return " ".join(words)

@@ -1,6 +1,8 @@
-"""Stations as they are staked: in hundreds of feet and feet, or in kilometres and metres, from one zero."""
+"""Stations as they are staked, in hundreds of feet and feet or in kilometres and metres from one zero; angles."""
 
 from __future__ import annotations
+
+import math
 
 from ductrun.kit.telling import Telling, UnitSystem
 from ductrun.units import LengthUnit
@@ -14,3 +16,8 @@ def station_text(distance: float, telling: Telling) -> str:
     beyond, rest = divmod(whole, 100 if us else 1000)
     tail = f"{rest:02d}" if us else f"{rest:03d}"
     return f"{beyond}+{tail}" + (f".{tenths}" if tenths else "")
+
+
+def angle_text(angle: float) -> str:
+    """Write an angle [rad] in degrees, to the tenth."""
+    return f"{round(math.degrees(angle), 1):g}\u00b0"

@@ -129,6 +129,7 @@ class Tier(NamedTuple):
 class Flotation(NamedTuple):
     """A bank that floats or sinks: uplift per length [N/m], forces on a station [N], tie-downs if they are counted."""
 
+    bank: Bank
     tiers: tuple[Tier, ...]
     full_uplift: float
     live_uplift: float
@@ -173,7 +174,7 @@ def float_bank(
     of_all = None
     if at_each is not None and length is not None:
         of_all = at_each * stations_by_distance(length, spacing, 0.0)
-    found = Flotation(tuple(tiers), full, live, spacing, factor, station, station * factor, at_each, of_all)
+    found = Flotation(bank, tuple(tiers), full, live, spacing, factor, station, station * factor, at_each, of_all)
     _report(found, contents, sheet, in_concrete=given.medium in (None, FlotationMedium.CONCRETE))
     if sheet.working is not None:
         tell = sheet.tell

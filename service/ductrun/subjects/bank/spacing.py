@@ -133,8 +133,12 @@ class Stations(NamedTuple):
 
 
 class Spacers(NamedTuple):
-    """Spacers of a run: its stations, those of its own that it does not leave to a neighbor, the pieces of all."""
+    """Spacers of a run of a `length` [m] with ducts in `tiers` from the bottom: its stations, those of its own that it
+    does not leave to a neighbor, the pieces of all.
+    """
 
+    length: float
+    tiers: tuple[int, ...]
     stations: Stations
     station_count: int
     base_count: int
@@ -181,7 +185,7 @@ def space(given: Spacing, tiers: Sequence[int], length: float, sheet: Worksheet)
         member="interval",
     )
     order = engineering.with_waste(pieces, waste)
-    return Spacers(stations, own, base, intermediate, top, pieces, waste, order)
+    return Spacers(length, tuple(tiers), stations, own, base, intermediate, top, pieces, waste, order)
 
 
 def _preset(interval: PresetInterval, sheet: Worksheet) -> DistanceInterval | PerStickInterval:
