@@ -14,6 +14,7 @@ from __future__ import annotations
 
 import base64
 import hashlib
+import math
 import re
 import unicodedata
 from collections.abc import Sequence
@@ -105,7 +106,9 @@ def wrapped(text: str, size: float, room: float) -> list[str]:
 
 
 def number(value: float) -> str:
-    """Write a number of a drawing: to the hundredth of a unit."""
+    """Write a number of a drawing: to the hundredth of a unit; one that is not finite is a fault of ours."""
+    if not math.isfinite(value):
+        raise ArithmeticError("a drawing was given a number that is not finite")
     text = f"{value:.2f}".rstrip("0").rstrip(".")
     return "0" if text in ("", "-0") else text
 
