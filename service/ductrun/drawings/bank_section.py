@@ -6,12 +6,12 @@ from collections.abc import Mapping
 
 from ductrun.drawings.bank_view import draw_bank, names_of
 from ductrun.drawings.drafting import LINE
+from ductrun.drawings.figures import figure
 from ductrun.drawings.svg import MARGIN, Drawing
 from ductrun.drawings.trench_view import Ground, draw_trench
 from ductrun.engineering.bank import Bank, Envelope
 from ductrun.engineering.outline import stepped
 from ductrun.kit.telling import Telling
-from ductrun.kit.wording import depth_text
 
 
 def bank_section(
@@ -71,17 +71,15 @@ def _in_words(envelope: Envelope, telling: Telling, trench: Ground | None, *, to
     if to_scale:
         what = "Buried directly, the ducts are" if envelope.concrete is None else "The concrete is"
         steps = ", stepped with the tiers" if stepped(envelope) else ""
-        words.append(
-            f"{what} {depth_text(size(envelope.width))} wide and {depth_text(size(envelope.height))} high{steps}."
-        )
+        words.append(f"{what} {figure(size(envelope.width))} wide and {figure(size(envelope.height))} high{steps}.")
     if trench is not None:
         cover = trench.depth - trench.bedding - envelope.height
         words.append(
-            f"The trench is {depth_text(size(trench.width))} wide at its floor and {depth_text(size(trench.depth))} "
-            f"deep, with {depth_text(size(cover))} of cover and {depth_text(size(trench.bedding))} of bedding."
+            f"The trench is {figure(size(trench.width))} wide at its floor and {figure(size(trench.depth))} "
+            f"deep, with {figure(size(cover))} of cover and {figure(size(trench.bedding))} of bedding."
         )
         if trench.side_slope:
             words.append(f"Its sides lean {trench.side_slope:g} to 1.")
         if trench.tape_depth is not None:
-            words.append(f"A warning tape lies {depth_text(size(trench.tape_depth))} below grade.")
+            words.append(f"A warning tape lies {figure(size(trench.tape_depth))} below grade.")
     return " ".join(words)

@@ -18,10 +18,10 @@ from ductrun.drawings.drafting import (
     width_below,
 )
 from ductrun.drawings.envelope_shapes import draw_envelope
+from ductrun.drawings.figures import figure
 from ductrun.drawings.svg import MARGIN, WIDTH, Drawing, text_width
 from ductrun.engineering.bank import Bank, Envelope
 from ductrun.kit.telling import Telling
-from ductrun.kit.wording import depth_text
 
 _TALLEST = 330.0
 _ALIKE = 1e-6  # m
@@ -61,7 +61,7 @@ def draw_bank(
         _name_ducts(drawing, bank, names, circuits, (*at, scale), letters)
         if to_scale:
             height_at_left(
-                drawing, middle - widest * scale / 2 - 8.0, roof, floor, depth_text(telling.size(envelope.height))
+                drawing, middle - widest * scale / 2 - 8.0, roof, floor, figure(telling.size(envelope.height))
             )
     else:
         end = _name_tiers(drawing, bank, (at[1], scale), (middle - widest * scale / 2 - 2.0, left, roof, floor))
@@ -127,7 +127,7 @@ def _heights(envelope: Envelope, telling: Telling) -> list[tuple[float, str]]:
     said: dict[str, float] = {}
     for low, high, words in parts:
         if high - low > _ALIKE:
-            said.setdefault(f"{depth_text(telling.size(high - low))} {words}", (low + high) / 2)
+            said.setdefault(f"{figure(telling.size(high - low))} {words}", (low + high) / 2)
     return [(height, text) for text, height in said.items()]
 
 
@@ -140,7 +140,7 @@ def _label_widths(
     seen: set[str] = set()
     for one, other in pairwise(bank.ducts):
         clear = other.x - one.x - (one.diameter + other.diameter) / 2
-        text = f"{depth_text(size(clear))} clear"
+        text = f"{figure(size(clear))} clear"
         if one.tier == other.tier and clear > _ALIKE and text not in seen and len(seen) < 4:
             seen.add(text)
             start = left + (one.x + one.diameter / 2) * scale
@@ -148,8 +148,8 @@ def _label_widths(
     wide = envelope.width * scale / 2
     beside_ducts = (envelope.width - bank.width) / 2
     if envelope.concrete is not None and beside_ducts > _ALIKE:
-        text = f"{depth_text(size(beside_ducts))} beside"
+        text = f"{figure(size(beside_ducts))} beside"
         width_below(drawing, middle - wide, middle - wide + beside_ducts * scale, text)
-    width_below(drawing, middle - wide, middle + wide, f"width {depth_text(size(envelope.width))}")
+    width_below(drawing, middle - wide, middle + wide, f"width {figure(size(envelope.width))}")
     if with_height:
-        drawing.note(f"Height {depth_text(size(envelope.height))}.")
+        drawing.note(f"Height {figure(size(envelope.height))}.")

@@ -6,10 +6,10 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from ductrun.drawings.drafting import letters_within
+from ductrun.drawings.figures import figure
 from ductrun.drawings.svg import MARGIN, WIDTH, Drawing, shortened
 from ductrun.engineering.packing import MOST_PACKED, Circle, pack
 from ductrun.kit.telling import Telling
-from ductrun.kit.wording import text_of
 from ductrun.subjects.parts.jam import JAM_HIGH, JAM_LOW, OVALITY, in_jam_band
 
 _RADIUS = 104.0
@@ -18,10 +18,10 @@ _LARGEST_SAMPLE = 13.0
 
 
 class Conductors(NamedTuple):
-    """So many alike conductors or cables: how they are called, their `count`, and the `diameter` of one [m]."""
+    """So many alike conductors or cables: how they are called, their `number`, and the `diameter` of one [m]."""
 
     words: str
-    count: int
+    number: int
     diameter: float
 
 
@@ -43,14 +43,14 @@ def conduit_section(
     """Draw conductors in a bore [m]; where no arrangement of them is found the picture says so and shows none."""
     drawing = Drawing()
     drawing.heading(name)
-    diameters = [one.diameter for one in conductors for _ in range(one.count)]
+    diameters = [one.diameter for one in conductors for _ in range(one.number)]
     laid = pack(diameters, bore)
     scale = 2 * _RADIUS / bore
     x, y = WIDTH / 2, drawing.y + _RADIUS + 4.0
     drawing.circle(x, y, _RADIUS + 4.0, "concrete", "ink", 1.2)
     drawing.circle(x, y, _RADIUS, "paper", "ink", 1.2)
     if laid is not None:
-        marked = [index for index, one in enumerate(conductors) for _ in range(one.count)]
+        marked = [index for index, one in enumerate(conductors) for _ in range(one.number)]
         for circle, index in zip(laid, marked, strict=True):
             at = Circle(x + circle.x * scale, y - circle.y * scale, circle.radius * scale)
             _draw(drawing, at, index)
@@ -58,7 +58,7 @@ def conduit_section(
     drawing.note(_how_they_lie(len(diameters), found=laid is not None), "soft" if laid is not None else "limit")
     _draw_fill(drawing, figures)
     _list(drawing, conductors, telling, scale)
-    drawing.note(f"Inside diameter {text_of(telling.size(bore))}.")
+    drawing.note(f"Inside diameter {figure(telling.size(bore))}.")
     _tell_jam(drawing, figures.jam_ratio)
     return drawing.written(name, _in_words(bore, conductors, figures, telling, drawn=laid is not None))
 
@@ -122,7 +122,7 @@ def _list(drawing: Drawing, conductors: Sequence[Conductors], telling: Telling, 
         _draw(drawing, Circle(MARGIN + 26.0 + _LARGEST_SAMPLE, drawing.y, radius), index)
         drawing.text(MARGIN, drawing.y + 4.0, _letter(index), bold=True)
         start = MARGIN + 34.0 + 2 * _LARGEST_SAMPLE
-        text = f"{one.count} \u00d7 {one.words}, {text_of(telling.size(one.diameter))}"
+        text = f"{one.number} \u00d7 {one.words}, {figure(telling.size(one.diameter))}"
         drawing.text(start, drawing.y + 4.0, shortened(text, 11.0, WIDTH - MARGIN - start))
         drawing.y += half
     rest = len(conductors) - _MOST_LINES
@@ -143,12 +143,12 @@ def _tell_jam(drawing: Drawing, ratio: float | None) -> None:
 
 def _in_words(bore: float, conductors: Sequence[Conductors], figures: Figures, telling: Telling, *, drawn: bool) -> str:
     """Say what the section shows."""
-    shown = [f"{one.count} of {one.words}" for one in conductors[:_MOST_LINES]]
+    shown = [f"{one.number} of {one.words}" for one in conductors[:_MOST_LINES]]
     what = "; ".join(shown) + ("; and more" if len(conductors) > _MOST_LINES else "")
     held = "within" if figures.within else "over"
     jam = "" if figures.jam_ratio is None else f" The jam ratio is {figures.jam_ratio:.2f}."
-    lie = "" if drawn else f" {_how_they_lie(sum([one.count for one in conductors]), found=False)}"
+    lie = "" if drawn else f" {_how_they_lie(sum([one.number for one in conductors]), found=False)}"
     return (
-        f"A bore of {text_of(telling.size(bore))} with {what}. They fill {figures.percent:.2f} percent of it, {held} "
+        f"A bore of {figure(telling.size(bore))} with {what}. They fill {figures.percent:.2f} percent of it, {held} "
         f"the limit of {figures.limit_percent:g} percent.{jam}{lie}"
     )

@@ -36,8 +36,10 @@ class Boxes:
         return True
 
     def take_text(self, x: float, y: float, text: str, size: float = LETTERS) -> bool:
-        """Take the box of a text whose middle is at `x` and whose letters stand on `y`."""
+        """Take the box of a text whose middle is at `x` and whose letters stand on `y`; none lies beyond the sheet."""
         half = text_width(text, size) / 2 + 1.0
+        if x - half < 2.0 or x + half > WIDTH - 2.0:
+            return False
         return self.take(x - half, y - size, x + half, y + size * 0.3)
 
 
@@ -82,7 +84,7 @@ def upright(drawing: Drawing, x: float, places: Sequence[float], reach: float = 
 def height_at_left(drawing: Drawing, x: float, top: float, bottom: float, text: str) -> None:
     """Draw an upright dimension line with its figure left of it, feet above inches."""
     upright(drawing, x, (top, bottom), 6.0)
-    lines = text.replace(" ft ", " ft\n").split("\n")
+    lines = text.replace("\u00a0ft\u00a0", "\u00a0ft\n").split("\n")
     y = (top + bottom) / 2 - (len(lines) - 1) * LINE / 2 + 4.0
     for line in lines:
         drawing.text(x - 6.0, y, line, anchor="end")

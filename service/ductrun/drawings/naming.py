@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
+from ductrun.drawings.figures import figure
 from ductrun.kit.telling import Telling
-from ductrun.kit.wording import text_of
 from ductrun.subjects.parts.cables import Cable
 from ductrun.subjects.parts.choices import ConduitType, TradeSize
 from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit
@@ -12,7 +12,7 @@ from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit
 def conduit_words(conduit: ListedConduit | MeasuredConduit, telling: Telling) -> str:
     """Call a conduit by its type and size, or by its bore."""
     if conduit.kind == "measured":
-        return f"conduit of {text_of(telling.given(conduit.inside_diameter))} bore"
+        return f"conduit of {figure(telling.given(conduit.inside_diameter))} bore"
     return sized_words(conduit.type, conduit.trade_size)
 
 
@@ -32,4 +32,4 @@ def cable_words(cable: Cable, telling: Telling) -> str:
     if cable.kind == "bare":
         return f"{cable.size.value} bare"
     what = "conductor" if cable.kind == "measured" else "cable"
-    return f"{what} of {text_of(telling.given(cable.diameter))}"
+    return f"{what} of {figure(telling.given(cable.diameter))}"

@@ -14,6 +14,7 @@ from __future__ import annotations
 
 import base64
 import hashlib
+import math
 import re
 import unicodedata
 from collections.abc import Sequence
@@ -49,14 +50,15 @@ STYLE: Final = (
 STYLE_HASH: Final = "sha256-" + base64.b64encode(hashlib.sha256(STYLE.encode()).digest()).decode()
 
 _NOT_IN_XML: Final = re.compile("[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")
-_NARROW: Final = frozenset(" .,:;'|!ilIjtfr()[]/-")
+_SPACES: Final = re.compile("[ \t\n\r]+")
+_NARROW: Final = frozenset("\u00a0 .,:;'|!ilIjtfr()[]/-")
 _BROAD: Final = frozenset("mwMW@%\u2026+\u00d7=<>~#&")
 Place = tuple[float, float]
 
 
 def plain(text: str) -> str:
     """Give a text without what no XML can hold, in one line."""
-    return " ".join(_NOT_IN_XML.sub("\ufffd", text).split())
+    return _SPACES.sub(" ", _NOT_IN_XML.sub("\ufffd", text)).strip(" ")
 
 
 def text_width(text: str, size: float) -> float:
@@ -93,7 +95,7 @@ def wrapped(text: str, size: float, room: float) -> list[str]:
     """Give the lines of a text that are no wider than their room; a word that is wider is cut."""
     lines: list[str] = []
     line = ""
-    for given in plain(text).split():
+    for given in plain(text).split(" "):
         word = shortened(given, size, room)
         longer = f"{line} {word}" if line else word
         if line and text_width(longer, size) > room:
@@ -104,7 +106,9 @@ def wrapped(text: str, size: float, room: float) -> list[str]:
 
 
 def number(value: float) -> str:
-    """Write a number of a drawing: to the hundredth of a unit."""
+    """Write a number of a drawing: to the hundredth of a unit; one that is not finite is a fault of ours."""
+    if not math.isfinite(value):
+        raise ArithmeticError("a drawing was given a number that is not finite")
     text = f"{value:.2f}".rstrip("0").rstrip(".")
     return "0" if text in ("", "-0") else text
 
@@ -177,15 +181,17 @@ class Drawing:
         role: str = "ink",
         *,
         bold: bool = False,
+        halo: bool = False,
     ) -> None:
-        """Write a line of text whose letters stand on `y`; it is kept within the sheet."""
+        """Write a line of text whose letters stand on `y`, kept within the sheet; a halo keeps it clear of lines."""
         text = shortened(text, size * (1.1 if bold else 1.0), WIDTH - 4.0)
         wide = text_width(text, size) * (1.1 if bold else 1.0)
         before = {"start": 0.0, "middle": wide / 2, "end": wide}[anchor]
         x = min(max(x, before + 2.0), WIDTH - 2.0 - (wide - before))
         weight = ' font-weight="700"' if bold else ""
         at = f'x="{number(x)}" y="{number(y)}" font-size="{number(size)}" text-anchor="{anchor}"'
-        self._parts.append(f"<text {at}{weight}{_painted(role, 'none', 0.0, '')}>{escape(text)}</text>")
+        painted = _painted(role, "paper" if halo else "none", 3.0, "") + (' paint-order="stroke"' if halo else "")
+        self._parts.append(f"<text {at}{weight}{painted}>{escape(text)}</text>")
 
     def heading(self, text: str) -> None:
         """Write a heading below what is drawn so far."""

@@ -7,10 +7,10 @@ from typing import NamedTuple
 
 from ductrun.drawings.drafting import Label, beside, ground, height_at_left, room_for, upright, width_below
 from ductrun.drawings.envelope_shapes import draw_envelope
+from ductrun.drawings.figures import figure
 from ductrun.drawings.svg import MARGIN, WIDTH, Drawing
 from ductrun.engineering.bank import Envelope
 from ductrun.kit.telling import Telling
-from ductrun.kit.wording import depth_text
 
 _TALLEST = 330.0
 
@@ -56,12 +56,12 @@ def draw_trench(drawing: Drawing, envelope: Envelope, trench: Ground, telling: T
     upright(drawing, right + 8.0, [grade + depth * scale for depth in _levels(envelope, trench)], -8.0)
     told = [Label(grade + depth * scale, text, role) for depth, text, role in labels]
     end = beside(drawing, told, right + 8.0, right + 20.0, grade, floor)
-    height_at_left(drawing, left - 8.0, grade, floor, depth_text(telling.size(trench.depth)))
+    height_at_left(drawing, left - 8.0, grade, floor, figure(telling.size(trench.depth)))
     drawing.y = max(end, floor) + 2.0
-    floor_text = depth_text(telling.size(trench.width))
+    floor_text = figure(telling.size(trench.width))
     width_below(drawing, middle - low, middle + low, f"{'floor' if trench.side_slope else 'width'} {floor_text}")
     if trench.side_slope:
-        width_below(drawing, middle - high, middle + high, f"at grade {depth_text(telling.size(top))}")
+        width_below(drawing, middle - high, middle + high, f"at grade {figure(telling.size(top))}")
         drawing.note(f"Sides {trench.side_slope:g} to 1, level to upright.", "soft")
 
 
@@ -76,9 +76,9 @@ def _depths(envelope: Envelope, trench: Ground, telling: Telling) -> list[tuple[
     levels = _levels(envelope, trench)
     words = ["cover", "concrete" if envelope.concrete is not None else "ducts", "bedding"]
     said = [
-        ((one + other) / 2, f"{word} {depth_text(telling.size(other - one))}", "ink")
+        ((one + other) / 2, f"{word} {figure(telling.size(other - one))}", "ink")
         for (one, other), word in zip(pairwise(levels), words, strict=False)
     ]
     if trench.tape_depth is not None:
-        said.append((trench.tape_depth, f"tape at {depth_text(telling.size(trench.tape_depth))}", "limit"))
+        said.append((trench.tape_depth, f"tape at {figure(telling.size(trench.tape_depth))}", "limit"))
     return said

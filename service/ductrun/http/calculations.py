@@ -2,22 +2,42 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from starlette.types import Receive, Scope, Send
 
+from ductrun.http.accepting import preferred
 from ductrun.http.exchange import read_body, read_query, send_written
-from ductrun.kit.answering import Answering
+from ductrun.http.problems import ProblemRaised
+from ductrun.http.representations import VARY, Representation
+
+_USUAL = ([], [b"*/*"], [b"application/json"])  # what most callers send, for which nothing is weighed
 
 
 class Calculation:
-    """The endpoint of one operation."""
+    """The endpoint of one operation, whose answer is given as what the Accept header asks for."""
 
-    def __init__(self, answer: Answering, max_body_bytes: int) -> None:
-        """Keep what answers, and the limit of a body."""
-        self.answer = answer
+    def __init__(self, representations: Sequence[Representation], max_body_bytes: int) -> None:
+        """Keep what makes the answer, and the limit of a body."""
+        self.offered = tuple(one.media_type for one in representations)
+        self.made = {one.media_type: (one.answer, one.query, one.content_type, one.headers) for one in representations}
+        self.usual = self.made[self.offered[0]]
         self.max_body_bytes = max_body_bytes
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         """Answer one request."""
+        accepted = [value for name, value in scope["headers"] if name == b"accept"]
+        made = self.usual
+        if accepted not in _USUAL:
+            made = self.made[self._preferred(b",".join(accepted).decode("latin-1"))]
+        answer, query, content_type, headers = made
         body = await read_body(scope, receive, self.max_body_bytes)
-        written = self.answer(body, read_query(scope["query_string"]))
-        await send_written(send, 200, b"application/json", written)
+        written = answer(body, read_query(scope["query_string"], query))
+        await send_written(send, 200, content_type, written, *headers)
+
+    def _preferred(self, accepted: str) -> str:
+        found = preferred(accepted, self.offered)
+        if found is None:
+            detail = f"The answer is given as {' or '.join(self.offered)}: ask for that, or send no Accept header."
+            raise ProblemRaised("not_acceptable", detail, headers=(VARY,))
+        return found

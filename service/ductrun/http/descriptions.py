@@ -9,6 +9,7 @@ from typing import Any
 import msgspec
 
 from ductrun.http.problems import KINDS, MEDIA_TYPE
+from ductrun.http.representations import JSON, SVG
 from ductrun.kit.telling import UnitSystem
 from ductrun.settings import Settings
 from ductrun.subjects import Operation
@@ -54,32 +55,48 @@ def problem_responses(*statuses: int) -> dict[str, dict[str, Any]]:
 
 
 def _post(
-    operation_id: str, summary: str, description: str, body: dict[str, Any], answer: dict[str, Any]
+    operation_id: str,
+    summary: str,
+    description: str,
+    body: dict[str, Any],
+    answer: dict[str, Any],
+    *more_problems: int,
 ) -> dict[str, Any]:
     return {
         "operationId": operation_id,
         "summary": summary,
         "description": description,
         "tags": ["calculations"],
-        "responses": {"200": answer} | problem_responses(400, 405, 413, 415, 422),
+        "responses": {"200": answer} | problem_responses(400, 405, *more_problems, 413, 415, 422),
         "parameters": _asked(),
         "requestBody": {"required": True} | body,
     }
 
 
-def calculation_options(operation: Operation[Any, Any, Any]) -> dict[str, Any]:
-    """Describe a calculation."""
+_LONGEST_DRAWING = 2_000_000
+_DRAWING = {
+    "type": "string",
+    "description": "A picture of the answer, 360 units wide, with a title and a description in words; no script, no "
+    "reference to anything outside. It takes `units` and `assumptions` alone of the query.",
+    "maxLength": _LONGEST_DRAWING,
+}
+
+
+def calculation_options(operation: Operation[Any, Any, Any], media_types: Sequence[str]) -> dict[str, Any]:
+    """Describe a calculation, whose answer is given as each of the media types by the Accept header."""
     body = {
         "schema": {"$ref": f"#/components/schemas/{operation.request.__name__}"},
         "examples": {"complete": {"summary": "A complete request", "value": operation.example}},
     }
-    answer = {"application/json": {"schema": {"$ref": f"#/components/schemas/{stem(operation)}Answer"}}}
+    schemas = {JSON: {"$ref": f"#/components/schemas/{stem(operation)}Answer"}, SVG: _DRAWING}
+    answer = {media_type: {"schema": schemas[media_type]} for media_type in media_types}
     return _post(
         operation.operation_id,
         operation.summary,
         operation.description,
         {"content": {"application/json": body}},
-        {"description": "The answer.", "content": answer},
+        {"description": "The answer, as the Accept header asks for it.", "content": answer},
+        406,
     )
 
 

@@ -19,7 +19,7 @@ JSON: Final = ("application/json",)
 _OTHER_JSON = re.compile(r"application/.*\+json\Z")
 _PARAMETER = re.compile(r';\s*([^=;\s"]+)\s*=\s*("(?:[^"\\]|\\.)*"|[^;"\s]*)')
 _UTF8 = {"utf-8", "utf8"}
-_QUERY: dict[str, dict[str, Any]] = {
+QUERY: Final[Mapping[str, Mapping[str, Any]]] = {
     "units": {"us": US, "metric": METRIC},
     "working": {"true": True, "false": False},
     "assumptions": {"state": False, "refuse": True},
@@ -34,11 +34,13 @@ class ClientGone(Exception):  # noqa: N818
 _USUAL = Chosen()
 
 
-def read_query(query: bytes) -> Chosen:
-    """Read the query; raises ProblemRaised with everything that is wrong with it."""
+def read_query(query: bytes, known: Mapping[str, Mapping[str, Any]] = QUERY) -> Chosen:
+    """Read the query of a calculation, or what of it a representation takes; raises ProblemRaised with everything that
+    is wrong with it.
+    """
     if not query:
         return _USUAL
-    chosen = read_parameters(query, _QUERY)
+    chosen = read_parameters(query, known)
     return Chosen(
         chosen.get("units", US),
         chosen.get("working", False),

@@ -8,7 +8,7 @@ its own.
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from typing import Any, Final, NamedTuple
+from typing import Any, Final, NamedTuple, TypeVar
 
 from msgspec import UNSET, json
 from pydantic import ValidationError
@@ -25,6 +25,7 @@ from ductrun.kit.telling import US, Telling
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.tables import TABLES
 
+T = TypeVar("T")
 _encode: Callable[[Any], bytes] = json.Encoder().encode
 
 
@@ -62,29 +63,39 @@ REFUSALS: Final = (NotStrictError, InvalidRequestError, AssumptionsRefusedError,
 Answering = Callable[[bytes, Chosen], bytes]
 
 
-def answer_to(operation: Operation[Any, Any, Any]) -> Answering:
-    """Give the function from the bytes of a request to those of its answer; it raises one of REFUSALS."""
-    read = reader_of(operation.request)
-    assess, tell = operation.assess, operation.tell
+def assessed_by(operation: Operation[Any, T, Any]) -> Callable[[bytes, Chosen], tuple[T, Worksheet]]:
+    """Give the function from the bytes of a request to what was assessed of it; it raises one of REFUSALS."""
+    read, assess = reader_of(operation.request), operation.assess
 
-    def answer(body: bytes, chosen: Chosen) -> bytes:
+    def assessed(body: bytes, chosen: Chosen) -> tuple[T, Worksheet]:
         try:
             request = read(body)
         except REFUSED:
             request = read_slowly(operation.request, body)
         sheet = Worksheet(chosen.telling, working=chosen.working)
-        result = tell(assess(request, sheet), sheet.tell)
-        book, assumptions = sheet.book, sheet.assumptions
+        assessment = assess(request, sheet)
+        if chosen.refuse_assumptions and sheet.book.settled:
+            raise AssumptionsRefusedError(sheet.assumptions)
+        return assessment, sheet
+
+    return assessed
+
+
+def answer_to(operation: Operation[Any, Any, Any]) -> Answering:
+    """Give the function from the bytes of a request to those of its answer; it raises one of REFUSALS."""
+    assessed, tell = assessed_by(operation), operation.tell
+
+    def answer(body: bytes, chosen: Chosen) -> bytes:
+        assessment, sheet = assessed(body, chosen)
+        book = sheet.book
         verdict = book.verdict
-        if chosen.refuse_assumptions and assumptions:
-            raise AssumptionsRefusedError(assumptions)
         written = _encode(
             Answer(
                 verdict=UNSET if verdict is None else verdict,
-                result=result,
+                result=tell(assessment, sheet.tell),
                 findings=book.findings,
                 cautions=book.cautions,
-                assumptions=assumptions,
+                assumptions=sheet.assumptions,
                 basis=Basis(
                     __version__,
                     TABLES.hash,
@@ -102,6 +113,17 @@ def answer_to(operation: Operation[Any, Any, Any]) -> Answering:
         return written
 
     return answer
+
+
+def drawing_of(operation: Operation[Any, T, Any], draw: Callable[[T, Telling], str]) -> Answering:
+    """Give the function from the bytes of a request to those of a drawing of its answer; it raises one of REFUSALS."""
+    assessed = assessed_by(operation)
+
+    def drawn(body: bytes, chosen: Chosen) -> bytes:
+        assessment, sheet = assessed(body, chosen)
+        return draw(assessment, sheet.tell).encode()
+
+    return drawn
 
 
 def read_slowly(form: type[Form], body: bytes) -> Any:

@@ -40,8 +40,12 @@ class Pieces(NamedTuple):
 
 
 class Spacers(NamedTuple):
-    """Spacers of a run: its stations, all its pieces, and those for ducts of each outside diameter [m], if known."""
+    """Spacers of a run of a `length` [m] with ducts in `tiers` from the bottom: its stations, all its pieces, and those
+    for ducts of each outside diameter [m], if known.
+    """
 
+    length: float
+    tiers: tuple[int, ...]
     stations: Stations
     pieces: Pieces
     sizes: tuple[tuple[float, Pieces], ...]
@@ -91,7 +95,8 @@ def space(given: Spacing, tiers: DuctSizes, length: float, sheet: Worksheet) -> 
         WORKED_OUT,
         member="interval",
     )
-    return Spacers(stations, pieces, sizes, waste)
+    counts = tuple([sum([ducts for _, ducts in tier]) for tier in tiers])
+    return Spacers(length, counts, stations, pieces, sizes, waste)
 
 
 def _ordered(stations: int, base: int, intermediate: int, top: int, waste: float) -> Pieces:
