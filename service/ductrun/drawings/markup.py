@@ -17,6 +17,7 @@ from typing import Final, NamedTuple
 from ductrun.drawings.svg import STYLE_HASH as DRAWING_STYLE_HASH
 
 _NOT_IN_XML: Final = re.compile("[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")
+_PLAIN: Final = re.compile("[\t\n\r !#-%(-;=?-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]*")  # stands as it is
 
 
 class Markup(str):
@@ -40,18 +41,21 @@ def legible(text: str) -> str:
     return _NOT_IN_XML.sub("\ufffd", text)
 
 
+def _escaped(text: str) -> str:
+    return text if _PLAIN.fullmatch(text) else escape(legible(text))
+
+
 def element(name: str, *parts: str, kind: str = "", **attributes: str) -> Markup:
     """Write an element; `kind` is its class, an attribute of the trade's own (`data_label`) has its dash back."""
-    known = {"class": kind} if kind else {}
+    written = f' class="{_escaped(kind)}"' if kind else ""
     for attribute, value in attributes.items():
-        known[attribute.rstrip("_").replace("_", "-")] = value
-    written = "".join([f' {attribute}="{escape(legible(value))}"' for attribute, value in known.items()])
+        written += f' {attribute.replace("_", "-")}="{_escaped(value)}"'
     return Markup(f"<{name}{written}>{joined(parts)}</{name}>")
 
 
 def joined(parts: Iterable[str]) -> Markup:
     """Write parts one after the other."""
-    return Markup("".join([part if isinstance(part, Markup) else escape(legible(part)) for part in parts]))
+    return Markup("".join([part if isinstance(part, Markup) else _escaped(part) for part in parts]))
 
 
 def table(

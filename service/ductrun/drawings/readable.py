@@ -28,6 +28,7 @@ _SIGNS: Final = {
     "1": "",
 }
 _POWER: Final = re.compile(r"(?<=[a-z])([23])\b")
+_TIMES_TEN: Final = " \u00d7 10"
 _RAISED: Final = str.maketrans("-0123456789", "⁻⁰¹²³⁴⁵⁶⁷⁸⁹")
 _POWERS: Final = {"2": "²", "3": "³"}
 _SHORT: Final = {"id": "id", "pvc": "PVC", "rmc": "RMC", "imc": "IMC", "emt": "EMT", "hdpe": "HDPE", "rtrc": "RTRC"}
@@ -52,7 +53,7 @@ def figure_text(value: float) -> str:
         return f"{value:,.0f}"
     text = f"{value:,.5g}" if abs(value) < 1e5 else f"{value:,.0f}"
     figure, _, exponent = text.partition("e")
-    return f"{figure} × 10{str(int(exponent)).translate(_RAISED)}" if exponent else text
+    return f"{figure}{_TIMES_TEN}{str(int(exponent)).translate(_RAISED)}" if exponent else text
 
 
 def shown(value: Any, member: str = "") -> str:

@@ -1,4 +1,4 @@
-"""What every printed page has: its title block, the verdict in a sentence, findings, assumptions, sources, signatures."""
+"""What printed pages have: title block, the verdict in a sentence, findings, assumptions, sources, signatures."""
 
 from __future__ import annotations
 

@@ -47,7 +47,9 @@ def spacer_stations(
     drawing.note(words)
     drawing.y += 6.0
     drawing.note("At a station, looking from start to end, not to scale:", "soft")
-    bank = place([Tier((1.0,) * ducts) for ducts in tiers], 0.45, 0.45, 0.45, Alignment.CENTERED, center_to_center=False)
+    bank = place(
+        [Tier((1.0,) * ducts) for ducts in tiers], 0.45, 0.45, 0.45, Alignment.CENTERED, center_to_center=False
+    )
     draw_bank(drawing, bare(bank), telling, (), to_scale=False)
     drawing.note("Ducts are named tier-position: tier 1 is the bottom, position 1 the left.", "soft")
     tiers_words = ", ".join([str(ducts) for ducts in tiers])

@@ -97,7 +97,9 @@ def _item(line: TakeoffLine) -> Markup:
     made = [words_of(line.conduit_type)] if line.conduit_type is not UNSET else []
     made += [f"size {line.size}"] if line.size is not UNSET else []
     said = ", ".join([*made, *more])
-    return element("span", element("strong", titled(str(line.item))), f" {line.description}", f" ({said})" if said else "")
+    return element(
+        "span", element("strong", titled(str(line.item))), f" {line.description}", f" ({said})" if said else ""
+    )
 
 
 def _amount(quantity: TakeoffQuantity, line: TakeoffLine) -> str:

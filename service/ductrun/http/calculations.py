@@ -6,12 +6,17 @@ from collections.abc import Sequence
 
 from starlette.types import Receive, Scope, Send
 
+from ductrun.drawings.markup import Document
 from ductrun.http.accepting import preferred
 from ductrun.http.exchange import read_body, read_query, send_written
 from ductrun.http.problems import ProblemRaised
 from ductrun.http.representations import VARY, Representation
 
-_USUAL = ([], [b"*/*"], [b"application/json"])  # what most callers send, for which nothing is weighed
+_USUAL: tuple[list[bytes], ...] = (
+    [],
+    [b"*/*"],
+    [b"application/json"],
+)  # what most callers send, for which nothing is weighed
 
 
 class Calculation:
@@ -20,7 +25,9 @@ class Calculation:
     def __init__(self, representations: Sequence[Representation], max_body_bytes: int) -> None:
         """Keep what makes the answer, and the limit of a body."""
         self.offered = tuple(one.media_type for one in representations)
-        self.made = {one.media_type: (one.answer, one.query, one.content_type, one.headers) for one in representations}
+        self.made = {
+            one.media_type: (one.answer, one.query, one.usual, one.content_type, one.headers) for one in representations
+        }
         self.usual = self.made[self.offered[0]]
         self.max_body_bytes = max_body_bytes
 
@@ -30,9 +37,12 @@ class Calculation:
         made = self.usual
         if accepted not in _USUAL:
             made = self.made[self._preferred(b",".join(accepted).decode("latin-1"))]
-        answer, query, content_type, headers = made
+        answer, query, usual, content_type, headers = made
         body = await read_body(scope, receive, self.max_body_bytes)
-        written = answer(body, read_query(scope["query_string"], query))
+        written = answer(body, read_query(scope["query_string"], query, usual))
+        if isinstance(written, Document):
+            written, policy = written
+            headers = (*headers, (b"content-security-policy", policy.encode()))
         await send_written(send, 200, content_type, written, *headers)
 
     def _preferred(self, accepted: str) -> str:

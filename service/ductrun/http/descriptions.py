@@ -8,8 +8,9 @@ from typing import Any
 
 import msgspec
 
+from ductrun.drawings.documents import CSV, WORKBOOK, pages_of
 from ductrun.http.problems import KINDS, MEDIA_TYPE
-from ductrun.http.representations import JSON, SVG
+from ductrun.http.representations import HTML, JSON, SVG
 from ductrun.kit.telling import UnitSystem
 from ductrun.settings import Settings
 from ductrun.subjects import Operation
@@ -30,6 +31,14 @@ class RequestBack(Code):
     """How the request comes back with the answer, if asked for: with every default filled in."""
 
     COMPLETED = "completed"
+
+
+class Page(Code):
+    """Pages on which an answer may be read: the calculation sheet, the takeoff, and what the crew needs."""
+
+    SHEET = "sheet"
+    TAKEOFF = "takeoff"
+    CREW = "crew"
 
 
 def stem(operation: Operation[Any, Any, Any]) -> str:
@@ -73,12 +82,32 @@ def _post(
     }
 
 
-_LONGEST_DRAWING = 2_000_000
-_DRAWING = {
-    "type": "string",
-    "description": "A picture of the answer, 360 units wide, with a title and a description in words; no script, no "
-    "reference to anything outside. It takes `units` and `assumptions` alone of the query.",
-    "maxLength": _LONGEST_DRAWING,
+_LONGEST_DOCUMENT = 20_000_000  # characters
+_DRAWN_OR_WRITTEN = {
+    SVG: {
+        "type": "string",
+        "description": "A picture of the answer, 360 units wide, with a title and a description in words; no script, "
+        "no reference to anything outside. It takes `units` and `assumptions` alone of the query.",
+        "maxLength": 2_000_000,
+    },
+    HTML: {
+        "type": "string",
+        "description": "The calculation sheet, to read, print and hand in, with the drawing if there is one and with "
+        "the working unless `working=false`; no script, no reference to anything outside. It does not take `request`.",
+        "maxLength": _LONGEST_DOCUMENT,
+    },
+    CSV: {
+        "type": "string",
+        "description": "The lines of the takeoff, RFC 4180 with a header; a text that a spreadsheet would take for a "
+        "formula has an apostrophe before it. It takes `units` and `assumptions` alone of the query.",
+        "maxLength": _LONGEST_DOCUMENT,
+    },
+    WORKBOOK: {
+        "type": "string",
+        "format": "binary",
+        "description": "The takeoff as a workbook: prices, hours and totals follow by formula from rates that may be "
+        "filled in. It takes `units` and `assumptions` alone of the query.",
+    },
 }
 
 
@@ -88,9 +117,9 @@ def calculation_options(operation: Operation[Any, Any, Any], media_types: Sequen
         "schema": {"$ref": f"#/components/schemas/{operation.request.__name__}"},
         "examples": {"complete": {"summary": "A complete request", "value": operation.example}},
     }
-    schemas = {JSON: {"$ref": f"#/components/schemas/{stem(operation)}Answer"}, SVG: _DRAWING}
+    schemas = {JSON: {"$ref": f"#/components/schemas/{stem(operation)}Answer"}} | _DRAWN_OR_WRITTEN
     answer = {media_type: {"schema": schemas[media_type]} for media_type in media_types}
-    return _post(
+    described = _post(
         operation.operation_id,
         operation.summary,
         operation.description,
@@ -98,6 +127,10 @@ def calculation_options(operation: Operation[Any, Any, Any], media_types: Sequen
         {"description": "The answer, as the Accept header asks for it.", "content": answer},
         406,
     )
+    if len(pages_of(operation)) > 1:
+        page = _parameter("page", "Which page of the answer as text/html; no other form takes it.", Page, "sheet")
+        described["parameters"] = [*described["parameters"], page]
+    return described
 
 
 def batch_options(examples: list[dict[str, Any]], settings: Settings = _USUAL) -> dict[str, Any]:

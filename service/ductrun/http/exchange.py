@@ -34,18 +34,19 @@ class ClientGone(Exception):  # noqa: N818
 _USUAL = Chosen()
 
 
-def read_query(query: bytes, known: Mapping[str, Mapping[str, Any]] = QUERY) -> Chosen:
-    """Read the query of a calculation, or what of it a representation takes; raises ProblemRaised with everything that
-    is wrong with it.
+def read_query(query: bytes, known: Mapping[str, Mapping[str, Any]] = QUERY, usual: Chosen = _USUAL) -> Chosen:
+    """Read the query of a calculation, or what of it a representation takes; `usual` is what is meant where it does not
+    say. Raises ProblemRaised with everything that is wrong with it.
     """
     if not query:
-        return _USUAL
+        return usual
     chosen = read_parameters(query, known)
     return Chosen(
         chosen.get("units", US),
-        chosen.get("working", False),
+        chosen.get("working", usual.working),
         chosen.get("assumptions", False),
         chosen.get("request", False),
+        chosen.get("page", usual.page),
     )
 
 

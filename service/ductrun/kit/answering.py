@@ -30,14 +30,15 @@ _encode: Callable[[Any], bytes] = json.Encoder().encode
 
 
 class Chosen(NamedTuple):
-    """How a caller wants the answer: its units, whether with the working, whether without assumptions, and whether with
-    the request given back completed.
+    """How a caller wants the answer: its units, whether with the working, whether without assumptions, whether with the
+    request given back completed, and, of a document, which page.
     """
 
     telling: Telling = US
     working: bool = False
     refuse_assumptions: bool = False
     complete_request: bool = False
+    page: str = "sheet"
 
 
 class InvalidRequestError(Exception):
@@ -81,38 +82,56 @@ def assessed_by(operation: Operation[Any, T, Any]) -> Callable[[bytes, Chosen], 
     return assessed
 
 
-def answer_to(operation: Operation[Any, Any, Any]) -> Answering:
-    """Give the function from the bytes of a request to those of its answer; it raises one of REFUSALS."""
+def told_by(operation: Operation[Any, T, Any]) -> Callable[[bytes, Chosen], tuple[Answer, T]]:
+    """Give the function from the bytes of a request to its answer, not written yet, and what was assessed of it; it
+    raises one of REFUSALS.
+    """
     assessed, tell = assessed_by(operation), operation.tell
 
-    def answer(body: bytes, chosen: Chosen) -> bytes:
+    def told(body: bytes, chosen: Chosen) -> tuple[Answer, T]:
         assessment, sheet = assessed(body, chosen)
         book = sheet.book
         verdict = book.verdict
-        written = _encode(
-            Answer(
-                verdict=UNSET if verdict is None else verdict,
-                result=tell(assessment, sheet.tell),
-                findings=book.findings,
-                cautions=book.cautions,
-                assumptions=sheet.assumptions,
-                basis=Basis(
-                    __version__,
-                    TABLES.hash,
-                    tuple(book.sources),
-                    f"NFPA 70-{book.edition}" if book.follows_code else UNSET,
-                ),
-                notice=NOTICE,
-                working=UNSET if book.working is None else book.working,
-                request=completed(json.decode(body), book) if chosen.complete_request else UNSET,
-            )
+        answer = Answer(
+            verdict=UNSET if verdict is None else verdict,
+            result=tell(assessment, sheet.tell),
+            findings=book.findings,
+            cautions=book.cautions,
+            assumptions=sheet.assumptions,
+            basis=Basis(
+                __version__,
+                TABLES.hash,
+                tuple(book.sources),
+                f"NFPA 70-{book.edition}" if book.follows_code else UNSET,
+            ),
+            notice=NOTICE,
+            working=UNSET if book.working is None else book.working,
+            request=completed(json.decode(body), book) if chosen.complete_request else UNSET,
         )
-        # a number that is not finite would be written as null, and an answer holds no other null
-        if b":null" in written:
-            raise ArithmeticError(f"{operation.name} gave a number that is not finite")
-        return written
+        return answer, assessment
+
+    return told
+
+
+def answer_to(operation: Operation[Any, Any, Any]) -> Answering:
+    """Give the function from the bytes of a request to those of its answer; it raises one of REFUSALS."""
+    told, name = told_by(operation), operation.name
+
+    def answer(body: bytes, chosen: Chosen) -> bytes:
+        return written(name, told(body, chosen)[0])
 
     return answer
+
+
+def written(name: str, answer: Answer) -> bytes:
+    """Write the answer of an operation as JSON.
+
+    A number that is not finite would be written as null, and an answer holds no other null.
+    """
+    text = _encode(answer)
+    if b":null" in text:
+        raise ArithmeticError(f"{name} gave a number that is not finite")
+    return text
 
 
 def drawing_of(operation: Operation[Any, T, Any], draw: Callable[[T, Telling], str]) -> Answering:
