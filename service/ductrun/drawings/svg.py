@@ -24,6 +24,7 @@ from typing import Final
 WIDTH: Final = 360.0
 MARGIN: Final = 10.0
 SMALLEST: Final = 9.0  # height of letters
+_BOLD: Final = 1.12  # of the width of plain letters
 
 # role: on a light page, on a dark one
 _COLOURS: Final = {
@@ -52,7 +53,7 @@ STYLE_HASH: Final = "sha256-" + base64.b64encode(hashlib.sha256(STYLE.encode()).
 _NOT_IN_XML: Final = re.compile("[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")
 _SPACES: Final = re.compile("[ \t\n\r]+")
 _NARROW: Final = frozenset("\u00a0 .,:;'|!ilIjtfr()[]/-")
-_BROAD: Final = frozenset("mwMW@%\u2026+\u00d7=<>~#&")
+_BROAD: Final = frozenset("^mwMW@%\u2026+\u00d7=<>~#&")
 Place = tuple[float, float]
 
 
@@ -184,8 +185,8 @@ class Drawing:
         halo: bool = False,
     ) -> None:
         """Write a line of text whose letters stand on `y`, kept within the sheet; a halo keeps it clear of lines."""
-        text = shortened(text, size * (1.1 if bold else 1.0), WIDTH - 4.0)
-        wide = text_width(text, size) * (1.1 if bold else 1.0)
+        text = shortened(text, size * (_BOLD if bold else 1.0), WIDTH - 4.0)
+        wide = text_width(text, size) * (_BOLD if bold else 1.0)
         before = {"start": 0.0, "middle": wide / 2, "end": wide}[anchor]
         x = min(max(x, before + 2.0), WIDTH - 2.0 - (wide - before))
         weight = ' font-weight="700"' if bold else ""
@@ -195,7 +196,7 @@ class Drawing:
 
     def heading(self, text: str) -> None:
         """Write a heading below what is drawn so far."""
-        for line in wrapped(text, 14.3, WIDTH - 2 * MARGIN):
+        for line in wrapped(text, 14.6, WIDTH - 2 * MARGIN):
             self.y += 15.0
             self.text(MARGIN, self.y, line, 13.0, bold=True)
         self.y += 6.0

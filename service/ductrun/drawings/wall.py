@@ -51,8 +51,12 @@ def wall(
     """Draw runs one below the other, each with its marks and what they stand for; `spacing` [m] of supports at most."""
     drawing = Drawing()
     drawing.heading(name)
-    _legend(drawing, runs)
-    words = []
+    words: list[str] = []
+    if runs:
+        _legend(drawing, runs)
+    else:
+        words.append("Runs that the ground or concrete holds have no movement to draw.")
+        drawing.note(words[0])
     for number, run in enumerate(runs, start=1):
         which = f"Run {number}" if len(runs) > 1 else ""
         travel = travels[number - 1] if number <= len(travels) else None
