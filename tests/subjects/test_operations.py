@@ -134,7 +134,7 @@ def test_the_answer_follows_the_edition_named() -> None:
             {"interval": {"kind": "per_stick", "count": 2, "stick_length": quantity(10, "ft")}},
             {"#/end_offset": "not_with_per_stick"},
         ),
-        ("encasement", {"trench_width": quantity(20, "in")}, {"#/trench_width/value": "trench_narrower_than_envelope"}),
+        ("encasement", {"trench_width": quantity(20, "in")}, {"#/trench_width/value": "narrower_than_the_bank"}),
         (
             "encasement",
             {"bank": {"conduit": {"kind": "measured", "inside_diameter": quantity(4, "in")}, "tiers": [1]}},

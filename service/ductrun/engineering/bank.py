@@ -9,7 +9,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from enum import StrEnum
-from itertools import pairwise
+from itertools import pairwise, repeat
 from typing import NamedTuple
 
 from ductrun.engineering.trench import section_area
@@ -178,11 +178,9 @@ def place(
                 mixed = min(mixed, gap)
             y += gap
         shift = _shift(alignment, width - row.width)
-        first_signal = len(tier.diameters) - tier.signal
-        ducts += [
-            Duct(shift + x, y + diameter / 2, diameter, number, index >= first_signal)
-            for index, (x, diameter) in enumerate(zip(row.centers, tier.diameters, strict=True))
-        ]
+        across = [shift + center for center in row.centers]
+        up = [y + diameter / 2 for diameter in tier.diameters]
+        ducts += map(Duct, across, up, tier.diameters, repeat(number), row.signals)
         bottoms.append(y)
         y += row.height
     tops = [bottom + row.height for bottom, row in zip(bottoms, rows, strict=True)]
@@ -191,9 +189,13 @@ def place(
 
 
 class _Row(NamedTuple):
-    """A tier by itself [m]: centers from its left edge, width and height, smallest gaps of like and of unlike ducts."""
+    """A tier by itself [m]: centers from its left edge, width and height, smallest gaps of like and of unlike ducts.
+
+    `signals` says of each duct whether it carries signals.
+    """
 
     centers: list[float]
+    signals: list[bool]
     width: float
     height: float
     across: float
@@ -216,7 +218,8 @@ def _row(tier: Tier, horizontal: float, power_signal: float, center_to_center: b
         centers.append(at + diameter / 2)
         at += diameter
         before = diameter
-    return _Row(centers, at, tier.height, across, mixed)
+    signals = [False] * first_signal + [True] * tier.signal
+    return _Row(centers, signals, at, tier.height, across, mixed)
 
 
 def _shift(alignment: Alignment, spare: float) -> float:

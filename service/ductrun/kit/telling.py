@@ -61,6 +61,7 @@ class Telling:
     duration: Callable[[float], answers.Duration]
     conductor_area: Callable[[float], answers.ConductorArea]
     pressure: Callable[[float], answers.Pressure]
+    pressure_on_forms: Callable[[float], answers.Pressure]
     density: Callable[[float], answers.Density]
     temperature: Callable[[float], answers.Temperature]
     expansion_coefficient: Callable[[float], answers.ExpansionCoefficient]

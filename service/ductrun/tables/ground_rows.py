@@ -102,14 +102,15 @@ class ReinforcingBar(Row):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class AmbientLimit(Row):
-    """What ambient a family of conduit bears: one that is `limited` to a figure, `unlimited`, or `by_listing`.
+    """What ambient a family of conduit bears: one that is `limited`, `unlimited`, or `by_listing`.
 
-    `code_section` is the rule of the code that says so, in its editions; none where the listing alone does.
+    It is limited to the service temperature of its `material`. `code_section` is the rule of the code that says so, in
+    its editions; none where the listing alone does.
     """
 
     family: str
     rule: str
-    limit_degc: float | None
+    material: str
     code_section: str
 
 

@@ -80,7 +80,10 @@ class Pressure(Quantity, frozen=True):
     """A pressure or stress with its unit."""
 
     unit: PressureUnit
-    told = by_role(pressure=(PressureUnit.PSI, PressureUnit.KPA))
+    told = by_role(
+        pressure=(PressureUnit.PSI, PressureUnit.KPA),
+        pressure_on_forms=(PressureUnit.PSF, PressureUnit.KPA),
+    )
 
 
 class DensityUnit(UnitCode, si="kilogram / meter**3"):

@@ -14,7 +14,7 @@ from ductrun.subjects.bank.duct_masses import walls_of
 from ductrun.subjects.bank.encasing import Encasing, encase
 from ductrun.subjects.bank.floating import float_bank
 from ductrun.subjects.bank.flotation_practice import Floating
-from ductrun.subjects.bank.spacing import sizes_of, space
+from ductrun.subjects.bank.spacing import runs_of, space
 from ductrun.subjects.bank.spacing_practice import Spacing
 from ductrun.subjects.parts.bank import DuctBank, bank_of, tiers_of
 from ductrun.subjects.parts.envelope import (
@@ -99,7 +99,7 @@ def asked(*, trench: bool = False, **changes: Any) -> Worksheet:
     concrete = concrete_of(pour)
     envelope = poured_in_trench(placed, pour, concrete, 1.0) if trench else poured(placed, pour, concrete)
     length = given.length.si
-    ducts = sizes_of(tiers_of(given.section.ducts, place))
+    ducts = runs_of([tier.diameters for tier in tiers_of(given.section.ducts, place)])
     space(given.practice.spacing, ducts, length, practice.within("spacing"))
     encase(given.practice.concrete, envelope, length, practice.within("concrete"))
     walls = walls_of(given.section.ducts, place)

@@ -190,3 +190,60 @@ def test_a_cage_that_meets_the_ducts_says_what_concrete_it_needs() -> None:
     assert found["actual"]["value"] == pytest.approx(3)
     sides = {side: quantity(4, "in") for side in ("top", "bottom", "side")}
     assert "cage_meets_ducts" not in codes(ask("encasement", request | {"concrete_cover": sides}))
+
+
+def usual(answer: dict[str, Any], code: str) -> dict[str, Any]:
+    [found] = [one for one in answer["cautions"] if one["code"] == code]
+    return dict(found)
+
+
+def test_forms_carry_the_head_of_the_whole_pour() -> None:
+    """Derived: 23.5 in of concrete of 150 lb/ft3 press with 150 x 23.5 / 12 = 293.75 psf, under 600."""
+    answer = ask("encasement", example("encasement"), "working=true")
+    assert answer["result"]["form_pressure"] == {"value": pytest.approx(293.75), "unit": "psf"}
+    caution = usual(answer, "form_pressure")
+    assert caution["message"].startswith("The head of the whole pour governs the pressure at the foot of the forms: ")
+    assert "begin at 600 psf and give no less" in caution["message"]
+    assert "ACI 347-04" in caution["citation"]
+    assert [line["quantity"]["value"] for line in answer["working"] if line["symbol"] == "p"] == pytest.approx([293.75])
+    metric = result("encasement", example("encasement"), "units=metric")["form_pressure"]
+    assert metric == {"value": pytest.approx(14.065, abs=5e-4), "unit": "kPa"}, "293.75 x 0.0478803"
+
+
+def test_of_a_high_pour_it_is_said_that_no_rate_of_placing_is_taken() -> None:
+    """Derived: eight tiers of 4.5 in with seven gaps of 2 in and 6 in of concrete are 56 in: 150 x 56 / 12 = 700."""
+    answer = ask("encasement", banked("encasement", {"tiers": [3] * 8}))
+    assert answer["result"]["form_pressure"]["value"] == pytest.approx(700)
+    assert "no rate of placing is given that would make it less" in usual(answer, "form_pressure")["message"]
+
+
+def test_a_pour_against_earth_has_no_forms_to_press_on() -> None:
+    answer = ask("encasement", example("encasement", trench_width=quantity(36, "in")))
+    assert "form_pressure" not in answer["result"]
+    assert "form_pressure" not in codes(answer)
+
+
+def test_the_ground_of_a_bank_is_counted_with_its_ends_and_waste() -> None:
+    """Derived: two conductors of 323 ft and twice 10 ft are 686 ft; with 10 percent 754.6 ft."""
+    asked = {"size": "4/0 AWG", "conductor_count": 2, "end_length": quantity(10, "ft"), "waste_percent": 10}
+    takeoff = result("encasement", example("encasement", bank_ground=asked))["bank_ground_takeoff"]
+    assert takeoff == {
+        "size": "4/0 AWG",
+        "conductor_length": {"value": pytest.approx(686), "unit": "ft"},
+        "order_length": {"value": pytest.approx(754.6), "unit": "ft"},
+    }
+    assert "bank_ground_takeoff" not in result("encasement", example("encasement"))
+
+
+def test_a_ground_of_one_conductor_is_assumed_where_only_its_size_is_given() -> None:
+    """Derived: 323 ft and twice 5 ft; with 5 percent 349.65 ft."""
+    answer = ask("encasement", example("encasement", bank_ground={"size": "4/0 AWG"}))
+    assert answer["result"]["bank_ground_takeoff"]["order_length"]["value"] == pytest.approx(349.65)
+    assumed = {place for assumption in answer["assumptions"] for place in assumption["pointers"]}
+    assert {f"#/bank_ground/{name}" for name in ("conductor_count", "end_length", "waste_percent")} <= assumed
+
+
+def test_a_dose_of_color_that_reads_like_the_most_is_told_to_the_digit_that_parts_them() -> None:
+    answer = ask("encasement", example("encasement", pigment_percent=10.00001))
+    [found] = [one for one in answer["findings"] if one["code"] == "pigment_dose"]
+    assert found["message"] == "A dose of 10.00001 percent of cement is over the 10 percent that is allowed."

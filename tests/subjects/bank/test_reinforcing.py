@@ -42,7 +42,7 @@ def test_the_default_cage_clashes_with_the_ducts_of_the_default_envelope() -> No
     )
     assert (found["actual"]["value"], found["limit"]["value"]) == (pytest.approx(3), pytest.approx(3.875))
     assert "(top, bottom, side)" in found["message"]
-    assert "0.875 in too few" in found["message"]
+    assert "0.875 in too little" in found["message"]
     assert "an envelope of 25.25 in by 25.25 in" in found["message"]
     least = answer["result"]["reinforcing_takeoff"]["least_concrete_cover"]
     assert least == {"value": pytest.approx(3.875), "unit": "in"}

@@ -8,7 +8,7 @@ from typing import Any
 
 import pytest
 
-from tests.asking import EXAMPLES, ask, codes, problem, quantity, result
+from tests.asking import EXAMPLES, ask, codes, faults, problem, quantity, result
 
 
 def example(name: str, **changes: Any) -> dict[str, Any]:
@@ -98,10 +98,30 @@ def test_where_no_offset_clears_the_joints_that_is_said() -> None:
     close = {"kind": "distance", "distance": quantity(9, "in")}
     request = example("spacers", interval=close, stick_length=quantity(20, "ft"))
     assert "No end_offset up to half an interval, in steps of 1 in, clears them all" in on_joints(request)["message"]
-    request = without("spacers", "end_offset") | {"stick_length": quantity(12.5, "ft")}
-    request["interval"] = {"kind": "per_stick", "count": 2, "stick_length": quantity(10, "ft")}
+    request = without("spacers", "end_offset") | {"stick_length": quantity(10, "ft")}
+    request["interval"] = {"kind": "per_stick", "count": 20, "stick_length": quantity(10, "ft")}
     assert "Stations by stick have no offset" in on_joints(request)["message"]
     assert "end_offset" not in on_joints(request)["message"], "they would be refused it"
+
+
+@pytest.mark.parametrize(
+    "interval",
+    [
+        {"kind": "per_stick", "count": 2, "stick_length": quantity(10, "ft")},
+        {"kind": "preset", "preset": "trade_two_per_10ft"},
+    ],
+)
+def test_sticks_have_one_length(interval: dict[str, Any]) -> None:
+    request = example("spacers", interval=interval, stick_length=quantity(20, "ft"))
+    found = {error["pointer"]: error for error in faults("spacers", request)}
+    assert {where: error["code"] for where, error in found.items()} == {
+        "#/end_offset": "not_with_per_stick",
+        "#/stick_length": "contradiction",
+    }
+    assert found["#/stick_length"]["minimum"] == found["#/stick_length"]["maximum"] == quantity(10, "ft")
+    del request["end_offset"]
+    same = request | {"stick_length": quantity(120, "in")}
+    assert result("spacers", same) == result("spacers", {k: v for k, v in request.items() if k != "stick_length"})
 
 
 def test_of_very_many_stations_no_offset_is_looked_for() -> None:
@@ -235,3 +255,10 @@ def test_a_stepped_bank_of_three_three_and_two_by_hand() -> None:
     assert found["intermediate_spacer_count"] == 61 * 5
     assert found["piece_count"] == 488
     assert found["order_count"] == 513
+
+
+def test_a_spacing_that_reads_like_the_widest_is_told_to_the_digit_that_parts_them() -> None:
+    interval = {"kind": "distance", "distance": quantity(10.0001, "ft")}
+    request = example("spacers", interval=interval, length=quantity(300.003, "ft"))
+    [found] = [one for one in ask("spacers", request)["findings"] if one["code"] == "spacing_beyond_published"]
+    assert "Stations 10.0001 ft apart are wider than any specification on file (4 ft to 10 ft)" in found["message"]

@@ -59,7 +59,7 @@ def assess(job: Any, sheet: Worksheet) -> list[Any]:
         with faults:
             elbows = elbows_of(run.bends, run.duct, here.within("bends"))
             method, ends = method_of(run.duct.type, duct), (RunEnd.END_BELL, RunEnd.NONE)
-            ducts = Ducts(find_row(run.duct, duct), method, 4, run.length.si, elbows, ends, duct)
+            ducts = Ducts(find_row(run.duct, duct).trade_size, None, method, 4, run.length.si, elbows, ends, 0, duct)
             found.append(join(job.joining, ducts, joining))
         if run.setting is not None:
             placed = PlacedType(run.duct.type, duct.within("type"))
@@ -128,3 +128,6 @@ def test_faults_of_all_runs_come_at_once_and_point_right() -> None:
     with pytest.raises(UnanswerableError) as refused:
         asked(GOOD, spare_duct_count=9)
     assert [fault.pointer for fault in refused.value.faults] == ["#/joining/spare_duct_count"]
+    with pytest.raises(UnanswerableError) as refused:
+        asked(GOOD | {"duct": steel, "bends": []}, ends="belled")
+    assert [(fault.pointer, fault.code) for fault in refused.value.faults] == [("#/joining/ends", "no_bell_fits")]

@@ -170,6 +170,11 @@ def test_only_what_is_cemented_takes_cement(type_: str, method: str, sticks: int
 def test_a_bell_on_steel_and_coils_are_refused() -> None:
     assert refused(plain("rmc", ends="belled")) == {"#/ends": "no_bell_fits"}
     assert refused(plain("rmc", start="end_bell")) == {"#/start": "no_bell_fits"}
+    assert refused(plain("rmc", start="end_bell", end="end_bell", ends="belled")) == {
+        "#/start": "no_bell_fits",
+        "#/end": "no_bell_fits",
+        "#/ends": "no_bell_fits",
+    }, "all at once"
     errors = problem("joints", plain("emt", end="end_bell")).errors or []
     assert errors[0].allowed_values == ["coupling", "adapter", "elbow", "none"]
     assert refused(plain("lfmc")) == {"#/conduit/type": "not_in_lengths"}

@@ -66,6 +66,8 @@ def test_pvc_is_too_hot_above_50_degrees() -> None:
     assert asked(123, "degF")["verdict"] == "violates"
     assert "ambient_exceeded" not in codes(asked(50, "degC")) + codes(asked(122, "degF"))
     assert "ambient_exceeded" not in codes(asked(60, "degC", "rmc"))
+    [alike] = [one for one in asked(122.00001, "degF")["findings"] if one["code"] == "ambient_exceeded"]
+    assert "an ambient of 122 degF unless listed for more; 122.00001 degF is over it" in alike["message"]
 
 
 @pytest.mark.parametrize("edition", ["2017", "2020", "2023"])

@@ -109,8 +109,8 @@ def test_a_deep_trench_brings_the_cautions_of_its_depth() -> None:
     def at(inches: float, **changes: Any) -> list[str]:
         return codes(ask("trench", example("trench", cover=quantity(inches, "in"), **changes)), "caution")
 
-    assert at(30) == ["excavation_safety"]
-    assert at(31) == ["needs_egress", "excavation_safety"]
+    assert at(30) == ["ducts_drain", "excavation_safety"]
+    assert at(31) == ["needs_egress", "ducts_drain", "excavation_safety"]
     assert "needs_protection" in at(43)
     assert "needs_protection" not in at(43, side_slope=1.5)
     assert "needs_protection" not in at(43, soil_type="stable_rock")
@@ -296,3 +296,71 @@ def test_select_fill_lies_beside_and_over_the_bank() -> None:
 def test_warning_tape_runs_the_length_and_its_overlap(overlap: float, feet: float) -> None:
     found = result("trench", example("trench", tape_overlap_percent=overlap))
     assert found["warning_tape_length"] == {"value": pytest.approx(feet), "unit": "ft"}
+
+
+def fall(percent: float, **more: Any) -> dict[str, Any]:
+    return {"grade": quantity(percent, "percent")} | more
+
+
+def test_ducts_that_fall_to_one_end_are_dug_deeper_there() -> None:
+    """Derived: 0.5 percent of 300 ft are 18 in, so that 47 in of depth become 65; on average 56, 36 in wide."""
+    answer = ask("trench", example("trench", fall=fall(0.5)), "working=true")
+    found = answer["result"]
+    assert found["fall_height"] == {"value": pytest.approx(18), "unit": "in"}
+    assert found["depth"]["value"] == pytest.approx(65)
+    assert found["least_cover_over_ducts"]["value"] == pytest.approx(33), "30 in and 3 in of concrete, as without fall"
+    assert found["excavation_volume"]["value"] == pytest.approx(3 * 56 / 12 * 300 / 27)
+    assert "needs_egress" in codes(answer), "65 in are more than 4 ft"
+    assert "fall_too_flat" not in codes(answer)
+    assert [line["quantity"]["value"] for line in answer["working"] if line["symbol"] == "fall"] == pytest.approx([18])
+
+
+def test_ducts_that_fall_are_dug_as_with_the_stations_of_their_cover() -> None:
+    places = [{"position": quantity(at, "ft"), "cover": quantity(cover, "in")} for at, cover in ((0, 30), (300, 48))]
+    falling, by_station = (
+        result("trench", example("trench", fall=fall(0.5), side_slope=1)),
+        result("trench", varying(places, side_slope=1)),
+    )
+    assert falling.pop("fall_height")["value"] == pytest.approx(18)
+    assert falling.keys() == by_station.keys()
+    for name, value in by_station.items():
+        if isinstance(value, dict):
+            assert falling[name]["value"] == pytest.approx(value["value"]), name
+
+
+def test_ducts_that_fall_from_the_middle_fall_half_as_far() -> None:
+    """Derived: 0.5 percent of 150 ft are 9 in; the mean depth is 47 + 4.5 in."""
+    found = result("trench", example("trench", fall=fall(0.5, drains_to="both_ends")))
+    assert found["fall_height"]["value"] == pytest.approx(9)
+    assert found["depth"]["value"] == pytest.approx(56)
+    assert found["excavation_volume"]["value"] == pytest.approx(3 * 51.5 / 12 * 300 / 27)
+
+
+def test_a_fall_too_small_to_drain_is_a_caution() -> None:
+    """Derived: 4 in in 100 ft are a third of a percent."""
+    flat = ask("trench", example("trench", fall=fall(0.25)))
+    [found] = [one for one in flat["findings"] if one["code"] == "fall_too_flat"]
+    assert found["severity"] == "caution"
+    assert (found["pointer"], found["actual"]["value"]) == ("#/fall/grade", pytest.approx(0.25))
+    assert found["limit"] == {"value": pytest.approx(1 / 3), "unit": "percent"}
+    assert found["message"].endswith("with 0.33333 percent or more, 4 in in 100 ft.")
+    assert "CEGS-16526A" in found["citation"]
+    assert "3 in" in found["citation"], "the spread is told"
+
+
+def test_ducts_without_a_fall_are_told_to_hold_water() -> None:
+    def usual(answer: dict[str, Any]) -> dict[str, str]:
+        return {one["code"]: one["message"] for one in answer["cautions"]}
+
+    assert "4 in in 100 ft" in usual(ask("trench", example("trench")))["ducts_drain"]
+    assert "101.6 mm in 30.48 m" in usual(ask("trench", example("trench"), "units=metric"))["ducts_drain"]
+    assert "ducts_drain" not in usual(ask("trench", example("trench", fall=fall(0.5))))
+    assert "fall_height" not in result("trench", example("trench"))
+
+
+def test_a_fall_is_not_given_beside_stations_nor_deeper_than_any_trench() -> None:
+    places = [{"position": quantity(at, "ft"), "cover": quantity(30, "in")} for at in (0, 300)]
+    assert refused("trench", varying(places, fall=fall(0.5))) == {"#/fall": "not_with_stations"}
+    [deep] = faults("trench", example("trench", fall=fall(30), length=quantity(900, "ft")))
+    assert (deep["pointer"], deep["code"]) == ("#/fall/grade/value", "too_deep")
+    assert deep["maximum"] == {"value": pytest.approx((1200 - 30) / 12 / 900 * 100), "unit": "percent"}

@@ -237,3 +237,10 @@ def test_a_bank_without_concrete_is_measured_from_its_ducts() -> None:
         pytest.approx(17.5),
         pytest.approx(11),
     )
+
+
+def test_select_fill_that_reads_like_its_room_is_told_to_the_digit_that_parts_them() -> None:
+    answer = ask("trench", example(select_fill=quantity(30.00001, "in")))
+    [found] = [one for one in answer["findings"] if one["code"] == "select_fill_above_grade"]
+    assert found["message"].startswith("Select fill of 30.00001 in does not fit everywhere over the bank")
+    assert "there is room for 30 in" in found["message"]

@@ -157,9 +157,24 @@ def test_the_default_convention_is_stated_once_for_many_runs() -> None:
 
 def test_a_setting_temperature_outside_of_the_range_is_refused() -> None:
     request = {"material": "pvc", "length": quantity(200, "ft"), "temperatures": RANGE}
-    raised = problem("expansion", request | {"opening_temperatures": [quantity(60, "degF"), quantity(61, "degC")]})
+    below = quantity(-1, "degF")
+    asked = [below, quantity(60, "degF"), quantity(61, "degC")]
+    raised = problem("expansion", request | {"opening_temperatures": asked, "fitting_travel": quantity(0.25, "in")})
     assert raised.errors is not None
-    assert raised.errors[0].pointer == "#/opening_temperatures/1/value"
+    assert {str(error.pointer): error.code for error in raised.errors} == {
+        "#/opening_temperatures/0/value": "installation_outside_range",
+        "#/opening_temperatures/2/value": "installation_outside_range",
+        "#/fitting_travel/value": "travel_below_one_movement",
+    }, "all at once"
+    long = [quantity(90_000, "ft"), quantity(100, "ft"), quantity(95_000, "ft")]
+    runs = {name: one for name, one in request.items() if name != "length"} | {
+        "straight_runs": long,
+        "fitting_travel": quantity(2, "in"),
+    }
+    assert {str(error.pointer) for error in problem("expansion", runs).errors or ()} == {
+        "#/straight_runs/0/value",
+        "#/straight_runs/2/value",
+    }
     spread = {"kind": "difference", "difference": quantity(100, "delta_degF")}
     raised = problem("expansion", request | {"temperatures": spread, "opening_temperatures": [quantity(60, "degF")]})
     assert raised.errors is not None

@@ -49,6 +49,8 @@ def closer(bank: dict[str, Any]) -> dict[str, dict[str, Any]]:
 def test_ducts_closer_than_any_published_separation_are_cautioned() -> None:
     assert closer({}) == {}
     assert closer({"horizontal_separation": quantity(1, "in"), "vertical_separation": quantity(1, "in")}) == {}
+    [alike] = closer({"horizontal_separation": quantity(0.9999999, "in")}).values()
+    assert alike["message"].startswith("Ducts lie 0.9999999 in clear of each other, less than the 1 in ")
     found = closer({"horizontal_separation": quantity(0.9, "in"), "vertical_separation": quantity(0.8, "in")})
     assert {place: (one["actual"]["value"], one["limit"]) for place, one in found.items()} == {
         "#/bank/horizontal_separation": (pytest.approx(0.9), quantity(1, "in")),

@@ -11,6 +11,8 @@ from .assumption import Assumption
 from .assumption_policy import AssumptionPolicy
 from .attachment import Attachment
 from .bank_alignment import BankAlignment
+from .bank_ground import BankGround
+from .bank_ground_takeoff import BankGroundTakeoff
 from .bar_size import BarSize
 from .bare_cable import BareCable
 from .bare_stranding import BareStranding
@@ -70,6 +72,7 @@ from .cover_stream_answer import CoverStreamAnswer
 from .density import Density
 from .density_unit import DensityUnit
 from .distance_interval import DistanceInterval
+from .drains_to import DrainsTo
 from .duct_bank import DuctBank
 from .duct_contents import DuctContents
 from .duct_elbow import DuctElbow
@@ -93,6 +96,7 @@ from .expansion_item_answer import ExpansionItemAnswer
 from .expansion_request import ExpansionRequest
 from .expansion_result import ExpansionResult
 from .expansion_stream_answer import ExpansionStreamAnswer
+from .fall import Fall
 from .fill_answer import FillAnswer
 from .fill_item import FillItem
 from .fill_item_answer import FillItemAnswer
@@ -262,6 +266,8 @@ __all__ = (
     "AssumptionPolicy",
     "Attachment",
     "BankAlignment",
+    "BankGround",
+    "BankGroundTakeoff",
     "BareCable",
     "BareStranding",
     "BarSize",
@@ -321,6 +327,7 @@ __all__ = (
     "Density",
     "DensityUnit",
     "DistanceInterval",
+    "DrainsTo",
     "DuctBank",
     "DuctContents",
     "DuctElbow",
@@ -344,6 +351,7 @@ __all__ = (
     "ExpansionRequest",
     "ExpansionResult",
     "ExpansionStreamAnswer",
+    "Fall",
     "FillAnswer",
     "FillItem",
     "FillItemAnswer",

@@ -9,6 +9,7 @@ from ..models.pour_shape import PourShape
 from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
+    from ..models.bank_ground import BankGround
     from ..models.concrete_cover import ConcreteCover
     from ..models.density import Density
     from ..models.duct_bank import DuctBank
@@ -29,6 +30,7 @@ class EncasementRequest:
         bank (DuctBank): Ducts in tiers: of one kind (tiers), or of several (tier_ducts).
         length (Length): A length with its unit.
         bag_mass (Mass | Unset): A mass with its unit; a force is not a mass: see Force.
+        bank_ground (BankGround | Unset): Bare conductors in the envelope.
         cement_content (Density | Unset): A mass per volume with its unit.
         concrete_cover (ConcreteCover | Unset): Concrete outside the ducts.
         concrete_density (Density | Unset): A mass per volume with its unit.
@@ -46,6 +48,7 @@ class EncasementRequest:
     bank: DuctBank
     length: Length
     bag_mass: Mass | Unset = UNSET
+    bank_ground: BankGround | Unset = UNSET
     cement_content: Density | Unset = UNSET
     concrete_cover: ConcreteCover | Unset = UNSET
     concrete_density: Density | Unset = UNSET
@@ -67,6 +70,10 @@ class EncasementRequest:
         bag_mass: dict[str, Any] | Unset = UNSET
         if not isinstance(self.bag_mass, Unset):
             bag_mass = self.bag_mass.to_dict()
+
+        bank_ground: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.bank_ground, Unset):
+            bank_ground = self.bank_ground.to_dict()
 
         cement_content: dict[str, Any] | Unset = UNSET
         if not isinstance(self.cement_content, Unset):
@@ -120,6 +127,8 @@ class EncasementRequest:
         )
         if bag_mass is not UNSET:
             field_dict["bag_mass"] = bag_mass
+        if bank_ground is not UNSET:
+            field_dict["bank_ground"] = bank_ground
         if cement_content is not UNSET:
             field_dict["cement_content"] = cement_content
         if concrete_cover is not UNSET:
@@ -149,6 +158,7 @@ class EncasementRequest:
 
     @classmethod
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
+        from ..models.bank_ground import BankGround  # noqa: PLC0415
         from ..models.concrete_cover import ConcreteCover  # noqa: PLC0415
         from ..models.density import Density  # noqa: PLC0415
         from ..models.duct_bank import DuctBank  # noqa: PLC0415
@@ -168,6 +178,13 @@ class EncasementRequest:
             bag_mass = UNSET
         else:
             bag_mass = Mass.from_dict(_bag_mass)
+
+        _bank_ground = d.pop("bank_ground", UNSET)
+        bank_ground: BankGround | Unset
+        if isinstance(_bank_ground, Unset):
+            bank_ground = UNSET
+        else:
+            bank_ground = BankGround.from_dict(_bank_ground)
 
         _cement_content = d.pop("cement_content", UNSET)
         cement_content: Density | Unset
@@ -242,6 +259,7 @@ class EncasementRequest:
             bank=bank,
             length=length,
             bag_mass=bag_mass,
+            bank_ground=bank_ground,
             cement_content=cement_content,
             concrete_cover=concrete_cover,
             concrete_density=concrete_density,

@@ -10,9 +10,11 @@ from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
     from ..models.area import Area
+    from ..models.bank_ground_takeoff import BankGroundTakeoff
     from ..models.length import Length
     from ..models.mass import Mass
     from ..models.placed_duct import PlacedDuct
+    from ..models.pressure import Pressure
     from ..models.reinforcing_takeoff import ReinforcingTakeoff
     from ..models.volume import Volume
 
@@ -36,7 +38,9 @@ class EncasementResult:
         net_volume (Volume): A volume with its unit.
         order_volume (Volume): A volume with its unit.
         truck_load_count (int): Truck loads for the order.
+        bank_ground_takeoff (BankGroundTakeoff | Unset): The conductors of the ground.
         envelope_top_width (Length | Unset): A length with its unit.
+        form_pressure (Pressure | Unset): A pressure or stress with its unit.
         pigment_mass (Mass | Unset): A mass with its unit; a force is not a mass: see Force.
         reinforcing_takeoff (ReinforcingTakeoff | Unset): Bars of the envelope.
     """
@@ -52,7 +56,9 @@ class EncasementResult:
     net_volume: Volume
     order_volume: Volume
     truck_load_count: int
+    bank_ground_takeoff: BankGroundTakeoff | Unset = UNSET
     envelope_top_width: Length | Unset = UNSET
+    form_pressure: Pressure | Unset = UNSET
     pigment_mass: Mass | Unset = UNSET
     reinforcing_takeoff: ReinforcingTakeoff | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
@@ -83,9 +89,17 @@ class EncasementResult:
 
         truck_load_count = self.truck_load_count
 
+        bank_ground_takeoff: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.bank_ground_takeoff, Unset):
+            bank_ground_takeoff = self.bank_ground_takeoff.to_dict()
+
         envelope_top_width: dict[str, Any] | Unset = UNSET
         if not isinstance(self.envelope_top_width, Unset):
             envelope_top_width = self.envelope_top_width.to_dict()
+
+        form_pressure: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.form_pressure, Unset):
+            form_pressure = self.form_pressure.to_dict()
 
         pigment_mass: dict[str, Any] | Unset = UNSET
         if not isinstance(self.pigment_mass, Unset):
@@ -112,8 +126,12 @@ class EncasementResult:
                 "truck_load_count": truck_load_count,
             }
         )
+        if bank_ground_takeoff is not UNSET:
+            field_dict["bank_ground_takeoff"] = bank_ground_takeoff
         if envelope_top_width is not UNSET:
             field_dict["envelope_top_width"] = envelope_top_width
+        if form_pressure is not UNSET:
+            field_dict["form_pressure"] = form_pressure
         if pigment_mass is not UNSET:
             field_dict["pigment_mass"] = pigment_mass
         if reinforcing_takeoff is not UNSET:
@@ -124,9 +142,11 @@ class EncasementResult:
     @classmethod
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
         from ..models.area import Area  # noqa: PLC0415
+        from ..models.bank_ground_takeoff import BankGroundTakeoff  # noqa: PLC0415
         from ..models.length import Length  # noqa: PLC0415
         from ..models.mass import Mass  # noqa: PLC0415
         from ..models.placed_duct import PlacedDuct  # noqa: PLC0415
+        from ..models.pressure import Pressure  # noqa: PLC0415
         from ..models.reinforcing_takeoff import ReinforcingTakeoff  # noqa: PLC0415
         from ..models.volume import Volume  # noqa: PLC0415
 
@@ -158,12 +178,26 @@ class EncasementResult:
 
         truck_load_count = d.pop("truck_load_count")
 
+        _bank_ground_takeoff = d.pop("bank_ground_takeoff", UNSET)
+        bank_ground_takeoff: BankGroundTakeoff | Unset
+        if isinstance(_bank_ground_takeoff, Unset):
+            bank_ground_takeoff = UNSET
+        else:
+            bank_ground_takeoff = BankGroundTakeoff.from_dict(_bank_ground_takeoff)
+
         _envelope_top_width = d.pop("envelope_top_width", UNSET)
         envelope_top_width: Length | Unset
         if isinstance(_envelope_top_width, Unset):
             envelope_top_width = UNSET
         else:
             envelope_top_width = Length.from_dict(_envelope_top_width)
+
+        _form_pressure = d.pop("form_pressure", UNSET)
+        form_pressure: Pressure | Unset
+        if isinstance(_form_pressure, Unset):
+            form_pressure = UNSET
+        else:
+            form_pressure = Pressure.from_dict(_form_pressure)
 
         _pigment_mass = d.pop("pigment_mass", UNSET)
         pigment_mass: Mass | Unset
@@ -191,7 +225,9 @@ class EncasementResult:
             net_volume=net_volume,
             order_volume=order_volume,
             truck_load_count=truck_load_count,
+            bank_ground_takeoff=bank_ground_takeoff,
             envelope_top_width=envelope_top_width,
+            form_pressure=form_pressure,
             pigment_mass=pigment_mass,
             reinforcing_takeoff=reinforcing_takeoff,
         )

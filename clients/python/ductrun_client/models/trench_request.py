@@ -14,6 +14,7 @@ from ..types import UNSET, Unset
 if TYPE_CHECKING:
     from ..models.concrete_cover import ConcreteCover
     from ..models.duct_bank import DuctBank
+    from ..models.fall import Fall
     from ..models.length import Length
     from ..models.pavement import Pavement
     from ..models.station import Station
@@ -36,6 +37,7 @@ class TrenchRequest:
         compacted_volume_factor (float | Unset): Compacted volume of one in the bank, in place of the soil's.
         concrete_cover (ConcreteCover | Unset): Concrete outside the ducts.
         cover (Length | Unset): A length with its unit.
+        fall (Fall | Unset): The fall of ducts that drain, below level ground.
         haul_capacity (Volume | Unset): A volume with its unit.
         least_width (Length | Unset): A length with its unit.
         loose_volume_factor (float | Unset): Loose volume of one in the bank, in place of the soil's.
@@ -62,6 +64,7 @@ class TrenchRequest:
     compacted_volume_factor: float | Unset = UNSET
     concrete_cover: ConcreteCover | Unset = UNSET
     cover: Length | Unset = UNSET
+    fall: Fall | Unset = UNSET
     haul_capacity: Volume | Unset = UNSET
     least_width: Length | Unset = UNSET
     loose_volume_factor: float | Unset = UNSET
@@ -104,6 +107,10 @@ class TrenchRequest:
         cover: dict[str, Any] | Unset = UNSET
         if not isinstance(self.cover, Unset):
             cover = self.cover.to_dict()
+
+        fall: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.fall, Unset):
+            fall = self.fall.to_dict()
 
         haul_capacity: dict[str, Any] | Unset = UNSET
         if not isinstance(self.haul_capacity, Unset):
@@ -184,6 +191,8 @@ class TrenchRequest:
             field_dict["concrete_cover"] = concrete_cover
         if cover is not UNSET:
             field_dict["cover"] = cover
+        if fall is not UNSET:
+            field_dict["fall"] = fall
         if haul_capacity is not UNSET:
             field_dict["haul_capacity"] = haul_capacity
         if least_width is not UNSET:
@@ -223,6 +232,7 @@ class TrenchRequest:
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
         from ..models.concrete_cover import ConcreteCover  # noqa: PLC0415
         from ..models.duct_bank import DuctBank  # noqa: PLC0415
+        from ..models.fall import Fall  # noqa: PLC0415
         from ..models.length import Length  # noqa: PLC0415
         from ..models.pavement import Pavement  # noqa: PLC0415
         from ..models.station import Station  # noqa: PLC0415
@@ -264,6 +274,13 @@ class TrenchRequest:
             cover = UNSET
         else:
             cover = Length.from_dict(_cover)
+
+        _fall = d.pop("fall", UNSET)
+        fall: Fall | Unset
+        if isinstance(_fall, Unset):
+            fall = UNSET
+        else:
+            fall = Fall.from_dict(_fall)
 
         _haul_capacity = d.pop("haul_capacity", UNSET)
         haul_capacity: Volume | Unset
@@ -372,6 +389,7 @@ class TrenchRequest:
             compacted_volume_factor=compacted_volume_factor,
             concrete_cover=concrete_cover,
             cover=cover,
+            fall=fall,
             haul_capacity=haul_capacity,
             least_width=least_width,
             loose_volume_factor=loose_volume_factor,

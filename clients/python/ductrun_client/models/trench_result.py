@@ -41,6 +41,7 @@ class TrenchResult:
         warning_tape_depth (Length): A length with its unit.
         warning_tape_length (Length): A length with its unit.
         width (Length): A length with its unit.
+        fall_height (Length | Unset): A length with its unit.
         pavement (PavementTakeoff | Unset): Pavement in place; what is taken up of it is no spoil.
     """
 
@@ -62,6 +63,7 @@ class TrenchResult:
     warning_tape_depth: Length
     warning_tape_length: Length
     width: Length
+    fall_height: Length | Unset = UNSET
     pavement: PavementTakeoff | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
@@ -102,6 +104,10 @@ class TrenchResult:
 
         width = self.width.to_dict()
 
+        fall_height: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.fall_height, Unset):
+            fall_height = self.fall_height.to_dict()
+
         pavement: dict[str, Any] | Unset = UNSET
         if not isinstance(self.pavement, Unset):
             pavement = self.pavement.to_dict()
@@ -130,6 +136,8 @@ class TrenchResult:
                 "width": width,
             }
         )
+        if fall_height is not UNSET:
+            field_dict["fall_height"] = fall_height
         if pavement is not UNSET:
             field_dict["pavement"] = pavement
 
@@ -179,6 +187,13 @@ class TrenchResult:
 
         width = Length.from_dict(d.pop("width"))
 
+        _fall_height = d.pop("fall_height", UNSET)
+        fall_height: Length | Unset
+        if isinstance(_fall_height, Unset):
+            fall_height = UNSET
+        else:
+            fall_height = Length.from_dict(_fall_height)
+
         _pavement = d.pop("pavement", UNSET)
         pavement: PavementTakeoff | Unset
         if isinstance(_pavement, Unset):
@@ -205,6 +220,7 @@ class TrenchResult:
             warning_tape_depth=warning_tape_depth,
             warning_tape_length=warning_tape_length,
             width=width,
+            fall_height=fall_height,
             pavement=pavement,
         )
 

@@ -73,7 +73,8 @@ def _known(conduit: ListedConduit | MeasuredConduit) -> _Known:
     if conduit.kind == "listed":
         return _LISTED[conduit.type, conduit.trade_size]
     outside = 0.0 if conduit.outside_diameter is None else conduit.outside_diameter.si
-    return None, outside, (outside - conduit.inside_diameter.si) / 2, conduit.inside_diameter.si
+    material = None if conduit.type is None else _MATERIALS.get(conduit.type)
+    return material, outside, (outside - conduit.inside_diameter.si) / 2, conduit.inside_diameter.si
 
 
 def empty_masses(given: Floating, walls: Sequence[DuctWall], sheet: Worksheet) -> list[float]:

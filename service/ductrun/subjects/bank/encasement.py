@@ -13,6 +13,7 @@ from ductrun.kit.forms import Omissible, RunLength, SideSlope, TrenchWidth
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
+from ductrun.subjects.bank.bank_ground import BankGroundTakeoff, told_ground
 from ductrun.subjects.bank.encasing import Encasement, Encasing, encase
 from ductrun.subjects.bank.reinforcing import ReinforcingTakeoff, told_bars
 from ductrun.subjects.parts.bank import MOST_IN_A_TIER, MOST_TIERS, DuctBank, PlacedDuct, bank_of, told_ducts
@@ -81,8 +82,15 @@ class EncasementResult(Struct, frozen=True, gc=False):
     envelope_top_width: Annotated[
         answers.Length | UnsetType, Meta(description="Width of the concrete at its top, against the sides of a trench.")
     ] = UNSET
+    form_pressure: Annotated[
+        answers.Pressure | UnsetType,
+        Meta(description="Of the fresh concrete at the foot of the forms, filled from above; none against earth."),
+    ] = UNSET
     reinforcing_takeoff: Annotated[ReinforcingTakeoff | UnsetType, Meta(description="Bars, if asked for.")] = UNSET
     pigment_mass: Annotated[answers.Mass | UnsetType, Meta(description="Color for the mix, if asked for.")] = UNSET
+    bank_ground_takeoff: Annotated[
+        BankGroundTakeoff | UnsetType, Meta(description="Bare conductors in the envelope, if asked for.")
+    ] = UNSET
 
 
 def assess(request: EncasementRequest, sheet: Worksheet) -> Encasement:
@@ -109,7 +117,7 @@ def _envelope(
     if request.trench_width is not None:
         place = sheet.within("trench_width")
         least = placed.width + 2 * concrete.side
-        width = trench_width_of(request.trench_width, least, "trench_narrower_than_envelope", place)
+        width = trench_width_of(request.trench_width, least, place)
         slope = sheet.settle("side_slope", request.side_slope, SIDE_SLOPE)
         return poured_in_trench(placed, asked, concrete, width, slope)
     if request.side_slope:
@@ -141,6 +149,8 @@ def tell(found: Encasement, telling: Telling) -> EncasementResult:
         envelope_top_width=size(found.envelope.top_width) if found.envelope.trench_formed else UNSET,
         ducts=told_ducts(found.envelope.bank, telling),
         reinforcing_takeoff=UNSET if found.bars is None else told_bars(found.bars, telling),
+        form_pressure=UNSET if found.form_pressure is None else telling.pressure_on_forms(found.form_pressure),
+        bank_ground_takeoff=UNSET if found.grounding is None else told_ground(found.grounding, telling),
         pigment_mass=UNSET if found.pigment is None else telling.mass(found.pigment),
     )
 
@@ -150,7 +160,8 @@ OPERATION = Operation(
     operation_id="calculate_encasement",
     summary="Concrete encasement",
     description="Gives the envelope of a duct bank, the concrete net of the ducts by their outside diameter, the order "
-    "with waste, truck loads, bags and mass; formed, or with the trench as the form.",
+    "with waste, truck loads, bags and mass, bars, the bare conductor in it and the pressure on forms; formed, or with "
+    "the trench as the form.",
     request=EncasementRequest,
     result=EncasementResult,
     assess=assess,

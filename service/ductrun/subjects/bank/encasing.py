@@ -9,6 +9,7 @@ from pydantic import Field
 from ductrun.engineering import bank as geometry
 from ductrun.engineering import encasement as engineering
 from ductrun.engineering.bank import Envelope
+from ductrun.engineering.formwork import form_pressure
 from ductrun.engineering.rounding import over, under
 from ductrun.kit.answers import MOST_COUNTED
 from ductrun.kit.backing import PRACTICE, published
@@ -25,10 +26,12 @@ from ductrun.kit.forms import (
     Percent,
     TruckVolume,
 )
-from ductrun.kit.wording import in_percent, text_of
+from ductrun.kit.telling import TELLINGS
+from ductrun.kit.wording import apart, in_percent, text_of
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
+from ductrun.subjects.bank.bank_ground import BankGround, Grounding, ground
 from ductrun.subjects.bank.reinforcing import Bars, Reinforcing, reinforce
-from ductrun.units import Density, Length, Mass, Volume
+from ductrun.units import Density, Length, Mass, Pressure, Volume
 
 WASTE_FORMED = number("encasement.waste_formed")
 WASTE_TRENCH = number("encasement.waste_trench")
@@ -41,6 +44,15 @@ CEMENT_CONTENT = quantity("encasement.cement_content", Density)
 AGGREGATE_GAP_RATIO = number("encasement.aggregate_gap_ratio")
 PIGMENT_MOST = number("encasement.pigment_most_percent")
 PIGMENT_LEAST = number("encasement.pigment_least_percent")
+FORM_PRESSURE_FLOOR = quantity("encasement.form_pressure_floor", Pressure)
+_HEAD = "The head of the whole pour governs the pressure at the foot of the forms"
+_PUMPED = "Concrete that is pumped in from below presses at least a quarter more."
+_OVER_FLOOR = f"{_HEAD}: no rate of placing is given that would make it less. {_PUMPED}"
+_UNDER_FLOOR = {
+    system: f"{_HEAD}: formulas by rate of placing begin at {text_of(telling.given(FORM_PRESSURE_FLOOR.value))} and "
+    f"give no less. {_PUMPED}"
+    for system, telling in TELLINGS.items()
+}
 
 
 class Encasing(Form):
@@ -74,6 +86,7 @@ class Encasing(Form):
         default=None, description="Largest aggregate of the mix.", examples=[{"value": 0.75, "unit": "in"}]
     )
     reinforcing: Omissible[Reinforcing] = Field(default=None, description="Bars in the envelope.")
+    bank_ground: Omissible[BankGround] = Field(default=None, description="Bare conductors in the envelope, if any.")
     pigment_percent: Omissible[Annotated[float, Field(ge=0, le=100)]] = Field(
         default=None, description="Color in percent of the mass of cement, for a marked mix.", examples=[2]
     )
@@ -92,7 +105,7 @@ class Encasing(Form):
 
 
 class Encasement(NamedTuple):
-    """A pour over a length [m]: volumes [m3], what is ordered, masses [kg]."""
+    """A pour over a length [m]: volumes [m3], what is ordered, masses [kg]; what its forms carry [N/m2]."""
 
     envelope: Envelope
     length: float
@@ -106,6 +119,8 @@ class Encasement(NamedTuple):
     mass: float
     bars: Bars | None
     pigment: float | None
+    grounding: Grounding | None
+    form_pressure: float | None
 
 
 def encase(given: Encasing, envelope: Envelope, length: float, sheet: Worksheet) -> Encasement:
@@ -132,6 +147,8 @@ def encase(given: Encasing, envelope: Envelope, length: float, sheet: Worksheet)
         mass=net * density,
         bars=_bars(given.reinforcing, envelope, length, sheet),
         pigment=_pigment(given, net, sheet),
+        grounding=_grounding(given.bank_ground, length, sheet),
+        form_pressure=None if envelope.trench_formed else _form_pressure(density, envelope.height, sheet),
     )
     _caution_aggregate(given.maximum_aggregate_size, envelope, sheet)
     _caution_pour(sheet)
@@ -154,32 +171,40 @@ def _bars(given: Reinforcing | None, envelope: Envelope, length: float, sheet: W
     return None if given is None else reinforce(given, envelope, length, sheet.within("reinforcing"))
 
 
+def _grounding(given: BankGround | None, length: float, sheet: Worksheet) -> Grounding | None:
+    return None if given is None else ground(given, length, sheet.within("bank_ground"))
+
+
+def _form_pressure(density: float, height: float, sheet: Worksheet) -> float:
+    """Give the pressure on forms [N/m2] of a pour of a density [kg/m3] and height [m], and say what governs it."""
+    pressure = form_pressure(density, height)
+    if sheet.working is not None:
+        words = f"{density:.6g} kg/m3 x g x {height:.6g} m"
+        sheet.show("p", "rho g H", words, sheet.tell.pressure_on_forms(pressure))
+    governs = _OVER_FLOOR if over(pressure, FORM_PRESSURE_FLOOR.value.si) else _UNDER_FLOOR[sheet.tell.system]
+    sheet.caution("form_pressure", governs, FORM_PRESSURE_FLOOR.backing)
+    return pressure
+
+
 def _pigment(given: Encasing, net: float, sheet: Worksheet) -> float | None:
     """Give the color for the mix [kg]; the dose is on the mass of cement."""
     percent = given.pigment_percent
     if percent is None:
         return None
     cement = sheet.settle("cement_content", given.cement_content, CEMENT_CONTENT).si
+    dose, most, least = (in_percent(value) for value in (percent, PIGMENT_MOST.value, PIGMENT_LEAST.value))
     sheet.judge(not over(percent, PIGMENT_MOST.value))
     if over(percent, PIGMENT_MOST.value):
+        has, allowed = apart(dose, most)
+        words = f"A dose of {has} of cement is over the {allowed} that is allowed."
         sheet.find(
-            Severity.VIOLATION,
-            "pigment_dose",
-            f"A dose of {percent:g} percent of cement is over the {PIGMENT_MOST.value:g} that is allowed.",
-            PIGMENT_MOST.backing,
-            in_percent(percent),
-            in_percent(PIGMENT_MOST.value),
-            member="pigment_percent",
+            Severity.VIOLATION, "pigment_dose", words, PIGMENT_MOST.backing, dose, most, member="pigment_percent"
         )
     elif percent > 0 and under(percent, PIGMENT_LEAST.value):
+        has, enough = apart(dose, least)
+        words = f"A dose of {has} of cement looks washed out: take {enough} or more."
         sheet.find(
-            Severity.CAUTION,
-            "pigment_dose",
-            f"A dose of {percent:g} percent of cement looks washed out: take {PIGMENT_LEAST.value:g} or more.",
-            PIGMENT_LEAST.backing,
-            in_percent(percent),
-            in_percent(PIGMENT_LEAST.value),
-            member="pigment_percent",
+            Severity.CAUTION, "pigment_dose", words, PIGMENT_LEAST.backing, dose, least, member="pigment_percent"
         )
     return net * cement * percent / 100
 

@@ -86,8 +86,10 @@ class Cage(NamedTuple):
 
 
 class Bars(NamedTuple):
-    """Bars of a pour: lengths [m], counts, mass [kg], the concrete that the cage takes outside the ducts [m]."""
+    """Bars of a pour: sizes, lengths [m], counts, mass [kg], the concrete that the cage takes outside the ducts [m]."""
 
+    size: BarSize
+    tie_size: BarSize
     lap: float
     longitudinal: float
     lap_count: int
@@ -137,7 +139,7 @@ def reinforce(given: Reinforcing, envelope: Envelope, length: float, sheet: Work
     cage = Cage(ties_take, ties_take + _diameter(bar))
     _judge_cage(cage, envelope, sheet)
     mass = longitudinal * _mass_per_metre(bar) + ties * _mass_per_metre(tie_bar)
-    return Bars(lap, longitudinal, laps, tie_count, ties, mass, cage.bars)
+    return Bars(given.bar_size, tie_size, lap, longitudinal, laps, tie_count, ties, mass, cage.bars)
 
 
 def told_bars(bars: Bars, tell: Telling) -> ReinforcingTakeoff:
@@ -203,8 +205,8 @@ def _find_clash(
         Severity.VIOLATION if clashes else Severity.CAUTION,
         "cage_meets_ducts" if clashes else "bars_not_judged",
         f"{what} ({where}): edge cover, tie and bar take {needs}, and there are {has} of concrete, "
-        f"{text_of(tell(cage.bars - least))} too few. With {needs} there, in an envelope of {width} by {height}, a bar "
-        "fits anywhere.",
+        f"{text_of(tell(cage.bars - least))} too little. With {needs} there, in an envelope of {width} by {height}, a "
+        "bar fits anywhere.",
         WORKED_OUT,
         tell(least),
         tell(cage.bars),

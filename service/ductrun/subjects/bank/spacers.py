@@ -12,7 +12,7 @@ from ductrun.kit.forms import Omissible, RunLength
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
-from ductrun.subjects.bank.spacing import DuctSizes, Spacers, sizes_of, space
+from ductrun.subjects.bank.spacing import Runs, Spacers, runs_of, space
 from ductrun.subjects.bank.spacing_practice import Spacing
 from ductrun.subjects.parts.bank import MOST_IN_A_TIER, MOST_TIERS, DuctBank, Tiers, caution_overhang, tiers_of
 
@@ -63,15 +63,15 @@ def assess(request: SpacersRequest, sheet: Worksheet) -> Spacers:
     return space(request, _ducts(request, sheet), request.length.si, sheet)
 
 
-def _ducts(request: SpacersRequest, sheet: Worksheet) -> DuctSizes:
+def _ducts(request: SpacersRequest, sheet: Worksheet) -> Runs | dict[float, Runs]:
     """Give the ducts of every tier, of a bank by their outside diameter."""
     if request.bank is not None and request.tiers is None:
-        return sizes_of(tiers_of(request.bank, sheet.within("bank")))
+        return runs_of([tier.diameters for tier in tiers_of(request.bank, sheet.within("bank"))])
     if request.bank is not None or request.tiers is None:
         member, words = ("tiers", "") if request.bank is None else ("bank", ", not both")
         raise UnanswerableError(sheet.fault(member, "one_of_two", f"Give either tiers or bank{words}."))
     caution_overhang(request.tiers, sheet)
-    return [[(None, ducts)] for ducts in request.tiers]
+    return [(ducts,) for ducts in request.tiers]
 
 
 def tell(found: Spacers, telling: Telling) -> SpacersResult:

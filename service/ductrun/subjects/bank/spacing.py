@@ -7,7 +7,6 @@ from itertools import groupby
 from typing import NamedTuple
 
 from ductrun.engineering import spacing as engineering
-from ductrun.engineering.bank import Tier
 from ductrun.kit.backing import WORKED_OUT, published
 from ductrun.kit.choices import Severity
 from ductrun.kit.worksheet import Worksheet
@@ -21,13 +20,16 @@ from ductrun.subjects.bank.spacing_practice import (
 )
 from ductrun.subjects.bank.stations import Stations, caution_joints, caution_spacing, stations_of
 
-# like ducts beside each other in every tier: their outside diameter [m], None where it is not known, and their number
-DuctSizes = Sequence[Sequence[tuple[float | None, int]]]
+Runs = Sequence[Sequence[int]]  # ducts of one size beside each other, in every tier
 
 
-def sizes_of(tiers: Iterable[Tier]) -> DuctSizes:
-    """Give the ducts of a bank by their outside diameter, those beside each other that are alike together."""
-    return [[(size, len(list(like))) for size, like in groupby(tier.diameters)] for tier in tiers]
+def runs_of(tiers: Iterable[Iterable[float]]) -> dict[float, Runs]:
+    """Give ducts by their outside diameter [m], the largest first, from those of tiers; those beside each other
+    together.
+    """
+    lines = [[(size, len(list(like))) for size, like in groupby(diameters)] for diameters in tiers]
+    sizes = sorted({size for line in lines for size, _ in line}, reverse=True)
+    return {size: [[ducts for one, ducts in line if one == size] for line in lines] for size in sizes}
 
 
 class Pieces(NamedTuple):
@@ -52,8 +54,8 @@ class Spacers(NamedTuple):
     waste_percent: float
 
 
-def space(given: Spacing, tiers: DuctSizes, length: float, sheet: Worksheet) -> Spacers:
-    """Count the stations of a run of a length [m], and the pieces at each for the ducts of tiers from the bottom."""
+def space(given: Spacing, ducts: Runs | dict[float, Runs], length: float, sheet: Worksheet) -> Spacers:
+    """Count the stations of a run of a length [m], and the pieces at each for ducts of one size or by their size."""
     stations = stations_of(given, length, sheet)
     own = stations.own
     system = sheet.settle("piece_system", given.piece_system, PIECE_SYSTEM)
@@ -63,22 +65,24 @@ def space(given: Spacing, tiers: DuctSizes, length: float, sheet: Worksheet) -> 
     closed = sheet.settle("top_closure", given.top_closure, TOP_CLOSURE) is not TopClosure.NONE
     waste = sheet.settle("waste_percent", given.waste_percent, WASTE_PERCENT)
     caution_spacing(stations.spacing, sheet)
-    caution_joints(given, length, stations, sheet)
+    if given.stick_length is not None:
+        caution_joints(given.stick_length, length, stations, sheet)
     sizes: tuple[tuple[float, Pieces], ...] = ()
+    tiers = len(next(iter(ducts.values())) if isinstance(ducts, dict) else ducts)
     if system is not PieceSystem.PIECES:
-        between = len(tiers) - 1 if system is PieceSystem.WHOLE_TIER else 0
+        between = tiers - 1 if system is PieceSystem.WHOLE_TIER else 0
         pieces = _ordered(own, 1, between, int(closed), waste)
-    elif tiers[0][0][0] is None:
-        pieces = _single([[ducts for _, ducts in tier] for tier in tiers], own, wide, closed, waste)
+    elif not isinstance(ducts, dict):
+        pieces = _single(ducts, own, wide, closed, waste)
     else:
-        sizes = _by_size(tiers, own, wide, closed, waste)
+        sizes = tuple([(size, _single(runs, own, wide, closed, waste)) for size, runs in ducts.items()])
         pieces = Pieces(*[sum(column) for column in zip(*[of_size for _, of_size in sizes], strict=True)])
     if sheet.working is not None:
         each = own or 1
         sheet.show("base", "stations x base pieces of one", f"{own} x {pieces.base // each}", pieces.base)
         between = pieces.intermediate
         sheet.show("intermediate", "stations x pieces between tiers", f"{own} x {between // each}", between)
-    if system is not PieceSystem.PIECES and len(tiers) > 1:
+    if system is not PieceSystem.PIECES and tiers > 1:
         sheet.find(
             Severity.NOTE,
             "tiers_not_staggered",
@@ -105,7 +109,7 @@ def _ordered(stations: int, base: int, intermediate: int, top: int, waste: float
     return Pieces(stations * base, stations * intermediate, stations * top, order)
 
 
-def _single(runs: Sequence[Sequence[int]], stations: int, wide: int, closed: bool, waste: float) -> Pieces:
+def _single(runs: Runs, stations: int, wide: int, closed: bool, waste: float) -> Pieces:
     """Give the pieces that carry or close ducts of one size, which lie beside each other in runs of every tier."""
     return _ordered(
         stations,
@@ -114,12 +118,3 @@ def _single(runs: Sequence[Sequence[int]], stations: int, wide: int, closed: boo
         engineering.top_pieces(runs, wide) if closed else 0,
         waste,
     )
-
-
-def _by_size(
-    tiers: DuctSizes, stations: int, wide: int, closed: bool, waste: float
-) -> tuple[tuple[float, Pieces], ...]:
-    """Give the pieces by the size of the ducts they carry or close, the largest first."""
-    sizes = sorted({size for tier in tiers for size, _ in tier if size is not None}, reverse=True)
-    runs = {size: [[ducts for one, ducts in tier if one == size] for tier in tiers] for size in sizes}
-    return tuple([(size, _single(runs[size], stations, wide, closed, waste)) for size in sizes])

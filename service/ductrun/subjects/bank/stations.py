@@ -5,11 +5,11 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from ductrun.engineering import spacing as engineering
-from ductrun.engineering.rounding import over
+from ductrun.engineering.rounding import over, under
 from ductrun.kit.backing import backing_of, published
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import quantity
-from ductrun.kit.wording import text_of
+from ductrun.kit.wording import apart, text_of
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.bank.spacing_practice import (
     END_OFFSET,
@@ -40,19 +40,16 @@ WIDEST_SEARCHED = Length.parse(20, "ft").si  # of an interval: half of it is tri
 class Stations(NamedTuple):
     """Stations of a run: their number, their even spacing [m], 0 for a single one, and where the first stands [m].
 
-    `shared` of its ends leave theirs to a neighbor; `interval` [m] is the most they may stand apart, None by stick.
+    `own` are those that it does not leave to a neighbor, as `shared` of its ends do; `interval` [m] is the most they
+    may stand apart, None by stick.
     """
 
     number: int
     spacing: float
     first: float
     shared: int
+    own: int
     interval: float | None
-
-    @property
-    def own(self) -> int:
-        """Stations that the run does not leave to a neighbor."""
-        return max(0, self.number - self.shared)
 
 
 def _preset(interval: PresetInterval, sheet: Worksheet) -> DistanceInterval | PerStickInterval:
@@ -83,45 +80,51 @@ def stations_of(given: Spacing, length: float, sheet: Worksheet) -> Stations:
     named = given.interval
     interval = _preset(named, sheet) if named is not None and named.kind == "preset" else named
     if interval is not None and interval.kind == "per_stick":
-        if given.end_offset is not None:
-            raise UnanswerableError(
-                sheet.fault(
-                    "end_offset",
-                    "not_with_per_stick",
-                    "An end offset belongs to an interval by distance; stations by stick stand half an interval in.",
-                )
-            )
+        _refuse_beside_sticks(given, interval.stick_length, sheet)
         stations = engineering.stations_by_stick(length, interval.count, interval.stick_length.si)
         spacing = interval.stick_length.si / interval.count
-        sheet.show(
-            "stations",
-            "L x count / stick, rounded up",
-            f"{length:.6g} m x {interval.count} / {interval.stick_length.si:.6g} m",
-            stations,
-        )
+        if sheet.working is not None:
+            words = f"{length:.6g} m x {interval.count} / {interval.stick_length.si:.6g} m"
+            sheet.show("stations", "L x count / stick, rounded up", words, stations)
+        shared = sheet.settle("shared_end_count", given.shared_end_count, SHARED_END_COUNT)
         spaced = spacing if stations > 1 else 0.0
-        return Stations(stations, spaced, spacing / 2, _shared(given, sheet), None)
+        return Stations(stations, spaced, spacing / 2, shared, max(0, stations - shared), None)
     distance = sheet.settle("interval", None if interval is None else interval.distance, INTERVAL).si
     offset = sheet.settle("end_offset", given.end_offset, END_OFFSET).si
     stations = engineering.stations_by_distance(length, distance, offset)
-    sheet.show(
-        "stations",
-        "(L - 2 offset) / distance, rounded up, + 1",
-        f"({length:.6g} m - 2 x {offset:.6g} m) / {distance:.6g} m",
-        stations,
-    )
+    if sheet.working is not None:
+        words = f"({length:.6g} m - 2 x {offset:.6g} m) / {distance:.6g} m"
+        sheet.show("stations", "(L - 2 offset) / distance, rounded up, + 1", words, stations)
+    shared = sheet.settle("shared_end_count", given.shared_end_count, SHARED_END_COUNT)
     spacing = engineering.spacing_by_distance(length, stations, offset)
-    return Stations(stations, spacing, offset, _shared(given, sheet), distance)
+    return Stations(stations, spacing, offset, shared, max(0, stations - shared), distance)
 
 
-def _shared(given: Spacing, sheet: Worksheet) -> int:
-    return sheet.settle("shared_end_count", given.shared_end_count, SHARED_END_COUNT)
+def _refuse_beside_sticks(given: Spacing, stick: Length, sheet: Worksheet) -> None:
+    """Refuse what contradicts stations for each stick of a length: an end offset, and sticks of another length."""
+    faults = []
+    if given.end_offset is not None:
+        words = "An end offset belongs to an interval by distance; stations by stick stand half an interval in."
+        faults.append(sheet.fault("end_offset", "not_with_per_stick", words))
+    beside = given.stick_length
+    if beside is not None and (over(beside.si, stick.si) or under(beside.si, stick.si)):
+        faults.append(
+            sheet.fault(
+                "stick_length",
+                "contradiction",
+                f"The interval counts stations for each stick of {text_of(sheet.tell.given(stick))}: give the sticks "
+                "one length, or leave it out here.",
+                minimum=stick,
+                maximum=stick,
+            )
+        )
+    if faults:
+        raise UnanswerableError(*faults)
 
 
-def caution_joints(given: Spacing, length: float, stations: Stations, sheet: Worksheet) -> None:
+def caution_joints(stick: Length, length: float, stations: Stations, sheet: Worksheet) -> None:
     """Caution where a station of its own stands on a bell or coupling, and name the offset that clears them all."""
-    stick = given.stick_length
-    if stick is None or not stations.spacing:
+    if not stations.spacing:
         return
     clear = JOINT_CLEARANCE.value.si
     skipped = min(1, stations.shared)
@@ -162,11 +165,12 @@ def caution_spacing(spacing: float, sheet: Worksheet) -> None:
     """Caution where stations stand wider apart [m] than any publication on file has them."""
     if over(spacing, _WIDEST_DISTANCE.si):
         told, closest, widest = sheet.tell.distance(spacing), *(sheet.tell.given(one) for one in _PUBLISHED_DISTANCES)
+        stand, most = apart(told, widest)
         sheet.find(
             Severity.CAUTION,
             "spacing_beyond_published",
-            f"Stations {text_of(told)} apart are wider than any specification on file ({text_of(closest)} to "
-            f"{text_of(widest)}): ducts may sag between them.",
+            f"Stations {stand} apart are wider than any specification on file ({text_of(closest)} to {most}): ducts "
+            "may sag between them.",
             published(_WIDEST.source),
             told,
             widest,

@@ -15,7 +15,7 @@ from ductrun.kit.defaults import Default, by_rule, quantity
 from ductrun.kit.forms import BendAngle, BendRadius, Clearance, Form, Omissible
 from ductrun.kit.wording import listing
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
-from ductrun.subjects.parts.conduit import ListedConduit
+from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit
 from ductrun.tables import TABLES
 from ductrun.tables.rows import Elbow as ElbowRow
 from ductrun.units import Length
@@ -71,21 +71,31 @@ def elbows_of(given: Sequence[DuctElbow], conduit: ListedConduit, sheet: Workshe
 
 
 def _radius_of(elbow: DuctElbow, conduit: ListedConduit, sheet: Worksheet) -> float:
-    """Give the radius of an elbow [m]: the one given, or that of the standard elbow of PVC."""
-    radius, pvc = elbow.radius, conduit.type.startswith("pvc_")
-    if radius is not None:
-        sold = _SOLD_RADII.get(conduit.trade_size) if pvc else None
+    """Give the radius of an elbow [m], and note one that is not sold."""
+    radius = elbow.radius
+    if radius is not None and conduit.type.startswith("pvc_"):
+        sold = _SOLD_RADII.get(conduit.trade_size)
         if sold is not None and radius.si not in sold:
             _note_radius(radius, conduit, sheet)
-        return radius.si
-    standard = _STANDARD.get(conduit.trade_size) if pvc else None
+    return standard_radius(radius, conduit, sheet, "radius")
+
+
+def standard_radius(
+    given: Length | None, conduit: ListedConduit | MeasuredConduit, sheet: Worksheet, member: str
+) -> float:
+    """Give the radius of an elbow [m]: the one given, or that of the standard elbow of PVC."""
+    if given is not None:
+        return given.si
+    kind, size = conduit.type, conduit.trade_size
+    standard = None
+    if kind is not None and size is not None and kind.startswith("pvc_"):
+        standard = _STANDARD.get(size)
     if standard is None:
+        what = "this conduit" if kind is None else f"{kind} of this size"
         raise UnanswerableError(
-            sheet.fault(
-                "radius", "missing", f"No standard elbow of {conduit.type} of this size is on file: give the radius."
-            )
+            sheet.fault(member, "missing", f"No standard elbow of {what} is on file: give the radius.")
         )
-    return sheet.settle("radius", None, standard).si
+    return sheet.settle(member, None, standard).si
 
 
 def _note_radius(radius: Length, conduit: ListedConduit, sheet: Worksheet) -> None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Annotated, NamedTuple
+from typing import NamedTuple
 
 from pydantic import Field
 
@@ -10,13 +10,13 @@ from ductrun.engineering import joints as engineering
 from ductrun.engineering.rounding import over
 from ductrun.kit.defaults import by_rule, choice, flag, number, quantity
 from ductrun.kit.forms import Clearance, ConduitTemperature, Count, Form, Interval, Omissible, Percent
-from ductrun.kit.worksheet import UnanswerableError, Worksheet
+from ductrun.kit.wording import text_of
+from ductrun.kit.worksheet import Fault, UnanswerableError, Worksheet
 from ductrun.subjects.conduit.cement import Cement, cement_of
 from ductrun.subjects.conduit.choices import DuctEnds, JoiningMethod, RunEnd
 from ductrun.subjects.conduit.elbows import Elbows
 from ductrun.subjects.parts.choices import ConduitType
-from ductrun.tables.rows import Conduit as ConduitRow
-from ductrun.units import Length, LengthUnit, Temperature
+from ductrun.units import Length, Temperature
 
 STICK_LENGTH = quantity("joints.stick_length", Length)
 SHORT_STICK_LENGTH = quantity("joints.short_stick_length", Length)
@@ -78,9 +78,6 @@ class Joining(Form):
         examples=[False],
         json_schema_extra=OFFCUTS_SHARED.stated,
     )
-    spare_duct_count: Omissible[Annotated[int, Field(ge=0, le=1_200)]] = Field(
-        default=None, description="Ducts that stay empty, plugged at both ends.", examples=[2]
-    )
     cord_tail: Omissible[Clearance] = Field(
         default=None,
         description="Pull cord left at each end of a duct.",
@@ -102,16 +99,19 @@ class Joining(Form):
 
 
 class Ducts(NamedTuple):
-    """So many ducts of a row of the tables, each of one length [m] with its elbows, how they are joined and how they
-    finish at either end; `sheet` is that of the conduit.
+    """So many ducts of one trade size and bore [m], as far as those are known, each of one length [m] with its elbows,
+    how they are joined and how they finish at either end; `spare_count` of them stay empty. `sheet` is that of the
+    conduit.
     """
 
-    row: ConduitRow
+    size: str | None
+    bore: float | None
     method: JoiningMethod
     duct_count: int
     length: float
     elbows: Elbows
     finishes: tuple[RunEnd, RunEnd]
+    spare_count: int
     sheet: Worksheet
 
 
@@ -122,6 +122,7 @@ class Joined(NamedTuple):
     """
 
     ducts: Ducts
+    stick_length: Length
     straight_length: float
     stick_count: int
     waste_percent: float
@@ -135,6 +136,11 @@ class Joined(NamedTuple):
     def finish_count(self, finish: RunEnd) -> int:
         """Count the ends of all ducts that finish so."""
         return self.ducts.finishes.count(finish) * self.ducts.duct_count
+
+
+def known_method(conduit_type: ConduitType | None) -> JoiningMethod | None:
+    """Say how a type of conduit is joined; None where that is not on file."""
+    return None if conduit_type is None else _METHODS.get(conduit_type)
 
 
 def method_of(conduit_type: ConduitType, sheet: Worksheet) -> JoiningMethod:
@@ -152,26 +158,30 @@ def method_of(conduit_type: ConduitType, sheet: Worksheet) -> JoiningMethod:
     return method
 
 
-def end_of(given: RunEnd | None, method: JoiningMethod, member: str, sheet: Worksheet) -> RunEnd:
-    """Settle how ducts finish at an end; a bell is for what is cemented."""
-    end = sheet.settle(member, given, END if method in _BELLS else METAL_END)
-    if end is RunEnd.END_BELL and method not in _BELLS:
-        raise UnanswerableError(
-            sheet.fault(
-                member,
-                "no_bell_fits",
-                f"An end bell is cemented on; this conduit is {method}. Give how it finishes.",
-                [one.value for one in RunEnd if one is not RunEnd.END_BELL],
-            )
-        )
-    return end
+def finishes_of(
+    given: Joining, start: RunEnd | None, end: RunEnd | None, method: JoiningMethod, sheet: Worksheet
+) -> tuple[RunEnd, RunEnd]:
+    """Settle how ducts finish at both ends; refuses every bell on what is not cemented, those of its sticks too."""
+    if method in _BELLS:
+        return sheet.settle("start", start, END), sheet.settle("end", end, END)
+    others = [one.value for one in RunEnd if one is not RunEnd.END_BELL]
+    words = f"An end bell is cemented on; this conduit is {method}. Give how it finishes."
+    faults = [
+        sheet.fault(member, "no_bell_fits", words, others)
+        for member, one in (("start", start), ("end", end))
+        if one is RunEnd.END_BELL
+    ]
+    if given.ends is DuctEnds.BELLED:
+        faults.append(_no_bells(method, sheet))
+    if faults:
+        raise UnanswerableError(*faults)
+    return sheet.settle("start", start, METAL_END), sheet.settle("end", end, METAL_END)
 
 
 def join(given: Joining, ducts: Ducts, sheet: Worksheet) -> Joined:
     """Count the sticks and joints of ducts, and what goes with them."""
-    spares = _spares(given, ducts, sheet)
-    lay = _lay(given, ducts, sheet)
-    belled = _belled(given, ducts, sheet)
+    stick, lay = _lay(given, ducts, sheet)
+    belled = _belled(given, ducts.method, sheet)
     straight = _straight(ducts)
     each, bends, count = engineering.sticks(straight, lay), ducts.elbows.elbow_count, ducts.duct_count
     shared = sheet.settle("offcuts_shared", given.offcuts_shared, OFFCUTS_SHARED)
@@ -184,49 +194,41 @@ def join(given: Joining, ducts: Ducts, sheet: Worksheet) -> Joined:
         sheet.show("sticks", "(L - elbows) / (stick - bell loss), rounded up", f"{straight:.6g} m a duct", each)
     apart = 0 if belled or ducts.method is JoiningMethod.FUSED else between
     tail = sheet.settle("cord_tail", given.cord_tail, CORD_TAIL).si
-    mandrel = _mandrel(given, ducts.row, sheet)
+    mandrel = _mandrel(given, ducts.bore, sheet)
     return Joined(
         ducts,
+        stick,
         straight,
         stick_count=engineering.sticks(straight * count, lay) if shared else each * count,
         waste_percent=sheet.settle("waste_percent", given.waste_percent, WASTE_PERCENT),
         joint_count=joints,
         coupling_count=(apart + ducts.finishes.count(RunEnd.COUPLING)) * count,
-        plug_count=2 * spares,
+        plug_count=2 * ducts.spare_count,
         pull_cord_length=(ducts.length + 2 * tail) * count,
         cement=_cement(given, joints, ducts, sheet) if cemented else None,
         mandrel_diameter=mandrel,
     )
 
 
-def _belled(given: Joining, ducts: Ducts, sheet: Worksheet) -> bool:
+def _belled(given: Joining, method: JoiningMethod, sheet: Worksheet) -> bool:
     """Say whether the sticks have bells; refuses bells on what is not cemented."""
-    if ducts.method in _BELLS:
+    if method in _BELLS:
         return sheet.settle("ends", given.ends, ENDS) is DuctEnds.BELLED
     if given.ends is DuctEnds.BELLED:
-        words = f"Only what is cemented has bells; this conduit is {ducts.method}."
-        raise UnanswerableError(sheet.fault("ends", "no_bell_fits", words, [DuctEnds.PLAIN.value]))
+        raise UnanswerableError(_no_bells(method, sheet))
     return False
 
 
-def _cement(given: Joining, joints: int, ducts: Ducts, sheet: Worksheet) -> Cement:
+def _no_bells(method: JoiningMethod, sheet: Worksheet) -> Fault:
+    words = f"Only what is cemented has bells; this conduit is {method}."
+    return sheet.fault("ends", "no_bell_fits", words, [DuctEnds.PLAIN.value])
+
+
+def _cement(given: Joining, joints: int, ducts: Ducts, sheet: Worksheet) -> Cement | None:
+    if ducts.size is None:
+        return None
     temperature = sheet.settle("temperature", given.temperature, TEMPERATURE)
-    return cement_of(joints, ducts.row.trade_size, given.joints_per_quart, temperature, sheet, ducts.sheet)
-
-
-def _spares(given: Joining, ducts: Ducts, sheet: Worksheet) -> int:
-    """Give how many ducts stay empty; refuses more than there are."""
-    spares = given.spare_duct_count or 0
-    if spares > ducts.duct_count:
-        raise UnanswerableError(
-            sheet.fault(
-                "spare_duct_count",
-                "more_than_the_ducts",
-                f"There are {ducts.duct_count} ducts.",
-                maximum=ducts.duct_count,
-            )
-        )
-    return spares
+    return cement_of(joints, ducts.size, given.joints_per_quart, temperature, sheet, ducts.sheet)
 
 
 def _straight(ducts: Ducts) -> float:
@@ -239,25 +241,28 @@ def _straight(ducts: Ducts) -> float:
     return ducts.length - elbows.length
 
 
-def _lay(given: Joining, ducts: Ducts, sheet: Worksheet) -> float:
-    """Give what a stick lays once it is joined [m]."""
+def _lay(given: Joining, ducts: Ducts, sheet: Worksheet) -> tuple[Length, float]:
+    """Give the length of a stick, and what it lays once it is joined [m]."""
     steel = ducts.method in (JoiningMethod.THREADED, JoiningMethod.COUPLED)
     stick = sheet.settle("stick_length", given.stick_length, SHORT_STICK_LENGTH if steel else STICK_LENGTH)
     loss = sheet.settle("bell_loss", given.bell_loss, BELL_LOSS)
     if loss.si >= stick.si / 2:
         raise UnanswerableError(
-            sheet.fault("bell_loss/value", "more_than_half_a_stick", f"A bell cannot take half of a stick of {stick}.")
+            sheet.fault(
+                "bell_loss/value",
+                "more_than_half_a_stick",
+                f"A bell cannot take half of a stick of {text_of(sheet.tell.given(stick))}.",
+            )
         )
-    return stick.si - loss.si
+    return stick, stick.si - loss.si
 
 
-def _mandrel(given: Joining, row: ConduitRow, sheet: Worksheet) -> float | None:
+def _mandrel(given: Joining, bore: float | None, sheet: Worksheet) -> float | None:
     """Give the diameter of the mandrel [m], None where the bore is not on file."""
     clearance = sheet.settle("mandrel_clearance", given.mandrel_clearance, MANDREL_CLEARANCE)
-    if row.inside_diameter_in is None:
+    if bore is None:
         return None
-    bore = float(row.inside_diameter_in) * LengthUnit.INCH.scale
     if clearance.si >= bore:
-        fault = f"The bore is {row.inside_diameter}: leave room for a mandrel."
+        fault = f"The bore is {text_of(sheet.tell.size(bore))}: leave room for a mandrel."
         raise UnanswerableError(sheet.fault("mandrel_clearance/value", "no_mandrel_left", fault))
     return bore - clearance.si

@@ -13,11 +13,12 @@ from ductrun.kit.defaults import by_rule
 from ductrun.kit.forms import Omissible, RunLength
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
-from ductrun.kit.worksheet import Gathering, Worksheet
+from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.conduit.choices import JoiningMethod, RunEnd
 from ductrun.subjects.conduit.elbows import DuctElbow, elbows_of
-from ductrun.subjects.conduit.joining import Ducts, Joined, Joining, end_of, join, method_of
+from ductrun.subjects.conduit.joining import Ducts, Joined, Joining, finishes_of, join, method_of
 from ductrun.subjects.parts.conduit import ListedConduit, find_row
+from ductrun.units import LengthUnit
 
 AT_THE_END = by_rule("end_bell of what is cemented, none of metal and of what is fused")
 
@@ -33,6 +34,9 @@ class JointsRequest(Joining):
     duct_count: Annotated[int, Field(ge=1, le=1_200)] = Field(description="Ducts of the run.", examples=[9])
     elbows: Omissible[Annotated[list[DuctElbow], Field(max_length=50)]] = Field(
         default=None, description="Elbows and sweeps of each duct."
+    )
+    spare_duct_count: Omissible[Annotated[int, Field(ge=0, le=1_200)]] = Field(
+        default=None, description="Ducts that stay empty, plugged at both ends.", examples=[2]
     )
     start: Omissible[RunEnd] = Field(
         default=None,
@@ -84,11 +88,31 @@ def assess(request: JointsRequest, sheet: Worksheet) -> Joined:
     with faults:
         row = find_row(request.conduit, conduit)
         method = method_of(request.conduit.type, conduit)
-        finishes = (end_of(request.start, method, "start", sheet), end_of(request.end, method, "end", sheet))
+        finishes = finishes_of(request, request.start, request.end, method, sheet)
     with faults:
         elbows = elbows_of(request.elbows or (), request.conduit, sheet.within("elbows"))
+    with faults:
+        spares = _spares(request, sheet)
     faults.stop()
-    return join(request, Ducts(row, method, request.duct_count, request.length.si, elbows, finishes, conduit), sheet)
+    bore = None if row.inside_diameter_in is None else float(row.inside_diameter_in) * LengthUnit.INCH.scale
+    count, length = request.duct_count, request.length.si
+    ducts = Ducts(row.trade_size, bore, method, count, length, elbows, finishes, spares, conduit)
+    return join(request, ducts, sheet)
+
+
+def _spares(request: JointsRequest, sheet: Worksheet) -> int:
+    """Give how many ducts stay empty; refuses more than there are."""
+    spares = request.spare_duct_count or 0
+    if spares > request.duct_count:
+        raise UnanswerableError(
+            sheet.fault(
+                "spare_duct_count",
+                "more_than_the_ducts",
+                f"There are {request.duct_count} ducts.",
+                maximum=request.duct_count,
+            )
+        )
+    return spares
 
 
 def tell(joined: Joined, telling: Telling) -> JointsResult:

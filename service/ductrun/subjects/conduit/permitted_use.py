@@ -13,7 +13,7 @@ from ductrun.kit.choices import Severity, Verdict
 from ductrun.kit.forms import AmbientTemperature, Edition, Form, Omissible
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
-from ductrun.kit.wording import text_of
+from ductrun.kit.wording import apart, text_of
 from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.conduit.choices import ConduitUse
 from ductrun.subjects.parts.choices import ConduitType
@@ -47,7 +47,11 @@ def _judged_use(row: PermittedUseRow) -> JudgedUse:
 
 
 _USES = {(row.family, row.use): (row, _judged_use(row), backing_of(row)) for row in TABLES["permitted_uses"]}
-_AMBIENTS = {row.family: (row, backing_of(row)) for row in TABLES["ambient_limits"]}
+_LIMITS = {row.material: Temperature.parse(row.limit, row.unit) for row in TABLES["service_temperatures"]}
+_AMBIENTS = {
+    row.family: (row, _LIMITS[row.material] if row.rule == "limited" else None, backing_of(row))
+    for row in TABLES["ambient_limits"]
+}
 _FAMILIES = {
     ConduitType.PVC_SCHEDULE_40: "pvc_schedule_40",
     ConduitType.PVC_SCHEDULE_80: "pvc_schedule_80",
@@ -204,7 +208,7 @@ def _bears_ambient(ambient: Temperature | None, conduit_type: ConduitType, sheet
     """Say whether a type bears the temperature around it; None where no limit of it is on file."""
     if ambient is None:
         return True
-    row, backing = _AMBIENTS[_FAMILIES[conduit_type]]
+    row, limit, backing = _AMBIENTS[_FAMILIES[conduit_type]]
     if row.code_section:
         backing = sheet.rule(row.code_section)
     sheet.cite(backing.source_id)
@@ -213,16 +217,14 @@ def _bears_ambient(ambient: Temperature | None, conduit_type: ConduitType, sheet
         words = f"The listing of {name} says what ambient it bears: {text_of(told)} was not judged."
         sheet.find(Severity.CAUTION, "ambient_not_judged", words, backing, told, member="ambient_temperature")
         return None
-    if row.limit_degc is None:
-        return True
-    limit = Temperature.parse(row.limit_degc, "degC")
-    if not over(ambient.si, limit.si):
+    if limit is None or not over(ambient.si, limit.si):
         return True
     most = sheet.tell.given(limit)
+    is_hot, bears = apart(told, most)
     sheet.find(
         Severity.VIOLATION,
         "ambient_exceeded",
-        f"{name} is limited to an ambient of {text_of(most)} unless listed for more; {text_of(told)} is over it. Keep "
+        f"{name} is limited to an ambient of {bears} unless listed for more; {is_hot} is over it. Keep "
         "it away from the heat, or take another conduit there.",
         backing,
         told,

@@ -13,6 +13,13 @@ class TrenchPractice(Code):
     DIRECT_BURIED = "direct_buried"
 
 
+class DrainsTo(Code):
+    """Where ducts that fall drain to."""
+
+    END = "end"
+    BOTH_ENDS = "both_ends"
+
+
 class SoilKind(Code):
     """Soils with factors from bank to loose and compacted."""
 

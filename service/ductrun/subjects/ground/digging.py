@@ -7,7 +7,7 @@ from typing import Annotated, NamedTuple
 from pydantic import Field
 
 from ductrun.engineering import trench as engineering
-from ductrun.engineering.bank import Envelope
+from ductrun.engineering.bank import Bank, Concrete, Envelope
 from ductrun.engineering.rounding import under
 from ductrun.kit.backing import backing_of
 from ductrun.kit.defaults import Default, by_rule, choice, number, quantity
@@ -33,7 +33,7 @@ from ductrun.subjects.ground.filling import (
     loads_of,
 )
 from ductrun.subjects.ground.pavement import Paved, Pavement, pave, thickness_of
-from ductrun.subjects.parts.envelope import SIDE_SLOPE, trench_width_of
+from ductrun.subjects.parts.envelope import SIDE_SLOPE, AskedPour, poured_in_trench, trench_width_of
 from ductrun.tables import TABLES
 from ductrun.units import Length, Volume
 
@@ -162,6 +162,7 @@ class Trench(NamedTuple):
     pavement: Paved | None
     tape_length: float
     tape_depth: float
+    fall_height: float | None
 
 
 def dig(given: Digging, envelope: Envelope, earth: EarthCover, length: float, sheet: Worksheet) -> Trench:
@@ -192,6 +193,7 @@ def dig(given: Digging, envelope: Envelope, earth: EarthCover, length: float, sh
         pavement=None if given.pavement is None else pave(given.pavement, section, profile, sheet.within("pavement")),
         tape_length=length * (1 + overlap / 100),
         tape_depth=tape_depth(given.warning_tape_depth, earth.least, sheet),
+        fall_height=earth.fall,
     )
     find_select_fill(given.select_fill, earth, paved, sheet)
     find_import(spoil, sheet)
@@ -233,6 +235,13 @@ def side_slope_of(given: Digging, sheet: Worksheet) -> float:
     return sheet.settle("side_slope", given.side_slope, SIDE_SLOPE)
 
 
+def poured_as_dug(given: Digging, bank: Bank, asked: AskedPour, concrete: Concrete, sheet: Worksheet) -> Envelope:
+    """Give the envelope of a pour whose form is the trench as it is dug."""
+    slope, bedding = side_slope_of(given, sheet), bedding_of(given, sheet)
+    floor = dug_width(given, bank.width + 2 * concrete.side, sheet)
+    return poured_in_trench(bank, asked, concrete, floor + 2 * slope * bedding, slope)
+
+
 def bottom_width(given: Digging, envelope: Envelope, sheet: Worksheet) -> float:
     """Give the width of the floor [m] of a trench that is no form, by practice unless it is given."""
     if given.width is not None or envelope.trench_formed:
@@ -249,9 +258,7 @@ def dug_width(given: Digging, least: float, sheet: Worksheet) -> float:
     """Give the width of a floor [m] that must hold a least width [m]: as given, else the least, up to a bucket."""
     if given.width is None:
         return up_to_bucket(given, least, sheet)
-    return up_to_bucket(
-        given, trench_width_of(given.width, least, "narrower_than_the_bank", sheet.within("width")), sheet
-    )
+    return up_to_bucket(given, trench_width_of(given.width, least, sheet.within("width")), sheet)
 
 
 def up_to_bucket(given: Digging, width: float, sheet: Worksheet) -> float:

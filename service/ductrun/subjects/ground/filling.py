@@ -10,7 +10,7 @@ from ductrun.engineering.rounding import over
 from ductrun.kit.answers import MOST_COUNTED
 from ductrun.kit.backing import WORKED_OUT
 from ductrun.kit.choices import Severity
-from ductrun.kit.wording import text_of
+from ductrun.kit.wording import apart, text_of
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.units import Length, Volume
 
@@ -18,13 +18,14 @@ from ductrun.units import Length, Volume
 class EarthCover(NamedTuple):
     """Earth over the envelope along a run [m]: the least, the greatest, all by (position, cover) from start to end.
 
-    `deepest` is the sheet of the place where the greatest was given.
+    `deepest` is the sheet of the place where the greatest was given; `fall` [m] that of the ducts, if it is given.
     """
 
     least: float
     greatest: float
     along: tuple[tuple[float, float], ...]
     deepest: Worksheet
+    fall: float | None = None
 
 
 class Section(NamedTuple):
@@ -66,15 +67,16 @@ def find_select_fill(given: Length | None, earth: EarthCover, paved: float, shee
     """Say so where select fill does not fit under grade, or under the pavement."""
     room = earth.least - paved
     if given is not None and over(given.si, room):
-        told = sheet.tell.given(given)
+        told, left = sheet.tell.given(given), sheet.tell.size(room)
+        fills, fits = apart(told, left)
         sheet.find(
             Severity.CAUTION,
             "select_fill_above_grade",
-            f"Select fill of {text_of(told)} does not fit everywhere over the bank: where the cover is least there is "
-            f"room for {text_of(sheet.tell.size(room))}, and it is counted up to there.",
+            f"Select fill of {fills} does not fit everywhere over the bank: where the cover is least there is room for "
+            f"{fits}, and it is counted up to there.",
             WORKED_OUT,
             told,
-            sheet.tell.size(room),
+            left,
             member="select_fill",
         )
 

@@ -11,22 +11,19 @@ from pydantic import Field
 from ductrun.engineering.bank import Envelope
 from ductrun.kit import answers
 from ductrun.kit.defaults import choice
-from ductrun.kit.forms import Depth, Form, Omissible, RoutePosition, RunLength
+from ductrun.kit.forms import Depth, Omissible, RunLength
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
-from ductrun.kit.wording import without_noise
-from ductrun.kit.worksheet import Fault, Gathering, UnanswerableError, Worksheet
+from ductrun.kit.worksheet import Gathering, Worksheet
 from ductrun.subjects.ground.choices import TrenchPractice
 from ductrun.subjects.ground.digging import (
     Digging,
     Trench,
-    bedding_of,
     bottom_width,
     dig,
-    dug_width,
-    side_slope_of,
+    poured_as_dug,
 )
-from ductrun.subjects.ground.filling import EarthCover
+from ductrun.subjects.ground.earth_over import Fall, Stations, earth_over
 from ductrun.subjects.ground.pavement import PavementTakeoff, told_pavement
 from ductrun.subjects.parts.bank import DuctBank, bank_of
 from ductrun.subjects.parts.envelope import (
@@ -37,23 +34,13 @@ from ductrun.subjects.parts.envelope import (
     buried_directly,
     concrete_of,
     poured,
-    poured_in_trench,
 )
-from ductrun.units import Length
 
 PRACTICE = choice("trench.practice", TrenchPractice)
 _MEASURED = {
     False: "from the top of the concrete to the top of finished grade",
     True: "from the top of the ducts to the top of finished grade",
 }
-_SAME_LENGTH = 1e-6  # of a length written in two units, with as many digits as one writes
-
-
-class Station(Form):
-    """Depth of cover at one place of the run."""
-
-    position: RoutePosition = Field(description="Distance from the start.", examples=[{"value": 0, "unit": "ft"}])
-    cover: Depth = Field(description="Cover over the bank there.", examples=[{"value": 30, "unit": "in"}])
 
 
 class TrenchRequest(Digging):
@@ -81,8 +68,13 @@ class TrenchRequest(Digging):
         description="Earth over the envelope, or over the ducts if there is none; this or stations.",
         examples=[{"value": 30, "unit": "in"}],
     )
-    stations: Omissible[Annotated[list[Station], Field(max_length=500)]] = Field(
+    stations: Omissible[Stations] = Field(
         default=None, description="Cover along the run where it varies, from its start to its end; this or cover."
+    )
+    fall: Omissible[Fall] = Field(
+        default=None,
+        description="Fall of the ducts below level ground, from where cover is given, the least of it; without it the "
+        "ducts lie as the ground does.",
     )
 
 
@@ -115,6 +107,9 @@ class TrenchResult(Struct, frozen=True, gc=False):
     ]
     warning_tape_length: Annotated[answers.Length, Meta(description="Tape over the run.")]
     warning_tape_depth: Annotated[answers.Length, Meta(description="Below grade.")]
+    fall_height: Annotated[
+        answers.Length | UnsetType, Meta(description="From the highest of the ducts to the lowest, if they fall.")
+    ] = UNSET
     pavement: Annotated[PavementTakeoff | UnsetType, Meta(description="Cut, taken up and laid again, if any.")] = UNSET
 
 
@@ -136,59 +131,7 @@ def _envelope(request: TrenchRequest, sheet: Worksheet) -> Envelope:
     concrete = concrete_of(asked)
     if practice is TrenchPractice.FORMED:
         return poured(placed, asked, concrete)
-    slope, bedding = side_slope_of(request, sheet), bedding_of(request, sheet)
-    floor = dug_width(request, placed.width + 2 * concrete.side, sheet)
-    return poured_in_trench(placed, asked, concrete, floor + 2 * slope * bedding, slope)
-
-
-def _earth(request: TrenchRequest, sheet: Worksheet) -> EarthCover:
-    """Give the earth over the envelope along the run; refuses stations that do not run from its start to its end."""
-    length, stations = request.length.si, request.stations
-    if request.cover is not None and not stations:
-        cover = request.cover.si
-        return EarthCover(cover, cover, ((0.0, cover), (length, cover)), sheet.within("cover"))
-    if not stations or request.cover is not None:
-        raise UnanswerableError(_one_of_two(request.cover is not None, sheet))
-    along = tuple((station.position.si, station.cover.si) for station in stations)
-    faults = _out_of_place(along, request.length, sheet)
-    if faults:
-        raise UnanswerableError(*faults)
-    covers = [cover for _, cover in along]
-    least, greatest = min(covers), max(covers)
-    return EarthCover(least, greatest, along, sheet.within(f"stations/{covers.index(greatest)}/cover"))
-
-
-def _out_of_place(along: Sequence[tuple[float, float]], length: Length, sheet: Worksheet) -> list[Fault]:
-    """Find every station that does not lie beyond the one before it, from the start of the trench to its end."""
-
-    def fault(index: int, code: str, message: str, least: float, most: float) -> Fault:
-        low, high = (Length(without_noise(length.unit.from_si(at)), length.unit) for at in (least, most))
-        return sheet.fault(f"stations/{index}/position/value", code, message, minimum=low, maximum=high)
-
-    faults, end = [], length.si
-    for index, (position, _) in enumerate(along):
-        before = along[index - 1][0] if index else 0.0
-        if position > end + _SAME_LENGTH * end:
-            faults.append(fault(index, "past_the_end", "The trench ends before this station.", min(before, end), end))
-        elif index and position <= before:
-            faults.append(
-                fault(index, "out_of_order", "A station lies beyond the one before it.", min(before, end), end)
-            )
-    if along[0][0] > 0.0:
-        faults.append(fault(0, "not_from_start_to_end", "The first station is the start of the trench.", 0.0, 0.0))
-    last = len(along) - 1
-    if not faults and (not last or end - along[-1][0] > _SAME_LENGTH * end):
-        words = "The last station is the end of the trench: give the cover there too."
-        faults.append(fault(last, "not_from_start_to_end", words, end, end))
-    return faults
-
-
-def _one_of_two(both: bool, sheet: Worksheet) -> Fault:
-    return sheet.fault(
-        "stations" if both else "cover",
-        "one_of_two",
-        "Give either cover or stations, not both." if both else "Give either cover or stations.",
-    )
+    return poured_as_dug(request, placed, asked, concrete, sheet)
 
 
 def assess(request: TrenchRequest, sheet: Worksheet) -> Trench:
@@ -198,7 +141,7 @@ def assess(request: TrenchRequest, sheet: Worksheet) -> Trench:
     with faults:
         envelope = _envelope(request, sheet)
     with faults:
-        earth = _earth(request, sheet)
+        earth = earth_over(request.cover, request.stations, request.fall, request.length, sheet)
     if faults.faults and envelope is not None:
         with faults:
             bottom_width(request, envelope, sheet)
@@ -229,6 +172,7 @@ def tell(found: Trench, telling: Telling) -> TrenchResult:
         shoring_area=telling.surface(found.shoring),
         warning_tape_length=telling.distance(found.tape_length),
         warning_tape_depth=size(found.tape_depth),
+        fall_height=UNSET if found.fall_height is None else size(found.fall_height),
         pavement=UNSET if found.pavement is None else told_pavement(found.pavement, telling),
     )
 
@@ -267,7 +211,8 @@ OPERATION = Operation(
     summary="Trench volumes",
     description="Gives width and depth of the trench of a duct bank and its volumes: excavation in the bank, bedding, "
     "select fill, native backfill compacted, spoil loose and its truck loads, for even or varying depth and sloped "
-    "sides; shoring where the depth asks for it, and the pavement that is cut, taken up and laid again.",
+    "sides, or ducts that fall to drain; shoring where the depth asks for it, and the pavement that is cut, taken up "
+    "and laid again.",
     request=TrenchRequest,
     result=TrenchResult,
     assess=assess,

@@ -12,7 +12,7 @@ from ductrun.engineering.rounding import over, under
 from ductrun.kit.defaults import by_rule, choice, number
 from ductrun.kit.forms import ConduitTemperature, Omissible
 from ductrun.kit.wording import text_of
-from ductrun.kit.worksheet import UnanswerableError, Worksheet
+from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.movement.choices import PistonConvention, RunSetting
 from ductrun.subjects.movement.findings import (
     SOLD,
@@ -121,7 +121,9 @@ def move(
     given: Moving, coefficient: Coefficient, runs: Sequence[StraightRun], seen: Seen, sheet: Worksheet
 ) -> Movement:
     """Give the movement of each straight run, whether it needs fittings, how many, where, and how far open."""
-    _refuse_openings(given, seen, sheet)
+    faults = Gathering()
+    with faults:
+        _refuse_openings(given, seen, sheet)
     setting = seen.setting
     rule = rule_of(coefficient.material, sheet)
     report_borrowed_trigger(coefficient, rule)
@@ -129,9 +131,16 @@ def move(
     report_setting(setting, rule, sheet)
     judge_heat(coefficient.material, given.service_temperature, seen, sheet)
     if setting is not RunSetting.ABOVE_GROUND:
+        faults.stop()
         return Movement(coefficient, seen, None)
-    fitted = _fitted(given, sheet)
-    moved = [_moved(given, coefficient, run, seen, fitted, sheet) for run in runs]
+    with faults:
+        fitted = _fitted(given, sheet)
+    faults.stop()
+    moved = []
+    for run in runs:
+        with faults:
+            moved.append(_moved(given, coefficient, run, seen, fitted, sheet))
+    faults.stop()
     backing = rule.beside(coefficient.backing.of("coefficient"))
     for index, (run, one) in enumerate(zip(runs, moved, strict=True)):
         _show(index, run, one, coefficient, seen, fitted, sheet)
@@ -144,7 +153,7 @@ def move(
 
 
 def _refuse_openings(given: Moving, seen: Seen, sheet: Worksheet) -> None:
-    """Refuse openings at temperatures that the range does not reach, or without a range."""
+    """Refuse openings at temperatures that the range does not reach, all at once, or without a range."""
     if not given.opening_temperatures:
         return
     if seen.span is None:
@@ -153,8 +162,11 @@ def _refuse_openings(given: Moving, seen: Seen, sheet: Worksheet) -> None:
                 "opening_temperatures", "needs_a_range", "Openings follow from a range of temperatures: give one."
             )
         )
+    faults = Gathering()
     for index, temperature in enumerate(given.opening_temperatures):
-        seen.span.refuse_outside(temperature, f"opening_temperatures/{index}/value", sheet)
+        with faults:
+            seen.span.refuse_outside(temperature, f"opening_temperatures/{index}/value", sheet)
+    faults.stop()
 
 
 def _fitted(given: Moving, sheet: Worksheet) -> _Fitted:

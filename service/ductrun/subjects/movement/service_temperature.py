@@ -10,7 +10,7 @@ from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import Default
 from ductrun.kit.forms import between
 from ductrun.kit.telling import TELLINGS
-from ductrun.kit.wording import text_of
+from ductrun.kit.wording import apart, text_of
 from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.movement.temperatures import SUN_ALLOWANCE, Seen
 from ductrun.tables import TABLES
@@ -64,12 +64,13 @@ def _report_heat(limit: Temperature, rule: Backing, seen: Seen) -> None:
     tell = seen.place.tell
     assert seen.highest is not None  # noqa: S101  # a violation has a temperature
     told, most = tell.given(seen.highest), tell.given(limit)
+    is_hot, bears = apart(told, most)
     reaches = "The air reaches" if seen.is_air else "The conduit reaches"
     why = "" if seen.is_air else ", which sun alone does not make of that"
     seen.place.find(
         Severity.VIOLATION,
         "over_service_temperature",
-        f"{reaches} {text_of(told)}; air of {text_of(most)} is the most for this conduit{why}: take another material, "
+        f"{reaches} {is_hot}; air of {bears} is the most for this conduit{why}: take another material, "
         "or conduit listed for more and give its temperature.",
         rule,
         told,

@@ -197,7 +197,8 @@ def conduits_of(bank: DuctBank, sheet: Worksheet) -> list[tuple[ListedConduit | 
 def tiers_of(bank: DuctBank, sheet: Worksheet) -> list[engineering.Tier]:
     """Give the tiers to place, the bottom one first; refuses every duct whose outside diameter is not known."""
     counts = counts_of(bank, sheet)
-    _check_lists(bank, counts, sheet)
+    if bank.tier_ducts or bank.signal_ducts:
+        _check_lists(bank, counts, sheet)
     caution_overhang(counts, sheet, "tier_ducts" if bank.tier_ducts else "tiers")
     signal = bank.signal_ducts or [0] * len(counts)
     if not bank.tier_ducts:
@@ -245,5 +246,5 @@ def told_ducts(bank: engineering.Bank, tell: Telling) -> list[PlacedDuct]:
     """Tell where every duct lies."""
     size = tell.size
     return [
-        PlacedDuct(duct.tier + 1, size(duct.x), size(duct.y), size(duct.diameter), duct.signal) for duct in bank.ducts
+        PlacedDuct(tier + 1, size(x), size(y), size(diameter), signal) for x, y, diameter, tier, signal in bank.ducts
     ]

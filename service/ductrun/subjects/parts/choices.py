@@ -161,10 +161,11 @@ class CableJacket(Code):
 
 
 class BendMade(Code):
-    """How a bend comes about: bought as an elbow or sweep, or bent on site."""
+    """How a bend comes about: bought as an elbow or sweep, bent on site, or laid straight on a wide curve."""
 
     FACTORY_ELBOW = "factory_elbow"
     FIELD_BEND = "field_bend"
+    LAID_ON_CURVE = "laid_on_curve"
 
 
 class CableType(Code):

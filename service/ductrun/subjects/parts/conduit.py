@@ -76,6 +76,14 @@ class MeasuredConduit(Form):
         description="Outside diameter; needed where the duct takes room: in a bank, in concrete, in a trench.",
         examples=[{"value": 4.5, "unit": "in"}],
     )
+    type: Omissible[ConduitType] = Field(
+        default=None,
+        description="Type of conduit or duct, for the rules that hang on it; its diameters stay those given.",
+        examples=["rtrc"],
+    )
+    trade_size: Omissible[TradeSize] = Field(
+        default=None, description="Trade size, for what is ordered and bent by it.", examples=["4"]
+    )
 
 
 Conduit = TypeAliasType("Conduit", Annotated[ListedConduit | MeasuredConduit, Field(discriminator="kind")])

@@ -105,13 +105,13 @@ def need_of(asked: AskedPour) -> Need:
     Of a duct by its diameters that is not known, nor of burial duct, which needs concrete unless it is listed.
     """
     bank = asked.bank
-    if not bank.tier_ducts and bank.conduit.kind == "listed" and bank.conduit.type in _NEVER_NEEDING:
+    if not bank.tier_ducts and bank.conduit.type in _NEVER_NEEDING:
         return Need(False, asked.bank_place)
     unknown = None
     for conduit, place in conduits_of(asked.bank, asked.bank_place):
-        if conduit.kind == "listed" and conduit.type in _ENCASED_ONLY:
+        if conduit.type in _ENCASED_ONLY:
             return Need(True, place)
-        if unknown is None and (conduit.kind == "measured" or conduit.type in _IF_NOT_LISTED):
+        if unknown is None and (conduit.type is None or conduit.type in _IF_NOT_LISTED):
             unknown = Need(None, place)
     return unknown or Need(False, asked.bank_place)
 
@@ -161,14 +161,14 @@ def _find_thin(covers: dict[str, Length], need: bool | None, sheet: Worksheet) -
     return thin
 
 
-def trench_width_of(given: Length, least: float, code: str, place: Worksheet) -> float:
+def trench_width_of(given: Length, least: float, place: Worksheet) -> float:
     """Give the width of a trench [m] that holds an envelope of a least width [m]; refuse one that does not."""
     if under(given.si, least):
         minimum = Length(without_noise(given.unit.from_si(least)), given.unit)
         raise UnanswerableError(
             place.fault(
                 "value",
-                code,
+                "narrower_than_the_bank",
                 f"The bank with what lies beside it takes {enough_text(minimum)}: the trench cannot be narrower.",
                 minimum=minimum,
             )

@@ -96,9 +96,24 @@ MOST_SECTIONS = 500
 Route = Annotated[list[RouteSection], Field(min_length=1, max_length=MOST_SECTIONS)]
 
 
+def inside(words: str) -> str:
+    """Give within a sentence what begins one."""
+    return f"{words[0].lower()}{words[1:]}"
+
+
+class SectionPlace(NamedTuple):
+    """What a section is called in a sentence, and the sheets of its own place and of its conduit's."""
+
+    name: str
+    sheet: Worksheet
+    conduit_sheet: Worksheet
+
+
 class PlacedRoute(NamedTuple):
     """A route in SI: its `sections` without friction, as given, the conduit and the `bores` [m] of each, the `sheet`
     whose members the sections are, and that of the conduit they share.
+
+    A route put together from several places has them in `places`, and what is said of all of it on its sheet.
     """
 
     sections: list[engineering.Section]
@@ -107,13 +122,26 @@ class PlacedRoute(NamedTuple):
     bores: list[float]
     sheet: Worksheet
     conduit_sheet: Worksheet
+    places: Sequence[SectionPlace] | None = None
 
     def at(self, section: int) -> Worksheet:
         """Give the sheet of one section, for what is said of it."""
-        return self.sheet.within(str(section))
+        return self.sheet.within(str(section)) if self.places is None else self.places[section].sheet
+
+    def named(self, section: int) -> str:
+        """Give what a section is called at the start of a sentence."""
+        return f"Section {section + 1}" if self.places is None else self.places[section].name
+
+    def before(self, section: int) -> str:
+        """Say at the start of a sentence where a section begins."""
+        if self.places is None:
+            return f"Between sections {section} and {section + 1}"
+        return f"Between {inside(self.places[section - 1].name)} and {inside(self.places[section].name)}"
 
     def conduit_at(self, section: int) -> BorePlace:
         """Give the place of the conduit of one section."""
+        if self.places is not None:
+            return BorePlace(self.places[section].conduit_sheet, None)
         if self.given[section].conduit is None:
             return BorePlace(self.conduit_sheet, None)
         return BorePlace(self.sheet.within(f"{section}/conduit"), section)
@@ -240,9 +268,10 @@ def report_breaks(route: PlacedRoute, breaks: Sequence[GradeBreak]) -> None:
         lost = one.lost
         limit = GRADE_BREAK_LIMIT if lost else JOINT_DEFLECTION
         summed = lost and not over(one.angle, limit.value.si)
-        where = f"Between sections {section} and {section + 1} the grade breaks by {text_of(told)} without a bend"
+        name = route.named(section)
+        where = f"{route.before(section)} the grade breaks by {text_of(told)} without a bend"
         if isinstance(route.sections[section], engineering.HorizontalBend):
-            where = f"Section {section + 1} is a level bend and stands beside a slope of {text_of(told)}"
+            where = f"{name} is a level bend and stands beside a slope of {text_of(told)}"
         if summed:
             where += f"; with the breaks before it that is more than {limit.value}"
         do = (

@@ -7,7 +7,7 @@ from ductrun.engineering.rounding import TIE, under
 from ductrun.kit.backing import backing_of
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import Default, quantity
-from ductrun.kit.wording import text_of
+from ductrun.kit.wording import apart
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.tables import TABLES
 from ductrun.units import Length
@@ -42,11 +42,12 @@ def caution_separations(gaps: Gaps, sheet: Worksheet) -> None:
     ):
         if under(gap, _LEAST[services].si):
             row, told, least = _PUBLISHED[services][0], sheet.tell.size(gap), sheet.tell.given(_LEAST[services])
+            lie, needed = apart(told, least)
             sheet.cite(row.source)
             sheet.find(
                 Severity.CAUTION,
                 "closer_than_published",
-                f"Ducts lie {text_of(told)} clear of each other, less than the {text_of(least)} that is the least on "
+                f"Ducts lie {lie} clear of each other, less than the {needed} that is the least on "
                 f"file for {services.replace('_', ' ')}: what is placed around them may not fill the gap, and they "
                 "warm each other.",
                 backing_of(row),

@@ -12,11 +12,11 @@ from ductrun.kit.backing import PRACTICE, Backing, published
 from ductrun.kit.choices import Severity, Standing
 from ductrun.kit.defaults import Default
 from ductrun.kit.wording import text_of
-from ductrun.kit.worksheet import UnanswerableError, Worksheet
+from ductrun.kit.worksheet import UnanswerableError
 from ductrun.subjects.parts.cable_set import CableSet, Line
-from ductrun.subjects.parts.choices import BendMade, CableShielding, CableType, ConduitType
+from ductrun.subjects.parts.choices import BendMade, CableShielding, CableType, ConduitType, TradeSize
 from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit
-from ductrun.subjects.parts.route import MADE, PlacedRoute
+from ductrun.subjects.parts.route import MADE, PlacedRoute, inside
 from ductrun.tables import TABLES
 from ductrun.units import Length
 
@@ -80,23 +80,23 @@ def check_radii(route: PlacedRoute, cables: CableSet) -> BendVerdict:
     if not bends:
         return BendVerdict(None, judged=True)
     tightest = min(bends, key=lambda bend: bend.radius - bend.bore / 2)
-    kept = [_keeps_radius(tightest, line, route.sheet) for line in cables.lines]
-    bent = _check_conduits(bends, route.sheet)
+    kept = [_keeps_radius(tightest, line, route) for line in cables.lines]
+    bent = _check_conduits(bends, route)
     return BendVerdict(tightest.section if False in kept else bent, None not in kept)
 
 
-def _keeps_radius(tightest: PlacedBend, line: Line, sheet: Worksheet) -> bool | None:
+def _keeps_radius(tightest: PlacedBend, line: Line, route: PlacedRoute) -> bool | None:
     """Hold the radius [m] of the inner wall, where the cable lies, against the maker's or the code's for the cable.
 
     Says whether the cable keeps it; None where the code's is not kept and asked above 1000 V only, and the maker's,
     which decides below, is not known.
     """
-    given = line.given
+    given, sheet = line.given, route.sheet
     inner = tightest.radius - tightest.bore / 2
     if given.bending_radius is not None:
         if not under(inner, given.bending_radius.si):
             return True
-        _report_cable(tightest, inner, sheet.tell.given(given.bending_radius), "", _RADIUS_GIVEN, sheet)
+        _report_cable(tightest, inner, sheet.tell.given(given.bending_radius), "", _RADIUS_GIVEN, route)
         return False
     shielding, least = _least_of_cable(line)
     if not under(inner, least):
@@ -105,9 +105,9 @@ def _keeps_radius(tightest: PlacedBend, line: Line, sheet: Worksheet) -> bool | 
     limit = sheet.tell.size(least)
     what = f"of {_IN_WORDS[shielding]} cable "
     if given.cable_type in _ABOVE_1000_V:
-        _report_cable(tightest, inner, limit, what, _CABLE_RADII, sheet)
+        _report_cable(tightest, inner, limit, what, _CABLE_RADII, route)
         return False
-    _report_unknown(tightest, inner, limit, what, line, sheet)
+    _report_unknown(tightest, inner, limit, what, line, route)
     return None
 
 
@@ -137,29 +137,30 @@ def _least_of_cable(line: Line) -> tuple[CableShielding, float]:
 
 
 def _report_cable(
-    tightest: PlacedBend, inner: float, limit: answers.AnyQuantity, what: str, backing: Backing, sheet: Worksheet
+    tightest: PlacedBend, inner: float, limit: answers.AnyQuantity, what: str, backing: Backing, route: PlacedRoute
 ) -> None:
+    sheet = route.at(tightest.section)
     told = sheet.tell.size(max(inner, 0.0))
     sheet.find(
         Severity.VIOLATION,
         "cable_bent_too_tightly",
-        f"Section {tightest.section + 1}: the inner wall of the bend has a radius of {text_of(told)}; the least "
+        f"{route.named(tightest.section)}: the inner wall of the bend has a radius of {text_of(told)}; the least "
         f"{what}is {text_of(limit)}. Widen the bend.",
         backing,
         told,
         limit,
-        member=str(tightest.section),
+        member="",
     )
 
 
 def _report_unknown(
-    tightest: PlacedBend, inner: float, limit: answers.AnyQuantity, what: str, line: Line, sheet: Worksheet
+    tightest: PlacedBend, inner: float, limit: answers.AnyQuantity, what: str, line: Line, route: PlacedRoute
 ) -> None:
-    told = sheet.tell.size(max(inner, 0.0))
+    told = route.sheet.tell.size(max(inner, 0.0))
     line.sheet.find(
         Severity.CAUTION,
         "bending_radius_not_judged",
-        f"Section {tightest.section + 1}: the inner wall of the bend has a radius of {text_of(told)}; the least "
+        f"{route.named(tightest.section)}: the inner wall of the bend has a radius of {text_of(told)}; the least "
         f"{what}is {text_of(limit)} above 1000 V, and its maker's below, which is not known: the pull is not judged. "
         "Widen the bend, or give the maker's bending radius.",
         _CABLE_RADII,
@@ -169,64 +170,61 @@ def _report_unknown(
     )
 
 
-def _check_conduits(bends: Sequence[PlacedBend], sheet: Worksheet) -> int | None:
+def _check_conduits(bends: Sequence[PlacedBend], route: PlacedRoute) -> int | None:
     """Hold each bend against its own column, and name the tightest of each way of making; say what has no row.
 
     Gives the section of a field bend that breaks the rule, if one does.
     """
-    worst: dict[BendMade, tuple[float, PlacedBend, ListedConduit, Length]] = {}
+    worst: dict[BendMade, tuple[float, PlacedBend, Length]] = {}
     without: dict[tuple[str, str, str], PlacedBend] = {}
     for bend in bends:
         conduit = bend.conduit
-        if conduit.kind != "listed":
+        if conduit.type is None or conduit.trade_size is None:
             continue
-        made = sheet.settle(f"{bend.section}/made", bend.made, MADE)
-        least = _least_radius(made, conduit)
+        made = route.at(bend.section).settle("made", bend.made, MADE)
+        least = _least_radius(made, conduit.type, conduit.trade_size)
         if least is None:
             without.setdefault((made, conduit.type, conduit.trade_size), bend)
             continue
         share = bend.radius / least.si
         if under(share, 1.0) and (made not in worst or share < worst[made][0]):
-            worst[made] = (share, bend, conduit, least)
-    for made, (_, bend, conduit, least) in worst.items():
-        _report_tight(made, bend, conduit, least, sheet)
+            worst[made] = (share, bend, least)
+    for made, (_, bend, least) in worst.items():
+        _report_tight(made, bend, least, route)
     for (way, kind, size), bend in without.items():
         what = "an elbow" if way == BendMade.FACTORY_ELBOW else "a field bend"
-        sheet.find(
+        route.at(bend.section).find(
             Severity.NOTE,
             "bend_radius_not_on_file",
             f"No least radius of {what} of {kind}, trade size {size}, is on file: the conduit "
-            f"of section {bend.section + 1} was not held against one. Ask its maker.",
+            f"of {inside(route.named(bend.section))} was not held against one. Ask its maker.",
             PRACTICE,
-            member=str(bend.section),
+            member="",
         )
     bent = worst.get(BendMade.FIELD_BEND)
     return None if bent is None else bent[1].section
 
 
-def _least_radius(made: BendMade, conduit: ListedConduit) -> Length | None:
-    kind = conduit.type
+def _least_radius(made: BendMade, kind: ConduitType, size: TradeSize) -> Length | None:
     if kind.startswith("pvc_") or kind in _METAL:
         if made is BendMade.FACTORY_ELBOW:
-            return _ELBOWS.get(conduit.trade_size)
-        return (_ONE_SHOT if kind in _METAL else _OTHER).get(conduit.trade_size)
+            return _ELBOWS.get(size)
+        return (_ONE_SHOT if kind in _METAL else _OTHER).get(size)
     if made is BendMade.FACTORY_ELBOW:
         return None
-    return (_HDPE if kind is ConduitType.HDPE_SCHEDULE_40 else _OTHER).get(conduit.trade_size)
+    return (_HDPE if kind is ConduitType.HDPE_SCHEDULE_40 else _OTHER).get(size)
 
 
-def _report_tight(made: BendMade, bend: PlacedBend, conduit: ListedConduit, least: Length, sheet: Worksheet) -> None:
+def _report_tight(made: BendMade, bend: PlacedBend, least: Length, route: PlacedRoute) -> None:
+    sheet, kind = route.at(bend.section), bend.conduit.type
     told = sheet.tell.size(bend.radius)
-    size = f"trade size {conduit.trade_size}"
-    start = f"Section {bend.section + 1}: the bend has a centre-line radius of {text_of(told)}; "
+    size = f"trade size {bend.conduit.trade_size}"
+    start = f"{route.named(bend.section)}: the bend has a centre-line radius of {text_of(told)}; "
     if made is BendMade.FACTORY_ELBOW:
         backing = published("ul-651-elbows")
         message = f"{start}the standard elbow of {size} has {least}. None is sold tighter: widen the bend."
     else:
-        kind = conduit.type
-        hdpe = kind is ConduitType.HDPE_SCHEDULE_40
-        rule = "field_bend_hdpe" if hdpe else "field_bend_pvc" if kind.startswith("pvc_") else _RULES.get(kind)
-        backing = sheet.rule(rule or "field_bend_other")
+        backing = sheet.rule(_bend_rule_of(kind))
         message = f"{start}bent in the field, {size} needs {least}. Widen the bend, or buy the elbow."
     sheet.find(
         Severity.CAUTION if made is BendMade.FACTORY_ELBOW else Severity.VIOLATION,
@@ -235,5 +233,13 @@ def _report_tight(made: BendMade, bend: PlacedBend, conduit: ListedConduit, leas
         backing,
         told,
         sheet.tell.given(least),
-        member=str(bend.section),
+        member="",
     )
+
+
+def _bend_rule_of(kind: ConduitType | None) -> str:
+    if kind is None:
+        return "field_bend_other"
+    if kind is ConduitType.HDPE_SCHEDULE_40:
+        return "field_bend_hdpe"
+    return "field_bend_pvc" if kind.startswith("pvc_") else _RULES.get(kind, "field_bend_other")

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Annotated, NamedTuple
 
 from msgspec import UNSET, Meta, Struct, UnsetType
@@ -56,9 +57,13 @@ class CableOrder(Form):
 
 
 class OrderedLine(NamedTuple):
-    """What to order of one line of so many cables: the `length` of one [m], what is ordered of each, and the reels."""
+    """What to order of one line of so many cables: the `length` of one [m], without waste as `exact_length` [m], what
+    is ordered of each, and the reels.
+    """
 
     cable_count: int
+    exact_length: float
+    waste_percent: float
     length: float
     order_length: Length
     reel_count: int | None
@@ -76,13 +81,20 @@ class OrderedCable(Struct, frozen=True, gc=False):
     ] = UNSET
 
 
-def cables_to_order(given: CableOrder, cables: CableSet, route_length: float, sheet: Worksheet) -> list[OrderedLine]:
-    """Give what to order of each line of cables for a route of some length [m]."""
-    tail = sheet.settle("tail", given.tail, TAIL).si
-    racking = sheet.settle("racking", given.racking, RACKING).si
-    splice = sheet.settle("splice", given.splice, SPLICE).si
+def cables_to_order(
+    given: CableOrder,
+    cables: CableSet,
+    route_length: float,
+    sheet: Worksheet,
+    allowances: Sequence[Length | None] = (None, None),
+) -> list[OrderedLine]:
+    """Give what to order of each line of cables for a route of some length [m].
+
+    `allowances` are what cable needs beyond either end, where that is known as a whole.
+    """
+    beyond = sum([_beyond(given, sheet) if allowance is None else allowance.si for allowance in allowances])
     waste = sheet.settle("waste_percent", given.waste_percent, WASTE)
-    length = (route_length + 2 * (tail + racking + splice)) * (1 + waste / 100)
+    length = (route_length + beyond) * (1 + waste / 100)
     order = Length(round_up(length / INCREMENT.value.si) * INCREMENT.value.value, INCREMENT.value.unit)
     reels = None if given.reel_length is None else round_down(given.reel_length.si / order.si)
     if reels == 0 and given.reel_length is not None:
@@ -98,9 +110,23 @@ def cables_to_order(given: CableOrder, cables: CableSet, route_length: float, sh
             member="reel_length",
         )
     return [
-        OrderedLine(line.cable_count, length, order, round_up(line.cable_count / reels) if reels else None)
+        OrderedLine(
+            line.cable_count,
+            route_length + beyond,
+            waste,
+            length,
+            order,
+            round_up(line.cable_count / reels) if reels else None,
+        )
         for line in cables.lines
     ]
+
+
+def _beyond(given: CableOrder, sheet: Worksheet) -> float:
+    """Give the cable beyond an end [m]."""
+    tail = sheet.settle("tail", given.tail, TAIL).si
+    racking = sheet.settle("racking", given.racking, RACKING).si
+    return tail + racking + sheet.settle("splice", given.splice, SPLICE).si
 
 
 def told_order(lines: list[OrderedLine] | None, telling: Telling) -> list[OrderedCable] | UnsetType:

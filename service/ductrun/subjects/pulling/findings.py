@@ -31,14 +31,17 @@ _BEND_RULES = {
 BRAKE_GIVEN = Backing("the brake limit given", Standing.CALLER)
 
 
-def report_direction(way: Direction, pulling: Pulling, sheet: Worksheet, *, may_turn: bool) -> None:
+def report_direction(
+    way: Direction, pulling: Pulling, sheet: Worksheet, *, may_turn: bool, turned: bool = False
+) -> None:
     """Find where a pull breaks a limit of cable or gear, and what its reel must hold.
 
-    `may_turn` says that the pull from the other end breaks none, as far as it was judged.
+    `may_turn` says that the pull from the other end breaks none, as far as it was judged; `turned` that this is the
+    pull from the other end.
     """
     if over(way.use.share, 1.0):
-        _report_tension(way, pulling, sheet, may_turn=may_turn)
-        _report_pressure(way, pulling, sheet)
+        _report_tension(way, pulling, sheet, may_turn=may_turn, turned=turned)
+        _report_pressure(way, pulling, sheet, turned=turned)
     report_brake(way, pulling, sheet)
 
 
@@ -52,40 +55,46 @@ def _cases(way: Direction) -> list[Carried]:
     return [one for one in (way.pulling, way.braking) if one is not None]
 
 
-def _report_tension(way: Direction, pulling: Pulling, sheet: Worksheet, *, may_turn: bool) -> None:
+def _in_route(section: int, pulling: Pulling, *, turned: bool) -> int:
+    """Give the index in the route of a section of the pull."""
+    return len(pulling.sections) - 1 - section if turned else section
+
+
+def _report_tension(way: Direction, pulling: Pulling, sheet: Worksheet, *, may_turn: bool, turned: bool) -> None:
     case = max(_cases(way), key=lambda one: one.case.highest)
-    highest, section = case.case.highest, case.tension_at
+    highest, section = case.case.highest, _in_route(case.tension_at, pulling, turned=turned)
     if not over(highest, pulling.limits.tension):
         return
     told, most = sheet.tell.force(highest), sheet.tell.force(pulling.limits.tension)
-    pulling.route.sheet.find(
+    pulling.route.at(section).find(
         Severity.VIOLATION,
         "tension_exceeded",
-        f"Section {section + 1}: the pull reaches {text_of(told)}{_at_low_friction(way, case)}; {text_of(most)} is "
-        f"allowed. Divide the run{' or pull from the other end' if may_turn else ''}.",
+        f"{pulling.route.named(section)}: the pull reaches {text_of(told)}{_at_low_friction(way, case)}; "
+        f"{text_of(most)} is allowed. Divide the run{' or pull from the other end' if may_turn else ''}.",
         pulling.tension_rule,
         told,
         most,
-        member=str(section),
+        member="",
     )
 
 
-def _report_pressure(way: Direction, pulling: Pulling, sheet: Worksheet) -> None:
+def _report_pressure(way: Direction, pulling: Pulling, sheet: Worksheet, *, turned: bool) -> None:
     case = max(_cases(way), key=lambda one: one.case.pressure)
-    pressure, section = case.case.pressure, case.pressure_at
-    if section is None or not over(pressure, pulling.limits.pressure):
+    pressure = case.case.pressure
+    if case.pressure_at is None or not over(pressure, pulling.limits.pressure):
         return
+    section = _in_route(case.pressure_at, pulling, turned=turned)
     told, limit = sheet.tell.force_per_length(pressure), sheet.tell.given(pulling.pressure_limit)
-    pulling.route.sheet.find(
+    pulling.route.at(section).find(
         Severity.VIOLATION,
         "sidewall_pressure_exceeded",
-        f"Section {section + 1}: sidewall pressure reaches {text_of(told)} in the bend{_at_low_friction(way, case)}; "
-        f"{text_of(limit)} is allowed. Widen the bend, move it toward the reel, or take the limit of the cable's "
-        "maker.",
+        f"{pulling.route.named(section)}: sidewall pressure reaches {text_of(told)} in the "
+        f"bend{_at_low_friction(way, case)}; {text_of(limit)} is allowed. Widen the bend, move it toward the "
+        "reel, or take the limit of the cable's maker.",
         pulling.pressure_rule,
         told,
         limit,
-        member=str(section),
+        member="",
     )
 
 
@@ -190,7 +199,7 @@ def report_bend_total(route: PlacedRoute, total: float) -> None:
         return
     sheet = route.sheet
     bends = (conduit for given, conduit in zip(route.given, route.conduits, strict=True) if given.kind != "straight")
-    listed = next((conduit.type for conduit in bends if conduit.kind == "listed"), None)
+    listed = next((conduit.type for conduit in bends if conduit.type is not None), None)
     rule = sheet.rule(_BEND_RULES.get(listed, "bend_total_other") if listed else "bend_total_other")
     told = sheet.tell.angle(total)
     sheet.find(
@@ -221,8 +230,8 @@ def report_burning_rope(route: PlacedRoute, length: float, within: Sequence[int]
             sheet.find(
                 Severity.CAUTION,
                 "rope_may_cut_elbow",
-                f"Section {index + 1}: over a pull of {text_of(told)} the rope can burn through PVC elbows. Take steel "
-                "or fiberglass elbows, or a wide flat tape and lubricant ahead of the cable.",
+                f"{route.named(index)}: over a pull of {text_of(told)} the rope can burn through PVC elbows. Take "
+                "steel or fiberglass elbows, or a wide flat tape and lubricant ahead of the cable.",
                 BURN_LENGTH.backing,
                 told,
                 sheet.tell.given(BURN_LENGTH.value),

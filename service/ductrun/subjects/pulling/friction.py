@@ -32,7 +32,7 @@ _FAMILIES = {
 
 def family_of(conduit: ListedConduit | MeasuredConduit) -> str | None:
     """Give the family of materials whose friction a conduit has; None where it is not known."""
-    return _FAMILIES[conduit.type] if conduit.kind == "listed" else None
+    return None if conduit.type is None else _FAMILIES[conduit.type]
 
 
 @cache

@@ -19,6 +19,7 @@ from ductrun.kit.forms import Omissible
 from ductrun.kit.operation import Operation
 from ductrun.kit.wording import in_percent, text_of
 from ductrun.kit.worksheet import Worksheet
+from ductrun.subjects.parts.route import inside
 from ductrun.subjects.pulling.assessment import PlanAssessment, PlannedSpan
 from ductrun.subjects.pulling.choices import BoxPlacing, PullDirection
 from ductrun.subjects.pulling.cuts import BoxPositions, Cut, check_positions
@@ -104,13 +105,13 @@ def _note_turning_points(spans: Sequence[pull_search.Span], cut: Cut, pulling: P
     for span in spans[1:]:
         joint = cut.origin[span.start]
         if joint in pulling.lost_bends and cut.origin[span.start - 1] != joint:
-            pulling.route.sheet.find(
+            pulling.route.at(joint).find(
                 Severity.NOTE,
                 "pull_point_turns",
-                f"The pull point at {text_of(sheet.tell.distance(cut.places[span.start]))}, between sections {joint} "
-                f"and {joint + 1}, stands where a bend was left out: its box must take the turn.",
+                f"The pull point at {text_of(sheet.tell.distance(cut.places[span.start]))}, "
+                f"{inside(pulling.route.before(joint))}, stands where a bend was left out: its box must take the turn.",
                 WORKED_OUT,
-                member=str(joint),
+                member="",
             )
 
 
@@ -177,9 +178,9 @@ def _report_impossible(
     bends = [at for at in range(start, end) if not isinstance(cut.elements[at], engineering.Straight)]
     index = cut.origin[bends[0] if bends else start]
     told_start, told_end = sheet.tell.distance(cut.places[start]), sheet.tell.distance(cut.places[end])
-    what = f"bend in section {index + 1}" if bends else f"straight in section {index + 1}"
+    what = f"{'bend' if bends else 'straight'} in {inside(pulling.route.named(index))}"
     breaks = _worst_break(use, pulling, sheet)
-    pulling.route.sheet.find(
+    pulling.route.at(index).find(
         Severity.VIOLATION,
         "no_plan",
         f"No plan keeps the limits: the stretch from {text_of(told_start)} to {text_of(told_end)}, with the {what}, "
@@ -187,7 +188,7 @@ def _report_impossible(
         breaks.rule,
         breaks.actual,
         breaks.limit,
-        member=str(index),
+        member="",
     )
     return index
 

@@ -81,7 +81,8 @@ def pull(given: Studying, pulling: Pulling, sheet: Worksheet) -> PullAssessment:
     report_other_end(backward, sheet)
     report_burning_rope(pulling.route, length, range(len(pulling.sections)))
     caution_rope(sheet, braked=forward.braked or backward.braked)
-    better, reason = _better_end(forward, backward, within, within_backward, pulling.route.sheet)
+    better, reason = _better_end(forward, backward, within, within_backward, sheet)
+    _note_better(better, reason, backward, pulling.route.sheet)
     if sheet.working is not None:
         show_working(forward, pulling, sheet)
     sheet.cite("lubricant-technical-talk-17")
@@ -109,6 +110,39 @@ def pull(given: Studying, pulling: Pulling, sheet: Worksheet) -> PullAssessment:
     )
 
 
+def pull_from_better_end(pulling: Pulling, sheet: Worksheet) -> PullAssessment:
+    """Carry the tension both ways and judge the pull from its better end: nobody has said from which it is pulled."""
+    forward, backward, total = carry(pulling)
+    within, within_backward = verdict_of(forward.use, pulling), verdict_of(backward.use, pulling)
+    better, reason = _better_end(forward, backward, within, within_backward, sheet)
+    turned = better is PullDirection.REVERSED
+    sheet.judge(within_backward if turned else within)
+    length = engineering.developed_length(pulling.sections)
+    report_bend_total(pulling.route, total)
+    report_direction(backward if turned else forward, pulling, sheet, may_turn=False, turned=turned)
+    report_burning_rope(pulling.route, length, range(len(pulling.sections)))
+    caution_rope(sheet, braked=(backward if turned else forward).braked)
+    if sheet.working is not None:
+        show_working(forward, pulling, sheet)
+    sheet.cite("lubricant-technical-talk-17")
+    lubricant = _lubricant(pulling, length)
+    return PullAssessment(
+        pulling,
+        forward,
+        backward,
+        within,
+        within_backward,
+        better,
+        reason,
+        total,
+        lubricant,
+        friction_cases=None,
+        largest=None,
+        profile=None,
+        cables_to_order=None,
+    )
+
+
 def carry(pulling: Pulling) -> tuple[Direction, Direction, float]:
     """Carry a pull from both ends; gives both directions and the sum of the bends [rad]."""
     route, braking = pulling.route_at(pulling.coefficient), pulling.braking_at(pulling.coefficient)
@@ -132,6 +166,7 @@ def _lubricant(pulling: Pulling, length: float) -> float:
     )
 
 
+_OTHER_END = "Pull from the other end"
 _RANK = {True: 0, None: 1, False: 2}  # of a verdict
 _WORDS = {True: "keeps its limits", None: "was not judged", False: "breaks a limit"}
 
@@ -139,7 +174,7 @@ _WORDS = {True: "keeps its limits", None: "was not judged", False: "breaks a lim
 def _better_end(
     forward: Direction, backward: Direction, within: bool | None, within_backward: bool | None, sheet: Worksheet
 ) -> tuple[PullDirection, str]:
-    """Recommend the end that complies, or was judged, or uses less of the limits; say so where it is not the one asked.
+    """Recommend the end that complies, or was judged, or uses less of the limits.
 
     A pull that needs no brake comes before one that does where neither can be told better; where both ends break a
     limit, neither is recommended.
@@ -164,9 +199,15 @@ def _better_end(
     if not turn:
         return PullDirection.FORWARD, f"Pull as given: {shares}."
     ends, other = sheet.tell.force(forward.pulling.case.final), sheet.tell.force(backward.pulling.case.final)
-    reason = f"Pull from the other end: {shares}; the pull ends at {text_of(other)} instead of {text_of(ends)}."
-    sheet.find(Severity.NOTE, "pull_from_the_other_end", reason, WORKED_OUT, other, member="")
+    reason = f"{_OTHER_END}: {shares}; the pull ends at {text_of(other)} instead of {text_of(ends)}."
     return PullDirection.REVERSED, reason
+
+
+def _note_better(better: PullDirection, reason: str, backward: Direction, sheet: Worksheet) -> None:
+    """Say so where the better end is not the one asked."""
+    if better is PullDirection.REVERSED and reason.startswith(_OTHER_END):
+        other = sheet.tell.force(backward.pulling.case.final)
+        sheet.find(Severity.NOTE, "pull_from_the_other_end", reason, WORKED_OUT, other, member="")
 
 
 OPERATION = Operation(

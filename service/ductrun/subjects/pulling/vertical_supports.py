@@ -9,7 +9,7 @@ from ductrun.kit.defaults import quantity
 from ductrun.kit.wording import text_of
 from ductrun.subjects.parts.cable_set import CableSet, Line
 from ductrun.subjects.parts.choices import ConductorSize
-from ductrun.subjects.parts.route import PlacedRoute
+from ductrun.subjects.parts.route import PlacedRoute, inside
 from ductrun.tables import TABLES
 from ductrun.units import Angle, Length
 
@@ -35,10 +35,10 @@ def check_vertical_supports(route: PlacedRoute, cables: CableSet) -> None:
     least = min(limits, key=lambda limit: limit.si) if limits else None
     for first, last, rise in steep_rises(route.sections, VERTICAL.value.si):
         told = sheet.tell.distance(rise)
-        where = f"Section {first + 1}" if first == last else f"Sections {first + 1} to {last + 1}"
+        where = route.named(first) if first == last else f"{route.named(first)} to {inside(route.named(last))}"
         if least is not None and over(rise, least.si):
             most = sheet.tell.given(least)
-            sheet.find(
+            route.at(first).find(
                 Severity.CAUTION,
                 "cable_needs_support",
                 f"{where}: the cable hangs over a rise of {text_of(told)}; conductors of this size and metal are "
@@ -46,7 +46,7 @@ def check_vertical_supports(route: PlacedRoute, cables: CableSet) -> None:
                 sheet.rule("vertical_support"),
                 told,
                 most,
-                member=str(first),
+                member="",
             )
         elif unknown and over(rise, _LEAST.si):
             unknown[0].sheet.find(

@@ -127,7 +127,8 @@ def sync_detailed(
     """Concrete encasement
 
      Gives the envelope of a duct bank, the concrete net of the ducts by their outside diameter, the
-    order with waste, truck loads, bags and mass; formed, or with the trench as the form.
+    order with waste, truck loads, bags and mass, bars, the bare conductor in it and the pressure on
+    forms; formed, or with the trench as the form.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
@@ -173,7 +174,8 @@ def sync(
     """Concrete encasement
 
      Gives the envelope of a duct bank, the concrete net of the ducts by their outside diameter, the
-    order with waste, truck loads, bags and mass; formed, or with the trench as the form.
+    order with waste, truck loads, bags and mass, bars, the bare conductor in it and the pressure on
+    forms; formed, or with the trench as the form.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
@@ -214,7 +216,8 @@ async def asyncio_detailed(
     """Concrete encasement
 
      Gives the envelope of a duct bank, the concrete net of the ducts by their outside diameter, the
-    order with waste, truck loads, bags and mass; formed, or with the trench as the form.
+    order with waste, truck loads, bags and mass, bars, the bare conductor in it and the pressure on
+    forms; formed, or with the trench as the form.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
@@ -258,7 +261,8 @@ async def asyncio(
     """Concrete encasement
 
      Gives the envelope of a duct bank, the concrete net of the ducts by their outside diameter, the
-    order with waste, truck loads, bags and mass; formed, or with the trench as the form.
+    order with waste, truck loads, bags and mass, bars, the bare conductor in it and the pressure on
+    forms; formed, or with the trench as the form.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.

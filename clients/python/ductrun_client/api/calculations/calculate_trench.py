@@ -128,8 +128,8 @@ def sync_detailed(
 
      Gives width and depth of the trench of a duct bank and its volumes: excavation in the bank, bedding,
     select fill, native backfill compacted, spoil loose and its truck loads, for even or varying depth
-    and sloped sides; shoring where the depth asks for it, and the pavement that is cut, taken up and
-    laid again.
+    and sloped sides, or ducts that fall to drain; shoring where the depth asks for it, and the pavement
+    that is cut, taken up and laid again.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
@@ -176,8 +176,8 @@ def sync(
 
      Gives width and depth of the trench of a duct bank and its volumes: excavation in the bank, bedding,
     select fill, native backfill compacted, spoil loose and its truck loads, for even or varying depth
-    and sloped sides; shoring where the depth asks for it, and the pavement that is cut, taken up and
-    laid again.
+    and sloped sides, or ducts that fall to drain; shoring where the depth asks for it, and the pavement
+    that is cut, taken up and laid again.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
@@ -219,8 +219,8 @@ async def asyncio_detailed(
 
      Gives width and depth of the trench of a duct bank and its volumes: excavation in the bank, bedding,
     select fill, native backfill compacted, spoil loose and its truck loads, for even or varying depth
-    and sloped sides; shoring where the depth asks for it, and the pavement that is cut, taken up and
-    laid again.
+    and sloped sides, or ducts that fall to drain; shoring where the depth asks for it, and the pavement
+    that is cut, taken up and laid again.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
@@ -265,8 +265,8 @@ async def asyncio(
 
      Gives width and depth of the trench of a duct bank and its volumes: excavation in the bank, bedding,
     select fill, native backfill compacted, spoil loose and its truck loads, for even or varying depth
-    and sloped sides; shoring where the depth asks for it, and the pavement that is cut, taken up and
-    laid again.
+    and sloped sides, or ducts that fall to drain; shoring where the depth asks for it, and the pavement
+    that is cut, taken up and laid again.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.

@@ -1,0 +1,9 @@
+from enum import StrEnum
+
+
+class DrainsTo(StrEnum):
+    BOTH_ENDS = "both_ends"
+    END = "end"
+
+    def __str__(self) -> str:
+        return str(self.value)

@@ -1,0 +1,88 @@
+"""The alignment of a run: what its sections measure in plan and in height, and tangents of bends.
+
+Symbols: L length along the centre line [m]; phi slope from level [rad], positive upward; R radius to the centre line
+[m]; theta angle of a bend [rad].
+"""
+
+from __future__ import annotations
+
+import math
+from bisect import bisect_right
+from itertools import pairwise
+from typing import NamedTuple
+
+from ductrun.engineering.pulling import HorizontalBend, Section, Straight
+
+
+def tangent_length(radius: float, angle: float) -> float:
+    """Give the distance from the start of a bend to the intersection of its tangents [m]: R tan(theta / 2).
+
+    Valid below a half turn, where the tangents meet.
+    Parameters: radius R [m], angle theta [rad].
+    Source: derived.
+    """
+    return radius * math.tan(angle / 2)
+
+
+def plan_length(section: Section) -> float:
+    """Give the length of a section in plan [m]: L cos phi, R theta of a level bend, R |sin phi2 - sin phi1| of a bend
+    in a vertical plane.
+
+    Parameters: section, a straight or a bend.
+    Source: derived.
+    """
+    if isinstance(section, Straight):
+        return section.length * math.cos(section.grade)
+    if isinstance(section, HorizontalBend):
+        return section.radius * section.angle
+    return section.radius * abs(math.sin(section.exit_grade) - math.sin(section.entry_grade))
+
+
+def rise(section: Section) -> float:
+    """Give by how much a section climbs [m], negative where it falls: L sin phi, R |cos phi1 - cos phi2| with the sign
+    of its mean slope.
+
+    Parameters: section, a straight or a bend.
+    Source: derived.
+    """
+    if isinstance(section, Straight):
+        return section.length * math.sin(section.grade)
+    if isinstance(section, HorizontalBend):
+        return 0.0
+    turned = math.cos(section.entry_grade) - math.cos(section.exit_grade)
+    return section.radius * (turned if section.exit_grade > section.entry_grade else -turned)
+
+
+class Line(NamedTuple):
+    """A line of heights over stations, straight between its points: both [m], the stations rising."""
+
+    stations: tuple[float, ...]
+    heights: tuple[float, ...]
+
+    def height(self, station: float) -> float:
+        """Give the height [m] at a station [m], beyond its ends that of the end."""
+        after = bisect_right(self.stations, station)
+        if after == 0:
+            return self.heights[0]
+        if after == len(self.stations):
+            return self.heights[-1]
+        start, end = self.stations[after - 1], self.stations[after]
+        share = (station - start) / (end - start)
+        return self.heights[after - 1] + share * (self.heights[after] - self.heights[after - 1])
+
+    def between(self, start: float, end: float) -> list[float]:
+        """Give the stations [m] from start to end [m]: both, and every point between them."""
+        return [start, *(at for at in self.stations if start < at < end), end]
+
+
+def straights_along(line: Line, start: float, end: float) -> list[Straight]:
+    """Give the straights that follow a line from a station to another: atan(rise / plan), plan / cos phi long.
+
+    Parameters: line of heights [m], start and end, stations [m].
+    Source: derived.
+    """
+    found = []
+    for near, far in pairwise(line.between(start, end)):
+        grade = math.atan2(line.height(far) - line.height(near), far - near)
+        found.append(Straight((far - near) / math.cos(grade), grade))
+    return found

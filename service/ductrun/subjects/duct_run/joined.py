@@ -1,0 +1,120 @@
+"""The ducts of a stretch joined: a piece for every conduit in it, and one for each riser of another conduit."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from ductrun.engineering.joints import developed_length
+from ductrun.engineering.pulling import Straight
+from ductrun.kit.backing import PRACTICE
+from ductrun.kit.choices import Severity
+from ductrun.kit.worksheet import Worksheet
+from ductrun.subjects.conduit.choices import JoiningMethod, RunEnd
+from ductrun.subjects.conduit.elbows import TANGENT, Elbows
+from ductrun.subjects.conduit.joining import Ducts, Joined, join, known_method
+from ductrun.subjects.duct_run.assessment import Piece
+from ductrun.subjects.duct_run.banks import RunBank
+from ductrun.subjects.duct_run.form import RunJoining
+from ductrun.subjects.duct_run.laying import LaidSection, LaidStretch, conduit_of_riser
+from ductrun.subjects.duct_run.places import Stop
+from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit, find_row
+
+Conduits = ListedConduit | MeasuredConduit
+
+
+def pieces_of(
+    laid: LaidStretch, bank: RunBank, stops: tuple[Stop | None, Stop | None], practice: tuple[RunJoining, Worksheet]
+) -> list[Piece]:
+    """Join the ducts of a stretch; `stops` stand at its ends, None where it goes on.
+
+    Plugs are counted for the run, from stop to stop.
+    """
+    found = []
+    for conduit, sheet, ducts in _alike(bank):
+        for sections, riser, ends in _parts(laid, conduit, stops):
+            own = conduit if riser is None else conduit_of_riser(riser, conduit)
+            finishes = (_finish(ends[0], own), _finish(ends[1], own))
+            joined = _joined(own, len(ducts), sections, finishes, sheet, practice)
+            found.append(Piece(own, len(ducts), sections, joined, riser))
+    return found
+
+
+def _alike(bank: RunBank) -> list[tuple[Conduits, Worksheet, list[int]]]:
+    """Give every conduit of a bank with the sheet of its place and the ducts that are of it."""
+    found: dict[tuple[object, ...], tuple[Conduits, Worksheet, list[int]]] = {}
+    for index, duct in enumerate(bank.ducts):
+        conduit = duct.conduit
+        key = (
+            (conduit.type, conduit.trade_size)
+            if conduit.kind == "listed"
+            else (conduit.type, conduit.trade_size, conduit.inside_diameter.si, id(conduit))
+        )
+        found.setdefault(key, (conduit, duct.sheet, []))[2].append(index)
+    return list(found.values())
+
+
+_Ends = tuple[Stop | RunEnd, Stop | RunEnd]
+
+
+def _parts(
+    laid: LaidStretch, conduit: Conduits, stops: tuple[Stop | None, Stop | None]
+) -> list[tuple[list[LaidSection], Stop | None, _Ends]]:
+    """Cut a stretch where its risers are of another conduit than it is, and say how each part ends.
+
+    A joint to the part before is counted by the part after it.
+    """
+    start, end = stops
+    sections = list(laid.sections)
+    first: Stop | RunEnd = RunEnd.ELBOW if start is None else start
+    last: Stop | RunEnd = RunEnd.NONE if end is None else end
+    parts: list[tuple[list[LaidSection], Stop | None, _Ends]] = []
+    behind: list[tuple[list[LaidSection], Stop | None, _Ends]] = []
+    if start is not None and sections[0].riser is not None and conduit_of_riser(start, conduit) is not conduit:
+        parts.append((sections[:2], start, (start, RunEnd.NONE)))
+        sections, first = sections[2:], RunEnd.ELBOW
+    if end is not None and sections[-1].riser is not None and conduit_of_riser(end, conduit) is not conduit:
+        behind.append((sections[-2:], end, (RunEnd.ELBOW, end)))
+        sections, last = sections[:-2], RunEnd.NONE
+    return [*parts, (sections, None, (first, last)), *behind]
+
+
+def _finish(end: Stop | RunEnd, conduit: Conduits) -> RunEnd:
+    if isinstance(end, RunEnd):
+        return end
+    return end.finish(belled=known_method(conduit.type) is JoiningMethod.CEMENTED)
+
+
+def _joined(
+    conduit: Conduits,
+    count: int,
+    sections: Sequence[LaidSection],
+    finishes: tuple[RunEnd, RunEnd],
+    sheet: Worksheet,
+    practice: tuple[RunJoining, Worksheet],
+) -> Joined | None:
+    """Join alike ducts; None where nothing is on file of how such conduit is joined, which is found."""
+    given, joining = practice
+    method = known_method(conduit.type)
+    if method is None:
+        joining.find(
+            Severity.NOTE,
+            "joints_not_counted",
+            f"How {conduit.type or 'this conduit'} is joined is not on file: its length is taken off, its joints are "
+            "not counted. Count them by its maker's list.",
+            PRACTICE,
+        )
+        return None
+    bends = [one.element for one in sections if one.is_elbow and not isinstance(one.element, Straight)]
+    tangent = joining.settle("elbow_tangent", given.elbow_tangent, TANGENT).si if bends else 0.0
+    elbows = sum([developed_length(bend.radius, bend.angle, tangent) for bend in bends], start=0.0)
+    length = sum([one.element.developed_length for one in sections])
+    size, bore = _size_and_bore(conduit, sheet)
+    ducts = Ducts(size, bore, method, count, length, Elbows(len(bends), elbows, joining), finishes, 0, sheet)
+    return join(given, ducts, joining)
+
+
+def _size_and_bore(conduit: Conduits, sheet: Worksheet) -> tuple[str | None, float | None]:
+    if conduit.kind == "measured":
+        return conduit.trade_size, conduit.inside_diameter.si
+    row = find_row(conduit, sheet)
+    return row.trade_size, None if row.inside_diameter is None else row.inside_diameter.si

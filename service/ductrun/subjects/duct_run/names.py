@@ -1,0 +1,60 @@
+"""Findings of a run: each names what it is about, alike ones come once, in the order of their weight and place."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from contextlib import contextmanager
+from typing import NamedTuple
+
+import msgspec
+
+from ductrun.kit.answers import Finding
+from ductrun.kit.choices import Severity
+from ductrun.kit.wording import listing
+from ductrun.kit.worksheet import Book
+
+_ORDER = {severity: rank for rank, severity in enumerate(Severity)}
+_MOST_NAMED = 6
+
+
+class _About(NamedTuple):
+    """What a finding is about, and where along the run that begins [m]."""
+
+    name: str
+    station: float
+
+
+class Names:
+    """Remembers what the findings of a book are about, by when they were found."""
+
+    __slots__ = ("_about", "_book")
+
+    def __init__(self, book: Book) -> None:
+        """Start with a book."""
+        self._book = book
+        self._about: list[_About] = []
+
+    @contextmanager
+    def about(self, name: str, station: float = 0.0) -> Iterator[None]:
+        """Say what is found within: `with names.about("West approach", 12.0): ...`."""
+        yield
+        missing = len(self._book.findings) - len(self._about)
+        self._about += [_About(name, station)] * missing
+
+    def write(self) -> None:
+        """Put the findings of the book in order, alike ones together, each with the name of what it is about."""
+        alike: dict[tuple[object, ...], tuple[Finding, list[_About]]] = {}
+        for finding, about in zip(self._book.findings, self._about, strict=True):
+            key = (finding.severity, finding.code, finding.message, finding.citation)
+            alike.setdefault(key, (finding, []))[1].append(about)
+        found = sorted(alike.values(), key=lambda one: (_ORDER[one[0].severity], one[1][0].station))
+        self._book.findings[:] = [_named(finding, about) for finding, about in found]
+
+
+def _named(finding: Finding, about: list[_About]) -> Finding:
+    names = [name for name in dict.fromkeys(one.name for one in about) if name]
+    if not names:
+        return finding
+    told = names if len(names) <= _MOST_NAMED else [*names[: _MOST_NAMED - 1], f"{len(names) - _MOST_NAMED + 1} more"]
+    words = listing(told)
+    return msgspec.structs.replace(finding, message=f"{words[0].upper()}{words[1:]}: {finding.message}")

@@ -1,0 +1,86 @@
+"""The ends of a run and its pull points: what stands there, how high conduit comes up, how ducts finish."""
+
+from __future__ import annotations
+
+from typing import Annotated, NamedTuple
+
+from pydantic import Field
+
+from ductrun.kit.defaults import by_rule
+from ductrun.kit.forms import BendRadius, CableTail, Form, Omissible, between
+from ductrun.kit.texts import Name
+from ductrun.kit.worksheet import Worksheet
+from ductrun.subjects.conduit.choices import RunEnd
+from ductrun.subjects.duct_run.choices import PlaceKind
+from ductrun.subjects.parts.choices import ConduitType
+from ductrun.units import Length
+
+RiserHeight = Annotated[Length, between(Length, 0, 100, "ft")]
+
+
+class RunPlace(Form):
+    """An end of the run, or a pull point in it."""
+
+    kind: PlaceKind = Field(description="What stands there.", examples=["manhole"])
+    name: Omissible[Name] = Field(default=None, description="Its name.", examples=["MH-12"])
+    height: Omissible[RiserHeight] = Field(
+        default=None,
+        description="Height above grade to which the ducts come up: the buried stretch beside it then gets an elbow "
+        "and a straight leg up to it.",
+        examples=[{"value": 4, "unit": "ft"}],
+    )
+    riser_conduit_type: Omissible[ConduitType] = Field(
+        default=None,
+        description="Conduit of that elbow and leg.",
+        examples=["pvc_schedule_80"],
+        json_schema_extra=by_rule("the conduit of the stretch"),
+    )
+    riser_radius: Omissible[BendRadius] = Field(
+        default=None,
+        description="Radius of that elbow.",
+        examples=[{"value": 36, "unit": "in"}],
+        json_schema_extra=by_rule("that of the standard elbow of its size"),
+    )
+    finish: Omissible[RunEnd] = Field(
+        default=None,
+        description="How each duct finishes there.",
+        examples=["end_bell"],
+        json_schema_extra=by_rule(
+            "end_bell at manholes, vaults, handholes, pads and pole bases; adapter at boxes and equipment; elbow at a "
+            "conduit body; coupling at an existing duct; none at a stub-up or cap, and of what no bell fits"
+        ),
+    )
+    cable_allowance: Omissible[CableTail] = Field(
+        default=None,
+        description="Cable beyond the conduit there, for racking, tail and termination together.",
+        examples=[{"value": 30, "unit": "ft"}],
+        json_schema_extra=by_rule("tail, racking and splice of ordering"),
+    )
+
+
+_BELL = {PlaceKind.MANHOLE, PlaceKind.VAULT, PlaceKind.HANDHOLE, PlaceKind.PAD, PlaceKind.POLE_BASE}
+_ADAPTER = {PlaceKind.PULL_BOX, PlaceKind.EQUIPMENT}
+CONFINED = {PlaceKind.MANHOLE, PlaceKind.VAULT}
+_FINISHES = {
+    **dict.fromkeys(_BELL, RunEnd.END_BELL),
+    **dict.fromkeys(_ADAPTER, RunEnd.ADAPTER),
+    PlaceKind.CONDUIT_BODY: RunEnd.ELBOW,
+    PlaceKind.EXISTING_DUCT: RunEnd.COUPLING,
+    PlaceKind.STUB_UP: RunEnd.NONE,
+    PlaceKind.CAPPED: RunEnd.NONE,
+}
+
+
+class Stop(NamedTuple):
+    """An end or a pull point: as given, its name, and the sheet of its place."""
+
+    given: RunPlace
+    name: str
+    sheet: Worksheet
+
+    def finish(self, *, belled: bool) -> RunEnd:
+        """Give how ducts finish here: as given, else by what stands here and whether bells fit them."""
+        if self.given.finish is not None:
+            return self.given.finish
+        usual = _FINISHES[self.given.kind]
+        return RunEnd.NONE if usual is RunEnd.END_BELL and not belled else usual

@@ -1,0 +1,90 @@
+"""Practice given once for all, with what a part of the run has of its own laid over it."""
+
+from __future__ import annotations
+
+from typing import Any, TypeVar, cast
+
+from ductrun.kit.defaults import Default
+from ductrun.kit.forms import Form
+from ductrun.kit.worksheet import Worksheet
+
+T = TypeVar("T")
+F = TypeVar("F", bound=Form)
+
+
+class _Over:
+    """Members of one object, with others laid over them; it is read and never written."""
+
+    __slots__ = ("_own", "_shared")
+
+    def __init__(self, shared: Any, own: dict[str, Any]) -> None:
+        self._shared = shared
+        self._own = own
+
+    def __getattr__(self, name: str) -> Any:
+        return self._own[name] if name in self._own else getattr(self._shared, name)
+
+
+def laid_over(shared: T, own: dict[str, Any]) -> T:
+    """Give an object with other members laid over its own."""
+    return cast(T, _Over(shared, own)) if own else shared
+
+
+def members_of(form: Form | None) -> dict[str, Any]:
+    """Give the members that a form, or the record of one, was given."""
+    if form is None:
+        return {}
+    names = getattr(form, "__struct_fields__", None) or type(form).model_fields
+    return {name: value for name in names if (value := getattr(form, name)) is not None}
+
+
+class LayeredSheet(Worksheet):
+    """The sheet of members of which some were given in another place: each is told where it was given.
+
+    `redirected` holds the pointers of those, by member; `own` is the sheet of the part, where a default goes that is
+    another there than for the parts before it.
+    """
+
+    __slots__ = ("_own", "_redirected", "_shared")
+
+    def __init__(self, shared: Worksheet, own: Worksheet, redirected: dict[str, str], about: str) -> None:
+        """Lay the places of members over those of a sheet; what is found is about `about`, a pointer."""
+        self.tell = shared.tell
+        self.about = about
+        self.book = shared.book
+        self._parent, self._member = shared, ""
+        self._shared, self._own, self._redirected = shared, own, redirected
+
+    @property
+    def place(self) -> str:
+        """The JSON pointer of what is given once for all."""
+        return self._shared.place
+
+    def pointer(self, member: str = "") -> str:
+        """Give the JSON pointer of a member where it was given."""
+        first, slash, rest = member.partition("/")
+        if first in self._redirected:
+            return f"{self._redirected[first]}{slash}{rest}"
+        return self._shared.pointer(member)
+
+    def settle(self, member: str, given: T | None, default: Default[T]) -> T:
+        """Settle a member for all parts, or for this one alone where its default is another than theirs."""
+        if given is not None:
+            return given
+        known = self.book.settled.get(self.pointer(member))
+        if known is not None and known is not default and known.value != default.value:
+            return self._own.settle(member, None, default)
+        return super().settle(member, None, default)
+
+
+def practice_of(
+    form: type[F], name: str, shared: F | None, own: F | None, run: Worksheet, part: Worksheet
+) -> tuple[F, Worksheet]:
+    """Give the practice of a part and its sheet: what the run gives, and over it what the part has of its own.
+
+    `run` and `part` are the sheets of the whole request and of the part, whose member `name` the practice is.
+    """
+    common, mine = run.within(name), part.within(name)
+    given = members_of(own)
+    redirected = {member: mine.pointer(member) for member in given}
+    return laid_over(form() if shared is None else shared, given), LayeredSheet(common, mine, redirected, part.place)

@@ -1,0 +1,195 @@
+"""The pulls of a run: every circuit from stop to stop, through the conduit that its duct is there."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Any, NamedTuple, cast
+
+from ductrun.engineering import pulling as engineering
+from ductrun.kit.backing import WORKED_OUT
+from ductrun.kit.choices import Severity
+from ductrun.kit.wording import listing, text_of
+from ductrun.kit.worksheet import Gathering, Worksheet
+from ductrun.subjects.duct_run.assessment import AssessedStretch, CircuitPull, RunPull
+from ductrun.subjects.duct_run.circuits import PlacedCircuit
+from ductrun.subjects.duct_run.form import DuctRunRequest
+from ductrun.subjects.duct_run.laying import LaidSection, conduit_of_riser
+from ductrun.subjects.duct_run.names import Names
+from ductrun.subjects.duct_run.places import Stop
+from ductrun.subjects.duct_run.practice import practice_of
+from ductrun.subjects.parts.choices import BendMade
+from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit, inside_diameter
+from ductrun.subjects.parts.route import PlacedRoute, RouteSection, SectionPlace
+from ductrun.subjects.pulling.assessment import PlanAssessment, PullAssessment
+from ductrun.subjects.pulling.cable_order import CableOrder, OrderedLine, cables_to_order
+from ductrun.subjects.pulling.choices import PullDirection
+from ductrun.subjects.pulling.practice import PullPractice
+from ductrun.subjects.pulling.pull_plan import plan
+from ductrun.subjects.pulling.pull_tension import pull_from_better_end
+from ductrun.subjects.pulling.settled import Pulling
+from ductrun.subjects.pulling.settling import settle
+from ductrun.subjects.pulling.stop_tension import stop_tension
+
+
+class _Given(NamedTuple):
+    """What a pull reads of a section as given."""
+
+    kind: str
+    made: BendMade | None
+    friction_coefficient: float | None
+    conduit: None = None
+
+
+class Span(NamedTuple):
+    """The way between two stops: their indexes, and every stretch on it."""
+
+    start: int
+    end: int
+    stretches: list[AssessedStretch]
+
+
+_KINDS = {engineering.Straight: "straight", engineering.HorizontalBend: "horizontal_bend"}
+_Conduit = ListedConduit | MeasuredConduit
+
+
+def spans_of(stretches: Sequence[AssessedStretch], stops: Sequence[Stop]) -> list[Span]:
+    """Give the way from every stop to the next."""
+    spans: list[Span] = []
+    here: list[AssessedStretch] = []
+    for stretch in stretches:
+        here.append(stretch)
+        if stretch.laid.given.pull_point is not None or stretch is stretches[-1]:
+            spans.append(Span(len(spans), len(spans) + 1, here))
+            here = []
+    assert len(spans) == len(stops) - 1  # noqa: S101  (a stop stands at every end)
+    return spans
+
+
+def pulls_of(
+    circuits: Sequence[PlacedCircuit],
+    spans: Sequence[Span],
+    stops: Sequence[Stop],
+    request: DuctRunRequest,
+    sheet: Worksheet,
+    names: Names,
+) -> list[list[CircuitPull]]:
+    """Pull every circuit from stop to stop; alike cables through alike ducts are pulled once."""
+    faults = Gathering()
+    known: dict[tuple[object, ...], RunPull] = {}
+    found = []
+    for circuit in circuits:
+        pulls = []
+        for span in spans[circuit.start : circuit.end]:
+            name = f"{circuit.name}, {stops[span.start].name} to {stops[span.end].name}"
+            station = span.stretches[0].laid.station
+            for ducts in _alike(span, circuit.ducts):
+                route = _route(span, circuit, ducts[0])
+                key = (circuit.cables.key, id(circuit.given.pulling), span.start, *map(_key, route.conduits))
+                with faults, names.about(name, station):
+                    if key not in known:
+                        known[key] = _pull(circuit, span, route, stops, request, sheet)
+                    pulls.append(CircuitPull(ducts, known[key]))
+        found.append(pulls)
+    faults.stop()
+    return found
+
+
+def _key(conduit: _Conduit) -> object:
+    return (conduit.type, conduit.trade_size) if conduit.kind == "listed" else id(conduit)
+
+
+def _alike(span: Span, ducts: Sequence[int]) -> list[list[int]]:
+    """Give the ducts of a circuit, those together that are of the same conduit all the way."""
+    groups: dict[tuple[object, ...], list[int]] = {}
+    for duct in ducts:
+        way = tuple(_key(stretch.bank.ducts[duct].conduit) for stretch in span.stretches)
+        groups.setdefault(way, []).append(duct)
+    return list(groups.values())
+
+
+def _route(span: Span, circuit: PlacedCircuit, duct_index: int) -> PlacedRoute:
+    """Put the way of a circuit together, in the conduit that one of its ducts is in every stretch."""
+    sections: list[LaidSection] = []
+    given: list[_Given] = []
+    conduits: list[_Conduit] = []
+    places: list[SectionPlace] = []
+    for stretch in span.stretches:
+        duct = stretch.bank.ducts[duct_index]
+        friction = stretch.laid.given.friction_coefficient
+        for one in stretch.laid.sections:
+            conduit, place = duct.conduit, duct.sheet
+            if one.riser is not None:
+                place = one.riser.sheet.within("riser_conduit_type")
+                conduit = conduit_of_riser(one.riser, conduit)
+            kind = _KINDS.get(type(one.element), "vertical_bend")
+            given.append(_Given(kind, one.made, friction))
+            conduits.append(conduit)
+            sections.append(one)
+            places.append(SectionPlace(f"{one.name[0].upper()}{one.name[1:]}", one.sheet, place))
+    sheet = circuit.sheet.within("", about=circuit.sheet.place)
+    elements = [one.element for one in sections]
+    return PlacedRoute(elements, cast(Sequence[RouteSection], given), conduits, [], sheet, sheet, places)
+
+
+def _bores(route: PlacedRoute) -> list[float]:
+    faults = Gathering()
+    known: dict[object, float] = {}
+    for conduit, place in zip(route.conduits, route.places or (), strict=True):
+        key = _key(conduit)
+        if key not in known:
+            with faults:
+                known[key] = inside_diameter(conduit, place.conduit_sheet)
+    faults.stop()
+    return [known[_key(conduit)] for conduit in route.conduits]
+
+
+def _pull(
+    circuit: PlacedCircuit,
+    span: Span,
+    route: PlacedRoute,
+    stops: Sequence[Stop],
+    request: DuctRunRequest,
+    sheet: Worksheet,
+) -> RunPull:
+    route = route._replace(bores=_bores(route))
+    given, practice = practice_of(PullPractice, "pulling", request.pulling, circuit.given.pulling, sheet, circuit.sheet)
+    pulling = settle(given, circuit.cables.pulled, route, practice)
+    pulled = pull_from_better_end(pulling, practice)
+    turned = pulled.better is PullDirection.REVERSED
+    within = pulled.within_backward if turned else pulled.within
+    return RunPull(
+        span.start,
+        span.end,
+        pulled,
+        stop_tension(pulling, turned=turned),
+        _help(pulling, practice) if within is False else None,
+        _order(pulled, (stops[span.start], stops[span.end]), request, sheet),
+    )
+
+
+def _help(pulling: Pulling, sheet: Worksheet) -> PlanAssessment:
+    """Say where pull points would help, at the ends of straights, and nothing else of them."""
+    findings = sheet.book.findings
+    before = len(findings)
+    found = plan(None, pulling, sheet)
+    told = [one for one in findings[before:] if one.code == "no_plan"]
+    findings[before:] = told
+    if len(found.spans) > 1:
+        at = [text_of(sheet.tell.distance(span.start)) for span in found.spans[1:]]
+        sheet.find(
+            Severity.NOTE,
+            "pull_point_would_help",
+            f"A pull point at {listing(at)} along the pull would keep the limits.",
+            WORKED_OUT,
+            float(len(at)),
+        )
+    return found
+
+
+def _order(
+    pulled: PullAssessment, ends: tuple[Stop, Stop], request: DuctRunRequest, sheet: Worksheet
+) -> list[OrderedLine]:
+    given: Any = request.ordering or CableOrder()
+    length = engineering.developed_length(pulled.pulling.sections)
+    allowances = [stop.given.cable_allowance for stop in ends]
+    return cables_to_order(given, pulled.pulling.cables, length, sheet.within("ordering"), allowances)

@@ -1,0 +1,57 @@
+"""The place of a run, and how what lies above ground there is let move and held."""
+
+from __future__ import annotations
+
+from typing import Any, NamedTuple
+
+from ductrun.kit.worksheet import Worksheet
+from ductrun.subjects.duct_run.form import DuctRunRequest
+from ductrun.subjects.duct_run.moving_practice import RunMoving
+from ductrun.subjects.duct_run.practice import LayeredSheet, laid_over
+from ductrun.subjects.movement.choices import RunSetting
+from ductrun.subjects.movement.temperatures import Seen, seen_by
+from ductrun.units import Temperature, TemperatureUnit
+
+_OPENING_STEP = 10  # degF, of the table a crew carries
+_MOST_OPENINGS = 40
+
+
+class Site(NamedTuple):
+    """What conduit above ground sees, None where no temperatures were given; how it is let move and held, and the
+    sheet of that; and the openings to tell.
+    """
+
+    seen: Seen | None
+    practice: RunMoving
+    sheet: Worksheet
+    openings: list[Temperature]
+
+    def here(self, own: dict[str, Any], part: Worksheet, about: str) -> tuple[Any, Worksheet]:
+        """Give the practice with what a part has of its own laid over it, and its sheet; `about` is a pointer."""
+        given = {name: value for name, value in own.items() if value is not None}
+        redirected = {name: part.pointer(name) for name in given}
+        asked = {
+            "emerges_from_grade": None,
+            "crosses_structural_joint": None,
+            "opening_temperatures": self.openings or None,
+        }
+        return laid_over(self.practice, given | asked), LayeredSheet(self.sheet, part, redirected, about)
+
+
+def site_of(request: DuctRunRequest, sheet: Worksheet) -> Site:
+    """Give what conduit above ground sees in this place, and the temperatures of its opening table."""
+    practice, place = request.movement or RunMoving(), sheet.within("movement")
+    if request.site is None or request.site.temperatures is None:
+        return Site(None, practice, place, [])
+    seen = seen_by(request.site.temperatures, RunSetting.ABOVE_GROUND, sheet.within("site/temperatures"))
+    return Site(seen, practice, place, practice.opening_temperatures or _opening_temperatures(seen))
+
+
+def _opening_temperatures(seen: Seen) -> list[Temperature]:
+    """Give every ten degF between the lowest and the highest."""
+    if seen.span is None:
+        return []
+    low, high = (TemperatureUnit.DEG_F.from_si(bound) for bound in seen.span)
+    first = -int(-low // _OPENING_STEP) * _OPENING_STEP
+    steps = range(first, int(high) + 1, _OPENING_STEP)
+    return [Temperature(float(at), TemperatureUnit.DEG_F) for at in steps][:_MOST_OPENINGS]

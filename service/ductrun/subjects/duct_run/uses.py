@@ -1,0 +1,54 @@
+"""Whether the conduit of a stretch is permitted where it lies."""
+
+from __future__ import annotations
+
+from ductrun.kit.backing import PRACTICE
+from ductrun.kit.choices import Severity
+from ductrun.kit.worksheet import Worksheet
+from ductrun.subjects.conduit.choices import ConduitUse
+from ductrun.subjects.conduit.permitted_use import Using, judge
+from ductrun.subjects.duct_run.assessment import JudgedType
+from ductrun.subjects.duct_run.banks import RunBank
+from ductrun.subjects.duct_run.form import Stretch
+from ductrun.subjects.duct_run.laying import conduit_of_riser
+from ductrun.subjects.duct_run.places import Stop
+from ductrun.subjects.parts.choices import ConduitType
+from ductrun.subjects.parts.conduit import PlacedType
+
+_USES = {
+    "encased": [ConduitUse.CONCRETE_ENCASEMENT],
+    "direct_buried": [ConduitUse.DIRECT_BURIAL],
+    "bored": [ConduitUse.DIRECTIONAL_BORE],
+    "above_ground": [ConduitUse.ABOVE_GROUND],
+}
+_RISER = [ConduitUse.EMERGING_FROM_GRADE, ConduitUse.ABOVE_GROUND]
+
+
+def judged_uses(stretch: Stretch, bank: RunBank, risers: list[Stop], here: Worksheet) -> list[JudgedType]:
+    """Judge every type of conduit of a stretch in its setting, and those that come up out of it."""
+    setting = stretch.setting
+    uses = list(_USES.get(setting.kind, ()))
+    if setting.kind == "above_ground":
+        uses += [use for use in setting.uses or () if use not in uses]
+    kinds = list(dict.fromkeys(duct.conduit.type for duct in bank.ducts))
+    place = here.within("setting", about=here.place)
+    found = [_judged(kind, uses, place) for kind in kinds] if uses else []
+    for stop in risers:
+        up = list(dict.fromkeys(conduit_of_riser(stop, duct.conduit).type for duct in bank.ducts))
+        about = stop.sheet.within("riser_conduit_type", about=stop.sheet.pointer("height"))
+        found += [_judged(kind, _RISER, about) for kind in up]
+    return [one for one in found if one is not None]
+
+
+def _judged(kind: ConduitType | None, uses: list[ConduitUse], sheet: Worksheet) -> JudgedType | None:
+    if kind is None:
+        sheet.find(
+            Severity.CAUTION,
+            "use_not_judged",
+            "What the conduit is made of was not said: give its type beside its diameters to judge whether it is "
+            "permitted here.",
+            PRACTICE,
+        )
+        sheet.judge(None)
+        return None
+    return JudgedType(kind, judge(Using(uses=uses), PlacedType(kind, sheet), sheet))
