@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 from ductrun.engineering.pulling import Straight
 from ductrun.engineering.rounding import over
 from ductrun.kit.backing import GIVEN, PRACTICE
@@ -217,11 +215,9 @@ def _ruled(conduit: _Conduit, practice: RunMoving, sheet: Worksheet) -> SupportS
     kind, size = conduit.type, conduit.trade_size
     if kind is None or size is None or kind.value not in _SUPPORTED:
         return None
-    coupling: Any = practice.coupling if kind in _COUPLED else None
-    supported = SupportedConduit(
-        kind="listed", type=SupportedConduitType(kind.value), trade_size=size, coupling=coupling
-    )
-    return spacing_of(supported, sheet)
+    supported = SupportedConduit(kind="listed", type=SupportedConduitType(kind.value), trade_size=size)
+    own = {"coupling": practice.coupling} if kind in _COUPLED else {}
+    return spacing_of(laid_over(supported, own), sheet)
 
 
 def _spacing(conduit: _Conduit, practice: RunMoving, given: Length | None, sheet: Worksheet) -> SupportSpacing | None:

@@ -42,7 +42,7 @@ class _AnyBend(Form):
         default=None,
         description="Whether it is bought, bent on site, or laid on a curve.",
         examples=["factory_elbow"],
-        json_schema_extra=MADE.stated,
+        json_schema_extra=by_rule(f"{MADE.value}; in a bore laid_on_curve"),
     )
 
 

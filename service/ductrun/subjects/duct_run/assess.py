@@ -26,11 +26,12 @@ from ductrun.subjects.duct_run.burying import (
 )
 from ductrun.subjects.duct_run.choices import StraightLengths
 from ductrun.subjects.duct_run.circuits import PlacedCircuit, place_circuits
-from ductrun.subjects.duct_run.crossings import caution_places, find_crossings
+from ductrun.subjects.duct_run.crossings import caution_places, find_bore, find_crossings
 from ductrun.subjects.duct_run.form import STRAIGHT_LENGTHS, DuctRunRequest, RunJoining, Stretch
 from ductrun.subjects.duct_run.joined import pieces_of
 from ductrun.subjects.duct_run.laying import (
     BURIED,
+    LEVEL_RADIANS,
     LaidSection,
     LaidStretch,
     Laying,
@@ -47,7 +48,7 @@ from ductrun.subjects.duct_run.places import Stop
 from ductrun.subjects.duct_run.practice import practice_of
 from ductrun.subjects.duct_run.pulls import pulls_of, spans_of
 from ductrun.subjects.duct_run.site import Site, site_of
-from ductrun.subjects.duct_run.uses import judged_uses
+from ductrun.subjects.duct_run.uses import judged_riser, judged_uses
 from ductrun.subjects.fill.fill import hold
 from ductrun.subjects.fill.rules import Filling
 from ductrun.subjects.parts.conduit import PlacedConduit, place_conduit
@@ -96,13 +97,12 @@ def assess(request: DuctRunRequest, sheet: Worksheet) -> DuctRun:
         with faults, names.about(line.name, one.station):
             here = [circuit for circuit in circuits if _passes(circuit, index, request)]
             ends = _ends(index, request, stops)
-            stretches.append(_stretch(line, one, ends, here, heights, site, practices))
+            stretches.append(_stretch(line, one, ends, here, heights, site, practices, names))
     faults.stop()
     find_crossings(stretches, names)
     assessed = _circuits(circuits, stretches, stops, request, sheet, names)
     caution_places(stretches, stops, sheet)
-    with names.about(""):
-        names.write()
+    names.write()
     stations = [0.0, *(_end(one) for one in laid if one.given.pull_point is not None), _end(laid[-1])]
     ground = None if heights is None else heights.ground
     return DuctRun(request, stops, stations, stretches, assessed, ground, site.openings)
@@ -202,7 +202,9 @@ def _lines(
 ) -> list[_Line]:
     """Lay out every stretch but for its risers and its profile."""
     to = sheet.settle("straight_lengths", request.straight_lengths, STRAIGHT_LENGTHS)
-    how = Laying(to is StraightLengths.TO_INTERSECTIONS, None if heights is None else heights.line)
+    how = Laying(
+        to is StraightLengths.TO_INTERSECTIONS, None if heights is None else heights.line, LEVEL_RADIANS, False
+    )
     faults = Gathering()
     lines = []
     for index, (stretch, bank) in enumerate(zip(request.stretches, banks, strict=True)):
@@ -214,7 +216,9 @@ def _lines(
                 envelope = envelope_of(stretch, bank, here, practices)
             start, end = _ends(index, request, stops)
             risers = riser_of(start, bank, stretch), riser_of(end, bank, stretch)
-            line = lay_line(stretch, name, here, bank, risers, how)
+            line = lay_line(stretch, name, here, bank, risers, how._replace(bored=stretch.setting.kind == "bored"))
+            ends = LEVEL_RADIANS if stretch.pull_point is not None else line[-1].element.exit_grade
+            how = how._replace(grade=ends)
             lines.append(_Line(stretch, name, here, bank, envelope, risers, line))
     faults.stop()
     return lines
@@ -294,11 +298,12 @@ def _stretch(
     heights: Heights | None,
     site: Site,
     practices: Practices,
+    names: Names,
 ) -> AssessedStretch:
     """Assess one stretch in its setting."""
     stretch, bank, here, setting = line.stretch, line.bank, line.sheet, line.stretch.setting
     climbed = [riser.stop for riser in line.risers if riser is not None]
-    uses: list[JudgedType] = judged_uses(stretch, bank, climbed, here)
+    uses: list[JudgedType] = judged_uses(stretch, bank, here)
     burial = cover = above = None
     if setting.kind in BURIED and line.envelope is not None:
         place = here.within("setting")
@@ -308,6 +313,7 @@ def _stretch(
         cover = judged_cover(stretch, bank, line.envelope, least, circuits, here)
     elif setting.kind == "bored":
         cover = judged_cover(stretch, bank, None, setting.cover, circuits, here)
+        find_bore(setting, here)
     elif setting.kind == "above_ground":
         above = assess_above(setting, laid, bank, site)
     pieces = []
@@ -315,7 +321,11 @@ def _stretch(
         given = practices.request.joining
         joining = practice_of(RunJoining, "joining", given, stretch.joining, practices.sheet, here)
         pieces = pieces_of(laid, bank, ends, joining)
-    risers = [assess_riser(stop, bank, site) for stop in climbed]
+    risers = []
+    for stop in climbed:
+        with names.about(f"the riser at {stop.name}", laid.station if stop is ends[0] else _end(laid)):
+            uses += judged_riser(bank, stop)
+            risers.append(assess_riser(stop, bank, site))
     uplift = floated_in_fluid(stretch, bank, here, practices)
     return AssessedStretch(laid, bank, uses, cover, burial, above, risers, pieces, uplift)
 

@@ -120,10 +120,14 @@ def leg_of(riser: Riser, above: float, bank: RunBank) -> float:
 
 
 class Laying(NamedTuple):
-    """How a run is laid: lengths of straights, and the line of heights that its profile gives, if it has one."""
+    """How a stretch is laid: what lengths of straights are, the line of heights that a profile gives, if there is one,
+    the grade [rad] with which the stretch before it ends, level after a pull point, and whether it is bored.
+    """
 
     to_intersections: bool
     line: engineering.Line | None
+    grade: float
+    bored: bool
 
 
 def lay_line(
@@ -134,7 +138,7 @@ def lay_line(
     start, end = risers
     if stretch.sections is None:
         return _single(stretch, name, sheet, start, end)
-    line = _sections(stretch.sections, name, sheet, bank.ducts[0].conduit, profiled=how.line is not None)
+    line = _sections(stretch.sections, name, sheet, bank.ducts[0].conduit, how)
     return _to_tangents(line, start, end, stretch.sections) if how.to_intersections else line
 
 
@@ -178,18 +182,19 @@ def _sections(
     name: str,
     sheet: Worksheet,
     conduit: ListedConduit | MeasuredConduit,
-    *,
-    profiled: bool,
+    how: Laying,
 ) -> list[LaidSection]:
     """Give the sections of a stretch, each going on with the grade of the one before; all faults at once."""
     faults = Gathering()
     laid: list[LaidSection] = []
-    last = LEVEL_RADIANS
+    last = how.grade
     for index, one in enumerate(given):
         place = sheet.within(f"sections/{index}")
         with faults:
-            element, last = _element(one, last, conduit, place, profiled=profiled)
             made = None if one.kind == "straight" else one.made
+            if made is None and how.bored:
+                made = BendMade.LAID_ON_CURVE
+            element, last = _element(one, last, made, conduit, place, profiled=how.line is not None)
             turn = one.turn if one.kind == "horizontal_bend" else None
             laid.append(LaidSection(element, made, turn, f"Section {index + 1} of {name}", place, None))
     faults.stop()
@@ -197,11 +202,17 @@ def _sections(
 
 
 def _element(
-    given: RunSection, grade: float, conduit: ListedConduit | MeasuredConduit, place: Worksheet, *, profiled: bool
+    given: RunSection,
+    grade: float,
+    made: BendMade | None,
+    conduit: ListedConduit | MeasuredConduit,
+    place: Worksheet,
+    *,
+    profiled: bool,
 ) -> tuple[Section, float]:
     """Give a section in SI, and the grade with which it ends."""
     if given.kind == "horizontal_bend":
-        return HorizontalBend(_radius(given.radius, given.made, conduit, place), given.angle.si), grade
+        return HorizontalBend(_radius(given.radius, made, conduit, place), given.angle.si), grade
     if profiled:
         _refuse_grades(given, place)
     if given.kind == "straight":
@@ -217,7 +228,7 @@ def _element(
                 f"The bend enters and leaves at the same grade, {given.exit_grade}: give it as a straight.",
             )
         )
-    return VerticalBend(_radius(given.radius, given.made, conduit, place), entry, leave), leave
+    return VerticalBend(_radius(given.radius, made, conduit, place), entry, leave), leave
 
 
 def _refuse_grades(given: RunSection, place: Worksheet) -> None:

@@ -27,22 +27,32 @@ class _About(NamedTuple):
 class Names:
     """Remembers what the findings of a book are about, by when they were found."""
 
-    __slots__ = ("_about", "_book")
+    __slots__ = ("_about", "_book", "_within")
 
     def __init__(self, book: Book) -> None:
         """Start with a book."""
         self._book = book
         self._about: list[_About] = []
+        self._within: list[_About] = [_About("", 0.0)]
 
     @contextmanager
     def about(self, name: str, station: float = 0.0) -> Iterator[None]:
-        """Say what is found within: `with names.about("West approach", 12.0): ...`."""
-        yield
+        """Say what is found within: `with names.about("West approach", 12.0): ...`; within it others may be named."""
+        self._name_found()
+        self._within.append(_About(name, station))
+        try:
+            yield
+        finally:
+            self._name_found()
+            self._within.pop()
+
+    def _name_found(self) -> None:
         missing = len(self._book.findings) - len(self._about)
-        self._about += [_About(name, station)] * missing
+        self._about += [self._within[-1]] * missing
 
     def write(self) -> None:
         """Put the findings of the book in order, alike ones together, each with the name of what it is about."""
+        self._name_found()
         alike: dict[tuple[object, ...], tuple[Finding, list[_About]]] = {}
         for finding, about in zip(self._book.findings, self._about, strict=True):
             key = (finding.severity, finding.code, finding.message, finding.citation)

@@ -79,8 +79,9 @@ def _ground(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[Ent
         ordered = item not in {TakeoffItem.NATIVE_BACKFILL, TakeoffItem.SPOIL}
         words = text_of(volume(quantity))
         yield Entry(item, Kind.VOLUME, quantity, index, f"{at}/{member}", words, measure=measure, ordered=ordered)
-    loads, words = trench.load_count, f"{text_of(volume(abs(trench.spoil)))} loose"
-    yield Entry(TakeoffItem.HAUL_LOAD, Kind.COUNT, loads, index, f"{at}/haul_load_count", words)
+    loads = abs(trench.spoil) / trench.haul_capacity
+    words = f"{text_of(volume(abs(trench.spoil)))} loose"
+    yield Entry(TakeoffItem.HAUL_LOAD, Kind.COUNT, loads, index, f"{at}/haul_load_count", words, ordered=True)
     tape = trench.tape_length
     words = f"{text_of(tell.distance(length))} with its overlap"
     yield Entry(TakeoffItem.WARNING_TAPE, Kind.LENGTH, tape, index, f"{at}/warning_tape_length", words, ordered=True)
@@ -230,7 +231,7 @@ def _ducts(index: int, at: int, stretch: AssessedStretch, piece: Piece, tell: Te
         (TakeoffItem.END_BELL, joined.finish_count(RunEnd.END_BELL), "end_bell_count", True),
         (TakeoffItem.TERMINAL_ADAPTER, joined.finish_count(RunEnd.ADAPTER), "adapter_count", True),
     ):
-        words = f"{count} ducts"
+        words = f"{count} {'duct' if count == 1 else 'ducts'}"
         yield Entry(item, Kind.COUNT, number, index, f"{place}/joints/{member}", words, *named, ordered=bought)
     if joined.cement is not None:
         yield Entry(

@@ -11,7 +11,7 @@ from msgspec import UNSET
 
 from ductrun.engineering.rounding import round_up
 from ductrun.kit.telling import Telling, UnitSystem
-from ductrun.kit.wording import text_of
+from ductrun.kit.wording import text_of, without_noise
 from ductrun.subjects.duct_run.form import Rate
 from ductrun.subjects.parts.takeoff import (
     Takeoff,
@@ -143,13 +143,13 @@ def _order(group: list[Entry], scale: float) -> tuple[float | None, int | None]:
     first = group[0]
     if first.order is not None:
         counts = [entry.package_count for entry in group if entry.package_count is not None]
-        return sum([entry.order or 0.0 for entry in group]) / scale, sum(counts) if counts else None
+        return without_noise(sum([entry.order or 0.0 for entry in group]) / scale), sum(counts) if counts else None
     if not first.ordered:
         return None, None
     wasted = sum([entry.quantity * (1 + (entry.waste or 0.0) / 100) for entry in group])
     if first.stick is not None:
         sticks = max(round_up(wasted / first.stick), sum(entry.stick_count for entry in group))
-        return sticks * first.stick / scale, sticks
+        return without_noise(sticks * first.stick / scale), sticks
     whole = round_up(wasted / scale)
     return float(whole), whole if first.package is not None else None
 

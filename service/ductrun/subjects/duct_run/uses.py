@@ -24,8 +24,8 @@ _USES = {
 _RISER = [ConduitUse.EMERGING_FROM_GRADE, ConduitUse.ABOVE_GROUND]
 
 
-def judged_uses(stretch: Stretch, bank: RunBank, risers: list[Stop], here: Worksheet) -> list[JudgedType]:
-    """Judge every type of conduit of a stretch in its setting, and those that come up out of it."""
+def judged_uses(stretch: Stretch, bank: RunBank, here: Worksheet) -> list[JudgedType]:
+    """Judge every type of conduit of a stretch in its setting."""
     setting = stretch.setting
     uses = list(_USES.get(setting.kind, ()))
     if setting.kind == "above_ground":
@@ -33,10 +33,14 @@ def judged_uses(stretch: Stretch, bank: RunBank, risers: list[Stop], here: Works
     kinds = list(dict.fromkeys(duct.conduit.type for duct in bank.ducts))
     place = here.within("setting", about=here.place)
     found = [_judged(kind, uses, place) for kind in kinds] if uses else []
-    for stop in risers:
-        up = list(dict.fromkeys(conduit_of_riser(stop, duct.conduit).type for duct in bank.ducts))
-        about = stop.sheet.within("riser_conduit_type", about=stop.sheet.pointer("height"))
-        found += [_judged(kind, _RISER, about) for kind in up]
+    return [one for one in found if one is not None]
+
+
+def judged_riser(bank: RunBank, stop: Stop) -> list[JudgedType]:
+    """Judge every type of conduit that comes up to a stop."""
+    kinds = list(dict.fromkeys(conduit_of_riser(stop, duct.conduit).type for duct in bank.ducts))
+    about = stop.sheet.within("riser_conduit_type", about=stop.sheet.pointer("height"))
+    found = [_judged(kind, _RISER, about) for kind in kinds]
     return [one for one in found if one is not None]
 
 

@@ -142,7 +142,7 @@ class Digging(Form):
 
 
 class Trench(NamedTuple):
-    """A trench: sizes and lengths [m], its volumes, and what is left over or wanting, loose [m3].
+    """A trench: sizes and lengths [m], its volumes, what is left over or wanting and one truck hauls, loose [m3].
 
     `shoring` is the area of both sides that is to be held [m2]; `ducts_cover` the least over the ducts themselves.
     """
@@ -157,6 +157,7 @@ class Trench(NamedTuple):
     volumes: Volumes
     spoil: float
     loose_excavation: float
+    haul_capacity: float
     load_count: int
     shoring: float
     pavement: Paved | None
@@ -188,6 +189,7 @@ def dig(given: Digging, envelope: Envelope, earth: EarthCover, length: float, sh
         volumes=volumes,
         spoil=spoil,
         loose_excavation=volumes.excavated * loose,
+        haul_capacity=capacity.si,
         load_count=loads_of(abs(spoil), capacity, sheet),
         shoring=shoring_area(soil_type, depth, profile, section.side_slope),
         pavement=None if given.pavement is None else pave(given.pavement, section, profile, sheet.within("pavement")),
