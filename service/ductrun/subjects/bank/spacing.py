@@ -99,7 +99,8 @@ def space(given: Spacing, ducts: Runs | dict[float, Runs], length: float, sheet:
         WORKED_OUT,
         member="interval",
     )
-    counts = tuple([sum([ducts for _, ducts in tier]) for tier in tiers])
+    by_size = list(ducts.values()) if isinstance(ducts, dict) else [ducts]
+    counts = tuple([sum(map(sum, tier)) for tier in zip(*by_size, strict=True)])
     return Spacers(length, counts, stations, pieces, sizes, waste)
 
 
