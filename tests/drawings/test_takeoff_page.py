@@ -28,7 +28,7 @@ def test_the_small_takeoff_reads_as_it_was_worked_by_hand() -> None:
     assert rows[3] == ["Duct"]
     assert rows[4] == [
         "2",
-        "Conduit PVC Schedule 40, trade size 4, sticks of 10 ft (PVC schedule 40, size 4)",
+        "PVC Schedule 40, trade size 4, sticks of 10 ft",
         "1,899 ft",
         "3 %",
         "1,960 ft",

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from typing import Any
 
 from msgspec import UNSET, json
@@ -27,8 +27,19 @@ from ductrun.kit.answers import Answer, Finding
 from ductrun.kit.choices import Severity
 
 
-def calculation_sheet(title: str, answer: Answer, body: bytes, drawings: Sequence[str] = ()) -> Document:
-    """Write the sheet of an answer to the bytes of its request; `drawings` are whole SVG elements of ours."""
+def calculation_sheet(
+    title: str,
+    answer: Answer,
+    body: bytes,
+    drawings: Sequence[str] = (),
+    results: Markup | None = None,
+    withheld: Collection[str] = (),
+) -> Document:
+    """Write the sheet of an answer to the bytes of its request; `drawings` are whole SVG elements of ours.
+
+    `results` are shown in place of tables made of the result as it is told; of members `withheld` the sheet says that
+    they were sent, and not what.
+    """
     request = json.decode(body)
     request_hash = hash_of(body)
     return page(
@@ -41,12 +52,12 @@ def calculation_sheet(title: str, answer: Answer, body: bytes, drawings: Sequenc
             signatures(),
             verdict_line(answer),
             found(answer.findings),
+            element("h2", "Drawings") if drawings else NOTHING,
             pictures(drawings),
             element("h2", "Inputs as sent"),
-            sent_table(body),
+            sent_table(request, withheld),
             assumptions_of(answer.assumptions),
-            element("h2", "Results"),
-            result_tables(answer.result),
+            results or joined([element("h2", "Results"), result_tables(answer.result)]),
             working_of([] if answer.working is UNSET else answer.working),
             sources_of(answer.basis),
             closing_of(answer),
@@ -79,4 +90,4 @@ def pictures(drawings: Sequence[str]) -> Markup:
     if not drawings:
         return NOTHING
     shown = [element("figure", Markup(drawing)) for drawing in drawings]
-    return joined([element("h2", "Drawings"), element("div", *shown, kind="pictures")])
+    return element("div", *shown, kind="pictures")

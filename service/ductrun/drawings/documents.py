@@ -8,14 +8,18 @@ from typing import Any, Final, NamedTuple
 from msgspec import json
 
 from ductrun.drawings.calculation_sheet import calculation_sheet
+from ductrun.drawings.crew_page import crew_page
 from ductrun.drawings.markup import Document
 from ductrun.drawings.registry import DRAWINGS
+from ductrun.drawings.run_drawings import run_drawings
+from ductrun.drawings.run_tables import run_tables
 from ductrun.drawings.takeoff_csv import csv_of
 from ductrun.drawings.takeoff_page import takeoff_page
 from ductrun.drawings.takeoff_workbook import workbook_of
 from ductrun.kit.answers import Answer
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
+from ductrun.subjects.duct_run import duct_run
 from ductrun.subjects.parts.takeoff import Takeoff
 
 CSV: Final = "text/csv"
@@ -41,6 +45,17 @@ def _sheet(given: Answered) -> Document:
     return calculation_sheet(given.operation.summary, given.answer, given.body, drawings)
 
 
+def _run_sheet(given: Answered) -> Document:
+    """Give the sheet of a whole run; prices are for the takeoff alone: the owner's engineer does not get them."""
+    drawings = run_drawings(given.assessment, given.telling)
+    results = run_tables(given.answer.result)
+    return calculation_sheet(given.operation.summary, given.answer, given.body, drawings, results, {"rates"})
+
+
+def _crew(given: Answered) -> Document:
+    return crew_page(given.assessment, given.answer, given.telling, given.body)
+
+
 def _takeoff(given: Answered) -> Document:
     takeoff: Takeoff = given.answer.result.takeoff
     return takeoff_page(takeoff, json.decode(given.body), given.answer.basis, given.body)
@@ -53,6 +68,8 @@ def has_takeoff(operation: Operation[Any, Any, Any]) -> bool:
 
 def pages_of(operation: Operation[Any, Any, Any]) -> Mapping[str, Page]:
     """Give the pages of an operation by name; the first is what is meant where none is named."""
+    if operation is duct_run.OPERATION:
+        return {"sheet": _run_sheet, "takeoff": _takeoff, "crew": _crew}
     return {"sheet": _sheet} | ({"takeoff": _takeoff} if has_takeoff(operation) else {})
 
 

@@ -18,6 +18,8 @@ from ductrun.drawings.svg import STYLE_HASH as DRAWING_STYLE_HASH
 
 _NOT_IN_XML: Final = re.compile("[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")
 _PLAIN: Final = re.compile("[\t\n\r !#-%(-;=?-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]*")  # stands as it is
+_LONG: Final = re.compile(r"[^ ]{25}")
+_PARTS: Final = re.compile(".{1,20}", re.DOTALL)
 
 
 class Markup(str):
@@ -45,6 +47,13 @@ def _escaped(text: str) -> str:
     return text if _PLAIN.fullmatch(text) else escape(legible(text))
 
 
+def _within(text: str) -> str:
+    """Write a text within an element; a word that is too long for a narrow column may break, and stays one word."""
+    if not _LONG.search(text):
+        return _escaped(text)
+    return " ".join(["<wbr>".join(map(_escaped, _PARTS.findall(word))) for word in text.split(" ")])
+
+
 def element(name: str, *parts: str, kind: str = "", **attributes: str) -> Markup:
     """Write an element; `kind` is its class, an attribute of the trade's own (`data_label`) has its dash back."""
     written = f' class="{_escaped(kind)}"' if kind else ""
@@ -55,7 +64,7 @@ def element(name: str, *parts: str, kind: str = "", **attributes: str) -> Markup
 
 def joined(parts: Iterable[str]) -> Markup:
     """Write parts one after the other."""
-    return Markup("".join([part if isinstance(part, Markup) else _escaped(part) for part in parts]))
+    return Markup("".join([part if isinstance(part, Markup) else _within(part) for part in parts]))
 
 
 def table(
@@ -86,7 +95,7 @@ def document(title: str, body: str, styles: Sequence[str]) -> Document:
     head = [
         Markup('<meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">'),
         Markup('<meta name="color-scheme" content="light dark"><meta name="robots" content="noindex">'),
-        element("title", title),
+        Markup(f"<title>{_escaped(title)}</title>"),
         *[Markup(f"<style>{style}</style>") for style in styles],
     ]
     whole = element("html", element("head", *head), element("body", body), lang="en")

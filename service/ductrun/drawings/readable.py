@@ -28,6 +28,7 @@ _SIGNS: Final = {
     "1": "",
 }
 _POWER: Final = re.compile(r"(?<=[a-z])([23])\b")
+_NOISE: Final = 1e-10  # what a difference of like figures leaves; no figure of the trade is as small
 _TIMES_TEN: Final = " \u00d7 10"
 _RAISED: Final = str.maketrans("-0123456789", "⁻⁰¹²³⁴⁵⁶⁷⁸⁹")
 _POWERS: Final = {"2": "²", "3": "³"}
@@ -49,6 +50,8 @@ def quantity_text(told: AnyQuantity) -> str:
 
 def figure_text(value: float) -> str:
     """Write a bare figure: whole ones whole, others to five digits."""
+    if abs(value) < _NOISE:
+        return "0"
     if isinstance(value, int) or (value == round(value) and abs(value) < 1e15):
         return f"{value:,.0f}"
     text = f"{value:,.5g}" if abs(value) < 1e5 else f"{value:,.0f}"

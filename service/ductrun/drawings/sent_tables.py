@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection
 from typing import Any
 
 from msgspec import json
@@ -10,9 +11,13 @@ from ductrun.drawings.markup import Markup, table
 from ductrun.drawings.readable import place_of
 
 
-def sent_table(body: bytes) -> Markup:
-    """Give every member of a request in its order; an object of plain members stands in one row."""
-    return table(("Member", "As sent"), _rows(json.decode(body), "#"), kind="sent")
+def sent_table(request: dict[str, Any], withheld: Collection[str] = ()) -> Markup:
+    """Give every member of a request in its order; an object of plain members stands in one row.
+
+    Of members `withheld` it says that they were sent, and not what.
+    """
+    shown = {name: "sent, and not shown here" if name in withheld else value for name, value in request.items()}
+    return table(("Member", "As sent"), _rows(shown, "#"), kind="sent")
 
 
 def _rows(value: Any, pointer: str) -> list[tuple[str, str]]:

@@ -26,11 +26,14 @@ def hash_of(body: bytes) -> str:
     return hashlib.sha256(body).hexdigest()
 
 
-def page(title: str, request_hash: str, body: Iterable[str], *, across: bool = False) -> Document:
-    """Write a page of a document; on paper every sheet carries the hash of the request and its number."""
-    foot = f'@page{{{"size:landscape;" if across else ""}@bottom-left{{content:"Request {request_hash[:16]}";'
+def page(title: str, request_hash: str, body: Iterable[str], *, kind: str = "", paper: str = "") -> Document:
+    """Write a page of a document; on paper every sheet carries the hash of the request and its number.
+
+    `paper` says what is asked of it: its margins, or that it lies across.
+    """
+    foot = f'@page{{{paper}@bottom-left{{content:"Request {request_hash[:16]}";'
     foot += 'font:8pt system-ui,"Liberation Sans",sans-serif;color:#59636e}}'
-    return document(title, element("main", *body), (STYLE, foot))
+    return document(title, element("main", *body, kind=kind), (STYLE, foot))
 
 
 def title_block(request: Mapping[str, Any], basis: Basis, request_hash: str) -> Markup:

@@ -10,7 +10,7 @@ from msgspec import UNSET, UnsetType
 
 from ductrun.drawings.calculation_sheet import title_of
 from ductrun.drawings.markup import NOTHING, Document, Markup, element, joined
-from ductrun.drawings.readable import figure_text, quantity_text, titled, unit_sign, words_of
+from ductrun.drawings.readable import figure_text, titled, unit_sign
 from ductrun.drawings.sheet_parts import hash_of, page, title_block
 from ductrun.kit.answers import NOTICE, Basis
 from ductrun.subjects.parts.takeoff import Takeoff, TakeoffLine, TakeoffQuantity, TakeoffTotal
@@ -34,7 +34,7 @@ def takeoff_page(takeoff: Takeoff, request: Mapping[str, Any], basis: Basis, bod
             NOTHING if takeoff.total is UNSET else _total(takeoff.total),
             element("footer", NOTICE),
         ],
-        across=True,
+        paper="size:landscape;",
     )
 
 
@@ -47,7 +47,7 @@ def takeoff_table(takeoff: Takeoff) -> Markup:
         element("tbody", _group_row(str(group), len(header)), *[_row(line, header) for line in lines])
         for group, lines in groupby(takeoff.lines, key=lambda line: line.group)
     ]
-    return element("table", element("thead", element("tr", *head)), *bodies, kind="dense")
+    return element("table", element("thead", element("tr", *head)), *bodies, kind="dense takeoff")
 
 
 def _group_row(group: str, columns: int) -> Markup:
@@ -68,7 +68,7 @@ def _cell(line: TakeoffLine, title: str) -> str:
         case "Line":
             return str(line.line)
         case "Item":
-            return _item(line)
+            return line.description
         case "Exact":
             return _amount(line.exact_quantity, line)
         case "Waste":
@@ -89,17 +89,6 @@ def _cell(line: TakeoffLine, title: str) -> str:
             return _rate(line.unit_labor_hours)
         case _:
             return "" if line.labor_hours is UNSET else figure_text(line.labor_hours)
-
-
-def _item(line: TakeoffLine) -> Markup:
-    """Say what the line is of; the words of the item stand first, so that it is found by them."""
-    more = [quantity_text(one) for one in (line.angle, line.radius) if one is not UNSET]
-    made = [words_of(line.conduit_type)] if line.conduit_type is not UNSET else []
-    made += [f"size {line.size}"] if line.size is not UNSET else []
-    said = ", ".join([*made, *more])
-    return element(
-        "span", element("strong", titled(str(line.item))), f" {line.description}", f" ({said})" if said else ""
-    )
 
 
 def _amount(quantity: TakeoffQuantity, line: TakeoffLine) -> str:
