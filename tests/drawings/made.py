@@ -96,7 +96,7 @@ def conductors(draw: st.DrawFn) -> tuple[float, list[Conductors], Figures]:
 @st.composite
 def route_sections(draw: st.DrawFn) -> list[RouteSection]:
     found = []
-    for _ in range(draw(st.integers(1, 60))):
+    for _ in range(draw(st.integers(1, 40))):
         kind = draw(st.sampled_from(["straight", "level", "vertical"]))
         radius = draw(st.floats(0.1, 60.0))
         if kind == "straight":

@@ -34,7 +34,7 @@ from tests.drawings.seen import Text, assert_readable, texts_of
 from tests.properties.requests import at_the_edges, varied
 
 MANY = settings(
-    max_examples=int(os.environ.get("DUCTRUN_FUZZ_EXAMPLES", "40")),
+    max_examples=int(os.environ.get("DUCTRUN_FUZZ_EXAMPLES", "20")),
     deadline=None,
     suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large],
 )

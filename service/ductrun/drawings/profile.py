@@ -14,7 +14,7 @@ from ductrun.engineering.pulling import Straight
 from ductrun.kit.telling import Telling
 
 _LEFT, _HEIGHT = 58.0, 96.0
-_RING = 7.5
+_RING = 6.0
 _LEVEL = 1e-3  # m
 _STEEPEST = 10.0  # times the heights may be drawn as large as the lengths
 
@@ -45,13 +45,13 @@ def draw_profile(
     def on_sheet(station: float, z: float) -> Place:
         return axis.x(station), foot - (z - low) * upward
 
-    _draw_heights(drawing, axis, (low, high), (top, foot), telling)
+    taken = Boxes()
+    _draw_heights(drawing, axis, (low, high), (top, foot), taken, telling)
     if ground:
         drawing.line([on_sheet(*one) for one in ground], "ink", 1.4, "7 3")
     for one in placed:
         bend = not isinstance(one.given.section, Straight)
         drawing.line([on_sheet(p.station, p.z) for p in one.points], "there" if bend else "ink", 3.6 if bend else 2.2)
-    taken = Boxes()
     _number(drawing, [(number, on_sheet(point.station, point.z)) for number, point in numbered], taken)
     _write_grades(drawing, placed, on_sheet, taken)
     drawing.y = foot + 30.0
@@ -62,7 +62,7 @@ def draw_profile(
     drawing.note(f"{words} Dashed: finished grade." if ground else words, "soft")
 
 
-def _draw_heights(drawing: Drawing, axis: Axis, ends: Place, at: Place, telling: Telling) -> None:
+def _draw_heights(drawing: Drawing, axis: Axis, ends: Place, at: Place, taken: Boxes, telling: Telling) -> None:
     """Draw the lowest and the highest height, and that of the start where there is room between them."""
     (low, high), (top, foot) = ends, at
     heights = [(high, top), (low, foot)]
@@ -73,6 +73,7 @@ def _draw_heights(drawing: Drawing, axis: Axis, ends: Place, at: Place, telling:
         heights = heights[:1]
     for height, y in heights:
         drawing.line([(axis.left, y), (axis.right, y)], "faint", 0.6)
+        taken.take(0.0, y - 9.0, axis.left - 6.0, y + 7.0)
         told = telling.distance(height)
         drawing.text(axis.left - 6.0, y + 3.6, f"{told.value:.1f} {told.unit}", 10.0, "end", "soft")
 
@@ -80,7 +81,7 @@ def _draw_heights(drawing: Drawing, axis: Axis, ends: Place, at: Place, telling:
 def _number(drawing: Drawing, numbered: Sequence[tuple[str, Place]], taken: Boxes) -> None:
     """Write the numbers of the plan beside their places, where there is room."""
     for number, (x, y) in numbered:
-        for dy in (-14.0, 15.0):
+        for dy in (-15.0, 15.0):
             if taken.take(x - _RING, y + dy - _RING, x + _RING, y + dy + _RING):
                 drawing.text(x, y + dy + 3.4, number, 9.0, "middle", halo=True)
                 break

@@ -186,6 +186,8 @@ class Drawing:
     ) -> None:
         """Write a line of text whose letters stand on `y`, kept within the sheet; a halo keeps it clear of lines."""
         text = shortened(text, size * (_BOLD if bold else 1.0), WIDTH - 4.0)
+        if not text:
+            return
         wide = text_width(text, size) * (_BOLD if bold else 1.0)
         before = {"start": 0.0, "middle": wide / 2, "end": wide}[anchor]
         x = min(max(x, before + 2.0), WIDTH - 2.0 - (wide - before))
