@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import copy
 import json
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from random import Random
 from typing import Any
 
@@ -12,7 +12,33 @@ from ductrun.subjects import OPERATIONS
 
 from tests.asking import EXAMPLES
 
+_USUAL_SIZE = 1_500  # bytes of an example
 SCHEMAS: dict[str, dict[str, Any]] = {operation.name: operation.request.model_json_schema() for operation in OPERATIONS}
+
+# members that may be left out, but not all of them: the answer needs one of several
+NEEDED: dict[str, tuple[str, ...]] = {
+    "pull-tension": ("mass_per_length",),
+    "pull-plan": ("mass_per_length",),
+    "expansion": ("length", "straight_runs", "material"),
+    "trench": ("cover", "tiers"),
+    "spacers": ("tiers",),
+    "encasement": ("tiers",),
+    "flotation": ("tiers",),
+    "duct-run": (
+        "bank",
+        "tiers",
+        "length",
+        "sections",
+        "radius",
+        "cover",
+        "circuits",
+        "cables",
+        "same_as",
+        "name",
+        "material",
+        "mass_per_length",
+    ),
+}
 
 
 def resolved(node: dict[str, Any], root: dict[str, Any]) -> dict[str, Any]:
@@ -49,16 +75,7 @@ def _step(node: dict[str, Any], step: str, root: dict[str, Any]) -> list[dict[st
 def shortest(operation: str) -> Any:
     """Give the example of an operation without any member that may be left out and is not needed for an answer."""
     root = SCHEMAS[operation]
-    needed = {
-        "pull-tension": ("mass_per_length",),
-        "pull-plan": ("mass_per_length",),
-        "expansion": ("length", "straight_runs", "material"),
-        "trench": ("cover", "tiers"),
-        "spacers": ("tiers",),
-        "encasement": ("tiers",),
-        "flotation": ("tiers",),
-    }
-    return _shortened(EXAMPLES[operation], [resolved(root, root)], root, needed.get(operation, ()))
+    return _shortened(EXAMPLES[operation], [resolved(root, root)], root, NEEDED.get(operation, ()))
 
 
 def _shortened(value: Any, nodes: list[dict[str, Any]], root: dict[str, Any], needed: tuple[str, ...]) -> Any:
@@ -77,21 +94,29 @@ def varied(operation: str, random: Random) -> Any:
     root = SCHEMAS[operation]
     body = copy.deepcopy(EXAMPLES[operation])
     left_out, changed = random.choice([0.0, 0.2, 0.6, 1.0]), random.choice([0.0, 0.1, 0.3])
-    return _varied(body, [resolved(root, root)], root, random, left_out, changed)
+    changed *= min(1.0, _USUAL_SIZE / len(json.dumps(body)))  # a large one has as many changes as a small one
+    kept = NEEDED.get(operation, ()) if len(json.dumps(body)) > _USUAL_SIZE and random.random() < 0.7 else ()
+    return _varied(body, [resolved(root, root)], root, random, left_out, changed, kept)
 
 
 def _varied(
-    value: Any, nodes: list[dict[str, Any]], root: dict[str, Any], random: Random, left_out: float, changed: float
+    value: Any,
+    nodes: list[dict[str, Any]],
+    root: dict[str, Any],
+    random: Random,
+    left_out: float,
+    changed: float,
+    needed: Sequence[str] = (),
 ) -> Any:
     if isinstance(value, list):
         items = [one for node in nodes if "items" in node for one in variants(node["items"], root)]
-        made = [_varied(item, items, root, random, left_out, changed) for item in value]
+        made = [_varied(item, items, root, random, left_out, changed, needed) for item in value]
         return made + copy.deepcopy(made[: random.randrange(3)]) if random.random() < changed else made
     if isinstance(value, dict) and set(value) == {"value", "unit"}:
         factor = random.choice([0.5, 0.9, 1.1, 2.0, 3.0]) if random.random() < changed else 1.0
         return {"value": value["value"] * factor, "unit": value["unit"]}
     if isinstance(value, dict):
-        return _varied_object(value, nodes, root, random, left_out, changed)
+        return _varied_object(value, nodes, root, random, left_out, changed, needed)
     members = [member for node in nodes for member in node.get("enum", ())]
     if members and random.random() < changed:
         return random.choice(members)
@@ -105,18 +130,21 @@ def _varied_object(
     random: Random,
     left_out: float,
     changed: float,
+    needed: Sequence[str],
 ) -> Any:
     fitting = [node for node in nodes if set(value) <= set(node.get("properties", {}))] or nodes
     if len(nodes) > 1 and random.random() < changed:
         return made(random.choice(nodes), root, random)
     required = set(fitting[0].get("required", ()))
-    kept = {name: one for name, one in value.items() if name in required or random.random() >= left_out}
+    kept = {
+        name: one for name, one in value.items() if name in required or name in needed or random.random() >= left_out
+    }
     absent = [name for name in fitting[0].get("properties", {}) if name not in value]
     for name in absent:
         if random.random() < changed / 4:
             kept[name] = made(random.choice(variants(fitting[0]["properties"][name], root)), root, random)
     return {
-        name: _varied(one, variants(fitting[0]["properties"][name], root), root, random, left_out, changed)
+        name: _varied(one, variants(fitting[0]["properties"][name], root), root, random, left_out, changed, needed)
         if name in fitting[0].get("properties", {})
         else one
         for name, one in kept.items()

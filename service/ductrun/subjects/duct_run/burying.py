@@ -23,7 +23,7 @@ from ductrun.subjects.duct_run.choices import PourPractice, ProfileReference, Se
 from ductrun.subjects.duct_run.circuits import PlacedCircuit
 from ductrun.subjects.duct_run.form import DuctRunRequest, Stretch
 from ductrun.subjects.duct_run.practice import laid_over, practice_of
-from ductrun.subjects.duct_run.settings import LOCATION, POUR, DirectBuriedSetting, EncasedSetting
+from ductrun.subjects.duct_run.settings import LOCATION, POUR, SPACERS, DirectBuriedSetting, EncasedSetting
 from ductrun.subjects.ground.choices import VoltageClass, WiringMethod
 from ductrun.subjects.ground.cover import Cover, judge_cover
 from ductrun.subjects.ground.digging import Digging, dig, poured_as_dug
@@ -232,8 +232,7 @@ def bury(
         encasement = encase(concrete, envelope, length, poured_on)
         floating, floated_on = practices.floating(here)
         flotation = float_bank(floating, bare(bank.placed), walls, None, length, floated_on)
-    spaced = practices.request.spacing is not None or stretch.spacing is not None
-    if stretch.setting.kind == "encased" or (spaced and len(bank.ducts) > 1):
+    if _is_spaced(stretch, bank, here):
         spacers = _spaced(stretch, bank, length, here, practices)
     return Burial(
         envelope,
@@ -244,6 +243,14 @@ def bury(
         flotation,
         _in_groundwater(envelope, walls, earth, trench.depth - trench.bedding, here, practices),
     )
+
+
+def _is_spaced(stretch: Stretch, bank: RunBank, here: Worksheet) -> bool:
+    """Say whether spacers hold the ducts of a stretch apart."""
+    setting = stretch.setting
+    if setting.kind != "direct_buried":
+        return True
+    return len(bank.ducts) > 1 and here.within("setting").settle("spacers", setting.spacers, SPACERS)
 
 
 def _spaced(stretch: Stretch, bank: RunBank, length: float, here: Worksheet, practices: Practices) -> Spacers:

@@ -6,6 +6,7 @@ from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
 from ductrun.subjects.duct_run.assess import assess
 from ductrun.subjects.duct_run.assessment import DuctRun
+from ductrun.subjects.duct_run.example import EXAMPLE
 from ductrun.subjects.duct_run.form import DuctRunRequest
 from ductrun.subjects.duct_run.takeoff import entries_of
 from ductrun.subjects.duct_run.takeoff_lines import takeoff_of
@@ -29,46 +30,5 @@ OPERATION = Operation(
     result=DuctRunResult,
     assess=assess,
     tell=tell,
-    example={
-        "name": "Panel LP to pole 4",
-        "bank": {
-            "conduit": {"kind": "listed", "type": "pvc_schedule_40", "trade_size": "1"},
-            "tiers": [1],
-            "horizontal_separation": {"value": 2, "unit": "in"},
-            "vertical_separation": {"value": 2, "unit": "in"},
-            "separation_measure": "clear",
-        },
-        "circuits": [
-            {
-                "name": "LP-7",
-                "voltage": {"value": 277, "unit": "V"},
-                "cables": [
-                    {
-                        "count": 3,
-                        "cable": {"kind": "listed", "insulation": "THWN-2", "size": "10 AWG", "material": "copper"},
-                    }
-                ],
-            }
-        ],
-        "start": {"kind": "equipment", "name": "Panel LP", "height": {"value": 4, "unit": "ft"}},
-        "stretches": [
-            {
-                "setting": {
-                    "kind": "direct_buried",
-                    "cover": {"value": 24, "unit": "in"},
-                    "location": "not_otherwise_specified",
-                },
-                "length": {"value": 140, "unit": "ft"},
-            }
-        ],
-        "end": {"kind": "pole_base", "name": "Pole 4", "height": {"value": 2, "unit": "ft"}},
-        "site": {
-            "temperatures": {
-                "kind": "range",
-                "lowest": {"value": 0, "unit": "degF"},
-                "highest": {"value": 100, "unit": "degF"},
-                "installation": {"value": 60, "unit": "degF"},
-            }
-        },
-    },
+    example=EXAMPLE,
 )

@@ -7,7 +7,7 @@ from typing import Annotated, Literal
 from pydantic import Field
 from typing_extensions import TypeAliasType
 
-from ductrun.kit.defaults import by_rule, choice
+from ductrun.kit.defaults import by_rule, choice, flag
 from ductrun.kit.forms import (
     Depth,
     Diameter,
@@ -31,6 +31,7 @@ from ductrun.units import Length
 
 POUR = choice("duct_run.pour", PourPractice)
 LOCATION = choice("duct_run.location", BurialLocation)
+SPACERS = flag("duct_run.spacers")
 SUPPORTS = choice("duct_run.supports", SupportKind)
 JointMovement = Annotated[Length, between(Length, 0, 60, "in")]
 
@@ -74,6 +75,12 @@ class DirectBuriedSetting(_Buried):
     """In earth, without concrete."""
 
     kind: Literal["direct_buried"] = Field(description="Fixed text that says: buried directly.")
+    spacers: Omissible[bool] = Field(
+        default=None,
+        description="Whether spacers hold its ducts apart, where there are several; in concrete they always do.",
+        examples=[True],
+        json_schema_extra=SPACERS.stated,
+    )
 
 
 class StructureJoint(Form):
