@@ -39,7 +39,7 @@ def inches(low: float, high: float) -> st.SearchStrategy[float]:
 
 def bank(*tiers: int, diameter: float = 4.5, signal: int = 0) -> Bank:
     """Place a bank of ducts 2 in apart, 4 in between power and signal; the last of the top tier are signal ducts."""
-    placed = [Tier(ducts, diameter * INCH) for ducts in tiers]
+    placed = [Tier((diameter * INCH,) * ducts) for ducts in tiers]
     placed[-1] = placed[-1]._replace(signal=signal)
     return place(placed, 2 * INCH, 2 * INCH, 4 * INCH, Alignment.CENTERED, center_to_center=False)
 
@@ -53,7 +53,7 @@ def envelopes(draw: st.DrawFn) -> Envelope:
     rows = []
     for ducts in tiers:
         signal = draw(st.integers(0, ducts)) if draw(st.integers(0, 5)) == 0 else 0
-        rows.append(Tier(ducts, (diameter if alike else draw(size)) * INCH, signal))
+        rows.append(Tier(((diameter if alike else draw(size)) * INCH,) * ducts, signal))
     gaps = [draw(inches(0.0, 12.0)) for _ in range(3)]
     placed = place(rows, *gaps, draw(st.sampled_from(list(Alignment))), center_to_center=False)
     shape = draw(st.sampled_from(["bare", "formed", "stepped", "trench"]))

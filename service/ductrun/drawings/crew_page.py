@@ -19,7 +19,7 @@ from ductrun.kit.choices import Severity, Verdict
 from ductrun.kit.telling import Telling
 from ductrun.kit.wording import text_of
 from ductrun.subjects.duct_run.assessment import AssessedStretch, DuctRun
-from ductrun.subjects.duct_run.told import CircuitPulls, DuctRunResult, RunCircuit, RunStretch
+from ductrun.subjects.duct_run.told import CircuitPulls, DuctRunResult, RunStretch, StretchRiser
 from ductrun.units import AnyQuantity
 
 MOST_SECTIONS_DRAWN: Final = 2
@@ -167,21 +167,41 @@ def _pour(told: RunStretch) -> str:
 def _walls(stretches: Sequence[RunStretch]) -> Markup:
     parts = []
     for name, one in above_ground(stretches):
-        straps = one.supports if isinstance(one.supports, list) else [one.supports] if one.supports is not UNSET else []
-        said = [
-            element("p", f"Straps at {_value(strapped, 'positions')} from its start. {_holding(strapped)}".strip())
-            for strapped in straps
-        ]
-        moving = [] if one.expansion is UNSET else one.expansion.runs
-        for run in moving:
-            if run.fitting_count:
-                at = _value(run, "fitting_positions")
-                words = f"Expansion fittings at {at}. Set the piston by the conduit's own temperature:"
-                said.append(element("p", words))
-                said.append(opening_table(run, by_tape))
+        said = [*_straps(one), *_fittings(one)]
         if said:
             parts += [element("h3", name), *said]
     return joined([element("h2", "Strap and set"), *parts]) if parts else NOTHING
+
+
+def _of_straight(number: int, count: int) -> str:
+    return f"Straight {number}: " if count > 1 else ""
+
+
+def _straps(one: RunStretch | StretchRiser) -> list[Markup]:
+    told = [] if one.supports is UNSET else one.supports if isinstance(one.supports, list) else [one.supports]
+    return [
+        element(
+            "p",
+            f"{_of_straight(number, len(told))}straps at {_value(straps, 'positions')} from its start. ",
+            _holding(straps),
+        )
+        for number, straps in enumerate(told, start=1)
+    ]
+
+
+def _fittings(one: RunStretch | StretchRiser) -> list[Markup]:
+    """Say where fittings stand and how far they are opened; straights whose fittings open alike share a table."""
+    runs = [] if one.expansion is UNSET else one.expansion.runs
+    by_table: dict[str, list[str]] = {}
+    for number, run in enumerate(runs, start=1):
+        if run.fitting_count:
+            at = f"{_of_straight(number, len(runs))}expansion fittings at {_value(run, 'fitting_positions')}."
+            by_table.setdefault(opening_table(run, by_tape), []).append(at)
+    said: list[Markup] = []
+    for table_, places in by_table.items():
+        words = "Set the piston by the conduit's own temperature:" if table_ else ""
+        said += [element("p", " ".join([*places, words])), Markup(table_)]
+    return said
 
 
 def _holding(strapped: Any) -> str:
@@ -190,10 +210,15 @@ def _holding(strapped: Any) -> str:
 
 
 def _pulls(result: DuctRunResult) -> Markup:
-    rows = [_pull(circuit, one) for circuit in result.circuits for one in circuit.pulls]
-    header = ("Cable", "Duct", "Feed from, pull to", "Expect", "STOP at", "Brake", "Lubricant", "Each cable")
-    if not rows:
+    """Give every pull in a row; circuits that are pulled alike between the same places share one."""
+    alike: dict[tuple[str, ...], list[str]] = {}
+    for circuit in result.circuits:
+        for one in circuit.pulls:
+            alike.setdefault(_pull(one), []).append(f"{circuit.name} in {', '.join(one.ducts)}")
+    if not alike:
         return NOTHING
+    rows = [("; ".join(cables), *figures) for figures, cables in alike.items()]
+    header = ("Cable in duct", "Feed from, pull to", "Expect", "STOP at", "Brake", "Lubricant", "Each duct")
     mandrel = _value(result, "mandrel_diameter")
     first = f"First a mandrel of {mandrel} through every duct, then clean it." if mandrel else ""
     return joined([element("h2", "Pull"), element("p", first), table(header, rows, kind="dense")])
@@ -208,14 +233,12 @@ def _to_three(told: AnyQuantity, to_whole: Callable[[float], int]) -> str:
     return quantity_text(AnyQuantity(to_whole(nearest) * step, told.unit))
 
 
-def _pull(circuit: RunCircuit, one: CircuitPulls) -> tuple[str, ...]:
+def _pull(one: CircuitPulls) -> tuple[str, ...]:
     turned = one.pull_to == one.start
     way: Any = one.pull.reversed if turned else one.pull
     held = [getattr(one, "brake_tension", UNSET) for one in (way, getattr(way, "braking_case", UNSET))]
     brakes = [one for one in held if one is not UNSET]
     return (
-        circuit.name,
-        ", ".join(one.ducts),
         f"{one.feed_from} to {one.pull_to}",
         _JUDGED[one.verdict].format(_to_three(way.tension, math.ceil)),
         _to_three(one.stop_tension, math.floor),
