@@ -8,7 +8,7 @@ import re
 from html.parser import HTMLParser
 from typing import NamedTuple
 
-VOID = {"meta", "br", "hr", "img", "link", "input"}
+VOID = {"meta", "wbr", "br", "hr", "img", "link", "input"}
 ACTIVE = {"script", "iframe", "object", "embed", "form", "link", "base", "img", "image", "use", "a", "video", "audio"}
 LOADING = {"src", "href", "xlink:href", "action", "data", "poster", "srcset", "background", "formaction", "style"}
 
