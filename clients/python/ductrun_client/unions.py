@@ -8,6 +8,7 @@ BatchItem = (
     models.ConductorCountItem
     | models.ConduitSizeItem
     | models.CoverItem
+    | models.DuctRunItem
     | models.EncasementItem
     | models.ExpansionItem
     | models.FillItem
@@ -24,6 +25,7 @@ BATCH_ITEM_BY_OPERATION: Final[dict[str, type[BatchItem]]] = {
     "conductor_count": models.ConductorCountItem,
     "conduit_size": models.ConduitSizeItem,
     "cover": models.CoverItem,
+    "duct_run": models.DuctRunItem,
     "encasement": models.EncasementItem,
     "expansion": models.ExpansionItem,
     "fill": models.FillItem,
@@ -40,6 +42,7 @@ BatchItemAnswer = (
     models.ConductorCountItemAnswer
     | models.ConduitSizeItemAnswer
     | models.CoverItemAnswer
+    | models.DuctRunItemAnswer
     | models.EncasementItemAnswer
     | models.ExpansionItemAnswer
     | models.FillItemAnswer
@@ -89,6 +92,7 @@ ItemAnswer = (
     models.ConductorCountItemAnswer
     | models.ConduitSizeItemAnswer
     | models.CoverItemAnswer
+    | models.DuctRunItemAnswer
     | models.EncasementItemAnswer
     | models.ExpansionItemAnswer
     | models.FillItemAnswer
@@ -105,6 +109,7 @@ ITEM_ANSWER_BY_OPERATION: Final[dict[str, type[ItemAnswer]]] = {
     "conductor_count": models.ConductorCountItemAnswer,
     "conduit_size": models.ConduitSizeItemAnswer,
     "cover": models.CoverItemAnswer,
+    "duct_run": models.DuctRunItemAnswer,
     "encasement": models.EncasementItemAnswer,
     "expansion": models.ExpansionItemAnswer,
     "fill": models.FillItemAnswer,
@@ -127,6 +132,30 @@ ROUTE_SECTION_BY_KIND: Final[dict[str, type[RouteSection]]] = {
     "straight": models.StraightSection,
     "vertical_bend": models.VerticalBendSection,
 }
+RunSection = (
+    models.RunHorizontalBend
+    | models.RunStraight
+    | models.RunVerticalBend
+)
+RUN_SECTION_BY_KIND: Final[dict[str, type[RunSection]]] = {
+    "horizontal_bend": models.RunHorizontalBend,
+    "straight": models.RunStraight,
+    "vertical_bend": models.RunVerticalBend,
+}
+Setting = (
+    models.AboveGroundSetting
+    | models.BoredSetting
+    | models.DirectBuriedSetting
+    | models.EncasedSetting
+    | models.ExistingSetting
+)
+SETTING_BY_KIND: Final[dict[str, type[Setting]]] = {
+    "above_ground": models.AboveGroundSetting,
+    "bored": models.BoredSetting,
+    "direct_buried": models.DirectBuriedSetting,
+    "encased": models.EncasedSetting,
+    "existing": models.ExistingSetting,
+}
 SpacerInterval = (
     models.DistanceInterval
     | models.PerStickInterval
@@ -141,6 +170,7 @@ StreamAnswer = (
     models.ConductorCountStreamAnswer
     | models.ConduitSizeStreamAnswer
     | models.CoverStreamAnswer
+    | models.DuctRunStreamAnswer
     | models.EncasementStreamAnswer
     | models.ExpansionStreamAnswer
     | models.FillStreamAnswer
@@ -157,6 +187,7 @@ STREAM_ANSWER_BY_OPERATION: Final[dict[str, type[StreamAnswer]]] = {
     "conductor_count": models.ConductorCountStreamAnswer,
     "conduit_size": models.ConduitSizeStreamAnswer,
     "cover": models.CoverStreamAnswer,
+    "duct_run": models.DuctRunStreamAnswer,
     "encasement": models.EncasementStreamAnswer,
     "expansion": models.ExpansionStreamAnswer,
     "fill": models.FillStreamAnswer,
@@ -173,6 +204,7 @@ StreamAnswerLine = (
     models.ConductorCountStreamAnswer
     | models.ConduitSizeStreamAnswer
     | models.CoverStreamAnswer
+    | models.DuctRunStreamAnswer
     | models.EncasementStreamAnswer
     | models.ExpansionStreamAnswer
     | models.FillStreamAnswer

@@ -1,5 +1,6 @@
 """Contains all the data models used in inputs/outputs"""
 
+from .above_ground_setting import AboveGroundSetting
 from .alive import Alive
 from .angle import Angle
 from .angle_unit import AngleUnit
@@ -21,6 +22,7 @@ from .batch_answer import BatchAnswer
 from .batch_request import BatchRequest
 from .bend_made import BendMade
 from .between_sections import BetweenSections
+from .bored_setting import BoredSetting
 from .braking_case import BrakingCase
 from .burial_location import BurialLocation
 from .cable_arrangement import CableArrangement
@@ -32,6 +34,9 @@ from .cable_sheath import CableSheath
 from .cable_shielding import CableShielding
 from .cable_type import CableType
 from .caution import Caution
+from .circuit import Circuit
+from .circuit_fill import CircuitFill
+from .circuit_pulls import CircuitPulls
 from .code_edition import CodeEdition
 from .compact_cable import CompactCable
 from .concrete_cover import ConcreteCover
@@ -71,6 +76,8 @@ from .cover_result import CoverResult
 from .cover_stream_answer import CoverStreamAnswer
 from .density import Density
 from .density_unit import DensityUnit
+from .digging import Digging
+from .direct_buried_setting import DirectBuriedSetting
 from .distance_interval import DistanceInterval
 from .drains_to import DrainsTo
 from .duct_bank import DuctBank
@@ -78,16 +85,26 @@ from .duct_contents import DuctContents
 from .duct_elbow import DuctElbow
 from .duct_ends import DuctEnds
 from .duct_material import DuctMaterial
+from .duct_run_answer import DuctRunAnswer
+from .duct_run_item import DuctRunItem
+from .duct_run_item_answer import DuctRunItemAnswer
+from .duct_run_request import DuctRunRequest
+from .duct_run_result import DuctRunResult
+from .duct_run_stream_answer import DuctRunStreamAnswer
 from .ducts_beside import DuctsBeside
 from .duration import Duration
 from .duration_unit import DurationUnit
+from .elevation_point import ElevationPoint
+from .encased_setting import EncasedSetting
 from .encasement_answer import EncasementAnswer
 from .encasement_item import EncasementItem
 from .encasement_item_answer import EncasementItemAnswer
 from .encasement_request import EncasementRequest
 from .encasement_result import EncasementResult
 from .encasement_stream_answer import EncasementStreamAnswer
+from .encasing import Encasing
 from .excavation_soil_type import ExcavationSoilType
+from .existing_setting import ExistingSetting
 from .expansion_answer import ExpansionAnswer
 from .expansion_coefficient import ExpansionCoefficient
 from .expansion_coefficient_unit import ExpansionCoefficientUnit
@@ -106,6 +123,7 @@ from .fill_result import FillResult
 from .fill_stream_answer import FillStreamAnswer
 from .finding import Finding
 from .fittings import Fittings
+from .floating import Floating
 from .flotation_answer import FlotationAnswer
 from .flotation_item import FlotationItem
 from .flotation_item_answer import FlotationItemAnswer
@@ -164,15 +182,19 @@ from .permitted_use_stream_answer import PermittedUseStreamAnswer
 from .piece_system import PieceSystem
 from .piston_convention import PistonConvention
 from .piston_opening import PistonOpening
+from .place_kind import PlaceKind
 from .placed_duct import PlacedDuct
 from .planned_pull import PlannedPull
+from .pour_practice import PourPractice
 from .pour_shape import PourShape
 from .preset_interval import PresetInterval
 from .pressure import Pressure
 from .pressure_unit import PressureUnit
 from .problem import Problem
 from .problem_error import ProblemError
+from .profile import Profile
 from .profile_point import ProfilePoint
+from .profile_reference import ProfileReference
 from .pull_direction import PullDirection
 from .pull_plan_answer import PullPlanAnswer
 from .pull_plan_item import PullPlanItem
@@ -180,24 +202,38 @@ from .pull_plan_item_answer import PullPlanItemAnswer
 from .pull_plan_request import PullPlanRequest
 from .pull_plan_result import PullPlanResult
 from .pull_plan_stream_answer import PullPlanStreamAnswer
+from .pull_practice import PullPractice
 from .pull_tension_answer import PullTensionAnswer
 from .pull_tension_item import PullTensionItem
 from .pull_tension_item_answer import PullTensionItemAnswer
 from .pull_tension_request import PullTensionRequest
 from .pull_tension_result import PullTensionResult
 from .pull_tension_stream_answer import PullTensionStreamAnswer
+from .rate import Rate
 from .ready import Ready
 from .refused_assumption import RefusedAssumption
 from .reinforcing import Reinforcing
 from .reinforcing_takeoff import ReinforcingTakeoff
 from .request_back import RequestBack
 from .reversed_pull import ReversedPull
+from .run_circuit import RunCircuit
+from .run_duct import RunDuct
 from .run_end import RunEnd
+from .run_horizontal_bend import RunHorizontalBend
+from .run_joining import RunJoining
 from .run_movement import RunMovement
+from .run_moving import RunMoving
+from .run_place import RunPlace
 from .run_setting import RunSetting
+from .run_stop import RunStop
+from .run_straight import RunStraight
+from .run_stretch import RunStretch
+from .run_vertical_bend import RunVerticalBend
 from .section_tension import SectionTension
 from .separation_measure import SeparationMeasure
+from .service import Service
 from .severity import Severity
+from .site import Site
 from .size_candidate import SizeCandidate
 from .size_change import SizeChange
 from .soil_kind import SoilKind
@@ -211,13 +247,21 @@ from .spacers_of_size import SpacersOfSize
 from .spacers_request import SpacersRequest
 from .spacers_result import SpacersResult
 from .spacers_stream_answer import SpacersStreamAnswer
+from .spacing import Spacing
 from .standing import Standing
 from .station import Station
 from .step import Step
+from .straight_lengths import StraightLengths
 from .straight_section import StraightSection
 from .stream_basis import StreamBasis
 from .stream_problem import StreamProblem
 from .stream_summary import StreamSummary
+from .stretch import Stretch
+from .stretch_joints import StretchJoints
+from .stretch_riser import StretchRiser
+from .stretch_use import StretchUse
+from .structure_joint import StructureJoint
+from .support_kind import SupportKind
 from .supported_conduit import SupportedConduit
 from .supported_conduit_type import SupportedConduitType
 from .supports_answer import SupportsAnswer
@@ -226,6 +270,14 @@ from .supports_item_answer import SupportsItemAnswer
 from .supports_request import SupportsRequest
 from .supports_result import SupportsResult
 from .supports_stream_answer import SupportsStreamAnswer
+from .takeoff import Takeoff
+from .takeoff_group import TakeoffGroup
+from .takeoff_item import TakeoffItem
+from .takeoff_line import TakeoffLine
+from .takeoff_quantity import TakeoffQuantity
+from .takeoff_share import TakeoffShare
+from .takeoff_total import TakeoffTotal
+from .takeoff_unit import TakeoffUnit
 from .temperature import Temperature
 from .temperature_difference import TemperatureDifference
 from .temperature_difference_unit import TemperatureDifferenceUnit
@@ -243,18 +295,23 @@ from .trench_practice import TrenchPractice
 from .trench_request import TrenchRequest
 from .trench_result import TrenchResult
 from .trench_stream_answer import TrenchStreamAnswer
+from .turn import Turn
 from .unit_row import UnitRow
 from .unit_system import UnitSystem
 from .unit_table import UnitTable
 from .verdict import Verdict
 from .vertical_bend_section import VerticalBendSection
+from .voltage import Voltage
 from .voltage_class import VoltageClass
+from .voltage_unit import VoltageUnit
 from .volume import Volume
+from .volume_measure import VolumeMeasure
 from .volume_unit import VolumeUnit
 from .weight_correction_use import WeightCorrectionUse
 from .wiring_method import WiringMethod
 
 __all__ = (
+    "AboveGroundSetting",
     "Alive",
     "Angle",
     "AngleUnit",
@@ -276,6 +333,7 @@ __all__ = (
     "BatchRequest",
     "BendMade",
     "BetweenSections",
+    "BoredSetting",
     "BrakingCase",
     "BurialLocation",
     "CableArrangement",
@@ -287,6 +345,9 @@ __all__ = (
     "CableShielding",
     "CableType",
     "Caution",
+    "Circuit",
+    "CircuitFill",
+    "CircuitPulls",
     "CodeEdition",
     "CompactCable",
     "ConcreteCover",
@@ -326,6 +387,8 @@ __all__ = (
     "CoverStreamAnswer",
     "Density",
     "DensityUnit",
+    "Digging",
+    "DirectBuriedSetting",
     "DistanceInterval",
     "DrainsTo",
     "DuctBank",
@@ -333,16 +396,26 @@ __all__ = (
     "DuctElbow",
     "DuctEnds",
     "DuctMaterial",
+    "DuctRunAnswer",
+    "DuctRunItem",
+    "DuctRunItemAnswer",
+    "DuctRunRequest",
+    "DuctRunResult",
+    "DuctRunStreamAnswer",
     "DuctsBeside",
     "Duration",
     "DurationUnit",
+    "ElevationPoint",
+    "EncasedSetting",
     "EncasementAnswer",
     "EncasementItem",
     "EncasementItemAnswer",
     "EncasementRequest",
     "EncasementResult",
     "EncasementStreamAnswer",
+    "Encasing",
     "ExcavationSoilType",
+    "ExistingSetting",
     "ExpansionAnswer",
     "ExpansionCoefficient",
     "ExpansionCoefficientUnit",
@@ -361,6 +434,7 @@ __all__ = (
     "FillStreamAnswer",
     "Finding",
     "Fittings",
+    "Floating",
     "FlotationAnswer",
     "FlotationItem",
     "FlotationItemAnswer",
@@ -420,14 +494,18 @@ __all__ = (
     "PistonConvention",
     "PistonOpening",
     "PlacedDuct",
+    "PlaceKind",
     "PlannedPull",
+    "PourPractice",
     "PourShape",
     "PresetInterval",
     "Pressure",
     "PressureUnit",
     "Problem",
     "ProblemError",
+    "Profile",
     "ProfilePoint",
+    "ProfileReference",
     "PullDirection",
     "PullPlanAnswer",
     "PullPlanItem",
@@ -435,24 +513,38 @@ __all__ = (
     "PullPlanRequest",
     "PullPlanResult",
     "PullPlanStreamAnswer",
+    "PullPractice",
     "PullTensionAnswer",
     "PullTensionItem",
     "PullTensionItemAnswer",
     "PullTensionRequest",
     "PullTensionResult",
     "PullTensionStreamAnswer",
+    "Rate",
     "Ready",
     "RefusedAssumption",
     "Reinforcing",
     "ReinforcingTakeoff",
     "RequestBack",
     "ReversedPull",
+    "RunCircuit",
+    "RunDuct",
     "RunEnd",
+    "RunHorizontalBend",
+    "RunJoining",
     "RunMovement",
+    "RunMoving",
+    "RunPlace",
     "RunSetting",
+    "RunStop",
+    "RunStraight",
+    "RunStretch",
+    "RunVerticalBend",
     "SectionTension",
     "SeparationMeasure",
+    "Service",
     "Severity",
+    "Site",
     "SizeCandidate",
     "SizeChange",
     "SoilKind",
@@ -466,21 +558,37 @@ __all__ = (
     "SpacersRequest",
     "SpacersResult",
     "SpacersStreamAnswer",
+    "Spacing",
     "Standing",
     "Station",
     "Step",
+    "StraightLengths",
     "StraightSection",
     "StreamBasis",
     "StreamProblem",
     "StreamSummary",
+    "Stretch",
+    "StretchJoints",
+    "StretchRiser",
+    "StretchUse",
+    "StructureJoint",
     "SupportedConduit",
     "SupportedConduitType",
+    "SupportKind",
     "SupportsAnswer",
     "SupportsItem",
     "SupportsItemAnswer",
     "SupportsRequest",
     "SupportsResult",
     "SupportsStreamAnswer",
+    "Takeoff",
+    "TakeoffGroup",
+    "TakeoffItem",
+    "TakeoffLine",
+    "TakeoffQuantity",
+    "TakeoffShare",
+    "TakeoffTotal",
+    "TakeoffUnit",
     "Temperature",
     "TemperatureDifference",
     "TemperatureDifferenceUnit",
@@ -498,13 +606,17 @@ __all__ = (
     "TrenchRequest",
     "TrenchResult",
     "TrenchStreamAnswer",
+    "Turn",
     "UnitRow",
     "UnitSystem",
     "UnitTable",
     "Verdict",
     "VerticalBendSection",
+    "Voltage",
     "VoltageClass",
+    "VoltageUnit",
     "Volume",
+    "VolumeMeasure",
     "VolumeUnit",
     "WeightCorrectionUse",
     "WiringMethod",

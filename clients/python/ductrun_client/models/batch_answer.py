@@ -10,6 +10,7 @@ if TYPE_CHECKING:
     from ..models.conductor_count_item_answer import ConductorCountItemAnswer
     from ..models.conduit_size_item_answer import ConduitSizeItemAnswer
     from ..models.cover_item_answer import CoverItemAnswer
+    from ..models.duct_run_item_answer import DuctRunItemAnswer
     from ..models.encasement_item_answer import EncasementItemAnswer
     from ..models.expansion_item_answer import ExpansionItemAnswer
     from ..models.fill_item_answer import FillItemAnswer
@@ -34,10 +35,10 @@ class BatchAnswer:
     Attributes:
         failed_count (int): How many of them ended in a problem.
         item_count (int): How many questions the batch had.
-        items (list[ConductorCountItemAnswer | ConduitSizeItemAnswer | CoverItemAnswer | EncasementItemAnswer |
-            ExpansionItemAnswer | FillItemAnswer | FlotationItemAnswer | ItemProblem | JointsItemAnswer |
-            PermittedUseItemAnswer | PullPlanItemAnswer | PullTensionItemAnswer | SpacersItemAnswer | SupportsItemAnswer |
-            TrenchItemAnswer]):
+        items (list[ConductorCountItemAnswer | ConduitSizeItemAnswer | CoverItemAnswer | DuctRunItemAnswer |
+            EncasementItemAnswer | ExpansionItemAnswer | FillItemAnswer | FlotationItemAnswer | ItemProblem |
+            JointsItemAnswer | PermittedUseItemAnswer | PullPlanItemAnswer | PullTensionItemAnswer | SpacersItemAnswer |
+            SupportsItemAnswer | TrenchItemAnswer]):
     """
 
     failed_count: int
@@ -46,6 +47,7 @@ class BatchAnswer:
         ConductorCountItemAnswer
         | ConduitSizeItemAnswer
         | CoverItemAnswer
+        | DuctRunItemAnswer
         | EncasementItemAnswer
         | ExpansionItemAnswer
         | FillItemAnswer
@@ -65,6 +67,7 @@ class BatchAnswer:
         from ..models.conductor_count_item_answer import ConductorCountItemAnswer  # noqa: PLC0415
         from ..models.conduit_size_item_answer import ConduitSizeItemAnswer  # noqa: PLC0415
         from ..models.cover_item_answer import CoverItemAnswer  # noqa: PLC0415
+        from ..models.duct_run_item_answer import DuctRunItemAnswer  # noqa: PLC0415
         from ..models.encasement_item_answer import EncasementItemAnswer  # noqa: PLC0415
         from ..models.expansion_item_answer import ExpansionItemAnswer  # noqa: PLC0415
         from ..models.fill_item_answer import FillItemAnswer  # noqa: PLC0415
@@ -84,7 +87,9 @@ class BatchAnswer:
         items = []
         for items_item_data in self.items:
             items_item: dict[str, Any]
-            if isinstance(items_item_data, PermittedUseItemAnswer):
+            if isinstance(items_item_data, DuctRunItemAnswer):
+                items_item = items_item_data.to_dict()
+            elif isinstance(items_item_data, PermittedUseItemAnswer):
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, ConduitSizeItemAnswer):
                 items_item = items_item_data.to_dict()
@@ -134,6 +139,7 @@ class BatchAnswer:
         from ..models.conductor_count_item_answer import ConductorCountItemAnswer  # noqa: PLC0415
         from ..models.conduit_size_item_answer import ConduitSizeItemAnswer  # noqa: PLC0415
         from ..models.cover_item_answer import CoverItemAnswer  # noqa: PLC0415
+        from ..models.duct_run_item_answer import DuctRunItemAnswer  # noqa: PLC0415
         from ..models.encasement_item_answer import EncasementItemAnswer  # noqa: PLC0415
         from ..models.expansion_item_answer import ExpansionItemAnswer  # noqa: PLC0415
         from ..models.fill_item_answer import FillItemAnswer  # noqa: PLC0415
@@ -162,6 +168,7 @@ class BatchAnswer:
                 ConductorCountItemAnswer
                 | ConduitSizeItemAnswer
                 | CoverItemAnswer
+                | DuctRunItemAnswer
                 | EncasementItemAnswer
                 | ExpansionItemAnswer
                 | FillItemAnswer
@@ -178,7 +185,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_0 = PermittedUseItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_0 = DuctRunItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_0
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -186,7 +193,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_1 = ConduitSizeItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_1 = PermittedUseItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_1
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -194,7 +201,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_2 = FillItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_2 = ConduitSizeItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_2
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -202,7 +209,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_3 = ConductorCountItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_3 = FillItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_3
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -210,7 +217,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_4 = CoverItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_4 = ConductorCountItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_4
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -218,7 +225,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_5 = TrenchItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_5 = CoverItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_5
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -226,7 +233,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_6 = SpacersItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_6 = TrenchItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_6
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -234,7 +241,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_7 = EncasementItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_7 = SpacersItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_7
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -242,7 +249,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_8 = FlotationItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_8 = EncasementItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_8
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -250,7 +257,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_9 = JointsItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_9 = FlotationItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_9
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -258,7 +265,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_10 = ExpansionItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_10 = JointsItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_10
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -266,7 +273,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_11 = SupportsItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_11 = ExpansionItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_11
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -274,7 +281,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_12 = PullPlanItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_12 = SupportsItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_12
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -282,9 +289,17 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_13 = PullTensionItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_13 = PullPlanItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_13
+                except (TypeError, ValueError, AttributeError, KeyError):
+                    pass
+                try:
+                    if not isinstance(data, dict):
+                        raise TypeError()
+                    componentsschemas_item_answer_type_14 = PullTensionItemAnswer.from_dict(data)
+
+                    return componentsschemas_item_answer_type_14
                 except (TypeError, ValueError, AttributeError, KeyError):
                     pass
                 if not isinstance(data, dict):

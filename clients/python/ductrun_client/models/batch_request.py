@@ -9,6 +9,7 @@ if TYPE_CHECKING:
     from ..models.conductor_count_item import ConductorCountItem
     from ..models.conduit_size_item import ConduitSizeItem
     from ..models.cover_item import CoverItem
+    from ..models.duct_run_item import DuctRunItem
     from ..models.encasement_item import EncasementItem
     from ..models.expansion_item import ExpansionItem
     from ..models.fill_item import FillItem
@@ -30,15 +31,16 @@ class BatchRequest:
     """Questions to answer in one go.
 
     Attributes:
-        items (list[ConductorCountItem | ConduitSizeItem | CoverItem | EncasementItem | ExpansionItem | FillItem |
-            FlotationItem | JointsItem | PermittedUseItem | PullPlanItem | PullTensionItem | SpacersItem | SupportsItem |
-            TrenchItem]): The questions, of any calculations in any order.
+        items (list[ConductorCountItem | ConduitSizeItem | CoverItem | DuctRunItem | EncasementItem | ExpansionItem |
+            FillItem | FlotationItem | JointsItem | PermittedUseItem | PullPlanItem | PullTensionItem | SpacersItem |
+            SupportsItem | TrenchItem]): The questions, of any calculations in any order.
     """
 
     items: list[
         ConductorCountItem
         | ConduitSizeItem
         | CoverItem
+        | DuctRunItem
         | EncasementItem
         | ExpansionItem
         | FillItem
@@ -56,6 +58,7 @@ class BatchRequest:
         from ..models.conductor_count_item import ConductorCountItem  # noqa: PLC0415
         from ..models.conduit_size_item import ConduitSizeItem  # noqa: PLC0415
         from ..models.cover_item import CoverItem  # noqa: PLC0415
+        from ..models.duct_run_item import DuctRunItem  # noqa: PLC0415
         from ..models.encasement_item import EncasementItem  # noqa: PLC0415
         from ..models.expansion_item import ExpansionItem  # noqa: PLC0415
         from ..models.fill_item import FillItem  # noqa: PLC0415
@@ -70,7 +73,9 @@ class BatchRequest:
         items = []
         for items_item_data in self.items:
             items_item: dict[str, Any]
-            if isinstance(items_item_data, PermittedUseItem):
+            if isinstance(items_item_data, DuctRunItem):
+                items_item = items_item_data.to_dict()
+            elif isinstance(items_item_data, PermittedUseItem):
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, ConduitSizeItem):
                 items_item = items_item_data.to_dict()
@@ -116,6 +121,7 @@ class BatchRequest:
         from ..models.conductor_count_item import ConductorCountItem  # noqa: PLC0415
         from ..models.conduit_size_item import ConduitSizeItem  # noqa: PLC0415
         from ..models.cover_item import CoverItem  # noqa: PLC0415
+        from ..models.duct_run_item import DuctRunItem  # noqa: PLC0415
         from ..models.encasement_item import EncasementItem  # noqa: PLC0415
         from ..models.expansion_item import ExpansionItem  # noqa: PLC0415
         from ..models.fill_item import FillItem  # noqa: PLC0415
@@ -139,6 +145,7 @@ class BatchRequest:
                 ConductorCountItem
                 | ConduitSizeItem
                 | CoverItem
+                | DuctRunItem
                 | EncasementItem
                 | ExpansionItem
                 | FillItem
@@ -154,7 +161,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_0 = PermittedUseItem.from_dict(data)
+                    componentsschemas_batch_item_type_0 = DuctRunItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_0
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -162,7 +169,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_1 = ConduitSizeItem.from_dict(data)
+                    componentsschemas_batch_item_type_1 = PermittedUseItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_1
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -170,7 +177,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_2 = FillItem.from_dict(data)
+                    componentsschemas_batch_item_type_2 = ConduitSizeItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_2
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -178,7 +185,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_3 = ConductorCountItem.from_dict(data)
+                    componentsschemas_batch_item_type_3 = FillItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_3
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -186,7 +193,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_4 = CoverItem.from_dict(data)
+                    componentsschemas_batch_item_type_4 = ConductorCountItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_4
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -194,7 +201,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_5 = TrenchItem.from_dict(data)
+                    componentsschemas_batch_item_type_5 = CoverItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_5
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -202,7 +209,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_6 = SpacersItem.from_dict(data)
+                    componentsschemas_batch_item_type_6 = TrenchItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_6
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -210,7 +217,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_7 = EncasementItem.from_dict(data)
+                    componentsschemas_batch_item_type_7 = SpacersItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_7
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -218,7 +225,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_8 = FlotationItem.from_dict(data)
+                    componentsschemas_batch_item_type_8 = EncasementItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_8
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -226,7 +233,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_9 = JointsItem.from_dict(data)
+                    componentsschemas_batch_item_type_9 = FlotationItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_9
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -234,7 +241,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_10 = ExpansionItem.from_dict(data)
+                    componentsschemas_batch_item_type_10 = JointsItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_10
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -242,7 +249,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_11 = SupportsItem.from_dict(data)
+                    componentsschemas_batch_item_type_11 = ExpansionItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_11
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -250,16 +257,24 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_12 = PullPlanItem.from_dict(data)
+                    componentsschemas_batch_item_type_12 = SupportsItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_12
                 except (TypeError, ValueError, AttributeError, KeyError):
                     pass
+                try:
+                    if not isinstance(data, dict):
+                        raise TypeError()
+                    componentsschemas_batch_item_type_13 = PullPlanItem.from_dict(data)
+
+                    return componentsschemas_batch_item_type_13
+                except (TypeError, ValueError, AttributeError, KeyError):
+                    pass
                 if not isinstance(data, dict):
                     raise TypeError()
-                componentsschemas_batch_item_type_13 = PullTensionItem.from_dict(data)
+                componentsschemas_batch_item_type_14 = PullTensionItem.from_dict(data)
 
-                return componentsschemas_batch_item_type_13
+                return componentsschemas_batch_item_type_14
 
             items_item = _parse_items_item(items_item_data)
 

@@ -34,7 +34,8 @@ class HorizontalBendSection:
         radius (Length): A length with its unit.
         conduit (ListedConduit | MeasuredConduit | Unset):
         friction_coefficient (float | Unset): Coefficient of friction of this section, where it differs.
-        made (BendMade | Unset): How a bend comes about: bought as an elbow or sweep, or bent on site.
+        made (BendMade | Unset): How a bend comes about: bought as an elbow or sweep, bent on site, or laid straight on
+            a wide curve.
     """
 
     angle: Angle

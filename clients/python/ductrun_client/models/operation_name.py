@@ -5,6 +5,7 @@ class OperationName(StrEnum):
     CONDUCTOR_COUNT = "conductor_count"
     CONDUIT_SIZE = "conduit_size"
     COVER = "cover"
+    DUCT_RUN = "duct_run"
     ENCASEMENT = "encasement"
     EXPANSION = "expansion"
     FILL = "fill"

@@ -35,7 +35,8 @@ class VerticalBendSection:
         conduit (ListedConduit | MeasuredConduit | Unset):
         entry_grade (Grade | Unset): A grade with its unit; positive climbs in the direction of travel.
         friction_coefficient (float | Unset): Coefficient of friction of this section, where it differs.
-        made (BendMade | Unset): How a bend comes about: bought as an elbow or sweep, or bent on site.
+        made (BendMade | Unset): How a bend comes about: bought as an elbow or sweep, bent on site, or laid straight on
+            a wide curve.
     """
 
     exit_grade: Grade

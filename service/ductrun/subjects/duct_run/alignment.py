@@ -81,7 +81,7 @@ MOST_RUN_SECTIONS = 200
 RunSections = Annotated[list[RunSection], Field(min_length=1, max_length=MOST_RUN_SECTIONS)]
 
 
-class ProfilePoint(Form):
+class ElevationPoint(Form):
     """Ground and line at one station."""
 
     station: RoutePosition = Field(
@@ -101,6 +101,6 @@ class Profile(Form):
         description="What the line is: top of the envelope, of the ducts alone, or the invert of the lowest duct.",
         examples=["top_of_envelope"],
     )
-    points: Annotated[list[ProfilePoint], Field(min_length=2, max_length=MOST_PROFILE_POINTS)] = Field(
+    points: Annotated[list[ElevationPoint], Field(min_length=2, max_length=MOST_PROFILE_POINTS)] = Field(
         description="The points from the start of the run to its end."
     )

@@ -15,6 +15,7 @@ def _wire(size: str) -> dict[str, Any]:
 
 EXAMPLE: dict[str, Any] = {
     "name": "Ferry landing, shore power",
+    "code_edition": "2023",
     "bank": {"conduit": {"kind": "listed", "type": "pvc_schedule_40", "trade_size": "4"}, "tiers": [3, 3]},
     "circuits": [
         {

@@ -190,8 +190,8 @@ class RunCircuit(Struct, frozen=True, gc=False):
 class DuctRunResult(Struct, frozen=True, gc=False, kw_only=True):
     """The run from end to end."""
 
-    name: Annotated[str | UnsetType, Meta(max_length=MOST_NAME)] = UNSET
-    note: Annotated[str | UnsetType, Meta(max_length=1000)] = UNSET
+    name: StopName | UnsetType = UNSET
+    note: Annotated[str, Meta(max_length=1000)] | UnsetType = UNSET
     plan_length: Annotated[answers.Length, Meta(description="Length in plan.")]
     length: Annotated[answers.Length, Meta(description="Length of a duct from end to end along its center line.")]
     duct_count: int

@@ -129,8 +129,12 @@ class TakeoffLine(Struct, frozen=True, gc=False, kw_only=True):
     shares: Annotated[
         list[TakeoffShare], Meta(description="The exact quantity by stretch, in their order.", max_length=MOST_SHARES)
     ]
-    conduit_type: Annotated[str | UnsetType, Meta(description="Type of the conduit.", max_length=40)] = UNSET
-    size: Annotated[str | UnsetType, Meta(description="Trade size, conductor size or bar size.", max_length=40)] = UNSET
+    conduit_type: Annotated[
+        Annotated[str, Meta(max_length=40)] | UnsetType, Meta(description="Type of the conduit.")
+    ] = UNSET
+    size: Annotated[
+        Annotated[str, Meta(max_length=40)] | UnsetType, Meta(description="Trade size, conductor size or bar size.")
+    ] = UNSET
     angle: Annotated[answers.Angle | UnsetType, Meta(description="Of an elbow or a field bend.")] = UNSET
     radius: Annotated[answers.Length | UnsetType, Meta(description="Of an elbow or a field bend.")] = UNSET
     waste_percent: Annotated[float | UnsetType, Meta(description="Waste that is in the order.")] = UNSET
@@ -140,7 +144,8 @@ class TakeoffLine(Struct, frozen=True, gc=False, kw_only=True):
     ] = UNSET
     measure: Annotated[VolumeMeasure | UnsetType, Meta(description="Of a volume of earth.")] = UNSET
     package: Annotated[
-        str | UnsetType, Meta(description="What it comes in, such as a stick of 10 ft.", max_length=100)
+        Annotated[str, Meta(max_length=100)] | UnsetType,
+        Meta(description="What it comes in, such as a stick of 10 ft."),
     ] = UNSET
     package_count: Annotated[int | UnsetType, Meta(description="How many of them.")] = UNSET
     unit_price: Annotated[float | UnsetType, Meta(description="The caller's rate, for one of the unit.")] = UNSET
