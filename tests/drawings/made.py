@@ -6,7 +6,7 @@ import json
 import math
 from typing import Any
 
-from ductrun.drawings.alignment import PullPoint, RouteSection
+from ductrun.drawings.alignment import PullPoint, RouteSection, Turn
 from ductrun.drawings.conduit_section import Conductors, Figures
 from ductrun.drawings.trench_view import Ground
 from ductrun.drawings.wall import Run, Travel
@@ -22,14 +22,20 @@ from hypothesis import strategies as st
 
 INCH = 0.0254
 TELLINGS = st.sampled_from([US, METRIC])
+TURNS: st.SearchStrategy[Turn | None] = st.sampled_from(["left", "right", None])
 NAMES = st.text(min_size=1, max_size=80)
 _BY_NAME = {operation.name: operation for operation in OPERATIONS}
 
 
 def assessed(operation: str, telling: Telling = US, **members: Any) -> Any:
     """Assess the example of an operation, some of its members replaced."""
+    return assessed_of(operation, {**_BY_NAME[operation].example, **members}, telling)
+
+
+def assessed_of(operation: str, request: dict[str, Any], telling: Telling = US) -> Any:
+    """Assess a request."""
     one = _BY_NAME[operation]
-    body = json.dumps({**one.example, **members}).encode()
+    body = json.dumps(request).encode()
     return one.assess(reader_of(one.request)(body), Worksheet(telling))
 
 
@@ -54,8 +60,8 @@ def envelopes(draw: st.DrawFn) -> Envelope:
     for ducts in tiers:
         signal = draw(st.integers(0, ducts)) if draw(st.integers(0, 5)) == 0 else 0
         rows.append(Tier(((diameter if alike else draw(size)) * INCH,) * ducts, signal))
-    gaps = [draw(inches(0.0, 12.0)) for _ in range(3)]
-    placed = place(rows, *gaps, draw(st.sampled_from(list(Alignment))), center_to_center=False)
+    across, between, mixed = (draw(inches(0.0, 12.0)) for _ in range(3))
+    placed = place(rows, across, between, mixed, draw(st.sampled_from(list(Alignment))), center_to_center=False)
     shape = draw(st.sampled_from(["bare", "formed", "stepped", "trench"]))
     concrete = Concrete(*[draw(inches(0.0, 24.0)) for _ in range(3)])
     if shape == "bare":
@@ -104,7 +110,7 @@ def route_sections(draw: st.DrawFn) -> list[RouteSection]:
                 RouteSection(Straight(draw(st.floats(0.1, 400.0)), draw(st.floats(-math.pi / 2, math.pi / 2))))
             )
         elif kind == "level":
-            turn = draw(st.sampled_from(["left", "right", None]))
+            turn = draw(TURNS)
             found.append(
                 RouteSection(HorizontalBend(radius, draw(st.floats(0.02, math.pi))), turn, draw(st.just("") | NAMES))
             )

@@ -13,7 +13,7 @@ from ductrun.drawings.registry import DRAWINGS
 from ductrun.drawings.trench_view import Ground
 from ductrun.engineering.bank import Concrete, bare, encased
 from ductrun.kit.telling import METRIC, US
-from ductrun.subjects.parts.cables import BareCable, CompactCable, ListedCable, MeasuredCable, MulticonductorCable
+from ductrun.subjects.parts.cables import CableLine
 from ductrun.subjects.parts.conduit import MeasuredConduit
 
 from tests.drawings.made import INCH, assessed, bank
@@ -138,16 +138,22 @@ def test_more_than_a_list_holds_is_counted() -> None:
     assert "And 3 lines more." in words_of(conduit_section(0.1, lines, Figures(1.0, 40.0, "Why.", True, None), US))
 
 
-def test_cables_and_conduits_are_called_as_the_trade_calls_them() -> None:
+@pytest.mark.parametrize(
+    ("words", "cable"),
+    [
+        ("500 kcmil THHN", {"kind": "listed", "insulation": "THHN", "size": "500 kcmil"}),
+        ("500 kcmil XHHW, compact", {"kind": "compact", "insulation": "XHHW", "size": "500 kcmil"}),
+        ("6 AWG bare", {"kind": "bare", "size": "6 AWG"}),
+        ("conductor of 1.5 in", {"kind": "measured", "diameter": {"value": 1.5, "unit": "in"}}),
+        ("cable of 1.5 in", {"kind": "multiconductor", "diameter": {"value": 1.5, "unit": "in"}}),
+    ],
+)
+def test_a_cable_is_called_as_the_trade_calls_it(words: str, cable: dict[str, Any]) -> None:
+    line = CableLine.model_validate({"count": 1, "cable": cable})
+    assert cable_words(line.cable, US).replace("\u00a0", " ") == words
+
+
+def test_a_measured_conduit_is_called_by_its_bore() -> None:
     inch = {"value": 1.5, "unit": "in"}
-    called = {
-        "500 kcmil THHN": ListedCable(kind="listed", insulation="THHN", size="500 kcmil"),
-        "500 kcmil XHHW, compact": CompactCable(kind="compact", insulation="XHHW", size="500 kcmil"),
-        "6 AWG bare": BareCable(kind="bare", size="6 AWG"),
-        "conductor of 1.5 in": MeasuredCable.model_validate({"kind": "measured", "diameter": inch}),
-        "cable of 1.5 in": MulticonductorCable.model_validate({"kind": "multiconductor", "diameter": inch}),
-    }
-    for words, cable in called.items():
-        assert cable_words(cable, US).replace("\u00a0", " ") == words
     conduit = MeasuredConduit.model_validate({"kind": "measured", "inside_diameter": inch})
     assert conduit_words(conduit, US).replace("\u00a0", " ") == "conduit of 1.5 in bore"

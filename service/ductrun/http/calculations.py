@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import Final
 
 from starlette.types import Receive, Scope, Send
 
@@ -12,7 +13,7 @@ from ductrun.http.exchange import read_body, read_query, send_written
 from ductrun.http.problems import ProblemRaised
 from ductrun.http.representations import VARY, Representation
 
-_USUAL: tuple[list[bytes], ...] = (
+_USUAL: Final[tuple[list[bytes], ...]] = (
     [],
     [b"*/*"],
     [b"application/json"],
