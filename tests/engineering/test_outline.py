@@ -12,7 +12,7 @@ COVER = Concrete(3.0, 3.0, 3.0)
 
 
 def poured(*tiers: int, step: bool, alignment: Alignment = Alignment.CENTERED) -> Envelope:
-    placed = place([Tier(ducts, 4.5) for ducts in tiers], 2.0, 2.0, 2.0, alignment, center_to_center=False)
+    placed = place([Tier((4.5,) * ducts) for ducts in tiers], 2.0, 2.0, 2.0, alignment, center_to_center=False)
     return encased(placed, COVER, stepped=step)
 
 
@@ -53,7 +53,7 @@ def test_slabs_add_up_to_the_area_of_the_envelope(
     alignment: Alignment,
     step: bool,
 ) -> None:
-    rows = [Tier(ducts, diameter) for ducts, diameter in tiers]
+    rows = [Tier((diameter,) * ducts) for ducts, diameter in tiers]
     envelope = encased(place(rows, *gaps, 4.0, alignment, center_to_center=False), Concrete(*cover), stepped=step)
     found = slabs(envelope)
     assert sum((one.high - one.low) * (one.right - one.left) for one in found) == pytest.approx(envelope.area)

@@ -110,11 +110,6 @@ def _sections(one: CircuitPulls) -> Markup:
         (str(number), *[_value(way, name) for way in pair for name in members])
         for number, pair in enumerate(zip(forward, backward, strict=True), start=1)
     ]
-    header = (
-        "Section",
-        "Toward the end: tension",
-        "sidewall pressure",
-        "Toward the start: tension",
-        "sidewall pressure",
-    )
+    leaving = ("tension leaving", "sidewall pressure")
+    header = ("Section", *[f"Toward the {end}: {what}" for end in ("end", "start") for what in leaving])
     return table(header, rows, kind="dense", figures=(1, 2, 3, 4))

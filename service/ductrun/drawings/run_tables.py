@@ -170,11 +170,20 @@ def _movement(stretches: Sequence[RunStretch]) -> Markup:
     return joined([element("h2", "Movement"), *parts]) if parts else NOTHING
 
 
+_MOVED: Final = (
+    "length",
+    "length_change",
+    "fitting_count",
+    "fitting_positions",
+    "anchor_positions",
+    "holding_strap_positions",
+    "travel_used_percent",
+)
+
+
 def _moving(name: str, told: Any) -> Markup:
     header = ("Run", "Length", "Moves", "Fittings", "Fittings at", "Anchors at", "Holding straps at", "Travel used")
-    members = ("length", "length_change", "fitting_count", "fitting_positions", "anchor_positions")
-    members = (*members, "holding_strap_positions", "travel_used_percent")
-    rows = [(str(number), *[member(run, one) for one in members]) for number, run in enumerate(told.runs, start=1)]
+    rows = [(str(number), *[member(run, one) for one in _MOVED]) for number, run in enumerate(told.runs, start=1)]
     about = f"Temperature difference {quantity_text(told.temperature_difference)}, "
     about += f"coefficient {quantity_text(told.coefficient)}."
     tables = [opening_table(run) for run in told.runs]
