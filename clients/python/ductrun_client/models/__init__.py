@@ -169,6 +169,7 @@ from .measured_conduit import MeasuredConduit
 from .multiconductor_cable import MulticonductorCable
 from .operation_name import OperationName
 from .ordered_cable import OrderedCable
+from .page import Page
 from .pavement import Pavement
 from .pavement_kind import PavementKind
 from .pavement_takeoff import PavementTakeoff
@@ -480,6 +481,7 @@ __all__ = (
     "MulticonductorCable",
     "OperationName",
     "OrderedCable",
+    "Page",
     "Pavement",
     "PavementKind",
     "PavementTakeoff",
