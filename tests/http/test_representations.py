@@ -16,6 +16,7 @@ from tests.asking import EXAMPLES
 from tests.http.wire import ANSWERS, JSON_TYPE, Reply, reply
 
 SVG, JSON, PROBLEM = "image/svg+xml", "application/json", "application/problem+json"
+HTML = "text/html; charset=utf-8"
 WITHOUT = [operation.name for operation in OPERATIONS if operation.name not in DRAWINGS]
 
 
@@ -55,9 +56,9 @@ def test_every_drawing_is_of_an_operation() -> None:
         ["image/svg+xml;q=0.5, application/json;q=0.6"],
         ["image/*;q=0.5, */*"],
         ["image/svg+xml;q=0, */*;q=0.1"],
-        ["text/html,application/xhtml+xml,image/avif,*/*;q=0.8"],
+        ["application/xhtml+xml,image/avif,*/*;q=0.8"],
         ["APPLICATION/JSON; charset=utf-8"],
-        ["text/html", "*/*;q=0.1"],
+        ["text/plain", "*/*;q=0.1"],
     ],
 )
 def test_json_is_given_to_whoever_does_not_prefer_another(accepted: list[str]) -> None:
@@ -77,7 +78,7 @@ def test_json_is_given_to_whoever_does_not_prefer_another(accepted: list[str]) -
         ["application/json;q=0, */*"],
         ["Image/SVG+XML;q=1.000"],
         ["application/json;q=0.2", "image/svg+xml"],
-        ["text/html,image/svg+xml;q=0.9,application/json;q=0.8"],
+        ["text/plain,image/svg+xml;q=0.9,application/json;q=0.8"],
     ],
 )
 def test_a_drawing_is_given_to_whoever_prefers_it(accepted: list[str]) -> None:
@@ -85,13 +86,27 @@ def test_a_drawing_is_given_to_whoever_prefers_it(accepted: list[str]) -> None:
 
 
 @pytest.mark.parametrize(
-    "accepted", ["text/html", "image/png", "application/json;q=0", "image/svg+xml;q=2", "nonsense", "text/*;q=1", ","]
+    "accepted",
+    [
+        ["text/html"],
+        ["text/*;q=1"],
+        ["text/html,application/xhtml+xml,image/avif,*/*;q=0.8"],
+        ["text/html", "*/*;q=0.1"],
+        ["text/html,image/svg+xml;q=0.9,application/json;q=0.8"],
+    ],
+)
+def test_a_browser_gets_the_calculation_sheet(accepted: list[str]) -> None:
+    assert ask_as("fill", *accepted).headers["content-type"] == HTML
+
+
+@pytest.mark.parametrize(
+    "accepted", ["text/csv", "image/png", "application/json;q=0", "image/svg+xml;q=2", "nonsense", "audio/*;q=1", ","]
 )
 def test_what_there_is_not_is_refused_with_what_there_is(accepted: str) -> None:
     found = ask_as("fill", accepted)
     assert (found.status, found.headers["content-type"]) == (406, PROBLEM)
     assert found.json["type"] == "/problems/not_acceptable"
-    assert f"{JSON} or {SVG}" in found.json["detail"]
+    assert f"{JSON} or {SVG} or text/html:" in found.json["detail"]
     assert found.headers["vary"] == "accept"
 
 
@@ -99,7 +114,7 @@ def test_what_there_is_not_is_refused_with_what_there_is(accepted: str) -> None:
 def test_an_operation_without_a_drawing_names_what_it_has(operation: str) -> None:
     found = ask_as(operation, SVG)
     assert found.status == 406
-    assert found.json["detail"].startswith(f"The answer is given as {JSON}:")
+    assert found.json["detail"].startswith(f"The answer is given as {JSON} or text/html:")
 
 
 def test_a_problem_stays_a_problem_whatever_was_asked_for() -> None:

@@ -11,7 +11,8 @@ from msgspec import UNSET, json
 from ductrun.drawings.calculation_sheet import pictures, title_of
 from ductrun.drawings.markup import NOTHING, Document, Markup, element, joined, table
 from ductrun.drawings.readable import quantity_text, shown, words_of
-from ductrun.drawings.run_drawings import run_route, section_drawings
+from ductrun.drawings.run_drawings import section_drawings
+from ductrun.drawings.run_route import run_route
 from ductrun.drawings.run_tables import above_ground, opening_table
 from ductrun.drawings.sheet_parts import hash_of, page, verdict_line
 from ductrun.kit.answers import Answer, Finding

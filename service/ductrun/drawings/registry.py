@@ -11,6 +11,7 @@ from ductrun.drawings.conduit_section import Conductors, Figures, conduit_sectio
 from ductrun.drawings.naming import cable_words, conduit_words, sized_words
 from ductrun.drawings.pull_diagram import Pull, PullLimits, pull_diagram
 from ductrun.drawings.route import route
+from ductrun.drawings.run_route import run_route
 from ductrun.drawings.spacer_stations import spacer_stations
 from ductrun.drawings.trench_view import Ground
 from ductrun.drawings.wall import Run, Travel, wall
@@ -160,6 +161,7 @@ def _supports(found: Supported, telling: Telling) -> str:
 
 
 DRAWINGS: Final[Mapping[str, Draw]] = {
+    "duct-run": run_route,
     "conduit-size": _conduit_size,
     "fill": _fill,
     "trench": _trench,

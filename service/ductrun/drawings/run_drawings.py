@@ -2,21 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
-from typing import Final, Literal, NamedTuple
+from collections.abc import Sequence
+from typing import Final, NamedTuple
 
-from ductrun.drawings.alignment import PullPoint, RouteSection
 from ductrun.drawings.bank_section import bank_section
 from ductrun.drawings.pull_diagram import Pull, pull_diagram
 from ductrun.drawings.registry import DRAWINGS, limits_of
-from ductrun.drawings.route import route
+from ductrun.drawings.run_route import run_route
 from ductrun.drawings.trench_view import Ground
 from ductrun.kit.telling import Telling
 from ductrun.subjects.duct_run.assessment import AssessedStretch, Burial, DuctRun, RunPull
-from ductrun.subjects.duct_run.choices import Turn
 from ductrun.subjects.pulling.choices import PullDirection
 
-_SIDES: Final[Mapping[Turn, Literal["left", "right"]]] = {Turn.LEFT: "left", Turn.RIGHT: "right"}
 MOST_PULLS_DRAWN: Final = 12
 
 
@@ -32,28 +29,6 @@ class AlikePulls(NamedTuple):
     def name(self) -> str:
         """What it is called."""
         return f"{', '.join(self.circuits)}: {self.start} to {self.end}"
-
-
-def run_route(run: DuctRun, telling: Telling) -> str:
-    """Draw plan and profile of a run with its stretches, bends and pull points, stations from its start."""
-    sections: list[RouteSection] = []
-    points: list[PullPoint] = []
-    between = iter(run.stops[1:-1])
-    for stretch in run.stretches:
-        sections += [
-            RouteSection(one.element, None if one.turn is None else _SIDES[one.turn], one.name)
-            for one in stretch.laid.sections
-        ]
-        if stretch.laid.given.pull_point is not None:
-            points.append(PullPoint(len(sections), next(between).name))
-    return route(
-        sections,
-        telling,
-        pull_points=points,
-        name=run.given.name or "Run",
-        start_name=run.stops[0].name,
-        end_name=run.stops[-1].name,
-    )
 
 
 def section_drawings(run: DuctRun, telling: Telling) -> list[str]:
