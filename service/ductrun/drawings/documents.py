@@ -9,9 +9,9 @@ from msgspec import json
 
 from ductrun.drawings.calculation_sheet import calculation_sheet
 from ductrun.drawings.crew_page import crew_page
-from ductrun.drawings.markup import Document
+from ductrun.drawings.markup import NOTHING, Document, Markup, element, joined
 from ductrun.drawings.registry import DRAWINGS
-from ductrun.drawings.run_drawings import run_drawings
+from ductrun.drawings.run_drawings import MOST_PULLS_DRAWN, alike_pulls, run_drawings
 from ductrun.drawings.run_tables import run_tables
 from ductrun.drawings.takeoff_csv import csv_of
 from ductrun.drawings.takeoff_page import takeoff_page
@@ -20,6 +20,7 @@ from ductrun.kit.answers import Answer
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
 from ductrun.subjects.duct_run import duct_run
+from ductrun.subjects.duct_run.assessment import DuctRun
 from ductrun.subjects.parts.takeoff import Takeoff
 
 CSV: Final = "text/csv"
@@ -48,8 +49,18 @@ def _sheet(given: Answered) -> Document:
 def _run_sheet(given: Answered) -> Document:
     """Give the sheet of a whole run; prices are for the takeoff alone: the owner's engineer does not get them."""
     drawings = run_drawings(given.assessment, given.telling)
-    results = run_tables(given.answer.result)
+    results = joined([_left_out(given.assessment), run_tables(given.answer.result)])
     return calculation_sheet(given.operation.summary, given.answer, given.body, drawings, results, {"rates"})
+
+
+def _left_out(run: DuctRun) -> Markup:
+    """Say so where not every pull is drawn."""
+    kinds = len(alike_pulls(run))
+    if kinds <= MOST_PULLS_DRAWN:
+        return NOTHING
+    return element(
+        "p", f"Of {kinds} pulls that differ the first {MOST_PULLS_DRAWN} are drawn; the figures of all follow."
+    )
 
 
 def _crew(given: Answered) -> Document:

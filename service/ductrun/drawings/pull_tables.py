@@ -16,7 +16,7 @@ def circuit_tables(circuits: Sequence[RunCircuit]) -> Markup:
     """Give fill and pulls of every circuit; a pull that is like one before is told by reference to it."""
     if not circuits:
         return NOTHING
-    told: list[tuple[CircuitPulls, str]] = []
+    told: dict[object, str] = {}
     parts = [_pulls(circuit, told) for circuit in circuits]
     return joined([element("h2", "Fill"), _fills(circuits), element("h2", "Pulls"), *parts])
 
@@ -43,24 +43,25 @@ def _fills(circuits: Sequence[RunCircuit]) -> Markup:
     return table(("Circuit", "Ducts", "In", "Conduit", "Fill", "Limit", "Jam ratio"), rows, kind="dense")
 
 
-def _pulls(circuit: RunCircuit, told: list[tuple[CircuitPulls, str]]) -> Markup:
+def _pulls(circuit: RunCircuit, told: dict[object, str]) -> Markup:
     parts: list[Markup] = []
     for one in circuit.pulls:
         name = f"{circuit.name}, {one.start} to {one.end}"
-        before = [other for known, other in told if _is_alike(known, one)]
+        first = told.setdefault(_figures(one), name)
         parts.append(element("h3", name))
-        if before:
-            parts.append(element("p", f"As {before[0]}, in {_ducts(one)}."))
+        if first != name:
+            parts.append(element("p", f"As {first}, in {_ducts(one)}."))
         else:
-            told.append((one, name))
             parts += [_facts(one), _sections(one)]
     return joined(parts)
 
 
-def _is_alike(one: CircuitPulls, other: CircuitPulls) -> bool:
-    return (one.start, one.end, one.stop_tension) == (other.start, other.end, other.stop_tension) and (
-        one.pull == other.pull
-    )
+def _figures(one: CircuitPulls) -> object:
+    """Give what is the same of pulls that are alike."""
+    pull = one.pull
+    leaving = [section.tension_out.value for section in (*pull.sections, *pull.reversed.sections)]
+    limits = _value(pull, "allowable_tension"), _value(pull, "jam_ratio"), _value(pull, "clearance")
+    return one.start, one.end, one.verdict, one.stop_tension.value, *leaving, *limits
 
 
 def _ducts(one: CircuitPulls) -> str:

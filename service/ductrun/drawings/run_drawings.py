@@ -72,26 +72,21 @@ def wall_drawings(run: DuctRun, telling: Telling) -> list[str]:
 
 def alike_pulls(run: DuctRun) -> list[AlikePulls]:
     """Give every pull once, with the circuits that are pulled alike between the same stops."""
-    found: list[AlikePulls] = []
+    found: dict[object, AlikePulls] = {}
     for circuit in run.circuits:
         for one in circuit.pulls:
             pull = one.pull
-            same = [other for other in found if _alike(other.pull, pull)]
-            if same and circuit.placed.name not in same[0].circuits:
-                same[0].circuits.append(circuit.placed.name)
-            elif not same:
-                ends = run.stops[pull.start].name, run.stops[pull.end].name
-                found.append(AlikePulls([circuit.placed.name], *ends, pull))
-    return found
+            ends = run.stops[pull.start].name, run.stops[pull.end].name
+            alike = found.setdefault(_figures(pull), AlikePulls([], *ends, pull))
+            if circuit.placed.name not in alike.circuits:
+                alike.circuits.append(circuit.placed.name)
+    return list(found.values())
 
 
-def _alike(one: RunPull, other: RunPull) -> bool:
-    if one is other:
-        return True
-    return (one.start, one.end, one.stop_tension) == (other.start, other.end, other.stop_tension) and (
-        one.pulled.forward.pulling.pulled == other.pulled.forward.pulling.pulled
-        and one.pulled.backward.pulling.pulled == other.pulled.backward.pulling.pulled
-    )
+def _figures(pull: RunPull) -> object:
+    """Give what is the same of pulls that are alike: where they are, and what every section has in both directions."""
+    ways = (pull.pulled.forward.pulling.pulled, pull.pulled.backward.pulling.pulled)
+    return pull.start, pull.end, pull.stop_tension, *map(tuple, ways)
 
 
 def pull_drawing(alike: AlikePulls, telling: Telling) -> str:
@@ -104,7 +99,7 @@ def pull_drawing(alike: AlikePulls, telling: Telling) -> str:
 
 
 def run_drawings(run: DuctRun, telling: Telling) -> list[str]:
-    """Give all drawings of a run in the order of a submittal."""
+    """Give the drawings of a run in the order of a submittal; of pulls no more than MOST_PULLS_DRAWN."""
     return [
         run_route(run, telling),
         *section_drawings(run, telling),
