@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from typing import Final
 
 from starlette.types import Receive, Scope, Send
@@ -13,11 +13,7 @@ from ductrun.http.exchange import read_body, read_query, send_written
 from ductrun.http.problems import ProblemRaised
 from ductrun.http.representations import VARY, Representation
 
-_USUAL: Final[tuple[list[bytes], ...]] = (
-    [],
-    [b"*/*"],
-    [b"application/json"],
-)  # what most callers send, for which nothing is weighed
+_USUAL: Final = frozenset({None, b"*/*", b"application/json"})  # for which nothing is weighed
 
 
 class Calculation:
@@ -34,19 +30,21 @@ class Calculation:
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         """Answer one request."""
-        accepted = [value for name, value in scope["headers"] if name == b"accept"]
+        headers: dict[bytes, bytes] = dict(scope["headers"])
         made = self.usual
-        if accepted not in _USUAL:
-            made = self.made[self._preferred(b",".join(accepted).decode("latin-1"))]
-        answer, query, usual, content_type, headers = made
-        body = await read_body(scope, receive, self.max_body_bytes)
+        if headers.get(b"accept") not in _USUAL or len(headers) < len(scope["headers"]):
+            made = self.made[self._preferred(scope["headers"])]
+        answer, query, usual, content_type, more_headers = made
+        body = await read_body(headers, receive, self.max_body_bytes)
         written = answer(body, read_query(scope["query_string"], query, usual))
         if isinstance(written, Document):
             written, policy = written
-            headers = (*headers, (b"content-security-policy", policy.encode()))
-        await send_written(send, 200, content_type, written, *headers)
+            more_headers = (*more_headers, (b"content-security-policy", policy.encode()))
+        await send_written(send, 200, content_type, written, *more_headers)
 
-    def _preferred(self, accepted: str) -> str:
+    def _preferred(self, headers: Iterable[tuple[bytes, bytes]]) -> str:
+        """Give the media type that the headers ask for; one that is given twice is one list."""
+        accepted = ",".join([value.decode("latin-1") for name, value in headers if name == b"accept"])
         found = preferred(accepted, self.offered)
         if found is None:
             detail = f"The answer is given as {' or '.join(self.offered)}: ask for that, or send no Accept header."

@@ -8,7 +8,7 @@ from typing import Any, Final
 from urllib.parse import parse_qsl
 
 from msgspec import UNSET
-from starlette.types import Receive, Scope, Send
+from starlette.types import Receive, Send
 
 from ductrun.http.problems import MEDIA_TYPE, ProblemError, ProblemRaised, body_of
 from ductrun.http.suggestions import probably_meant
@@ -126,9 +126,8 @@ def _coding_refused() -> ProblemRaised:
     return ProblemRaised("unsupported_content_coding", detail, headers=((b"accept-encoding", b"identity"),))
 
 
-async def read_body(scope: Scope, receive: Receive, limit: int) -> bytes:
+async def read_body(headers: Mapping[bytes, bytes], receive: Receive, limit: int) -> bytes:
     """Read the body, whose content type must be JSON and whose size, declared or counted, must keep the limit."""
-    headers: dict[bytes, bytes] = dict(scope["headers"])
     declared = headers.get(b"content-length", b"")
     if declared.isdigit() and int(declared) > limit:
         raise _too_large(limit)
