@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-import math
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from typing import Any, Final
 
 from msgspec import UNSET, json
 
 from ductrun.drawings.calculation_sheet import pictures, title_of
+from ductrun.drawings.crew_pulls import pull_rows
 from ductrun.drawings.markup import NOTHING, Document, Markup, element, joined, table
 from ductrun.drawings.readable import quantity_text, shown, words_of
 from ductrun.drawings.run_drawings import section_drawings
@@ -16,26 +16,16 @@ from ductrun.drawings.run_route import run_route
 from ductrun.drawings.run_tables import above_ground, opening_table
 from ductrun.drawings.sheet_parts import hash_of, page, verdict_line
 from ductrun.kit.answers import Answer, Finding
-from ductrun.kit.choices import Severity, Verdict
+from ductrun.kit.choices import Severity
 from ductrun.kit.telling import Telling
 from ductrun.kit.wording import text_of
+from ductrun.subjects.conduit.choices import JoiningMethod
 from ductrun.subjects.duct_run.assessment import AssessedStretch, DuctRun
-from ductrun.subjects.duct_run.told import CircuitPulls, DuctRunResult, RunStretch, StretchRiser
+from ductrun.subjects.duct_run.places import CONFINED
+from ductrun.subjects.duct_run.told import DuctRunResult, RunStretch, StretchRiser
 from ductrun.units import AnyQuantity
 
 MOST_SECTIONS_DRAWN: Final = 2
-_JUDGED: Final = {
-    Verdict.COMPLIES: "{}",
-    Verdict.NOT_JUDGED: "{} ? not judged: ask before you pull",
-    Verdict.VIOLATES: "{} ✗ over a limit: do not pull it so",
-}
-_CAUTIONS: Final = (
-    "Locate utilities before digging. Nobody enters an unprotected trench, and nobody a vault or manhole untested: "
-    "test the air, ventilate, permit entry.",
-    "Empty ducts float in fresh concrete: tie down first, place in lifts. Wet concrete burns skin; cement vapor burns.",
-    "Treat every cable that is there as live. Nobody in line with a rope under tension or below a cable held back; "
-    "stop at the stop tension.",
-)
 
 
 def crew_page(run: DuctRun, answer: Answer, telling: Telling, body: bytes) -> Document:
@@ -57,9 +47,9 @@ def crew_page(run: DuctRun, answer: Answer, telling: Telling, body: bytes) -> Do
             _trenches(result.stretches),
             _banks(run, result.stretches, telling),
             _walls(result.stretches),
-            _pulls(result),
+            pull_rows(run, result, telling),
             element("h2", "Before you start"),
-            element("ul", *[element("li", text) for text in _CAUTIONS]),
+            element("ul", *[element("li", text) for text in _cautions(run, result)]),
         ],
         kind="crew",
         paper="margin:9mm 10mm 12mm;",
@@ -210,40 +200,29 @@ def _holding(strapped: Any) -> str:
     return f"Those at {held} hold; all others let it slide." if held and held != "none" else ""
 
 
-def _pulls(result: DuctRunResult) -> Markup:
-    """Give every pull in a row; circuits that are pulled alike between the same places share one."""
-    alike: dict[tuple[str, ...], list[str]] = {}
-    for circuit in result.circuits:
-        for one in circuit.pulls:
-            alike.setdefault(_pull(one), []).append(f"{circuit.name} in {', '.join(one.ducts)}")
-    if not alike:
-        return NOTHING
-    rows = [("; ".join(cables), *figures) for figures, cables in alike.items()]
-    header = ("Cable in duct", "Feed from, pull to", "Expect", "STOP at", "Brake", "Lubricant", "Each duct")
-    mandrel = _value(result, "mandrel_diameter")
-    first = f"First a mandrel of {mandrel} through every duct, then clean it." if mandrel else ""
-    return joined([element("h2", "Pull"), element("p", first), table(header, rows, kind="dense")])
-
-
-def _to_three(told: AnyQuantity, to_whole: Callable[[float], int]) -> str:
-    """Write a figure to three digits, rounded to the side on which nobody is hurt."""
-    if not told.value > 0:
-        return quantity_text(told)
-    step = 10.0 ** (math.floor(math.log10(told.value)) - 2)
-    nearest = round(told.value / step, 6)  # a figure of three digits stays as it is
-    return quantity_text(AnyQuantity(to_whole(nearest) * step, told.unit))
-
-
-def _pull(one: CircuitPulls) -> tuple[str, ...]:
-    turned = one.pull_to == one.start
-    way: Any = one.pull.reversed if turned else one.pull
-    held = [getattr(one, "brake_tension", UNSET) for one in (way, getattr(way, "braking_case", UNSET))]
-    brakes = [one for one in held if one is not UNSET]
-    return (
-        f"{one.feed_from} to {one.pull_to}",
-        _JUDGED[one.verdict].format(_to_three(way.tension, math.ceil)),
-        _to_three(one.stop_tension, math.floor),
-        _to_three(max(brakes, key=lambda brake: brake.value), math.ceil) if brakes else "none",
-        _to_three(one.pull.lubricant_volume, math.ceil),
-        "; ".join([f"{line.count} x {quantity_text(line.order_length)}" for line in one.cables_to_order]),
+def _cautions(run: DuctRun, result: DuctRunResult) -> list[str]:
+    """Give what the work at hand asks for, a line each for digging, setting and pulling."""
+    buried = [stretch.burial for stretch in run.stretches if stretch.burial is not None]
+    poured = any(burial.encasement is not None for burial in buried)
+    joints = [ducts.joints for stretch in result.stretches for ducts in stretch.ducts]
+    cemented = any(one is not UNSET and one.method is JoiningMethod.CEMENTED for one in joints)
+    confined = any(stop.given.kind in CONFINED for stop in run.stops)
+    lines = (
+        [
+            "Locate utilities before digging; nobody enters an unprotected trench." if buried else "",
+            "Nobody enters a vault or manhole before the air is tested: ventilate, permit entry." if confined else "",
+        ],
+        [
+            "Empty ducts float in fresh concrete: tie down first, place in lifts. Wet concrete burns skin."
+            if poured
+            else "",
+            "Cement vapor is flammable and harmful: ventilate, no flame." if cemented else "",
+        ],
+        [
+            "Treat every cable that is there as live. Nobody in line with a rope under tension or below a cable held "
+            "back; stop at the stop tension."
+            if run.circuits
+            else ""
+        ],
     )
+    return [said for said in (" ".join(filter(None, line)) for line in lines) if said]
