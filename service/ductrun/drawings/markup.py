@@ -18,7 +18,8 @@ from ductrun.drawings.svg import STYLE_HASH as DRAWING_STYLE_HASH
 
 _NOT_IN_XML: Final = re.compile("[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")
 _PLAIN: Final = re.compile("[\t\n\r !#-%(-;=?-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]*")  # stands as it is
-_LONG: Final = re.compile(r"[^ ]{25}")
+_LONGEST_WORD: Final = 25  # letters
+_LONG: Final = re.compile(rf"[^ ]{{{_LONGEST_WORD}}}")
 _PARTS: Final = re.compile(".{1,20}", re.DOTALL)
 
 
@@ -49,7 +50,7 @@ def _escaped(text: str) -> str:
 
 def _within(text: str) -> str:
     """Write a text within an element; a word that is too long for a narrow column may break, and stays one word."""
-    if not _LONG.search(text):
+    if len(text) < _LONGEST_WORD or not _LONG.search(text):
         return _escaped(text)
     return " ".join(["<wbr>".join(map(_escaped, _PARTS.findall(word))) for word in text.split(" ")])
 
@@ -64,7 +65,11 @@ def element(name: str, *parts: str, kind: str = "", **attributes: str) -> Markup
 
 def joined(parts: Iterable[str]) -> Markup:
     """Write parts one after the other."""
-    return Markup("".join([part if isinstance(part, Markup) else _within(part) for part in parts]))
+    return Markup("".join([_part(part) for part in parts]))
+
+
+def _part(part: str) -> str:
+    return part if isinstance(part, Markup) else _within(part)
 
 
 def table(
@@ -75,19 +80,15 @@ def table(
     Each cell carries its header, so that a narrow screen can show a row as a card. `figures` are the columns of
     figures, which stand to the right.
     """
-    classes = ["figure" if place in figures else "" for place in range(len(header))]
-    head = [element("th", title, kind=one, scope="col") for title, one in zip(header, classes, strict=True)]
+    classes = [' class="figure"' if place in figures else "" for place in range(len(header))]
+    head = [f'<th{one} scope="col">{_part(title)}</th>' for title, one in zip(header, classes, strict=True)]
+    opened = [f'<td{one} data-label="{_escaped(title)}">' for title, one in zip(header, classes, strict=True)]
     body = [
-        element(
-            "tr",
-            *[
-                element("td", cell, kind=one, data_label=title)
-                for cell, title, one in zip(row, header, classes, strict=True)
-            ],
-        )
+        "".join(["<tr>", *[f"{td}{_part(cell)}</td>" for td, cell in zip(opened, row, strict=True)], "</tr>"])
         for row in rows
     ]
-    return element("table", element("thead", element("tr", *head)), element("tbody", *body), kind=kind)
+    shown = f' class="{_escaped(kind)}"' if kind else ""
+    return Markup(f"<table{shown}><thead><tr>{''.join(head)}</tr></thead><tbody>{''.join(body)}</tbody></table>")
 
 
 def document(title: str, body: str, styles: Sequence[str]) -> Document:

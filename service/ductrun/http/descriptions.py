@@ -82,7 +82,7 @@ def _post(
     }
 
 
-_LONGEST_DOCUMENT = 20_000_000  # characters
+_LONGEST_DOCUMENT = 200_000_000  # characters: the sheet of a run grows with its answer
 _DRAWN_OR_WRITTEN = {
     SVG: {
         "type": "string",
