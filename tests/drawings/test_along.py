@@ -8,6 +8,7 @@ from typing import Any
 import pytest
 from ductrun.drawings.alignment import PullPoint, RouteSection, aligned
 from ductrun.drawings.chart import axis_of
+from ductrun.drawings.figures import figure
 from ductrun.drawings.pull_diagram import Pull, pull_diagram
 from ductrun.drawings.registry import DRAWINGS, limits_of
 from ductrun.drawings.route import route
@@ -64,11 +65,11 @@ def test_a_scale_holds_a_limit_that_is_near_and_not_one_that_is_far() -> None:
 def test_a_pull_tells_both_ends_its_limits_and_the_better_end() -> None:
     found = assessed("pull-tension")
     words = " ".join(words_of(DRAWINGS["pull-tension"](found, US)))
-    # the figures that the answer tells of this example, to four digits
+    # the figures that the answer tells of this example
     assert "limit 8,000 lbf" in words
     assert "limit 500 lbf/ft" in words
-    assert "As given: ends at 3,574 lbf" in words
-    assert "From the other end (better): ends at 3,026 lbf" in words
+    assert "As given: ends at 3,573.9 lbf" in words
+    assert "From the other end (better): ends at 3,025.5 lbf" in words
     assert "From station 0+00 to 4+69.4" in words
 
 
@@ -261,3 +262,20 @@ def test_flotation_shows_the_ducts_that_are_held_down() -> None:
     words = words_of(DRAWINGS["flotation"](assessed("flotation"), US))
     assert {"1-1", "3-3"} <= set(words)
     assert "width 1 ft 5-1/2 in" in words  # 3 x 4.5 + 2 x 2 (derived)
+
+
+@pytest.mark.parametrize(
+    ("value", "unit", "text"),
+    [
+        (35_586.4, "N", "35,586 N"),  # a limit never reads as more than it is told to be
+        (2.14286, "in", "2.143 in"),
+        (29.5, "in", "2 ft 5-1/2 in"),
+        (903.14, "mm", "903.1 mm"),
+        (95.5, "ft", "95 ft 6 in"),
+        (27.709, "m", "27.709 m"),
+        (32.222, "degC", "32.2 \u00b0C"),
+        (-4.0, "degF", "-4 \u00b0F"),
+    ],
+)
+def test_figures_are_written_to_be_read_at_a_glance(value: float, unit: str, text: str) -> None:
+    assert figure(AnyQuantity(value, unit)).replace("\u00a0", " ") == text
