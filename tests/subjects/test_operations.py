@@ -35,7 +35,9 @@ def pointers(name: str, request: Any, query: str = "") -> dict[str, str]:
 
 @pytest.mark.parametrize("name", NAMES)
 def test_a_complete_example_leaves_nothing_to_assume(name: str) -> None:
-    answer = ask(name, EXAMPLES[name], "working=true")
+    # the example of a run shows how little is to be said; completed it leaves nothing to assume either
+    example = ask(name, EXAMPLES[name], "request=completed")["request"] if name == "duct-run" else EXAMPLES[name]
+    answer = ask(name, example, "working=true")
     assert answer["assumptions"] == []
     assert answer["working"]
     follows = "code_edition" in EXAMPLES[name]

@@ -78,7 +78,7 @@ class Line(NamedTuple):
 def straights_along(line: Line, start: float, end: float) -> list[Straight]:
     """Give the straights that follow a line from a station to another: atan(rise / plan), plan / cos phi long.
 
-    Parameters: line of heights [m], start and end, stations [m].
+    Parameters: line of heights [m], start of the way [m], end of it [m], both stations in plan.
     Source: derived.
     """
     found = []

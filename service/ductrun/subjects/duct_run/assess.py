@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from typing import Any, NamedTuple
 
@@ -54,6 +55,7 @@ from ductrun.subjects.fill.rules import Filling
 from ductrun.subjects.parts.conduit import PlacedConduit, place_conduit
 from ductrun.units import Length
 
+_FILLING = Filling()
 _SAME_LENGTH = 1e-3  # of the run: a drawing gives stations to so many digits
 
 
@@ -210,13 +212,15 @@ def _lines(
     for index, (stretch, bank) in enumerate(zip(request.stretches, banks, strict=True)):
         here = sheet.within(f"stretches/{index}")
         name = stretch.name or f"stretch {index + 1}"
+        begins = how._replace(bored=stretch.setting.kind == "bored")
+        how = how._replace(grade=math.nan)  # of what goes on from a stretch that is refused
         with faults, names.about(name):
             envelope = None
             if stretch.setting.kind in BURIED:
                 envelope = envelope_of(stretch, bank, here, practices)
             start, end = _ends(index, request, stops)
             risers = riser_of(start, bank, stretch), riser_of(end, bank, stretch)
-            line = lay_line(stretch, name, here, bank, risers, how._replace(bored=stretch.setting.kind == "bored"))
+            line = lay_line(stretch, name, here, bank, risers, begins)
             ends = LEVEL_RADIANS if stretch.pull_point is not None else line[-1].element.exit_grade
             how = how._replace(grade=ends)
             lines.append(_Line(stretch, name, here, bank, envelope, risers, line))
@@ -377,6 +381,6 @@ def _fills(circuit: PlacedCircuit, passed: Sequence[AssessedStretch], names: Nam
     for placed, stretches in found.values():
         with faults, names.about(circuit.name, passed[0].laid.station):
             sheet = circuit.sheet.within("", about=circuit.sheet.place)
-            filled.append(FilledConduit(stretches, hold(Filling(), placed, circuit.cables.filling, sheet)))
+            filled.append(FilledConduit(stretches, hold(_FILLING, placed, circuit.cables.filling, sheet)))
     faults.stop()
     return filled

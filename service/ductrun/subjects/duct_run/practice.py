@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import cache
 from typing import Any, TypeVar, cast
 
 from ductrun.kit.defaults import Default
@@ -45,7 +46,7 @@ class LayeredSheet(Worksheet):
     another there than for the parts before it.
     """
 
-    __slots__ = ("_own", "_redirected", "_shared")
+    __slots__ = ("_own", "_redirected", "_within")
 
     def __init__(self, shared: Worksheet, own: Worksheet, redirected: dict[str, str], about: str) -> None:
         """Lay the places of members over those of a sheet; what is found is about `about`, a pointer."""
@@ -53,28 +54,39 @@ class LayeredSheet(Worksheet):
         self.about = about
         self.book = shared.book
         self._parent, self._member = shared, ""
-        self._shared, self._own, self._redirected = shared, own, redirected
+        self._within, self._own, self._redirected = shared.place, own, redirected
 
     @property
     def place(self) -> str:
         """The JSON pointer of what is given once for all."""
-        return self._shared.place
+        return self._within
 
     def pointer(self, member: str = "") -> str:
         """Give the JSON pointer of a member where it was given."""
-        first, slash, rest = member.partition("/")
-        if first in self._redirected:
-            return f"{self._redirected[first]}{slash}{rest}"
-        return self._shared.pointer(member)
+        if self._redirected:
+            first, slash, rest = member.partition("/")
+            if first in self._redirected:
+                return f"{self._redirected[first]}{slash}{rest}"
+        return f"{self._within}/{member}" if member else self._within
 
     def settle(self, member: str, given: T | None, default: Default[T]) -> T:
         """Settle a member for all parts, or for this one alone where its default is another than theirs."""
         if given is not None:
             return given
-        known = self.book.settled.get(self.pointer(member))
-        if known is not None and known is not default and known.value != default.value:
+        pointer = self.pointer(member)
+        known = self.book.settled.get(pointer)
+        if known is default:
+            return default.value
+        if known is not None and known.value != default.value:
             return self._own.settle(member, None, default)
-        return super().settle(member, None, default)
+        self.book.take(pointer, default)
+        return default.value
+
+
+@cache
+def _empty(form: type[F]) -> F:
+    """Give a form that nothing was written in."""
+    return form()
 
 
 def practice_of(
@@ -87,4 +99,6 @@ def practice_of(
     common, mine = run.within(name), part.within(name)
     given = members_of(own)
     redirected = {member: mine.pointer(member) for member in given}
-    return laid_over(form() if shared is None else shared, given), LayeredSheet(common, mine, redirected, part.place)
+    return laid_over(_empty(form) if shared is None else shared, given), LayeredSheet(
+        common, mine, redirected, part.place
+    )

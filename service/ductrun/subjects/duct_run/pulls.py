@@ -48,6 +48,7 @@ class Span(NamedTuple):
     stretches: list[AssessedStretch]
 
 
+_ORDERING = CableOrder()
 _KINDS = {engineering.Straight: "straight", engineering.HorizontalBend: "horizontal_bend"}
 _Conduit = ListedConduit | MeasuredConduit
 
@@ -189,7 +190,7 @@ def _help(pulling: Pulling, sheet: Worksheet) -> PlanAssessment:
 def _order(
     pulled: PullAssessment, ends: tuple[Stop, Stop], request: DuctRunRequest, sheet: Worksheet
 ) -> list[OrderedLine]:
-    given: Any = request.ordering or CableOrder()
+    given: Any = request.ordering or _ORDERING
     length = engineering.developed_length(pulled.pulling.sections)
     allowances = [stop.given.cable_allowance for stop in ends]
     return cables_to_order(given, pulled.pulling.cables, length, sheet.within("ordering"), allowances)

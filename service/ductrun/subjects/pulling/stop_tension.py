@@ -17,10 +17,14 @@ def stop_tension(pulling: Pulling, *, turned: bool) -> float:
     the least: with less than that at the end, no place before it has more than it bears. `turned` says that the pull is
     from the other end.
     """
+    weight, borne = pulling.load.weight, pulling.limits.tension
     route = _at_lowest_friction(pulling)
+    if pulling.braking_coefficient is None and all(
+        _borne_in(section, pulling.limits.pressure) >= borne for section in route
+    ):
+        return borne  # nothing runs away, so that the tension rises to the end
     if turned:
         route = engineering.reverse(route)
-    weight, borne = pulling.load.weight, pulling.limits.tension
     for section in route:
         here = min(pulling.limits.tension, _borne_in(section, pulling.limits.pressure))
         borne = min(section.pulled(min(borne, here), weight).tension_out, here)
@@ -35,13 +39,8 @@ def _borne_in(section: engineering.Section, pressure: float) -> float:
 
 
 def _at_lowest_friction(pulling: Pulling) -> list[engineering.Section]:
-    low = pulling.braking_coefficient
-    if low is None:
-        low = lowest_published(pulling.route.conduits, pulling.cables).value
-    return [
-        section.laid(
-            contact.braking_correction * min(low, pulling.coefficient if contact.own is None else contact.own),
-            contact.share,
-        )
-        for section, contact in zip(pulling.sections, pulling.contacts, strict=True)
-    ]
+    braking = pulling.braking_at(pulling.coefficient)
+    if braking is not None:
+        return braking
+    low = lowest_published(pulling.route.conduits, pulling.cables).value
+    return pulling._replace(braking_coefficient=low).braking_at(pulling.coefficient) or []
