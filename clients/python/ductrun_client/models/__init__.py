@@ -199,6 +199,7 @@ from .multiconductor_cable import MulticonductorCable
 from .operation_name import OperationName
 from .ordered_cable import OrderedCable
 from .other_method import OtherMethod
+from .page import Page
 from .pavement import Pavement
 from .pavement_kind import PavementKind
 from .pavement_takeoff import PavementTakeoff
@@ -559,6 +560,7 @@ __all__ = (
     "OperationName",
     "OrderedCable",
     "OtherMethod",
+    "Page",
     "Pavement",
     "PavementKind",
     "PavementTakeoff",
