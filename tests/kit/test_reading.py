@@ -44,6 +44,8 @@ def complete(node: dict[str, Any], definitions: dict[str, Any], choice: int) -> 
             return node.get("maximum" if choice % 2 else "minimum", 1)
         case "boolean":
             return bool(choice % 2)
+        case "string":
+            return f"text {choice}"
     raise AssertionError(f"no value is known for {node}")
 
 

@@ -14,6 +14,8 @@ from tests.asking import EXAMPLES
 
 SCHEMAS: dict[str, dict[str, Any]] = {operation.name: operation.request.model_json_schema() for operation in OPERATIONS}
 
+KEPT_BESIDE = {"wall": "conduit"}  # where one is, the other is kept: no box has an answer without all its raceways
+
 
 def resolved(node: dict[str, Any], root: dict[str, Any]) -> dict[str, Any]:
     """Follow references; what stands beside one is kept."""
@@ -54,6 +56,8 @@ def shortest(operation: str) -> Any:
         "pull-plan": ("mass_per_length",),
         "expansion": ("length", "straight_runs", "material"),
         "trench": ("cover",),
+        "earth-load": ("conduit",),
+        "pull-box": ("conduit",),
     }
     return _shortened(EXAMPLES[operation], [resolved(root, root)], root, needed.get(operation, ()))
 
@@ -106,7 +110,7 @@ def _varied_object(
     fitting = [node for node in nodes if set(value) <= set(node.get("properties", {}))] or nodes
     if len(nodes) > 1 and random.random() < changed:
         return made(random.choice(nodes), root, random)
-    required = set(fitting[0].get("required", ()))
+    required = {*fitting[0].get("required", ()), *(kept for name, kept in KEPT_BESIDE.items() if name in value)}
     kept = {name: one for name, one in value.items() if name in required or random.random() >= left_out}
     absent = [name for name in fitting[0].get("properties", {}) if name not in value]
     for name in absent:

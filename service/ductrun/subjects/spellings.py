@@ -37,6 +37,10 @@ SPELLINGS: Final[tuple[tuple[str, tuple[str, ...]], ...]] = (
     (r"nonshielded", ("unshielded",)),
     (r"triplexed", ("triplex",)),
     (r"triangular", ("triangle", "trefoil")),
+    # boxes, and what passes over ducts
+    (r"manhole", ("mh", "vault")),
+    (r"handhole", ("hh", "hand hole")),
+    (r"h_20", ("hs 20", "h 20", "hl 93")),
     # units: lengths, areas, volumes
     (r"ft", ("foot", "feet", "'", "lf", "linear feet")),
     (r"in", ("inch", "inches", '"')),
