@@ -8,12 +8,14 @@ BatchItem = (
     models.ConductorCountItem
     | models.ConduitSizeItem
     | models.CoverItem
+    | models.EarthLoadItem
     | models.EncasementItem
     | models.ExpansionItem
     | models.FillItem
     | models.FlotationItem
     | models.JointsItem
     | models.PermittedUseItem
+    | models.PullBoxItem
     | models.PullPlanItem
     | models.PullTensionItem
     | models.SpacersItem
@@ -24,12 +26,14 @@ BATCH_ITEM_BY_OPERATION: Final[dict[str, type[BatchItem]]] = {
     "conductor_count": models.ConductorCountItem,
     "conduit_size": models.ConduitSizeItem,
     "cover": models.CoverItem,
+    "earth_load": models.EarthLoadItem,
     "encasement": models.EncasementItem,
     "expansion": models.ExpansionItem,
     "fill": models.FillItem,
     "flotation": models.FlotationItem,
     "joints": models.JointsItem,
     "permitted_use": models.PermittedUseItem,
+    "pull_box": models.PullBoxItem,
     "pull_plan": models.PullPlanItem,
     "pull_tension": models.PullTensionItem,
     "spacers": models.SpacersItem,
@@ -40,12 +44,14 @@ BatchItemAnswer = (
     models.ConductorCountItemAnswer
     | models.ConduitSizeItemAnswer
     | models.CoverItemAnswer
+    | models.EarthLoadItemAnswer
     | models.EncasementItemAnswer
     | models.ExpansionItemAnswer
     | models.FillItemAnswer
     | models.FlotationItemAnswer
     | models.JointsItemAnswer
     | models.PermittedUseItemAnswer
+    | models.PullBoxItemAnswer
     | models.PullPlanItemAnswer
     | models.PullTensionItemAnswer
     | models.SpacersItemAnswer
@@ -89,12 +95,14 @@ ItemAnswer = (
     models.ConductorCountItemAnswer
     | models.ConduitSizeItemAnswer
     | models.CoverItemAnswer
+    | models.EarthLoadItemAnswer
     | models.EncasementItemAnswer
     | models.ExpansionItemAnswer
     | models.FillItemAnswer
     | models.FlotationItemAnswer
     | models.JointsItemAnswer
     | models.PermittedUseItemAnswer
+    | models.PullBoxItemAnswer
     | models.PullPlanItemAnswer
     | models.PullTensionItemAnswer
     | models.SpacersItemAnswer
@@ -105,12 +113,14 @@ ITEM_ANSWER_BY_OPERATION: Final[dict[str, type[ItemAnswer]]] = {
     "conductor_count": models.ConductorCountItemAnswer,
     "conduit_size": models.ConduitSizeItemAnswer,
     "cover": models.CoverItemAnswer,
+    "earth_load": models.EarthLoadItemAnswer,
     "encasement": models.EncasementItemAnswer,
     "expansion": models.ExpansionItemAnswer,
     "fill": models.FillItemAnswer,
     "flotation": models.FlotationItemAnswer,
     "joints": models.JointsItemAnswer,
     "permitted_use": models.PermittedUseItemAnswer,
+    "pull_box": models.PullBoxItemAnswer,
     "pull_plan": models.PullPlanItemAnswer,
     "pull_tension": models.PullTensionItemAnswer,
     "spacers": models.SpacersItemAnswer,
@@ -141,12 +151,14 @@ StreamAnswer = (
     models.ConductorCountStreamAnswer
     | models.ConduitSizeStreamAnswer
     | models.CoverStreamAnswer
+    | models.EarthLoadStreamAnswer
     | models.EncasementStreamAnswer
     | models.ExpansionStreamAnswer
     | models.FillStreamAnswer
     | models.FlotationStreamAnswer
     | models.JointsStreamAnswer
     | models.PermittedUseStreamAnswer
+    | models.PullBoxStreamAnswer
     | models.PullPlanStreamAnswer
     | models.PullTensionStreamAnswer
     | models.SpacersStreamAnswer
@@ -157,12 +169,14 @@ STREAM_ANSWER_BY_OPERATION: Final[dict[str, type[StreamAnswer]]] = {
     "conductor_count": models.ConductorCountStreamAnswer,
     "conduit_size": models.ConduitSizeStreamAnswer,
     "cover": models.CoverStreamAnswer,
+    "earth_load": models.EarthLoadStreamAnswer,
     "encasement": models.EncasementStreamAnswer,
     "expansion": models.ExpansionStreamAnswer,
     "fill": models.FillStreamAnswer,
     "flotation": models.FlotationStreamAnswer,
     "joints": models.JointsStreamAnswer,
     "permitted_use": models.PermittedUseStreamAnswer,
+    "pull_box": models.PullBoxStreamAnswer,
     "pull_plan": models.PullPlanStreamAnswer,
     "pull_tension": models.PullTensionStreamAnswer,
     "spacers": models.SpacersStreamAnswer,
@@ -173,12 +187,14 @@ StreamAnswerLine = (
     models.ConductorCountStreamAnswer
     | models.ConduitSizeStreamAnswer
     | models.CoverStreamAnswer
+    | models.EarthLoadStreamAnswer
     | models.EncasementStreamAnswer
     | models.ExpansionStreamAnswer
     | models.FillStreamAnswer
     | models.FlotationStreamAnswer
     | models.JointsStreamAnswer
     | models.PermittedUseStreamAnswer
+    | models.PullBoxStreamAnswer
     | models.PullPlanStreamAnswer
     | models.PullTensionStreamAnswer
     | models.SpacersStreamAnswer

@@ -5,6 +5,7 @@ from .angle import Angle
 from .angle_unit import AngleUnit
 from .any_quantity import AnyQuantity
 from .anywhere import Anywhere
+from .arching_soil import ArchingSoil
 from .area import Area
 from .area_unit import AreaUnit
 from .assumption import Assumption
@@ -19,6 +20,12 @@ from .batch_answer import BatchAnswer
 from .batch_request import BatchRequest
 from .bend_made import BendMade
 from .between_sections import BetweenSections
+from .box_candidate import BoxCandidate
+from .box_circuit import BoxCircuit
+from .box_entry import BoxEntry
+from .box_rule import BoxRule
+from .box_size import BoxSize
+from .box_wall import BoxWall
 from .braking_case import BrakingCase
 from .burial_location import BurialLocation
 from .cable_arrangement import CableArrangement
@@ -32,6 +39,7 @@ from .cable_type import CableType
 from .caution import Caution
 from .code_edition import CodeEdition
 from .compact_cable import CompactCable
+from .compaction import Compaction
 from .concrete_cover import ConcreteCover
 from .conductor_area import ConductorArea
 from .conductor_area_unit import ConductorAreaUnit
@@ -76,6 +84,14 @@ from .duct_elbow import DuctElbow
 from .duct_ends import DuctEnds
 from .duration import Duration
 from .duration_unit import DurationUnit
+from .earth_load_answer import EarthLoadAnswer
+from .earth_load_item import EarthLoadItem
+from .earth_load_item_answer import EarthLoadItemAnswer
+from .earth_load_method import EarthLoadMethod
+from .earth_load_request import EarthLoadRequest
+from .earth_load_result import EarthLoadResult
+from .earth_load_stream_answer import EarthLoadStreamAnswer
+from .embedment import Embedment
 from .encasement_answer import EncasementAnswer
 from .encasement_item import EncasementItem
 from .encasement_item_answer import EncasementItemAnswer
@@ -118,6 +134,7 @@ from .friction_table import FrictionTable
 from .grade import Grade
 from .grade_unit import GradeUnit
 from .horizontal_bend_section import HorizontalBendSection
+from .in_service import InService
 from .insulation import Insulation
 from .item_problem import ItemProblem
 from .joining_method import JoiningMethod
@@ -129,11 +146,14 @@ from .joints_result import JointsResult
 from .joints_stream_answer import JointsStreamAnswer
 from .judged_use import JudgedUse
 from .largest_complying import LargestComplying
+from .least_dimension import LeastDimension
 from .length import Length
 from .length_unit import LengthUnit
 from .listed_cable import ListedCable
 from .listed_conduit import ListedConduit
 from .listed_positions import ListedPositions
+from .live_load_by_method import LiveLoadByMethod
+from .live_load_method import LiveLoadMethod
 from .mass import Mass
 from .mass_per_length import MassPerLength
 from .mass_per_length_unit import MassPerLengthUnit
@@ -160,6 +180,7 @@ from .piston_convention import PistonConvention
 from .piston_opening import PistonOpening
 from .placed_duct import PlacedDuct
 from .planned_pull import PlannedPull
+from .plastic_material import PlasticMaterial
 from .pour_shape import PourShape
 from .preset_interval import PresetInterval
 from .pressure import Pressure
@@ -167,7 +188,14 @@ from .pressure_unit import PressureUnit
 from .problem import Problem
 from .problem_error import ProblemError
 from .profile_point import ProfilePoint
+from .pull_box_answer import PullBoxAnswer
+from .pull_box_item import PullBoxItem
+from .pull_box_item_answer import PullBoxItemAnswer
+from .pull_box_request import PullBoxRequest
+from .pull_box_result import PullBoxResult
+from .pull_box_stream_answer import PullBoxStreamAnswer
 from .pull_direction import PullDirection
+from .pull_kind import PullKind
 from .pull_plan_answer import PullPlanAnswer
 from .pull_plan_item import PullPlanItem
 from .pull_plan_item_answer import PullPlanItemAnswer
@@ -180,6 +208,9 @@ from .pull_tension_item_answer import PullTensionItemAnswer
 from .pull_tension_request import PullTensionRequest
 from .pull_tension_result import PullTensionResult
 from .pull_tension_stream_answer import PullTensionStreamAnswer
+from .pull_through import PullThrough
+from .racked_cable import RackedCable
+from .racking import Racking
 from .ready import Ready
 from .refused_assumption import RefusedAssumption
 from .reinforcing import Reinforcing
@@ -194,6 +225,7 @@ from .separation_measure import SeparationMeasure
 from .severity import Severity
 from .size_candidate import SizeCandidate
 from .size_change import SizeChange
+from .small_conductor_volume import SmallConductorVolume
 from .soil_kind import SoilKind
 from .source_row import SourceRow
 from .source_table import SourceTable
@@ -204,6 +236,8 @@ from .spacers_item_answer import SpacersItemAnswer
 from .spacers_request import SpacersRequest
 from .spacers_result import SpacersResult
 from .spacers_stream_answer import SpacersStreamAnswer
+from .standard_box_found import StandardBoxFound
+from .standard_box_kind import StandardBoxKind
 from .standing import Standing
 from .station import Station
 from .step import Step
@@ -211,6 +245,7 @@ from .straight_section import StraightSection
 from .stream_basis import StreamBasis
 from .stream_problem import StreamProblem
 from .stream_summary import StreamSummary
+from .structure import Structure
 from .supported_conduit import SupportedConduit
 from .supported_conduit_type import SupportedConduitType
 from .supports_answer import SupportsAnswer
@@ -225,9 +260,12 @@ from .temperature_difference_unit import TemperatureDifferenceUnit
 from .temperature_range import TemperatureRange
 from .temperature_spread import TemperatureSpread
 from .temperature_unit import TemperatureUnit
+from .tier_in_pour import TierInPour
+from .tier_under_load import TierUnderLoad
 from .tier_uplift import TierUplift
 from .top_closure import TopClosure
 from .trade_size import TradeSize
+from .traffic import Traffic
 from .travel_option import TravelOption
 from .trench_answer import TrenchAnswer
 from .trench_item import TrenchItem
@@ -241,11 +279,14 @@ from .unit_system import UnitSystem
 from .unit_table import UnitTable
 from .verdict import Verdict
 from .vertical_bend_section import VerticalBendSection
+from .voltage import Voltage
 from .voltage_class import VoltageClass
+from .voltage_unit import VoltageUnit
 from .volume import Volume
 from .volume_unit import VolumeUnit
 from .weight_correction_use import WeightCorrectionUse
 from .wiring_method import WiringMethod
+from .would_comply import WouldComply
 
 __all__ = (
     "Alive",
@@ -253,6 +294,7 @@ __all__ = (
     "AngleUnit",
     "AnyQuantity",
     "Anywhere",
+    "ArchingSoil",
     "Area",
     "AreaUnit",
     "Assumption",
@@ -267,6 +309,12 @@ __all__ = (
     "BatchRequest",
     "BendMade",
     "BetweenSections",
+    "BoxCandidate",
+    "BoxCircuit",
+    "BoxEntry",
+    "BoxRule",
+    "BoxSize",
+    "BoxWall",
     "BrakingCase",
     "BurialLocation",
     "CableArrangement",
@@ -280,6 +328,7 @@ __all__ = (
     "Caution",
     "CodeEdition",
     "CompactCable",
+    "Compaction",
     "ConcreteCover",
     "ConductorArea",
     "ConductorAreaUnit",
@@ -324,6 +373,14 @@ __all__ = (
     "DuctEnds",
     "Duration",
     "DurationUnit",
+    "EarthLoadAnswer",
+    "EarthLoadItem",
+    "EarthLoadItemAnswer",
+    "EarthLoadMethod",
+    "EarthLoadRequest",
+    "EarthLoadResult",
+    "EarthLoadStreamAnswer",
+    "Embedment",
     "EncasementAnswer",
     "EncasementItem",
     "EncasementItemAnswer",
@@ -366,6 +423,7 @@ __all__ = (
     "Grade",
     "GradeUnit",
     "HorizontalBendSection",
+    "InService",
     "Insulation",
     "ItemProblem",
     "JoiningMethod",
@@ -377,11 +435,14 @@ __all__ = (
     "JointsStreamAnswer",
     "JudgedUse",
     "LargestComplying",
+    "LeastDimension",
     "Length",
     "LengthUnit",
     "ListedCable",
     "ListedConduit",
     "ListedPositions",
+    "LiveLoadByMethod",
+    "LiveLoadMethod",
     "Mass",
     "MassPerLength",
     "MassPerLengthUnit",
@@ -408,6 +469,7 @@ __all__ = (
     "PistonOpening",
     "PlacedDuct",
     "PlannedPull",
+    "PlasticMaterial",
     "PourShape",
     "PresetInterval",
     "Pressure",
@@ -415,7 +477,14 @@ __all__ = (
     "Problem",
     "ProblemError",
     "ProfilePoint",
+    "PullBoxAnswer",
+    "PullBoxItem",
+    "PullBoxItemAnswer",
+    "PullBoxRequest",
+    "PullBoxResult",
+    "PullBoxStreamAnswer",
     "PullDirection",
+    "PullKind",
     "PullPlanAnswer",
     "PullPlanItem",
     "PullPlanItemAnswer",
@@ -428,6 +497,9 @@ __all__ = (
     "PullTensionRequest",
     "PullTensionResult",
     "PullTensionStreamAnswer",
+    "PullThrough",
+    "RackedCable",
+    "Racking",
     "Ready",
     "RefusedAssumption",
     "Reinforcing",
@@ -442,6 +514,7 @@ __all__ = (
     "Severity",
     "SizeCandidate",
     "SizeChange",
+    "SmallConductorVolume",
     "SoilKind",
     "SourceRow",
     "SourceTable",
@@ -452,6 +525,8 @@ __all__ = (
     "SpacersRequest",
     "SpacersResult",
     "SpacersStreamAnswer",
+    "StandardBoxFound",
+    "StandardBoxKind",
     "Standing",
     "Station",
     "Step",
@@ -459,6 +534,7 @@ __all__ = (
     "StreamBasis",
     "StreamProblem",
     "StreamSummary",
+    "Structure",
     "SupportedConduit",
     "SupportedConduitType",
     "SupportsAnswer",
@@ -473,9 +549,12 @@ __all__ = (
     "TemperatureRange",
     "TemperatureSpread",
     "TemperatureUnit",
+    "TierInPour",
+    "TierUnderLoad",
     "TierUplift",
     "TopClosure",
     "TradeSize",
+    "Traffic",
     "TravelOption",
     "TrenchAnswer",
     "TrenchItem",
@@ -489,9 +568,12 @@ __all__ = (
     "UnitTable",
     "Verdict",
     "VerticalBendSection",
+    "Voltage",
     "VoltageClass",
+    "VoltageUnit",
     "Volume",
     "VolumeUnit",
     "WeightCorrectionUse",
     "WiringMethod",
+    "WouldComply",
 )

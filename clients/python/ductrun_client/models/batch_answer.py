@@ -10,6 +10,7 @@ if TYPE_CHECKING:
     from ..models.conductor_count_item_answer import ConductorCountItemAnswer
     from ..models.conduit_size_item_answer import ConduitSizeItemAnswer
     from ..models.cover_item_answer import CoverItemAnswer
+    from ..models.earth_load_item_answer import EarthLoadItemAnswer
     from ..models.encasement_item_answer import EncasementItemAnswer
     from ..models.expansion_item_answer import ExpansionItemAnswer
     from ..models.fill_item_answer import FillItemAnswer
@@ -17,6 +18,7 @@ if TYPE_CHECKING:
     from ..models.item_problem import ItemProblem
     from ..models.joints_item_answer import JointsItemAnswer
     from ..models.permitted_use_item_answer import PermittedUseItemAnswer
+    from ..models.pull_box_item_answer import PullBoxItemAnswer
     from ..models.pull_plan_item_answer import PullPlanItemAnswer
     from ..models.pull_tension_item_answer import PullTensionItemAnswer
     from ..models.spacers_item_answer import SpacersItemAnswer
@@ -34,10 +36,10 @@ class BatchAnswer:
     Attributes:
         failed_count (int): How many of them ended in a problem.
         item_count (int): How many questions the batch had.
-        items (list[ConductorCountItemAnswer | ConduitSizeItemAnswer | CoverItemAnswer | EncasementItemAnswer |
-            ExpansionItemAnswer | FillItemAnswer | FlotationItemAnswer | ItemProblem | JointsItemAnswer |
-            PermittedUseItemAnswer | PullPlanItemAnswer | PullTensionItemAnswer | SpacersItemAnswer | SupportsItemAnswer |
-            TrenchItemAnswer]):
+        items (list[ConductorCountItemAnswer | ConduitSizeItemAnswer | CoverItemAnswer | EarthLoadItemAnswer |
+            EncasementItemAnswer | ExpansionItemAnswer | FillItemAnswer | FlotationItemAnswer | ItemProblem |
+            JointsItemAnswer | PermittedUseItemAnswer | PullBoxItemAnswer | PullPlanItemAnswer | PullTensionItemAnswer |
+            SpacersItemAnswer | SupportsItemAnswer | TrenchItemAnswer]):
     """
 
     failed_count: int
@@ -46,6 +48,7 @@ class BatchAnswer:
         ConductorCountItemAnswer
         | ConduitSizeItemAnswer
         | CoverItemAnswer
+        | EarthLoadItemAnswer
         | EncasementItemAnswer
         | ExpansionItemAnswer
         | FillItemAnswer
@@ -53,6 +56,7 @@ class BatchAnswer:
         | ItemProblem
         | JointsItemAnswer
         | PermittedUseItemAnswer
+        | PullBoxItemAnswer
         | PullPlanItemAnswer
         | PullTensionItemAnswer
         | SpacersItemAnswer
@@ -65,12 +69,14 @@ class BatchAnswer:
         from ..models.conductor_count_item_answer import ConductorCountItemAnswer  # noqa: PLC0415
         from ..models.conduit_size_item_answer import ConduitSizeItemAnswer  # noqa: PLC0415
         from ..models.cover_item_answer import CoverItemAnswer  # noqa: PLC0415
+        from ..models.earth_load_item_answer import EarthLoadItemAnswer  # noqa: PLC0415
         from ..models.encasement_item_answer import EncasementItemAnswer  # noqa: PLC0415
         from ..models.expansion_item_answer import ExpansionItemAnswer  # noqa: PLC0415
         from ..models.fill_item_answer import FillItemAnswer  # noqa: PLC0415
         from ..models.flotation_item_answer import FlotationItemAnswer  # noqa: PLC0415
         from ..models.joints_item_answer import JointsItemAnswer  # noqa: PLC0415
         from ..models.permitted_use_item_answer import PermittedUseItemAnswer  # noqa: PLC0415
+        from ..models.pull_box_item_answer import PullBoxItemAnswer  # noqa: PLC0415
         from ..models.pull_plan_item_answer import PullPlanItemAnswer  # noqa: PLC0415
         from ..models.pull_tension_item_answer import PullTensionItemAnswer  # noqa: PLC0415
         from ..models.spacers_item_answer import SpacersItemAnswer  # noqa: PLC0415
@@ -102,11 +108,15 @@ class BatchAnswer:
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, FlotationItemAnswer):
                 items_item = items_item_data.to_dict()
+            elif isinstance(items_item_data, EarthLoadItemAnswer):
+                items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, JointsItemAnswer):
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, ExpansionItemAnswer):
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, SupportsItemAnswer):
+                items_item = items_item_data.to_dict()
+            elif isinstance(items_item_data, PullBoxItemAnswer):
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, PullPlanItemAnswer):
                 items_item = items_item_data.to_dict()
@@ -134,6 +144,7 @@ class BatchAnswer:
         from ..models.conductor_count_item_answer import ConductorCountItemAnswer  # noqa: PLC0415
         from ..models.conduit_size_item_answer import ConduitSizeItemAnswer  # noqa: PLC0415
         from ..models.cover_item_answer import CoverItemAnswer  # noqa: PLC0415
+        from ..models.earth_load_item_answer import EarthLoadItemAnswer  # noqa: PLC0415
         from ..models.encasement_item_answer import EncasementItemAnswer  # noqa: PLC0415
         from ..models.expansion_item_answer import ExpansionItemAnswer  # noqa: PLC0415
         from ..models.fill_item_answer import FillItemAnswer  # noqa: PLC0415
@@ -141,6 +152,7 @@ class BatchAnswer:
         from ..models.item_problem import ItemProblem  # noqa: PLC0415
         from ..models.joints_item_answer import JointsItemAnswer  # noqa: PLC0415
         from ..models.permitted_use_item_answer import PermittedUseItemAnswer  # noqa: PLC0415
+        from ..models.pull_box_item_answer import PullBoxItemAnswer  # noqa: PLC0415
         from ..models.pull_plan_item_answer import PullPlanItemAnswer  # noqa: PLC0415
         from ..models.pull_tension_item_answer import PullTensionItemAnswer  # noqa: PLC0415
         from ..models.spacers_item_answer import SpacersItemAnswer  # noqa: PLC0415
@@ -162,6 +174,7 @@ class BatchAnswer:
                 ConductorCountItemAnswer
                 | ConduitSizeItemAnswer
                 | CoverItemAnswer
+                | EarthLoadItemAnswer
                 | EncasementItemAnswer
                 | ExpansionItemAnswer
                 | FillItemAnswer
@@ -169,6 +182,7 @@ class BatchAnswer:
                 | ItemProblem
                 | JointsItemAnswer
                 | PermittedUseItemAnswer
+                | PullBoxItemAnswer
                 | PullPlanItemAnswer
                 | PullTensionItemAnswer
                 | SpacersItemAnswer
@@ -250,7 +264,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_9 = JointsItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_9 = EarthLoadItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_9
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -258,7 +272,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_10 = ExpansionItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_10 = JointsItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_10
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -266,7 +280,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_11 = SupportsItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_11 = ExpansionItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_11
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -274,7 +288,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_12 = PullPlanItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_12 = SupportsItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_12
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -282,9 +296,25 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_13 = PullTensionItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_13 = PullBoxItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_13
+                except (TypeError, ValueError, AttributeError, KeyError):
+                    pass
+                try:
+                    if not isinstance(data, dict):
+                        raise TypeError()
+                    componentsschemas_item_answer_type_14 = PullPlanItemAnswer.from_dict(data)
+
+                    return componentsschemas_item_answer_type_14
+                except (TypeError, ValueError, AttributeError, KeyError):
+                    pass
+                try:
+                    if not isinstance(data, dict):
+                        raise TypeError()
+                    componentsschemas_item_answer_type_15 = PullTensionItemAnswer.from_dict(data)
+
+                    return componentsschemas_item_answer_type_15
                 except (TypeError, ValueError, AttributeError, KeyError):
                     pass
                 if not isinstance(data, dict):

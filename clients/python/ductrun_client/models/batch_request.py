@@ -9,12 +9,14 @@ if TYPE_CHECKING:
     from ..models.conductor_count_item import ConductorCountItem
     from ..models.conduit_size_item import ConduitSizeItem
     from ..models.cover_item import CoverItem
+    from ..models.earth_load_item import EarthLoadItem
     from ..models.encasement_item import EncasementItem
     from ..models.expansion_item import ExpansionItem
     from ..models.fill_item import FillItem
     from ..models.flotation_item import FlotationItem
     from ..models.joints_item import JointsItem
     from ..models.permitted_use_item import PermittedUseItem
+    from ..models.pull_box_item import PullBoxItem
     from ..models.pull_plan_item import PullPlanItem
     from ..models.pull_tension_item import PullTensionItem
     from ..models.spacers_item import SpacersItem
@@ -30,21 +32,23 @@ class BatchRequest:
     """Questions to answer in one go.
 
     Attributes:
-        items (list[ConductorCountItem | ConduitSizeItem | CoverItem | EncasementItem | ExpansionItem | FillItem |
-            FlotationItem | JointsItem | PermittedUseItem | PullPlanItem | PullTensionItem | SpacersItem | SupportsItem |
-            TrenchItem]): The questions, of any calculations in any order.
+        items (list[ConductorCountItem | ConduitSizeItem | CoverItem | EarthLoadItem | EncasementItem | ExpansionItem |
+            FillItem | FlotationItem | JointsItem | PermittedUseItem | PullBoxItem | PullPlanItem | PullTensionItem |
+            SpacersItem | SupportsItem | TrenchItem]): The questions, of any calculations in any order.
     """
 
     items: list[
         ConductorCountItem
         | ConduitSizeItem
         | CoverItem
+        | EarthLoadItem
         | EncasementItem
         | ExpansionItem
         | FillItem
         | FlotationItem
         | JointsItem
         | PermittedUseItem
+        | PullBoxItem
         | PullPlanItem
         | PullTensionItem
         | SpacersItem
@@ -56,12 +60,14 @@ class BatchRequest:
         from ..models.conductor_count_item import ConductorCountItem  # noqa: PLC0415
         from ..models.conduit_size_item import ConduitSizeItem  # noqa: PLC0415
         from ..models.cover_item import CoverItem  # noqa: PLC0415
+        from ..models.earth_load_item import EarthLoadItem  # noqa: PLC0415
         from ..models.encasement_item import EncasementItem  # noqa: PLC0415
         from ..models.expansion_item import ExpansionItem  # noqa: PLC0415
         from ..models.fill_item import FillItem  # noqa: PLC0415
         from ..models.flotation_item import FlotationItem  # noqa: PLC0415
         from ..models.joints_item import JointsItem  # noqa: PLC0415
         from ..models.permitted_use_item import PermittedUseItem  # noqa: PLC0415
+        from ..models.pull_box_item import PullBoxItem  # noqa: PLC0415
         from ..models.pull_plan_item import PullPlanItem  # noqa: PLC0415
         from ..models.spacers_item import SpacersItem  # noqa: PLC0415
         from ..models.supports_item import SupportsItem  # noqa: PLC0415
@@ -88,11 +94,15 @@ class BatchRequest:
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, FlotationItem):
                 items_item = items_item_data.to_dict()
+            elif isinstance(items_item_data, EarthLoadItem):
+                items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, JointsItem):
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, ExpansionItem):
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, SupportsItem):
+                items_item = items_item_data.to_dict()
+            elif isinstance(items_item_data, PullBoxItem):
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, PullPlanItem):
                 items_item = items_item_data.to_dict()
@@ -116,12 +126,14 @@ class BatchRequest:
         from ..models.conductor_count_item import ConductorCountItem  # noqa: PLC0415
         from ..models.conduit_size_item import ConduitSizeItem  # noqa: PLC0415
         from ..models.cover_item import CoverItem  # noqa: PLC0415
+        from ..models.earth_load_item import EarthLoadItem  # noqa: PLC0415
         from ..models.encasement_item import EncasementItem  # noqa: PLC0415
         from ..models.expansion_item import ExpansionItem  # noqa: PLC0415
         from ..models.fill_item import FillItem  # noqa: PLC0415
         from ..models.flotation_item import FlotationItem  # noqa: PLC0415
         from ..models.joints_item import JointsItem  # noqa: PLC0415
         from ..models.permitted_use_item import PermittedUseItem  # noqa: PLC0415
+        from ..models.pull_box_item import PullBoxItem  # noqa: PLC0415
         from ..models.pull_plan_item import PullPlanItem  # noqa: PLC0415
         from ..models.pull_tension_item import PullTensionItem  # noqa: PLC0415
         from ..models.spacers_item import SpacersItem  # noqa: PLC0415
@@ -139,12 +151,14 @@ class BatchRequest:
                 ConductorCountItem
                 | ConduitSizeItem
                 | CoverItem
+                | EarthLoadItem
                 | EncasementItem
                 | ExpansionItem
                 | FillItem
                 | FlotationItem
                 | JointsItem
                 | PermittedUseItem
+                | PullBoxItem
                 | PullPlanItem
                 | PullTensionItem
                 | SpacersItem
@@ -226,7 +240,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_9 = JointsItem.from_dict(data)
+                    componentsschemas_batch_item_type_9 = EarthLoadItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_9
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -234,7 +248,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_10 = ExpansionItem.from_dict(data)
+                    componentsschemas_batch_item_type_10 = JointsItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_10
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -242,7 +256,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_11 = SupportsItem.from_dict(data)
+                    componentsschemas_batch_item_type_11 = ExpansionItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_11
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -250,16 +264,32 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_12 = PullPlanItem.from_dict(data)
+                    componentsschemas_batch_item_type_12 = SupportsItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_12
                 except (TypeError, ValueError, AttributeError, KeyError):
                     pass
+                try:
+                    if not isinstance(data, dict):
+                        raise TypeError()
+                    componentsschemas_batch_item_type_13 = PullBoxItem.from_dict(data)
+
+                    return componentsschemas_batch_item_type_13
+                except (TypeError, ValueError, AttributeError, KeyError):
+                    pass
+                try:
+                    if not isinstance(data, dict):
+                        raise TypeError()
+                    componentsschemas_batch_item_type_14 = PullPlanItem.from_dict(data)
+
+                    return componentsschemas_batch_item_type_14
+                except (TypeError, ValueError, AttributeError, KeyError):
+                    pass
                 if not isinstance(data, dict):
                     raise TypeError()
-                componentsschemas_batch_item_type_13 = PullTensionItem.from_dict(data)
+                componentsschemas_batch_item_type_15 = PullTensionItem.from_dict(data)
 
-                return componentsschemas_batch_item_type_13
+                return componentsschemas_batch_item_type_15
 
             items_item = _parse_items_item(items_item_data)
 
