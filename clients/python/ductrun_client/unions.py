@@ -10,12 +10,14 @@ BatchItem = (
     | models.ConduitSizeItem
     | models.CoverItem
     | models.DuctRunItem
+    | models.EarthLoadItem
     | models.EncasementItem
     | models.ExpansionItem
     | models.FillItem
     | models.FlotationItem
     | models.JointsItem
     | models.PermittedUseItem
+    | models.PullBoxItem
     | models.PullPlanItem
     | models.PullTensionItem
     | models.SpacersItem
@@ -29,12 +31,14 @@ BATCH_ITEM_BY_OPERATION: Final[dict[str, type[BatchItem]]] = {
     "conduit_size": models.ConduitSizeItem,
     "cover": models.CoverItem,
     "duct_run": models.DuctRunItem,
+    "earth_load": models.EarthLoadItem,
     "encasement": models.EncasementItem,
     "expansion": models.ExpansionItem,
     "fill": models.FillItem,
     "flotation": models.FlotationItem,
     "joints": models.JointsItem,
     "permitted_use": models.PermittedUseItem,
+    "pull_box": models.PullBoxItem,
     "pull_plan": models.PullPlanItem,
     "pull_tension": models.PullTensionItem,
     "spacers": models.SpacersItem,
@@ -48,12 +52,14 @@ BatchItemAnswer = (
     | models.ConduitSizeItemAnswer
     | models.CoverItemAnswer
     | models.DuctRunItemAnswer
+    | models.EarthLoadItemAnswer
     | models.EncasementItemAnswer
     | models.ExpansionItemAnswer
     | models.FillItemAnswer
     | models.FlotationItemAnswer
     | models.JointsItemAnswer
     | models.PermittedUseItemAnswer
+    | models.PullBoxItemAnswer
     | models.PullPlanItemAnswer
     | models.PullTensionItemAnswer
     | models.SpacersItemAnswer
@@ -100,12 +106,14 @@ ItemAnswer = (
     | models.ConduitSizeItemAnswer
     | models.CoverItemAnswer
     | models.DuctRunItemAnswer
+    | models.EarthLoadItemAnswer
     | models.EncasementItemAnswer
     | models.ExpansionItemAnswer
     | models.FillItemAnswer
     | models.FlotationItemAnswer
     | models.JointsItemAnswer
     | models.PermittedUseItemAnswer
+    | models.PullBoxItemAnswer
     | models.PullPlanItemAnswer
     | models.PullTensionItemAnswer
     | models.SpacersItemAnswer
@@ -119,12 +127,14 @@ ITEM_ANSWER_BY_OPERATION: Final[dict[str, type[ItemAnswer]]] = {
     "conduit_size": models.ConduitSizeItemAnswer,
     "cover": models.CoverItemAnswer,
     "duct_run": models.DuctRunItemAnswer,
+    "earth_load": models.EarthLoadItemAnswer,
     "encasement": models.EncasementItemAnswer,
     "expansion": models.ExpansionItemAnswer,
     "fill": models.FillItemAnswer,
     "flotation": models.FlotationItemAnswer,
     "joints": models.JointsItemAnswer,
     "permitted_use": models.PermittedUseItemAnswer,
+    "pull_box": models.PullBoxItemAnswer,
     "pull_plan": models.PullPlanItemAnswer,
     "pull_tension": models.PullTensionItemAnswer,
     "spacers": models.SpacersItemAnswer,
@@ -182,12 +192,14 @@ StreamAnswer = (
     | models.ConduitSizeStreamAnswer
     | models.CoverStreamAnswer
     | models.DuctRunStreamAnswer
+    | models.EarthLoadStreamAnswer
     | models.EncasementStreamAnswer
     | models.ExpansionStreamAnswer
     | models.FillStreamAnswer
     | models.FlotationStreamAnswer
     | models.JointsStreamAnswer
     | models.PermittedUseStreamAnswer
+    | models.PullBoxStreamAnswer
     | models.PullPlanStreamAnswer
     | models.PullTensionStreamAnswer
     | models.SpacersStreamAnswer
@@ -201,12 +213,14 @@ STREAM_ANSWER_BY_OPERATION: Final[dict[str, type[StreamAnswer]]] = {
     "conduit_size": models.ConduitSizeStreamAnswer,
     "cover": models.CoverStreamAnswer,
     "duct_run": models.DuctRunStreamAnswer,
+    "earth_load": models.EarthLoadStreamAnswer,
     "encasement": models.EncasementStreamAnswer,
     "expansion": models.ExpansionStreamAnswer,
     "fill": models.FillStreamAnswer,
     "flotation": models.FlotationStreamAnswer,
     "joints": models.JointsStreamAnswer,
     "permitted_use": models.PermittedUseStreamAnswer,
+    "pull_box": models.PullBoxStreamAnswer,
     "pull_plan": models.PullPlanStreamAnswer,
     "pull_tension": models.PullTensionStreamAnswer,
     "spacers": models.SpacersStreamAnswer,
@@ -220,12 +234,14 @@ StreamAnswerLine = (
     | models.ConduitSizeStreamAnswer
     | models.CoverStreamAnswer
     | models.DuctRunStreamAnswer
+    | models.EarthLoadStreamAnswer
     | models.EncasementStreamAnswer
     | models.ExpansionStreamAnswer
     | models.FillStreamAnswer
     | models.FlotationStreamAnswer
     | models.JointsStreamAnswer
     | models.PermittedUseStreamAnswer
+    | models.PullBoxStreamAnswer
     | models.PullPlanStreamAnswer
     | models.PullTensionStreamAnswer
     | models.SpacersStreamAnswer

@@ -47,6 +47,10 @@ SPELLINGS: Final[tuple[tuple[str, tuple[str, ...]], ...]] = (
     (r"both_ends", ("solidly bonded", "multi point")),
     (r"single_point", ("one end", "one point")),
     (r"(60|75|90)_degc", (r"\1", r"\1 c")),
+    # boxes, and what passes over ducts
+    (r"manhole", ("mh", "vault")),
+    (r"handhole", ("hh", "hand hole")),
+    (r"h_20", ("hs 20", "h 20", "hl 93")),
     # units: lengths, areas, volumes
     (r"ft", ("foot", "feet", "'", "lf", "linear feet")),
     (r"in", ("inch", "inches", '"')),

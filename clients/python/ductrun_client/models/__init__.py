@@ -17,6 +17,7 @@ from .any_quantity import AnyQuantity
 from .anywhere import Anywhere
 from .apparent_power import ApparentPower
 from .apparent_power_unit import ApparentPowerUnit
+from .arching_soil import ArchingSoil
 from .area import Area
 from .area_unit import AreaUnit
 from .assumption import Assumption
@@ -35,6 +36,12 @@ from .batch_request import BatchRequest
 from .bend_made import BendMade
 from .between_sections import BetweenSections
 from .bored_setting import BoredSetting
+from .box_candidate import BoxCandidate
+from .box_circuit import BoxCircuit
+from .box_entry import BoxEntry
+from .box_rule import BoxRule
+from .box_size import BoxSize
+from .box_wall import BoxWall
 from .braking_case import BrakingCase
 from .burial_location import BurialLocation
 from .cable_arrangement import CableArrangement
@@ -58,6 +65,7 @@ from .circuit_pulls import CircuitPulls
 from .circuit_system import CircuitSystem
 from .code_edition import CodeEdition
 from .compact_cable import CompactCable
+from .compaction import Compaction
 from .concrete_cover import ConcreteCover
 from .conductor_area import ConductorArea
 from .conductor_area_unit import ConductorAreaUnit
@@ -117,7 +125,15 @@ from .duct_run_stream_answer import DuctRunStreamAnswer
 from .ducts_beside import DuctsBeside
 from .duration import Duration
 from .duration_unit import DurationUnit
+from .earth_load_answer import EarthLoadAnswer
+from .earth_load_item import EarthLoadItem
+from .earth_load_item_answer import EarthLoadItemAnswer
+from .earth_load_method import EarthLoadMethod
+from .earth_load_request import EarthLoadRequest
+from .earth_load_result import EarthLoadResult
+from .earth_load_stream_answer import EarthLoadStreamAnswer
 from .elevation_point import ElevationPoint
+from .embedment import Embedment
 from .encased_setting import EncasedSetting
 from .encasement_answer import EncasementAnswer
 from .encasement_item import EncasementItem
@@ -170,6 +186,7 @@ from .grade import Grade
 from .grade_unit import GradeUnit
 from .grounding_size import GroundingSize
 from .horizontal_bend_section import HorizontalBendSection
+from .in_service import InService
 from .insulation import Insulation
 from .item_problem import ItemProblem
 from .joining_method import JoiningMethod
@@ -181,11 +198,14 @@ from .joints_result import JointsResult
 from .joints_stream_answer import JointsStreamAnswer
 from .judged_use import JudgedUse
 from .largest_complying import LargestComplying
+from .least_dimension import LeastDimension
 from .length import Length
 from .length_unit import LengthUnit
 from .listed_cable import ListedCable
 from .listed_conduit import ListedConduit
 from .listed_positions import ListedPositions
+from .live_load_by_method import LiveLoadByMethod
+from .live_load_method import LiveLoadMethod
 from .loaded_circuit import LoadedCircuit
 from .mass import Mass
 from .mass_per_length import MassPerLength
@@ -216,6 +236,7 @@ from .piston_opening import PistonOpening
 from .place_kind import PlaceKind
 from .placed_duct import PlacedDuct
 from .planned_pull import PlannedPull
+from .plastic_material import PlasticMaterial
 from .pour_practice import PourPractice
 from .pour_shape import PourShape
 from .power import Power
@@ -230,7 +251,14 @@ from .problem_error import ProblemError
 from .profile import Profile
 from .profile_point import ProfilePoint
 from .profile_reference import ProfileReference
+from .pull_box_answer import PullBoxAnswer
+from .pull_box_item import PullBoxItem
+from .pull_box_item_answer import PullBoxItemAnswer
+from .pull_box_request import PullBoxRequest
+from .pull_box_result import PullBoxResult
+from .pull_box_stream_answer import PullBoxStreamAnswer
 from .pull_direction import PullDirection
+from .pull_kind import PullKind
 from .pull_plan_answer import PullPlanAnswer
 from .pull_plan_item import PullPlanItem
 from .pull_plan_item_answer import PullPlanItemAnswer
@@ -244,6 +272,9 @@ from .pull_tension_item_answer import PullTensionItemAnswer
 from .pull_tension_request import PullTensionRequest
 from .pull_tension_result import PullTensionResult
 from .pull_tension_stream_answer import PullTensionStreamAnswer
+from .pull_through import PullThrough
+from .racked_cable import RackedCable
+from .racking import Racking
 from .rate import Rate
 from .ready import Ready
 from .refused_assumption import RefusedAssumption
@@ -274,6 +305,7 @@ from .shield_grounding import ShieldGrounding
 from .site import Site
 from .size_candidate import SizeCandidate
 from .size_change import SizeChange
+from .small_conductor_volume import SmallConductorVolume
 from .soil_kind import SoilKind
 from .source_row import SourceRow
 from .source_table import SourceTable
@@ -286,6 +318,8 @@ from .spacers_request import SpacersRequest
 from .spacers_result import SpacersResult
 from .spacers_stream_answer import SpacersStreamAnswer
 from .spacing import Spacing
+from .standard_box_found import StandardBoxFound
+from .standard_box_kind import StandardBoxKind
 from .standing import Standing
 from .station import Station
 from .step import Step
@@ -298,6 +332,7 @@ from .stretch import Stretch
 from .stretch_joints import StretchJoints
 from .stretch_riser import StretchRiser
 from .stretch_use import StretchUse
+from .structure import Structure
 from .structure_joint import StructureJoint
 from .support_kind import SupportKind
 from .supported_conduit import SupportedConduit
@@ -327,9 +362,12 @@ from .thermal_resistance import ThermalResistance
 from .thermal_resistance_unit import ThermalResistanceUnit
 from .thermal_resistivity import ThermalResistivity
 from .thermal_resistivity_unit import ThermalResistivityUnit
+from .tier_in_pour import TierInPour
+from .tier_under_load import TierUnderLoad
 from .tier_uplift import TierUplift
 from .top_closure import TopClosure
 from .trade_size import TradeSize
+from .traffic import Traffic
 from .travel_option import TravelOption
 from .trench_answer import TrenchAnswer
 from .trench_item import TrenchItem
@@ -359,6 +397,7 @@ from .volume_unit import VolumeUnit
 from .wall_material import WallMaterial
 from .weight_correction_use import WeightCorrectionUse
 from .wiring_method import WiringMethod
+from .would_comply import WouldComply
 
 __all__ = (
     "AboveGroundSetting",
@@ -378,6 +417,7 @@ __all__ = (
     "Anywhere",
     "ApparentPower",
     "ApparentPowerUnit",
+    "ArchingSoil",
     "Area",
     "AreaUnit",
     "Assumption",
@@ -396,6 +436,12 @@ __all__ = (
     "BendMade",
     "BetweenSections",
     "BoredSetting",
+    "BoxCandidate",
+    "BoxCircuit",
+    "BoxEntry",
+    "BoxRule",
+    "BoxSize",
+    "BoxWall",
     "BrakingCase",
     "BurialLocation",
     "CableArrangement",
@@ -419,6 +465,7 @@ __all__ = (
     "CircuitSystem",
     "CodeEdition",
     "CompactCable",
+    "Compaction",
     "ConcreteCover",
     "ConductorArea",
     "ConductorAreaUnit",
@@ -478,7 +525,15 @@ __all__ = (
     "DuctsBeside",
     "Duration",
     "DurationUnit",
+    "EarthLoadAnswer",
+    "EarthLoadItem",
+    "EarthLoadItemAnswer",
+    "EarthLoadMethod",
+    "EarthLoadRequest",
+    "EarthLoadResult",
+    "EarthLoadStreamAnswer",
     "ElevationPoint",
+    "Embedment",
     "EncasedSetting",
     "EncasementAnswer",
     "EncasementItem",
@@ -531,6 +586,7 @@ __all__ = (
     "GradeUnit",
     "GroundingSize",
     "HorizontalBendSection",
+    "InService",
     "Insulation",
     "ItemProblem",
     "JoiningMethod",
@@ -542,11 +598,14 @@ __all__ = (
     "JointsStreamAnswer",
     "JudgedUse",
     "LargestComplying",
+    "LeastDimension",
     "Length",
     "LengthUnit",
     "ListedCable",
     "ListedConduit",
     "ListedPositions",
+    "LiveLoadByMethod",
+    "LiveLoadMethod",
     "LoadedCircuit",
     "Mass",
     "MassPerLength",
@@ -577,6 +636,7 @@ __all__ = (
     "PlacedDuct",
     "PlaceKind",
     "PlannedPull",
+    "PlasticMaterial",
     "PourPractice",
     "PourShape",
     "Power",
@@ -591,7 +651,14 @@ __all__ = (
     "Profile",
     "ProfilePoint",
     "ProfileReference",
+    "PullBoxAnswer",
+    "PullBoxItem",
+    "PullBoxItemAnswer",
+    "PullBoxRequest",
+    "PullBoxResult",
+    "PullBoxStreamAnswer",
     "PullDirection",
+    "PullKind",
     "PullPlanAnswer",
     "PullPlanItem",
     "PullPlanItemAnswer",
@@ -605,6 +672,9 @@ __all__ = (
     "PullTensionRequest",
     "PullTensionResult",
     "PullTensionStreamAnswer",
+    "PullThrough",
+    "RackedCable",
+    "Racking",
     "Rate",
     "Ready",
     "RefusedAssumption",
@@ -635,6 +705,7 @@ __all__ = (
     "Site",
     "SizeCandidate",
     "SizeChange",
+    "SmallConductorVolume",
     "SoilKind",
     "SourceRow",
     "SourceTable",
@@ -647,6 +718,8 @@ __all__ = (
     "SpacersResult",
     "SpacersStreamAnswer",
     "Spacing",
+    "StandardBoxFound",
+    "StandardBoxKind",
     "Standing",
     "Station",
     "Step",
@@ -659,6 +732,7 @@ __all__ = (
     "StretchJoints",
     "StretchRiser",
     "StretchUse",
+    "Structure",
     "StructureJoint",
     "SupportedConduit",
     "SupportedConduitType",
@@ -688,9 +762,12 @@ __all__ = (
     "ThermalResistanceUnit",
     "ThermalResistivity",
     "ThermalResistivityUnit",
+    "TierInPour",
+    "TierUnderLoad",
     "TierUplift",
     "TopClosure",
     "TradeSize",
+    "Traffic",
     "TravelOption",
     "TrenchAnswer",
     "TrenchItem",
@@ -720,4 +797,5 @@ __all__ = (
     "WallMaterial",
     "WeightCorrectionUse",
     "WiringMethod",
+    "WouldComply",
 )

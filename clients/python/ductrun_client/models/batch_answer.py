@@ -12,6 +12,7 @@ if TYPE_CHECKING:
     from ..models.conduit_size_item_answer import ConduitSizeItemAnswer
     from ..models.cover_item_answer import CoverItemAnswer
     from ..models.duct_run_item_answer import DuctRunItemAnswer
+    from ..models.earth_load_item_answer import EarthLoadItemAnswer
     from ..models.encasement_item_answer import EncasementItemAnswer
     from ..models.expansion_item_answer import ExpansionItemAnswer
     from ..models.fill_item_answer import FillItemAnswer
@@ -19,6 +20,7 @@ if TYPE_CHECKING:
     from ..models.item_problem import ItemProblem
     from ..models.joints_item_answer import JointsItemAnswer
     from ..models.permitted_use_item_answer import PermittedUseItemAnswer
+    from ..models.pull_box_item_answer import PullBoxItemAnswer
     from ..models.pull_plan_item_answer import PullPlanItemAnswer
     from ..models.pull_tension_item_answer import PullTensionItemAnswer
     from ..models.spacers_item_answer import SpacersItemAnswer
@@ -38,9 +40,10 @@ class BatchAnswer:
         failed_count (int): How many of them ended in a problem.
         item_count (int): How many questions the batch had.
         items (list[AmpacityItemAnswer | ConductorCountItemAnswer | ConduitSizeItemAnswer | CoverItemAnswer |
-            DuctRunItemAnswer | EncasementItemAnswer | ExpansionItemAnswer | FillItemAnswer | FlotationItemAnswer |
-            ItemProblem | JointsItemAnswer | PermittedUseItemAnswer | PullPlanItemAnswer | PullTensionItemAnswer |
-            SpacersItemAnswer | SupportsItemAnswer | TrenchItemAnswer | VoltageDropItemAnswer]):
+            DuctRunItemAnswer | EarthLoadItemAnswer | EncasementItemAnswer | ExpansionItemAnswer | FillItemAnswer |
+            FlotationItemAnswer | ItemProblem | JointsItemAnswer | PermittedUseItemAnswer | PullBoxItemAnswer |
+            PullPlanItemAnswer | PullTensionItemAnswer | SpacersItemAnswer | SupportsItemAnswer | TrenchItemAnswer |
+            VoltageDropItemAnswer]):
     """
 
     failed_count: int
@@ -51,6 +54,7 @@ class BatchAnswer:
         | ConduitSizeItemAnswer
         | CoverItemAnswer
         | DuctRunItemAnswer
+        | EarthLoadItemAnswer
         | EncasementItemAnswer
         | ExpansionItemAnswer
         | FillItemAnswer
@@ -58,6 +62,7 @@ class BatchAnswer:
         | ItemProblem
         | JointsItemAnswer
         | PermittedUseItemAnswer
+        | PullBoxItemAnswer
         | PullPlanItemAnswer
         | PullTensionItemAnswer
         | SpacersItemAnswer
@@ -73,12 +78,14 @@ class BatchAnswer:
         from ..models.conduit_size_item_answer import ConduitSizeItemAnswer  # noqa: PLC0415
         from ..models.cover_item_answer import CoverItemAnswer  # noqa: PLC0415
         from ..models.duct_run_item_answer import DuctRunItemAnswer  # noqa: PLC0415
+        from ..models.earth_load_item_answer import EarthLoadItemAnswer  # noqa: PLC0415
         from ..models.encasement_item_answer import EncasementItemAnswer  # noqa: PLC0415
         from ..models.expansion_item_answer import ExpansionItemAnswer  # noqa: PLC0415
         from ..models.fill_item_answer import FillItemAnswer  # noqa: PLC0415
         from ..models.flotation_item_answer import FlotationItemAnswer  # noqa: PLC0415
         from ..models.joints_item_answer import JointsItemAnswer  # noqa: PLC0415
         from ..models.permitted_use_item_answer import PermittedUseItemAnswer  # noqa: PLC0415
+        from ..models.pull_box_item_answer import PullBoxItemAnswer  # noqa: PLC0415
         from ..models.pull_plan_item_answer import PullPlanItemAnswer  # noqa: PLC0415
         from ..models.pull_tension_item_answer import PullTensionItemAnswer  # noqa: PLC0415
         from ..models.spacers_item_answer import SpacersItemAnswer  # noqa: PLC0415
@@ -113,11 +120,15 @@ class BatchAnswer:
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, FlotationItemAnswer):
                 items_item = items_item_data.to_dict()
+            elif isinstance(items_item_data, EarthLoadItemAnswer):
+                items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, JointsItemAnswer):
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, ExpansionItemAnswer):
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, SupportsItemAnswer):
+                items_item = items_item_data.to_dict()
+            elif isinstance(items_item_data, PullBoxItemAnswer):
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, PullPlanItemAnswer):
                 items_item = items_item_data.to_dict()
@@ -151,6 +162,7 @@ class BatchAnswer:
         from ..models.conduit_size_item_answer import ConduitSizeItemAnswer  # noqa: PLC0415
         from ..models.cover_item_answer import CoverItemAnswer  # noqa: PLC0415
         from ..models.duct_run_item_answer import DuctRunItemAnswer  # noqa: PLC0415
+        from ..models.earth_load_item_answer import EarthLoadItemAnswer  # noqa: PLC0415
         from ..models.encasement_item_answer import EncasementItemAnswer  # noqa: PLC0415
         from ..models.expansion_item_answer import ExpansionItemAnswer  # noqa: PLC0415
         from ..models.fill_item_answer import FillItemAnswer  # noqa: PLC0415
@@ -158,6 +170,7 @@ class BatchAnswer:
         from ..models.item_problem import ItemProblem  # noqa: PLC0415
         from ..models.joints_item_answer import JointsItemAnswer  # noqa: PLC0415
         from ..models.permitted_use_item_answer import PermittedUseItemAnswer  # noqa: PLC0415
+        from ..models.pull_box_item_answer import PullBoxItemAnswer  # noqa: PLC0415
         from ..models.pull_plan_item_answer import PullPlanItemAnswer  # noqa: PLC0415
         from ..models.pull_tension_item_answer import PullTensionItemAnswer  # noqa: PLC0415
         from ..models.spacers_item_answer import SpacersItemAnswer  # noqa: PLC0415
@@ -182,6 +195,7 @@ class BatchAnswer:
                 | ConduitSizeItemAnswer
                 | CoverItemAnswer
                 | DuctRunItemAnswer
+                | EarthLoadItemAnswer
                 | EncasementItemAnswer
                 | ExpansionItemAnswer
                 | FillItemAnswer
@@ -189,6 +203,7 @@ class BatchAnswer:
                 | ItemProblem
                 | JointsItemAnswer
                 | PermittedUseItemAnswer
+                | PullBoxItemAnswer
                 | PullPlanItemAnswer
                 | PullTensionItemAnswer
                 | SpacersItemAnswer
@@ -279,7 +294,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_10 = JointsItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_10 = EarthLoadItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_10
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -287,7 +302,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_11 = ExpansionItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_11 = JointsItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_11
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -295,7 +310,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_12 = SupportsItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_12 = ExpansionItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_12
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -303,7 +318,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_13 = PullPlanItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_13 = SupportsItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_13
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -311,7 +326,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_14 = PullTensionItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_14 = PullBoxItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_14
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -319,7 +334,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_15 = AmpacityItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_15 = PullPlanItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_15
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -327,9 +342,25 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_16 = VoltageDropItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_16 = PullTensionItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_16
+                except (TypeError, ValueError, AttributeError, KeyError):
+                    pass
+                try:
+                    if not isinstance(data, dict):
+                        raise TypeError()
+                    componentsschemas_item_answer_type_17 = AmpacityItemAnswer.from_dict(data)
+
+                    return componentsschemas_item_answer_type_17
+                except (TypeError, ValueError, AttributeError, KeyError):
+                    pass
+                try:
+                    if not isinstance(data, dict):
+                        raise TypeError()
+                    componentsschemas_item_answer_type_18 = VoltageDropItemAnswer.from_dict(data)
+
+                    return componentsschemas_item_answer_type_18
                 except (TypeError, ValueError, AttributeError, KeyError):
                     pass
                 if not isinstance(data, dict):

@@ -11,12 +11,14 @@ if TYPE_CHECKING:
     from ..models.conduit_size_item import ConduitSizeItem
     from ..models.cover_item import CoverItem
     from ..models.duct_run_item import DuctRunItem
+    from ..models.earth_load_item import EarthLoadItem
     from ..models.encasement_item import EncasementItem
     from ..models.expansion_item import ExpansionItem
     from ..models.fill_item import FillItem
     from ..models.flotation_item import FlotationItem
     from ..models.joints_item import JointsItem
     from ..models.permitted_use_item import PermittedUseItem
+    from ..models.pull_box_item import PullBoxItem
     from ..models.pull_plan_item import PullPlanItem
     from ..models.pull_tension_item import PullTensionItem
     from ..models.spacers_item import SpacersItem
@@ -33,9 +35,10 @@ class BatchRequest:
     """Questions to answer in one go.
 
     Attributes:
-        items (list[AmpacityItem | ConductorCountItem | ConduitSizeItem | CoverItem | DuctRunItem | EncasementItem |
-            ExpansionItem | FillItem | FlotationItem | JointsItem | PermittedUseItem | PullPlanItem | PullTensionItem |
-            SpacersItem | SupportsItem | TrenchItem | VoltageDropItem]): The questions, of any calculations in any order.
+        items (list[AmpacityItem | ConductorCountItem | ConduitSizeItem | CoverItem | DuctRunItem | EarthLoadItem |
+            EncasementItem | ExpansionItem | FillItem | FlotationItem | JointsItem | PermittedUseItem | PullBoxItem |
+            PullPlanItem | PullTensionItem | SpacersItem | SupportsItem | TrenchItem | VoltageDropItem]): The questions, of
+            any calculations in any order.
     """
 
     items: list[
@@ -44,12 +47,14 @@ class BatchRequest:
         | ConduitSizeItem
         | CoverItem
         | DuctRunItem
+        | EarthLoadItem
         | EncasementItem
         | ExpansionItem
         | FillItem
         | FlotationItem
         | JointsItem
         | PermittedUseItem
+        | PullBoxItem
         | PullPlanItem
         | PullTensionItem
         | SpacersItem
@@ -64,12 +69,14 @@ class BatchRequest:
         from ..models.conduit_size_item import ConduitSizeItem  # noqa: PLC0415
         from ..models.cover_item import CoverItem  # noqa: PLC0415
         from ..models.duct_run_item import DuctRunItem  # noqa: PLC0415
+        from ..models.earth_load_item import EarthLoadItem  # noqa: PLC0415
         from ..models.encasement_item import EncasementItem  # noqa: PLC0415
         from ..models.expansion_item import ExpansionItem  # noqa: PLC0415
         from ..models.fill_item import FillItem  # noqa: PLC0415
         from ..models.flotation_item import FlotationItem  # noqa: PLC0415
         from ..models.joints_item import JointsItem  # noqa: PLC0415
         from ..models.permitted_use_item import PermittedUseItem  # noqa: PLC0415
+        from ..models.pull_box_item import PullBoxItem  # noqa: PLC0415
         from ..models.pull_plan_item import PullPlanItem  # noqa: PLC0415
         from ..models.pull_tension_item import PullTensionItem  # noqa: PLC0415
         from ..models.spacers_item import SpacersItem  # noqa: PLC0415
@@ -99,11 +106,15 @@ class BatchRequest:
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, FlotationItem):
                 items_item = items_item_data.to_dict()
+            elif isinstance(items_item_data, EarthLoadItem):
+                items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, JointsItem):
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, ExpansionItem):
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, SupportsItem):
+                items_item = items_item_data.to_dict()
+            elif isinstance(items_item_data, PullBoxItem):
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, PullPlanItem):
                 items_item = items_item_data.to_dict()
@@ -133,12 +144,14 @@ class BatchRequest:
         from ..models.conduit_size_item import ConduitSizeItem  # noqa: PLC0415
         from ..models.cover_item import CoverItem  # noqa: PLC0415
         from ..models.duct_run_item import DuctRunItem  # noqa: PLC0415
+        from ..models.earth_load_item import EarthLoadItem  # noqa: PLC0415
         from ..models.encasement_item import EncasementItem  # noqa: PLC0415
         from ..models.expansion_item import ExpansionItem  # noqa: PLC0415
         from ..models.fill_item import FillItem  # noqa: PLC0415
         from ..models.flotation_item import FlotationItem  # noqa: PLC0415
         from ..models.joints_item import JointsItem  # noqa: PLC0415
         from ..models.permitted_use_item import PermittedUseItem  # noqa: PLC0415
+        from ..models.pull_box_item import PullBoxItem  # noqa: PLC0415
         from ..models.pull_plan_item import PullPlanItem  # noqa: PLC0415
         from ..models.pull_tension_item import PullTensionItem  # noqa: PLC0415
         from ..models.spacers_item import SpacersItem  # noqa: PLC0415
@@ -159,12 +172,14 @@ class BatchRequest:
                 | ConduitSizeItem
                 | CoverItem
                 | DuctRunItem
+                | EarthLoadItem
                 | EncasementItem
                 | ExpansionItem
                 | FillItem
                 | FlotationItem
                 | JointsItem
                 | PermittedUseItem
+                | PullBoxItem
                 | PullPlanItem
                 | PullTensionItem
                 | SpacersItem
@@ -255,7 +270,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_10 = JointsItem.from_dict(data)
+                    componentsschemas_batch_item_type_10 = EarthLoadItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_10
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -263,7 +278,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_11 = ExpansionItem.from_dict(data)
+                    componentsschemas_batch_item_type_11 = JointsItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_11
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -271,7 +286,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_12 = SupportsItem.from_dict(data)
+                    componentsschemas_batch_item_type_12 = ExpansionItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_12
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -279,7 +294,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_13 = PullPlanItem.from_dict(data)
+                    componentsschemas_batch_item_type_13 = SupportsItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_13
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -287,7 +302,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_14 = PullTensionItem.from_dict(data)
+                    componentsschemas_batch_item_type_14 = PullBoxItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_14
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -295,16 +310,32 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_15 = AmpacityItem.from_dict(data)
+                    componentsschemas_batch_item_type_15 = PullPlanItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_15
                 except (TypeError, ValueError, AttributeError, KeyError):
                     pass
+                try:
+                    if not isinstance(data, dict):
+                        raise TypeError()
+                    componentsschemas_batch_item_type_16 = PullTensionItem.from_dict(data)
+
+                    return componentsschemas_batch_item_type_16
+                except (TypeError, ValueError, AttributeError, KeyError):
+                    pass
+                try:
+                    if not isinstance(data, dict):
+                        raise TypeError()
+                    componentsschemas_batch_item_type_17 = AmpacityItem.from_dict(data)
+
+                    return componentsschemas_batch_item_type_17
+                except (TypeError, ValueError, AttributeError, KeyError):
+                    pass
                 if not isinstance(data, dict):
                     raise TypeError()
-                componentsschemas_batch_item_type_16 = VoltageDropItem.from_dict(data)
+                componentsschemas_batch_item_type_18 = VoltageDropItem.from_dict(data)
 
-                return componentsschemas_batch_item_type_16
+                return componentsschemas_batch_item_type_18
 
             items_item = _parse_items_item(items_item_data)
 
