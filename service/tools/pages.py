@@ -28,6 +28,9 @@ QUESTIONS = REPOSITORY / "docs" / "questions.md"
 PAGES = (README, QUESTIONS, *(REPOSITORY / "docs" / f"{name}.md" for name in ("deployment", "documents", "stream")))
 EXAMPLES = CONTRACT.parent / "examples"
 JOB = EXAMPLES / "whole_job_request.json"
+RUN = EXAMPLES / "duct_run_request.json"
+_RUN = next(one for one in OPERATIONS if one.name == "duct-run")
+_SHOWN = {"conduit", "concrete", "cable"}
 WIDTH = 118
 MASKED = {
     "tables_version": "hash of all tables",
@@ -39,7 +42,7 @@ EXAMPLE = re.compile(
     r"-d '(?P<body>{.*?})'\n```\n)\n```json\n(?P<answer>.*?)\n```\n",
     re.DOTALL,
 )
-PART = re.compile(r"<!-- (operations|tables|job|openings) -->\n.*?<!-- /\1 -->", re.DOTALL)
+PART = re.compile(r"<!-- (operations|tables|run|openings) -->\n.*?<!-- /\1 -->", re.DOTALL)
 QUESTION = re.compile(r"^## (.+) \(`(\S+)`\)$", re.MULTILINE)
 
 
@@ -118,17 +121,22 @@ def tables() -> str:
     return "\n".join(["| table | holds | parameters |", "|---|---|---|", *rows])
 
 
-def job() -> str:
-    """Write what a whole job comes back with, an item a row: its verdict, and the first finding that asks to act."""
-    request = json.loads(JOB.read_text(encoding="utf-8"))
-    rows = []
-    for item, answered in zip(request["items"], post("/v1/batch", JOB.read_bytes())["items"], strict=True):
-        answer = answered["answer"]
-        found = [one["message"] for one in answer["findings"] if one["severity"] != "note"]
-        rows.append(
-            f"| {item['id']} | `{item['operation']}` | {answer.get('verdict', '')} | {found[0] if found else ''} |"
-        )
-    return "\n".join(["| item | operation | verdict | first finding to act on |", "|---|---|---|---|", *rows])
+def run() -> str:
+    """Write what a whole run is found to be, and what of it is ordered first."""
+    answer = post("/v1/duct-run", json.dumps(_RUN.example).encode())
+    told = answer["verdict"].replace("_", " ")
+    lines = {one["item"]: one for one in reversed(answer["result"]["takeoff"]["lines"]) if one["item"] in _SHOWN}
+    rows = [
+        f"| {one['description']} | {_told(one['exact_quantity'])} | {_told(one['order_quantity'])} |"
+        for one in sorted(lines.values(), key=lambda one: one["line"])
+    ]
+    found = [f"- {one['message']}" for one in answer["findings"] if one["severity"] != "note"][:1]
+    table = ["| line of the takeoff | exact | order |", "|---|---|---|", *rows]
+    return "\n".join([f"The run {told}. What is found of it begins:", "", *found, "", *table])
+
+
+def _told(quantity: dict[str, Any]) -> str:
+    return f"{quantity['value']:,.2f}".rstrip("0").rstrip(".") + f" {quantity['unit']}"
 
 
 def openings() -> str:
@@ -140,7 +148,7 @@ def openings() -> str:
     return "\n".join(["| conduit at | open the piston by |", "|---|---|", *cells])
 
 
-PARTS = {"operations": operations, "tables": tables, "job": job, "openings": openings}
+PARTS = {"operations": operations, "tables": tables, "run": run, "openings": openings}
 
 
 def renewed(text: str) -> str:
@@ -165,6 +173,7 @@ def example_files() -> dict[str, dict[str, Any]]:
 
 def write() -> None:
     """Write everything anew."""
+    RUN.write_text(pretty(_RUN.example) + "\n", encoding="utf-8")
     for name, example in example_files().items():
         (EXAMPLES / name).write_text(pretty(example) + "\n", encoding="utf-8")
     for page in PAGES:

@@ -20,6 +20,7 @@ from tools.pages import (
     PART,
     PARTS,
     REPOSITORY,
+    RUN,
     Example,
     example_files,
     examples,
@@ -78,7 +79,10 @@ def test_every_operation_has_its_question_in_the_order_of_a_job() -> None:
 
 
 def test_every_operation_has_its_full_answer_among_the_examples() -> None:
-    kept = {path.name for path in EXAMPLES.iterdir()} - {JOB.name}
+    kept = {path.name for path in EXAMPLES.iterdir()} - {JOB.name, RUN.name}
+    assert json.loads(RUN.read_text(encoding="utf-8")) == next(
+        one.example for one in OPERATIONS if one.name == "duct-run"
+    ), MEND
     real = example_files()
     assert kept == set(real) == {f"{operation.name}.json" for operation in OPERATIONS} | {"whole_job.json"}, MEND
     for name, example in real.items():
@@ -153,8 +157,11 @@ def test_a_command_of_a_page_gives_what_stands_below_it(example: Example, addres
 
 
 @pytest.mark.live
-def test_the_whole_job_of_the_page_is_answered(address: str) -> None:
-    [command] = [one for one in fences(PAGE, "sh") if "/v1/batch" in one]
+def test_the_whole_run_of_the_page_and_the_whole_job_are_answered(address: str) -> None:
+    [command] = [one for one in fences(PAGE, "sh") if "/v1/duct-run" in one]
+    [line] = ran(["bash", "-c", command.replace(LOCAL, address)])
+    assert json.loads(line)["verdict"] == "complies"
+    command = command.replace("/v1/duct-run", "/v1/batch").replace("duct_run_request", "whole_job_request")
     [line] = ran(["bash", "-c", command.replace(LOCAL, address)])
     kept = json.loads((EXAMPLES / "whole_job.json").read_text(encoding="utf-8"))
     same(kept["answer"], masked(json.loads(line)))
