@@ -9,11 +9,13 @@ import subprocess
 import sys
 from pathlib import Path
 
+from tools import client_typescript
 from tools.client_calls import calls_of, table_of
 from tools.client_models import models_of
 from tools.client_schemas import REPOSITORY, Contract
 
 CLIENT = REPOSITORY / "clients" / "python"
+TYPESCRIPT = REPOSITORY / "clients" / "typescript"
 TOOLS = Path(sys.executable).parent
 
 
@@ -26,6 +28,8 @@ def written(contract: Contract) -> dict[Path, str]:
         package / "operations.py": formatted(table_of(contract)),
         package / "calls.py": formatted(calls),
         package / "async_calls.py": formatted(in_a_loop),
+        TYPESCRIPT / "src" / "models.ts": client_typescript.models_of(contract),
+        TYPESCRIPT / "src" / "calls.ts": client_typescript.calls_of(contract),
     }
 
 
