@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import copy
 import json
+import sys
 from collections.abc import Iterable, Iterator
 from enum import StrEnum
 from typing import Any
@@ -12,10 +13,10 @@ import msgspec
 from pydantic import TypeAdapter
 from pydantic.json_schema import models_json_schema
 
-from ductrun import __version__
+from ductrun import __version__, subjects
 from ductrun.http import batch_schemas
 from ductrun.http.api import Endpoint
-from ductrun.http.descriptions import AssumptionPolicy, RequestBack, stem, table_name
+from ductrun.http.descriptions import AssumptionPolicy, RequestBack, stem, subject_of, table_name
 from ductrun.http.health import Alive, Ready
 from ductrun.http.problems import Problem
 from ductrun.kit.answers import NOTICE, PURPOSE, USE, Assumption, Basis, Caution, Finding, Step
@@ -25,11 +26,8 @@ from ductrun.subjects import OPERATIONS, Operation
 from ductrun.subjects.reference_tables import REFERENCE_TABLES, ReferenceTable
 from ductrun.units import UNIT_CODES, Code
 
-TAGS = [
-    {
-        "name": "calculations",
-        "description": "The engineering: pure, safe to retry, the same body gives the same bytes.",
-    },
+_TAGS = [
+    {"name": "batches", "description": "Many calculations at once, in one answer or line by line."},
     {"name": "tables", "description": "Reference data with the source and standing of every row."},
     {"name": "health", "description": "Whether the service lives and is ready."},
 ]
@@ -116,6 +114,16 @@ def _all_codes(base: type[Code]) -> Iterator[type[StrEnum]]:
         yield from _all_codes(code)
 
 
+def _tags() -> list[dict[str, str]]:
+    """Give the subjects in the order in which a job first asks for them, each with what its folder says of it."""
+    in_order = dict.fromkeys(map(subject_of, OPERATIONS))
+    return [{"name": name, "description": _about(name)} for name in in_order] + _TAGS
+
+
+def _about(subject: str) -> str:
+    return sys.modules[f"{subjects.__name__}.{subject}"].__doc__ or ""
+
+
 def build(endpoints: Iterable[Endpoint]) -> dict[str, Any]:
     """Build the contract of the application."""
     paths: dict[str, Any] = {}
@@ -131,8 +139,11 @@ def build(endpoints: Iterable[Endpoint]) -> dict[str, Any]:
             "description": _DESCRIPTION,
             "license": {"name": "MIT", "identifier": "MIT"},
         },
-        "servers": [{"url": "/", "description": "This server, whether local, staging or production."}],
-        "tags": TAGS,
+        "servers": [
+            {"url": "/", "description": "This server, whether local, staging or production.", "x-internal": False}
+        ],
+        "tags": _tags(),
+        "security": [],
         "paths": paths,
         "components": {"schemas": schemas()},
     }
