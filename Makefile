@@ -17,6 +17,8 @@ help:
 	@echo "make contract  rewrite openapi/v1.json; make clients: rewrite what follows from it in the clients"
 	@echo "make lint      spectral, redocly, pyright, tsc (of make check); make wheel: the Python client as users get it"
 	@echo "make factors   have pint write units/factors.csv"
+	@echo "make docs-browser   the docs page in a real browser (needs chromium and chromium-driver), pictures in build/browser"
+	@echo "make clients-mobile Kotlin and Swift from the contract into build (needs Java; npm and PyPI for its tools)"
 	@echo "make bench     speed and memory as ratios from one run, into build/benchmarks (about four minutes)"
 	@echo "make fuzz      the longer fuzzing of schema, hills and requests; make lock: resolve the dependencies anew"
 
@@ -88,6 +90,9 @@ bench: $(STAMP)
 fuzz: $(STAMP)
 	DUCTRUN_FUZZ_EXAMPLES=400 DUCTRUN_HILLY_ROUTES=2000 $(BIN)/python -m pytest tests/contract/test_fuzzing.py \
 	  tests/contract/test_edges.py tests/properties/test_hills.py tests/properties/test_requests.py
+
+docs-browser: $(STAMP)
+	DUCTRUN_BROWSER=1 $(BIN)/python -m pytest tests/browser
 
 lock:
 	uv pip compile -q --universal --python-version 3.11 --generate-hashes --no-emit-index-url --no-annotate --no-header \

@@ -36,7 +36,8 @@ def written() -> str:
 
 def spellings(expression: str, registry: pint.UnitRegistry[float]) -> Iterator[str]:
     """Give every way to write a unit that pint has an expression for."""
-    terms = dict(registry.Unit(re.sub(r"1000 \* ", "kilo", expression))._units)
+    units = registry.Unit(re.sub(r"1000 \* ", "kilo", expression))._units
+    terms = {name: int(float(str(power))) for name, power in units.items()}
     above = [(name, power) for name, power in terms.items() if power > 0]
     below = [(name, -power) for name, power in terms.items() if power < 0]
     if len(terms) == 1 and above:
@@ -49,7 +50,7 @@ def spellings(expression: str, registry: pint.UnitRegistry[float]) -> Iterator[s
             yield f"per {bottom}" if top == "1" else f"{top} per {bottom}"
 
 
-def _products(terms: list[tuple[str, float]], registry: pint.UnitRegistry[float]) -> Iterator[str]:
+def _products(terms: list[tuple[str, int]], registry: pint.UnitRegistry[float]) -> Iterator[str]:
     ways = [list(_powered(name, power, registry, most=_FEW)) for name, power in terms]
     for parts in itertools.product(*ways) if terms else ():
         yield " ".join(parts)
@@ -57,14 +58,14 @@ def _products(terms: list[tuple[str, float]], registry: pint.UnitRegistry[float]
             yield "*".join(parts)
 
 
-def _powered(name: str, power: float, registry: pint.UnitRegistry[float], most: int) -> Iterator[str]:
+def _powered(name: str, power: int, registry: pint.UnitRegistry[float], most: int) -> Iterator[str]:
     words = list(dict.fromkeys(_words(name, registry)))[:most]
     if power == 1:
         yield from words
         return
     for word in words:
-        yield from (f"{word}^{power:g}", f"{word}**{power:g}", f"{word}{power:g}")
-        yield from (f"{before} {word}" for before in _POWERS[int(power)])
+        yield from (f"{word}^{power}", f"{word}**{power}", f"{word}{power}")
+        yield from (f"{before} {word}" for before in _POWERS[power])
 
 
 def _words(name: str, registry: pint.UnitRegistry[float]) -> Iterable[str]:

@@ -19,6 +19,7 @@ from ductrun.http.api import Endpoint
 from ductrun.http.descriptions import AssumptionPolicy, RequestBack, stem, subject_of, table_name
 from ductrun.http.health import Alive, Ready
 from ductrun.http.problems import Problem
+from ductrun.kit.answering import Chosen, answer_to
 from ductrun.kit.answers import NOTICE, PURPOSE, USE, Assumption, Basis, Caution, Finding, Step
 from ductrun.kit.choices import Verdict
 from ductrun.kit.telling import UnitSystem
@@ -124,12 +125,23 @@ def _about(subject: str) -> str:
     return sys.modules[f"{subjects.__name__}.{subject}"].__doc__ or ""
 
 
+def _worked(operation: Operation[Any, Any, Any]) -> dict[str, Any]:
+    """Give the answer to the example of an operation, less the hash of the tables: a row may change and no figure."""
+    written = answer_to(operation)(json.dumps(operation.example).encode(), Chosen(working=True))
+    answer: dict[str, Any] = json.loads(written)
+    answer["basis"]["tables_version"] = "hash of all tables"
+    return answer
+
+
 def build(endpoints: Iterable[Endpoint]) -> dict[str, Any]:
     """Build the contract of the application."""
     paths: dict[str, Any] = {}
     for endpoint in endpoints:
         if endpoint.described is not None:
             paths.setdefault(endpoint.path, {})[endpoint.method.lower()] = endpoint.described
+    for operation in OPERATIONS:
+        answer = paths[f"/v1/{operation.name}"]["post"]["responses"]["200"]["content"]["application/json"]
+        answer["examples"] = {"worked": {"summary": "The answer to it, with its working", "value": _worked(operation)}}
     document = {
         "openapi": "3.1.0",
         "info": {
@@ -188,9 +200,17 @@ def _tidy_schema(node: dict[str, Any]) -> None:
 
 
 def written(endpoints: Iterable[Endpoint]) -> str:
-    """Write the contract: members sorted, but paths in the order of the endpoints, which is that of a job."""
+    """Write the contract: members sorted, but paths in the order of a job and examples in that of their reader."""
     document = build(endpoints)
-    in_order = list(document["paths"])
-    document = json.loads(json.dumps(document, sort_keys=True, allow_nan=False))
-    document["paths"] = {path: document["paths"][path] for path in in_order}
-    return json.dumps(document, indent=2, ensure_ascii=False) + "\n"
+    in_order = document["paths"]
+    document = _sorted(document)
+    document["paths"] = {path: _sorted(described) for path, described in in_order.items()}
+    return json.dumps(document, indent=2, ensure_ascii=False, allow_nan=False) + "\n"
+
+
+def _sorted(node: Any) -> Any:
+    if isinstance(node, list):
+        return [_sorted(item) for item in node]
+    if isinstance(node, dict):
+        return {key: node[key] if key == "value" else _sorted(node[key]) for key in sorted(node)}
+    return node
