@@ -91,6 +91,9 @@ fuzz: $(STAMP)
 	DUCTRUN_FUZZ_EXAMPLES=400 DUCTRUN_HILLY_ROUTES=2000 $(BIN)/python -m pytest tests/contract/test_fuzzing.py \
 	  tests/contract/test_edges.py tests/properties/test_hills.py tests/properties/test_requests.py
 
+clients-mobile: $(STAMP)
+	$(BIN)/python -m tools.client_mobile
+
 docs-browser: $(STAMP)
 	DUCTRUN_BROWSER=1 $(BIN)/python -m pytest tests/browser
 

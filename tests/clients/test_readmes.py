@@ -29,3 +29,18 @@ def test_an_example_runs_as_it_stands(
     assert "http://127.0.0.1:8000" in example
     exec(compile(example.replace("http://127.0.0.1:8000", address), "README.md", "exec"), {})  # noqa: S102
     assert re.fullmatch(told, capsys.readouterr().out)
+
+
+def test_the_five_lines_of_every_language_are_those_that_are_run() -> None:
+    """Python and TypeScript as their own pages have them, which are run; Kotlin as the program that is compiled."""
+    text = (CLIENT.parent / "README.md").read_text(encoding="utf-8")
+    five = dict(re.findall(r"^```(\w+)\n(.*?)^```", text, re.MULTILINE | re.DOTALL))
+    assert set(five) == {"python", "ts", "kotlin", "swift"}
+    for body in five.values():
+        assert 3 <= len([line for line in body.splitlines() if line.strip()]) <= 5
+    typescript = (CLIENT.parent / "typescript" / "README.md").read_text(encoding="utf-8")
+    program = (CLIENT.parent / "mobile" / "Five.kt").read_text(encoding="utf-8")
+    assert set(five["python"].splitlines()[:4]) <= set(README.splitlines())
+    assert set(five["ts"].splitlines()[:3]) <= set(typescript.splitlines())
+    for line in five["kotlin"].splitlines()[1:3]:
+        assert line in program
