@@ -104,4 +104,4 @@ lock:
 	  --group dev pyproject.toml -c requirements.lock -o requirements-dev.lock
 
 clean:
-	rm -rf .venv build dist *.egg-info service/*.egg-info .pytest_cache .mypy_cache .ruff_cache .hypothesis .coverage
+	rm -rf .venv build dist checks/node_modules clients/*/node_modules clients/typescript/dist *.egg-info service/*.egg-info .pytest_cache .mypy_cache .ruff_cache .hypothesis .coverage

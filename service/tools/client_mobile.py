@@ -48,8 +48,8 @@ def tools() -> Path:
     lock, place = HERE / "requirements.lock", BUILD / "tools"
     stamp = place / ".made"
     if not stamp.exists() or stamp.stat().st_mtime < lock.stat().st_mtime:
-        venv.create(place, with_pip=False, clear=True)
-        pip = (sys.executable, "-m", "pip", "--disable-pip-version-check", "--python", str(place / "bin" / "python"))
+        venv.create(place, with_pip=True, clear=True)
+        pip = (str(place / "bin" / "python"), "-m", "pip", "--disable-pip-version-check")
         run(*pip, "install", "-q", "--no-deps", "--only-binary", ":all:", "--require-hashes", "-r", lock)
         run("npm", "ci", "--ignore-scripts", "--no-audit", "--no-fund", "--silent", folder=HERE)
         stamp.touch()
@@ -65,7 +65,7 @@ def generate(language: str, folder: Path) -> None:
     contract = BUILD / "contract.json"
     contract.write_text(json.dumps(document), encoding="utf-8")
     shutil.copy(HERE / "openapi-generator-ignore", folder / ".openapi-generator-ignore")
-    command = ("generate", "-i", contract, "-g", language, "-o", folder, *PINNED[language])
+    command = ("generate", "-i", str(contract), "-g", language, "-o", str(folder), *PINNED[language])
     run(tools() / "openapi-generator-cli", *command)
 
 

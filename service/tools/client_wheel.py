@@ -87,16 +87,17 @@ def examples_are_typed(folder: Path) -> None:
 def main() -> int:
     with tempfile.TemporaryDirectory() as made:
         folder = Path(made)
-        pip = (sys.executable, "-m", "pip", "--disable-pip-version-check")
+        venv.create(folder / "empty", with_pip=True)
+        python = folder / "empty" / "bin" / "python"
+        pip = (python, "-m", "pip", "--disable-pip-version-check")  # that of this environment may be gone
         source = folder / "source"
         run("cp", "-r", CLIENT, source)  # a build leaves its own folders behind
-        run(*pip, "wheel", "-q", "--no-deps", "--no-build-isolation", "-w", folder, source)
+        build = ("--python", sys.executable, "wheel", "-q", "--no-deps", "--no-build-isolation")
+        run(*pip, *build, "-w", folder, source)
         [wheel] = folder.glob("*.whl")
-        venv.create(folder / "empty", with_pip=False)
-        python = folder / "empty" / "bin" / "python"
         lock = folder / "client.lock"
         lock.write_text(locked(needed()), encoding="utf-8")
-        into = (*pip, "--python", python, "install", "-q", "--only-binary", ":all:")
+        into = (*pip, "install", "-q", "--only-binary", ":all:")
         run(*into, "--require-hashes", "-r", lock)
         run(*into, "--no-deps", "--no-index", wheel)
         run(python, "-I", "-c", _USE, folder=folder)
