@@ -79,7 +79,7 @@ class Client(Calls):
         for window in windows(items, {"units": units, "working": working, "assumptions": assumptions}):
             yield from answers_of(self._send(window.wire), window)
 
-    def document(self, operation: str, media_type: str, *body: Any, **given: Any) -> bytes:
+    def document(self, operation: models.OperationName, media_type: str, *body: Any, **given: Any) -> bytes:
         """Give an answer in another form that the contract has for it: a drawing, a sheet, a takeoff."""
         return _document(self._send(_wire_of_document(operation, media_type, body, given)), media_type)
 
@@ -145,7 +145,7 @@ class AsyncClient(AsyncCalls):
             for answer in answers_of(await self._send(window.wire), window):
                 yield answer
 
-    async def document(self, operation: str, media_type: str, *body: Any, **given: Any) -> bytes:
+    async def document(self, operation: models.OperationName, media_type: str, *body: Any, **given: Any) -> bytes:
         """Give an answer in another form that the contract has for it: a drawing, a sheet, a takeoff."""
         return _document(await self._send(_wire_of_document(operation, media_type, body, given)), media_type)
 

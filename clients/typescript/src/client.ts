@@ -26,6 +26,7 @@ const LONGEST_WAIT = 30_000;
 const LINES = 500;
 const BYTES = 49_152; // under the 64 KiB that a server reads ahead
 const MEASURE = new TextEncoder();
+const TEXT = new TextDecoder();
 
 /** Asks one service: a method for every operation, and the stream. */
 export class Client extends Calls {
@@ -65,7 +66,7 @@ export class Client extends Calls {
   private async window(
     lines: string[], before: number, options: StreamOptions,
   ): Promise<(StreamAnswer | StreamProblem)[]> {
-    const [, text] = await this.send("POST", "/v1/batch/stream", lines.join(""), "application/jsonl", options);
+    const text = TEXT.decode(await this.send("POST", "/v1/batch/stream", lines.join(""), "application/jsonl", options));
     const answers: (StreamAnswer | StreamProblem)[] = [];
     let told = -1;
     for (const line of text.split("\n")) {
@@ -79,22 +80,30 @@ export class Client extends Calls {
 
   protected override async ask(method: string, path: string, body: unknown, options: Options): Promise<unknown> {
     const content = body === undefined ? undefined : JSON.stringify(body);
-    const [response, text] = await this.send(method, path, content, "application/json", options);
+    const text = TEXT.decode(await this.send(method, path, content, "application/json", options));
     const answer = parsed(text);
-    if (answer === undefined) throw new UnexpectedAnswerError(response.status, mediaType(response), text);
+    if (answer === undefined) throw new UnexpectedAnswerError(200, "application/json", text);
     return answer;
+  }
+
+  /** Get an answer in another form that the contract has for its path: a drawing, a sheet, a takeoff. */
+  async document(
+    path: string, mediaType: string, request: object, options: Options & Record<string, unknown> = {},
+  ): Promise<Uint8Array> {
+    return this.send("POST", path, JSON.stringify(request), mediaType, options);
   }
 
   private async send(
     method: string, path: string, body: string | undefined, media: string, options: Options,
-  ): Promise<[Response, string]> {
+  ): Promise<Uint8Array> {
     const { signal, ...query } = options;
     const parameters = new URLSearchParams();
     for (const [name, value] of Object.entries(query)) {
       if (value !== undefined) parameters.set(name, String(value));
     }
     const asked = parameters.size > 0 ? `?${parameters}` : "";
-    const headers = { ...this.settings.headers, Accept: media, ...(body === undefined ? {} : { "Content-Type": media }) };
+    const sent = media === "application/jsonl" ? media : "application/json";
+    const headers = { ...this.settings.headers, Accept: media, ...(body === undefined ? {} : { "Content-Type": sent }) };
     for (let tried = 1; ; tried++) {
       const timeout = AbortSignal.timeout(this.settings.timeout ?? 30_000);
       const request: RequestInit = { method, headers, signal: signal ? AbortSignal.any([signal, timeout]) : timeout };
@@ -102,9 +111,9 @@ export class Client extends Calls {
       let wait: number | undefined;
       try {
         const response = await (this.settings.fetch ?? fetch)(this.address + path + asked, request);
-        const text = await response.text();
+        const content = new Uint8Array(await response.arrayBuffer());
         wait = this.waitAfter(tried, response);
-        if (wait === undefined) return [this.expected(response, text, media, path), text];
+        if (wait === undefined) return this.expected(response, content, media, path);
       } catch (fault) {
         if (!(fault instanceof TypeError)) throw fault; // fetch throws one where the connection fails
         wait = this.waitAfter(tried);
@@ -127,17 +136,17 @@ export class Client extends Calls {
     return Math.max(asked, usual * (0.5 + Math.random() / 2));
   }
 
-  private expected(response: Response, text: string, media: string, path: string): Response {
+  private expected(response: Response, content: Uint8Array, media: string, path: string): Uint8Array {
     if (response.headers.has("Deprecation")) {
       const end = response.headers.get("Sunset");
       const sentence = `${path} is deprecated${end ? ` and ends on ${end}` : ""}`;
       (this.settings.onDeprecated ?? console.warn)(sentence);
     }
     const type = mediaType(response);
+    if (response.ok && type === media) return content;
+    const text = TEXT.decode(content);
     const problem = type === "application/problem+json" ? (parsed(text) as Problem | undefined) : undefined;
-    if (problem !== undefined) throw new ProblemError(problem);
-    if (!response.ok || type !== media) throw new UnexpectedAnswerError(response.status, type, text);
-    return response;
+    throw problem === undefined ? new UnexpectedAnswerError(response.status, type, text) : new ProblemError(problem);
   }
 }
 

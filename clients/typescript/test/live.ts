@@ -147,3 +147,16 @@ test("an operation that is to end is told of", async () => {
   });
   assert.deepEqual(told, ["/readyz is deprecated and ends on Thu, 31 Dec 2026 23:59:59 GMT"]);
 });
+
+test("another form of an answer is given as it came, and no other for it", async () => {
+  const picture: RequestListener = (request, answer) => {
+    assert.equal(request.headers["content-type"], "application/json");
+    answer.writeHead(200, { "Content-Type": "image/svg+xml" }).end("<svg/>");
+  };
+  await answering(picture, async (address) => {
+    const lost = new Client(address);
+    const drawn = await lost.document("/v1/spacers", "image/svg+xml", bank, { units: "metric" });
+    assert.equal(new TextDecoder().decode(drawn), "<svg/>");
+    await assert.rejects(lost.document("/v1/spacers", "text/html", bank), UnexpectedAnswerError);
+  });
+});
