@@ -293,8 +293,9 @@ def test_headers_and_transport_of_a_given_connection_hold_for_calls_and_stream()
 def test_an_operation_that_is_to_end_is_warned_of() -> None:
     headers = {"Deprecation": "@1767225600", "Sunset": "Thu, 31 Dec 2026 23:59:59 GMT"}
     client = client_of(lambda _: httpx.Response(200, headers=headers, json={"status": "ready", "tables": "t"}))
-    with pytest.warns(DeprecationWarning, match="/readyz is deprecated and ends on Thu, 31 Dec 2026"):
+    with pytest.warns(DeprecationWarning, match="/readyz is deprecated and ends on Thu, 31 Dec 2026") as told:
         client.check_ready()
+    assert told[0].filename == __file__  # what asked, not the client
 
 
 def test_another_form_of_an_answer_is_given_as_it_came() -> None:
@@ -338,3 +339,5 @@ def test_every_call_knows_its_models() -> None:
     assert all(call.answer is not None for call in CALLS.values())
     with pytest.raises(TypeError, match="address"):
         Client()
+    with httpx.Client() as connection, pytest.raises(TypeError, match="address"):
+        Client("http://service", http=connection)

@@ -44,8 +44,9 @@ class Client(Calls):
         http: httpx.Client | None = None,
     ) -> None:
         """Take the address of the service; nothing is connected yet."""
+        _one_of(url, http)
         self._own = http is None
-        self._http = http or httpx.Client(base_url=_address(url), timeout=timeout)
+        self._http = http or httpx.Client(base_url=url, timeout=timeout)
         self._retries = retries if isinstance(retries, Retries) else Retries(retries)
 
     def _send(self, wire: Wire) -> httpx.Response:
@@ -109,8 +110,9 @@ class AsyncClient(AsyncCalls):
         http: httpx.AsyncClient | None = None,
     ) -> None:
         """Take the address of the service; nothing is connected yet."""
+        _one_of(url, http)
         self._own = http is None
-        self._http = http or httpx.AsyncClient(base_url=_address(url), timeout=timeout)
+        self._http = http or httpx.AsyncClient(base_url=url, timeout=timeout)
         self._retries = retries if isinstance(retries, Retries) else Retries(retries)
 
     async def _send(self, wire: Wire) -> httpx.Response:
@@ -163,10 +165,9 @@ class AsyncClient(AsyncCalls):
         await self.close()
 
 
-def _address(url: str) -> str:
-    if not url:
-        raise TypeError("give the address of the service, or a client of httpx that has it as `http`")
-    return url
+def _one_of(url: str, http: object) -> None:
+    if bool(url) == (http is not None):
+        raise TypeError("give the address of the service, or as `http` a client of httpx that has it")
 
 
 def _read(call: Call, response: httpx.Response) -> Any:

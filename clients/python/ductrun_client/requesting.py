@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import inspect
 import random
 import warnings
 from collections.abc import Mapping
@@ -136,7 +137,7 @@ def expected(response: httpx.Response) -> str:
     if "Deprecation" in response.headers:
         end = response.headers.get("Sunset")
         told = f"{response.request.url.path} is deprecated{f' and ends on {end}' if end else ''}"
-        warnings.warn(told, DeprecationWarning, stacklevel=4)
+        warnings.warn(told, DeprecationWarning, stacklevel=_steps_to_caller())
     if media_type == "application/problem+json":
         try:
             problem = _decoder(Problem).decode(response.content)
@@ -144,3 +145,11 @@ def expected(response: httpx.Response) -> str:
             return media_type
         raise ProblemError(problem)
     return media_type
+
+
+def _steps_to_caller() -> int:
+    """Give how many frames lie between what warns and the code that uses this client, which the warning is for."""
+    steps, frame = 0, inspect.currentframe()
+    while frame is not None and str(frame.f_globals.get("__name__")).partition(".")[0] == "ductrun_client":
+        steps, frame = steps + 1, frame.f_back
+    return steps
