@@ -3311,7 +3311,7 @@ class Problem(Struct, kw_only=True, omit_defaults=True):
     """URI of the page that explains this kind of problem."""
 
     errors: list[Fault] | None = None
-    """Every fault found."""
+    """Every fault found, up to a thousand."""
 
 
 class Fault(Struct, kw_only=True, omit_defaults=True):

@@ -1946,7 +1946,7 @@ export interface Problem {
   title: string;
   /** URI of the page that explains this kind of problem. */
   type: string;
-  /** Every fault found. */
+  /** Every fault found, up to a thousand. */
   errors?: Fault[];
 }
 
