@@ -5,16 +5,20 @@ PORT ?= 8000
 WORKERS ?= 1
 BIN := .venv/bin
 STAMP := .venv/.made-from-lock
+NODE := checks/node_modules/.made-from-lock clients/typescript/node_modules/.made-from-lock
 
 .DEFAULT_GOAL := help
-.PHONY: help setup serve test check factors contract clients bench fuzz lock clean
+.PHONY: help setup serve test check lint wheel factors contract clients clients-mobile bench fuzz docs-browser lock clean
 
 help:
 	@echo "make setup     make .venv from the hashed lock (python3 3.11 to 3.13 is all it needs)"
 	@echo "make serve     answer on http://$(HOST):$(PORT) (PORT=..., HOST=..., WORKERS=...)"
 	@echo "make test      every test; make check: lint, types, import rules, contract drift, client drift"
-	@echo "make contract  rewrite openapi/v1.json; make clients: regenerate the clients from it"
+	@echo "make contract  rewrite openapi/v1.json; make clients: rewrite what follows from it in the clients"
+	@echo "make lint      spectral, redocly, pyright, tsc (of make check); make wheel: the Python client as users get it"
 	@echo "make factors   have pint write units/factors.csv"
+	@echo "make docs-browser   the docs page in a real browser (needs chromium and chromium-driver), pictures in build/browser"
+	@echo "make clients-mobile Kotlin and Swift from the contract into build (needs Java; npm and PyPI for its tools)"
 	@echo "make bench     speed and memory as ratios from one run, into build/benchmarks (about four minutes)"
 	@echo "make fuzz      the longer fuzzing of schema, hills and requests; make lock: resolve the dependencies anew"
 
@@ -36,15 +40,20 @@ $(STAMP): requirements-dev.lock pyproject.toml
 	fi
 	@touch $@
 
+%/node_modules/.made-from-lock: %/package-lock.json
+	@echo "fetching what $*/package-lock.json names"
+	@cd $* && npm ci --ignore-scripts --no-audit --no-fund --silent
+	@touch $@
+
 serve: $(STAMP)
 	@exec $(BIN)/ductrun serve --host $(HOST) --port $(PORT) --workers $(WORKERS)
 
-test: $(STAMP)
+test: $(STAMP) $(NODE)
 	$(BIN)/python -m pytest --cov --cov-report=term:skip-covered
 	@$(BIN)/coverage report --include='*/engineering/*,*/kit/*,*/subjects/*' --fail-under=95 --format=total >/dev/null || \
 	  { echo "branch coverage of engineering and operations is under 95 %"; exit 1; }
 
-check: $(STAMP)
+check: $(STAMP) $(NODE) lint wheel
 	$(BIN)/ruff check .
 	$(BIN)/ruff format --check .
 	$(BIN)/mypy
@@ -54,6 +63,17 @@ check: $(STAMP)
 	$(BIN)/python -m tools.gate
 	$(BIN)/python -m tools.clients
 	$(BIN)/hadolint docker/Dockerfile
+
+lint: $(STAMP) $(NODE)
+	cd checks && node_modules/.bin/spectral lint -r spectral.yaml -F hint --quiet ../openapi/v1.json
+	cd checks && REDOCLY_TELEMETRY=off REDOCLY_SUPPRESS_UPDATE_NOTICE=true node_modules/.bin/redocly lint \
+	  --config redocly.yaml ../openapi/v1.json
+	$(BIN)/openapi-spec-validator openapi/v1.json
+	checks/node_modules/.bin/pyright -p clients/python --pythonpath $(BIN)/python
+	cd clients/typescript && node_modules/.bin/tsc && node --input-type=module -e 'import("ductrun-client")'
+
+wheel: $(STAMP)
+	$(BIN)/python -m tools.client_wheel
 
 contract: $(STAMP)
 	$(BIN)/ductrun contract > openapi/v1.json.new && mv openapi/v1.json.new openapi/v1.json
@@ -71,6 +91,12 @@ fuzz: $(STAMP)
 	DUCTRUN_FUZZ_EXAMPLES=400 DUCTRUN_HILLY_ROUTES=2000 $(BIN)/python -m pytest tests/contract/test_fuzzing.py \
 	  tests/contract/test_edges.py tests/properties/test_hills.py tests/properties/test_requests.py
 
+clients-mobile: $(STAMP)
+	$(BIN)/python -m tools.client_mobile
+
+docs-browser: $(STAMP)
+	DUCTRUN_BROWSER=1 $(BIN)/python -m pytest tests/browser
+
 lock:
 	uv pip compile -q --universal --python-version 3.11 --generate-hashes --no-emit-index-url --no-annotate --no-header \
 	  pyproject.toml -o requirements.lock
@@ -78,4 +104,4 @@ lock:
 	  --group dev pyproject.toml -c requirements.lock -o requirements-dev.lock
 
 clean:
-	rm -rf .venv build dist *.egg-info service/*.egg-info .pytest_cache .mypy_cache .ruff_cache .hypothesis .coverage
+	rm -rf .venv build dist checks/node_modules clients/*/node_modules clients/typescript/dist *.egg-info service/*.egg-info .pytest_cache .mypy_cache .ruff_cache .hypothesis .coverage

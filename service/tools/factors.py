@@ -1,4 +1,4 @@
-"""Whether units/factors.csv holds what pint says of every unit; with --write, make it so.
+"""Whether units/factors.csv and spellings.csv hold what pint says of every unit; with --write, make it so.
 
 Exits 1 and names the command that mends it if a figure has drifted, in its last digit too. A unit that is declared
 needs nothing else: pint is asked for its factor here.
@@ -14,6 +14,9 @@ from decimal import Decimal
 import pint
 from ductrun.units import UNIT_CODES, Temperature, UnitCode
 from ductrun.units.factors import FACTORS
+from ductrun.units.spellings import UNIT_SPELLINGS
+
+from tools import unit_spellings
 
 
 def written() -> str:
@@ -40,14 +43,15 @@ def _zero(code: UnitCode, registry: pint.UnitRegistry[Decimal]) -> float:
 
 
 def main() -> int:
-    fresh = written()
+    files = {FACTORS: written(), UNIT_SPELLINGS: unit_spellings.written()}
     if "--write" in sys.argv:
-        FACTORS.write_text(fresh, encoding="utf-8")
+        for path, fresh in files.items():
+            path.write_text(fresh, encoding="utf-8")
         return 0
-    if FACTORS.read_text(encoding="utf-8") == fresh:
-        return 0
-    sys.stderr.write("units/factors.csv has drifted from pint: make factors\n")
-    return 1
+    drifted = [path.name for path, fresh in files.items() if path.read_text(encoding="utf-8") != fresh]
+    if drifted:
+        sys.stderr.write(f"{' and '.join(drifted)} of units has drifted from pint: make factors\n")
+    return 1 if drifted else 0
 
 
 if __name__ == "__main__":

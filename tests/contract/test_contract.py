@@ -171,6 +171,11 @@ def test_everything_has_one_type_that_a_generator_can_name() -> None:
     assert '"anyOf"' not in CONTRACT.read_text(encoding="utf-8")
 
 
+def test_no_schema_is_there_for_nothing() -> None:
+    text = CONTRACT.read_text(encoding="utf-8")
+    assert [name for name in SCHEMAS if f'"#/components/schemas/{name}"' not in text] == []
+
+
 def test_a_problem_is_typed_to_its_last_member() -> None:
     assert set(SCHEMAS["Problem"]["properties"]) == {"type", "title", "status", "detail", "request_id", "errors"}
     members = SCHEMAS["ProblemError"]["properties"]

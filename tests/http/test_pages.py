@@ -14,6 +14,7 @@ from ductrun.units import UNIT_CODES
 from tests.http.wire import reply
 
 TABLES = [f"/v1/tables/{table.name}" for table in REFERENCE_TABLES]
+DESCRIBED = '<openapi.json>; rel="service-desc"; type="application/json"'
 BROWSER = "text/html,application/xhtml+xml,application/xml;q=0.9,image/avif,image/webp,*/*;q=0.8"
 
 
@@ -159,11 +160,13 @@ def test_the_front_door_sends_a_browser_to_the_docs_and_a_program_to_the_contrac
         found = reply(method, "/", headers=[("accept", accept)] if accept else [])
         assert (found.status, found.headers["location"], found.headers["vary"]) == (307, place, "Accept")
         assert found.body == b""
+        assert found.headers["link"] == DESCRIBED
 
 
 def test_the_docs_page_needs_nothing_from_elsewhere() -> None:
     page = reply("GET", "/docs")
     assert page.status == 200
+    assert page.headers["link"] == DESCRIBED
     assert "default-src 'none'" in page.headers["content-security-policy"]
     assert b"http" not in page.body.replace(b"http-equiv", b"")
     for asset in ("swagger-ui/swagger-ui.css", "swagger-ui/swagger-ui-bundle.js", "docs.js", "page.css", "icon.svg"):
@@ -184,6 +187,11 @@ def test_the_operations_stand_in_the_order_of_a_job() -> None:
     document = reply("GET", "/openapi.json").json
     calculations = [f"/v1/{operation.name}" for operation in OPERATIONS]
     assert list(document["paths"]) == [*calculations, "/v1/batch", "/v1/batch/stream", *TABLES, "/livez", "/readyz"]
-    assert [tag["name"] for tag in document["tags"]] == ["calculations", "tables", "health"]
+    tags = [tag["name"] for tag in document["tags"]]
+    in_order = [item["tags"] for path in document["paths"].values() for item in path.values()]
+    assert tags == list(dict.fromkeys(tag for [tag] in in_order))
+    assert tags[:2] == ["duct_run", "conduit"]
+    assert tags[-3:] == ["batches", "tables", "health"]
+    assert all(len(tag["description"]) > 15 for tag in document["tags"])
     assert calculations[:2] == ["/v1/duct-run", "/v1/permitted-use"]
     assert calculations.index("/v1/trench") < calculations.index("/v1/joints") < calculations.index("/v1/pull-tension")

@@ -1,272 +1,191 @@
-import ssl
+"""The client: five lines for a question and its answer, sync or async.
+
+from ductrun_client import Client
+
+with Client("http://127.0.0.1:8000") as ductrun:
+    answer = ductrun.spacers(length={"value": 300, "unit": "ft"}, tiers=[3, 3, 2])
+    print(answer.result.station_count)
+"""
+
+from __future__ import annotations
+
+import asyncio
+import time
+from collections.abc import AsyncIterator, Iterable, Iterator
 from typing import Any, Self
 
 import httpx
-from attrs import define, evolve, field
+
+from . import models
+from .async_calls import AsyncCalls
+from .calls import Calls
+from .errors import UnexpectedAnswerError
+from .items import StreamItem, item_of
+from .operations import CALLS
+from .requesting import Call, Retries, Wire, answer_of, expected, wire_of
+from .streaming import Question, answers_of, windows
+
+_TIMEOUT = 30.0
 
 
-@define
-class Client:
-    """A class for keeping track of data related to the API
+class Client(Calls):
+    """Asks one service.
 
-    The following are accepted as keyword arguments and will be used to construct httpx Clients internally:
-
-        ``base_url``: The base URL for the API, all requests are made to a relative path to this URL
-
-        ``cookies``: A dictionary of cookies to be sent with every request
-
-        ``headers``: A dictionary of headers to be sent with every request
-
-        ``timeout``: The maximum amount of a time a request can take. API functions will raise
-        httpx.TimeoutException if this is exceeded.
-
-        ``verify_ssl``: Whether or not to verify the SSL certificate of the API server. This should be True in production,
-        but can be set to False for testing purposes.
-
-        ``follow_redirects``: Whether or not to follow redirects. Default value is False.
-
-        ``httpx_args``: A dictionary of additional arguments to be passed to the ``httpx.Client`` and ``httpx.AsyncClient`` constructor.
-
-
-    Attributes:
-        raise_on_unexpected_status: Whether or not to raise an errors.UnexpectedStatus if the API returns a
-            status code that was not documented in the source OpenAPI document. Can also be provided as a keyword
-            argument to the constructor.
+    Everything of the connection is httpx's: give `timeout`, or a client of your own as `http` (with its base URL,
+    proxies, transport, TLS, headers), which then is yours to close. `retries` is how often to ask again.
     """
 
-    raise_on_unexpected_status: bool = field(default=False, kw_only=True)
-    _base_url: str = field(alias="base_url")
-    _cookies: dict[str, str] = field(factory=dict, kw_only=True, alias="cookies")
-    _headers: dict[str, str] = field(factory=dict, kw_only=True, alias="headers")
-    _timeout: httpx.Timeout | None = field(default=None, kw_only=True, alias="timeout")
-    _verify_ssl: str | bool | ssl.SSLContext = field(default=True, kw_only=True, alias="verify_ssl")
-    _follow_redirects: bool = field(default=False, kw_only=True, alias="follow_redirects")
-    _httpx_args: dict[str, Any] = field(factory=dict, kw_only=True, alias="httpx_args")
-    _client: httpx.Client | None = field(default=None, init=False)
-    _async_client: httpx.AsyncClient | None = field(default=None, init=False)
+    def __init__(
+        self,
+        url: str = "",
+        *,
+        timeout: float | httpx.Timeout = _TIMEOUT,
+        retries: int | Retries = 0,
+        http: httpx.Client | None = None,
+    ) -> None:
+        """Take the address of the service; nothing is connected yet."""
+        _one_of(url, http)
+        self._own = http is None
+        self._http = http or httpx.Client(base_url=url, timeout=timeout)
+        self._retries = retries if isinstance(retries, Retries) else Retries(retries)
 
-    def with_headers(self, headers: dict[str, str]) -> "Client":
-        """Get a new client matching this one with additional headers"""
-        if self._client is not None:
-            self._client.headers.update(headers)
-        if self._async_client is not None:
-            self._async_client.headers.update(headers)
-        return evolve(self, headers={**self._headers, **headers})
+    def _send(self, wire: Wire) -> httpx.Response:
+        tried = 0
+        while True:
+            tried += 1
+            try:
+                response = self._http.send(wire.request(self._http))
+            except httpx.TransportError as fault:
+                wait = self._retries.wait_after(tried, fault)
+                if wait is None:
+                    raise
+            else:
+                wait = self._retries.wait_after(tried, response)
+                if wait is None:
+                    return response
+            time.sleep(wait)
 
-    def with_cookies(self, cookies: dict[str, str]) -> "Client":
-        """Get a new client matching this one with additional cookies"""
-        if self._client is not None:
-            self._client.cookies.update(cookies)
-        if self._async_client is not None:
-            self._async_client.cookies.update(cookies)
-        return evolve(self, cookies={**self._cookies, **cookies})
+    def _ask(self, call: Call, body: tuple[Any, ...], given: dict[str, Any]) -> Any:
+        return _read(call, self._send(wire_of(call, body, given)))
 
-    def with_timeout(self, timeout: httpx.Timeout) -> "Client":
-        """Get a new client matching this one with a new timeout configuration"""
-        if self._client is not None:
-            self._client.timeout = timeout
-        if self._async_client is not None:
-            self._async_client.timeout = timeout
-        return evolve(self, timeout=timeout)
+    def stream(
+        self,
+        items: Iterable[Question],
+        *,
+        units: models.UnitSystem | None = None,
+        working: bool | None = None,
+        assumptions: models.AssumptionPolicy | None = None,
+    ) -> Iterator[StreamItem]:
+        """Ask any number of questions and give each answer in order, taking no more `items` than are being asked."""
+        for window in windows(items, {"units": units, "working": working, "assumptions": assumptions}):
+            yield from answers_of(self._send(window.wire), window)
 
-    def set_httpx_client(self, client: httpx.Client) -> Self:
-        """Manually set the underlying httpx.Client
+    def document(self, operation: models.OperationName, media_type: str, *body: Any, **given: Any) -> bytes:
+        """Give an answer in another form that the contract has for it: a drawing, a sheet, a takeoff."""
+        return _document(self._send(_wire_of_document(operation, media_type, body, given)), media_type)
 
-        **NOTE**: This will override any other settings on the client, including cookies, headers, and timeout.
-        """
-        self._client = client
-        return self
-
-    def get_httpx_client(self) -> httpx.Client:
-        """Get the underlying httpx.Client, constructing a new one if not previously set"""
-        if self._client is None:
-            self._client = httpx.Client(
-                base_url=self._base_url,
-                cookies=self._cookies,
-                headers=self._headers,
-                timeout=self._timeout,
-                verify=self._verify_ssl,
-                follow_redirects=self._follow_redirects,
-                **self._httpx_args,
-            )
-        return self._client
+    def close(self) -> None:
+        """Close the connections, unless they are those of a client that was given."""
+        if self._own:
+            self._http.close()
 
     def __enter__(self) -> Self:
-        """Enter a context manager for self.client—you cannot enter twice (see httpx docs)"""
-        self.get_httpx_client().__enter__()
+        """Enter a block that closes the connections at its end."""
         return self
 
-    def __exit__(self, *args: Any, **kwargs: Any) -> None:
-        """Exit a context manager for internal httpx.Client (see httpx docs)"""
-        self.get_httpx_client().__exit__(*args, **kwargs)
+    def __exit__(self, *_: object) -> None:
+        """Close the connections."""
+        self.close()
 
-    def set_async_httpx_client(self, async_client: httpx.AsyncClient) -> Self:
-        """Manually set the underlying httpx.AsyncClient
 
-        **NOTE**: This will override any other settings on the client, including cookies, headers, and timeout.
-        """
-        self._async_client = async_client
-        return self
+class AsyncClient(AsyncCalls):
+    """Does the same for a caller who runs an event loop; `http` is then a client of httpx for one."""
 
-    def get_async_httpx_client(self) -> httpx.AsyncClient:
-        """Get the underlying httpx.AsyncClient, constructing a new one if not previously set"""
-        if self._async_client is None:
-            self._async_client = httpx.AsyncClient(
-                base_url=self._base_url,
-                cookies=self._cookies,
-                headers=self._headers,
-                timeout=self._timeout,
-                verify=self._verify_ssl,
-                follow_redirects=self._follow_redirects,
-                **self._httpx_args,
-            )
-        return self._async_client
+    def __init__(
+        self,
+        url: str = "",
+        *,
+        timeout: float | httpx.Timeout = _TIMEOUT,
+        retries: int | Retries = 0,
+        http: httpx.AsyncClient | None = None,
+    ) -> None:
+        """Take the address of the service; nothing is connected yet."""
+        _one_of(url, http)
+        self._own = http is None
+        self._http = http or httpx.AsyncClient(base_url=url, timeout=timeout)
+        self._retries = retries if isinstance(retries, Retries) else Retries(retries)
+
+    async def _send(self, wire: Wire) -> httpx.Response:
+        tried = 0
+        while True:
+            tried += 1
+            try:
+                response = await self._http.send(wire.request(self._http))
+            except httpx.TransportError as fault:
+                wait = self._retries.wait_after(tried, fault)
+                if wait is None:
+                    raise
+            else:
+                wait = self._retries.wait_after(tried, response)
+                if wait is None:
+                    return response
+            await asyncio.sleep(wait)
+
+    async def _ask(self, call: Call, body: tuple[Any, ...], given: dict[str, Any]) -> Any:
+        return _read(call, await self._send(wire_of(call, body, given)))
+
+    async def stream(
+        self,
+        items: Iterable[Question],
+        *,
+        units: models.UnitSystem | None = None,
+        working: bool | None = None,
+        assumptions: models.AssumptionPolicy | None = None,
+    ) -> AsyncIterator[StreamItem]:
+        """Ask any number of questions and give each answer in order, taking no more `items` than are being asked."""
+        for window in windows(items, {"units": units, "working": working, "assumptions": assumptions}):
+            for answer in answers_of(await self._send(window.wire), window):
+                yield answer
+
+    async def document(self, operation: models.OperationName, media_type: str, *body: Any, **given: Any) -> bytes:
+        """Give an answer in another form that the contract has for it: a drawing, a sheet, a takeoff."""
+        return _document(await self._send(_wire_of_document(operation, media_type, body, given)), media_type)
+
+    async def close(self) -> None:
+        """Close the connections, unless they are those of a client that was given."""
+        if self._own:
+            await self._http.aclose()
 
     async def __aenter__(self) -> Self:
-        """Enter a context manager for underlying httpx.AsyncClient—you cannot enter twice (see httpx docs)"""
-        await self.get_async_httpx_client().__aenter__()
+        """Enter a block that closes the connections at its end."""
         return self
 
-    async def __aexit__(self, *args: Any, **kwargs: Any) -> None:
-        """Exit a context manager for underlying httpx.AsyncClient (see httpx docs)"""
-        await self.get_async_httpx_client().__aexit__(*args, **kwargs)
+    async def __aexit__(self, *_: object) -> None:
+        """Close the connections."""
+        await self.close()
 
 
-@define
-class AuthenticatedClient:
-    """A Client which has been authenticated for use on secured endpoints
-
-    The following are accepted as keyword arguments and will be used to construct httpx Clients internally:
-
-        ``base_url``: The base URL for the API, all requests are made to a relative path to this URL
-
-        ``cookies``: A dictionary of cookies to be sent with every request
-
-        ``headers``: A dictionary of headers to be sent with every request
-
-        ``timeout``: The maximum amount of a time a request can take. API functions will raise
-        httpx.TimeoutException if this is exceeded.
-
-        ``verify_ssl``: Whether or not to verify the SSL certificate of the API server. This should be True in production,
-        but can be set to False for testing purposes.
-
-        ``follow_redirects``: Whether or not to follow redirects. Default value is False.
-
-        ``httpx_args``: A dictionary of additional arguments to be passed to the ``httpx.Client`` and ``httpx.AsyncClient`` constructor.
+def _one_of(url: str, http: object) -> None:
+    if bool(url) == (http is not None):
+        raise TypeError("give the address of the service, or as `http` a client of httpx that has it")
 
 
-    Attributes:
-        raise_on_unexpected_status: Whether or not to raise an errors.UnexpectedStatus if the API returns a
-            status code that was not documented in the source OpenAPI document. Can also be provided as a keyword
-            argument to the constructor.
-        token: The token to use for authentication
-        prefix: The prefix to use for the Authorization header
-        auth_header_name: The name of the Authorization header
-    """
+def _read(call: Call, response: httpx.Response) -> Any:
+    answer = answer_of(response, call.answer)
+    if call.answer is models.BatchAnswer:
+        answer.items = [item_of(one) for one in answer.items]
+    return answer
 
-    raise_on_unexpected_status: bool = field(default=False, kw_only=True)
-    _base_url: str = field(alias="base_url")
-    _cookies: dict[str, str] = field(factory=dict, kw_only=True, alias="cookies")
-    _headers: dict[str, str] = field(factory=dict, kw_only=True, alias="headers")
-    _timeout: httpx.Timeout | None = field(default=None, kw_only=True, alias="timeout")
-    _verify_ssl: str | bool | ssl.SSLContext = field(default=True, kw_only=True, alias="verify_ssl")
-    _follow_redirects: bool = field(default=False, kw_only=True, alias="follow_redirects")
-    _httpx_args: dict[str, Any] = field(factory=dict, kw_only=True, alias="httpx_args")
-    _client: httpx.Client | None = field(default=None, init=False)
-    _async_client: httpx.AsyncClient | None = field(default=None, init=False)
 
-    token: str
-    prefix: str = "Bearer"
-    auth_header_name: str = "Authorization"
+def _wire_of_document(operation: str, media_type: str, body: tuple[Any, ...], given: dict[str, Any]) -> Wire:
+    wire = wire_of(CALLS[operation], body, given)
+    wire.headers["Accept"] = media_type
+    return wire
 
-    def with_headers(self, headers: dict[str, str]) -> "AuthenticatedClient":
-        """Get a new client matching this one with additional headers"""
-        if self._client is not None:
-            self._client.headers.update(headers)
-        if self._async_client is not None:
-            self._async_client.headers.update(headers)
-        return evolve(self, headers={**self._headers, **headers})
 
-    def with_cookies(self, cookies: dict[str, str]) -> "AuthenticatedClient":
-        """Get a new client matching this one with additional cookies"""
-        if self._client is not None:
-            self._client.cookies.update(cookies)
-        if self._async_client is not None:
-            self._async_client.cookies.update(cookies)
-        return evolve(self, cookies={**self._cookies, **cookies})
-
-    def with_timeout(self, timeout: httpx.Timeout) -> "AuthenticatedClient":
-        """Get a new client matching this one with a new timeout configuration"""
-        if self._client is not None:
-            self._client.timeout = timeout
-        if self._async_client is not None:
-            self._async_client.timeout = timeout
-        return evolve(self, timeout=timeout)
-
-    def set_httpx_client(self, client: httpx.Client) -> Self:
-        """Manually set the underlying httpx.Client
-
-        **NOTE**: This will override any other settings on the client, including cookies, headers, and timeout.
-        """
-        self._client = client
-        return self
-
-    def get_httpx_client(self) -> httpx.Client:
-        """Get the underlying httpx.Client, constructing a new one if not previously set"""
-        if self._client is None:
-            self._headers[self.auth_header_name] = (
-                f"{self.prefix} {self.token}" if self.prefix else self.token
-            )
-            self._client = httpx.Client(
-                base_url=self._base_url,
-                cookies=self._cookies,
-                headers=self._headers,
-                timeout=self._timeout,
-                verify=self._verify_ssl,
-                follow_redirects=self._follow_redirects,
-                **self._httpx_args,
-            )
-        return self._client
-
-    def __enter__(self) -> Self:
-        """Enter a context manager for self.client—you cannot enter twice (see httpx docs)"""
-        self.get_httpx_client().__enter__()
-        return self
-
-    def __exit__(self, *args: Any, **kwargs: Any) -> None:
-        """Exit a context manager for internal httpx.Client (see httpx docs)"""
-        self.get_httpx_client().__exit__(*args, **kwargs)
-
-    def set_async_httpx_client(self, async_client: httpx.AsyncClient) -> Self:
-        """Manually set the underlying httpx.AsyncClient
-
-        **NOTE**: This will override any other settings on the client, including cookies, headers, and timeout.
-        """
-        self._async_client = async_client
-        return self
-
-    def get_async_httpx_client(self) -> httpx.AsyncClient:
-        """Get the underlying httpx.AsyncClient, constructing a new one if not previously set"""
-        if self._async_client is None:
-            self._headers[self.auth_header_name] = (
-                f"{self.prefix} {self.token}" if self.prefix else self.token
-            )
-            self._async_client = httpx.AsyncClient(
-                base_url=self._base_url,
-                cookies=self._cookies,
-                headers=self._headers,
-                timeout=self._timeout,
-                verify=self._verify_ssl,
-                follow_redirects=self._follow_redirects,
-                **self._httpx_args,
-            )
-        return self._async_client
-
-    async def __aenter__(self) -> Self:
-        """Enter a context manager for underlying httpx.AsyncClient—you cannot enter twice (see httpx docs)"""
-        await self.get_async_httpx_client().__aenter__()
-        return self
-
-    async def __aexit__(self, *args: Any, **kwargs: Any) -> None:
-        """Exit a context manager for underlying httpx.AsyncClient (see httpx docs)"""
-        await self.get_async_httpx_client().__aexit__(*args, **kwargs)
+def _document(response: httpx.Response, media_type: str) -> bytes:
+    if expected(response) != media_type or not response.is_success:
+        raise UnexpectedAnswerError(
+            response.status_code, response.headers.get("Content-Type", ""), response.content, f"no {media_type} came"
+        )
+    return response.content

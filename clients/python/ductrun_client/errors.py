@@ -1,16 +1,49 @@
-"""Contains shared errors types that can be raised from API functions"""
+"""What may go wrong with a question, each an error of its own; faults of the connection are those of httpx."""
+
+from __future__ import annotations
+
+from .models import Fault, Problem
 
 
-class UnexpectedStatus(Exception):
-    """Raised by api functions when the response status an undocumented status and Client.raise_on_unexpected_status is True"""
-
-    def __init__(self, status_code: int, content: bytes):
-        self.status_code = status_code
-        self.content = content
-
-        super().__init__(
-            f"Unexpected status code: {status_code}\n\nResponse content:\n{content.decode(errors='ignore')}"
-        )
+class DuctrunError(Exception):
+    """Whatever this client itself has to say."""
 
 
-__all__ = ["UnexpectedStatus"]
+class ProblemError(DuctrunError):
+    """The service has no answer to the question: `problem` says why, with every fault of it in `faults`."""
+
+    def __init__(self, problem: Problem) -> None:
+        """Tell the problem in a sentence for each fault."""
+        self.problem = problem
+        self.faults: list[Fault] = problem.errors or []
+        told = [f"{fault.pointer or fault.parameter or ''}: {fault.message}".lstrip(": ") for fault in self.faults]
+        super().__init__("\n".join([f"{problem.title}. {problem.detail}", *told]))
+
+    @property
+    def status(self) -> int:
+        """The HTTP status."""
+        return self.problem.status
+
+
+class UnexpectedAnswerError(DuctrunError):
+    """What came back is no answer of the service: a page of a gateway, or of something else at this address."""
+
+    def __init__(self, status: int, content_type: str, content: bytes, why: str = "") -> None:
+        """Keep what came, and tell its beginning."""
+        self.status, self.content_type, self.content = status, content_type, content
+        beginning = " ".join(content[:300].decode("utf-8", "replace").split())
+        told = why or "that is no answer of the service: something before it has replied, or the address is another's"
+        super().__init__(f"status {status}, {content_type or 'no content type'}: {told}. It begins: {beginning!r}")
+
+
+class QuantityError(DuctrunError, ValueError):
+    """A quantity cannot be sent as it is: its unit is none of its dimension, or its value no number."""
+
+
+class CutOffError(DuctrunError):
+    """A stream ended before its summary; `answered` questions were answered, the others can be asked again."""
+
+    def __init__(self, answered: int) -> None:
+        """Keep how many were answered."""
+        super().__init__(f"the stream was cut off after {answered} answers")
+        self.answered = answered

@@ -13,6 +13,7 @@ from starlette.exceptions import HTTPException
 from starlette.requests import Request
 from starlette.responses import Response
 from starlette.staticfiles import StaticFiles
+from starlette.types import ASGIApp
 
 from ductrun import __version__
 from ductrun.http import contract, descriptions
@@ -20,22 +21,27 @@ from ductrun.http.api import Api, Endpoint, not_allowed
 from ductrun.http.batch import Batch
 from ductrun.http.calculations import Calculation
 from ductrun.http.documentation import ASSETS, Page, docs_page, front_door, problem_page, taking_no_query
+from ductrun.http.endings import Ends, ending_described
 from ductrun.http.gate import Gate
 from ductrun.http.health import Alive, Health, Ready
 from ductrun.http.items import EXAMPLES, Items
+from ductrun.http.origins import Origins
 from ductrun.http.problems import KINDS, ProblemRaised
 from ductrun.http.representations import representations_of
 from ductrun.http.stream import MEDIA_TYPES, Stream
 from ductrun.http.tables import TableEndpoint, Tagged
 from ductrun.kit.answering import answer_to
+from ductrun.kit.operation import Ending
 from ductrun.settings import Settings
 from ductrun.subjects import OPERATIONS
 from ductrun.subjects.reference_tables import REFERENCE_TABLES
 
 
-def create_app(settings: Settings | None = None) -> Gate:
-    """Make the application, its gate outermost."""
-    return Gate(create_api(settings or Settings.from_environment()))
+def create_app(settings: Settings | None = None) -> ASGIApp:
+    """Make the application, its gate outermost; around it other origins, where a deployment allows some."""
+    settings = settings or Settings.from_environment()
+    gate = Gate(create_api(settings))
+    return Origins(gate, settings.cors_origins) if settings.cors_origins else gate
 
 
 def create_api(settings: Settings) -> Api:
@@ -81,7 +87,8 @@ def _described(settings: Settings, health: Health) -> Iterator[Endpoint]:
     for operation in OPERATIONS:
         made = representations_of(operation, answers[operation.name])
         described = descriptions.calculation_options(operation, [one.media_type for one in made])
-        yield Endpoint("POST", f"/v1/{operation.name}", Calculation(made, settings.max_body_bytes), described)
+        calculation = Calculation(made, settings.max_body_bytes)
+        yield _ending(Endpoint("POST", f"/v1/{operation.name}", calculation, described), operation.ending)
     items = Items(answers)
     batch = Batch(items, settings.max_batch_bytes)
     yield Endpoint("POST", "/v1/batch", batch, descriptions.batch_options(EXAMPLES, settings))
@@ -92,6 +99,13 @@ def _described(settings: Settings, health: Health) -> Iterator[Endpoint]:
         yield Endpoint("GET", f"/v1/tables/{table.name}", TableEndpoint(table), descriptions.table_options(table))
     yield _page("/livez", health.livez, descriptions.health_options("check_alive", Alive))
     yield _page("/readyz", health.readyz, descriptions.health_options("check_ready", Ready, 503))
+
+
+def _ending(endpoint: Endpoint, ending: Ending | None) -> Endpoint:
+    if ending is None:
+        return endpoint
+    described = ending_described(endpoint.described or {}, ending)
+    return endpoint._replace(app=Ends(endpoint.app, ending), described=described)
 
 
 def _pages(described: Sequence[Endpoint]) -> Iterator[Endpoint]:

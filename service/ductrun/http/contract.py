@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import copy
 import json
+import sys
 from collections.abc import Iterable, Iterator
 from enum import StrEnum
 from typing import Any
@@ -12,13 +13,14 @@ import msgspec
 from pydantic import TypeAdapter
 from pydantic.json_schema import models_json_schema
 
-from ductrun import __version__
+from ductrun import __version__, subjects
 from ductrun.drawings.documents import pages_of
 from ductrun.http import batch_schemas
 from ductrun.http.api import Endpoint
-from ductrun.http.descriptions import AssumptionPolicy, Page, RequestBack, stem, table_name
+from ductrun.http.descriptions import AssumptionPolicy, Page, RequestBack, stem, subject_of, table_name
 from ductrun.http.health import Alive, Ready
 from ductrun.http.problems import Problem
+from ductrun.kit.answering import Chosen, answer_to
 from ductrun.kit.answers import NOTICE, PURPOSE, USE, Assumption, Basis, Caution, Finding, Step
 from ductrun.kit.choices import Verdict
 from ductrun.kit.telling import UnitSystem
@@ -26,11 +28,8 @@ from ductrun.subjects import OPERATIONS, Operation
 from ductrun.subjects.reference_tables import REFERENCE_TABLES, ReferenceTable
 from ductrun.units import UNIT_CODES, Code
 
-TAGS = [
-    {
-        "name": "calculations",
-        "description": "The engineering: pure, safe to retry, the same body gives the same bytes.",
-    },
+_TAGS = [
+    {"name": "batches", "description": "Many calculations at once, in one answer or line by line."},
     {"name": "tables", "description": "Reference data with the source and standing of every row."},
     {"name": "health", "description": "Whether the service lives and is ready."},
 ]
@@ -122,12 +121,33 @@ def _all_codes(base: type[Code]) -> Iterator[type[StrEnum]]:
         yield from _all_codes(code)
 
 
+def _tags() -> list[dict[str, str]]:
+    """Give the subjects in the order in which a job first asks for them, each with what its folder says of it."""
+    in_order = dict.fromkeys(map(subject_of, OPERATIONS))
+    return [{"name": name, "description": _about(name)} for name in in_order] + _TAGS
+
+
+def _about(subject: str) -> str:
+    return sys.modules[f"{subjects.__name__}.{subject}"].__doc__ or ""
+
+
+def _worked(operation: Operation[Any, Any, Any]) -> dict[str, Any]:
+    """Give the answer to the example of an operation, less the hash of the tables: a row may change and no figure."""
+    written = answer_to(operation)(json.dumps(operation.example).encode(), Chosen())
+    answer: dict[str, Any] = json.loads(written)
+    answer["basis"]["tables_version"] = "hash of all tables"
+    return answer
+
+
 def build(endpoints: Iterable[Endpoint]) -> dict[str, Any]:
     """Build the contract of the application."""
     paths: dict[str, Any] = {}
     for endpoint in endpoints:
         if endpoint.described is not None:
             paths.setdefault(endpoint.path, {})[endpoint.method.lower()] = endpoint.described
+    for operation in OPERATIONS:
+        answer = paths[f"/v1/{operation.name}"]["post"]["responses"]["200"]["content"]["application/json"]
+        answer["examples"] = {"worked": {"summary": "The answer to it, with its working", "value": _worked(operation)}}
     document = {
         "openapi": "3.1.0",
         "info": {
@@ -137,8 +157,11 @@ def build(endpoints: Iterable[Endpoint]) -> dict[str, Any]:
             "description": _DESCRIPTION,
             "license": {"name": "MIT", "identifier": "MIT"},
         },
-        "servers": [{"url": "/", "description": "This server, whether local, staging or production."}],
-        "tags": TAGS,
+        "servers": [
+            {"url": "/", "description": "This server, whether local, staging or production.", "x-internal": False}
+        ],
+        "tags": _tags(),
+        "security": [],
         "paths": paths,
         "components": {"schemas": schemas()},
     }
@@ -183,9 +206,17 @@ def _tidy_schema(node: dict[str, Any]) -> None:
 
 
 def written(endpoints: Iterable[Endpoint]) -> str:
-    """Write the contract: members sorted, but paths in the order of the endpoints, which is that of a job."""
+    """Write the contract: members sorted, but paths in the order of a job and examples in that of their reader."""
     document = build(endpoints)
-    in_order = list(document["paths"])
-    document = json.loads(json.dumps(document, sort_keys=True, allow_nan=False))
-    document["paths"] = {path: document["paths"][path] for path in in_order}
-    return json.dumps(document, indent=2, ensure_ascii=False) + "\n"
+    in_order = document["paths"]
+    document = _sorted(document)
+    document["paths"] = {path: _sorted(described) for path, described in in_order.items()}
+    return json.dumps(document, indent=2, ensure_ascii=False, allow_nan=False) + "\n"
+
+
+def _sorted(node: Any) -> Any:
+    if isinstance(node, list):
+        return [_sorted(item) for item in node]
+    if isinstance(node, dict):
+        return {key: node[key] if key == "value" else _sorted(node[key]) for key in sorted(node)}
+    return node

@@ -46,6 +46,11 @@ def stem(operation: Operation[Any, Any, Any]) -> str:
     return operation.result.__name__.removesuffix("Result")
 
 
+def subject_of(operation: Operation[Any, Any, Any]) -> str:
+    """Give the subject of an operation, which is the folder it stands in."""
+    return operation.assess.__module__.split(".")[2]
+
+
 def table_name(table: ReferenceTable) -> str:
     """Give the schema name of a table: ConduitTable."""
     return f"{table.row.__name__.removesuffix('Row')}Table"
@@ -75,7 +80,7 @@ def _post(
         "operationId": operation_id,
         "summary": summary,
         "description": description,
-        "tags": ["calculations"],
+        "tags": ["batches"],
         "responses": {"200": answer} | problem_responses(400, 405, *more_problems, 413, 415, 422),
         "parameters": _asked(),
         "requestBody": {"required": True} | body,
@@ -130,7 +135,7 @@ def calculation_options(operation: Operation[Any, Any, Any], media_types: Sequen
     if len(pages_of(operation)) > 1:
         page = _parameter("page", "Which page of the answer as text/html; no other form takes it.", Page, "sheet")
         described["parameters"] = [*described["parameters"], page]
-    return described
+    return described | {"tags": [subject_of(operation)]}
 
 
 def batch_options(examples: list[dict[str, Any]], settings: Settings = _USUAL) -> dict[str, Any]:
@@ -262,5 +267,5 @@ def health_options(operation_id: str, state: type[msgspec.Struct], *problems: in
         "summary": meaning,
         "description": f"{meaning}.",
         "tags": ["health"],
-        "responses": problem_responses(405, *problems) | {"200": {"description": "Yes.", "content": content}},
+        "responses": problem_responses(405, 422, *problems) | {"200": {"description": "Yes.", "content": content}},
     }

@@ -22,6 +22,7 @@ _POLICY: Final = (
     "base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
 )
 _HEADERS: Final = {"Content-Security-Policy": _POLICY, "Cache-Control": "no-cache"}
+_CONTRACT: Final = {"Link": '<openapi.json>; rel="service-desc"; type="application/json"'}  # RFC 8631
 _PAGE: Final = (ASSETS / "docs.html").read_text(encoding="utf-8")
 
 
@@ -30,12 +31,12 @@ async def front_door(request: Request) -> Response:
     accepted = request.headers.get("accept", "")
     page = "/docs" if weight_of(accepted, "text/html") > weight_of(accepted, "application/json") else "/openapi.json"
     place = request.scope.get("root_path", "") + page
-    return RedirectResponse(place, 307, headers={"Vary": "Accept", "Cache-Control": "no-cache"})
+    return RedirectResponse(place, 307, headers=_CONTRACT | {"Vary": "Accept", "Cache-Control": "no-cache"})
 
 
 async def docs_page(_request: Request) -> Response:
     """Give the page that shows the contract and lets a reader try it."""
-    return HTMLResponse(_PAGE, headers=_HEADERS)
+    return HTMLResponse(_PAGE, headers=_HEADERS | _CONTRACT)
 
 
 def problem_page(kind: Kind) -> Page:

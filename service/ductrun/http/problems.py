@@ -204,7 +204,10 @@ class Problem(Struct, frozen=True, gc=False):
     status: Annotated[int, Meta(description="HTTP status.", ge=400, le=599)]
     detail: Annotated[str, Meta(description="What happened to this request.")]
     request_id: Annotated[str, Meta(description="Id of the request, also in X-Request-ID.")]
-    errors: Annotated[list[ProblemError] | UnsetType, Meta(description="Every fault found.")] = UNSET
+    errors: Annotated[
+        list[ProblemError] | UnsetType,
+        Meta(description="Every fault found, up to a thousand.", extra_json_schema={"maxItems": 1000}),
+    ] = UNSET
 
 
 class ProblemRaised(Exception):  # noqa: N818  (it becomes an answer, not a failure)

@@ -1,7 +1,8 @@
 """Which of the known values a text that is none of them was probably meant to be: said, never taken.
 
 A text means a value if it differs in capitals, blanks and marks alone, if it is another spelling of it that the trade
-uses, or if it is nearly spelled like it, with the same numbers in it. Where two values could be meant, none is told.
+uses or, of a unit, that pint's registry knows, or if it is nearly spelled like it, with the same numbers in it. Where
+two values could be meant, none is told.
 """
 
 from __future__ import annotations
@@ -14,6 +15,8 @@ from functools import lru_cache
 from typing import Any
 
 from ductrun.subjects.spellings import SPELLINGS
+from ductrun.units import UNIT_CODES
+from ductrun.units.spellings import ways_to_write
 
 _LONGEST = 60  # characters
 _LARGEST = 1e9  # a whole number of thousands of digits cannot even be written
@@ -23,6 +26,9 @@ _APART = 0.12  # by so much the nearest must be nearer than the next
 _MARKS = str.maketrans("\u2018\u2019\u2032\u201c\u201d\u2033", "'''\"\"\"")
 _PASSED_OVER = re.compile(r"(?!^-\d)[\s\-\u2010-\u2015_.,()\u00b0]+")
 _IDLE_BLANK = re.compile(r"(?<!\d) | (?!\d)")
+_DECIMAL = re.compile(r"(?<![\w.])(\d*)\.(\d+)(?![\d.])")
+_FRACTIONS = {"5": "1/2", "25": "1/4", "75": "3/4", "375": "3/8", "": ""}
+_UNITS = {tuple(codes) for codes in UNIT_CODES.values()}
 _WAYS = tuple((re.compile(value), ways) for value, ways in SPELLINGS)
 
 
@@ -33,7 +39,12 @@ def probably_meant(given: Any, known: Sequence[str]) -> str | None:
         return None
     key = _key(text)
     own, others = _spelled(tuple(known))
-    meant = own.get(key) or others.get(key) or (_near(key, own, others) if key.isalnum() else set())
+    meant = (
+        own.get(key)
+        or others.get(key)
+        or _of_units(tuple(known)).get(key)
+        or (_near(key, own, others) if key.isalnum() else set())
+    )
     return next(iter(meant)) if len(meant) == 1 else None
 
 
@@ -49,7 +60,16 @@ def _text_of(given: Any) -> str | None:
 def _key(text: str) -> str:
     """Give what spellings are compared by: a blank is left only between two numbers, as in 1 1/2."""
     plain = unicodedata.normalize("NFKC", text.translate(_MARKS)).casefold().replace("\u2044", "/").replace("''", '"')
+    plain = _DECIMAL.sub(_as_fraction, plain)
     return _IDLE_BLANK.sub("", _PASSED_OVER.sub(" ", plain).strip())
+
+
+def _as_fraction(number: re.Match[str]) -> str:
+    """Write 1.5 as a size is written, 1 1/2; a decimal that is no such fraction stays one and is near to nothing."""
+    whole, part = number[1].lstrip("0"), number[2].rstrip("0")
+    if part not in _FRACTIONS or not whole + part:
+        return f"{number[1]};{number[2]}"
+    return f"{whole} {_FRACTIONS[part]}".strip()
 
 
 @lru_cache(maxsize=1024)
@@ -64,6 +84,16 @@ def _spelled(known: tuple[str, ...]) -> tuple[dict[str, set[str]], dict[str, set
             for way in ways if match else ():
                 others.setdefault(_key(match.expand(way)), set()).add(value)  # type: ignore[union-attr]
     return own, others
+
+
+@lru_cache(maxsize=64)
+def _of_units(known: tuple[str, ...]) -> dict[str, set[str]]:
+    """Give what the spellings of pint's registry mean among the units of one dimension; nothing among other values."""
+    found: dict[str, set[str]] = {}
+    for value in known if known in _UNITS else ():
+        for way in ways_to_write().get(value, ()):
+            found.setdefault(_key(way), set()).add(value)
+    return found
 
 
 def _near(key: str, own: dict[str, set[str]], others: dict[str, set[str]]) -> set[str]:

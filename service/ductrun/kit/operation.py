@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import Any, Generic, TypeVar
+from datetime import datetime
+from typing import Any, Generic, NamedTuple, TypeVar
 
 from msgspec import Struct
 
@@ -17,12 +18,20 @@ Assessment = TypeVar("Assessment")
 Result = TypeVar("Result", bound=Struct)
 
 
+class Ending(NamedTuple):
+    """From when an operation is deprecated, when it ends at the earliest, and the name of the one to ask instead."""
+
+    deprecated: datetime
+    sunset: datetime
+    successor: str
+
+
 @dataclass(frozen=True, slots=True)
 class Operation(Generic[Request, Assessment, Result]):
     """One calculation: its name in the path, its models, the pure functions between them, a complete example.
 
     `assess` makes numbers in SI out of a request and writes on the sheet; `tell` puts them into the units of the
-    answer.
+    answer. `ending` is given when it is to go: contract and answers then say so.
     """
 
     name: str
@@ -34,3 +43,4 @@ class Operation(Generic[Request, Assessment, Result]):
     assess: Callable[[Request, Worksheet], Assessment]
     tell: Callable[[Assessment, Telling], Result]
     example: dict[str, Any]
+    ending: Ending | None = None

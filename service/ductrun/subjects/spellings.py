@@ -9,26 +9,58 @@ from __future__ import annotations
 
 from typing import Final
 
+DESIGNATORS: Final = (  # metric designators of trade sizes, NFPA 70
+    *(("3/8", "12"), ("1/2", "16"), ("3/4", "21"), ("1", "27"), ("1-1/4", "35"), ("1-1/2", "41"), ("2", "53")),
+    *(("2-1/2", "63"), ("3", "78"), ("3-1/2", "91"), ("4", "103"), ("5", "129"), ("6", "155")),
+)
 SPELLINGS: Final[tuple[tuple[str, tuple[str, ...]], ...]] = (
     # trade sizes, and numbers of bars
     (r"(\d+|\d+/\d+|\d+-\d+/\d+)", (r'\1"', r"\1 in", r"\1 inch", r"\1 inches")),
     (r"no_(\d)", (r"\1", r"#\1", r"number \1")),
+    *(
+        (size, (designator, rf"{designator} mm", rf"metric designator {designator}"))
+        for size, designator in DESIGNATORS
+    ),
     # sizes of conductors
-    (r"(\S+) AWG", (r"\1", r"#\1", r"no \1", r"awg \1", r"#\1 awg", r"\1 ga", r"\1 gauge")),
-    (r"(\d+) kcmil", (r"\1", r"\1 mcm", r"\1 kcm")),
+    (r"([1-4])/0 AWG", (r"\1/0 ga", r"\1 aught", r"\1 ought")),
+    (r"1/0 AWG", ("0", "0 awg", "#0")),
+    (r"2/0 AWG", ("00", "00 awg", "#00")),
+    (r"3/0 AWG", ("000", "000 awg", "#000")),
+    (r"4/0 AWG", ("0000", "0000 awg", "#0000")),
+    (r"(\S+) AWG", (r"\1", r"#\1", r"no \1", r"awg \1", r"#\1 awg", r"\1 ga", r"\1 gauge", r"size \1")),
+    (r"(\d+) kcmil", (r"\1", r"\1 mcm", r"\1 kcm", r"\1 mcm cable", r"\1 thousand circular mils")),
+    (r"1000 kcmil", ("1 million circular mils",)),
+    # markings of conductors
+    (r"([A-Z]{2,4}(?:-2)?\*?)", (r"type \1", r"\1 wire", r"\1 insulation", r"\1 conductor")),
+    # editions of the code
+    (r"(20\d\d)", (r"nfpa 70 \1", r"nec \1", r"\1 nec", r"\1 edition")),
     # conduits; a schedule without a material is one of PVC, and PVC without a schedule is schedule 40
     (
         r"pvc_schedule_(\d+)",
         (r"schedule \1", r"sch \1", r"sched \1", r"s\1", r"pvc \1", r"pvc sch \1", r"schedule \1 pvc", r"sch \1 pvc"),
     ),
     (r"pvc_schedule_40", ("pvc", "rigid pvc", "rnc")),
-    (r"pvc_(db|eb)_(\d+)", (r"\1 \2", r"type \1 \2", r"\1 \2 duct")),
+    (r"pvc_(db|eb)_(\d+)", (r"\1 \2", r"type \1 \2", r"\1 \2 duct", r"pvc duct \1 \2")),
     (r"pvc_type_(a|eb)", (r"type \1",)),
     (r"hdpe_schedule_40", ("hdpe", "hdpe sch 40", "hdpe 40", "sch 40 hdpe", "schedule 40 hdpe")),
-    (r"rtrc", ("fiberglass", "fre")),
-    (r"rmc", ("rigid", "grc", "rgs", "galvanized rigid", "rigid metal conduit")),
-    (r"emt", ("thinwall", "electrical metallic tubing")),
+    (r"rtrc", ("fiberglass", "fre", "reinforced thermosetting resin conduit")),
+    (
+        r"rmc",
+        (
+            "rigid",
+            "grc",
+            "rgs",
+            "galvanized rigid",
+            "rigid metal conduit",
+            "rigid steel",
+            "rigid conduit",
+            "galvanized rigid steel",
+        ),
+    ),
+    (r"(emt|ent|fmc|imc|rmc|rtrc)", (r"\1 conduit", r"\1 pipe")),
+    (r"emt", ("thinwall", "thin wall", "electrical metallic tubing")),
     (r"ent", ("electrical nonmetallic tubing",)),
+    (r"lfmc", ("liquid tight flexible metal conduit",)),
     (r"fmc", ("flex", "flexible metal conduit")),
     (r"imc", ("intermediate metal conduit",)),
     # what cables are and how they lie
@@ -76,6 +108,7 @@ SPELLINGS: Final[tuple[tuple[str, tuple[str, ...]], ...]] = (
     (r"kg/m", ("kg per m",)),
     (r"t", ("tonne", "tonnes", "metric ton")),
     (r"short_ton", ("us ton",)),
+    (r"(t|short_ton)", ("ton", "tons")),
     (r"N", ("newton", "newtons")),
     (r"psi", ("lb/in2", "lbf/in2", "lbs/sq in", "pounds per square inch")),
     (r"psf", ("lb/ft2", "lbf/ft2", "lbs/sq ft", "pounds per square foot")),

@@ -104,21 +104,19 @@ def throughput(rounds: int, seconds: float) -> list[Figure]:
 
 _CLIENT = """
 import json, sys, time
-from ductrun_client import Client, stream
-from ductrun_client.api.calculations import calculate_cover
-from ductrun_client.models import CoverItem, CoverRequest
+import msgspec
+from ductrun_client import Client, models
 address, count = sys.argv[1], int(sys.argv[2])
-request = json.loads(sys.argv[3])
-with Client(base_url=address) as client:
-    body = CoverRequest.from_dict(request)
-    calculate_cover.sync(client=client, body=body)
+with Client(address) as client:
+    body = msgspec.json.decode(sys.argv[3], type=models.CoverRequest)
+    client.cover(body)
     begun = time.perf_counter()
     for _ in range(count // 20):
-        calculate_cover.sync(client=client, body=body)
+        client.cover(body)
     single = (time.perf_counter() - begun) / (count // 20)
-    items = (CoverItem(id="a", operation="cover", request=body) for _ in range(count))
+    items = (models.CoverItem(id="a", request=body) for _ in range(count))
     begun = time.perf_counter()
-    assert sum(answer.status == 200 for answer in stream.sync(client=client, body=items)) == count
+    assert sum(answer.status == 200 for answer in client.stream(items)) == count
     print(single * count / (time.perf_counter() - begun), 1 / single)
 """
 

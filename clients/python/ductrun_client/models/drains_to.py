@@ -1,9 +1,0 @@
-from enum import StrEnum
-
-
-class DrainsTo(StrEnum):
-    BOTH_ENDS = "both_ends"
-    END = "end"
-
-    def __str__(self) -> str:
-        return str(self.value)

@@ -1,9 +1,0 @@
-from enum import StrEnum
-
-
-class PowerUnit(StrEnum):
-    KW = "kW"
-    W = "W"
-
-    def __str__(self) -> str:
-        return str(self.value)

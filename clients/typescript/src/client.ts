@@ -1,0 +1,164 @@
+import { Calls, type Options } from "./calls.js";
+import { CutOffError, ProblemError, UnexpectedAnswerError } from "./errors.js";
+import type {
+  AssumptionPolicy, BatchItem, Problem, StreamAnswer, StreamAnswerLine, StreamProblem, UnitSystem,
+} from "./models.js";
+
+/** How a client behaves; everything may be left out. */
+export interface Settings {
+  /** What asks: a fetch of your own, for proxies and agents. */
+  fetch?: typeof globalThis.fetch;
+  /** Headers of every request. */
+  headers?: Record<string, string>;
+  /** Milliseconds until a request is given up; 30,000 unless set. */
+  timeout?: number;
+  /** How often to ask again after a 429, a 503 or a connection that fails; never unless set. */
+  retries?: number;
+  /** Milliseconds before the first of them, doubled each time; 500 unless set. */
+  firstWait?: number;
+  /** Told of an operation that is to end; `console.warn` unless set. */
+  onDeprecated?: (sentence: string) => void;
+}
+
+export type StreamOptions = Options & { units?: UnitSystem; working?: boolean; assumptions?: AssumptionPolicy };
+
+const LONGEST_WAIT = 30_000;
+const LINES = 500;
+const BYTES = 49_152; // under the 64 KiB that a server reads ahead
+const MEASURE = new TextEncoder();
+const TEXT = new TextDecoder();
+
+/** Asks one service: a method for every operation, and the stream. */
+export class Client extends Calls {
+  private readonly address: string;
+
+  constructor(url: string, private readonly settings: Settings = {}) {
+    super();
+    this.address = url.replace(/\/+$/, "");
+  }
+
+  /**
+   * Ask any number of questions and get each answer in order. A few hundred lines are sent as one request and their
+   * answers read before more is taken from `items`: nothing is held, and neither side waits for the other.
+   */
+  async *stream(
+    items: Iterable<BatchItem> | AsyncIterable<BatchItem>,
+    options: StreamOptions = {},
+  ): AsyncGenerator<StreamAnswer | StreamProblem> {
+    let lines: string[] = [];
+    let size = 0;
+    let before = 0;
+    for await (const item of items) {
+      const line = JSON.stringify(item) + "\n";
+      const length = MEASURE.encode(line).length;
+      if (lines.length > 0 && (lines.length === LINES || size + length > BYTES)) {
+        yield* await this.window(lines, before, options);
+        before += lines.length;
+        lines = [];
+        size = 0;
+      }
+      lines.push(line);
+      size += length;
+    }
+    if (lines.length > 0) yield* await this.window(lines, before, options);
+  }
+
+  private async window(
+    lines: string[], before: number, options: StreamOptions,
+  ): Promise<(StreamAnswer | StreamProblem)[]> {
+    const text = TEXT.decode(await this.send("POST", "/v1/batch/stream", lines.join(""), "application/jsonl", options));
+    const answers: (StreamAnswer | StreamProblem)[] = [];
+    let told = -1;
+    for (const line of text.split("\n")) {
+      const one = parsed(line) as StreamAnswerLine | undefined;
+      if (one?.type === "summary") told = one.item_count;
+      if (one?.type === "answer" || one?.type === "problem") answers.push({ ...one, line: one.line + before });
+    }
+    if (told !== answers.length || told !== lines.length) throw new CutOffError(before);
+    return answers;
+  }
+
+  protected override async ask(method: string, path: string, body: unknown, options: Options): Promise<unknown> {
+    const content = body === undefined ? undefined : JSON.stringify(body);
+    const text = TEXT.decode(await this.send(method, path, content, "application/json", options));
+    const answer = parsed(text);
+    if (answer === undefined) throw new UnexpectedAnswerError(200, "application/json", text);
+    return answer;
+  }
+
+  /** Get an answer in another form that the contract has for its path: a drawing, a sheet, a takeoff. */
+  async document(
+    path: string, mediaType: string, request: object, options: Options & Record<string, unknown> = {},
+  ): Promise<Uint8Array> {
+    return this.send("POST", path, JSON.stringify(request), mediaType, options);
+  }
+
+  private async send(
+    method: string, path: string, body: string | undefined, media: string, options: Options,
+  ): Promise<Uint8Array> {
+    const { signal, ...query } = options;
+    const parameters = new URLSearchParams();
+    for (const [name, value] of Object.entries(query)) {
+      if (value !== undefined) parameters.set(name, String(value));
+    }
+    const asked = parameters.size > 0 ? `?${parameters}` : "";
+    const sent = media === "application/jsonl" ? media : "application/json";
+    const headers = { ...this.settings.headers, Accept: media, ...(body === undefined ? {} : { "Content-Type": sent }) };
+    for (let tried = 1; ; tried++) {
+      const timeout = AbortSignal.timeout(this.settings.timeout ?? 30_000);
+      const request: RequestInit = { method, headers, signal: signal ? AbortSignal.any([signal, timeout]) : timeout };
+      if (body !== undefined) request.body = body;
+      let wait: number | undefined;
+      try {
+        const response = await (this.settings.fetch ?? fetch)(this.address + path + asked, request);
+        const content = new Uint8Array(await response.arrayBuffer());
+        wait = this.waitAfter(tried, response);
+        if (wait === undefined) return this.expected(response, content, media, path);
+      } catch (fault) {
+        if (!(fault instanceof TypeError)) throw fault; // fetch throws one where the connection fails
+        wait = this.waitAfter(tried);
+        if (wait === undefined) throw fault;
+      }
+      const pause = wait;
+      await new Promise((resolve) => setTimeout(resolve, pause));
+      signal?.throwIfAborted();
+    }
+  }
+
+  /** Give the milliseconds to wait before the next try; nothing if there is to be none. */
+  private waitAfter(tried: number, response?: Response): number | undefined {
+    if (tried > (this.settings.retries ?? 0)) return undefined;
+    if (response !== undefined && response.status !== 429 && response.status !== 503) return undefined;
+    const seconds = Number(response?.headers.get("Retry-After") ?? 0);
+    const asked = Number.isFinite(seconds) ? seconds * 1000 : 0;
+    if (asked > LONGEST_WAIT) return undefined;
+    const usual = Math.min((this.settings.firstWait ?? 500) * 2 ** (tried - 1), LONGEST_WAIT);
+    return Math.max(asked, usual * (0.5 + Math.random() / 2));
+  }
+
+  private expected(response: Response, content: Uint8Array, media: string, path: string): Uint8Array {
+    if (response.headers.has("Deprecation")) {
+      const end = response.headers.get("Sunset");
+      const sentence = `${path} is deprecated${end ? ` and ends on ${end}` : ""}`;
+      (this.settings.onDeprecated ?? console.warn)(sentence);
+    }
+    const type = mediaType(response);
+    if (response.ok && type === media) return content;
+    const text = TEXT.decode(content);
+    const problem = type === "application/problem+json" ? (parsed(text) as Problem | undefined) : undefined;
+    throw problem === undefined ? new UnexpectedAnswerError(response.status, type, text) : new ProblemError(problem);
+  }
+}
+
+function mediaType(response: Response): string {
+  return (response.headers.get("Content-Type") ?? "").split(";")[0]!.trim().toLowerCase();
+}
+
+/** Read JSON; nothing of what is none. */
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+}
