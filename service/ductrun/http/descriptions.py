@@ -112,6 +112,7 @@ _DRAWN_OR_WRITTEN = {
         "format": "binary",
         "description": "The takeoff as a workbook: prices, hours and totals follow by formula from rates that may be "
         "filled in. It takes `units` and `assumptions` alone of the query.",
+        "maxLength": _LONGEST_DOCUMENT,
     },
 }
 
