@@ -223,7 +223,7 @@ def _judged(use: ConduitUse, conduit_type: ConduitType, index: int, sheet: Works
         sheet.find(
             Severity.CAUTION,
             "use_under_condition",
-            f"{name} is permitted {where} under a condition{because}. Whether that is met was not judged.",
+            f"{name} is permitted {where}, under a condition{because}. Whether that is met was not judged.",
             backing,
             member=member,
         )
