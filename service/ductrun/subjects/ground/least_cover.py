@@ -125,7 +125,8 @@ def _larger(row: CoverAbove1000V, local: str, general: str, buried: Buried, rule
         Severity.CAUTION,
         "larger_of_two_covers",
         f"{_TOLD_PLACES[local]} the table gives {text_of(sheet.tell.given(less))}, and for this wiring method at this "
-        f"voltage {text_of(told)} elsewhere: the larger is told here. Have the authority having jurisdiction say which holds.",
+        f"voltage {text_of(told)} elsewhere: the larger is told here. Have the authority having jurisdiction say "
+        "which holds.",
         rule,
         limit=told,
         member=buried.places.location,
