@@ -68,14 +68,15 @@ class Elbows(NamedTuple):
 
 def elbows_of(given: Sequence[DuctElbow], conduit: ListedConduit, sheet: Worksheet) -> Elbows:
     """Give the elbows of one duct, on the sheet of their list."""
-    count, length = 0, 0.0
+    count, length, arcs_alone = 0, 0.0, False
     for index, elbow in enumerate(given):
         at = sheet.within(str(index))
         radius = _radius_of(elbow, conduit, at)
         tangent = at.settle("tangent", elbow.tangent, TANGENT).si
         count += elbow.count
+        arcs_alone = arcs_alone or not tangent
         length += elbow.count * engineering.developed_length(radius, elbow.angle.si, tangent)
-    if any(elbow.tangent is None for elbow in given):
+    if arcs_alone:
         _note_tangents(sheet)
     return Elbows(count, length, sheet)
 
@@ -84,8 +85,8 @@ def _note_tangents(sheet: Worksheet) -> None:
     sheet.find(
         Severity.NOTE,
         "elbows_without_tangents",
-        "How long the straight ends of the elbows are was not given: their length is that of the arcs alone, and the "
-        "sticks are rather too many than too few. Take tangent from their maker.",
+        "With a tangent of 0 the length of the elbows is that of their arcs alone, and the sticks are rather too many "
+        "than too few: take the length of their straight ends from the maker.",
         TANGENT.backing,
         member="",
     )
