@@ -138,8 +138,8 @@ def tape_depth(cover: float, paved: float, wanted: float, above: float) -> float
 
     Else so far above the bank, until it would come nearer to the underside of the pavement, or to grade, than to the
     bank: then in the middle between the two.
-    Parameters: cover over the bank [m], paved thickness of the surface [m], 0 without any, wanted depth [m], distance
-    above the bank [m].
+    Parameters: cover over the bank [m], paved thickness of the surface [m], 0 without any, wanted depth [m], above
+    distance of the tape over the bank [m].
     Source: derived.
     """
     return min(wanted, max(cover - above, (paved + cover) / 2))
