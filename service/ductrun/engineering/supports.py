@@ -57,7 +57,9 @@ def sliding_positions(
     first = min(clear, clamp + spacing)
     if under(places[0], first):
         places = [first, *_shared(first, last, round_up((last - first) / spacing))]
-    return [piece.at(place) for place in (places[:-1] if piece.to_anchor else places)]
+    if piece.to_anchor:
+        places.pop()
+    return [piece.at(place) for place in places]
 
 
 def _shared(start: float, end: float, gaps: int) -> list[float]:

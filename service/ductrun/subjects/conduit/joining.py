@@ -182,9 +182,7 @@ def finishes_of(
 
 
 def refuse_cement(given: Joining, method: JoiningMethod, sheet: Worksheet) -> None:
-    """Refuse what only cement takes where there is none."""
-    if method is JoiningMethod.CEMENTED:
-        return
+    """Refuse what only cement takes of a method that takes none."""
     words = f"Only what is cemented takes it; this conduit is {method}. Leave it out."
     faults = [
         sheet.fault(member, "contradiction", words)
@@ -213,7 +211,8 @@ def join(given: Joining, ducts: Ducts, sheet: Worksheet) -> Joined:
         sheet.show("sticks", "(L - elbows) / (stick - bell loss), rounded up", f"{straight:.6g} m a duct", each)
     sticks = engineering.sticks(straight * count, lay) if shared else each * count
     couplings = ((between if coupled else 0) + at_elbows + ducts.finishes.count(RunEnd.COUPLING)) * count
-    remind(ducts.method, sticks, couplings, ducts.sheet)
+    if not cemented:
+        remind(ducts.method, sticks, couplings, ducts.sheet)
     tail = sheet.settle("cord_tail", given.cord_tail, CORD_TAIL).si
     mandrel = _mandrel(given, ducts.bore, sheet)
     return Joined(

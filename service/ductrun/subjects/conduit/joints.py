@@ -94,8 +94,9 @@ def assess(request: JointsRequest, sheet: Worksheet) -> Joined:
     with faults:
         row = find_row(request.conduit, conduit)
         method = method_of(request.conduit.type, conduit)
-        with faults:
-            refuse_cement(request, method, sheet)
+        if method is not JoiningMethod.CEMENTED:
+            with faults:
+                refuse_cement(request, method, sheet)
         finishes = finishes_of(request, request.start, request.end, method, sheet)
     with faults:
         elbows = elbows_of(request.elbows or (), request.conduit, sheet.within("elbows"))

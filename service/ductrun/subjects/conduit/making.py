@@ -24,10 +24,7 @@ def on_lengths(method: JoiningMethod, sticks: int, couplings: int) -> int:
 
 def remind(method: JoiningMethod, sticks: int, couplings: int, sheet: Worksheet) -> None:
     """Say how joints without cement are made, and which couplings need not be ordered; `sheet` is of the conduit."""
-    making = _MAKING.get(method)
-    if making is None:
-        return
-    sheet.find(Severity.NOTE, "make_the_joint", making, PRACTICE, member="")
+    sheet.find(Severity.NOTE, "make_the_joint", _MAKING[method], PRACTICE, member="")
     if method is JoiningMethod.FUSED:
         words = "Fusion tools burn: keep hands and whatever catches fire away from them, and the joint dry and clean."
         sheet.caution("hot_fusion", words, PRACTICE)

@@ -105,7 +105,7 @@ def support(given: Supporting, spacing: SupportSpacing, run: StraightRun, sheet:
     else:
         fitting, layout = _laid_out(given.fittings, terminations, spacing, length, sheet)
         places = sorted(layout.holding + layout.sliding(fitting, most.si, end.si))
-        _report_moved_ends(layout, places, min(end.si, most.si), sheet)
+        _report_moved_end(places[0], min(end.si, most.si), sheet)
     _show(length, end, most, len(places), layout, sheet)
     _report_holding(layout, spacing, sheet)
     caution_heat(spacing.family, spacing.place)
@@ -183,15 +183,14 @@ def _show(length: float, end: Length, most: Length, straps: int, layout: Layout 
         sheet.show("n", "straps that slide + straps that hold", f"{straps - holding} + {holding}", straps)
 
 
-def _report_moved_ends(layout: Layout, places: list[float], asked: float, sheet: Worksheet) -> None:
-    """Note end straps that stand nearer to the terminations than asked [m], to keep clear of open pistons."""
-    free = [piece.far for piece in layout.pieces if not piece.to_anchor]
-    if not free:
+def _report_moved_end(stands_at: float, asked: float, sheet: Worksheet) -> None:
+    """Note end straps that stand nearer to a termination than asked [m], to keep clear of open pistons.
+
+    No barrel is held at the start of a run: the first strap [m] stands there, and that at its end no nearer.
+    """
+    if not under(stands_at, asked):
         return
-    nearest = min([min(abs(place - end) for place in (places[0], places[-1])) for end in free])
-    if not under(nearest, asked):
-        return
-    told, wanted = sheet.tell.distance(nearest), sheet.tell.distance(asked)
+    told, wanted = sheet.tell.distance(stands_at), sheet.tell.distance(asked)
     stands, least = apart(told, wanted)
     sheet.find(
         Severity.NOTE,
