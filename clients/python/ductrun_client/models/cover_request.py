@@ -28,6 +28,7 @@ class CoverRequest:
         wiring_method (WiringMethod): What is buried, for its cover.
         code_edition (CodeEdition | Unset): Editions of NFPA 70 whose numbers and rules an answer can follow.
         concrete_above (Length | Unset): A length with its unit.
+        concrete_around (Length | Unset): A length with its unit.
         cover (Length | Unset): A length with its unit.
         encased (bool | Unset): Whether it is encased in concrete.
         listed_for_direct_burial (bool | Unset): Whether a raceway is listed for direct burial without encasement.
@@ -38,6 +39,7 @@ class CoverRequest:
     wiring_method: WiringMethod
     code_edition: CodeEdition | Unset = UNSET
     concrete_above: Length | Unset = UNSET
+    concrete_around: Length | Unset = UNSET
     cover: Length | Unset = UNSET
     encased: bool | Unset = UNSET
     listed_for_direct_burial: bool | Unset = UNSET
@@ -56,6 +58,10 @@ class CoverRequest:
         concrete_above: dict[str, Any] | Unset = UNSET
         if not isinstance(self.concrete_above, Unset):
             concrete_above = self.concrete_above.to_dict()
+
+        concrete_around: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.concrete_around, Unset):
+            concrete_around = self.concrete_around.to_dict()
 
         cover: dict[str, Any] | Unset = UNSET
         if not isinstance(self.cover, Unset):
@@ -78,6 +84,8 @@ class CoverRequest:
             field_dict["code_edition"] = code_edition
         if concrete_above is not UNSET:
             field_dict["concrete_above"] = concrete_above
+        if concrete_around is not UNSET:
+            field_dict["concrete_around"] = concrete_around
         if cover is not UNSET:
             field_dict["cover"] = cover
         if encased is not UNSET:
@@ -112,6 +120,13 @@ class CoverRequest:
         else:
             concrete_above = Length.from_dict(_concrete_above)
 
+        _concrete_around = d.pop("concrete_around", UNSET)
+        concrete_around: Length | Unset
+        if isinstance(_concrete_around, Unset):
+            concrete_around = UNSET
+        else:
+            concrete_around = Length.from_dict(_concrete_around)
+
         _cover = d.pop("cover", UNSET)
         cover: Length | Unset
         if isinstance(_cover, Unset):
@@ -129,6 +144,7 @@ class CoverRequest:
             wiring_method=wiring_method,
             code_edition=code_edition,
             concrete_above=concrete_above,
+            concrete_around=concrete_around,
             cover=cover,
             encased=encased,
             listed_for_direct_burial=listed_for_direct_burial,

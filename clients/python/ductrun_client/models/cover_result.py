@@ -24,7 +24,7 @@ class CoverResult:
         measured_from (str): What the cover is measured between.
         minimum_cover (Length): A length with its unit.
         rule (str): Where the figure stands.
-        cover (Length | Unset): A length with its unit.
+        cover_over_raceway (Length | Unset): A length with its unit.
         margin (Length | Unset): A length with its unit.
     """
 
@@ -32,7 +32,7 @@ class CoverResult:
     measured_from: str
     minimum_cover: Length
     rule: str
-    cover: Length | Unset = UNSET
+    cover_over_raceway: Length | Unset = UNSET
     margin: Length | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
@@ -45,9 +45,9 @@ class CoverResult:
 
         rule = self.rule
 
-        cover: dict[str, Any] | Unset = UNSET
-        if not isinstance(self.cover, Unset):
-            cover = self.cover.to_dict()
+        cover_over_raceway: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.cover_over_raceway, Unset):
+            cover_over_raceway = self.cover_over_raceway.to_dict()
 
         margin: dict[str, Any] | Unset = UNSET
         if not isinstance(self.margin, Unset):
@@ -63,8 +63,8 @@ class CoverResult:
                 "rule": rule,
             }
         )
-        if cover is not UNSET:
-            field_dict["cover"] = cover
+        if cover_over_raceway is not UNSET:
+            field_dict["cover_over_raceway"] = cover_over_raceway
         if margin is not UNSET:
             field_dict["margin"] = margin
 
@@ -83,12 +83,12 @@ class CoverResult:
 
         rule = d.pop("rule")
 
-        _cover = d.pop("cover", UNSET)
-        cover: Length | Unset
-        if isinstance(_cover, Unset):
-            cover = UNSET
+        _cover_over_raceway = d.pop("cover_over_raceway", UNSET)
+        cover_over_raceway: Length | Unset
+        if isinstance(_cover_over_raceway, Unset):
+            cover_over_raceway = UNSET
         else:
-            cover = Length.from_dict(_cover)
+            cover_over_raceway = Length.from_dict(_cover_over_raceway)
 
         _margin = d.pop("margin", UNSET)
         margin: Length | Unset
@@ -102,7 +102,7 @@ class CoverResult:
             measured_from=measured_from,
             minimum_cover=minimum_cover,
             rule=rule,
-            cover=cover,
+            cover_over_raceway=cover_over_raceway,
             margin=margin,
         )
 

@@ -24,13 +24,14 @@ class JointsResult:
 
     Attributes:
         adapter_count (int): Terminal adapters.
-        coupling_count (int): Couplings; none with bells. Steel lengths come with one on.
+        coupling_count (int): Couplings, with those at elbows of a run beside; none with bells.
         elbow_count (int): Elbows and sweeps of all ducts.
         elbow_length (Length): A length with its unit.
         end_bell_count (int): End bells.
         joint_count (int): Joints of all ducts with those of their ends; of cemented ones each socket.
         method (JoiningMethod): How lengths of a conduit are joined: by solvent cement, fused, threaded, or by couplings
             set on.
+        order_coupling_count (int): The same without those that come on lengths of threaded conduit, one on each.
         order_stick_count (int): The same with waste, in whole sticks.
         plug_count (int): Plugs for spare ducts, two each.
         pull_cord_length (Length): A length with its unit.
@@ -49,6 +50,7 @@ class JointsResult:
     end_bell_count: int
     joint_count: int
     method: JoiningMethod
+    order_coupling_count: int
     order_stick_count: int
     plug_count: int
     pull_cord_length: Length
@@ -74,6 +76,8 @@ class JointsResult:
         joint_count = self.joint_count
 
         method = self.method.value
+
+        order_coupling_count = self.order_coupling_count
 
         order_stick_count = self.order_stick_count
 
@@ -110,6 +114,7 @@ class JointsResult:
                 "end_bell_count": end_bell_count,
                 "joint_count": joint_count,
                 "method": method,
+                "order_coupling_count": order_coupling_count,
                 "order_stick_count": order_stick_count,
                 "plug_count": plug_count,
                 "pull_cord_length": pull_cord_length,
@@ -148,6 +153,8 @@ class JointsResult:
         joint_count = d.pop("joint_count")
 
         method = JoiningMethod(d.pop("method"))
+
+        order_coupling_count = d.pop("order_coupling_count")
 
         order_stick_count = d.pop("order_stick_count")
 
@@ -190,6 +197,7 @@ class JointsResult:
             end_bell_count=end_bell_count,
             joint_count=joint_count,
             method=method,
+            order_coupling_count=order_coupling_count,
             order_stick_count=order_stick_count,
             plug_count=plug_count,
             pull_cord_length=pull_cord_length,

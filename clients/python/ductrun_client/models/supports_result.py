@@ -23,8 +23,8 @@ class SupportsResult:
         anchor_positions (list[Length]): Where the run is fixed between them; its ends are fixed.
         end_distance (Length): A length with its unit.
         fitting_positions (list[Length]): Where the barrels of the fittings given are clamped.
-        holding_strap_positions (list[Length]): Those of them that hold: on the barrels of fittings, and at anchors
-            without barrels. All others let the run slide.
+        holding_strap_positions (list[Length]): Those of them that hold: with fittings the clamps of their barrels, and
+            anchors without barrels; of metal and flexible conduit without fittings all. All others let the run slide.
         piston_reaches (list[Length]): Where their pistons end when fully open, in the same order.
         positions (list[Length]): Where they stand along the run.
         support_count (int): Straps of the run.

@@ -30,9 +30,10 @@ class TrenchResult:
         envelope_volume (Volume): A volume with its unit.
         envelope_width (Length): A length with its unit.
         excavation_volume (Volume): A volume with its unit.
-        haul_load_count (int): Truck loads of what is hauled away, or brought.
+        haul_load_count (int): Truck loads of earth hauled away, or brought; none of pavement.
         import_volume (Volume): A volume with its unit.
         least_cover_over_ducts (Length): A length with its unit.
+        least_warning_tape_depth (Length): A length with its unit.
         loose_excavation_volume (Volume): A volume with its unit.
         measured_from (str): What the cover is measured between.
         select_fill_volume (Volume): A volume with its unit.
@@ -55,6 +56,7 @@ class TrenchResult:
     haul_load_count: int
     import_volume: Volume
     least_cover_over_ducts: Length
+    least_warning_tape_depth: Length
     loose_excavation_volume: Volume
     measured_from: str
     select_fill_volume: Volume
@@ -87,6 +89,8 @@ class TrenchResult:
         import_volume = self.import_volume.to_dict()
 
         least_cover_over_ducts = self.least_cover_over_ducts.to_dict()
+
+        least_warning_tape_depth = self.least_warning_tape_depth.to_dict()
 
         loose_excavation_volume = self.loose_excavation_volume.to_dict()
 
@@ -126,6 +130,7 @@ class TrenchResult:
                 "haul_load_count": haul_load_count,
                 "import_volume": import_volume,
                 "least_cover_over_ducts": least_cover_over_ducts,
+                "least_warning_tape_depth": least_warning_tape_depth,
                 "loose_excavation_volume": loose_excavation_volume,
                 "measured_from": measured_from,
                 "select_fill_volume": select_fill_volume,
@@ -171,6 +176,8 @@ class TrenchResult:
 
         least_cover_over_ducts = Length.from_dict(d.pop("least_cover_over_ducts"))
 
+        least_warning_tape_depth = Length.from_dict(d.pop("least_warning_tape_depth"))
+
         loose_excavation_volume = Volume.from_dict(d.pop("loose_excavation_volume"))
 
         measured_from = d.pop("measured_from")
@@ -212,6 +219,7 @@ class TrenchResult:
             haul_load_count=haul_load_count,
             import_volume=import_volume,
             least_cover_over_ducts=least_cover_over_ducts,
+            least_warning_tape_depth=least_warning_tape_depth,
             loose_excavation_volume=loose_excavation_volume,
             measured_from=measured_from,
             select_fill_volume=select_fill_volume,
