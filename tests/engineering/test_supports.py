@@ -10,6 +10,8 @@ from ductrun.engineering.supports import sliding_positions, support_positions
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
+CLEARANCE = 0.5
+
 
 @given(
     length=st.floats(min_value=0.01, max_value=500),
@@ -46,13 +48,17 @@ def test_pistons_and_straps_never_collide(
     clamp, reach = expansion.barrel_clamp(travel, engagement), expansion.piston_reach(travel, engagement)
     assume(reach <= length / count)
     pieces = expansion.pieces(length, count)
-    sliding = [place for piece in pieces for place in sliding_positions(piece, clamp, reach, spacing, end)]
+    sliding = [place for piece in pieces for place in sliding_positions(piece, clamp, reach, spacing, end, CLEARANCE)]
+    rest = length / count - reach
+    clear = reach + min(CLEARANCE, rest / 2, clamp + spacing - reach)
     fixed = [piece.at(clamp) for piece in pieces] + expansion.anchor_positions(length, count)[1::2]
     straps = sorted(sliding + fixed)
     for piece in pieces:
         low, high = sorted([piece.at(clamp), piece.at(reach)])
         assert not [place for place in straps if low + 1e-6 < place < high - 1e-6], "a strap on a piston"
         assert all(abs(place - piece.barrel) > reach - 1e-6 for place in sliding), "a guide on a barrel"
+        own = [place for place in sliding if min(piece.barrel, piece.far) <= place <= max(piece.barrel, piece.far)]
+        assert all(abs(place - piece.barrel) > clear - 1e-6 for place in own), "a guide too near a piston"
     assert all(other - one <= spacing * (1 + 1e-8) for one, other in pairwise(straps))
     far = max(end, clamp, reach)
     assert straps[0] <= far + 1e-9

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import copy
 import json
+from itertools import product
 from typing import Any
 
 import pytest
@@ -122,8 +123,11 @@ def test_the_answer_follows_the_edition_named() -> None:
     assert "connectors" in newer["findings"][0]["message"]
     assert older["result"]["limit_rule"] == FillLimitRule.NIPPLE
     bends = [{"kind": "horizontal_bend", "radius": quantity(3, "ft"), "angle": quantity(95, "deg")}] * 4
-    for edition, section in (("2020", "352.26"), ("2023", "352.24(B)")):
-        answer = ask("pull-tension", example("pull-tension", sections=bends, code_edition=edition))
+    conduits = (("pvc_schedule_40", "352"), ("emt", "358"), ("imc", "342"), ("hdpe_schedule_40", "353"))
+    for (kind, article), (edition, suffix) in product(conduits, (("2020", "26"), ("2023", "24(B)"))):
+        section = f"{article}.{suffix}"
+        changes = {"conduit": {"kind": "listed", "type": kind, "trade_size": "4"}, "code_edition": edition}
+        answer = ask("pull-tension", example("pull-tension", sections=bends, **changes))
         [found] = [finding for finding in answer["findings"] if finding["code"] == "too_many_bends"]
         assert found["citation"] == f"NFPA 70-{edition}, {section}"
 

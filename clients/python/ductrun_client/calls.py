@@ -210,6 +210,7 @@ class Calls:
         wiring_method: models.WiringMethod,
         code_edition: models.CodeEdition | None = None,
         concrete_above: Measured[models.Length] | None = None,
+        concrete_around: Measured[models.Length] | None = None,
         cover: Measured[models.Length] | None = None,
         encased: bool | None = None,
         listed_for_direct_burial: bool | None = None,

@@ -957,10 +957,10 @@ RESISTANCE_PER_LENGTH_UNIT_VALUES: Final[tuple[ResistancePerLengthUnit, ...]] = 
 """Units of electric resistance per length."""
 
 if TYPE_CHECKING:
-    RunEnd: TypeAlias = Literal["end_bell", "coupling", "adapter", "elbow", "none"]
+    RunEnd: TypeAlias = Literal["end_bell", "coupling", "adapter", "elbow", "conduit_body", "none"]
 else:
     RunEnd = str
-RUN_END_VALUES: Final[tuple[RunEnd, ...]] = ("end_bell", "coupling", "adapter", "elbow", "none")
+RUN_END_VALUES: Final[tuple[RunEnd, ...]] = ("end_bell", "coupling", "adapter", "elbow", "conduit_body", "none")
 """How ducts finish at an end of a run: what is ordered and joined there."""
 
 if TYPE_CHECKING:
@@ -2753,6 +2753,10 @@ class CoverRequest(Struct, kw_only=True, omit_defaults=True):
     """Concrete of the envelope above the raceway, where it is encased: the rules measure through
     it. From 0 in to 240 in."""
 
+    concrete_around: Length | None = None
+    """Least concrete of the envelope beside and below the raceway, where it is encased: one that is
+    not listed for direct burial needs it all round. From 0 in to 240 in."""
+
     cover: Length | None = None
     """Cover as built or planned, held against the least: earth over the top of what is buried,
     which is its concrete where it is encased. From 0 in to 1200 in."""
@@ -2779,8 +2783,8 @@ class CoverResult(Struct, kw_only=True, omit_defaults=True):
     rule: str
     """Where the figure stands."""
 
-    cover: Length | None = None
-    """The cover given with the concrete above the raceway, as judged."""
+    cover_over_raceway: Length | None = None
+    """As judged: the cover given, and the concrete between it and the raceway."""
 
     margin: Length | None = None
     """By how much it exceeds the least; below 0 if it is too shallow."""
@@ -2873,7 +2877,8 @@ class Digging(Struct, kw_only=True, omit_defaults=True):
     """Extra warning tape."""
 
     warning_tape_depth: Length | None = None
-    """Warning tape below grade. From 0 in to 1200 in."""
+    """Warning tape below grade; under a pavement that is thicker it lies right under that. From 0
+    in to 1200 in."""
 
     width: Length | None = None
     """Width of the bottom, in place of practice. From 1 in to 1200 in."""
@@ -2950,8 +2955,8 @@ class DuctElbow(Struct, kw_only=True, omit_defaults=True):
     """How many in each duct."""
 
     radius: Length | None = None
-    """Radius to the center line; of PVC that of the standard elbow of its size, if left out. From
-    0.5 in to 120000 in."""
+    """Radius to the center line; of PVC and metal that of the standard elbow of its size, if left
+    out. From 0.5 in to 120000 in."""
 
     tangent: Length | None = None
     """Straight part at either end. From 0 in to 240 in."""
@@ -4552,8 +4557,8 @@ class JointsRequest(Struct, kw_only=True, omit_defaults=True):
 
     start: RunEnd | None = None
     """How each duct finishes at the start: with an end bell, a coupling or an adapter that is
-    ordered here, at an elbow of the run beside it, or with nothing, where that run counts the
-    joint."""
+    ordered here, at an elbow of the run beside it with the coupling that plain ends take, in a
+    conduit body, or with nothing, where the run beside it counts the joint."""
 
     stick_length: Length | None = None
     """Length a stick is sold by. From 0.25 ft to 1000 ft."""
@@ -4572,7 +4577,7 @@ class JointsResult(Struct, kw_only=True, omit_defaults=True):
     """Terminal adapters."""
 
     coupling_count: int
-    """Couplings; none with bells. Steel lengths come with one on."""
+    """Couplings, with those at elbows of a run beside; none with bells."""
 
     elbow_count: int
     """Elbows and sweeps of all ducts."""
@@ -4588,6 +4593,9 @@ class JointsResult(Struct, kw_only=True, omit_defaults=True):
 
     method: JoiningMethod
     """How lengths of this conduit are joined."""
+
+    order_coupling_count: int
+    """The same without those that come on lengths of threaded conduit, one on each."""
 
     order_stick_count: int
     """The same with waste, in whole sticks."""
@@ -6963,8 +6971,8 @@ class SupportsResult(Struct, kw_only=True, omit_defaults=True):
     """Where the barrels of the fittings given are clamped."""
 
     holding_strap_positions: list[Length]
-    """Those of them that hold: on the barrels of fittings, and at anchors without barrels. All
-    others let the run slide."""
+    """Those of them that hold: with fittings the clamps of their barrels, and anchors without
+    barrels; of metal and flexible conduit without fittings all. All others let the run slide."""
 
     piston_reaches: list[Length]
     """Where their pistons end when fully open, in the same order."""
@@ -7500,7 +7508,8 @@ class TrenchRequest(Struct, kw_only=True, omit_defaults=True):
     """Extra warning tape."""
 
     warning_tape_depth: Length | None = None
-    """Warning tape below grade. From 0 in to 1200 in."""
+    """Warning tape below grade; under a pavement that is thicker it lies right under that. From 0
+    in to 1200 in."""
 
     width: Length | None = None
     """Width of the bottom, in place of practice. From 1 in to 1200 in."""
@@ -7535,13 +7544,16 @@ class TrenchResult(Struct, kw_only=True, omit_defaults=True):
     """Earth in the bank, below any pavement."""
 
     haul_load_count: int
-    """Truck loads of what is hauled away, or brought."""
+    """Truck loads of earth hauled away, or brought; none of pavement."""
 
     import_volume: Volume
     """Loose, to bring; 0 if what was dug is enough."""
 
     least_cover_over_ducts: Length
     """From the top of the ducts themselves to grade, where it is least."""
+
+    least_warning_tape_depth: Length
+    """Below grade, where the cover is least and may leave no room for more."""
 
     loose_excavation_volume: Volume
     """All that is dug, loose."""
@@ -7559,7 +7571,7 @@ class TrenchResult(Struct, kw_only=True, omit_defaults=True):
     """Loose, to haul away; 0 if fill must be brought."""
 
     warning_tape_depth: Length
-    """Below grade."""
+    """Below grade, where the cover is greatest."""
 
     warning_tape_length: Length
     """Tape over the run."""

@@ -1120,6 +1120,11 @@ export interface CoverRequest {
    */
   concrete_above?: Length;
   /**
+   * Least concrete of the envelope beside and below the raceway, where it is encased: one that is not listed for
+   * direct burial needs it all round. From 0 in to 240 in.
+   */
+  concrete_around?: Length;
+  /**
    * Cover as built or planned, held against the least: earth over the top of what is buried, which is its
    * concrete where it is encased. From 0 in to 1200 in.
    */
@@ -1140,8 +1145,8 @@ export interface CoverResult {
   minimum_cover: Length;
   /** Where the figure stands. */
   rule: string;
-  /** The cover given with the concrete above the raceway, as judged. */
-  cover?: Length;
+  /** As judged: the cover given, and the concrete between it and the raceway. */
+  cover_over_raceway?: Length;
   /** By how much it exceeds the least; below 0 if it is too shallow. */
   margin?: Length;
 }
@@ -1212,7 +1217,7 @@ export interface Digging {
   soil_type?: ExcavationSoilType;
   /** Extra warning tape. */
   tape_overlap_percent?: number;
-  /** Warning tape below grade. From 0 in to 1200 in. */
+  /** Warning tape below grade; under a pavement that is thicker it lies right under that. From 0 in to 1200 in. */
   warning_tape_depth?: Length;
   /** Width of the bottom, in place of practice. From 1 in to 1200 in. */
   width?: Length;
@@ -1286,8 +1291,8 @@ export interface DuctElbow {
   /** How many in each duct. */
   count: number;
   /**
-   * Radius to the center line; of PVC that of the standard elbow of its size, if left out. From 0.5 in to 120000
-   * in.
+   * Radius to the center line; of PVC and metal that of the standard elbow of its size, if left out. From 0.5 in
+   * to 120000 in.
    */
   radius?: Length;
   /** Straight part at either end. From 0 in to 240 in. */
@@ -2512,7 +2517,8 @@ export interface JointsRequest {
   spare_duct_count?: number;
   /**
    * How each duct finishes at the start: with an end bell, a coupling or an adapter that is ordered here, at an
-   * elbow of the run beside it, or with nothing, where that run counts the joint.
+   * elbow of the run beside it with the coupling that plain ends take, in a conduit body, or with nothing, where
+   * the run beside it counts the joint.
    */
   start?: RunEnd;
   /** Length a stick is sold by. From 0.25 ft to 1000 ft. */
@@ -2527,7 +2533,7 @@ export interface JointsRequest {
 export interface JointsResult {
   /** Terminal adapters. */
   adapter_count: number;
-  /** Couplings; none with bells. Steel lengths come with one on. */
+  /** Couplings, with those at elbows of a run beside; none with bells. */
   coupling_count: number;
   /** Elbows and sweeps of all ducts. */
   elbow_count: number;
@@ -2539,6 +2545,8 @@ export interface JointsResult {
   joint_count: number;
   /** How lengths of this conduit are joined. */
   method: JoiningMethod;
+  /** The same without those that come on lengths of threaded conduit, one on each. */
+  order_coupling_count: number;
   /** The same with waste, in whole sticks. */
   order_stick_count: number;
   /** Plugs for spare ducts, two each. */
@@ -3737,7 +3745,7 @@ export interface RunDuct {
   y: Length;
 }
 
-export const RUN_END_VALUES = ["end_bell", "coupling", "adapter", "elbow", "none"] as const;
+export const RUN_END_VALUES = ["end_bell", "coupling", "adapter", "elbow", "conduit_body", "none"] as const;
 /** How ducts finish at an end of a run: what is ordered and joined there. */
 export type RunEnd = (typeof RUN_END_VALUES)[number];
 
@@ -4449,8 +4457,8 @@ export interface SupportsResult {
   /** Where the barrels of the fittings given are clamped. */
   fitting_positions: Length[];
   /**
-   * Those of them that hold: on the barrels of fittings, and at anchors without barrels. All others let the run
-   * slide.
+   * Those of them that hold: with fittings the clamps of their barrels, and anchors without barrels; of metal
+   * and flexible conduit without fittings all. All others let the run slide.
    */
   holding_strap_positions: Length[];
   /** Where their pistons end when fully open, in the same order. */
@@ -4824,7 +4832,7 @@ export interface TrenchRequest {
   stations?: Station[];
   /** Extra warning tape. */
   tape_overlap_percent?: number;
-  /** Warning tape below grade. From 0 in to 1200 in. */
+  /** Warning tape below grade; under a pavement that is thicker it lies right under that. From 0 in to 1200 in. */
   warning_tape_depth?: Length;
   /** Width of the bottom, in place of practice. From 1 in to 1200 in. */
   width?: Length;
@@ -4851,12 +4859,14 @@ export interface TrenchResult {
   envelope_width: Length;
   /** Earth in the bank, below any pavement. */
   excavation_volume: Volume;
-  /** Truck loads of what is hauled away, or brought. */
+  /** Truck loads of earth hauled away, or brought; none of pavement. */
   haul_load_count: number;
   /** Loose, to bring; 0 if what was dug is enough. */
   import_volume: Volume;
   /** From the top of the ducts themselves to grade, where it is least. */
   least_cover_over_ducts: Length;
+  /** Below grade, where the cover is least and may leave no room for more. */
+  least_warning_tape_depth: Length;
   /** All that is dug, loose. */
   loose_excavation_volume: Volume;
   /** What the cover is measured between. */
@@ -4867,7 +4877,7 @@ export interface TrenchResult {
   shoring_area: Area;
   /** Loose, to haul away; 0 if fill must be brought. */
   spoil_volume: Volume;
-  /** Below grade. */
+  /** Below grade, where the cover is greatest. */
   warning_tape_depth: Length;
   /** Tape over the run. */
   warning_tape_length: Length;

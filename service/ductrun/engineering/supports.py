@@ -33,25 +33,33 @@ def support_positions(length: float, spacing: float, end_distance: float, termin
     return [end + between * step / gaps for step in range(gaps + 1)]
 
 
-def sliding_positions(piece: Piece, clamp: float, reach: float, spacing: float, end_distance: float) -> list[float]:
+def sliding_positions(
+    piece: Piece, clamp: float, reach: float, spacing: float, end_distance: float, clearance: float
+) -> list[float]:
     """Give where the straps of one piece stand that let it slide [m], as places along the run.
 
     The barrel is clamped at `clamp` from its fixed point and the open piston ends at `reach`; between them no strap
-    stands. The straps go on from there to the other fixed point: to `end_distance` from it where it is an end of the
-    run, to the anchor itself where it is one, whose strap holds and is not among these. They share the way from the
-    clamp evenly; where that would set the first one on the piston it goes to the end of the piston and the rest share
-    what is left. Valid with reach no longer than the piece and reach - clamp no more than the spacing.
+    stands, and the first beyond keeps a clearance, or half of what is left of a short piece. The straps go on from
+    there to the other fixed point: to `end_distance` from it where it is an end of the run, nearer to it where that
+    would be too near the piston; to the anchor itself where it is one, whose strap holds and is not among these. They
+    share the way from the clamp evenly; where that would set the first one too near the piston it goes as far as it
+    may and the rest share what is left. Valid with reach no longer than the piece and reach - clamp no more than the
+    spacing.
     Parameters: piece of the run, clamp from its fixed point [m], reach from its fixed point [m], spacing at most [m],
-    end_distance at most [m].
+    end_distance at most [m], clearance of a strap from the open piston [m].
     Source: derived.
     """
     size = abs(piece.far - piece.barrel)
-    last = size if piece.to_anchor else max(size - min(end_distance, spacing), reach)
+    clear = reach + min(clearance, (size - reach) / 2)
+    last = size if piece.to_anchor else max(size - min(end_distance, spacing), clear)
     gaps = max(1, round_up((last - clamp) / spacing))
     places = _shared(clamp, last, gaps)
-    if under(places[0], reach):
-        places = [reach, *_shared(reach, last, round_up((last - reach) / spacing))]
-    return [piece.at(place) for place in (places[:-1] if piece.to_anchor else places)]
+    first = min(clear, clamp + spacing)
+    if under(places[0], first):
+        places = [first, *_shared(first, last, round_up((last - first) / spacing))]
+    if piece.to_anchor:
+        places.pop()
+    return [piece.at(place) for place in places]
 
 
 def _shared(start: float, end: float, gaps: int) -> list[float]:

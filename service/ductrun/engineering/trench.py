@@ -115,6 +115,36 @@ def face_area(profile: Profile, least: float) -> float:
     return area
 
 
+def shallower(profile: Profile, least: float) -> list[tuple[float, float]]:
+    """Give the parts of a run, from and to [m], where a profile is less than `least` [m] deep, in order.
+
+    Parameters: profile of positions [m] and depths [m], least depth [m].
+    Source: derived.
+    """
+    found: list[tuple[float, float]] = []
+    for (start, one), (end, other) in pairwise(profile):
+        if not under(min(one, other), least):
+            continue
+        meets = start if one == other else start + (end - start) * (least - one) / (other - one)
+        begin, stop = start if under(one, least) else meets, end if under(other, least) else meets
+        if found and found[-1][1] == begin:
+            begin = found.pop()[0]
+        found.append((begin, stop))
+    return found
+
+
+def tape_depth(cover: float, paved: float, wanted: float, above: float) -> float:
+    """Give how deep a warning tape lies [m]: as wanted where that leaves `above` over the bank.
+
+    Else so far above the bank, until it would come nearer to the underside of the pavement, or to grade, than to the
+    bank: then in the middle between the two.
+    Parameters: cover over the bank [m], paved thickness of the surface [m], 0 without any, wanted depth [m], above
+    distance of the tape over the bank [m].
+    Source: derived.
+    """
+    return min(wanted, max(cover - above, (paved + cover) / 2))
+
+
 def loads(volume: float, capacity: float) -> int:
     """Give the truck loads (count) that take a loose volume: V / capacity, rounded up.
 

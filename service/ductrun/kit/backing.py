@@ -47,10 +47,13 @@ def standing_of(words: str) -> Standing:
     return Standing.PUBLISHED if words.startswith("read") else _STANDINGS.get(words, Standing.MEMORY)
 
 
-def backing_of(row: Row) -> Backing:
-    """Say where a row's figure comes from: its citation if it was read, else that nothing backs it."""
+def backing_of(row: Row, citation: str | None = None) -> Backing:
+    """Say where a row's figure comes from: its citation if it was read, else that nothing backs it.
+
+    `citation` is that of the code edition followed, where the source has another in each.
+    """
     standing = standing_of(row.standing)
-    words = _CITATIONS[row.source]
+    words = citation or _CITATIONS[row.source]
     if standing is Standing.PRACTICE:
         words = row.standing
     elif standing is not Standing.PUBLISHED:

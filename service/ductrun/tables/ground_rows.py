@@ -132,8 +132,12 @@ class DuctDensity(Row):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PermittedUse(Row):
-    """Whether a family of conduit may be used somewhere: yes, no, or with the caution of the note."""
+    """Whether a family of conduit may be used somewhere: yes, no, with the caution of the note, or left open by it.
+
+    `from_edition` is the first code edition that the row holds for; a row without one holds until another takes over.
+    """
 
     family: str
     use: str
     verdict: str
+    from_edition: str

@@ -76,7 +76,9 @@ def test_stations_on_the_joints_are_a_caution_that_names_an_offset_which_clears_
     request = example("spacers", stick_length=quantity(20, "ft"))
     found = on_joints(request)
     assert (found["actual"]["value"], found["limit"]["value"]) == (14, 0)
-    assert found["message"].startswith("14 of 61 stations stand within 6 in of a joint every 20 ft. An end_offset of ")
+    assert found["message"].startswith(
+        "14 of 61 stations stand closer than 6 in to a joint every 20 ft. An end_offset of "
+    )
     assert "of 30 in clears them all, with 60 stations." in found["message"]
     moved = ask("spacers", request | {"end_offset": quantity(30, "in")})
     assert "stations_on_joints" not in codes(moved)
@@ -87,6 +89,25 @@ def test_the_stations_told_with_the_joints_are_those_of_the_answer() -> None:
     request = example("spacers", stick_length=quantity(20, "ft"), shared_end_count=1)
     assert on_joints(request)["message"].startswith("14 of 60 stations")
     assert result("spacers", request)["station_count"] == 60
+
+
+def test_a_shared_end_has_its_station_at_the_end_itself() -> None:
+    """100 ft at 5 ft are 21 stations, 20 of its own; with an offset none is at the end, and none can be shared."""
+    request = example("spacers", length=quantity(100, "ft"), stick_length=quantity(20, "ft"), shared_end_count=1)
+    assert result("spacers", request)["station_count"] == 20
+    found = on_joints(request)
+    assert found["message"].endswith("A run that shares a station at its end has no offset: move those off the bells.")
+    [error] = faults("spacers", request | {"end_offset": quantity(30, "in")})
+    assert (error["pointer"], error["code"], error["maximum"]["value"]) == ("#/shared_end_count", "contradiction", 0)
+    alone = result("spacers", request | {"end_offset": quantity(30, "in"), "shared_end_count": 0})
+    assert alone["station_count"] == 20
+
+
+def test_stations_by_stick_share_no_end() -> None:
+    request = without("spacers", "end_offset") | {"shared_end_count": 1}
+    request["interval"] = {"kind": "per_stick", "count": 2, "stick_length": quantity(10, "ft")}
+    [error] = faults("spacers", request)
+    assert (error["pointer"], error["code"]) == ("#/shared_end_count", "not_with_per_stick")
 
 
 def test_the_far_end_of_a_run_is_no_joint() -> None:

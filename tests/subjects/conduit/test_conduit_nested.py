@@ -111,7 +111,7 @@ def test_what_was_assumed_can_be_given_back_in_its_place() -> None:
 def test_faults_of_all_runs_come_at_once_and_point_right() -> None:
     steel = {"kind": "listed", "type": "rmc", "trade_size": "4"}
     bad = [
-        GOOD | {"duct": steel},
+        GOOD | {"duct": {"kind": "listed", "type": "hdpe_schedule_40", "trade_size": "4"}},
         GOOD | {"length": quantity(1, "ft")},
         GOOD | {"duct": steel | {"trade_size": "3/8"}, "bends": []},
         GOOD | {"duct": {"kind": "listed", "type": "fmc", "trade_size": "3/8"}, "bends": []},

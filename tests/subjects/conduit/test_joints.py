@@ -19,6 +19,10 @@ def refused(request: dict[str, Any]) -> dict[str, str]:
     return {str(error.pointer): error.code for error in problem("joints", request).errors or ()}
 
 
+def listed(kind: str, size: str) -> dict[str, str]:
+    return {"kind": "listed", "type": kind, "trade_size": size}
+
+
 def test_joints_of_nine_ducts_by_hand() -> None:
     """Derived: 323 ft less two elbows of 36 in and 90 deg with 6 in ends leave 311.6 ft: 16 sticks of 20 ft."""
     found = result("joints", joints())
@@ -94,12 +98,28 @@ def test_an_elbow_of_pvc_without_a_radius_is_the_standard_one_of_its_size() -> N
     assert assumed["citation"].startswith("from memory: UL 651 elbows")
 
 
+@pytest.mark.parametrize(("kind", "size", "inches"), [("rmc", "4", 16), ("imc", "2", 9.5), ("emt", "3/4", 4.5)])
+def test_a_metal_elbow_without_a_radius_is_bent_as_by_the_one_shot_column(kind: str, size: str, inches: float) -> None:
+    """NFPA 70, Chapter 9, Table 2."""
+    answer = ask("joints", plain(kind, elbows=[elbow()]) | {"conduit": listed(kind, size)})
+    assert answer["result"]["elbow_length"]["value"] == pytest.approx(inches / 12 * math.pi / 2)
+    [assumed] = [one for one in answer["assumptions"] if one["pointers"] == ["#/elbows/0/radius"]]
+    assert (assumed["quantity"], assumed["standing"]) == (quantity(inches, "in"), "derived")
+    assert "NFPA 70-2023, Chapter 9, Table 2" in assumed["citation"]
+
+
 def test_an_elbow_without_a_standard_one_on_file_needs_its_radius() -> None:
-    steel = {"kind": "listed", "type": "rmc", "trade_size": "4"}
-    bare = {"ends": "plain", "start": "none", "end": "none"}
-    assert refused(joints(conduit=steel, elbows=[elbow(radius=quantity(36, "in")), elbow()], **bare)) == {
-        "#/elbows/1/radius": "missing"
-    }
+    elbows = [elbow(radius=quantity(36, "in")), elbow()]
+    assert refused(plain("hdpe_schedule_40", elbows=elbows)) == {"#/elbows/1/radius": "missing"}
+
+
+def test_elbows_whose_straight_ends_are_not_known_are_told_as_arcs_alone() -> None:
+    bare = {"angle": quantity(90, "deg"), "count": 1}
+    answer = ask("joints", joints(elbows=[bare]))
+    assert answer["result"]["elbow_length"]["value"] == pytest.approx(16 / 12 * math.pi / 2)
+    [found] = [one for one in answer["findings"] if one["code"] == "elbows_without_tangents"]
+    assert found["pointer"] == "#/elbows"
+    assert "elbows_without_tangents" not in codes(ask("joints", joints()))
 
 
 @pytest.mark.parametrize(
@@ -135,8 +155,7 @@ def test_joints_are_held_against_no_limit_and_have_no_verdict() -> None:
 
 
 def test_faults_of_duct_and_elbows_come_at_once() -> None:
-    steel = {"kind": "listed", "type": "rmc", "trade_size": "3/8"}
-    assert refused(joints(conduit=steel, elbows=[elbow()])) == {
+    assert refused(plain("rmc", elbows=[elbow()]) | {"conduit": listed("rmc", "3/8")}) == {
         "#/conduit/trade_size": "trade_size_not_listed",
         "#/elbows/0/radius": "missing",
     }
@@ -176,7 +195,7 @@ def test_a_bell_on_steel_and_coils_are_refused() -> None:
         "#/ends": "no_bell_fits",
     }, "all at once"
     errors = problem("joints", plain("emt", end="end_bell")).errors or []
-    assert errors[0].allowed_values == ["coupling", "adapter", "elbow", "none"]
+    assert errors[0].allowed_values == ["coupling", "adapter", "elbow", "conduit_body", "none"]
     assert refused(plain("lfmc")) == {"#/conduit/type": "not_in_lengths"}
 
 
@@ -205,3 +224,51 @@ def test_sticks_are_ordered_with_waste() -> None:
     assert result("joints", plain("pvc_schedule_40"))["order_stick_count"] == 21, "3 percent of 20"
     assert result("joints", plain("pvc_schedule_40", waste_percent=0))["order_stick_count"] == 20
     assert result("joints", plain("pvc_schedule_40", waste_percent=10))["order_stick_count"] == 22
+
+
+def test_an_elbow_beside_plain_ends_takes_the_coupling_that_is_counted_here() -> None:
+    """Derived: 20 lengths of 10 ft, 19 couplings between them and one to the elbow. Of PVC 200 ft less an arc of 2.09
+    ft are 10 sticks, with an elbow 11 pieces, 10 couplings and 2 at the ends, each with two sockets.
+    """
+    steel = result("joints", plain("rmc", length=quantity(200, "ft"), duct_count=1, start="elbow"))
+    assert (steel["joint_count"], steel["coupling_count"]) == (20, 20)
+    ends = {"ends": "plain", "start": "elbow", "end": "elbow", "elbows": [elbow()]}
+    plastic = result("joints", plain("pvc_schedule_40", length=quantity(200, "ft"), duct_count=1, **ends))
+    assert (plastic["joint_count"], plastic["coupling_count"]) == (24, 12)
+    belled = result("joints", plain("pvc_schedule_40", start="elbow", end="none"))
+    assert (belled["coupling_count"], belled["order_coupling_count"]) == (0, 0)
+    body = result("joints", plain("rmc", duct_count=1, start="conduit_body"))
+    assert (body["joint_count"], body["coupling_count"]) == (10, 9), "its hub takes the thread"
+
+
+def test_couplings_that_come_on_threaded_lengths_are_not_ordered_twice() -> None:
+    """Derived: 10 lengths bring 10 couplings; with 3 elbows 13 pieces take 12 couplings, 2 to order, a duct."""
+    answer = ask("joints", plain("rmc"))
+    assert (answer["result"]["coupling_count"], answer["result"]["order_coupling_count"]) == (36, 0)
+    [found] = [one for one in answer["findings"] if one["code"] == "couplings_come_with_lengths"]
+    assert "of 36 couplings 36 come with the lengths, and none is to be ordered." in found["message"]
+    bent = plain("imc", length=quantity(106, "ft"), elbows=[elbow(count=3)])  # 6.28 ft of arcs, 99.7 ft of straights
+    found = result("joints", bent)
+    assert (found["stick_count"], found["coupling_count"], found["order_coupling_count"]) == (40, 48, 8)
+    tubing = ask("joints", plain("emt"))
+    assert tubing["result"]["order_coupling_count"] == 36
+    assert "couplings_come_with_lengths" not in codes(tubing)
+
+
+@pytest.mark.parametrize("kind", ["rmc", "imc", "emt", "hdpe_schedule_40"])
+def test_what_only_cement_takes_is_refused_of_other_joints(kind: str) -> None:
+    assert refused(plain(kind, joints_per_quart=40, temperature=quantity(90, "degF"))) == {
+        "#/joints_per_quart": "contradiction",
+        "#/temperature": "contradiction",
+    }
+
+
+@pytest.mark.parametrize(
+    ("kind", "words"),
+    [("rmc", "wrench-tight"), ("emt", "make every coupling tight"), ("hdpe_schedule_40", "let a joint cool")],
+)
+def test_every_kind_of_joint_is_told_how_it_is_made(kind: str, words: str) -> None:
+    answer = ask("joints", plain(kind))
+    [found] = [one for one in answer["findings"] if one["code"] == "make_the_joint"]
+    assert words in found["message"]
+    assert ("hot_fusion" in codes(answer, "caution")) is (kind == "hdpe_schedule_40")

@@ -149,3 +149,44 @@ def test_an_ambient_that_is_held_against_nothing_is_not_told_as_borne(type_: str
 def test_no_use_is_no_question() -> None:
     raised = problem("permitted-use", {"type": "rmc", "uses": []})
     assert [str(error.pointer) for error in raised.errors or ()] == ["#/uses"]
+
+
+@pytest.mark.parametrize("type_", ["rmc", "imc"])
+def test_severe_damage_is_permitted_from_2020_on_and_not_judged_before(type_: str) -> None:
+    def asked(edition: str) -> dict[str, Any]:
+        return ask("permitted-use", {"type": type_, "uses": ["severe_physical_damage"], "code_edition": edition})
+
+    article = {"rmc": "344.10", "imc": "342.10"}[type_]
+    for edition in ("2020", "2023"):
+        assert asked(edition)["verdict"] == "complies"
+        assert asked(edition)["result"]["uses"][0]["citation"] == f"NFPA 70-{edition}, {article}"
+    before = asked("2017")
+    assert before["verdict"] == "not_judged"
+    [found] = [one for one in before["findings"] if one["code"] == "use_not_judged"]
+    assert "came in 2020" in found["message"]
+    assert f"NFPA 70-2017, {article}" in found["citation"]
+    assert "2023" not in found["citation"] + before["result"]["uses"][0]["citation"]
+    assert "condition" not in before["result"]["uses"][0]  # there is none that could be met
+
+
+def test_each_edition_speaks_its_own_words_of_emt() -> None:
+    def condition(use: str, edition: str) -> str:
+        answer = ask("permitted-use", {"type": "emt", "uses": [use], "code_edition": edition})
+        assert answer["verdict"] == "not_judged"
+        assert f"NFPA 70-{edition}, 358.10" in answer["result"]["uses"][0]["citation"]
+        return str(answer["result"]["uses"][0].get("condition", ""))
+
+    assert condition("physical_damage", "2017") == ""
+    assert "steel and stainless" in condition("physical_damage", "2020")
+    assert "fittings" not in condition("direct_burial", "2017") + condition("direct_burial", "2020")
+    assert "corrosion protection" in condition("direct_burial", "2017")
+    assert "fittings identified for direct burial" in condition("direct_burial", "2023")
+
+
+@pytest.mark.parametrize("edition", ["2017", "2020"])
+def test_an_earlier_edition_is_never_cited_as_2023(edition: str) -> None:
+    for type_ in ConduitType:
+        asked = {"type": type_.value, "uses": [use.value for use in ConduitUse], "code_edition": edition}
+        answer = ask("permitted-use", asked)
+        told = [one["citation"] for one in answer["result"]["uses"]] + [one["citation"] for one in answer["findings"]]
+        assert not [citation for citation in told if "70-2023" in citation]

@@ -89,7 +89,7 @@ def without(*path: Any) -> Change:
         ),
         (
             POLE,
-            whole(start={"kind": "equipment", "height": quantity(4, "ft"), "riser_conduit_type": "rmc"}),
+            whole(start={"kind": "equipment", "height": quantity(4, "ft"), "riser_conduit_type": "fmc"}),
             "#/start/riser_radius",
             "missing",
         ),

@@ -63,7 +63,8 @@ def test_every_cell_of_the_cover_table_above_1000_volts(voltage: str, column: in
     general = COVER_ABOVE[voltage][column]
     assert cover("not_otherwise_specified") == cover("trench_below_2_in_concrete") == general
     assert cover("under_building") == (general if column == 0 else 4)
-    assert (cover("airport_runway"), cover("street_road_driveway_parking_lot")) == (18, max(24, general))
+    assert cover("airport_runway") == max(18, general)
+    assert cover("street_road_driveway_parking_lot") == max(24, general)
 
 
 def test_above_1000_volts_a_cable_under_a_building_needs_a_raceway() -> None:
@@ -114,7 +115,6 @@ def test_every_finding_of_a_cover_says_where() -> None:
     )
     found = {finding["code"]: finding.get("pointer") for finding in ask("cover", request)["findings"]}
     assert found == {
-        "table_note": "#/voltage",
         "only_in_a_raceway": "#/wiring_method",
         "encasement_does_not_reduce": "#/encased",
         "too_shallow": "#/cover",
@@ -166,6 +166,7 @@ class Duct(Form):
     method: WiringMethod = Field(description="What is buried.")
     listed: bool = Field(description="Whether it may lie in earth.")
     above: Depth = Field(description="Concrete above it.")
+    around: Depth = Field(description="Concrete beside and below it.")
 
 
 class Place(Form):
@@ -192,6 +193,7 @@ PLACES = Places(
     listed="duct/listed",
     cover="stretches/1/earth",
     concrete="duct/above",
+    around="duct/around",
 )
 
 
@@ -200,11 +202,12 @@ def laid(
     method: str = "nonmetallic_raceway",
     where: str = "trench_below_2_in_concrete",
     above: Length | None = None,
+    around: Length | None = None,
 ) -> Worksheet:
     """Judge a shallow duct that is not listed, whose members lie all over a form."""
     sheet = Worksheet(US, working=True)
     kind, location, volts = WiringMethod(method), BurialLocation(where), VoltageClass(voltage)
-    judge_cover(Buried(kind, location, volts, True, False, PLACES, above), Length.parse(1, "in"), sheet)
+    judge_cover(Buried(kind, location, volts, True, False, PLACES, above, around), Length.parse(1, "in"), sheet)
     return sheet
 
 
@@ -213,6 +216,7 @@ def test_everything_told_of_a_cover_points_to_where_it_was_given() -> None:
         laid("up_to_1000_v"),
         laid("over_40_kv"),
         laid("over_40_kv", above=Length.parse(1, "in")),
+        laid("over_40_kv", around=Length.parse(1, "in")),
         laid("over_40_kv", "direct_buried_cable", "under_building"),
         laid("up_to_1000_v", "direct_buried_cable", "under_building"),
     ]
@@ -246,14 +250,14 @@ def test_up_to_1000_volts_no_street_has_two_figures() -> None:
 @pytest.mark.parametrize(("inches", "margin"), [(30, 6), (24, 0), (21.5, -2.5)])
 def test_a_cover_as_built_has_its_margin(inches: float, margin: float) -> None:
     found = result("cover", example("cover", cover=quantity(inches, "in")))
-    assert found["cover"] == quantity(inches, "in")
+    assert found["cover_over_raceway"] == quantity(inches, "in")
     assert found["margin"] == {"value": pytest.approx(margin), "unit": "in"}
 
 
 def test_no_cover_has_no_margin() -> None:
     request = example("cover")
     del request["cover"]
-    assert {"cover", "margin"} & set(result("cover", request)) == set()
+    assert {"cover_over_raceway", "margin"} & set(result("cover", request)) == set()
 
 
 def test_the_rules_measure_through_the_concrete_above_a_raceway() -> None:
@@ -261,11 +265,11 @@ def test_the_rules_measure_through_the_concrete_above_a_raceway() -> None:
     request = example("cover", cover=quantity(22, "in"), concrete_above=quantity(3, "in"))
     answer = ask("cover", request)
     assert answer["verdict"] == "complies"
-    assert answer["result"]["cover"] == quantity(25, "in")
+    assert answer["result"]["cover_over_raceway"] == quantity(25, "in")
     assert answer["result"]["margin"]["value"] == pytest.approx(1)
     alone = ask("cover", example("cover", cover=quantity(22, "in")))
     assert alone["verdict"] == "violates"
-    assert (alone["result"]["cover"], alone["assumptions"]) == (quantity(22, "in"), []), "none is counted"
+    assert (alone["result"]["cover_over_raceway"], alone["assumptions"]) == (quantity(22, "in"), []), "none is counted"
 
 
 def test_what_is_not_encased_has_no_concrete_above_it() -> None:
@@ -304,3 +308,46 @@ def test_cover_is_measured_from_the_raceway_and_not_from_its_concrete() -> None:
     told = result("cover", example("cover"))["measured_from"]
     assert told.startswith("from the top of the cable or raceway, not of its envelope")
     assert told.endswith("to the top of finished grade")
+
+
+def test_a_cable_above_40_kv_at_an_airport_lies_as_deep_as_anywhere() -> None:
+    """The table prints 18 in at an airport and 42 in elsewhere: the larger, with a caution that names both."""
+    asked = example("cover", **STREET | {"location": "airport_runway"}, voltage="over_40_kv", cover=quantity(18, "in"))
+    answer = ask("cover", asked)
+    assert (answer["result"]["minimum_cover"], answer["verdict"]) == (quantity(42, "in"), "violates")
+    [found] = [one for one in answer["findings"] if one["code"] == "larger_of_two_covers"]
+    assert found["message"].startswith("At an airport the table gives 18 in,")
+    assert "42 in elsewhere" in found["message"]
+    pipe = ask("cover", asked | {"wiring_method": "rmc_imc"})
+    assert (pipe["result"]["minimum_cover"], codes(pipe).count("larger_of_two_covers")) == (quantity(18, "in"), 0)
+
+
+def test_an_envelope_given_all_round_an_unlisted_raceway_is_judged() -> None:
+    request = example("cover", listed_for_direct_burial=False)
+
+    def around(above: float | None, beside: float | None) -> dict[str, Any]:
+        given = {"concrete_above": above, "concrete_around": beside}
+        return ask("cover", request | {name: quantity(one, "in") for name, one in given.items() if one is not None})
+
+    assert around(3, 2)["verdict"] == "complies"
+    assert "concrete_not_judged" not in codes(around(3, 2))
+    [open_] = [one for one in around(3, None)["findings"] if one["code"] == "concrete_not_judged"]
+    assert "how much there is beside or below it was not given" in open_["message"]
+    assert around(None, 3)["verdict"] == "not_judged"
+    thin = around(3, 1.5)
+    [found] = [one for one in thin["findings"] if one["code"] == "needs_concrete"]
+    assert (thin["verdict"], found["pointer"], found["actual"]) == (
+        "violates",
+        "#/concrete_around",
+        quantity(1.5, "in"),
+    )
+    unsaid = {name: one for name, one in request.items() if name != "listed_for_direct_burial"}
+    assert ask("cover", unsaid | {"concrete_above": quantity(1, "in")})["verdict"] == "not_judged"
+
+
+def test_the_note_about_nonmetallic_raceways_stands_on_their_cover_alone() -> None:
+    notes = {
+        method: "table_note" in codes(ask("cover", example("cover", voltage="over_40_kv", wiring_method=method)))
+        for method in METHODS[:3]
+    }
+    assert notes == {"direct_buried_cable": False, "rmc_imc": False, "nonmetallic_raceway": True}

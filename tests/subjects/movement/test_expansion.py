@@ -434,3 +434,15 @@ def test_the_longest_run_without_a_fitting_by_hand() -> None:
     found = move()["result"]
     assert found["longest_run_without_fitting"] == {"value": pytest.approx(0.25 / (3.38e-5 * 140 * 12)), "unit": "ft"}
     assert found["largest_difference_without_fitting"]["value"] == pytest.approx(0.25 / (3.38e-5 * 200 * 12))
+
+
+def test_two_fittings_stand_back_to_back_at_the_one_anchor_between_them() -> None:
+    def told(feet: float) -> str:
+        answer = ask("expansion", copy.deepcopy(EXAMPLES["expansion"]) | {"length": quantity(feet, "ft")})
+        [found] = [one for one in answer["findings"] if one["code"] == "expansion_fitting_required"]
+        assert f"provide {answer['result']['fitting_count']} expansion fittings" in found["message"]
+        return str(found["message"])
+
+    # 140 degF x 3.38e-5 x 2,160 in = 10.22 in, 5.11 in each of 6 x 0.9; 380 ft take four
+    assert "Anchor the run in its middle and clamp both barrels there, back to back;" in told(180)
+    assert "back to back at every second anchor" in told(380)

@@ -15,7 +15,7 @@ from ductrun.subjects.movement.findings import coefficient_of
 from ductrun.subjects.movement.moving import Movement, Moving, move, setting_of
 from ductrun.subjects.movement.runs import StraightRun
 from ductrun.subjects.movement.spacing import SupportedConduit, spacing_of
-from ductrun.subjects.movement.supports import Supported, Supporting, support
+from ductrun.subjects.movement.strapping import Supported, Supporting, support
 from ductrun.subjects.movement.temperatures import Temperatures, seen_by
 from pydantic import Field
 

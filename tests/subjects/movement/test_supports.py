@@ -56,7 +56,7 @@ def test_every_row_of_the_support_tables_is_answered(row: Any) -> None:
 )
 def test_each_kind_is_held_by_its_own_section(kind: str, size: str, edition: str, section: str) -> None:
     answer = straps(conduit=listed(kind, size), code_edition=edition, end_distance=quantity(1, "ft"))
-    [found] = [one for one in answer["findings"] if one["code"] == "straps_let_it_slide"]
+    [found] = [one for one in answer["findings"] if one["code"] == "straps_hold_it"]
     assert found["citation"] == f"NFPA 70-{edition}, {section}"
 
 
@@ -170,6 +170,72 @@ def test_a_fitting_too_long_for_its_straps_is_refused_with_the_longest_travel() 
     assert error["maximum"]["value"] == pytest.approx(22)
     longest = {"fittings": {"fitting_count": 1, "fitting_travel": quantity(22, "in")}}
     assert ask("supports", request | longest)["result"]["actual_spacing"]["value"] <= 3 + 1e-9
+
+
+@pytest.mark.parametrize("kind", ["emt", "rmc", "imc", "fmc", "lfmc", "lfnc_a", "lfnc_b", "ent"])
+def test_straps_of_metal_and_flexible_conduit_hold_it(kind: str) -> None:
+    answer = straps(conduit=listed(kind, "1"), end_distance=quantity(1, "ft"))
+    assert "straps_let_it_slide" not in codes(answer)
+    [found] = [one for one in answer["findings"] if one["code"] == "straps_hold_it"]
+    least = 1 if kind in ("fmc", "lfmc", "lfnc_a", "lfnc_b") else 3
+    assert found["message"] == (
+        f"Fasten the conduit securely at every strap, the first and last within {least} ft of the terminations: none "
+        "is left loose."
+    )
+    assert answer["result"]["holding_strap_positions"] == answer["result"]["positions"]
+
+
+@pytest.mark.parametrize("kind", ["pvc_schedule_80", "rtrc"])
+def test_straps_of_rigid_plastic_let_it_slide(kind: str) -> None:
+    answer = straps(conduit=listed(kind, "2"))
+    assert "straps_hold_it" not in codes(answer)
+    assert "straps_let_it_slide" in codes(answer)
+    assert answer["result"]["holding_strap_positions"] == []
+
+
+@pytest.mark.parametrize("kind", ["fmc", "lfmc", "lfnc_a", "lfnc_b", "ent"])
+def test_flexible_conduit_has_no_expansion_fittings(kind: str) -> None:
+    request = PLAIN | {"conduit": listed(kind, "2"), "end_distance": quantity(1, "ft")}
+    [error] = faults("supports", request | {"fittings": {"fitting_count": 1}})
+    assert (error["pointer"], error["code"]) == ("#/fittings", "contradiction")
+    assert "Leave them out" in error["message"]
+
+
+def test_metal_with_expansion_fittings_slides_between_its_anchors() -> None:
+    answer = straps(conduit=listed("emt", "2"), fittings={"fitting_count": 2})
+    assert "straps_let_it_slide" in codes(answer)
+    held = [place["value"] for place in answer["result"]["holding_strap_positions"]]
+    assert held == pytest.approx([49.5, 50.5])  # the anchor at 50 ft, a barrel clamped 6 in to either side
+
+
+def test_an_end_strap_keeps_clear_of_an_open_piston_and_that_is_said() -> None:
+    """Derived: 3 ft, the barrel at the far end; its piston ends 18 in from there when open, 6 in farther is 1 ft."""
+    short = {"length": quantity(3, "ft"), "end_distance": quantity(2, "ft"), "fittings": {"fitting_count": 1}}
+    answer = straps(**short)
+    found = answer["result"]
+    assert [place["value"] for place in found["positions"]] == pytest.approx([1, 2.5])
+    assert found["piston_reaches"] == [{"value": pytest.approx(1.5), "unit": "ft"}]
+    assert found["end_distance"]["value"] == pytest.approx(1)
+    [moved] = [one for one in answer["findings"] if one["code"] == "end_strap_moved"]
+    assert (moved["pointer"], moved["actual"]["value"], moved["limit"]["value"]) == (
+        "#/end_distance",
+        pytest.approx(1),
+        pytest.approx(2),
+    )
+    assert moved["message"].startswith("An end strap stands 1 ft from its termination, not 2 ft:")
+    assert "end_strap_moved" not in codes(straps(**short | {"end_distance": quantity(1, "ft")}))
+
+
+def test_end_straps_on_both_sides_keep_clear_of_long_fittings() -> None:
+    """Derived: 8 ft, an anchor at 4 ft; 2 x 12 + 6 = 30 in of open fitting each way, and 6 in more: 1 ft is left."""
+    fittings = {"fitting_count": 2, "fitting_travel": quantity(12, "in")}
+    answer = straps(length=quantity(8, "ft"), fittings=fittings)
+    found = answer["result"]
+    assert found["end_distance"]["value"] == pytest.approx(1)
+    assert found["positions"][-1]["value"] == pytest.approx(7)
+    assert [place["value"] for place in found["piston_reaches"]] == pytest.approx([1.5, 6.5])
+    [moved] = [one for one in answer["findings"] if one["code"] == "end_strap_moved"]
+    assert "not 3 ft" in moved["message"]
 
 
 def test_without_fittings_every_strap_lets_the_run_slide() -> None:

@@ -88,7 +88,13 @@ def stations_of(given: Spacing, length: float, sheet: Worksheet) -> Stations:
             sheet.show("stations", "L x count / stick, rounded up", words, stations)
         shared = sheet.settle("shared_end_count", given.shared_end_count, SHARED_END_COUNT)
         spaced = spacing if stations > 1 else 0.0
-        return Stations(stations, spaced, spacing / 2, shared, max(0, stations - shared), None)
+        return Stations(stations, spaced, spacing / 2, shared, stations, None)
+    if given.end_offset is not None and given.end_offset.si and given.shared_end_count:
+        words = (
+            "A station that is shared stands at the end itself: with an end_offset this run has none there. Leave one "
+            "of the two out."
+        )
+        raise UnanswerableError(sheet.fault("shared_end_count", "contradiction", words, maximum=0))
     distance = sheet.settle("interval", None if interval is None else interval.distance, INTERVAL).si
     offset = sheet.settle("end_offset", given.end_offset, END_OFFSET).si
     stations = engineering.stations_by_distance(length, distance, offset)
@@ -103,6 +109,9 @@ def stations_of(given: Spacing, length: float, sheet: Worksheet) -> Stations:
 def _refuse_beside_sticks(given: Spacing, stick: Length, sheet: Worksheet) -> None:
     """Refuse what contradicts stations for each stick of a length: an end offset, and sticks of another length."""
     faults = []
+    if given.shared_end_count:
+        words = "Stations by stick stand half an interval in: none is at an end to be shared. Leave it out."
+        faults.append(sheet.fault("shared_end_count", "not_with_per_stick", words, maximum=0))
     if given.end_offset is not None:
         words = "An end offset belongs to an interval by distance; stations by stick stand half an interval in."
         faults.append(sheet.fault("end_offset", "not_with_per_stick", words))
@@ -134,8 +143,8 @@ def caution_joints(stick: Length, length: float, stations: Stations, sheet: Work
         sheet.find(
             Severity.CAUTION,
             "stations_on_joints",
-            f"{hits} of {stations.own} stations {'stands' if hits == 1 else 'stand'} within "
-            f"{text_of(sheet.tell.size(clear))} of a joint every {text_of(sheet.tell.given(stick))}. "
+            f"{hits} of {stations.own} stations {'stands' if hits == 1 else 'stand'} closer than "
+            f"{text_of(sheet.tell.size(clear))} to a joint every {text_of(sheet.tell.given(stick))}. "
             f"{_way_out(length, stations, stick.si, sheet)}",
             JOINT_CLEARANCE.backing,
             hits,
@@ -148,6 +157,8 @@ def _way_out(length: float, stations: Stations, stick: float, sheet: Worksheet) 
     """Say which offset of the ends keeps every station clear of the joints, or that none does."""
     if stations.interval is None:
         return "Stations by stick have no offset: move those off the bells."
+    if stations.shared:
+        return "A run that shares a station at its end has no offset: move those off the bells."
     if stations.number > MOST_SEARCHED or stations.interval > WIDEST_SEARCHED:
         return "Move those off the bells."
     clear, step = JOINT_CLEARANCE.value.si, OFFSET_STEP.value.si
@@ -157,7 +168,7 @@ def _way_out(length: float, stations: Stations, stick: float, sheet: Worksheet) 
             f"No end_offset up to half an interval, in steps of {text_of(sheet.tell.size(step))}, clears them all: "
             "move those off the bells."
         )
-    left = max(0, engineering.stations_by_distance(length, stations.interval, offset) - stations.shared)
+    left = engineering.stations_by_distance(length, stations.interval, offset)
     return f"An end_offset of {text_of(sheet.tell.size(offset))} clears them all, with {left} stations."
 
 

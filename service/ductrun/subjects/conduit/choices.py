@@ -41,6 +41,7 @@ class RunEnd(Code):
     COUPLING = "coupling"
     ADAPTER = "adapter"
     ELBOW = "elbow"
+    CONDUIT_BODY = "conduit_body"
     NONE = "none"
 
 

@@ -10,11 +10,12 @@ from pydantic import Field
 from ductrun.engineering import joints as engineering
 from ductrun.engineering.rounding import over, under
 from ductrun.kit.backing import backing_of
-from ductrun.kit.choices import Severity
+from ductrun.kit.choices import Severity, Standing
 from ductrun.kit.defaults import Default, by_rule, quantity
 from ductrun.kit.forms import BendAngle, BendRadius, Clearance, Form, Omissible
 from ductrun.kit.wording import listing
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
+from ductrun.subjects.parts.choices import ConduitType
 from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit
 from ductrun.tables import TABLES
 from ductrun.tables.rows import Elbow as ElbowRow
@@ -28,6 +29,13 @@ for _row in TABLES["elbows"]:
     _SOLD.setdefault(_row.trade_size, []).append((_radius, _row))
     if _row.item == "standard_radius_elbow":
         _STANDARD[_row.trade_size] = Default(_radius, backing_of(_row))
+_METAL = frozenset({ConduitType.RMC, ConduitType.IMC, ConduitType.EMT})
+_OF_METAL: dict[str, Default[Length]] = {}
+for _bend in TABLES["conduit_bend_radii"]:
+    _backing = backing_of(_bend).of("factory elbows of metal by the one-shot column")
+    _OF_METAL[_bend.trade_size] = Default(
+        Length.parse(_bend.one_shot_in, "in"), _backing._replace(standing=Standing.DERIVED)
+    )
 _SOLD_RADII = {size: {radius.si for radius, _ in sold} for size, sold in _SOLD.items()}
 
 
@@ -36,9 +44,9 @@ class DuctElbow(Form):
 
     radius: Omissible[BendRadius] = Field(
         default=None,
-        description="Radius to the center line; of PVC that of the standard elbow of its size, if left out.",
+        description="Radius to the center line; of PVC and metal that of the standard elbow of its size, if left out.",
         examples=[{"value": 36, "unit": "in"}],
-        json_schema_extra=by_rule("of PVC the standard elbow of its size"),
+        json_schema_extra=by_rule("of PVC and metal the standard elbow of its size"),
     )
     angle: BendAngle = Field(description="Angle.", examples=[{"value": 90, "unit": "deg"}])
     tangent: Omissible[Clearance] = Field(
@@ -60,14 +68,28 @@ class Elbows(NamedTuple):
 
 def elbows_of(given: Sequence[DuctElbow], conduit: ListedConduit, sheet: Worksheet) -> Elbows:
     """Give the elbows of one duct, on the sheet of their list."""
-    count, length = 0, 0.0
+    count, length, arcs_alone = 0, 0.0, False
     for index, elbow in enumerate(given):
         at = sheet.within(str(index))
         radius = _radius_of(elbow, conduit, at)
         tangent = at.settle("tangent", elbow.tangent, TANGENT).si
         count += elbow.count
+        arcs_alone = arcs_alone or not tangent
         length += elbow.count * engineering.developed_length(radius, elbow.angle.si, tangent)
+    if arcs_alone:
+        _note_tangents(sheet)
     return Elbows(count, length, sheet)
+
+
+def _note_tangents(sheet: Worksheet) -> None:
+    sheet.find(
+        Severity.NOTE,
+        "elbows_without_tangents",
+        "With a tangent of 0 the length of the elbows is that of their arcs alone, and the sticks are rather too many "
+        "than too few: take the length of their straight ends from the maker.",
+        TANGENT.backing,
+        member="",
+    )
 
 
 def _radius_of(elbow: DuctElbow, conduit: ListedConduit, sheet: Worksheet) -> float:
@@ -83,13 +105,13 @@ def _radius_of(elbow: DuctElbow, conduit: ListedConduit, sheet: Worksheet) -> fl
 def standard_radius(
     given: Length | None, conduit: ListedConduit | MeasuredConduit, sheet: Worksheet, member: str
 ) -> float:
-    """Give the radius of an elbow [m]: the one given, or that of the standard elbow of PVC."""
+    """Give the radius of an elbow [m]: the one given, or that of the standard elbow of PVC or metal."""
     if given is not None:
         return given.si
     kind, size = conduit.type, conduit.trade_size
     standard = None
-    if kind is not None and size is not None and kind.startswith("pvc_"):
-        standard = _STANDARD.get(size)
+    if kind is not None and size is not None:
+        standard = _OF_METAL.get(size) if kind in _METAL else _STANDARD.get(size) if kind.startswith("pvc_") else None
     if standard is None:
         what = "this conduit" if kind is None else f"{kind} of this size"
         raise UnanswerableError(

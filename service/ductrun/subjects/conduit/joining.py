@@ -15,6 +15,7 @@ from ductrun.kit.worksheet import Fault, UnanswerableError, Worksheet
 from ductrun.subjects.conduit.cement import Cement, cement_of
 from ductrun.subjects.conduit.choices import DuctEnds, JoiningMethod, RunEnd
 from ductrun.subjects.conduit.elbows import Elbows
+from ductrun.subjects.conduit.making import on_lengths, remind
 from ductrun.subjects.parts.choices import ConduitType
 from ductrun.units import Length, Temperature
 
@@ -118,7 +119,8 @@ class Ducts(NamedTuple):
 class Joined(NamedTuple):
     """What ducts take to be joined, proved and corded: counts of all ducts, lengths and diameter [m], cement [m3].
 
-    Cement and set time are those of cemented joints alone.
+    `order_coupling_count` leaves out the couplings that come on lengths of threaded conduit. Cement and set time are
+    those of cemented joints alone.
     """
 
     ducts: Ducts
@@ -128,6 +130,7 @@ class Joined(NamedTuple):
     waste_percent: float
     joint_count: int
     coupling_count: int
+    order_coupling_count: int
     plug_count: int
     pull_cord_length: float
     cement: Cement | None
@@ -178,6 +181,18 @@ def finishes_of(
     return sheet.settle("start", start, METAL_END), sheet.settle("end", end, METAL_END)
 
 
+def refuse_cement(given: Joining, method: JoiningMethod, sheet: Worksheet) -> None:
+    """Refuse what only cement takes of a method that takes none."""
+    words = f"Only what is cemented takes it; this conduit is {method}. Leave it out."
+    faults = [
+        sheet.fault(member, "contradiction", words)
+        for member, one in (("joints_per_quart", given.joints_per_quart), ("temperature", given.temperature))
+        if one is not None
+    ]
+    if faults:
+        raise UnanswerableError(*faults)
+
+
 def join(given: Joining, ducts: Ducts, sheet: Worksheet) -> Joined:
     """Count the sticks and joints of ducts, and what goes with them."""
     stick, lay = _lay(given, ducts, sheet)
@@ -189,20 +204,26 @@ def join(given: Joining, ducts: Ducts, sheet: Worksheet) -> Joined:
     finished = sum(end is not RunEnd.NONE for end in ducts.finishes)
     between = engineering.couplings(each, bends)
     sockets = engineering.sockets(each, bends, belled=belled) if cemented else between
-    joints = (sockets + finished) * count
+    coupled = not belled and ducts.method is not JoiningMethod.FUSED
+    at_elbows = ducts.finishes.count(RunEnd.ELBOW) if coupled else 0  # each takes a coupling, with a socket for it
+    joints = (sockets + finished + (at_elbows if cemented else 0)) * count
     if sheet.working is not None:
         sheet.show("sticks", "(L - elbows) / (stick - bell loss), rounded up", f"{straight:.6g} m a duct", each)
-    apart = 0 if belled or ducts.method is JoiningMethod.FUSED else between
+    sticks = engineering.sticks(straight * count, lay) if shared else each * count
+    couplings = ((between if coupled else 0) + at_elbows + ducts.finishes.count(RunEnd.COUPLING)) * count
+    if not cemented:
+        remind(ducts.method, sticks, couplings, ducts.sheet)
     tail = sheet.settle("cord_tail", given.cord_tail, CORD_TAIL).si
     mandrel = _mandrel(given, ducts.bore, sheet)
     return Joined(
         ducts,
         stick,
         straight,
-        stick_count=engineering.sticks(straight * count, lay) if shared else each * count,
+        stick_count=sticks,
         waste_percent=sheet.settle("waste_percent", given.waste_percent, WASTE_PERCENT),
         joint_count=joints,
-        coupling_count=(apart + ducts.finishes.count(RunEnd.COUPLING)) * count,
+        coupling_count=couplings,
+        order_coupling_count=couplings - on_lengths(ducts.method, sticks, couplings),
         plug_count=2 * ducts.spare_count,
         pull_cord_length=(ducts.length + 2 * tail) * count,
         cement=_cement(given, joints, ducts, sheet) if cemented else None,

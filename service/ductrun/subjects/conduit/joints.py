@@ -16,7 +16,7 @@ from ductrun.kit.telling import Telling
 from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.conduit.choices import JoiningMethod, RunEnd
 from ductrun.subjects.conduit.elbows import DuctElbow, elbows_of
-from ductrun.subjects.conduit.joining import Ducts, Joined, Joining, finishes_of, join, method_of
+from ductrun.subjects.conduit.joining import Ducts, Joined, Joining, finishes_of, join, method_of, refuse_cement
 from ductrun.subjects.parts.conduit import ListedConduit, find_row
 from ductrun.units import LengthUnit
 
@@ -41,7 +41,8 @@ class JointsRequest(Joining):
     start: Omissible[RunEnd] = Field(
         default=None,
         description="How each duct finishes at the start: with an end bell, a coupling or an adapter that is ordered "
-        "here, at an elbow of the run beside it, or with nothing, where that run counts the joint.",
+        "here, at an elbow of the run beside it with the coupling that plain ends take, in a conduit body, or with "
+        "nothing, where the run beside it counts the joint.",
         examples=["end_bell"],
         json_schema_extra=AT_THE_END,
     )
@@ -63,7 +64,12 @@ class JointsResult(Struct, frozen=True, gc=False):
     joint_count: Annotated[
         int, Meta(description="Joints of all ducts with those of their ends; of cemented ones each socket.")
     ]
-    coupling_count: Annotated[int, Meta(description="Couplings; none with bells. Steel lengths come with one on.")]
+    coupling_count: Annotated[
+        int, Meta(description="Couplings, with those at elbows of a run beside; none with bells.")
+    ]
+    order_coupling_count: Annotated[
+        int, Meta(description="The same without those that come on lengths of threaded conduit, one on each.")
+    ]
     elbow_count: Annotated[int, Meta(description="Elbows and sweeps of all ducts.")]
     elbow_length: Annotated[answers.Length, Meta(description="Developed length of the elbows of one duct.")]
     end_bell_count: Annotated[int, Meta(description="End bells.")]
@@ -88,6 +94,9 @@ def assess(request: JointsRequest, sheet: Worksheet) -> Joined:
     with faults:
         row = find_row(request.conduit, conduit)
         method = method_of(request.conduit.type, conduit)
+        if method is not JoiningMethod.CEMENTED:
+            with faults:
+                refuse_cement(request, method, sheet)
         finishes = finishes_of(request, request.start, request.end, method, sheet)
     with faults:
         elbows = elbows_of(request.elbows or (), request.conduit, sheet.within("elbows"))
@@ -125,6 +134,7 @@ def tell(joined: Joined, telling: Telling) -> JointsResult:
         straight_length=telling.distance(joined.straight_length),
         joint_count=joined.joint_count,
         coupling_count=joined.coupling_count,
+        order_coupling_count=joined.order_coupling_count,
         elbow_count=ducts.elbows.elbow_count * ducts.duct_count,
         elbow_length=telling.distance(ducts.elbows.length),
         end_bell_count=joined.finish_count(RunEnd.END_BELL),

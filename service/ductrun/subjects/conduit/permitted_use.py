@@ -8,8 +8,8 @@ from msgspec import UNSET, Meta, Struct, UnsetType
 from pydantic import Field
 
 from ductrun.engineering.rounding import over
-from ductrun.kit.backing import PRACTICE, backing_of
-from ductrun.kit.choices import Severity, Verdict
+from ductrun.kit.backing import PRACTICE, Backing, backing_of
+from ductrun.kit.choices import CodeEdition, Severity, Verdict
 from ductrun.kit.forms import AmbientTemperature, Edition, Form, Omissible
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
@@ -37,16 +37,39 @@ class JudgedUse(Struct, frozen=True, gc=False):
 
 
 MOST_USES = 20
-_VERDICTS = {"yes": Verdict.COMPLIES, "no": Verdict.VIOLATES, "caution": Verdict.NOT_JUDGED}  # under a condition
+_VERDICTS = {
+    "yes": Verdict.COMPLIES,
+    "no": Verdict.VIOLATES,
+    "caution": Verdict.NOT_JUDGED,  # under a condition
+    "open": Verdict.NOT_JUDGED,  # the edition does not say
+}
+_SECTIONS = {row.source: row for row in TABLES["code_sections"] if row.rule.startswith("uses_")}
 
 
-def _judged_use(row: PermittedUseRow) -> JudgedUse:
+class _OnFile(NamedTuple):
+    """What a code edition says of a use: its row, the verdict told, and what backs it."""
+
+    row: PermittedUseRow
+    told: JudgedUse
+    backing: Backing
+
+
+def _on_file(row: PermittedUseRow, edition: str) -> _OnFile:
+    """Give what a row says in an edition, with its section there."""
+    sections = _SECTIONS.get(row.source)
+    section = None if sections is None else getattr(sections, f"edition_{edition}")
+    backing = backing_of(row, None if section is None else f"NFPA 70-{edition}, {section}")
     verdict = _VERDICTS[row.verdict]
-    condition = row.note if row.note and verdict is Verdict.NOT_JUDGED else UNSET
-    return JudgedUse(ConduitUse(row.use), verdict, backing_of(row).citation, condition)
+    condition = row.note if row.note and row.verdict == "caution" else UNSET
+    return _OnFile(row, JudgedUse(ConduitUse(row.use), verdict, backing.citation, condition), backing)
 
 
-_USES = {(row.family, row.use): (row, _judged_use(row), backing_of(row)) for row in TABLES["permitted_uses"]}
+_USES = {
+    (row.family, row.use, edition.value): _on_file(row, edition.value)
+    for edition in CodeEdition
+    for row in sorted(TABLES["permitted_uses"], key=lambda one: one.from_edition)  # the latest that holds is kept
+    if row.from_edition <= edition.value
+}
 _LIMITS = {row.material: Temperature.parse(row.limit, row.unit) for row in TABLES["service_temperatures"]}
 _AMBIENTS = {
     row.family: (row, _LIMITS[row.material] if row.rule == "limited" else None, backing_of(row))
@@ -174,7 +197,7 @@ def _name_of(conduit_type: ConduitType) -> str:
 
 def _judged(use: ConduitUse, conduit_type: ConduitType, index: int, sheet: Worksheet) -> JudgedUse:
     name, where, member = _name_of(conduit_type), _WORDS[use], f"uses/{index}"
-    found = _USES.get((_FAMILIES[conduit_type], use))
+    found = _USES.get((_FAMILIES[conduit_type], use, sheet.edition))
     if found is None:
         words = f"Whether {name} is permitted {where} is not on file and was not judged: ask the authority."
         sheet.find(Severity.CAUTION, "use_not_judged", words, PRACTICE, member=member)
@@ -193,11 +216,14 @@ def _judged(use: ConduitUse, conduit_type: ConduitType, index: int, sheet: Works
             backing,
             member=member,
         )
+    elif row.verdict == "open":
+        words = f"Whether {name} is permitted {where} was not judged{because}. Ask the authority."
+        sheet.find(Severity.CAUTION, "use_not_judged", words, backing, member=member)
     else:
         sheet.find(
             Severity.CAUTION,
             "use_under_condition",
-            f"{name} is permitted {where} under a condition{because}. Whether that is met was not judged.",
+            f"{name} is permitted {where}, under a condition{because}. Whether that is met was not judged.",
             backing,
             member=member,
         )

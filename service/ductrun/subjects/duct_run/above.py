@@ -24,7 +24,7 @@ from ductrun.subjects.movement.fittings import FITTING_TRAVEL
 from ductrun.subjects.movement.moving import USABLE_TRAVEL, Movement, move
 from ductrun.subjects.movement.runs import StraightRun
 from ductrun.subjects.movement.spacing import SupportedConduit, SupportSpacing, spacing_of
-from ductrun.subjects.movement.supports import Fittings, Supported, Supporting, support
+from ductrun.subjects.movement.strapping import Fittings, Supported, Supporting, support
 from ductrun.subjects.parts.choices import ConduitType
 from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit
 from ductrun.units import ExpansionCoefficient, Length

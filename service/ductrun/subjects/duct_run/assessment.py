@@ -21,7 +21,7 @@ from ductrun.subjects.ground.cover import Cover
 from ductrun.subjects.ground.digging import Trench
 from ductrun.subjects.ground.filling import EarthCover
 from ductrun.subjects.movement.moving import Movement
-from ductrun.subjects.movement.supports import Supported
+from ductrun.subjects.movement.strapping import Supported
 from ductrun.subjects.parts.choices import ConduitType
 from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit
 from ductrun.subjects.pulling.assessment import PlanAssessment, PullAssessment

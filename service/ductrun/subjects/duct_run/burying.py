@@ -42,7 +42,8 @@ _STEEL = {ConduitType.RMC, ConduitType.IMC}
 _NONMETALLIC = {
     kind for kind in ConduitType if kind.startswith("pvc_") or kind in (ConduitType.HDPE_SCHEDULE_40, ConduitType.RTRC)
 }
-_IN_SETTING = Places(method="setting", voltage="setting", encased="setting", listed="setting", concrete="setting")
+_HERE = "setting"
+_IN_SETTING = Places(method=_HERE, voltage=_HERE, encased=_HERE, listed=_HERE, concrete=_HERE, around=_HERE)
 
 
 class Practices(NamedTuple):
@@ -181,10 +182,14 @@ def judged_cover(
     encased = envelope is not None and envelope.concrete is not None
     asked = AskedPour(bank.given, bank.sheet, None, place, None, place)
     need = need_of(asked).encased_only
-    above = None
+    above = around = None
     if envelope is not None and envelope.concrete is not None:
-        above = Length(without_noise(LengthUnit.INCH.from_si(envelope.concrete.top)), LengthUnit.INCH)
-    buried = Buried(method, location, voltage, encased, None if need is None else not need, _IN_SETTING, above)
+        top, *others = envelope.concrete
+        above, around = (
+            Length(without_noise(LengthUnit.INCH.from_si(one)), LengthUnit.INCH) for one in (top, min(others))
+        )
+    listed = None if need is None else not need
+    buried = Buried(method, location, voltage, encased, listed, _IN_SETTING, above, around)
     return judge_cover(buried, least, place)
 
 

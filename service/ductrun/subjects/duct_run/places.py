@@ -64,7 +64,7 @@ CONFINED = {PlaceKind.MANHOLE, PlaceKind.VAULT}
 _FINISHES = {
     **dict.fromkeys(_BELL, RunEnd.END_BELL),
     **dict.fromkeys(_ADAPTER, RunEnd.ADAPTER),
-    PlaceKind.CONDUIT_BODY: RunEnd.ELBOW,
+    PlaceKind.CONDUIT_BODY: RunEnd.CONDUIT_BODY,
     PlaceKind.EXISTING_DUCT: RunEnd.COUPLING,
     PlaceKind.STUB_UP: RunEnd.NONE,
     PlaceKind.CAPPED: RunEnd.NONE,

@@ -227,7 +227,7 @@ def _ducts(index: int, at: int, stretch: AssessedStretch, piece: Piece, tell: Te
     fused = joined.ducts.method is JoiningMethod.FUSED
     for item, number, member, bought in (
         (TakeoffItem.FUSION_JOINT if fused else TakeoffItem.JOINT, joined.joint_count, "joint_count", False),
-        (TakeoffItem.COUPLING, joined.coupling_count, "coupling_count", True),
+        (TakeoffItem.COUPLING, joined.order_coupling_count, "order_coupling_count", True),
         (TakeoffItem.END_BELL, joined.finish_count(RunEnd.END_BELL), "end_bell_count", True),
         (TakeoffItem.TERMINAL_ADAPTER, joined.finish_count(RunEnd.ADAPTER), "adapter_count", True),
     ):

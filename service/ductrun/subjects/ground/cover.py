@@ -27,6 +27,7 @@ ENCASED = flag("cover.encased")
 _ENVELOPE = LEAST_CONCRETE["top"]
 _EXCAVATION_RULES = published("osha-1926-subpart-p")
 _NO_CONCRETE = Length.parse(0, "in")
+_NEEDS = "A raceway that is not listed for direct burial needs a concrete envelope of at least"
 
 
 class CoverRequest(Form):
@@ -58,6 +59,13 @@ class CoverRequest(Form):
         examples=[{"value": 3, "unit": "in"}],
         json_schema_extra=by_rule("none is counted"),
     )
+    concrete_around: Omissible[Clearance] = Field(
+        default=None,
+        description="Least concrete of the envelope beside and below the raceway, where it is encased: one that is not "
+        "listed for direct burial needs it all round.",
+        examples=[{"value": 3, "unit": "in"}],
+        json_schema_extra=by_rule("not known, and not judged"),
+    )
     code_edition: Edition = None
 
 
@@ -68,8 +76,9 @@ class CoverResult(Struct, frozen=True, gc=False):
     rule: Annotated[str, Meta(description="Where the figure stands.")]
     measured_from: Annotated[str, Meta(description="What the cover is measured between.")]
     concrete_required: Annotated[answers.Length, Meta(description="Concrete needed beside the cover; 0 for none.")]
-    cover: Annotated[
-        answers.Length | UnsetType, Meta(description="The cover given with the concrete above the raceway, as judged.")
+    cover_over_raceway: Annotated[
+        answers.Length | UnsetType,
+        Meta(description="As judged: the cover given, and the concrete between it and the raceway."),
     ] = UNSET
     margin: Annotated[
         answers.Length | UnsetType,
@@ -138,32 +147,47 @@ def _judge_planned(planned: Length, least: Length, buried: Buried, rule: Backing
 
 
 def _concrete(buried: Buried, rule: Backing, sheet: Worksheet) -> Length:
-    """Give the concrete needed beside the cover; a raceway not listed for direct burial needs an envelope.
-
-    How thick the envelope of an encased one is was not asked, and so is not judged.
-    """
+    """Give the concrete needed beside the cover; a raceway not listed for direct burial needs an envelope."""
     if buried.method is not WiringMethod.NONMETALLIC_RACEWAY or buried.listed:
         return _NO_CONCRETE
-    if buried.listed is None and not buried.encased:
+    if buried.encased:
+        _judge_envelope(buried, rule, sheet)
+    elif buried.listed is None:
         _leave_listing_open(buried, rule, sheet)
-        return _ENVELOPE
-    least = sheet.tell.given(_ENVELOPE)
-    above = buried.concrete_above
-    thin = above is not None and under(above.si, _ENVELOPE.si)
-    judged = thin or not buried.encased
-    sheet.judge(False if judged else None)
-    words = "encase it." if not buried.encased else "the thickness of its concrete was not judged here."
-    sheet.find(
-        Severity.VIOLATION if judged else Severity.CAUTION,
-        "needs_concrete" if judged else "concrete_not_judged",
-        f"A raceway that is not listed for direct burial needs a concrete envelope of at least {text_of(least)}: "
-        + ("there is less above it." if thin else words),
-        rule,
-        actual=None if above is None or not thin else sheet.tell.given(above),
-        limit=least,
-        member=buried.places.concrete if thin else buried.places.listed,
-    )
+    else:
+        sheet.judge(within=False)
+        least = sheet.tell.given(_ENVELOPE)
+        words = f"{_NEEDS} {text_of(least)}: encase it."
+        sheet.find(Severity.VIOLATION, "needs_concrete", words, rule, limit=least, member=buried.places.listed)
     return _ENVELOPE
+
+
+def _judge_envelope(buried: Buried, rule: Backing, sheet: Worksheet) -> None:
+    """Hold the concrete around a raceway, as far as it was given, against the least; say what else is needed."""
+    places, least = buried.places, sheet.tell.given(_ENVELOPE)
+    sides = (
+        (buried.concrete_above, places.concrete, "above it"),
+        (buried.concrete_around, places.around, "beside or below it"),
+    )
+    unknown = [where for given, _, where in sides if given is None]
+    thin = [(given, member, where) for given, member, where in sides if given is not None and _is_thin(given)]
+    is_open = buried.listed is None
+    sheet.judge((None if is_open else False) if thin else None if unknown else True)
+    severity, code = (Severity.CAUTION, "concrete_not_judged") if is_open else (Severity.VIOLATION, "needs_concrete")
+    for given, member, where in thin:
+        told = sheet.tell.given(given)
+        has, needs = apart(told, least)
+        words = f"{_NEEDS} {needs}: {where} there is {has}." + (
+            " Whether this one is listed is not known." if is_open else ""
+        )
+        sheet.find(severity, code, words, rule, told, least, member=member)
+    if unknown and not thin:
+        words = f"{_NEEDS} {text_of(least)}: how much there is {' and '.join(unknown)} was not given."
+        sheet.find(Severity.CAUTION, "concrete_not_judged", words, rule, limit=least, member=places.listed)
+
+
+def _is_thin(concrete: Length) -> bool:
+    return under(concrete.si, _ENVELOPE.si)
 
 
 def _leave_listing_open(buried: Buried, rule: Backing, sheet: Worksheet) -> None:
@@ -188,14 +212,27 @@ def assess(request: CoverRequest, sheet: Worksheet) -> Cover:
     listed: bool | None = True
     if request.wiring_method is WiringMethod.NONMETALLIC_RACEWAY:
         listed = request.listed_for_direct_burial
-    above = request.concrete_above
-    if above is not None and above.si and not encased:
-        raise UnanswerableError(
-            sheet.fault("concrete_above", "contradiction", "Only what is encased has concrete of an envelope above it.")
-        )
+    above, around = request.concrete_above, request.concrete_around
+    if not encased:
+        _refuse_concrete(request, sheet)
+        above = around = None
     kind, location, voltage = request.wiring_method, request.location, request.voltage
-    buried = Buried(kind, location, voltage, encased, listed, concrete_above=above if encased else None)
+    buried = Buried(kind, location, voltage, encased, listed, concrete_above=above, concrete_around=around)
     return judge_cover(buried, request.cover, sheet)
+
+
+def _refuse_concrete(request: CoverRequest, sheet: Worksheet) -> None:
+    """Refuse the concrete of an envelope where there is none."""
+    faults = [
+        sheet.fault(member, "contradiction", f"Only what is encased has concrete of an envelope {where} it.")
+        for member, given, where in (
+            ("concrete_above", request.concrete_above, "above"),
+            ("concrete_around", request.concrete_around, "around"),
+        )
+        if given is not None and given.si
+    ]
+    if faults:
+        raise UnanswerableError(*faults)
 
 
 def tell(found: Cover, telling: Telling) -> CoverResult:
@@ -206,7 +243,7 @@ def tell(found: Cover, telling: Telling) -> CoverResult:
         rule=found.rule.citation,
         measured_from="from the top of the cable or raceway, not of its envelope, to the top of finished grade",
         concrete_required=telling.given(found.concrete),
-        cover=UNSET if planned is None else telling.given(planned),
+        cover_over_raceway=UNSET if planned is None else telling.given(planned),
         margin=UNSET if planned is None else telling.size(planned.si - found.least.si),
     )
 

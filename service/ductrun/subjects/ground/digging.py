@@ -16,12 +16,10 @@ from ductrun.kit.wording import enough_text, without_noise
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.ground.choices import ExcavationSoilType, SoilKind
 from ductrun.subjects.ground.excavation import (
-    TAPE_DEPTH,
     caution_depth,
     caution_slope,
     caution_utility,
     shoring_area,
-    tape_depth,
 )
 from ductrun.subjects.ground.filling import (
     EarthCover,
@@ -33,6 +31,7 @@ from ductrun.subjects.ground.filling import (
     loads_of,
 )
 from ductrun.subjects.ground.pavement import Paved, Pavement, pave, thickness_of
+from ductrun.subjects.ground.tape import TAPE_DEPTH, Tape, tape_of
 from ductrun.subjects.parts.envelope import SIDE_SLOPE, AskedPour, poured_in_trench, trench_width_of
 from ductrun.tables import TABLES
 from ductrun.units import Length, Volume
@@ -132,7 +131,7 @@ class Digging(Form):
     )
     warning_tape_depth: Omissible[Depth] = Field(
         default=None,
-        description="Warning tape below grade.",
+        description="Warning tape below grade; under a pavement that is thicker it lies right under that.",
         examples=[{"value": 12, "unit": "in"}],
         json_schema_extra=TAPE_DEPTH.stated,
     )
@@ -162,7 +161,7 @@ class Trench(NamedTuple):
     shoring: float
     pavement: Paved | None
     tape_length: float
-    tape_depth: float
+    tape: Tape
     fall_height: float | None
 
 
@@ -194,7 +193,7 @@ def dig(given: Digging, envelope: Envelope, earth: EarthCover, length: float, sh
         shoring=shoring_area(soil_type, depth, profile, section.side_slope),
         pavement=None if given.pavement is None else pave(given.pavement, section, profile, sheet.within("pavement")),
         tape_length=length * (1 + overlap / 100),
-        tape_depth=tape_depth(given.warning_tape_depth, earth.least, sheet),
+        tape=tape_of(given.warning_tape_depth, earth, paved, sheet),
         fall_height=earth.fall,
     )
     find_select_fill(given.select_fill, earth, paved, sheet)

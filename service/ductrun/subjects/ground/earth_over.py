@@ -116,12 +116,12 @@ def _find_flat(grade: Grade, place: Worksheet) -> None:
     if not under(grade.si, _LEAST_GRADE):
         return
     told, least = place.tell.grade(grade.si), place.tell.grade(_LEAST_GRADE)
-    falls, needs = apart(told, least)
+    falls, _ = apart(told, least)
     tell = place.tell.given
     place.find(
         Severity.CAUTION,
         "fall_too_flat",
-        f"The ducts fall {falls}, too little to drain: lay them with {needs} or more, "
+        f"The ducts fall {falls}, too little to drain: lay them with a fall of at least "
         f"{text_of(tell(LEAST_FALL.value))} in {text_of(tell(_HUNDRED_FEET))}.",
         LEAST_FALL.backing,
         told,

@@ -1,4 +1,4 @@
-"""Cautions of an open trench: its protection, its neighbors and its warning tape."""
+"""Cautions of an open trench: its protection and its neighbors."""
 
 from __future__ import annotations
 
@@ -14,7 +14,6 @@ from ductrun.subjects.parts.excavation import EXCAVATION_SAFETY
 from ductrun.tables import TABLES
 from ductrun.units import Length
 
-TAPE_DEPTH = quantity("trench.tape_depth", Length)
 UTILITY_SEPARATION = quantity("trench.utility_separation", Length)
 EGRESS_DEPTH = quantity("excavation.egress_depth", Length)
 EGRESS_DISTANCE = quantity("excavation.egress_distance", Length)
@@ -29,23 +28,6 @@ _SOILS = {
     ExcavationSoilType.UNCLASSIFIED: "soil that is not classified",
 }
 _RULES = {row.soil_type: published(row.source) for row in TABLES["side_slopes"]}
-
-
-def tape_depth(given: Length | None, cover: float, sheet: Worksheet) -> float:
-    """Give the depth of the tape [m] below grade, as far above the bank as it lies by default where there is room."""
-    wanted, above = sheet.settle("warning_tape_depth", given, TAPE_DEPTH).si, TAPE_DEPTH.value.si
-    if under(cover, wanted + above):
-        sheet.find(
-            Severity.CAUTION,
-            "tape_close_to_the_bank",
-            f"With {text_of(sheet.tell.size(cover))} of cover the tape cannot lie both "
-            f"{text_of(sheet.tell.size(wanted))} below grade and {text_of(sheet.tell.size(above))} above the bank: "
-            "lay it in the middle.",
-            TAPE_DEPTH.backing,
-            member="warning_tape_depth",
-        )
-        return cover / 2
-    return wanted
 
 
 def needs_protection(soil_type: ExcavationSoilType, depth: float, slope: float) -> bool:

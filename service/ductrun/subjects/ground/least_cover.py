@@ -36,6 +36,7 @@ _ABOVE_LOCATIONS = {
     BurialLocation.STREET_ROAD_DRIVEWAY_PARKING_LOT: "vehicular_area_in",
     BurialLocation.DWELLING_DRIVEWAY: "vehicular_area_in",
 }
+_TOLD_PLACES = {"vehicular_area_in": "Under traffic", "airport_runway_in": "At an airport"}
 
 
 class Places(NamedTuple):
@@ -48,6 +49,7 @@ class Places(NamedTuple):
     listed: str = "listed_for_direct_burial"
     cover: str = "cover"
     concrete: str = "concrete_above"
+    around: str = "concrete_around"
 
 
 _SIDE_BY_SIDE = Places()
@@ -56,7 +58,8 @@ _SIDE_BY_SIDE = Places()
 class Buried(NamedTuple):
     """What is buried and where; `listed` is whether a raceway may lie in earth without concrete, None if unknown.
 
-    `concrete_above` is what of its envelope lies above the raceway, None where that is not known.
+    `concrete_above` is what of its envelope lies above the raceway, `concrete_around` the least beside and below it;
+    None where that is not known.
     """
 
     method: WiringMethod
@@ -66,6 +69,7 @@ class Buried(NamedTuple):
     listed: bool | None
     places: Places = _SIDE_BY_SIDE
     concrete_above: Length | None = None
+    concrete_around: Length | None = None
 
 
 def least_cover(buried: Buried, sheet: Worksheet) -> tuple[Length, Backing]:
@@ -93,7 +97,8 @@ def _least_above_1000_v(buried: Buried, sheet: Worksheet) -> tuple[Length, Backi
     rule = sheet.rule("cover_above_1000_v")
     row = _ABOVE[buried.voltage]
     sheet.cite(row.source)
-    _note(row, rule, buried.places.voltage, sheet)
+    if method is WiringMethod.NONMETALLIC_RACEWAY:  # of nothing else does the note speak
+        _note(row, rule, buried.places.voltage, sheet)
     if location is BurialLocation.TRENCH_BELOW_2_IN_CONCRETE:
         sheet.find(
             Severity.NOTE,
@@ -105,22 +110,23 @@ def _least_above_1000_v(buried: Buried, sheet: Worksheet) -> tuple[Length, Backi
     column = _ABOVE_LOCATIONS.get(location, _ABOVE_METHODS[method])
     if method is WiringMethod.DIRECT_BURIED_CABLE and column == "under_building_or_slab_in":
         column = _ABOVE_METHODS[method]
-    if column == "vehicular_area_in":
+    if column in _TOLD_PLACES:
         column = _larger(row, column, _ABOVE_METHODS[method], buried, rule, sheet)
     return Length.parse(getattr(row, column), "in"), rule
 
 
-def _larger(row: CoverAbove1000V, street: str, general: str, buried: Buried, rule: Backing, sheet: Worksheet) -> str:
+def _larger(row: CoverAbove1000V, local: str, general: str, buried: Buried, rule: Backing, sheet: Worksheet) -> str:
     """Give the column of the larger cover: traffic is no reason to lie less deep than elsewhere."""
-    less, more = (Length.parse(getattr(row, column), "in") for column in (street, general))
+    less, more = (Length.parse(getattr(row, column), "in") for column in (local, general))
     if not over(more.si, less.si):
-        return street
+        return local
     told = sheet.tell.given(more)
     sheet.find(
         Severity.CAUTION,
         "larger_of_two_covers",
-        f"Under traffic the table gives {text_of(sheet.tell.given(less))}, and for this wiring method at this voltage "
-        f"{text_of(told)} elsewhere: the larger is told here. Have the authority having jurisdiction say which holds.",
+        f"{_TOLD_PLACES[local]} the table gives {text_of(sheet.tell.given(less))}, and for this wiring method at this "
+        f"voltage {text_of(told)} elsewhere: the larger is told here. Have the authority having jurisdiction say "
+        "which holds.",
         rule,
         limit=told,
         member=buried.places.location,

@@ -10,9 +10,12 @@ from pydantic import Field
 from ductrun.engineering import trench as engineering
 from ductrun.engineering.rounding import over
 from ductrun.kit import answers
+from ductrun.kit.backing import WORKED_OUT
+from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import quantity
 from ductrun.kit.forms import Clearance, Form, Omissible, between
 from ductrun.kit.telling import Telling
+from ductrun.kit.wording import text_of
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.ground.choices import PavementKind
 from ductrun.subjects.ground.filling import EarthCover, Section
@@ -83,12 +86,23 @@ def pave(given: Pavement, section: Section, profile: engineering.Profile, sheet:
     if sheet.working is not None:
         substituted = f"{max(widths):.5g} m at most, over {profile[-1][0]:.6g} m"
         sheet.show("A_pavement", "(B + 2 z d + 2 cut back) x L", substituted, sheet.tell.surface(area))
+    volume = area * given.thickness.si
+    told = sheet.tell.bulk_volume(volume)
+    sheet.find(
+        Severity.NOTE,
+        "pavement_hauled_apart",
+        f"{text_of(told)} of pavement, in place, is taken up and hauled apart from the earth: it is not in the truck "
+        "loads.",
+        WORKED_OUT,
+        told,
+        member="",
+    )
     return Paved(
         kind=given.kind,
         width=max(widths),
         cut_length=engineering.edge_length(slope, profile) + widths[0] + widths[-1],
         area=area,
-        volume=area * given.thickness.si,
+        volume=volume,
     )
 
 

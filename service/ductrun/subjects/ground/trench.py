@@ -32,6 +32,7 @@ from ductrun.subjects.parts.envelope import (
     ConcreteCover,
     PourShape,
     buried_directly,
+    caution_burial_duct,
     concrete_of,
     poured,
 )
@@ -100,13 +101,16 @@ class TrenchResult(Struct, frozen=True, gc=False):
     spoil_volume: Annotated[answers.Volume, Meta(description="Loose, to haul away; 0 if fill must be brought.")]
     import_volume: Annotated[answers.Volume, Meta(description="Loose, to bring; 0 if what was dug is enough.")]
     loose_excavation_volume: Annotated[answers.Volume, Meta(description="All that is dug, loose.")]
-    haul_load_count: Annotated[int, Meta(description="Truck loads of what is hauled away, or brought.")]
+    haul_load_count: Annotated[int, Meta(description="Truck loads of earth hauled away, or brought; none of pavement.")]
     shoring_area: Annotated[
         answers.Area,
         Meta(description="Both sides, where so deep and steep that they are to be protected; 0 where nowhere."),
     ]
     warning_tape_length: Annotated[answers.Length, Meta(description="Tape over the run.")]
-    warning_tape_depth: Annotated[answers.Length, Meta(description="Below grade.")]
+    warning_tape_depth: Annotated[answers.Length, Meta(description="Below grade, where the cover is greatest.")]
+    least_warning_tape_depth: Annotated[
+        answers.Length, Meta(description="Below grade, where the cover is least and may leave no room for more.")
+    ]
     fall_height: Annotated[
         answers.Length | UnsetType, Meta(description="From the highest of the ducts to the lowest, if they fall.")
     ] = UNSET
@@ -127,6 +131,7 @@ def _envelope(request: TrenchRequest, sheet: Worksheet) -> Envelope:
         sheet.within("pour_shape"),
     )
     if practice is TrenchPractice.DIRECT_BURIED:
+        caution_burial_duct(asked)
         return buried_directly(placed, asked)
     concrete = concrete_of(asked)
     if practice is TrenchPractice.FORMED:
@@ -171,7 +176,8 @@ def tell(found: Trench, telling: Telling) -> TrenchResult:
         haul_load_count=found.load_count,
         shoring_area=telling.surface(found.shoring),
         warning_tape_length=telling.distance(found.tape_length),
-        warning_tape_depth=size(found.tape_depth),
+        warning_tape_depth=size(found.tape.depth),
+        least_warning_tape_depth=size(found.tape.least_depth),
         fall_height=UNSET if found.fall_height is None else size(found.fall_height),
         pavement=UNSET if found.pavement is None else told_pavement(found.pavement, telling),
     )

@@ -101,7 +101,10 @@ def find_movement(which: str, place: Worksheet, run: MovingRun, fitting: Fitting
         each = text_of(tell.distance(run.length / count))
         fittings = f"{count} expansion fittings of {travel} travel, one to each {each}"
         where = (
-            "Anchor the run between them and clamp each barrel at a fixed point, back to back at every second anchor"
+            "Anchor the run in its middle and clamp both barrels there, back to back"
+            if count == 2
+            else "Anchor the run between them and clamp each barrel at a fixed point, back to back at every second "
+            "anchor"
         )
     place.find(
         Severity.CAUTION,

@@ -17,6 +17,8 @@ from ductrun.units import Length
 
 FITTING_TRAVEL = quantity("expansion.fitting_travel", Length)
 PISTON_ENGAGEMENT = quantity("expansion.piston_engagement", Length)
+PISTON_CLEARANCE = quantity("supports.piston_clearance", Length)
+_CLEARANCE = PISTON_CLEARANCE.value.si
 MOST_FITTINGS = 2_000  # of one run: a bound of the answer, like those of the forms
 PistonEngagement = Annotated[Length, between(Length, 0, 12, "in")]
 
@@ -63,10 +65,13 @@ class Layout(NamedTuple):
 
     def sliding(self, fitting: Fitting, spacing: float, end_distance: float) -> list[float]:
         """Give where the straps stand that let the run slide [m], in order."""
+        clamp, reach = fitting.clamp, fitting.reach
         return sorted(
-            place
-            for piece in self.pieces
-            for place in sliding_positions(piece, fitting.clamp, fitting.reach, spacing, end_distance)
+            [
+                place
+                for piece in self.pieces
+                for place in sliding_positions(piece, clamp, reach, spacing, end_distance, _CLEARANCE)
+            ]
         )
 
 

@@ -9,7 +9,7 @@ from pydantic import Field
 from ductrun.engineering import bank as engineering
 from ductrun.engineering.bank import Bank, Concrete, Envelope
 from ductrun.engineering.rounding import under
-from ductrun.kit.backing import published
+from ductrun.kit.backing import backing_of, published
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import Default, choice, number, quantity
 from ductrun.kit.forms import Clearance, Form, Omissible
@@ -69,14 +69,15 @@ LEAST_CONCRETE = {
     "side": Length.parse(_LEAST.side_in, "in"),
 }
 _LARGEST_LEAST = max(least.si for least in LEAST_CONCRETE.values())
-_USES = {(row.family, row.use): row.verdict for row in TABLES["permitted_uses"]}
+_BURIED = {row.family: row for row in TABLES["permitted_uses"] if row.use == "direct_burial"}
+_DB, _DB_BACKING = _BURIED["db"], backing_of(_BURIED["db"])
 _DUCTS = {
     ConduitType.PVC_TYPE_A: "pvc_type_a",
     ConduitType.PVC_TYPE_EB: "eb",
     ConduitType.PVC_EB_20: "eb",
     ConduitType.PVC_EB_35: "eb",
 }
-_ENCASED_ONLY = {kind for kind, family in _DUCTS.items() if _USES[family, "direct_burial"] == "no"}
+_ENCASED_ONLY = {kind for kind, family in _DUCTS.items() if _BURIED[family].verdict == "no"}
 _IF_NOT_LISTED = {ConduitType.PVC_DB_60, ConduitType.PVC_DB_100, ConduitType.PVC_DB_120}
 _NEVER_NEEDING = set(ConduitType) - _ENCASED_ONLY - _IF_NOT_LISTED
 
@@ -225,3 +226,19 @@ def buried_directly(bank: Bank, asked: AskedPour) -> Envelope:
             member="",
         )
     return engineering.bare(bank)
+
+
+def caution_burial_duct(asked: AskedPour) -> None:
+    """Caution that burial duct lies in earth under a condition, once for a bank; the rule says which."""
+    for conduit, place in conduits_of(asked.bank, asked.bank_place):
+        if conduit.type in _IF_NOT_LISTED:
+            place.judge(None)
+            place.find(
+                Severity.CAUTION,
+                "use_under_condition",
+                f"DB duct is permitted buried directly, without concrete, under a condition: {_DB.note}. Whether that "
+                "is met was not judged.",
+                _DB_BACKING,
+                member="",
+            )
+            return

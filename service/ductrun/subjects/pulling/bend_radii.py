@@ -42,7 +42,17 @@ _IN_WORDS = {
     CableShielding.INDIVIDUALLY_SHIELDED: "an individually shielded",
 }
 _BENDS = (engineering.HorizontalBend, engineering.VerticalBend)
-_RULES = {ConduitType.RMC: "field_bend_rmc", ConduitType.EMT: "field_bend_emt"}
+_RULES = {
+    ConduitType.RMC: "field_bend_rmc",
+    ConduitType.IMC: "field_bend_imc",
+    ConduitType.EMT: "field_bend_emt",
+    ConduitType.RTRC: "field_bend_rtrc",
+    ConduitType.FMC: "field_bend_fmc",
+    ConduitType.LFMC: "field_bend_lfmc",
+    ConduitType.LFNC_A: "field_bend_lfnc",
+    ConduitType.LFNC_B: "field_bend_lfnc",
+    ConduitType.ENT: "field_bend_ent",
+}
 
 
 class PlacedBend(NamedTuple):

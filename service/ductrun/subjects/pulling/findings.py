@@ -25,6 +25,13 @@ _BEND_RULES = {
     ConduitType.HDPE_SCHEDULE_40: "bend_total_hdpe",
     ConduitType.RTRC: "bend_total_rtrc",
     ConduitType.RMC: "bend_total_rmc",
+    ConduitType.IMC: "bend_total_imc",
+    ConduitType.EMT: "bend_total_emt",
+    ConduitType.FMC: "bend_total_fmc",
+    ConduitType.LFMC: "bend_total_lfmc",
+    ConduitType.LFNC_A: "bend_total_lfnc",
+    ConduitType.LFNC_B: "bend_total_lfnc",
+    ConduitType.ENT: "bend_total_ent",
     **{kind: "bend_total_pvc" for kind in ConduitType if kind.value.startswith("pvc_")},
 }
 
