@@ -27,7 +27,7 @@ from ductrun.subjects.fill.fill import Filled
 from ductrun.subjects.fill.rules import PERCENT, REASONS
 from ductrun.subjects.ground.digging import Trench
 from ductrun.subjects.movement.moving import Movement
-from ductrun.subjects.movement.supports import Supported
+from ductrun.subjects.movement.strapping import Supported
 from ductrun.subjects.parts.conductors import ConductorSet
 from ductrun.subjects.pulling.assessment import PlanAssessment, PlannedSpan, PullAssessment
 from ductrun.subjects.pulling.choices import PullDirection
@@ -56,7 +56,7 @@ def _spacers(found: Spacers, telling: Telling) -> str:
 
 
 def _trench(found: Trench, telling: Telling) -> str:
-    ground = Ground(found.width, found.depth, found.side_slope, found.bedding, found.tape_depth)
+    ground = Ground(found.width, found.depth, found.side_slope, found.bedding, found.tape.depth)
     return bank_section(found.envelope, telling, ground, name="Trench where it is deepest")
 
 

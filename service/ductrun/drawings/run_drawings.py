@@ -44,7 +44,7 @@ def section_drawings(run: DuctRun, telling: Telling) -> list[str]:
 def ground_of(burial: Burial) -> Ground:
     """Give the trench of a stretch as a drawing takes it."""
     trench = burial.trench
-    return Ground(trench.width, trench.depth, trench.side_slope, trench.bedding, trench.tape_depth)
+    return Ground(trench.width, trench.depth, trench.side_slope, trench.bedding, trench.tape.depth)
 
 
 def _section(stretches: Sequence[AssessedStretch], run: DuctRun, telling: Telling) -> str:
