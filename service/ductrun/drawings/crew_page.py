@@ -95,7 +95,7 @@ def _trenches(stretches: Sequence[RunStretch]) -> Markup:
             f"{quantity_text(one.station)} to {quantity_text(_to(one))}",
             words_of(one.setting),
             *[_by_tape(one.trench, name) for name in ("width", "depth")],
-            _by_tape(one.cover, "cover"),
+            _by_tape(one.cover, "cover_over_raceway"),
             _by_tape(one.trench, "warning_tape_depth"),
         )
         for one in stretches

@@ -78,7 +78,7 @@ def _stretches(stretches: Sequence[RunStretch]) -> Markup:
 
 def _cover(stretches: Sequence[RunStretch]) -> Markup:
     rows = [
-        (one.name, *[member(one.cover, name) for name in ("cover", "minimum_cover", "margin", "rule")])
+        (one.name, *[member(one.cover, name) for name in ("cover_over_raceway", "minimum_cover", "margin", "rule")])
         for one in stretches
         if one.cover is not UNSET
     ]
