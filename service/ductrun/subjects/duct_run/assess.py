@@ -43,6 +43,7 @@ from ductrun.subjects.duct_run.laying import (
     lay_line,
     leg_of,
     riser_of,
+    riser_sheet,
 )
 from ductrun.subjects.duct_run.names import Names
 from ductrun.subjects.duct_run.places import Stop
@@ -143,10 +144,11 @@ def _banks(request: DuctRunRequest, sheet: Worksheet) -> list[RunBank]:
     known: dict[tuple[object, ...], RunBank] = {}
     banks = []
     for index, stretch in enumerate(request.stretches):
-        key = (id(stretch.bank), id(stretch.conduit), stretch.conduit_type, tuple(stretch.tiers or ()))
+        room = _takes_room(stretch)
+        key = (room, id(stretch.bank), id(stretch.conduit), stretch.conduit_type, tuple(stretch.tiers or ()))
         with faults:
             if key not in known:
-                known[key] = place_bank(*bank_here(request, stretch, index, sheet))
+                known[key] = place_bank(*bank_here(request, stretch, index, sheet), takes_room=room)
             banks.append(known[key])
             count = len(banks[0].ducts)
             if len(known[key].ducts) != count:
@@ -154,6 +156,12 @@ def _banks(request: DuctRunRequest, sheet: Worksheet) -> list[RunBank]:
                 raise UnanswerableError(sheet.fault(f"stretches/{index}/bank", "other_number_of_ducts", words))
     faults.stop()
     return banks
+
+
+def _takes_room(stretch: Stretch) -> bool:
+    """Say whether the outside of its ducts counts in a stretch: in what is dug, poured, or floats."""
+    setting = stretch.setting
+    return setting.kind in BURIED or (setting.kind == "bored" and setting.drilling_fluid_density is not None)
 
 
 def _heights(request: DuctRunRequest, sheet: Worksheet) -> Heights | None:
@@ -366,7 +374,7 @@ def _fills(circuit: PlacedCircuit, passed: Sequence[AssessedStretch], names: Nam
             ways = [(duct.conduit, duct.sheet, stretch.laid.name)]
             for riser in stretch.risers:
                 conduit = conduit_of_riser(riser.stop, duct.conduit)
-                place = riser.stop.sheet.within("riser_conduit_type")
+                place = riser_sheet(riser.stop, duct.sheet)
                 ways.append((conduit, place, f"the riser at {riser.stop.name}"))
             for conduit, place, where in ways:
                 listed = conduit.kind == "listed"

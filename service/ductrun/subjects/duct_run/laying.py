@@ -17,6 +17,7 @@ from ductrun.subjects.duct_run.banks import RunBank
 from ductrun.subjects.duct_run.choices import Turn
 from ductrun.subjects.duct_run.form import Stretch
 from ductrun.subjects.duct_run.places import Stop
+from ductrun.subjects.duct_run.practice import MemberSheet
 from ductrun.subjects.parts.choices import BendMade
 from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit
 from ductrun.subjects.parts.route import LEVEL, MADE
@@ -83,6 +84,11 @@ def conduit_of_riser(stop: Stop, conduit: ListedConduit | MeasuredConduit) -> Li
             )
         )
     return ListedConduit(kind="listed", type=kind, trade_size=size)
+
+
+def riser_sheet(stop: Stop, conduit_sheet: Worksheet) -> Worksheet:
+    """Give the sheet of the conduit of a riser, beside that of the duct that comes up in it."""
+    return conduit_sheet if stop.given.riser_conduit_type is None else MemberSheet(stop.sheet, "riser_conduit_type")
 
 
 def riser_of(stop: Stop | None, bank: RunBank, stretch: Stretch) -> Riser | None:

@@ -83,6 +83,22 @@ class LayeredSheet(Worksheet):
         return default.value
 
 
+class MemberSheet(Worksheet):
+    """The sheet of what one member says of a whole part: every fault and finding in it is of that member."""
+
+    __slots__ = ()
+
+    def __init__(self, parent: Worksheet, member: str) -> None:
+        """Stand for a member of a part."""
+        self.tell, self.book = parent.tell, parent.book
+        self.about = parent.about
+        self._parent, self._member = parent, member
+
+    def pointer(self, member: str = "") -> str:  # noqa: ARG002  (all of it is one member)
+        """Give the JSON pointer of the member."""
+        return self.place
+
+
 @cache
 def _empty(form: type[F]) -> F:
     """Give a form that nothing was written in."""
