@@ -43,8 +43,8 @@ class Kind(Enum):
 class Entry(NamedTuple):
     """What one part of a run takes of an item, in SI; `pointer` is within the result of the answer.
 
-    Alike entries make one line. An `order` [SI] is that of this part alone, already rounded; without one the sum is
-    rounded once, with its waste, if the item is `ordered`. Conduit comes in sticks [m].
+    Alike entries make one line, conduit of alike sticks. An `order` [SI] is that of this part alone, already rounded;
+    without one the sum is rounded once, with its waste, if the item is `ordered`. Conduit comes in sticks [m].
     """
 
     item: TakeoffItem
@@ -89,7 +89,15 @@ def takeoff_of(entries: Iterable[Entry], names: Sequence[str], rates: Sequence[R
     alike: dict[tuple[object, ...], list[Entry]] = {}
     for entry in entries:
         if entry.quantity > 0:
-            key = (entry.item, entry.conduit_type, entry.size, _near(entry.angle), _near(entry.radius), entry.measure)
+            key = (
+                entry.item,
+                entry.conduit_type,
+                entry.size,
+                _near(entry.angle),
+                _near(entry.radius),
+                entry.measure,
+                entry.stick,
+            )
             alike.setdefault(key, []).append(entry)
     groups = sorted(alike.values(), key=lambda one: _ORDER[one[0].item])
     lines = [_line(number, group, names, rates or (), tell) for number, group in enumerate(groups, start=1)]
