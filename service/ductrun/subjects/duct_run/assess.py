@@ -47,7 +47,7 @@ from ductrun.subjects.duct_run.laying import (
 )
 from ductrun.subjects.duct_run.names import Names
 from ductrun.subjects.duct_run.places import Stop
-from ductrun.subjects.duct_run.practice import practice_of
+from ductrun.subjects.duct_run.practice import practice_of, settle_shared
 from ductrun.subjects.duct_run.pulls import pulls_of, spans_of
 from ductrun.subjects.duct_run.site import Site, site_of
 from ductrun.subjects.duct_run.uses import judged_riser, judged_uses
@@ -105,6 +105,7 @@ def assess(request: DuctRunRequest, sheet: Worksheet) -> DuctRun:
     find_crossings(stretches, names)
     assessed = _circuits(circuits, stretches, stops, request, sheet, names)
     caution_places(stretches, stops, sheet)
+    settle_shared(sheet.book)
     names.write()
     stations = [0.0, *(_end(one) for one in laid if one.given.pull_point is not None), _end(laid[-1])]
     ground = None if heights is None else heights.ground

@@ -101,6 +101,9 @@ class StretchJoints(Struct, frozen=True, gc=False):
     conduit_type: ConduitType | UnsetType = UNSET
     trade_size: TradeSize | UnsetType = UNSET
     riser: Annotated[StopName | UnsetType, Meta(description="Where it comes up, if it is a riser.")] = UNSET
+    stick_length: Annotated[
+        answers.Length | UnsetType, Meta(description="Length of its sticks, if it is on file how it is joined.")
+    ] = UNSET
     joints: Annotated[JointsResult | UnsetType, Meta(description="If it is on file how it is joined.")] = UNSET
 
 
@@ -302,6 +305,7 @@ def _piece(piece: Piece, telling: Telling) -> StretchJoints:
         UNSET if conduit.type is None else conduit.type,
         UNSET if conduit.trade_size is None else conduit.trade_size,
         UNSET if piece.riser is None else piece.riser.name,
+        UNSET if piece.joined is None else telling.given(piece.joined.stick_length),
         _told(piece.joined, joints.tell, telling),
     )
 
