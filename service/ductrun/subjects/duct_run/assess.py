@@ -49,7 +49,9 @@ from ductrun.subjects.duct_run.names import Names
 from ductrun.subjects.duct_run.places import Stop
 from ductrun.subjects.duct_run.practice import practice_of, settle_shared
 from ductrun.subjects.duct_run.pulls import pulls_of, spans_of
+from ductrun.subjects.duct_run.rates import check_rates, find_idle_rates
 from ductrun.subjects.duct_run.site import Site, site_of
+from ductrun.subjects.duct_run.takeoff import entries_of
 from ductrun.subjects.duct_run.uses import judged_riser, judged_uses
 from ductrun.subjects.fill.fill import hold
 from ductrun.subjects.fill.rules import Filling
@@ -85,6 +87,8 @@ def assess(request: DuctRunRequest, sheet: Worksheet) -> DuctRun:
     with faults, names.about("The bank"):
         banks = _banks(request, sheet)
     with faults:
+        check_rates(request.rates or (), sheet)
+    with faults:
         heights = _heights(request, sheet)
     with faults:
         site = site_of(request, sheet)
@@ -106,10 +110,14 @@ def assess(request: DuctRunRequest, sheet: Worksheet) -> DuctRun:
     assessed = _circuits(circuits, stretches, stops, request, sheet, names)
     caution_places(stretches, stops, sheet)
     settle_shared(sheet.book)
-    names.write()
     stations = [0.0, *(_end(one) for one in laid if one.given.pull_point is not None), _end(laid[-1])]
     ground = None if heights is None else heights.ground
-    return DuctRun(request, stops, stations, stretches, assessed, ground, site.openings)
+    run = DuctRun(request, stops, stations, stretches, assessed, ground, site.openings)
+    if request.rates:
+        run = run._replace(entries=list(entries_of(run, sheet.tell)))
+        find_idle_rates(request.rates, run.entries or (), sheet)
+    names.write()
+    return run
 
 
 def _end(laid: LaidStretch) -> float:

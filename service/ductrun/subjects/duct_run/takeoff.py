@@ -9,12 +9,13 @@ from ductrun.engineering.pulling import Straight
 from ductrun.kit.telling import Telling
 from ductrun.kit.wording import text_of
 from ductrun.subjects.bank.spacing import Pieces
+from ductrun.subjects.conduit.cement import QUART
 from ductrun.subjects.conduit.choices import JoiningMethod, RunEnd
 from ductrun.subjects.duct_run.assessment import AssessedStretch, DuctRun, Piece
 from ductrun.subjects.duct_run.choices import PlaceKind
 from ductrun.subjects.duct_run.laying import LaidSection
 from ductrun.subjects.duct_run.places import CONFINED
-from ductrun.subjects.duct_run.takeoff_lines import Entry, Kind
+from ductrun.subjects.duct_run.takeoff_entries import Entry
 from ductrun.subjects.parts.choices import BendMade
 from ductrun.subjects.parts.takeoff import TakeoffItem, VolumeMeasure
 from ductrun.subjects.pulling.choices import Attachment
@@ -50,8 +51,8 @@ def _ground(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[Ent
         bore = setting.bore_diameter
         size = None if bore is None else text_of(tell.given(bore))
         words = text_of(tell.distance(length))
-        yield Entry(TakeoffItem.BORE, Kind.LENGTH, length, index, f"{at}/plan_length", words, size=size)
-        yield Entry(TakeoffItem.BORE_PIT, Kind.COUNT, 2, index, f"{at}/plan_length", "one at either end")
+        yield Entry(TakeoffItem.BORE, length, index, f"{at}/plan_length", words, size=size)
+        yield Entry(TakeoffItem.BORE_PIT, 2, index, f"{at}/plan_length", "one at either end")
     if stretch.burial is None:
         return
     trench, volume = stretch.burial.trench, tell.bulk_volume
@@ -61,14 +62,13 @@ def _ground(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[Ent
     section += f"{text_of(tell.distance(length))} long"
     yield Entry(
         TakeoffItem.EXCAVATION,
-        Kind.VOLUME,
         dug.excavated,
         index,
         f"{at}/excavation_volume",
         section,
         measure=VolumeMeasure.BANK,
     )
-    yield Entry(TakeoffItem.SHORING, Kind.AREA, trench.shoring, index, f"{at}/shoring_area", "both sides where deep")
+    yield Entry(TakeoffItem.SHORING, trench.shoring, index, f"{at}/shoring_area", "both sides where deep")
     for item, quantity, measure, member in (
         (TakeoffItem.BEDDING, dug.bedding, VolumeMeasure.COMPACTED, "bedding_volume"),
         (TakeoffItem.SELECT_FILL, dug.select_fill, VolumeMeasure.COMPACTED, "select_fill_volume"),
@@ -78,27 +78,25 @@ def _ground(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[Ent
     ):
         ordered = item not in {TakeoffItem.NATIVE_BACKFILL, TakeoffItem.SPOIL}
         words = text_of(volume(quantity))
-        yield Entry(item, Kind.VOLUME, quantity, index, f"{at}/{member}", words, measure=measure, ordered=ordered)
+        yield Entry(item, quantity, index, f"{at}/{member}", words, measure=measure, ordered=ordered)
     loads = abs(trench.spoil) / trench.haul_capacity
     words = f"{text_of(volume(abs(trench.spoil)))} loose"
-    yield Entry(TakeoffItem.HAUL_LOAD, Kind.COUNT, loads, index, f"{at}/haul_load_count", words, ordered=True)
+    yield Entry(TakeoffItem.HAUL_LOAD, loads, index, f"{at}/haul_load_count", words, ordered=True)
     tape = trench.tape_length
     words = f"{text_of(tell.distance(length))} with its overlap"
-    yield Entry(TakeoffItem.WARNING_TAPE, Kind.LENGTH, tape, index, f"{at}/warning_tape_length", words, ordered=True)
+    yield Entry(TakeoffItem.WARNING_TAPE, tape, index, f"{at}/warning_tape_length", words, ordered=True)
     paved = trench.pavement
     if paved is None:
         return
     at, kind = f"{at}/pavement", str(paved.kind)
     cut = text_of(tell.distance(paved.cut_length))
-    yield Entry(
-        TakeoffItem.PAVEMENT_SAWCUT, Kind.LENGTH, paved.cut_length, index, f"{at}/saw_cut_length", cut, size=kind
-    )
+    yield Entry(TakeoffItem.PAVEMENT_SAWCUT, paved.cut_length, index, f"{at}/saw_cut_length", cut, size=kind)
     area = f"{text_of(tell.size(paved.width))} wide at most"
     for item, member in (
         (TakeoffItem.PAVEMENT_REMOVAL, "removal_area"),
         (TakeoffItem.PAVEMENT_RESTORATION, "restoration_area"),
     ):
-        yield Entry(item, Kind.AREA, paved.area, index, f"{at}/{member}", area, size=kind)
+        yield Entry(item, paved.area, index, f"{at}/{member}", area, size=kind)
 
 
 def _bank(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[Entry]:
@@ -113,7 +111,7 @@ def _bank(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[Entry
         spacing = text_of(tell.distance(ties.station_spacing))
         words = f"{ties.tie_downs} at each station, stations {spacing} apart"
         place = f"{at}/flotation/total_tie_down_count"
-        yield Entry(TakeoffItem.TIE_DOWN, Kind.COUNT, ties.all_tie_downs, index, place, words, ordered=True)
+        yield Entry(TakeoffItem.TIE_DOWN, ties.all_tie_downs, index, place, words, ordered=True)
     pour = burial.encasement
     if pour is None:
         return
@@ -122,7 +120,6 @@ def _bank(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[Entry
     words = f"{text_of(gross)} less {text_of(tell.bulk_volume(pour.displaced))} of ducts"
     yield Entry(
         TakeoffItem.CONCRETE,
-        Kind.VOLUME,
         pour.net,
         index,
         f"{at}/net_volume",
@@ -134,7 +131,7 @@ def _bank(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[Entry
     )
     form = pour.envelope.form * pour.length
     words = f"{text_of(tell.size(pour.envelope.height))} high, both sides"
-    yield Entry(TakeoffItem.FORM, Kind.AREA, form, index, f"{at}/form_area", words)
+    yield Entry(TakeoffItem.FORM, form, index, f"{at}/form_area", words)
     if pour.bars is not None:
         bars, at = pour.bars, f"{at}/reinforcing_takeoff"
         words = f"{bars.lap_count} laps of {text_of(tell.size(bars.lap))} in it"
@@ -142,12 +139,11 @@ def _bank(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[Entry
             (TakeoffItem.REINFORCING_BAR, bars.longitudinal, "longitudinal_length", bars.size, words),
             (TakeoffItem.TIE_BAR, bars.ties, "tie_length", bars.tie_size, f"{bars.tie_count} ties"),
         ):
-            yield Entry(item, Kind.LENGTH, length, index, f"{at}/{member}", how, size=str(size), ordered=True)
+            yield Entry(item, length, index, f"{at}/{member}", how, size=str(size), ordered=True)
     if pour.grounding is not None:
         ground = pour.grounding
         yield Entry(
             TakeoffItem.BANK_GROUND,
-            Kind.LENGTH,
             ground.length,
             index,
             f"stretches/{index}/encasement/bank_ground_takeoff/conductor_length",
@@ -173,7 +169,6 @@ def _spacers(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[En
         ):
             yield Entry(
                 item,
-                Kind.COUNT,
                 count,
                 index,
                 f"stretches/{index}/spacers/{member}",
@@ -208,7 +203,6 @@ def _ducts(index: int, at: int, stretch: AssessedStretch, piece: Piece, tell: Te
     words = f"{count} x {text_of(tell.distance(straight))}"
     yield Entry(
         TakeoffItem.CONDUIT,
-        Kind.LENGTH,
         straight * count,
         index,
         f"{place}/length",
@@ -232,16 +226,16 @@ def _ducts(index: int, at: int, stretch: AssessedStretch, piece: Piece, tell: Te
         (TakeoffItem.TERMINAL_ADAPTER, joined.finish_count(RunEnd.ADAPTER), "adapter_count", True),
     ):
         words = f"{count} {'duct' if count == 1 else 'ducts'}"
-        yield Entry(item, Kind.COUNT, number, index, f"{place}/joints/{member}", words, *named, ordered=bought)
+        yield Entry(item, number, index, f"{place}/joints/{member}", words, *named, ordered=bought)
     if joined.cement is not None:
         yield Entry(
             TakeoffItem.SOLVENT_CEMENT,
-            Kind.CEMENT,
             joined.cement.volume,
             index,
             f"{place}/joints/cement_volume",
             f"{joined.joint_count} joints",
             package="quart",
+            package_size=QUART.si,
             ordered=True,
         )
 
@@ -256,7 +250,6 @@ def _bend(index: int, one: LaidSection, named: _Size, count: int, stretch: Asses
         return
     yield Entry(
         item,
-        Kind.COUNT,
         count,
         index,
         f"stretches/{index}/length",
@@ -281,7 +274,6 @@ def _above(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[Entr
         words = f"{count} ducts x {each}, {len(above.gaps)} of them at joints of the structure"
         yield Entry(
             TakeoffItem.EXPANSION_FITTING,
-            Kind.COUNT,
             each * count,
             index,
             f"{at}/expansion",
@@ -293,7 +285,7 @@ def _above(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[Entr
         item = TakeoffItem.HANGER if above.hung else TakeoffItem.STRAP
         number = straps if above.hung else straps * count
         words = f"{straps} for all ducts" if above.hung else f"{count} ducts x {straps}"
-        yield Entry(item, Kind.COUNT, number, index, f"{at}/supports", words, *named, ordered=True)
+        yield Entry(item, number, index, f"{at}/supports", words, *named, ordered=True)
     for place, riser in enumerate(stretch.risers):
         up = [piece for piece in pieces if piece.riser is riser.stop]
         size = _named(up[0], tell) if up else named
@@ -303,7 +295,7 @@ def _above(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[Entr
         where = f"{at}/risers/{place}"
         for item, each in ((TakeoffItem.EXPANSION_FITTING, fittings), (TakeoffItem.STRAP, straps)):
             words = f"{count} ducts x {each} at {riser.stop.name}"
-            yield Entry(item, Kind.COUNT, each * count, index, where, words, *size, ordered=True)
+            yield Entry(item, each * count, index, where, words, *size, ordered=True)
 
 
 def _spans(run: DuctRun, tell: Telling) -> Iterator[Entry]:
@@ -322,7 +314,6 @@ def _spans(run: DuctRun, tell: Telling) -> Iterator[Entry]:
         new = any(stretch.pieces for stretch in stretches)
         yield Entry(
             TakeoffItem.DUCT_PLUG,
-            Kind.COUNT,
             2 * spares,
             at,
             "spare_count",
@@ -332,16 +323,16 @@ def _spans(run: DuctRun, tell: Telling) -> Iterator[Entry]:
         for stop in stops:
             kind = stop.given.kind
             if kind is PlaceKind.CAPPED:
-                yield Entry(TakeoffItem.CAP, Kind.COUNT, count, at, where, f"at {stop.name}", ordered=True)
+                yield Entry(TakeoffItem.CAP, count, at, where, f"at {stop.name}", ordered=True)
             if kind is PlaceKind.CONDUIT_BODY:
-                yield Entry(TakeoffItem.CONDUIT_BODY, Kind.COUNT, count, at, where, f"at {stop.name}", ordered=True)
+                yield Entry(TakeoffItem.CONDUIT_BODY, count, at, where, f"at {stop.name}", ordered=True)
             if kind in CONFINED and new:
-                yield Entry(TakeoffItem.WALL_PENETRATION, Kind.COUNT, count, at, where, f"at {stop.name}")
-        yield Entry(TakeoffItem.MANDREL_PASS, Kind.COUNT, count, at, "mandrel_diameter", f"{count} ducts, {way}")
+                yield Entry(TakeoffItem.WALL_PENETRATION, count, at, where, f"at {stop.name}")
+        yield Entry(TakeoffItem.MANDREL_PASS, count, at, "mandrel_diameter", f"{count} ducts, {way}")
         tail = max((_tail(piece) for stretch in stretches for piece in stretch.pieces), default=0.0)
         cord = count * (length + 2 * tail)
         words = f"{count} x ({text_of(tell.distance(length))} + 2 x {text_of(tell.distance(tail))})"
-        yield Entry(TakeoffItem.PULL_CORD, Kind.LENGTH, cord, at, where, words, ordered=True)
+        yield Entry(TakeoffItem.PULL_CORD, cord, at, where, words, ordered=True)
 
 
 def _by_span(run: DuctRun) -> list[tuple[int, list[int]]]:
@@ -373,7 +364,6 @@ def _cables(run: DuctRun, tell: Telling) -> Iterator[Entry]:
             way = f"{circuit.placed.name}, {run.stops[pull.start].name} to {run.stops[pull.end].name}"
             yield Entry(
                 TakeoffItem.LUBRICANT,
-                Kind.LIQUID,
                 pull.pulled.lubricant_volume * len(ducts),
                 index,
                 f"{place}/pull/lubricant_volume",
@@ -382,14 +372,13 @@ def _cables(run: DuctRun, tell: Telling) -> Iterator[Entry]:
             )
             held = _attachment(run, number)
             if held is Attachment.PULLING_EYE:
-                yield Entry(TakeoffItem.PULLING_EYE, Kind.COUNT, len(ducts), index, place, way, ordered=True)
+                yield Entry(TakeoffItem.PULLING_EYE, len(ducts), index, place, way, ordered=True)
             for line, cable in zip(pull.order, pull.pulled.pulling.cables.lines, strict=True):
                 number_of = line.cable_count * len(ducts)
                 size = _cable_size(cable.given, tell)
                 each = text_of(tell.given(line.order_length))
                 yield Entry(
                     TakeoffItem.CABLE,
-                    Kind.LENGTH,
                     line.exact_length * number_of,
                     index,
                     f"{place}/cables_to_order",
@@ -402,7 +391,6 @@ def _cables(run: DuctRun, tell: Telling) -> Iterator[Entry]:
                     reels = line.reel_count * len(ducts)
                     yield Entry(
                         TakeoffItem.CABLE_REEL,
-                        Kind.COUNT,
                         reels,
                         index,
                         f"{place}/cables_to_order",
