@@ -22,8 +22,26 @@ import ductrun.engineering
 from ductrun.tables import TABLES
 
 SMALL = ["in/SCALE", "in2/SCALE", "1/SCALE", "1/WHOLE"]  # the whole numbers of fill
+ELECTRICAL = ["A", "A2", "V", "W", "W/m", "Hz", "ohm/m", "ohm.m", "V/m", "K.m/W"]
 UNITS = frozenset(
-    [*SMALL, "m", "m2", "m3", "m3/m2", "rad", "K", "1/K", "N", "N/m", "N/m2", "kg/m", "kg/m3", "percent", "any"]
+    [
+        *SMALL,
+        *ELECTRICAL,
+        "m",
+        "m2",
+        "m3",
+        "m3/m2",
+        "rad",
+        "K",
+        "1/K",
+        "N",
+        "N/m",
+        "N/m2",
+        "kg/m",
+        "kg/m3",
+        "percent",
+        "any",
+    ]
 )
 BARE = frozenset({"count", "ratio", "index"})
 STANDINGS = ("derived", "from memory", "common practice, no source")

@@ -25,7 +25,7 @@ from tools.contract import CONTRACT
 REPOSITORY = Path(__file__).resolve().parents[2]
 README = REPOSITORY / "README.md"
 QUESTIONS = REPOSITORY / "docs" / "questions.md"
-PAGES = (README, QUESTIONS, *(REPOSITORY / "docs" / f"{name}.md" for name in ("deployment", "stream")))
+PAGES = (README, QUESTIONS, *(REPOSITORY / "docs" / f"{name}.md" for name in ("deployment", "documents", "stream")))
 EXAMPLES = CONTRACT.parent / "examples"
 JOB = EXAMPLES / "whole_job_request.json"
 WIDTH = 118

@@ -117,6 +117,7 @@ def test_readme_is_read_in_one_go_and_opens_with_the_job() -> None:
 def test_readme_counts_the_published_values_that_are_held() -> None:
     """What is lost from a file of published values is missed here."""
     construction, pulling = (document_of(f"{name}.json") for name in ("construction", "pulling"))
+    feeders = document_of("feeders.json")
     concrete = [cell for cell in construction["table_cells"] if cell["table"].startswith("concrete")]
     expansion = len(rows_of("expansion_cells.csv")) + len(construction["table_cells"]) - len(concrete)
     told = " ".join(PAGE.split())
@@ -126,6 +127,8 @@ def test_readme_counts_the_published_values_that_are_held() -> None:
         (expansion, "cells of expansion tables"),
         (len(concrete), "cells and five examples of concrete quantities"),
         (len(pulling["published_steps"]), "single figures of pulling manuals"),
+        (sum(len(row["amperes"]) for row in feeders["ampacity"]), "ampacities of ducts in concrete"),
+        (len(feeders["impedance"]), "effective impedances"),
     ):
         assert f"{count} {of_what}" in told
 

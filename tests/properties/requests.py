@@ -24,6 +24,10 @@ NEEDED: dict[str, tuple[str, ...]] = {
     "spacers": ("tiers",),
     "encasement": ("tiers",),
     "flotation": ("tiers",),
+    "ampacity": ("cover", "material", "conductor", "size", "layers", "tiers"),
+    "voltage-drop": ("current", "material"),
+    "earth-load": ("conduit", "tiers"),
+    "pull-box": ("conduit",),
     "duct-run": (
         "bank",
         "tiers",
@@ -39,6 +43,7 @@ NEEDED: dict[str, tuple[str, ...]] = {
         "mass_per_length",
     ),
 }
+KEPT_BESIDE = {"wall": "conduit"}  # where one is, the other is kept: no box has an answer without all its raceways
 
 
 def resolved(node: dict[str, Any], root: dict[str, Any]) -> dict[str, Any]:
@@ -135,7 +140,7 @@ def _varied_object(
     fitting = [node for node in nodes if set(value) <= set(node.get("properties", {}))] or nodes
     if len(nodes) > 1 and random.random() < changed:
         return made(random.choice(nodes), root, random)
-    required = set(fitting[0].get("required", ()))
+    required = {*fitting[0].get("required", ()), *(kept for name, kept in KEPT_BESIDE.items() if name in value)}
     kept = {
         name: one for name, one in value.items() if name in required or name in needed or random.random() >= left_out
     }

@@ -20,9 +20,13 @@ VERDICTS = {
     "cover": "complies",
     "permitted-use": "not_judged",
     "joints": None,
+    "earth-load": "complies",
+    "pull-box": "complies",
     "pull-tension": "violates",
     "pull-plan": "complies",
     "duct-run": "complies",
+    "ampacity": "complies",
+    "voltage-drop": "complies",
 }
 
 

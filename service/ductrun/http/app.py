@@ -24,6 +24,7 @@ from ductrun.http.gate import Gate
 from ductrun.http.health import Alive, Health, Ready
 from ductrun.http.items import EXAMPLES, Items
 from ductrun.http.problems import KINDS, ProblemRaised
+from ductrun.http.representations import representations_of
 from ductrun.http.stream import MEDIA_TYPES, Stream
 from ductrun.http.tables import TableEndpoint, Tagged
 from ductrun.kit.answering import answer_to
@@ -78,8 +79,9 @@ def _described(settings: Settings, health: Health) -> Iterator[Endpoint]:
     """Give the endpoints that stand in the contract, in its order."""
     answers = {operation.name: answer_to(operation) for operation in OPERATIONS}
     for operation in OPERATIONS:
-        calculation = Calculation(answers[operation.name], settings.max_body_bytes)
-        yield Endpoint("POST", f"/v1/{operation.name}", calculation, descriptions.calculation_options(operation))
+        made = representations_of(operation, answers[operation.name])
+        described = descriptions.calculation_options(operation, [one.media_type for one in made])
+        yield Endpoint("POST", f"/v1/{operation.name}", Calculation(made, settings.max_body_bytes), described)
     items = Items(answers)
     batch = Batch(items, settings.max_batch_bytes)
     yield Endpoint("POST", "/v1/batch", batch, descriptions.batch_options(EXAMPLES, settings))

@@ -55,7 +55,7 @@ class Batch:
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         """Answer one batch, with breaks in which other requests are answered."""
-        body = await read_body(scope, receive, self.max_body_bytes)
+        body = await read_body(dict(scope["headers"]), receive, self.max_body_bytes)
         chosen = read_query(scope["query_string"])
         items = _items_of(body)
         answers = []

@@ -2,22 +2,51 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Sequence
+from typing import Final
+
 from starlette.types import Receive, Scope, Send
 
+from ductrun.drawings.markup import Document
+from ductrun.http.accepting import preferred
 from ductrun.http.exchange import read_body, read_query, send_written
-from ductrun.kit.answering import Answering
+from ductrun.http.problems import ProblemRaised
+from ductrun.http.representations import VARY, Representation
+
+_USUAL: Final = frozenset({None, b"*/*", b"application/json"})  # for which nothing is weighed
 
 
 class Calculation:
-    """The endpoint of one operation."""
+    """The endpoint of one operation, whose answer is given as what the Accept header asks for."""
 
-    def __init__(self, answer: Answering, max_body_bytes: int) -> None:
-        """Keep what answers, and the limit of a body."""
-        self.answer = answer
+    def __init__(self, representations: Sequence[Representation], max_body_bytes: int) -> None:
+        """Keep what makes the answer, and the limit of a body."""
+        self.offered = tuple(one.media_type for one in representations)
+        self.made = {
+            one.media_type: (one.answer, one.query, one.usual, one.content_type, one.headers) for one in representations
+        }
+        self.usual = self.made[self.offered[0]]
         self.max_body_bytes = max_body_bytes
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         """Answer one request."""
-        body = await read_body(scope, receive, self.max_body_bytes)
-        written = self.answer(body, read_query(scope["query_string"]))
-        await send_written(send, 200, b"application/json", written)
+        headers: dict[bytes, bytes] = dict(scope["headers"])
+        made = self.usual
+        if headers.get(b"accept") not in _USUAL or len(headers) < len(scope["headers"]):
+            made = self.made[self._preferred(scope["headers"])]
+        answer, query, usual, content_type, more_headers = made
+        body = await read_body(headers, receive, self.max_body_bytes)
+        written = answer(body, read_query(scope["query_string"], query, usual))
+        if isinstance(written, Document):
+            written, policy = written
+            more_headers = (*more_headers, (b"content-security-policy", policy.encode()))
+        await send_written(send, 200, content_type, written, *more_headers)
+
+    def _preferred(self, headers: Iterable[tuple[bytes, bytes]]) -> str:
+        """Give the media type that the headers ask for; one that is given twice is one list."""
+        accepted = ",".join([value.decode("latin-1") for name, value in headers if name == b"accept"])
+        found = preferred(accepted, self.offered)
+        if found is None:
+            detail = f"The answer is given as {' or '.join(self.offered)}: ask for that, or send no Accept header."
+            raise ProblemRaised("not_acceptable", detail, headers=(VARY,))
+        return found

@@ -13,9 +13,10 @@ from pydantic import TypeAdapter
 from pydantic.json_schema import models_json_schema
 
 from ductrun import __version__
+from ductrun.drawings.documents import pages_of
 from ductrun.http import batch_schemas
 from ductrun.http.api import Endpoint
-from ductrun.http.descriptions import AssumptionPolicy, RequestBack, stem, table_name
+from ductrun.http.descriptions import AssumptionPolicy, Page, RequestBack, stem, table_name
 from ductrun.http.health import Alive, Ready
 from ductrun.http.problems import Problem
 from ductrun.kit.answers import NOTICE, PURPOSE, USE, Assumption, Basis, Caution, Finding, Step
@@ -96,7 +97,7 @@ def schemas() -> dict[str, Any]:
     enums = {
         code.__name__: TypeAdapter(code).json_schema(ref_template=template)
         for code in _all_codes(Code)
-        if code.__name__ in answers or code in (UnitSystem, AssumptionPolicy, RequestBack)
+        if code.__name__ in answers or code in _of_queries()
     }
     merged: dict[str, Any] = answers | enums | used | requests["$defs"] | batch_schemas.schemas()
     for name in answers:
@@ -108,6 +109,11 @@ def schemas() -> dict[str, Any]:
             "description": "The request with every default filled in, if asked for.",
         }
     return merged
+
+
+def _of_queries() -> tuple[type[Code], ...]:
+    several = any(len(pages_of(operation)) > 1 for operation in OPERATIONS)
+    return (UnitSystem, AssumptionPolicy, RequestBack, *([Page] if several else []))
 
 
 def _all_codes(base: type[Code]) -> Iterator[type[StrEnum]]:

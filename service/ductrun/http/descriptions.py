@@ -8,7 +8,9 @@ from typing import Any
 
 import msgspec
 
+from ductrun.drawings.documents import CSV, WORKBOOK, pages_of
 from ductrun.http.problems import KINDS, MEDIA_TYPE
+from ductrun.http.representations import HTML, JSON, SVG
 from ductrun.kit.telling import UnitSystem
 from ductrun.settings import Settings
 from ductrun.subjects import Operation
@@ -29,6 +31,14 @@ class RequestBack(Code):
     """How the request comes back with the answer, if asked for: with every default filled in."""
 
     COMPLETED = "completed"
+
+
+class Page(Code):
+    """Pages on which an answer may be read: the calculation sheet, the takeoff, and what the crew needs."""
+
+    SHEET = "sheet"
+    TAKEOFF = "takeoff"
+    CREW = "crew"
 
 
 def stem(operation: Operation[Any, Any, Any]) -> str:
@@ -54,33 +64,73 @@ def problem_responses(*statuses: int) -> dict[str, dict[str, Any]]:
 
 
 def _post(
-    operation_id: str, summary: str, description: str, body: dict[str, Any], answer: dict[str, Any]
+    operation_id: str,
+    summary: str,
+    description: str,
+    body: dict[str, Any],
+    answer: dict[str, Any],
+    *more_problems: int,
 ) -> dict[str, Any]:
     return {
         "operationId": operation_id,
         "summary": summary,
         "description": description,
         "tags": ["calculations"],
-        "responses": {"200": answer} | problem_responses(400, 405, 413, 415, 422),
+        "responses": {"200": answer} | problem_responses(400, 405, *more_problems, 413, 415, 422),
         "parameters": _asked(),
         "requestBody": {"required": True} | body,
     }
 
 
-def calculation_options(operation: Operation[Any, Any, Any]) -> dict[str, Any]:
-    """Describe a calculation."""
+_LONGEST_DOCUMENT = 200_000_000  # characters: the sheet of a run grows with its answer
+_DRAWN_OR_WRITTEN = {
+    SVG: {
+        "type": "string",
+        "description": "A picture of the answer, 360 units wide, with a title and a description in words; no script, "
+        "no reference to anything outside. It takes `units` and `assumptions` alone of the query.",
+        "maxLength": 2_000_000,
+    },
+    HTML: {
+        "type": "string",
+        "description": "The calculation sheet, to read, print and hand in, with the drawing if there is one and with "
+        "the working unless `working=false`; no script, no reference to anything outside. It does not take `request`.",
+        "maxLength": _LONGEST_DOCUMENT,
+    },
+    CSV: {
+        "type": "string",
+        "description": "The lines of the takeoff, RFC 4180 with a header; a text that a spreadsheet would take for a "
+        "formula has an apostrophe before it. It takes `units` and `assumptions` alone of the query.",
+        "maxLength": _LONGEST_DOCUMENT,
+    },
+    WORKBOOK: {
+        "type": "string",
+        "format": "binary",
+        "description": "The takeoff as a workbook: prices, hours and totals follow by formula from rates that may be "
+        "filled in. It takes `units` and `assumptions` alone of the query.",
+    },
+}
+
+
+def calculation_options(operation: Operation[Any, Any, Any], media_types: Sequence[str]) -> dict[str, Any]:
+    """Describe a calculation, whose answer is given as each of the media types by the Accept header."""
     body = {
         "schema": {"$ref": f"#/components/schemas/{operation.request.__name__}"},
         "examples": {"complete": {"summary": "A complete request", "value": operation.example}},
     }
-    answer = {"application/json": {"schema": {"$ref": f"#/components/schemas/{stem(operation)}Answer"}}}
-    return _post(
+    schemas = {JSON: {"$ref": f"#/components/schemas/{stem(operation)}Answer"}} | _DRAWN_OR_WRITTEN
+    answer = {media_type: {"schema": schemas[media_type]} for media_type in media_types}
+    described = _post(
         operation.operation_id,
         operation.summary,
         operation.description,
         {"content": {"application/json": body}},
-        {"description": "The answer.", "content": answer},
+        {"description": "The answer, as the Accept header asks for it.", "content": answer},
+        406,
     )
+    if len(pages_of(operation)) > 1:
+        page = _parameter("page", "Which page of the answer as text/html; no other form takes it.", Page, "sheet")
+        described["parameters"] = [*described["parameters"], page]
+    return described
 
 
 def batch_options(examples: list[dict[str, Any]], settings: Settings = _USUAL) -> dict[str, Any]:

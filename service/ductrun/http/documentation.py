@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Awaitable, Callable
 from pathlib import Path
 from typing import Final
@@ -11,6 +10,7 @@ from starlette.requests import Request
 from starlette.responses import HTMLResponse, RedirectResponse, Response
 from starlette.types import ASGIApp, Receive, Scope, Send
 
+from ductrun.http.accepting import weight_of
 from ductrun.http.exchange import read_parameters
 from ductrun.http.problems import Kind, page_of
 
@@ -22,34 +22,15 @@ _POLICY: Final = (
     "base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
 )
 _HEADERS: Final = {"Content-Security-Policy": _POLICY, "Cache-Control": "no-cache"}
-_WEIGHT: Final = re.compile(r"[01](\.[0-9]{0,3})?\Z")
 _PAGE: Final = (ASSETS / "docs.html").read_text(encoding="utf-8")
 
 
 async def front_door(request: Request) -> Response:
     """Send a browser to the docs page, and a program to the contract."""
     accepted = request.headers.get("accept", "")
-    page = (
-        "/docs" if _preference(accepted, "text/html") > _preference(accepted, "application/json") else "/openapi.json"
-    )
+    page = "/docs" if weight_of(accepted, "text/html") > weight_of(accepted, "application/json") else "/openapi.json"
     place = request.scope.get("root_path", "") + page
     return RedirectResponse(place, 307, headers={"Vary": "Accept", "Cache-Control": "no-cache"})
-
-
-def _preference(accepted: str, media_type: str) -> float:
-    """Give the weight that an Accept header gives to a media type, by the range that is nearest to it (RFC 9110)."""
-    nearest = ["*/*", f"{media_type.partition('/')[0]}/*", media_type]
-    found = (-1, 0.0)
-    for one in accepted.lower().split(","):
-        offered, *parameters = (part.strip() for part in one.split(";"))
-        weights = [part[2:] for part in parameters if part.startswith("q=")]
-        if offered in nearest:
-            found = max(found, (nearest.index(offered), _weight(weights[0]) if weights else 1.0))
-    return found[1]
-
-
-def _weight(text: str) -> float:
-    return float(text) if _WEIGHT.match(text) else 0.0
 
 
 async def docs_page(_request: Request) -> Response:

@@ -8,7 +8,7 @@ from typing import Any, Final
 from urllib.parse import parse_qsl
 
 from msgspec import UNSET
-from starlette.types import Receive, Scope, Send
+from starlette.types import Receive, Send
 
 from ductrun.http.problems import MEDIA_TYPE, ProblemError, ProblemRaised, body_of
 from ductrun.http.suggestions import probably_meant
@@ -19,7 +19,7 @@ JSON: Final = ("application/json",)
 _OTHER_JSON = re.compile(r"application/.*\+json\Z")
 _PARAMETER = re.compile(r';\s*([^=;\s"]+)\s*=\s*("(?:[^"\\]|\\.)*"|[^;"\s]*)')
 _UTF8 = {"utf-8", "utf8"}
-_QUERY: dict[str, dict[str, Any]] = {
+QUERY: Final[Mapping[str, Mapping[str, Any]]] = {
     "units": {"us": US, "metric": METRIC},
     "working": {"true": True, "false": False},
     "assumptions": {"state": False, "refuse": True},
@@ -34,16 +34,19 @@ class ClientGone(Exception):  # noqa: N818
 _USUAL = Chosen()
 
 
-def read_query(query: bytes) -> Chosen:
-    """Read the query; raises ProblemRaised with everything that is wrong with it."""
+def read_query(query: bytes, known: Mapping[str, Mapping[str, Any]] = QUERY, usual: Chosen = _USUAL) -> Chosen:
+    """Read the query of a calculation, or what of it a representation takes; `usual` is what is meant where it does not
+    say. Raises ProblemRaised with everything that is wrong with it.
+    """
     if not query:
-        return _USUAL
-    chosen = read_parameters(query, _QUERY)
+        return usual
+    chosen = read_parameters(query, known)
     return Chosen(
         chosen.get("units", US),
-        chosen.get("working", False),
+        chosen.get("working", usual.working),
         chosen.get("assumptions", False),
         chosen.get("request", False),
+        chosen.get("page", usual.page),
     )
 
 
@@ -123,9 +126,8 @@ def _coding_refused() -> ProblemRaised:
     return ProblemRaised("unsupported_content_coding", detail, headers=((b"accept-encoding", b"identity"),))
 
 
-async def read_body(scope: Scope, receive: Receive, limit: int) -> bytes:
+async def read_body(headers: Mapping[bytes, bytes], receive: Receive, limit: int) -> bytes:
     """Read the body, whose content type must be JSON and whose size, declared or counted, must keep the limit."""
-    headers: dict[bytes, bytes] = dict(scope["headers"])
     declared = headers.get(b"content-length", b"")
     if declared.isdigit() and int(declared) > limit:
         raise _too_large(limit)

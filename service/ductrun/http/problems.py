@@ -82,6 +82,14 @@ _ALL = (
         "A calculation is a POST, a table a GET or HEAD; the Allow header names the methods.",
     ),
     Kind(
+        "not_acceptable",
+        406,
+        "The answer is not given as that",
+        "The Accept header takes none of the media types that the answer of this calculation is given as; the detail "
+        "names them. Without the header, or with */*, it is application/json. A problem is always "
+        "application/problem+json.",
+    ),
+    Kind(
         "body_too_large",
         413,
         "The body is too large",
@@ -114,8 +122,8 @@ _ALL = (
         422,
         "A query parameter is not valid",
         "A calculation takes units (us or metric), working (true or false), assumptions (state or refuse) and request "
-        "(completed); a table takes its filters and, if it has quantities, units; each at most once. Other paths take "
-        "none.",
+        "(completed), its drawing units and assumptions; a table takes its filters and, if it has quantities, units; "
+        "each at most once. Other paths take none.",
         QUERY_CODES,
     ),
     Kind(

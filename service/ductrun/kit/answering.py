@@ -8,7 +8,7 @@ its own.
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from typing import Any, Final, NamedTuple
+from typing import Any, Final, NamedTuple, TypeVar
 
 from msgspec import UNSET, json
 from pydantic import ValidationError
@@ -25,18 +25,20 @@ from ductrun.kit.telling import US, Telling
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.tables import TABLES
 
+T = TypeVar("T")
 _encode: Callable[[Any], bytes] = json.Encoder().encode
 
 
 class Chosen(NamedTuple):
-    """How a caller wants the answer: its units, whether with the working, whether without assumptions, and whether with
-    the request given back completed.
+    """How a caller wants the answer: its units, whether with the working, whether without assumptions, whether with the
+    request given back completed, and, of a document, which page.
     """
 
     telling: Telling = US
     working: bool = False
     refuse_assumptions: bool = False
     complete_request: bool = False
+    page: str = "sheet"
 
 
 class InvalidRequestError(Exception):
@@ -62,46 +64,85 @@ REFUSALS: Final = (NotStrictError, InvalidRequestError, AssumptionsRefusedError,
 Answering = Callable[[bytes, Chosen], bytes]
 
 
-def answer_to(operation: Operation[Any, Any, Any]) -> Answering:
-    """Give the function from the bytes of a request to those of its answer; it raises one of REFUSALS."""
-    read = reader_of(operation.request)
-    assess, tell = operation.assess, operation.tell
+def assessed_by(operation: Operation[Any, T, Any]) -> Callable[[bytes, Chosen], tuple[T, Worksheet]]:
+    """Give the function from the bytes of a request to what was assessed of it; it raises one of REFUSALS."""
+    read, assess = reader_of(operation.request), operation.assess
 
-    def answer(body: bytes, chosen: Chosen) -> bytes:
+    def assessed(body: bytes, chosen: Chosen) -> tuple[T, Worksheet]:
         try:
             request = read(body)
         except REFUSED:
             request = read_slowly(operation.request, body)
         sheet = Worksheet(chosen.telling, working=chosen.working)
-        result = tell(assess(request, sheet), sheet.tell)
-        book, assumptions = sheet.book, sheet.assumptions
+        assessment = assess(request, sheet)
+        if chosen.refuse_assumptions and sheet.book.settled:
+            raise AssumptionsRefusedError(sheet.assumptions)
+        return assessment, sheet
+
+    return assessed
+
+
+def told_by(operation: Operation[Any, T, Any]) -> Callable[[bytes, Chosen], tuple[Answer, T]]:
+    """Give the function from the bytes of a request to its answer, not written yet, and what was assessed of it; it
+    raises one of REFUSALS.
+    """
+    assessed, tell = assessed_by(operation), operation.tell
+
+    def told(body: bytes, chosen: Chosen) -> tuple[Answer, T]:
+        assessment, sheet = assessed(body, chosen)
+        book = sheet.book
         verdict = book.verdict
-        if chosen.refuse_assumptions and assumptions:
-            raise AssumptionsRefusedError(assumptions)
-        written = _encode(
-            Answer(
-                verdict=UNSET if verdict is None else verdict,
-                result=result,
-                findings=book.findings,
-                cautions=book.cautions,
-                assumptions=assumptions,
-                basis=Basis(
-                    __version__,
-                    TABLES.hash,
-                    tuple(book.sources),
-                    f"NFPA 70-{book.edition}" if book.follows_code else UNSET,
-                ),
-                notice=NOTICE,
-                working=UNSET if book.working is None else book.working,
-                request=completed(json.decode(body), book) if chosen.complete_request else UNSET,
-            )
+        answer = Answer(
+            verdict=UNSET if verdict is None else verdict,
+            result=tell(assessment, sheet.tell),
+            findings=book.findings,
+            cautions=book.cautions,
+            assumptions=sheet.assumptions,
+            basis=Basis(
+                __version__,
+                TABLES.hash,
+                tuple(book.sources),
+                f"NFPA 70-{book.edition}" if book.follows_code else UNSET,
+            ),
+            notice=NOTICE,
+            working=UNSET if book.working is None else book.working,
+            request=completed(json.decode(body), book) if chosen.complete_request else UNSET,
         )
-        # a number that is not finite would be written as null, and an answer holds no other null
-        if b":null" in written:
-            raise ArithmeticError(f"{operation.name} gave a number that is not finite")
-        return written
+        return answer, assessment
+
+    return told
+
+
+def answer_to(operation: Operation[Any, Any, Any]) -> Answering:
+    """Give the function from the bytes of a request to those of its answer; it raises one of REFUSALS."""
+    told, name = told_by(operation), operation.name
+
+    def answer(body: bytes, chosen: Chosen) -> bytes:
+        return written(name, told(body, chosen)[0])
 
     return answer
+
+
+def written(name: str, answer: Answer) -> bytes:
+    """Write the answer of an operation as JSON.
+
+    A number that is not finite would be written as null, and an answer holds no other null.
+    """
+    text = _encode(answer)
+    if b":null" in text:
+        raise ArithmeticError(f"{name} gave a number that is not finite")
+    return text
+
+
+def drawing_of(operation: Operation[Any, T, Any], draw: Callable[[T, Telling], str]) -> Answering:
+    """Give the function from the bytes of a request to those of a drawing of its answer; it raises one of REFUSALS."""
+    assessed = assessed_by(operation)
+
+    def drawn(body: bytes, chosen: Chosen) -> bytes:
+        assessment, sheet = assessed(body, chosen)
+        return draw(assessment, sheet.tell).encode()
+
+    return drawn
 
 
 def read_slowly(form: type[Form], body: bytes) -> Any:

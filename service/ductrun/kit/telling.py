@@ -66,6 +66,7 @@ class Telling:
     temperature: Callable[[float], answers.Temperature]
     expansion_coefficient: Callable[[float], answers.ExpansionCoefficient]
     thermal_resistivity: Callable[[float], answers.ThermalResistivity]
+    thermal_resistance: Callable[[float], answers.ThermalResistance]
     power_per_length: Callable[[float], answers.PowerPerLength]
     current: Callable[[float], answers.Current]
     voltage: Callable[[float], answers.Voltage]

@@ -37,6 +37,20 @@ SPELLINGS: Final[tuple[tuple[str, tuple[str, ...]], ...]] = (
     (r"nonshielded", ("unshielded",)),
     (r"triplexed", ("triplex",)),
     (r"triangular", ("triangle", "trefoil")),
+    # circuits and how they are rated
+    (r"three_phase", ("3 phase", "3 ph", "three phases")),
+    (r"single_phase", ("1 phase", "1 ph", "one phase")),
+    (r"direct_current", ("dc",)),
+    (r"neher_mcgrath", ("nm", "neher mc grath", "neher")),
+    (r"iec_60287", ("iec", "iec 287")),
+    (r"(both_ends|single_point)", (r"bonded \1", r"grounded \1")),
+    (r"both_ends", ("solidly bonded", "multi point")),
+    (r"single_point", ("one end", "one point")),
+    (r"(60|75|90)_degc", (r"\1", r"\1 c")),
+    # boxes, and what passes over ducts
+    (r"manhole", ("mh", "vault")),
+    (r"handhole", ("hh", "hand hole")),
+    (r"h_20", ("hs 20", "h 20", "hl 93")),
     # units: lengths, areas, volumes
     (r"ft", ("foot", "feet", "'", "lf", "linear feet")),
     (r"in", ("inch", "inches", '"')),
@@ -67,6 +81,15 @@ SPELLINGS: Final[tuple[tuple[str, tuple[str, ...]], ...]] = (
     (r"psf", ("lb/ft2", "lbf/ft2", "lbs/sq ft", "pounds per square foot")),
     (r"lb/ft3", ("pcf", "lbs/ft3", "lb/cf", "pounds per cubic foot")),
     (r"lb/yd3", ("lbs/yd3", "lb/cy", "pounds per cubic yard")),
+    # units: circuits and heat
+    (r"A", ("amp", "amps", "ampere", "amperes")),
+    (r"V", ("volt", "volts")),
+    (r"(k?)W", (r"\1 watt", r"\1 watts")),
+    (r"Hz", ("hertz", "cycles")),
+    (r"ohm/1000ft", ("ohm/kft", "ohms/kft", "ohms/1000ft", "ohm/mft")),
+    (r"ohm/km", ("ohms/km",)),
+    (r"degC.cm/W", ("C cm/W", "thermal ohm cm", "rho")),
+    (r"K.m/W", ("K m/W", "mK/W", "C m/W")),
     # units: temperatures, angles, durations, shares
     (r"(?:delta_)?deg(F|C)", (r"\1", r"deg \1", r"degrees \1")),
     (r"(?:delta_)?degF", ("fahrenheit",)),

@@ -13,6 +13,7 @@ from decimal import Decimal
 from itertools import pairwise
 from typing import Any
 
+from ductrun.tables.feeder_rows import ConductorImpedance, ConductorResistance, TableAmpacity
 from ductrun.tables.rows import STANDINGS, Conductor, Conduit
 from ductrun.units import UNIT_CODES
 
@@ -31,7 +32,7 @@ CONDUCTOR_SIZES = (
     *(f"{kcmil} kcmil" for kcmil in (250, 300, 350, 400, 500, 600, 700, 750, 800, 900)),
     *(f"{kcmil} kcmil" for kcmil in (1000, 1250, 1500, 1750, 2000)),
 )
-_EXTRA_UNITS = {"lbf/cmil", "N/mm2", "kgf/mm2", "gal_us/(ft.in)", ""}
+_EXTRA_UNITS = {"lbf/cmil", "N/mm2", "kgf/mm2", "gal_us/(ft.in)", "ohm.cmil/ft", "ohm.mm2/km", ""}
 
 
 class CorruptTableError(Exception):
@@ -116,6 +117,38 @@ def conductor_faults(row: Conductor) -> Iterator[str]:
         yield "a bare conductor without its circular mils"
 
 
+def resistance_faults(row: ConductorResistance | ConductorImpedance) -> Iterator[str]:
+    """Faults between the column in feet and the one in kilometres of one row of Table 8 or 9."""
+    if row.size not in CONDUCTOR_SIZES:
+        yield f"unknown conductor size {row.size!r}"
+    for field in fields(row):
+        name, _, kilofeet = field.name.partition("_ohm_per_")
+        if kilofeet != "kft":
+            continue
+        feet, metric = getattr(row, field.name), getattr(row, f"{name}_ohm_per_km")
+        if feet is not None and metric is not None and (fault := _resistance_fault(feet, metric)):
+            yield f"{name}: {fault}"
+
+
+def _resistance_fault(feet: Decimal, metric: Decimal) -> str | None:
+    # the two columns of Table 8 were rounded apart: they part by up to a percent in a dozen cells
+    exact = float(feet) / 0.3048
+    slack = _half_digit(feet) / 0.3048 + _half_digit(metric) + 0.01 * exact
+    if abs(exact - float(metric)) > slack:
+        return f"{metric} ohm/km does not belong to {feet} ohm/1000ft ({exact:.5g})"
+    return None
+
+
+def ampacity_faults(row: TableAmpacity) -> Iterator[str]:
+    """Faults within one row of table ampacities: a conductor that may be hotter carries more, one of copper too."""
+    for metal in ("copper", "aluminum"):
+        rising = [one for at in (60, 75, 90) if (one := getattr(row, f"{metal}_{at}_a")) is not None]
+        if sorted(set(rising)) != rising:
+            yield f"the ampacities of {metal} must rise with the temperature"
+    if row.aluminum_75_a is not None and row.copper_75_a is not None and row.aluminum_75_a >= row.copper_75_a:
+        yield "aluminum must carry less than copper"
+
+
 def _growth_faults(keyed: Iterable[tuple[int, Any, Any, float | None]], what: str) -> Iterator[tuple[int, str]]:
     """Within one group of rows (line, group, size rank, measure) both the size and the measure must rise."""
     for (_, group, rank, measure), (line, group_after, rank_after, measure_after) in pairwise(keyed):
@@ -183,6 +216,10 @@ def _row_faults(name: str, row: Any, known: set[str]) -> Iterator[str]:
         yield from conduit_faults(row)
     if isinstance(row, Conductor):
         yield from conductor_faults(row)
+    if isinstance(row, (ConductorResistance, ConductorImpedance)):
+        yield from resistance_faults(row)
+    if isinstance(row, TableAmpacity):
+        yield from ampacity_faults(row)
     for source, standing in cited:
         if source not in known:
             yield f"the source {source!r} is not in sources.csv"

@@ -15,7 +15,7 @@ from pathlib import Path
 from types import MappingProxyType
 from typing import Any, TypeVar
 
-from ductrun.tables import ground_rows, rows
+from ductrun.tables import box_rows, earth_rows, feeder_rows, ground_rows, rows
 from ductrun.tables.checks import CorruptTableError, check
 
 R = TypeVar("R")
@@ -54,6 +54,28 @@ FILES: dict[str, type[Any]] = {
     "permitted_uses": ground_rows.PermittedUse,
     "ambient_limits": ground_rows.AmbientLimit,
     "fitting_travels": rows.FittingTravel,
+    "conductor_resistances": feeder_rows.ConductorResistance,
+    "conductor_impedances": feeder_rows.ConductorImpedance,
+    "ampacities": feeder_rows.TableAmpacity,
+    "ampacity_ambient_factors": feeder_rows.AmbientFactor,
+    "ampacity_adjustments": feeder_rows.AmpacityAdjustment,
+    "equipment_grounding": feeder_rows.GroundingConductor,
+    "duct_air_constants": feeder_rows.DuctAir,
+    "insulation_temperatures": feeder_rows.InsulationTemperature,
+    "thermal_resistivities": feeder_rows.ThermalMaterial,
+    "live_load_covers": earth_rows.LiveLoadCover,
+    "impact_factors": earth_rows.ImpactFactor,
+    "bedding_constants": earth_rows.BeddingConstant,
+    "soil_reactions": earth_rows.SoilReaction,
+    "arching_soils": earth_rows.ArchingSoil,
+    "duct_stiffnesses": earth_rows.DuctStiffness,
+    "duct_materials": earth_rows.DuctMaterial,
+    "box_multiples": box_rows.BoxMultiple,
+    "box_voltage_thresholds": box_rows.BoxVoltageThreshold,
+    "bending_spaces": box_rows.BendingSpace,
+    "box_allowances": box_rows.BoxAllowance,
+    "standard_boxes": box_rows.StandardBox,
+    "structure_sizes": box_rows.StructureSize,
     "defaults": rows.Default,
     "code_sections": rows.CodeSection,
 }

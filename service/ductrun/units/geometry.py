@@ -74,6 +74,7 @@ class Volume(Quantity, frozen=True):
     told = by_role(
         bulk_volume=(VolumeUnit.YD3, VolumeUnit.M3),
         liquid_volume=(VolumeUnit.GAL_US, VolumeUnit.L),
+        box_volume=(VolumeUnit.IN3, VolumeUnit.L),
     )
 
 

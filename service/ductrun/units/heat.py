@@ -73,6 +73,20 @@ class ThermalResistivity(Quantity, frozen=True):
     told = by_role(thermal_resistivity=(ThermalResistivityUnit.DEG_C_CM_PER_W, ThermalResistivityUnit.K_M_PER_W))
 
 
+class ThermalResistanceUnit(UnitCode, si="kelvin * meter / watt"):
+    """Units of thermal resistance of a length; the trade in the US says it in thermal ohm-feet."""
+
+    K_M_PER_W = "K.m/W", "kelvin * meter / watt", "K.m/W", "metric", "degC.ft/W"
+    DEG_C_FT_PER_W = "degC.ft/W", "delta_degree_Celsius * foot / watt", "K.[ft_i]/W", "us", "K.m/W"
+
+
+class ThermalResistance(Quantity, frozen=True):
+    """A thermal resistance of a length, as of a metre or a foot of a layer, with its unit."""
+
+    unit: ThermalResistanceUnit
+    told = by_role(thermal_resistance=(ThermalResistanceUnit.DEG_C_FT_PER_W, ThermalResistanceUnit.K_M_PER_W))
+
+
 class PowerPerLengthUnit(UnitCode, si="watt / meter"):
     """Units of power per length."""
 

@@ -2,10 +2,22 @@
 
 from .above_ground_setting import AboveGroundSetting
 from .alive import Alive
+from .ampacity_answer import AmpacityAnswer
+from .ampacity_item import AmpacityItem
+from .ampacity_item_answer import AmpacityItemAnswer
+from .ampacity_method import AmpacityMethod
+from .ampacity_request import AmpacityRequest
+from .ampacity_result import AmpacityResult
+from .ampacity_sensitivity import AmpacitySensitivity
+from .ampacity_stream_answer import AmpacityStreamAnswer
+from .ampacity_study import AmpacityStudy
 from .angle import Angle
 from .angle_unit import AngleUnit
 from .any_quantity import AnyQuantity
 from .anywhere import Anywhere
+from .apparent_power import ApparentPower
+from .apparent_power_unit import ApparentPowerUnit
+from .arching_soil import ArchingSoil
 from .area import Area
 from .area_unit import AreaUnit
 from .assumption import Assumption
@@ -14,6 +26,7 @@ from .attachment import Attachment
 from .bank_alignment import BankAlignment
 from .bank_ground import BankGround
 from .bank_ground_takeoff import BankGroundTakeoff
+from .bank_setting import BankSetting
 from .bar_size import BarSize
 from .bare_cable import BareCable
 from .bare_stranding import BareStranding
@@ -23,22 +36,36 @@ from .batch_request import BatchRequest
 from .bend_made import BendMade
 from .between_sections import BetweenSections
 from .bored_setting import BoredSetting
+from .box_candidate import BoxCandidate
+from .box_circuit import BoxCircuit
+from .box_entry import BoxEntry
+from .box_rule import BoxRule
+from .box_size import BoxSize
+from .box_wall import BoxWall
 from .braking_case import BrakingCase
 from .burial_location import BurialLocation
 from .cable_arrangement import CableArrangement
 from .cable_conductor import CableConductor
+from .cable_insulation import CableInsulation
 from .cable_jacket import CableJacket
+from .cable_jacket_layer import CableJacketLayer
+from .cable_layers import CableLayers
 from .cable_line import CableLine
 from .cable_order import CableOrder
 from .cable_sheath import CableSheath
+from .cable_shield import CableShield
 from .cable_shielding import CableShielding
 from .cable_type import CableType
 from .caution import Caution
 from .circuit import Circuit
+from .circuit_ampacity import CircuitAmpacity
+from .circuit_conduit import CircuitConduit
 from .circuit_fill import CircuitFill
 from .circuit_pulls import CircuitPulls
+from .circuit_system import CircuitSystem
 from .code_edition import CodeEdition
 from .compact_cable import CompactCable
+from .compaction import Compaction
 from .concrete_cover import ConcreteCover
 from .conductor_area import ConductorArea
 from .conductor_area_unit import ConductorAreaUnit
@@ -74,6 +101,9 @@ from .cover_item_answer import CoverItemAnswer
 from .cover_request import CoverRequest
 from .cover_result import CoverResult
 from .cover_stream_answer import CoverStreamAnswer
+from .covering_material import CoveringMaterial
+from .current import Current
+from .current_unit import CurrentUnit
 from .density import Density
 from .density_unit import DensityUnit
 from .digging import Digging
@@ -84,6 +114,7 @@ from .duct_bank import DuctBank
 from .duct_contents import DuctContents
 from .duct_elbow import DuctElbow
 from .duct_ends import DuctEnds
+from .duct_heat import DuctHeat
 from .duct_material import DuctMaterial
 from .duct_run_answer import DuctRunAnswer
 from .duct_run_item import DuctRunItem
@@ -94,7 +125,15 @@ from .duct_run_stream_answer import DuctRunStreamAnswer
 from .ducts_beside import DuctsBeside
 from .duration import Duration
 from .duration_unit import DurationUnit
+from .earth_load_answer import EarthLoadAnswer
+from .earth_load_item import EarthLoadItem
+from .earth_load_item_answer import EarthLoadItemAnswer
+from .earth_load_method import EarthLoadMethod
+from .earth_load_request import EarthLoadRequest
+from .earth_load_result import EarthLoadResult
+from .earth_load_stream_answer import EarthLoadStreamAnswer
 from .elevation_point import ElevationPoint
+from .embedment import Embedment
 from .encased_setting import EncasedSetting
 from .encasement_answer import EncasementAnswer
 from .encasement_item import EncasementItem
@@ -103,6 +142,8 @@ from .encasement_request import EncasementRequest
 from .encasement_result import EncasementResult
 from .encasement_stream_answer import EncasementStreamAnswer
 from .encasing import Encasing
+from .energy import Energy
+from .energy_unit import EnergyUnit
 from .excavation_soil_type import ExcavationSoilType
 from .existing_setting import ExistingSetting
 from .expansion_answer import ExpansionAnswer
@@ -135,13 +176,17 @@ from .force import Force
 from .force_per_length import ForcePerLength
 from .force_per_length_unit import ForcePerLengthUnit
 from .force_unit import ForceUnit
+from .frequency import Frequency
+from .frequency_unit import FrequencyUnit
 from .friction_case import FrictionCase
 from .friction_range import FrictionRange
 from .friction_row import FrictionRow
 from .friction_table import FrictionTable
 from .grade import Grade
 from .grade_unit import GradeUnit
+from .grounding_size import GroundingSize
 from .horizontal_bend_section import HorizontalBendSection
+from .in_service import InService
 from .insulation import Insulation
 from .item_problem import ItemProblem
 from .joining_method import JoiningMethod
@@ -153,11 +198,15 @@ from .joints_result import JointsResult
 from .joints_stream_answer import JointsStreamAnswer
 from .judged_use import JudgedUse
 from .largest_complying import LargestComplying
+from .least_dimension import LeastDimension
 from .length import Length
 from .length_unit import LengthUnit
 from .listed_cable import ListedCable
 from .listed_conduit import ListedConduit
 from .listed_positions import ListedPositions
+from .live_load_by_method import LiveLoadByMethod
+from .live_load_method import LiveLoadMethod
+from .loaded_circuit import LoadedCircuit
 from .mass import Mass
 from .mass_per_length import MassPerLength
 from .mass_per_length_unit import MassPerLengthUnit
@@ -169,6 +218,8 @@ from .measured_conduit import MeasuredConduit
 from .multiconductor_cable import MulticonductorCable
 from .operation_name import OperationName
 from .ordered_cable import OrderedCable
+from .other_method import OtherMethod
+from .page import Page
 from .pavement import Pavement
 from .pavement_kind import PavementKind
 from .pavement_takeoff import PavementTakeoff
@@ -185,8 +236,13 @@ from .piston_opening import PistonOpening
 from .place_kind import PlaceKind
 from .placed_duct import PlacedDuct
 from .planned_pull import PlannedPull
+from .plastic_material import PlasticMaterial
 from .pour_practice import PourPractice
 from .pour_shape import PourShape
+from .power import Power
+from .power_per_length import PowerPerLength
+from .power_per_length_unit import PowerPerLengthUnit
+from .power_unit import PowerUnit
 from .preset_interval import PresetInterval
 from .pressure import Pressure
 from .pressure_unit import PressureUnit
@@ -195,7 +251,14 @@ from .problem_error import ProblemError
 from .profile import Profile
 from .profile_point import ProfilePoint
 from .profile_reference import ProfileReference
+from .pull_box_answer import PullBoxAnswer
+from .pull_box_item import PullBoxItem
+from .pull_box_item_answer import PullBoxItemAnswer
+from .pull_box_request import PullBoxRequest
+from .pull_box_result import PullBoxResult
+from .pull_box_stream_answer import PullBoxStreamAnswer
 from .pull_direction import PullDirection
+from .pull_kind import PullKind
 from .pull_plan_answer import PullPlanAnswer
 from .pull_plan_item import PullPlanItem
 from .pull_plan_item_answer import PullPlanItemAnswer
@@ -209,12 +272,17 @@ from .pull_tension_item_answer import PullTensionItemAnswer
 from .pull_tension_request import PullTensionRequest
 from .pull_tension_result import PullTensionResult
 from .pull_tension_stream_answer import PullTensionStreamAnswer
+from .pull_through import PullThrough
+from .racked_cable import RackedCable
+from .racking import Racking
 from .rate import Rate
 from .ready import Ready
 from .refused_assumption import RefusedAssumption
 from .reinforcing import Reinforcing
 from .reinforcing_takeoff import ReinforcingTakeoff
 from .request_back import RequestBack
+from .resistance_per_length import ResistancePerLength
+from .resistance_per_length_unit import ResistancePerLengthUnit
 from .reversed_pull import ReversedPull
 from .run_circuit import RunCircuit
 from .run_duct import RunDuct
@@ -233,9 +301,11 @@ from .section_tension import SectionTension
 from .separation_measure import SeparationMeasure
 from .service import Service
 from .severity import Severity
+from .shield_grounding import ShieldGrounding
 from .site import Site
 from .size_candidate import SizeCandidate
 from .size_change import SizeChange
+from .small_conductor_volume import SmallConductorVolume
 from .soil_kind import SoilKind
 from .source_row import SourceRow
 from .source_table import SourceTable
@@ -248,6 +318,8 @@ from .spacers_request import SpacersRequest
 from .spacers_result import SpacersResult
 from .spacers_stream_answer import SpacersStreamAnswer
 from .spacing import Spacing
+from .standard_box_found import StandardBoxFound
+from .standard_box_kind import StandardBoxKind
 from .standing import Standing
 from .station import Station
 from .step import Step
@@ -260,6 +332,7 @@ from .stretch import Stretch
 from .stretch_joints import StretchJoints
 from .stretch_riser import StretchRiser
 from .stretch_use import StretchUse
+from .structure import Structure
 from .structure_joint import StructureJoint
 from .support_kind import SupportKind
 from .supported_conduit import SupportedConduit
@@ -284,9 +357,17 @@ from .temperature_difference_unit import TemperatureDifferenceUnit
 from .temperature_range import TemperatureRange
 from .temperature_spread import TemperatureSpread
 from .temperature_unit import TemperatureUnit
+from .terminal_rating import TerminalRating
+from .thermal_resistance import ThermalResistance
+from .thermal_resistance_unit import ThermalResistanceUnit
+from .thermal_resistivity import ThermalResistivity
+from .thermal_resistivity_unit import ThermalResistivityUnit
+from .tier_in_pour import TierInPour
+from .tier_under_load import TierUnderLoad
 from .tier_uplift import TierUplift
 from .top_closure import TopClosure
 from .trade_size import TradeSize
+from .traffic import Traffic
 from .travel_option import TravelOption
 from .trench_answer import TrenchAnswer
 from .trench_item import TrenchItem
@@ -303,20 +384,40 @@ from .verdict import Verdict
 from .vertical_bend_section import VerticalBendSection
 from .voltage import Voltage
 from .voltage_class import VoltageClass
+from .voltage_drop_answer import VoltageDropAnswer
+from .voltage_drop_item import VoltageDropItem
+from .voltage_drop_item_answer import VoltageDropItemAnswer
+from .voltage_drop_request import VoltageDropRequest
+from .voltage_drop_result import VoltageDropResult
+from .voltage_drop_stream_answer import VoltageDropStreamAnswer
 from .voltage_unit import VoltageUnit
 from .volume import Volume
 from .volume_measure import VolumeMeasure
 from .volume_unit import VolumeUnit
+from .wall_material import WallMaterial
 from .weight_correction_use import WeightCorrectionUse
 from .wiring_method import WiringMethod
+from .would_comply import WouldComply
 
 __all__ = (
     "AboveGroundSetting",
     "Alive",
+    "AmpacityAnswer",
+    "AmpacityItem",
+    "AmpacityItemAnswer",
+    "AmpacityMethod",
+    "AmpacityRequest",
+    "AmpacityResult",
+    "AmpacitySensitivity",
+    "AmpacityStreamAnswer",
+    "AmpacityStudy",
     "Angle",
     "AngleUnit",
     "AnyQuantity",
     "Anywhere",
+    "ApparentPower",
+    "ApparentPowerUnit",
+    "ArchingSoil",
     "Area",
     "AreaUnit",
     "Assumption",
@@ -325,6 +426,7 @@ __all__ = (
     "BankAlignment",
     "BankGround",
     "BankGroundTakeoff",
+    "BankSetting",
     "BareCable",
     "BareStranding",
     "BarSize",
@@ -334,22 +436,36 @@ __all__ = (
     "BendMade",
     "BetweenSections",
     "BoredSetting",
+    "BoxCandidate",
+    "BoxCircuit",
+    "BoxEntry",
+    "BoxRule",
+    "BoxSize",
+    "BoxWall",
     "BrakingCase",
     "BurialLocation",
     "CableArrangement",
     "CableConductor",
+    "CableInsulation",
     "CableJacket",
+    "CableJacketLayer",
+    "CableLayers",
     "CableLine",
     "CableOrder",
     "CableSheath",
+    "CableShield",
     "CableShielding",
     "CableType",
     "Caution",
     "Circuit",
+    "CircuitAmpacity",
+    "CircuitConduit",
     "CircuitFill",
     "CircuitPulls",
+    "CircuitSystem",
     "CodeEdition",
     "CompactCable",
+    "Compaction",
     "ConcreteCover",
     "ConductorArea",
     "ConductorAreaUnit",
@@ -380,11 +496,14 @@ __all__ = (
     "ConduitUse",
     "Coupling",
     "CoverAnswer",
+    "CoveringMaterial",
     "CoverItem",
     "CoverItemAnswer",
     "CoverRequest",
     "CoverResult",
     "CoverStreamAnswer",
+    "Current",
+    "CurrentUnit",
     "Density",
     "DensityUnit",
     "Digging",
@@ -395,6 +514,7 @@ __all__ = (
     "DuctContents",
     "DuctElbow",
     "DuctEnds",
+    "DuctHeat",
     "DuctMaterial",
     "DuctRunAnswer",
     "DuctRunItem",
@@ -405,7 +525,15 @@ __all__ = (
     "DuctsBeside",
     "Duration",
     "DurationUnit",
+    "EarthLoadAnswer",
+    "EarthLoadItem",
+    "EarthLoadItemAnswer",
+    "EarthLoadMethod",
+    "EarthLoadRequest",
+    "EarthLoadResult",
+    "EarthLoadStreamAnswer",
     "ElevationPoint",
+    "Embedment",
     "EncasedSetting",
     "EncasementAnswer",
     "EncasementItem",
@@ -414,6 +542,8 @@ __all__ = (
     "EncasementResult",
     "EncasementStreamAnswer",
     "Encasing",
+    "Energy",
+    "EnergyUnit",
     "ExcavationSoilType",
     "ExistingSetting",
     "ExpansionAnswer",
@@ -446,13 +576,17 @@ __all__ = (
     "ForcePerLength",
     "ForcePerLengthUnit",
     "ForceUnit",
+    "Frequency",
+    "FrequencyUnit",
     "FrictionCase",
     "FrictionRange",
     "FrictionRow",
     "FrictionTable",
     "Grade",
     "GradeUnit",
+    "GroundingSize",
     "HorizontalBendSection",
+    "InService",
     "Insulation",
     "ItemProblem",
     "JoiningMethod",
@@ -464,11 +598,15 @@ __all__ = (
     "JointsStreamAnswer",
     "JudgedUse",
     "LargestComplying",
+    "LeastDimension",
     "Length",
     "LengthUnit",
     "ListedCable",
     "ListedConduit",
     "ListedPositions",
+    "LiveLoadByMethod",
+    "LiveLoadMethod",
+    "LoadedCircuit",
     "Mass",
     "MassPerLength",
     "MassPerLengthUnit",
@@ -480,6 +618,8 @@ __all__ = (
     "MulticonductorCable",
     "OperationName",
     "OrderedCable",
+    "OtherMethod",
+    "Page",
     "Pavement",
     "PavementKind",
     "PavementTakeoff",
@@ -496,8 +636,13 @@ __all__ = (
     "PlacedDuct",
     "PlaceKind",
     "PlannedPull",
+    "PlasticMaterial",
     "PourPractice",
     "PourShape",
+    "Power",
+    "PowerPerLength",
+    "PowerPerLengthUnit",
+    "PowerUnit",
     "PresetInterval",
     "Pressure",
     "PressureUnit",
@@ -506,7 +651,14 @@ __all__ = (
     "Profile",
     "ProfilePoint",
     "ProfileReference",
+    "PullBoxAnswer",
+    "PullBoxItem",
+    "PullBoxItemAnswer",
+    "PullBoxRequest",
+    "PullBoxResult",
+    "PullBoxStreamAnswer",
     "PullDirection",
+    "PullKind",
     "PullPlanAnswer",
     "PullPlanItem",
     "PullPlanItemAnswer",
@@ -520,12 +672,17 @@ __all__ = (
     "PullTensionRequest",
     "PullTensionResult",
     "PullTensionStreamAnswer",
+    "PullThrough",
+    "RackedCable",
+    "Racking",
     "Rate",
     "Ready",
     "RefusedAssumption",
     "Reinforcing",
     "ReinforcingTakeoff",
     "RequestBack",
+    "ResistancePerLength",
+    "ResistancePerLengthUnit",
     "ReversedPull",
     "RunCircuit",
     "RunDuct",
@@ -544,9 +701,11 @@ __all__ = (
     "SeparationMeasure",
     "Service",
     "Severity",
+    "ShieldGrounding",
     "Site",
     "SizeCandidate",
     "SizeChange",
+    "SmallConductorVolume",
     "SoilKind",
     "SourceRow",
     "SourceTable",
@@ -559,6 +718,8 @@ __all__ = (
     "SpacersResult",
     "SpacersStreamAnswer",
     "Spacing",
+    "StandardBoxFound",
+    "StandardBoxKind",
     "Standing",
     "Station",
     "Step",
@@ -571,6 +732,7 @@ __all__ = (
     "StretchJoints",
     "StretchRiser",
     "StretchUse",
+    "Structure",
     "StructureJoint",
     "SupportedConduit",
     "SupportedConduitType",
@@ -595,9 +757,17 @@ __all__ = (
     "TemperatureRange",
     "TemperatureSpread",
     "TemperatureUnit",
+    "TerminalRating",
+    "ThermalResistance",
+    "ThermalResistanceUnit",
+    "ThermalResistivity",
+    "ThermalResistivityUnit",
+    "TierInPour",
+    "TierUnderLoad",
     "TierUplift",
     "TopClosure",
     "TradeSize",
+    "Traffic",
     "TravelOption",
     "TrenchAnswer",
     "TrenchItem",
@@ -614,10 +784,18 @@ __all__ = (
     "VerticalBendSection",
     "Voltage",
     "VoltageClass",
+    "VoltageDropAnswer",
+    "VoltageDropItem",
+    "VoltageDropItemAnswer",
+    "VoltageDropRequest",
+    "VoltageDropResult",
+    "VoltageDropStreamAnswer",
     "VoltageUnit",
     "Volume",
     "VolumeMeasure",
     "VolumeUnit",
+    "WallMaterial",
     "WeightCorrectionUse",
     "WiringMethod",
+    "WouldComply",
 )

@@ -7,10 +7,12 @@ from attrs import define as _attrs_define
 from attrs import field as _attrs_field
 
 if TYPE_CHECKING:
+    from ..models.ampacity_item_answer import AmpacityItemAnswer
     from ..models.conductor_count_item_answer import ConductorCountItemAnswer
     from ..models.conduit_size_item_answer import ConduitSizeItemAnswer
     from ..models.cover_item_answer import CoverItemAnswer
     from ..models.duct_run_item_answer import DuctRunItemAnswer
+    from ..models.earth_load_item_answer import EarthLoadItemAnswer
     from ..models.encasement_item_answer import EncasementItemAnswer
     from ..models.expansion_item_answer import ExpansionItemAnswer
     from ..models.fill_item_answer import FillItemAnswer
@@ -18,11 +20,13 @@ if TYPE_CHECKING:
     from ..models.item_problem import ItemProblem
     from ..models.joints_item_answer import JointsItemAnswer
     from ..models.permitted_use_item_answer import PermittedUseItemAnswer
+    from ..models.pull_box_item_answer import PullBoxItemAnswer
     from ..models.pull_plan_item_answer import PullPlanItemAnswer
     from ..models.pull_tension_item_answer import PullTensionItemAnswer
     from ..models.spacers_item_answer import SpacersItemAnswer
     from ..models.supports_item_answer import SupportsItemAnswer
     from ..models.trench_item_answer import TrenchItemAnswer
+    from ..models.voltage_drop_item_answer import VoltageDropItemAnswer
 
 
 T = TypeVar("T", bound="BatchAnswer")
@@ -35,19 +39,22 @@ class BatchAnswer:
     Attributes:
         failed_count (int): How many of them ended in a problem.
         item_count (int): How many questions the batch had.
-        items (list[ConductorCountItemAnswer | ConduitSizeItemAnswer | CoverItemAnswer | DuctRunItemAnswer |
-            EncasementItemAnswer | ExpansionItemAnswer | FillItemAnswer | FlotationItemAnswer | ItemProblem |
-            JointsItemAnswer | PermittedUseItemAnswer | PullPlanItemAnswer | PullTensionItemAnswer | SpacersItemAnswer |
-            SupportsItemAnswer | TrenchItemAnswer]):
+        items (list[AmpacityItemAnswer | ConductorCountItemAnswer | ConduitSizeItemAnswer | CoverItemAnswer |
+            DuctRunItemAnswer | EarthLoadItemAnswer | EncasementItemAnswer | ExpansionItemAnswer | FillItemAnswer |
+            FlotationItemAnswer | ItemProblem | JointsItemAnswer | PermittedUseItemAnswer | PullBoxItemAnswer |
+            PullPlanItemAnswer | PullTensionItemAnswer | SpacersItemAnswer | SupportsItemAnswer | TrenchItemAnswer |
+            VoltageDropItemAnswer]):
     """
 
     failed_count: int
     item_count: int
     items: list[
-        ConductorCountItemAnswer
+        AmpacityItemAnswer
+        | ConductorCountItemAnswer
         | ConduitSizeItemAnswer
         | CoverItemAnswer
         | DuctRunItemAnswer
+        | EarthLoadItemAnswer
         | EncasementItemAnswer
         | ExpansionItemAnswer
         | FillItemAnswer
@@ -55,30 +62,36 @@ class BatchAnswer:
         | ItemProblem
         | JointsItemAnswer
         | PermittedUseItemAnswer
+        | PullBoxItemAnswer
         | PullPlanItemAnswer
         | PullTensionItemAnswer
         | SpacersItemAnswer
         | SupportsItemAnswer
         | TrenchItemAnswer
+        | VoltageDropItemAnswer
     ]
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
+        from ..models.ampacity_item_answer import AmpacityItemAnswer  # noqa: PLC0415
         from ..models.conductor_count_item_answer import ConductorCountItemAnswer  # noqa: PLC0415
         from ..models.conduit_size_item_answer import ConduitSizeItemAnswer  # noqa: PLC0415
         from ..models.cover_item_answer import CoverItemAnswer  # noqa: PLC0415
         from ..models.duct_run_item_answer import DuctRunItemAnswer  # noqa: PLC0415
+        from ..models.earth_load_item_answer import EarthLoadItemAnswer  # noqa: PLC0415
         from ..models.encasement_item_answer import EncasementItemAnswer  # noqa: PLC0415
         from ..models.expansion_item_answer import ExpansionItemAnswer  # noqa: PLC0415
         from ..models.fill_item_answer import FillItemAnswer  # noqa: PLC0415
         from ..models.flotation_item_answer import FlotationItemAnswer  # noqa: PLC0415
         from ..models.joints_item_answer import JointsItemAnswer  # noqa: PLC0415
         from ..models.permitted_use_item_answer import PermittedUseItemAnswer  # noqa: PLC0415
+        from ..models.pull_box_item_answer import PullBoxItemAnswer  # noqa: PLC0415
         from ..models.pull_plan_item_answer import PullPlanItemAnswer  # noqa: PLC0415
         from ..models.pull_tension_item_answer import PullTensionItemAnswer  # noqa: PLC0415
         from ..models.spacers_item_answer import SpacersItemAnswer  # noqa: PLC0415
         from ..models.supports_item_answer import SupportsItemAnswer  # noqa: PLC0415
         from ..models.trench_item_answer import TrenchItemAnswer  # noqa: PLC0415
+        from ..models.voltage_drop_item_answer import VoltageDropItemAnswer  # noqa: PLC0415
 
         failed_count = self.failed_count
 
@@ -107,15 +120,23 @@ class BatchAnswer:
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, FlotationItemAnswer):
                 items_item = items_item_data.to_dict()
+            elif isinstance(items_item_data, EarthLoadItemAnswer):
+                items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, JointsItemAnswer):
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, ExpansionItemAnswer):
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, SupportsItemAnswer):
                 items_item = items_item_data.to_dict()
+            elif isinstance(items_item_data, PullBoxItemAnswer):
+                items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, PullPlanItemAnswer):
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, PullTensionItemAnswer):
+                items_item = items_item_data.to_dict()
+            elif isinstance(items_item_data, AmpacityItemAnswer):
+                items_item = items_item_data.to_dict()
+            elif isinstance(items_item_data, VoltageDropItemAnswer):
                 items_item = items_item_data.to_dict()
             else:
                 items_item = items_item_data.to_dict()
@@ -136,10 +157,12 @@ class BatchAnswer:
 
     @classmethod
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
+        from ..models.ampacity_item_answer import AmpacityItemAnswer  # noqa: PLC0415
         from ..models.conductor_count_item_answer import ConductorCountItemAnswer  # noqa: PLC0415
         from ..models.conduit_size_item_answer import ConduitSizeItemAnswer  # noqa: PLC0415
         from ..models.cover_item_answer import CoverItemAnswer  # noqa: PLC0415
         from ..models.duct_run_item_answer import DuctRunItemAnswer  # noqa: PLC0415
+        from ..models.earth_load_item_answer import EarthLoadItemAnswer  # noqa: PLC0415
         from ..models.encasement_item_answer import EncasementItemAnswer  # noqa: PLC0415
         from ..models.expansion_item_answer import ExpansionItemAnswer  # noqa: PLC0415
         from ..models.fill_item_answer import FillItemAnswer  # noqa: PLC0415
@@ -147,11 +170,13 @@ class BatchAnswer:
         from ..models.item_problem import ItemProblem  # noqa: PLC0415
         from ..models.joints_item_answer import JointsItemAnswer  # noqa: PLC0415
         from ..models.permitted_use_item_answer import PermittedUseItemAnswer  # noqa: PLC0415
+        from ..models.pull_box_item_answer import PullBoxItemAnswer  # noqa: PLC0415
         from ..models.pull_plan_item_answer import PullPlanItemAnswer  # noqa: PLC0415
         from ..models.pull_tension_item_answer import PullTensionItemAnswer  # noqa: PLC0415
         from ..models.spacers_item_answer import SpacersItemAnswer  # noqa: PLC0415
         from ..models.supports_item_answer import SupportsItemAnswer  # noqa: PLC0415
         from ..models.trench_item_answer import TrenchItemAnswer  # noqa: PLC0415
+        from ..models.voltage_drop_item_answer import VoltageDropItemAnswer  # noqa: PLC0415
 
         d = dict(src_dict)
         failed_count = d.pop("failed_count")
@@ -165,10 +190,12 @@ class BatchAnswer:
             def _parse_items_item(
                 data: object,
             ) -> (
-                ConductorCountItemAnswer
+                AmpacityItemAnswer
+                | ConductorCountItemAnswer
                 | ConduitSizeItemAnswer
                 | CoverItemAnswer
                 | DuctRunItemAnswer
+                | EarthLoadItemAnswer
                 | EncasementItemAnswer
                 | ExpansionItemAnswer
                 | FillItemAnswer
@@ -176,11 +203,13 @@ class BatchAnswer:
                 | ItemProblem
                 | JointsItemAnswer
                 | PermittedUseItemAnswer
+                | PullBoxItemAnswer
                 | PullPlanItemAnswer
                 | PullTensionItemAnswer
                 | SpacersItemAnswer
                 | SupportsItemAnswer
                 | TrenchItemAnswer
+                | VoltageDropItemAnswer
             ):
                 try:
                     if not isinstance(data, dict):
@@ -265,7 +294,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_10 = JointsItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_10 = EarthLoadItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_10
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -273,7 +302,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_11 = ExpansionItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_11 = JointsItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_11
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -281,7 +310,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_12 = SupportsItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_12 = ExpansionItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_12
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -289,7 +318,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_13 = PullPlanItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_13 = SupportsItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_13
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -297,9 +326,41 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_14 = PullTensionItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_14 = PullBoxItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_14
+                except (TypeError, ValueError, AttributeError, KeyError):
+                    pass
+                try:
+                    if not isinstance(data, dict):
+                        raise TypeError()
+                    componentsschemas_item_answer_type_15 = PullPlanItemAnswer.from_dict(data)
+
+                    return componentsschemas_item_answer_type_15
+                except (TypeError, ValueError, AttributeError, KeyError):
+                    pass
+                try:
+                    if not isinstance(data, dict):
+                        raise TypeError()
+                    componentsschemas_item_answer_type_16 = PullTensionItemAnswer.from_dict(data)
+
+                    return componentsschemas_item_answer_type_16
+                except (TypeError, ValueError, AttributeError, KeyError):
+                    pass
+                try:
+                    if not isinstance(data, dict):
+                        raise TypeError()
+                    componentsschemas_item_answer_type_17 = AmpacityItemAnswer.from_dict(data)
+
+                    return componentsschemas_item_answer_type_17
+                except (TypeError, ValueError, AttributeError, KeyError):
+                    pass
+                try:
+                    if not isinstance(data, dict):
+                        raise TypeError()
+                    componentsschemas_item_answer_type_18 = VoltageDropItemAnswer.from_dict(data)
+
+                    return componentsschemas_item_answer_type_18
                 except (TypeError, ValueError, AttributeError, KeyError):
                     pass
                 if not isinstance(data, dict):

@@ -6,21 +6,25 @@ from typing import TYPE_CHECKING, Any, TypeVar
 from attrs import define as _attrs_define
 
 if TYPE_CHECKING:
+    from ..models.ampacity_item import AmpacityItem
     from ..models.conductor_count_item import ConductorCountItem
     from ..models.conduit_size_item import ConduitSizeItem
     from ..models.cover_item import CoverItem
     from ..models.duct_run_item import DuctRunItem
+    from ..models.earth_load_item import EarthLoadItem
     from ..models.encasement_item import EncasementItem
     from ..models.expansion_item import ExpansionItem
     from ..models.fill_item import FillItem
     from ..models.flotation_item import FlotationItem
     from ..models.joints_item import JointsItem
     from ..models.permitted_use_item import PermittedUseItem
+    from ..models.pull_box_item import PullBoxItem
     from ..models.pull_plan_item import PullPlanItem
     from ..models.pull_tension_item import PullTensionItem
     from ..models.spacers_item import SpacersItem
     from ..models.supports_item import SupportsItem
     from ..models.trench_item import TrenchItem
+    from ..models.voltage_drop_item import VoltageDropItem
 
 
 T = TypeVar("T", bound="BatchRequest")
@@ -31,41 +35,50 @@ class BatchRequest:
     """Questions to answer in one go.
 
     Attributes:
-        items (list[ConductorCountItem | ConduitSizeItem | CoverItem | DuctRunItem | EncasementItem | ExpansionItem |
-            FillItem | FlotationItem | JointsItem | PermittedUseItem | PullPlanItem | PullTensionItem | SpacersItem |
-            SupportsItem | TrenchItem]): The questions, of any calculations in any order.
+        items (list[AmpacityItem | ConductorCountItem | ConduitSizeItem | CoverItem | DuctRunItem | EarthLoadItem |
+            EncasementItem | ExpansionItem | FillItem | FlotationItem | JointsItem | PermittedUseItem | PullBoxItem |
+            PullPlanItem | PullTensionItem | SpacersItem | SupportsItem | TrenchItem | VoltageDropItem]): The questions, of
+            any calculations in any order.
     """
 
     items: list[
-        ConductorCountItem
+        AmpacityItem
+        | ConductorCountItem
         | ConduitSizeItem
         | CoverItem
         | DuctRunItem
+        | EarthLoadItem
         | EncasementItem
         | ExpansionItem
         | FillItem
         | FlotationItem
         | JointsItem
         | PermittedUseItem
+        | PullBoxItem
         | PullPlanItem
         | PullTensionItem
         | SpacersItem
         | SupportsItem
         | TrenchItem
+        | VoltageDropItem
     ]
 
     def to_dict(self) -> dict[str, Any]:
+        from ..models.ampacity_item import AmpacityItem  # noqa: PLC0415
         from ..models.conductor_count_item import ConductorCountItem  # noqa: PLC0415
         from ..models.conduit_size_item import ConduitSizeItem  # noqa: PLC0415
         from ..models.cover_item import CoverItem  # noqa: PLC0415
         from ..models.duct_run_item import DuctRunItem  # noqa: PLC0415
+        from ..models.earth_load_item import EarthLoadItem  # noqa: PLC0415
         from ..models.encasement_item import EncasementItem  # noqa: PLC0415
         from ..models.expansion_item import ExpansionItem  # noqa: PLC0415
         from ..models.fill_item import FillItem  # noqa: PLC0415
         from ..models.flotation_item import FlotationItem  # noqa: PLC0415
         from ..models.joints_item import JointsItem  # noqa: PLC0415
         from ..models.permitted_use_item import PermittedUseItem  # noqa: PLC0415
+        from ..models.pull_box_item import PullBoxItem  # noqa: PLC0415
         from ..models.pull_plan_item import PullPlanItem  # noqa: PLC0415
+        from ..models.pull_tension_item import PullTensionItem  # noqa: PLC0415
         from ..models.spacers_item import SpacersItem  # noqa: PLC0415
         from ..models.supports_item import SupportsItem  # noqa: PLC0415
         from ..models.trench_item import TrenchItem  # noqa: PLC0415
@@ -93,13 +106,21 @@ class BatchRequest:
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, FlotationItem):
                 items_item = items_item_data.to_dict()
+            elif isinstance(items_item_data, EarthLoadItem):
+                items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, JointsItem):
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, ExpansionItem):
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, SupportsItem):
                 items_item = items_item_data.to_dict()
+            elif isinstance(items_item_data, PullBoxItem):
+                items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, PullPlanItem):
+                items_item = items_item_data.to_dict()
+            elif isinstance(items_item_data, PullTensionItem):
+                items_item = items_item_data.to_dict()
+            elif isinstance(items_item_data, AmpacityItem):
                 items_item = items_item_data.to_dict()
             else:
                 items_item = items_item_data.to_dict()
@@ -118,21 +139,25 @@ class BatchRequest:
 
     @classmethod
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
+        from ..models.ampacity_item import AmpacityItem  # noqa: PLC0415
         from ..models.conductor_count_item import ConductorCountItem  # noqa: PLC0415
         from ..models.conduit_size_item import ConduitSizeItem  # noqa: PLC0415
         from ..models.cover_item import CoverItem  # noqa: PLC0415
         from ..models.duct_run_item import DuctRunItem  # noqa: PLC0415
+        from ..models.earth_load_item import EarthLoadItem  # noqa: PLC0415
         from ..models.encasement_item import EncasementItem  # noqa: PLC0415
         from ..models.expansion_item import ExpansionItem  # noqa: PLC0415
         from ..models.fill_item import FillItem  # noqa: PLC0415
         from ..models.flotation_item import FlotationItem  # noqa: PLC0415
         from ..models.joints_item import JointsItem  # noqa: PLC0415
         from ..models.permitted_use_item import PermittedUseItem  # noqa: PLC0415
+        from ..models.pull_box_item import PullBoxItem  # noqa: PLC0415
         from ..models.pull_plan_item import PullPlanItem  # noqa: PLC0415
         from ..models.pull_tension_item import PullTensionItem  # noqa: PLC0415
         from ..models.spacers_item import SpacersItem  # noqa: PLC0415
         from ..models.supports_item import SupportsItem  # noqa: PLC0415
         from ..models.trench_item import TrenchItem  # noqa: PLC0415
+        from ..models.voltage_drop_item import VoltageDropItem  # noqa: PLC0415
 
         d = dict(src_dict)
         items = []
@@ -142,21 +167,25 @@ class BatchRequest:
             def _parse_items_item(
                 data: object,
             ) -> (
-                ConductorCountItem
+                AmpacityItem
+                | ConductorCountItem
                 | ConduitSizeItem
                 | CoverItem
                 | DuctRunItem
+                | EarthLoadItem
                 | EncasementItem
                 | ExpansionItem
                 | FillItem
                 | FlotationItem
                 | JointsItem
                 | PermittedUseItem
+                | PullBoxItem
                 | PullPlanItem
                 | PullTensionItem
                 | SpacersItem
                 | SupportsItem
                 | TrenchItem
+                | VoltageDropItem
             ):
                 try:
                     if not isinstance(data, dict):
@@ -241,7 +270,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_10 = JointsItem.from_dict(data)
+                    componentsschemas_batch_item_type_10 = EarthLoadItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_10
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -249,7 +278,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_11 = ExpansionItem.from_dict(data)
+                    componentsschemas_batch_item_type_11 = JointsItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_11
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -257,7 +286,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_12 = SupportsItem.from_dict(data)
+                    componentsschemas_batch_item_type_12 = ExpansionItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_12
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -265,16 +294,48 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_13 = PullPlanItem.from_dict(data)
+                    componentsschemas_batch_item_type_13 = SupportsItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_13
                 except (TypeError, ValueError, AttributeError, KeyError):
                     pass
+                try:
+                    if not isinstance(data, dict):
+                        raise TypeError()
+                    componentsschemas_batch_item_type_14 = PullBoxItem.from_dict(data)
+
+                    return componentsschemas_batch_item_type_14
+                except (TypeError, ValueError, AttributeError, KeyError):
+                    pass
+                try:
+                    if not isinstance(data, dict):
+                        raise TypeError()
+                    componentsschemas_batch_item_type_15 = PullPlanItem.from_dict(data)
+
+                    return componentsschemas_batch_item_type_15
+                except (TypeError, ValueError, AttributeError, KeyError):
+                    pass
+                try:
+                    if not isinstance(data, dict):
+                        raise TypeError()
+                    componentsschemas_batch_item_type_16 = PullTensionItem.from_dict(data)
+
+                    return componentsschemas_batch_item_type_16
+                except (TypeError, ValueError, AttributeError, KeyError):
+                    pass
+                try:
+                    if not isinstance(data, dict):
+                        raise TypeError()
+                    componentsschemas_batch_item_type_17 = AmpacityItem.from_dict(data)
+
+                    return componentsschemas_batch_item_type_17
+                except (TypeError, ValueError, AttributeError, KeyError):
+                    pass
                 if not isinstance(data, dict):
                     raise TypeError()
-                componentsschemas_batch_item_type_14 = PullTensionItem.from_dict(data)
+                componentsschemas_batch_item_type_18 = VoltageDropItem.from_dict(data)
 
-                return componentsschemas_batch_item_type_14
+                return componentsschemas_batch_item_type_18
 
             items_item = _parse_items_item(items_item_data)
 

@@ -20,7 +20,7 @@ T = TypeVar("T", bound="CableConductor")
 
 @_attrs_define
 class CableConductor:
-    """The conductors within one cable, which a pulling eye holds.
+    """The conductors within one cable, which a pulling eye holds and which carry the current.
 
     Attributes:
         count (int): Conductors of this size in one cable, shields and grounds not counted.

@@ -19,6 +19,7 @@ from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
     from ..models.cable_conductor import CableConductor
+    from ..models.cable_layers import CableLayers
     from ..models.length import Length
     from ..models.mass_per_length import MassPerLength
 
@@ -36,8 +37,10 @@ class MeasuredCable:
         bending_radius (Length | Unset): A length with its unit.
         cable_type (CableType | Unset): Kinds of cable with a published sidewall pressure; general where it is not
             known.
-        conductor (CableConductor | Unset): The conductors within one cable, which a pulling eye holds.
+        conductor (CableConductor | Unset): The conductors within one cable, which a pulling eye holds and which carry
+            the current.
         jacket (CableJacket | Unset): Jackets with a published friction in conduit.
+        layers (CableLayers | Unset): What lies between the conductor of a cable and its surface.
         mass_per_length (MassPerLength | Unset): A mass per length with its unit.
         sheath (CableSheath | Unset): What a basket grip holds.
         shielded_conductor_diameter (Length | Unset): A length with its unit.
@@ -50,6 +53,7 @@ class MeasuredCable:
     cable_type: CableType | Unset = UNSET
     conductor: CableConductor | Unset = UNSET
     jacket: CableJacket | Unset = UNSET
+    layers: CableLayers | Unset = UNSET
     mass_per_length: MassPerLength | Unset = UNSET
     sheath: CableSheath | Unset = UNSET
     shielded_conductor_diameter: Length | Unset = UNSET
@@ -75,6 +79,10 @@ class MeasuredCable:
         jacket: str | Unset = UNSET
         if not isinstance(self.jacket, Unset):
             jacket = self.jacket.value
+
+        layers: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.layers, Unset):
+            layers = self.layers.to_dict()
 
         mass_per_length: dict[str, Any] | Unset = UNSET
         if not isinstance(self.mass_per_length, Unset):
@@ -108,6 +116,8 @@ class MeasuredCable:
             field_dict["conductor"] = conductor
         if jacket is not UNSET:
             field_dict["jacket"] = jacket
+        if layers is not UNSET:
+            field_dict["layers"] = layers
         if mass_per_length is not UNSET:
             field_dict["mass_per_length"] = mass_per_length
         if sheath is not UNSET:
@@ -122,6 +132,7 @@ class MeasuredCable:
     @classmethod
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
         from ..models.cable_conductor import CableConductor  # noqa: PLC0415
+        from ..models.cable_layers import CableLayers  # noqa: PLC0415
         from ..models.length import Length  # noqa: PLC0415
         from ..models.mass_per_length import MassPerLength  # noqa: PLC0415
 
@@ -160,6 +171,13 @@ class MeasuredCable:
         else:
             jacket = CableJacket(_jacket)
 
+        _layers = d.pop("layers", UNSET)
+        layers: CableLayers | Unset
+        if isinstance(_layers, Unset):
+            layers = UNSET
+        else:
+            layers = CableLayers.from_dict(_layers)
+
         _mass_per_length = d.pop("mass_per_length", UNSET)
         mass_per_length: MassPerLength | Unset
         if isinstance(_mass_per_length, Unset):
@@ -195,6 +213,7 @@ class MeasuredCable:
             cable_type=cable_type,
             conductor=conductor,
             jacket=jacket,
+            layers=layers,
             mass_per_length=mass_per_length,
             sheath=sheath,
             shielded_conductor_diameter=shielded_conductor_diameter,

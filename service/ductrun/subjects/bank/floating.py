@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from ductrun.engineering import flotation as engineering
-from ductrun.engineering.bank import Envelope
+from ductrun.engineering.bank import Bank, Envelope
 from ductrun.engineering.spacing import stations_by_distance
 from ductrun.kit.backing import WORKED_OUT
 from ductrun.kit.choices import Severity
@@ -59,6 +59,7 @@ class Weights(NamedTuple):
 class Flotation(NamedTuple):
     """A bank that floats or sinks: uplift per length [N/m], forces on a station [N], tie-downs if they are counted."""
 
+    bank: Bank
     lines: tuple[LineUplift, ...]
     weights: Weights
     full_uplift: float
@@ -101,7 +102,9 @@ def float_bank(
     of_all = None
     if at_each is not None and length is not None:
         of_all = at_each * stations_by_distance(length, spacing, 0.0)
-    found = Flotation(tuple(lines), weights, full, live, spacing, factor, live * spacing, held, at_each, of_all)
+    found = Flotation(
+        envelope.bank, tuple(lines), weights, full, live, spacing, factor, live * spacing, held, at_each, of_all
+    )
     _report(found, medium, contents, sheet)
     if sheet.working is not None:
         _show(found, density, ducts, sheet)

@@ -42,8 +42,12 @@ class Pieces(NamedTuple):
 
 
 class Spacers(NamedTuple):
-    """Spacers of a run: its stations, all its pieces, and those for ducts of each outside diameter [m], if known."""
+    """Spacers of a run of a `length` [m] with ducts in `tiers` from the bottom: its stations, all its pieces, and those
+    for ducts of each outside diameter [m], if known.
+    """
 
+    length: float
+    tiers: tuple[int, ...]
     stations: Stations
     pieces: Pieces
     sizes: tuple[tuple[float, Pieces], ...]
@@ -95,7 +99,9 @@ def space(given: Spacing, ducts: Runs | dict[float, Runs], length: float, sheet:
         WORKED_OUT,
         member="interval",
     )
-    return Spacers(stations, pieces, sizes, waste)
+    by_size = list(ducts.values()) if isinstance(ducts, dict) else [ducts]
+    counts = tuple([sum(map(sum, tier)) for tier in zip(*by_size, strict=True)])
+    return Spacers(length, counts, stations, pieces, sizes, waste)
 
 
 def _ordered(stations: int, base: int, intermediate: int, top: int, waste: float) -> Pieces:

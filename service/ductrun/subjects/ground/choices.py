@@ -78,3 +78,62 @@ class VoltageClass(Code):
     OVER_1_KV_TO_22_KV = "over_1_kv_to_22_kv"
     OVER_22_KV_TO_40_KV = "over_22_kv_to_40_kv"
     OVER_40_KV = "over_40_kv"
+
+
+class EarthLoadMethod(Code):
+    """How earth loads a duct: by the prism above it, or arching on the walls of its trench."""
+
+    PRISM = "prism"
+    TRENCH = "trench"
+
+
+class Traffic(Code):
+    """What passes over a duct."""
+
+    NONE = "none"
+    H_20 = "h_20"
+
+
+class LiveLoadMethod(Code):
+    """How the load of a wheel is found at a depth; the governing one is the largest of those that go so shallow."""
+
+    GOVERNING = "governing"
+    HANDBOOK_TABLE = "handbook_table"
+    AASHTO_SPREAD = "aashto_spread"
+    BOUSSINESQ = "boussinesq"
+
+
+class Embedment(Code):
+    """Soils around a duct, by how they support it."""
+
+    FINE_GRAINED_HIGH_PLASTICITY = "fine_grained_high_plasticity"
+    FINE_GRAINED = "fine_grained"
+    MIXED_GRAINED = "mixed_grained"
+    COARSE_GRAINED = "coarse_grained"
+    CRUSHED_ROCK = "crushed_rock"
+
+
+class Compaction(Code):
+    """How an embedment is compacted: under 85, 85 to 95, over 95 percent of the standard Proctor density."""
+
+    DUMPED = "dumped"
+    SLIGHT = "slight"
+    MODERATE = "moderate"
+    HIGH = "high"
+
+
+class ArchingSoil(Code):
+    """Fills of a trench, by their friction on its walls."""
+
+    GRANULAR = "granular"
+    SAND_AND_GRAVEL = "sand_and_gravel"
+    SATURATED_TOPSOIL = "saturated_topsoil"
+    CLAY = "clay"
+    SATURATED_CLAY = "saturated_clay"
+
+
+class PlasticMaterial(Code):
+    """What a duct by its diameters is made of."""
+
+    PVC = "pvc"
+    HDPE = "hdpe"

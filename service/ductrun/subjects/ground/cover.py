@@ -18,9 +18,9 @@ from ductrun.kit.telling import Telling
 from ductrun.kit.wording import apart, text_of, without_noise
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.ground.choices import BurialLocation, VoltageClass, WiringMethod
-from ductrun.subjects.ground.excavation import EXCAVATION_SAFETY
 from ductrun.subjects.ground.least_cover import Buried, least_cover, refer_to_a_raceway
 from ductrun.subjects.parts.envelope import LEAST_CONCRETE
+from ductrun.subjects.parts.excavation import EXCAVATION_SAFETY
 from ductrun.units import Length
 
 ENCASED = flag("cover.encased")

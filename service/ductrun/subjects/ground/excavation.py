@@ -10,6 +10,7 @@ from ductrun.kit.defaults import Default, quantity
 from ductrun.kit.wording import apart, depth_text, text_of
 from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.ground.choices import ExcavationSoilType
+from ductrun.subjects.parts.excavation import EXCAVATION_SAFETY
 from ductrun.tables import TABLES
 from ductrun.units import Length
 
@@ -28,11 +29,6 @@ _SOILS = {
     ExcavationSoilType.UNCLASSIFIED: "soil that is not classified",
 }
 _RULES = {row.soil_type: published(row.source) for row in TABLES["side_slopes"]}
-
-EXCAVATION_SAFETY = (
-    "Have utilities located before digging, keep spoil back from the edge, and let nobody into an unprotected trench: "
-    "a competent person and the adopted excavation rules decide on protection."
-)
 
 
 def tape_depth(given: Length | None, cover: float, sheet: Worksheet) -> float:

@@ -9,6 +9,7 @@ from typing_extensions import TypeAliasType
 
 from ductrun.kit.defaults import Default, by_rule, choice
 from ductrun.kit.forms import BendRadius, CableMass, Count, Diameter, Form, MetalArea, Omissible, PullingStress
+from ductrun.subjects.parts.cable_layers import CableLayers
 from ductrun.subjects.parts.choices import (
     BareStranding,
     CableJacket,
@@ -36,7 +37,7 @@ def _by_metal(tempers: dict[ConductorMaterial, Default[ConductorTemper]]) -> dic
 
 
 class CableConductor(Form):
-    """The conductors within one cable, which a pulling eye holds."""
+    """The conductors within one cable, which a pulling eye holds and which carry the current."""
 
     material: ConductorMaterial = Field(description="Metal of the conductor.", examples=["copper"])
     size: Omissible[ConductorSize] = Field(
@@ -159,8 +160,10 @@ class MeasuredCable(_AnyCable):
     kind: Literal["measured"] = Field(description="Fixed text that says: a single conductor by diameter.")
     diameter: Diameter = Field(description="Outside diameter.", examples=[{"value": 1.42, "unit": "in"}])
     conductor: Omissible[CableConductor] = Field(
-        default=None, description="What the pulling eye holds; without it the tension is not judged."
+        default=None,
+        description="What the pulling eye holds and the current flows in; without it the tension is not judged.",
     )
+    layers: Omissible[CableLayers] = Field(default=None, description="What lies around it, for its ampacity.")
 
 
 class MulticonductorCable(_AnyCable):
@@ -171,8 +174,10 @@ class MulticonductorCable(_AnyCable):
         description="Outside diameter, the larger one if elliptical.", examples=[{"value": 2.1, "unit": "in"}]
     )
     conductor: Omissible[CableConductor] = Field(
-        default=None, description="What the pulling eye holds; without it the tension is not judged."
+        default=None,
+        description="What the pulling eye holds and the current flows in; without it the tension is not judged.",
     )
+    layers: Omissible[CableLayers] = Field(default=None, description="What lies around it, for its ampacity.")
 
 
 Cable = TypeAliasType(

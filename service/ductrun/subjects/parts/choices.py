@@ -160,6 +160,17 @@ class CableJacket(Code):
     NEOPRENE = "neoprene"
 
 
+class CoveringMaterial(Code):
+    """What insulation and jackets are made of, for the heat that crosses them."""
+
+    RUBBER = "rubber"
+    PVC = "pvc"
+    PE = "pe"
+    XLPE = "xlpe"
+    EPR = "epr"
+    PAPER = "paper"
+
+
 class BendMade(Code):
     """How a bend comes about: bought as an elbow or sweep, bent on site, or laid straight on a wide curve."""
 

@@ -7,6 +7,7 @@ from ...client import AuthenticatedClient, Client
 from ...models.assumption_policy import AssumptionPolicy
 from ...models.duct_run_answer import DuctRunAnswer
 from ...models.duct_run_request import DuctRunRequest
+from ...models.page import Page
 from ...models.problem import Problem
 from ...models.request_back import RequestBack
 from ...models.unit_system import UnitSystem
@@ -20,6 +21,7 @@ def _get_kwargs(
     working: bool | Unset = False,
     assumptions: AssumptionPolicy | Unset = UNSET,
     request: RequestBack | Unset = UNSET,
+    page: Page | Unset = UNSET,
 ) -> dict[str, Any]:
     headers: dict[str, Any] = {}
 
@@ -44,6 +46,12 @@ def _get_kwargs(
         json_request = request.value
 
     params["request"] = json_request
+
+    json_page: str | Unset = UNSET
+    if not isinstance(page, Unset):
+        json_page = page.value
+
+    params["page"] = json_page
 
     params = {k: v for k, v in params.items() if v is not UNSET and v is not None}
 
@@ -78,6 +86,11 @@ def _parse_response(
         response_405 = Problem.from_dict(response.json())
 
         return response_405
+
+    if response.status_code == 406:
+        response_406 = Problem.from_dict(response.json())
+
+        return response_406
 
     if response.status_code == 413:
         response_413 = Problem.from_dict(response.json())
@@ -118,6 +131,7 @@ def sync_detailed(
     working: bool | Unset = False,
     assumptions: AssumptionPolicy | Unset = UNSET,
     request: RequestBack | Unset = UNSET,
+    page: Page | Unset = UNSET,
 ) -> Response[DuctRunAnswer | Problem]:
     """A whole run
 
@@ -132,6 +146,8 @@ def sync_detailed(
             was assumed, or refuse to assume.
         request (RequestBack | Unset): How the request comes back with the answer, if asked for:
             with every default filled in.
+        page (Page | Unset): Pages on which an answer may be read: the calculation sheet, the
+            takeoff, and what the crew needs.
         body (DuctRunRequest): A run from end to end.
 
     Raises:
@@ -148,6 +164,7 @@ def sync_detailed(
         working=working,
         assumptions=assumptions,
         request=request,
+        page=page,
     )
 
     response = client.get_httpx_client().request(
@@ -165,6 +182,7 @@ def sync(
     working: bool | Unset = False,
     assumptions: AssumptionPolicy | Unset = UNSET,
     request: RequestBack | Unset = UNSET,
+    page: Page | Unset = UNSET,
 ) -> DuctRunAnswer | Problem | None:
     """A whole run
 
@@ -179,6 +197,8 @@ def sync(
             was assumed, or refuse to assume.
         request (RequestBack | Unset): How the request comes back with the answer, if asked for:
             with every default filled in.
+        page (Page | Unset): Pages on which an answer may be read: the calculation sheet, the
+            takeoff, and what the crew needs.
         body (DuctRunRequest): A run from end to end.
 
     Raises:
@@ -196,6 +216,7 @@ def sync(
         working=working,
         assumptions=assumptions,
         request=request,
+        page=page,
     ).parsed
 
 
@@ -207,6 +228,7 @@ async def asyncio_detailed(
     working: bool | Unset = False,
     assumptions: AssumptionPolicy | Unset = UNSET,
     request: RequestBack | Unset = UNSET,
+    page: Page | Unset = UNSET,
 ) -> Response[DuctRunAnswer | Problem]:
     """A whole run
 
@@ -221,6 +243,8 @@ async def asyncio_detailed(
             was assumed, or refuse to assume.
         request (RequestBack | Unset): How the request comes back with the answer, if asked for:
             with every default filled in.
+        page (Page | Unset): Pages on which an answer may be read: the calculation sheet, the
+            takeoff, and what the crew needs.
         body (DuctRunRequest): A run from end to end.
 
     Raises:
@@ -237,6 +261,7 @@ async def asyncio_detailed(
         working=working,
         assumptions=assumptions,
         request=request,
+        page=page,
     )
 
     response = await client.get_async_httpx_client().request(**kwargs)
@@ -252,6 +277,7 @@ async def asyncio(
     working: bool | Unset = False,
     assumptions: AssumptionPolicy | Unset = UNSET,
     request: RequestBack | Unset = UNSET,
+    page: Page | Unset = UNSET,
 ) -> DuctRunAnswer | Problem | None:
     """A whole run
 
@@ -266,6 +292,8 @@ async def asyncio(
             was assumed, or refuse to assume.
         request (RequestBack | Unset): How the request comes back with the answer, if asked for:
             with every default filled in.
+        page (Page | Unset): Pages on which an answer may be read: the calculation sheet, the
+            takeoff, and what the crew needs.
         body (DuctRunRequest): A run from end to end.
 
     Raises:
@@ -284,5 +312,6 @@ async def asyncio(
             working=working,
             assumptions=assumptions,
             request=request,
+            page=page,
         )
     ).parsed

@@ -79,6 +79,11 @@ def _parse_response(
 
         return response_405
 
+    if response.status_code == 406:
+        response_406 = Problem.from_dict(response.json())
+
+        return response_406
+
     if response.status_code == 413:
         response_413 = Problem.from_dict(response.json())
 

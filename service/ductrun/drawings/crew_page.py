@@ -1,0 +1,228 @@
+"""The crew page, one side: where, how deep, what to set, what to call for, how to pull, and when to stop."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Any, Final
+
+from msgspec import UNSET, json
+
+from ductrun.drawings.calculation_sheet import pictures, title_of
+from ductrun.drawings.crew_pulls import pull_rows
+from ductrun.drawings.markup import NOTHING, Document, Markup, element, joined, table
+from ductrun.drawings.readable import quantity_text, shown, words_of
+from ductrun.drawings.run_drawings import section_drawings
+from ductrun.drawings.run_route import run_route
+from ductrun.drawings.run_tables import above_ground, opening_table
+from ductrun.drawings.sheet_parts import hash_of, page, verdict_line
+from ductrun.kit.answers import Answer, Finding
+from ductrun.kit.choices import Severity
+from ductrun.kit.telling import Telling
+from ductrun.kit.wording import text_of
+from ductrun.subjects.conduit.choices import JoiningMethod
+from ductrun.subjects.duct_run.assessment import AssessedStretch, DuctRun
+from ductrun.subjects.duct_run.places import CONFINED
+from ductrun.subjects.duct_run.told import DuctRunResult, RunStretch, StretchRiser
+from ductrun.units import AnyQuantity
+
+MOST_SECTIONS_DRAWN: Final = 2
+
+
+def crew_page(run: DuctRun, answer: Answer, telling: Telling, body: bytes) -> Document:
+    """Write the page that a crew works by."""
+    result: DuctRunResult = answer.result
+    request = json.decode(body)
+    zero = run.stops[0].name
+    drawings = [run_route(run, telling), *section_drawings(run, telling)[:MOST_SECTIONS_DRAWN]]
+    return page(
+        title_of("Crew page", request),
+        hash_of(body),
+        [
+            element("h1", title_of("Crew page", request)),
+            element("p", request["note"]) if "note" in request else NOTHING,
+            verdict_line(answer),
+            _broken(answer.findings),
+            element("p", f"Stations from zero at {zero}, in plan. Sections look from {zero} to {run.stops[-1].name}."),
+            pictures(drawings),
+            _trenches(result.stretches),
+            _banks(run, result.stretches, telling),
+            _walls(result.stretches),
+            pull_rows(run, result, telling),
+            element("h2", "Before you start"),
+            element("ul", *[element("li", text) for text in _cautions(run, result)]),
+        ],
+        kind="crew",
+        paper="margin:9mm 10mm 12mm;",
+    )
+
+
+def _broken(findings: Sequence[Finding]) -> Markup:
+    """Say what is broken: such a run is not built as it is."""
+    broken = [finding.message for finding in findings if finding.severity is Severity.VIOLATION]
+    if not broken:
+        return NOTHING
+    said = [element("li", message) for message in broken]
+    return joined([element("p", "Do not build it so. Ask the office about:", kind="mark"), element("ul", *said)])
+
+
+def _value(record: Any, name: str) -> str:
+    value = UNSET if record is UNSET else getattr(record, name, UNSET)
+    return "" if value is UNSET else shown(value, name)
+
+
+def by_tape(size: AnyQuantity) -> str:
+    """Write a size as a tape shows it: in feet, inches and eighths, or whole millimeters."""
+    if size.unit == "in" and size.value < 1 / 16:
+        return "0 in"
+    if size.unit == "in":
+        return text_of(AnyQuantity(size.value / 12, "ft"))
+    return f"{size.value:,.0f} mm" if size.unit == "mm" else quantity_text(size)
+
+
+def _by_tape(record: Any, name: str) -> str:
+    value = UNSET if record is UNSET else getattr(record, name, UNSET)
+    return "" if value is UNSET else by_tape(value)
+
+
+def _to(one: RunStretch) -> AnyQuantity:
+    return AnyQuantity(one.station.value + one.plan_length.value, one.station.unit)
+
+
+def _trenches(stretches: Sequence[RunStretch]) -> Markup:
+    rows = [
+        (
+            one.name,
+            f"{quantity_text(one.station)} to {quantity_text(_to(one))}",
+            words_of(one.setting),
+            *[_by_tape(one.trench, name) for name in ("width", "depth")],
+            _by_tape(one.cover, "cover"),
+            _by_tape(one.trench, "warning_tape_depth"),
+        )
+        for one in stretches
+    ]
+    header = ("Stretch", "Stations", "Setting", "Trench, wide", "Deep at most", "Cover on ducts", "Tape below grade")
+    return joined([element("h2", "Dig"), table(header, rows, kind="dense")])
+
+
+def _banks(run: DuctRun, stretches: Sequence[RunStretch], telling: Telling) -> Markup:
+    """Say where spacers and tie-downs stand, in which lifts to pour, and what concrete to call for."""
+    rows = [
+        (
+            told.name,
+            _spacers(one, telling),
+            _tie_downs(told),
+            _lift(run, telling),
+            _pour(told),
+        )
+        for one, told in zip(run.stretches, stretches, strict=True)
+        if told.encasement is not UNSET
+    ]
+    header = ("Stretch", "Spacers", "Tie-downs", "Lift", "Concrete to call for")
+    return joined([element("h2", "Set and pour"), table(header, rows, kind="dense")]) if rows else NOTHING
+
+
+def _lift(run: DuctRun, telling: Telling) -> str:
+    """Give the height of a lift, if the pour is to come in lifts of one."""
+    given = None if run.given.flotation is None else run.given.flotation.lift_height
+    return "at once" if given is None else by_tape(telling.given(given))
+
+
+def _spacers(one: AssessedStretch, telling: Telling) -> str:
+    spacers = None if one.burial is None else one.burial.spacers
+    if spacers is None:
+        return ""
+    stations = spacers.stations
+    first = quantity_text(telling.distance(one.laid.station + stations.first))
+    if stations.number == 1:
+        return f"one, at station {first}"
+    apart = quantity_text(telling.distance(stations.spacing))
+    return f"{stations.number}, the first at station {first}, then every {apart}"
+
+
+def _tie_downs(told: RunStretch) -> str:
+    held = told.flotation
+    if held is UNSET:
+        return "not judged"
+    count, force = _value(held, "tie_down_count"), quantity_text(held.hold_down_per_station)
+    if not held.hold_down_per_station.value > 0:
+        return "none needed"
+    return f"{count} at each station, {force} in all" if count else f"{force} at each station: ask how"
+
+
+def _pour(told: RunStretch) -> str:
+    pour = told.encasement
+    loads = _value(pour, "truck_load_count")
+    return f"{_value(pour, 'order_volume')}, {loads} load{'' if loads == '1' else 's'}"
+
+
+def _walls(stretches: Sequence[RunStretch]) -> Markup:
+    parts = []
+    for name, one in above_ground(stretches):
+        said = [*_straps(one), *_fittings(one)]
+        if said:
+            parts += [element("h3", name), *said]
+    return joined([element("h2", "Strap and set"), *parts]) if parts else NOTHING
+
+
+def _of_straight(number: int, count: int) -> str:
+    return f"Straight {number}: " if count > 1 else ""
+
+
+def _straps(one: RunStretch | StretchRiser) -> list[Markup]:
+    told = [] if one.supports is UNSET else one.supports if isinstance(one.supports, list) else [one.supports]
+    return [
+        element(
+            "p",
+            f"{_of_straight(number, len(told))}straps at {_value(straps, 'positions')} from its start. ",
+            _holding(straps),
+        )
+        for number, straps in enumerate(told, start=1)
+    ]
+
+
+def _fittings(one: RunStretch | StretchRiser) -> list[Markup]:
+    """Say where fittings stand and how far they are opened; straights whose fittings open alike share a table."""
+    runs = [] if one.expansion is UNSET else one.expansion.runs
+    by_table: dict[str, list[str]] = {}
+    for number, run in enumerate(runs, start=1):
+        if run.fitting_count:
+            at = f"{_of_straight(number, len(runs))}expansion fittings at {_value(run, 'fitting_positions')}."
+            by_table.setdefault(opening_table(run, by_tape), []).append(at)
+    said: list[Markup] = []
+    for table_, places in by_table.items():
+        words = "Set the piston by the conduit's own temperature:" if table_ else ""
+        said += [element("p", " ".join([*places, words])), Markup(table_)]
+    return said
+
+
+def _holding(strapped: Any) -> str:
+    held = _value(strapped, "holding_strap_positions")
+    return f"Those at {held} hold; all others let it slide." if held and held != "none" else ""
+
+
+def _cautions(run: DuctRun, result: DuctRunResult) -> list[str]:
+    """Give what the work at hand asks for, a line each for digging, setting and pulling."""
+    buried = [stretch.burial for stretch in run.stretches if stretch.burial is not None]
+    poured = any(burial.encasement is not None for burial in buried)
+    joints = [ducts.joints for stretch in result.stretches for ducts in stretch.ducts]
+    cemented = any(one is not UNSET and one.method is JoiningMethod.CEMENTED for one in joints)
+    confined = any(stop.given.kind in CONFINED for stop in run.stops)
+    lines = (
+        [
+            "Locate utilities before digging; nobody enters an unprotected trench." if buried else "",
+            "Nobody enters a vault or manhole before the air is tested: ventilate, permit entry." if confined else "",
+        ],
+        [
+            "Empty ducts float in fresh concrete: tie down first, place in lifts. Wet concrete burns skin."
+            if poured
+            else "",
+            "Cement vapor is flammable and harmful: ventilate, no flame." if cemented else "",
+        ],
+        [
+            "Treat every cable that is there as live. Nobody in line with a rope under tension or below a cable held "
+            "back; stop at the stop tension."
+            if run.circuits
+            else ""
+        ],
+    )
+    return [said for said in (" ".join(filter(None, line)) for line in lines) if said]

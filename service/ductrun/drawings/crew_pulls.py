@@ -1,0 +1,77 @@
+"""The pulls of a run as a crew reads them: feed from where, pull to where, what to expect, when to stop."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable
+from typing import Any, Final
+
+from msgspec import UNSET
+
+from ductrun.drawings.markup import NOTHING, Markup, element, joined, table
+from ductrun.drawings.readable import quantity_text
+from ductrun.kit.choices import Verdict
+from ductrun.kit.telling import Telling
+from ductrun.subjects.duct_run.assessment import DuctRun, RunPull
+from ductrun.subjects.duct_run.told import CircuitPulls, DuctRunResult
+from ductrun.units import AnyQuantity
+
+_JUDGED: Final = {
+    Verdict.COMPLIES: "{}",
+    Verdict.NOT_JUDGED: "{} ? not judged: ask before you pull",
+    Verdict.VIOLATES: "{} ✗ over a limit: do not pull it so",
+}
+
+
+def pull_rows(run: DuctRun, result: DuctRunResult, telling: Telling) -> Markup:
+    """Give every pull in a row; circuits that are pulled alike between the same places share one."""
+    alike: dict[tuple[str, ...], list[str]] = {}
+    for circuit, assessed in zip(result.circuits, run.circuits, strict=True):
+        for one, carried in zip(circuit.pulls, assessed.pulls, strict=True):
+            figures = (_way(one, carried.pull, run, telling), *_pull(one))
+            alike.setdefault(figures, []).append(f"{circuit.name} in {', '.join(one.ducts)}")
+    if not alike:
+        return NOTHING
+    rows = [("; ".join(cables), *figures) for figures, cables in alike.items()]
+    header = ("Cable in duct", "Feed from, pull to", "Expect", "STOP at", "Brake", "Lubricant", "Each duct")
+    mandrel = result.mandrel_diameter
+    first = ""
+    if mandrel is not UNSET:
+        first = f"First a mandrel of {quantity_text(mandrel)} through every duct, then clean it."
+    return joined([element("h2", "Pull"), element("p", first), table(header, rows, kind="dense", figures=(2, 3, 4, 5))])
+
+
+def _way(one: CircuitPulls, pull: RunPull, run: DuctRun, telling: Telling) -> str:
+    """Say from where to where, and how much cable stays beyond the ducts: at either end, if given, else in all."""
+    stops = {stop.name: stop for stop in (run.stops[pull.start], run.stops[pull.end])}
+    given = [stops[name].given.cable_allowance for name in (one.feed_from, one.pull_to)]
+    left = ["" if leave is None else f" (leave {quantity_text(telling.given(leave))})" for leave in given]
+    way = f"{one.feed_from}{left[0]} to {one.pull_to}{left[1]}"
+    if all(left) or not pull.order:
+        return way
+    route = sum([section.developed_length for section in pull.pulled.pulling.sections])
+    in_all = quantity_text(telling.distance(pull.order[0].exact_length - route))
+    return f"{way}; leave {in_all}, both ends together"
+
+
+def _to_three(told: AnyQuantity, to_whole: Callable[[float], int]) -> str:
+    """Write a figure to three digits, rounded to the side on which nobody is hurt."""
+    if not told.value > 0:
+        return quantity_text(told)
+    step = 10.0 ** (math.floor(math.log10(told.value)) - 2)
+    nearest = round(told.value / step, 6)  # a figure of three digits stays as it is
+    return quantity_text(AnyQuantity(to_whole(nearest) * step, told.unit))
+
+
+def _pull(one: CircuitPulls) -> tuple[str, ...]:
+    turned = one.pull_to == one.start
+    way: Any = one.pull.reversed if turned else one.pull
+    held = [getattr(one, "brake_tension", UNSET) for one in (way, getattr(way, "braking_case", UNSET))]
+    brakes = [one for one in held if one is not UNSET]
+    return (
+        _JUDGED[one.verdict].format(_to_three(way.tension, math.ceil)),
+        _to_three(one.stop_tension, math.floor),
+        _to_three(max(brakes, key=lambda brake: brake.value), math.ceil) if brakes else "none",
+        _to_three(one.pull.lubricant_volume, math.ceil),
+        "; ".join([f"{line.count} x {quantity_text(line.order_length)}" for line in one.cables_to_order]),
+    )

@@ -1,0 +1,116 @@
+"""Circuits and their pulls as tables: fill in every conduit, both directions at every section against the limits."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Any
+
+from msgspec import UNSET
+
+from ductrun.drawings.markup import NOTHING, Markup, element, joined, table
+from ductrun.drawings.readable import quantity_text, shown, words_of
+from ductrun.subjects.duct_run.told import CircuitPulls, RunCircuit
+
+
+def circuit_tables(circuits: Sequence[RunCircuit]) -> Markup:
+    """Give fill and pulls of every circuit; a pull that is like one before is told by reference to it."""
+    if not circuits:
+        return NOTHING
+    told: dict[object, str] = {}
+    parts = [_pulls(circuit, told) for circuit in circuits]
+    return joined([element("h2", "Fill"), _fills(circuits), element("h2", "Pulls"), *parts])
+
+
+def _value(record: Any, name: str) -> str:
+    value = getattr(record, name, UNSET)
+    return "" if value is UNSET else shown(value, name)
+
+
+def _fills(circuits: Sequence[RunCircuit]) -> Markup:
+    rows = [
+        (
+            circuit.name,
+            ", ".join(circuit.ducts),
+            ", ".join(one.places),
+            f"{_value(one, 'trade_size')} in {_value(one, 'conduit_type')}".strip(),
+            _value(one.fill, "fill_percent"),
+            _value(one.fill, "limit_percent"),
+            _value(one.fill, "jam_ratio"),
+        )
+        for circuit in circuits
+        for one in circuit.fills
+    ]
+    return table(("Circuit", "Ducts", "In", "Conduit", "Fill", "Limit", "Jam ratio"), rows, kind="dense")
+
+
+def _pulls(circuit: RunCircuit, told: dict[object, str]) -> Markup:
+    parts: list[Markup] = []
+    for one in circuit.pulls:
+        name = f"{circuit.name}, {one.start} to {one.end}"
+        first = told.setdefault(_figures(one), name)
+        parts.append(element("h3", name))
+        if first != name:
+            parts.append(element("p", f"As {first}, in {_ducts(one)}."))
+        else:
+            parts += [_facts(one), _sections(one)]
+    return joined(parts)
+
+
+def _figures(one: CircuitPulls) -> object:
+    """Give what is the same of pulls that are alike."""
+    pull = one.pull
+    leaving = [section.tension_out.value for section in (*pull.sections, *pull.reversed.sections)]
+    limits = _value(pull, "allowable_tension"), _value(pull, "jam_ratio"), _value(pull, "clearance")
+    return one.start, one.end, one.verdict, one.stop_tension.value, *leaving, *limits
+
+
+def _ducts(one: CircuitPulls) -> str:
+    return f"duct{'s' if len(one.ducts) > 1 else ''} {', '.join(one.ducts)}"
+
+
+def _facts(one: CircuitPulls) -> Markup:
+    pull = one.pull
+    turned = pull.reversed
+    highest = [f"highest on the way {_value(way, 'highest_tension')}" for way in (pull, turned)]
+    rows = [
+        ("Verdict, better direction", words_of(str(one.verdict)), ""),
+        ("Feed from, pull to", f"{one.feed_from}, {one.pull_to}", _ducts(one)),
+        ("Why from there", _value(pull, "better_reason"), ""),
+        ("Length", quantity_text(one.length), f"bends in all {_value(pull, 'bend_total')}"),
+        ("Cables lie", _value(pull, "arrangement"), f"weight correction {_value(pull, 'weight_correction_factor')}"),
+        ("Clearance", _value(pull, "clearance") or "not known", "over the cables"),
+        ("Allowable tension", _value(pull, "allowable_tension") or "not judged", "of conductors, grip and gear"),
+        ("Allowable sidewall pressure", _value(pull, "allowable_sidewall_pressure"), ""),
+        ("Tension toward the end", _value(pull, "tension"), highest[0]),
+        (
+            "Tension toward the start",
+            _value(turned, "tension"),
+            f"highest on the way {_value(turned, 'highest_tension')}",
+        ),
+        ("Stop tension", quantity_text(one.stop_tension), "at the pulling end"),
+        ("Brake toward the end", _brake(pull), "at the reel, of the worst friction"),
+        ("Brake toward the start", _brake(turned), "at the reel, of the worst friction"),
+        ("Lubricant", _value(pull, "lubricant_volume"), ""),
+    ]
+    return table(("Of the pull", "Value", ""), rows, kind="facts")
+
+
+def _brake(way: Any) -> str:
+    """Give the highest brake of either friction."""
+    held = [getattr(one, "brake_tension", UNSET) for one in (way, getattr(way, "braking_case", UNSET))]
+    known = [one for one in held if one is not UNSET]
+    return quantity_text(max(known, key=lambda one: one.value)) if known else "none"
+
+
+def _sections(one: CircuitPulls) -> Markup:
+    """Give both directions by section, each counted from the start of the run."""
+    forward = one.pull.sections
+    backward = list(reversed(one.pull.reversed.sections))
+    members = ("tension_out", "sidewall_pressure")
+    rows = [
+        (str(number), *[_value(way, name) for way in pair for name in members])
+        for number, pair in enumerate(zip(forward, backward, strict=True), start=1)
+    ]
+    leaving = ("tension leaving", "sidewall pressure")
+    header = ("Section", *[f"Toward the {end}: {what}" for end in ("end", "start") for what in leaving])
+    return table(header, rows, kind="dense", figures=(1, 2, 3, 4))

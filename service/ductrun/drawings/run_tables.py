@@ -1,0 +1,211 @@
+"""The result of a whole run as a submittal reads it: by subject, a row a stretch, and its circuits with their pulls."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Sequence
+from typing import Any, Final
+
+from msgspec import UNSET, Struct
+
+from ductrun.drawings.markup import NOTHING, Markup, element, joined, table
+from ductrun.drawings.pull_tables import circuit_tables
+from ductrun.drawings.readable import quantity_text, shown, words_of
+from ductrun.subjects.duct_run.told import DuctRunResult, RunStretch, StretchRiser
+from ductrun.units import AnyQuantity
+
+_NO_VALUE: Final = ""
+
+
+def run_tables(result: DuctRunResult) -> Markup:
+    """Give the results of a run."""
+    return joined(
+        [
+            element("h2", "The run"),
+            _lengths(result),
+            _ducts(result),
+            _stretches(result.stretches),
+            element("h2", "Cover"),
+            _cover(result.stretches),
+            element("h2", "Permitted use"),
+            _uses(result.stretches),
+            _by_stretch("Trench", "trench", _TRENCH, result.stretches),
+            _by_stretch("Spacers", "spacers", _SPACERS, result.stretches),
+            _by_stretch("Concrete", "encasement", _CONCRETE, result.stretches),
+            _by_stretch("Flotation while the concrete is placed", "flotation", _FLOTATION, result.stretches),
+            _by_stretch("Flotation in groundwater", "groundwater_flotation", _FLOTATION, result.stretches),
+            _by_stretch("Flotation in the fluid of the bore", "bore_flotation", _FLOTATION, result.stretches),
+            _joints(result.stretches),
+            _movement(result.stretches),
+            _supports(result.stretches),
+            circuit_tables(result.circuits),
+        ]
+    )
+
+
+def member(record: Any, name: str) -> str:
+    """Write a member of a told record; nothing where it has none."""
+    value = getattr(record, name, UNSET)
+    return _NO_VALUE if value is UNSET else shown(value, name)
+
+
+def _lengths(result: DuctRunResult) -> Markup:
+    rows = [
+        ("Length in plan", quantity_text(result.plan_length)),
+        ("Length of a duct along its center line", quantity_text(result.length)),
+        ("Ducts", f"{result.duct_count}, {result.spare_count} of them spare"),
+        ("One mandrel for the whole run", member(result, "mandrel_diameter") or "not known"),
+    ]
+    stops = [(stop.name, words_of(stop.kind), quantity_text(stop.station)) for stop in result.stops]
+    told = table(("Stop", "What stands there", "Station"), stops)
+    return joined([table(("Of the run", "Value"), rows, kind="sent"), told])
+
+
+def _ducts(result: DuctRunResult) -> Markup:
+    rows = [
+        (duct.name, ", ".join(duct.circuits) or "spare", quantity_text(duct.outside_diameter)) for duct in result.ducts
+    ]
+    about = "Tier 1 is the bottom, position 1 the left, looking from start to end."
+    return joined([table(("Duct", "Circuits", "Outside diameter"), rows), element("p", about, kind="about")])
+
+
+def _stretches(stretches: Sequence[RunStretch]) -> Markup:
+    rows = [
+        (one.name, words_of(one.setting), *map(quantity_text, (one.station, one.plan_length, one.length)))
+        for one in stretches
+    ]
+    return table(("Stretch", "Setting", "Begins at station", "Length in plan", "Length of a duct"), rows)
+
+
+def _cover(stretches: Sequence[RunStretch]) -> Markup:
+    rows = [
+        (one.name, *[member(one.cover, name) for name in ("cover", "minimum_cover", "margin", "rule")])
+        for one in stretches
+        if one.cover is not UNSET
+    ]
+    if not rows:
+        return element("p", "No stretch was held against a least cover.")
+    return table(("Stretch", "Over the ducts, at least", "Least that the code takes", "Margin", "Rule"), rows)
+
+
+def _uses(stretches: Sequence[RunStretch]) -> Markup:
+    rows = [
+        (one.name, words_of(of_type.conduit_type), words_of(str(use.use)), words_of(str(use.verdict)), use.citation)
+        for one in stretches
+        for of_type in one.permitted_uses
+        for use in of_type.uses
+    ]
+    return table(("Stretch", "Conduit", "Use", "Verdict", "Rule"), rows)
+
+
+_TRENCH: Final = {
+    "width": "Width",
+    "depth": "Depth at most",
+    "envelope_width": "Envelope, wide",
+    "envelope_height": "Envelope, high",
+    "excavation_volume": "Excavation, bank",
+    "backfill_volume": "Backfill, compacted",
+    "spoil_volume": "Spoil, loose",
+}
+_SPACERS: Final = {
+    "station_count": "Stations",
+    "actual_spacing": "Apart",
+    "base_spacer_count": "Base",
+    "intermediate_spacer_count": "Intermediate",
+    "top_piece_count": "Top",
+}
+_CONCRETE: Final = {
+    "envelope_width": "Wide",
+    "envelope_height": "High",
+    "gross_volume": "Gross",
+    "duct_volume": "Ducts",
+    "net_volume": "Net",
+    "order_volume": "Order",
+    "truck_load_count": "Loads",
+}
+_FLOTATION: Final = {
+    "full_uplift_per_length": "Uplift of the ducts",
+    "concrete_weight_per_length": "Held by concrete",
+    "earth_weight_per_length": "Held by earth",
+    "uplift_per_length": "Uplift that is left",
+    "hold_down_per_station": "To hold down at a station",
+    "tie_down_count": "Tie-downs at a station",
+}
+
+
+def _by_stretch(title: str, part: str, columns: dict[str, str], stretches: Sequence[RunStretch]) -> Markup:
+    """Give one part of every stretch that has it, under a heading; only columns in which something stands."""
+    having = [(one.name, getattr(one, part)) for one in stretches if getattr(one, part) is not UNSET]
+    if not having:
+        return NOTHING
+    used = {name: words for name, words in columns.items() if any(member(told, name) for _, told in having)}
+    rows = [(stretch, *[member(told, name) for name in used]) for stretch, told in having]
+    return joined([element("h2", title), table(("Stretch", *used.values()), rows, kind="dense")])
+
+
+def _joints(stretches: Sequence[RunStretch]) -> Markup:
+    header = ("Stretch", "Conduit", "Ducts", "Length of one", "Sticks", "Joints", "Elbows", "End bells", "Cement")
+    rows = []
+    for one in stretches:
+        for of_conduit in one.ducts:
+            made = of_conduit.joints
+            counts = ("order_stick_count", "joint_count", "elbow_count", "end_bell_count", "cement_volume")
+            place = one.name if of_conduit.riser is UNSET else f"{one.name}, riser at {of_conduit.riser}"
+            conduit = f"{member(of_conduit, 'trade_size')} in {member(of_conduit, 'conduit_type')}"
+            length = quantity_text(of_conduit.length)
+            rows.append((place, conduit, str(of_conduit.duct_count), length, *[member(made, name) for name in counts]))
+    return joined([element("h2", "Ducts and joints"), table(header, rows, kind="dense")])
+
+
+def above_ground(stretches: Iterable[RunStretch]) -> list[tuple[str, RunStretch | StretchRiser]]:
+    """Give what moves in the open: stretches above ground and risers, each by its name."""
+    found: list[tuple[str, RunStretch | StretchRiser]] = []
+    for one in stretches:
+        found.append((one.name, one))
+        found += [(f"riser at {riser.name}", riser) for riser in one.risers]
+    return found
+
+
+def _movement(stretches: Sequence[RunStretch]) -> Markup:
+    parts = [_moving(name, one.expansion) for name, one in above_ground(stretches) if isinstance(one.expansion, Struct)]
+    return joined([element("h2", "Movement"), *parts]) if parts else NOTHING
+
+
+_MOVED: Final = (
+    "length",
+    "length_change",
+    "fitting_count",
+    "fitting_positions",
+    "anchor_positions",
+    "holding_strap_positions",
+    "travel_used_percent",
+)
+
+
+def _moving(name: str, told: Any) -> Markup:
+    header = ("Run", "Length", "Moves", "Fittings", "Fittings at", "Anchors at", "Holding straps at", "Travel used")
+    rows = [(str(number), *[member(run, one) for one in _MOVED]) for number, run in enumerate(told.runs, start=1)]
+    about = f"Temperature difference {quantity_text(told.temperature_difference)}, "
+    about += f"coefficient {quantity_text(told.coefficient)}."
+    tables = [opening_table(run) for run in told.runs]
+    return joined([element("h3", name), element("p", about), table(header, rows, kind="dense"), *tables])
+
+
+def opening_table(run: Any, write: Callable[[AnyQuantity], str] = quantity_text) -> Markup:
+    """Give how far a piston is opened by the temperature of the conduit, from cold to hot."""
+    openings = run.piston_openings
+    if openings is UNSET or not openings:
+        return NOTHING
+    ordered = sorted({one.temperature.value: one for one in openings}.items())
+    header = ["Conduit at", *[quantity_text(one.temperature) for _, one in ordered]]
+    return table(header, [["Piston opened", *[write(one.opening) for _, one in ordered]]], kind="dense across")
+
+
+def _supports(stretches: Sequence[RunStretch]) -> Markup:
+    members = ("support_spacing", "support_count", "actual_spacing", "positions")
+    rows = []
+    for name, one in above_ground(stretches):
+        told = one.supports
+        strapped = [] if told is UNSET else told if isinstance(told, list) else [told]
+        rows += [(name, *[member(straps, column) for column in members]) for straps in strapped]
+    header = ("Where", "Apart at most", "Straps of one duct", "Apart", "At")
+    return joined([element("h2", "Supports"), table(header, rows)]) if rows else NOTHING

@@ -1,0 +1,1 @@
+"""Where cable turns: pull boxes, handholes and manholes."""

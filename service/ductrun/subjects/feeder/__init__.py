@@ -1,0 +1,1 @@
+"""What a finished circuit carries and what it loses on the way."""

@@ -1,0 +1,110 @@
+"""What the code says beside a calculated ampacity: the tables with their corrections, terminals, grounding."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from ductrun.engineering.rounding import over
+from ductrun.subjects.feeder.choices import TerminalRating
+from ductrun.subjects.feeder.circuits import CircuitLoad
+from ductrun.subjects.feeder.loaded_cable import ZERO_CELSIUS
+from ductrun.subjects.parts.cable_mass import METAL_AREAS
+from ductrun.subjects.parts.choices import ConductorMaterial, ConductorSize
+from ductrun.tables import TABLES
+from ductrun.tables.feeder_rows import GroundingConductor, TableAmpacity
+
+_AMPACITIES: dict[str, TableAmpacity] = {row.size: row for row in TABLES["ampacities"]}
+COLUMNS = (60, 75, 90)
+TABLE_VOLTAGE, TERMINAL_VOLTAGE = 2000.0, 1000.0  # the scopes of the table and of the rule of terminals
+_SMALL = set(list(ConductorSize)[: list(ConductorSize).index(ConductorSize.AWG_1) + 1])
+_DEGREES = {TerminalRating.DEGC_60: 60, TerminalRating.DEGC_75: 75, TerminalRating.DEGC_90: 90}
+
+
+class Checked(NamedTuple):
+    """What stands beside a circuit, all its sets together; None where the code has no row for it.
+
+    `table` ampacity at the temperature of its `column` [degC] and `adjusted` to the earth and the count in a duct [A];
+    the `terminals` rating [degC] and what it allows, `terminal_ampacity` [A]; the least `grounding` conductor, and
+    whether the duct holds one.
+    """
+
+    column: int | None
+    table: float | None
+    adjusted: float | None
+    terminals: int | None
+    terminal_ampacity: float | None
+    grounding: GroundingConductor | None
+    is_grounded: bool
+
+
+def check(load: CircuitLoad, ambient: float) -> Checked:
+    """Give what the code says beside a circuit in earth of a temperature [K]."""
+    size = load.cable.size
+    column = table = adjusted = terminals = terminal_ampacity = None
+    if size is not None and not over(load.voltage or 0.0, TABLE_VOLTAGE):
+        column = max([one for one in COLUMNS if one + ZERO_CELSIUS <= load.limit + 1e-6], default=None)
+        table = None if column is None else _table(load, size, column)
+        if table is not None and column is not None:
+            factor = _ambient_factor(ambient, column)
+            adjusted = None if factor is None else table * factor * _adjustment(load.cable.conductors)
+        if not over(load.voltage or 0.0, TERMINAL_VOLTAGE):
+            given = load.given.terminal_rating
+            terminals = (60 if size in _SMALL else 75) if given is None else _DEGREES[given]
+            terminal_ampacity = _table(load, size, terminals)
+    grounding = _grounding(load)
+    return Checked(
+        column, table, adjusted, terminals, terminal_ampacity, grounding, grounding is None or _holds(load, grounding)
+    )
+
+
+def _table(load: CircuitLoad, size: ConductorSize, column: int) -> float | None:
+    """Give the table ampacity of all sets [A]."""
+    row = _AMPACITIES.get(size)
+    value = None if row is None else getattr(row, f"{load.cable.material.value}_{column}_a")
+    return None if value is None else value * load.sets
+
+
+def _ambient_factor(ambient: float, column: int) -> float | None:
+    for row in TABLES["ampacity_ambient_factors"]:
+        if ambient - ZERO_CELSIUS <= row.to_degc + 1e-6:
+            factor: float | None = getattr(row, f"factor_{column}")
+            return factor
+    return None
+
+
+def _adjustment(conductors: int) -> float:
+    for row in TABLES["ampacity_adjustments"]:
+        if conductors >= row.count_from and (row.count_to is None or conductors <= row.count_to):
+            return float(row.percent) / 100.0
+    return 1.0
+
+
+def _grounding(load: CircuitLoad) -> GroundingConductor | None:
+    device = load.given.overcurrent_device
+    if device is None:
+        return None
+    found: GroundingConductor = next(
+        row for row in TABLES["equipment_grounding"] if not over(device.si, row.device_to_a)
+    )
+    return found
+
+
+def _holds(load: CircuitLoad, least: GroundingConductor) -> bool:
+    """Say whether a duct of the circuit holds a conductor beside the loaded ones that is large enough to ground it."""
+    return any(_grounds(material, size, least) for material, size in _spare(load))
+
+
+def _spare(load: CircuitLoad) -> Sequence[tuple[ConductorMaterial | None, str]]:
+    """Give metal and size of the wires in a duct beside those like the loaded ones: one of these more is a neutral."""
+    found = []
+    for line in load.lines:
+        cable = line.cable
+        if cable.kind in ("listed", "compact", "bare") and cable != load.cable.given:
+            found.append((cable.material, cable.size))
+    return found
+
+
+def _grounds(material: ConductorMaterial | None, size: str, least: GroundingConductor) -> bool:
+    needed = least.copper if material is ConductorMaterial.COPPER else least.aluminum
+    return not METAL_AREAS[size] < METAL_AREAS[needed]

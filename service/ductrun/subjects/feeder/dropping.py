@@ -1,0 +1,305 @@
+"""The voltage a circuit loses on its way: practice, and the core that reckons it."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from typing import Annotated, NamedTuple
+
+from pydantic import Field
+
+from ductrun.engineering import voltage_drop as engineering
+from ductrun.engineering.rounding import over
+from ductrun.kit.defaults import by_rule, choice, count, number
+from ductrun.kit.forms import Between, Form, Omissible
+from ductrun.kit.wording import listing
+from ductrun.kit.worksheet import UnanswerableError, Worksheet
+from ductrun.subjects.feeder.choices import CircuitConduit, CircuitSystem
+from ductrun.subjects.feeder.circuits import SYSTEM, CircuitCurrent
+from ductrun.subjects.feeder.impedances import TEMPERATURE, Impedance, impedance_of, listed
+from ductrun.subjects.feeder.loaded_cable import largest_line
+from ductrun.subjects.parts.cable_layers import MetalResistance
+from ductrun.subjects.parts.cables import Cable, CableLine
+from ductrun.subjects.parts.choices import ConductorMaterial, ConductorSize
+from ductrun.units import ApparentPower, Power, ResistancePerLength, Temperature, Voltage
+
+POWER_FACTOR = number("feeder.power_factor")
+CONDUIT_MATERIAL = choice("feeder.conduit_material", CircuitConduit)
+PARALLEL_COUNT = count("feeder.parallel_count")
+LIMIT = number("feeder.drop_limit_percent")
+TOTAL_LIMIT = number("feeder.total_drop_limit_percent")
+LOOPS = {CircuitSystem.THREE_PHASE: math.sqrt(3.0), CircuitSystem.SINGLE_PHASE: 2.0, CircuitSystem.DIRECT_CURRENT: 2.0}
+WIRES = {CircuitSystem.THREE_PHASE: 3, CircuitSystem.SINGLE_PHASE: 2, CircuitSystem.DIRECT_CURRENT: 2}
+
+DropVoltage = Annotated[Voltage, Between(Voltage.parse(1, "V"), Voltage.parse(50, "kV"))]
+LoadPower = Annotated[Power, Between(Power.parse(0.01, "W"), Power.parse(1_000_000, "kW"))]
+LoadApparentPower = Annotated[
+    ApparentPower, Between(ApparentPower.parse(0.00001, "kVA"), ApparentPower.parse(1_000_000, "kVA"))
+]
+MetalTemperature = Annotated[Temperature, Between(Temperature.parse(-40, "degC"), Temperature.parse(250, "degC"))]
+Reactance = Annotated[
+    ResistancePerLength,
+    Between(ResistancePerLength.parse(0, "ohm/1000ft"), ResistancePerLength.parse(1_000, "ohm/1000ft")),
+]
+
+
+class Dropping(Form):
+    """What a circuit carries, and what it is wired with."""
+
+    system: Omissible[CircuitSystem] = Field(
+        default=None,
+        description="Three phases between lines, or two wires.",
+        examples=["three_phase"],
+        json_schema_extra=SYSTEM.stated,
+    )
+    voltage: DropVoltage = Field(
+        description="At the source: between lines, or between the two wires.", examples=[{"value": 480, "unit": "V"}]
+    )
+    current: Omissible[CircuitCurrent] = Field(
+        default=None,
+        description="Current of the circuit, all its sets together; this, power or apparent_power.",
+        examples=[{"value": 340, "unit": "A"}],
+    )
+    power: Omissible[LoadPower] = Field(
+        default=None,
+        description="Power of the load at the voltage of the source; this, current or apparent_power.",
+        examples=[{"value": 225, "unit": "kW"}],
+    )
+    apparent_power: Omissible[LoadApparentPower] = Field(
+        default=None,
+        description="Apparent power of the load at the voltage of the source; this, current or power.",
+        examples=[{"value": 283, "unit": "kVA"}],
+    )
+    power_factor: Omissible[Annotated[float, Field(ge=0.05, le=1)]] = Field(
+        default=None,
+        description="Of the load, which lags; of direct current there is none.",
+        examples=[0.85],
+        json_schema_extra=POWER_FACTOR.stated,
+    )
+    parallel_count: Omissible[Annotated[int, Field(ge=1, le=100)]] = Field(
+        default=None, description="Sets in parallel.", examples=[1], json_schema_extra=PARALLEL_COUNT.stated
+    )
+    conduit_material: Omissible[CircuitConduit] = Field(
+        default=None,
+        description="Conduit the circuit lies in, as Table 9 tells them apart.",
+        examples=["pvc"],
+        json_schema_extra=CONDUIT_MATERIAL.stated,
+    )
+    conductor_temperature: Omissible[MetalTemperature] = Field(
+        default=None,
+        description="Temperature of the conductors under load.",
+        examples=[{"value": 75, "unit": "degC"}],
+        json_schema_extra=TEMPERATURE.stated,
+    )
+    resistance: Omissible[MetalResistance] = Field(
+        default=None,
+        description="Of one conductor at its temperature, in place of the table's.",
+        examples=[{"value": 0.027, "unit": "ohm/1000ft"}],
+        json_schema_extra=by_rule("that of its size"),
+    )
+    reactance: Omissible[Reactance] = Field(
+        default=None,
+        description="Of one conductor to neutral, in place of the table's.",
+        examples=[{"value": 0.039, "unit": "ohm/1000ft"}],
+        json_schema_extra=by_rule("that of its size"),
+    )
+    limit_percent: Omissible[Annotated[float, Field(ge=0.01, le=50)]] = Field(
+        default=None,
+        description="Most that may be lost.",
+        examples=[3],
+        json_schema_extra=by_rule(f"the {LIMIT.value:g} that the code recommends, which is told and not judged"),
+    )
+    hours_per_year: Omissible[Annotated[float, Field(ge=0, le=8784)]] = Field(
+        default=None, description="At this load, to tell what is lost in a year.", examples=[4000]
+    )
+
+
+class DroppedConductor(NamedTuple):
+    """What the current flows in: metal and size of one conductor, and the `sheet` at the place of its cable."""
+
+    material: ConductorMaterial
+    size: ConductorSize | None
+    sheet: Worksheet
+
+
+class Drop(NamedTuple):
+    """What a circuit loses over a length: voltages [V], `current` of all sets [A], `loss` in all conductors [W].
+
+    `impedance` of one conductor; the drop exactly and as the tables have it, None where the source cannot drive the
+    current; `longest` length within the limit [m]; the `smallest` size within it, None where none is.
+    """
+
+    system: CircuitSystem
+    voltage: float
+    current: float
+    power_factor: float
+    sets: int
+    impedance: Impedance
+    load_voltage: float
+    table_drop: float
+    loss: float
+    energy: float | None
+    limit_percent: float
+    longest: float | None
+    smallest: ConductorSize | None
+
+    @property
+    def drop(self) -> float:
+        """What is lost between lines, or between the two wires [V]."""
+        return self.voltage - self.load_voltage
+
+
+def conductor_of(cable: Cable, sheet: Worksheet) -> DroppedConductor:
+    """Give the conductor of a cable that carries the current."""
+    if cable.kind == "measured" or cable.kind == "multiconductor":  # noqa: PLR1714  (each narrows the type)
+        held = cable.conductor
+        if held is None:
+            raise UnanswerableError(sheet.fault("conductor", "missing", "Give the conductor that carries the current."))
+        return DroppedConductor(held.material, held.size, sheet.within("conductor"))
+    if cable.material is None:
+        raise UnanswerableError(
+            sheet.fault("material", "missing", "Give the metal: aluminum loses more than copper of the same size.")
+        )
+    return DroppedConductor(cable.material, cable.size, sheet)
+
+
+def conductor_in(lines: Sequence[CableLine], sheet: Worksheet) -> DroppedConductor:
+    """Give the conductor that carries the current among all cables of a duct, on the sheet of their list."""
+    at = largest_line(lines, sheet)
+    return conductor_of(lines[at].cable, sheet.within(f"{at}/cable"))
+
+
+def drop(given: Dropping, conductor: DroppedConductor, length: float, sheet: Worksheet) -> Drop:
+    """Give what a circuit loses over a length, one way [m]."""
+    system = sheet.settle("system", given.system, SYSTEM)
+    direct = system is CircuitSystem.DIRECT_CURRENT
+    power_factor = 1.0 if direct else sheet.settle("power_factor", given.power_factor, POWER_FACTOR)
+    sets = sheet.settle("parallel_count", given.parallel_count, PARALLEL_COUNT)
+    current = _current(given, system, power_factor, sheet)
+    impedance = _impedance(given, conductor, system, sheet)
+    voltage, loop = given.voltage.si, LOOPS[system]
+    at_load = _load_voltage(voltage, loop, current / sets, impedance, length, power_factor)
+    limit = LIMIT.value if given.limit_percent is None else given.limit_percent
+    longest = _longest(voltage, loop, current / sets, impedance, power_factor, limit)
+    if at_load is None:
+        raise UnanswerableError(
+            sheet.fault(
+                "voltage/value",
+                "cannot_drive_the_current",
+                "This voltage does not drive the current over the length: raise it, shorten the run, or take larger "
+                "conductors.",
+            )
+        )
+    effective = engineering.effective_impedance(*impedance, power_factor)
+    loss = engineering.loss(WIRES[system] * sets, current / sets, impedance.resistance, length)
+    hours = given.hours_per_year
+    return Drop(
+        system=system,
+        voltage=voltage,
+        current=current,
+        power_factor=power_factor,
+        sets=sets,
+        impedance=impedance,
+        load_voltage=at_load,
+        table_drop=engineering.table_drop(loop, current / sets, effective, length),
+        loss=loss,
+        energy=None if hours is None else loss * hours * 3600.0,
+        limit_percent=limit,
+        longest=longest if math.isfinite(longest) else None,
+        smallest=None
+        if given.resistance is not None
+        else _smallest(given, conductor, system, (voltage, loop, current / sets, length, power_factor, limit)),
+    )
+
+
+def _current(given: Dropping, system: CircuitSystem, power_factor: float, sheet: Worksheet) -> float:
+    """Give the current of a circuit [A], from what is given of its load."""
+    told = [one for one in (given.current, given.power, given.apparent_power) if one is not None]
+    if len(told) != 1:
+        code = "contradiction" if told else "missing"
+        raise UnanswerableError(
+            sheet.fault("current", code, "Give current, power or apparent_power: one of the three.")
+        )
+    if given.current is not None:
+        return given.current.si
+    phases = math.sqrt(3.0) if system is CircuitSystem.THREE_PHASE else 1.0
+    if given.power is not None:
+        return engineering.current_of_power(given.power.si, given.voltage.si, phases, power_factor)
+    return engineering.current_of_power(told[0].si, given.voltage.si, phases, 1.0)
+
+
+def _impedance(given: Dropping, conductor: DroppedConductor, system: CircuitSystem, sheet: Worksheet) -> Impedance:
+    """Give the impedance of one conductor, as given or of the tables."""
+    direct = system is CircuitSystem.DIRECT_CURRENT
+    conduit = CONDUIT_MATERIAL.value
+    if not direct and (given.resistance is None or given.reactance is None):
+        conduit = sheet.settle("conduit_material", given.conduit_material, CONDUIT_MATERIAL)
+    resistance = reactance = 0.0
+    if given.resistance is None or (given.reactance is None and not direct):
+        temperature = TEMPERATURE.value.si
+        if given.resistance is None:
+            temperature = sheet.settle("conductor_temperature", given.conductor_temperature, TEMPERATURE).si
+        resistance, reactance = _table_impedance(conductor, conduit, temperature, direct=direct)
+        sheet.rule("resistance_table" if direct else "impedance_table")
+    return Impedance(
+        resistance if given.resistance is None else given.resistance.si,
+        0.0 if direct else reactance if given.reactance is None else given.reactance.si,
+    )
+
+
+def _table_impedance(
+    conductor: DroppedConductor, conduit: CircuitConduit, temperature: float, *, direct: bool
+) -> Impedance:
+    """Give the impedance of Table 9, or the resistance to direct current of Table 8, at a temperature [K]."""
+    known = list(listed(conductor.material, conduit, direct=direct))
+    if conductor.size not in known:
+        raise UnanswerableError(
+            conductor.sheet.fault(
+                "size",
+                "impedance_not_listed",
+                f"Table {8 if direct else 9} has no {conductor.material.value} of this size: give resistance and "
+                f"reactance. It has {listing(known)}.",
+                known,
+            )
+        )
+    return impedance_of(conductor.material, conductor.size, conduit, temperature, direct=direct)
+
+
+def _load_voltage(
+    voltage: float, loop: float, current: float, impedance: Impedance, length: float, power_factor: float
+) -> float | None:
+    """Give the voltage at the load [V], None where the source cannot drive the current."""
+    through = loop * current * length
+    return engineering.load_voltage(
+        voltage, through * impedance.resistance, through * impedance.reactance, power_factor
+    )
+
+
+def _longest(
+    voltage: float, loop: float, current: float, impedance: Impedance, power_factor: float, limit: float
+) -> float:
+    """Give the longest run within a limit [m]."""
+    least = voltage * (1.0 - limit / 100.0)
+    through = loop * current
+    return engineering.longest_length(
+        voltage, least, through * impedance.resistance, through * impedance.reactance, power_factor
+    )
+
+
+def _smallest(
+    given: Dropping,
+    conductor: DroppedConductor,
+    system: CircuitSystem,
+    case: tuple[float, float, float, float, float, float],
+) -> ConductorSize | None:
+    """Give the smallest size of the tables that keeps the limit; the largest sizes gain little by it."""
+    voltage, loop, current, length, power_factor, limit = case
+    direct = system is CircuitSystem.DIRECT_CURRENT
+    conduit = given.conduit_material or CONDUIT_MATERIAL.value
+    temperature = (given.conductor_temperature or TEMPERATURE.value).si
+    for size in listed(conductor.material, conduit, direct=direct):
+        impedance = impedance_of(conductor.material, size, conduit, temperature, direct=direct)
+        at_load = _load_voltage(voltage, loop, current, impedance, length, power_factor)
+        if at_load is not None and not over((voltage - at_load) / voltage * 100.0, limit):
+            return ConductorSize(size)
+    return None

@@ -1,0 +1,286 @@
+"""What of the cables in a duct carries current, and what its heat has to cross."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from ductrun.engineering.conductor_resistance import CIRCULAR_MIL_FOOT, resistance_of_area
+from ductrun.engineering.neher_mcgrath import cores_resistance, layer_resistance
+from ductrun.engineering.rounding import over
+from ductrun.kit.backing import backing_of
+from ductrun.kit.defaults import Default, number
+from ductrun.kit.worksheet import UnanswerableError, Worksheet
+from ductrun.subjects.parts.cable_layers import CableInsulation, CableJacketLayer, CableLayers
+from ductrun.subjects.parts.cable_mass import METAL_AREAS
+from ductrun.subjects.parts.cables import Cable, CableLine, MeasuredCable, MulticonductorCable
+from ductrun.subjects.parts.choices import ConductorMaterial, ConductorSize, Insulation
+from ductrun.subjects.parts.conductors import Wire, row_of
+from ductrun.tables import TABLES
+from ductrun.tables.feeder_rows import InsulationTemperature, ThermalMaterial
+from ductrun.units import ThermalResistivity
+
+ZERO_CELSIUS = 273.15
+COVERINGS: dict[str, ThermalMaterial] = {
+    row.material: row for row in TABLES["thermal_resistivities"] if row.part == "conductor"
+}
+RESISTIVITIES = {
+    material: Default(ThermalResistivity.parse(row.resistivity_degc_cm_per_w, "degC.cm/W"), backing_of(row))
+    for material, row in COVERINGS.items()
+}
+MARKINGS: dict[str, InsulationTemperature] = {row.marking: row for row in TABLES["insulation_temperatures"]}
+TABLE_8 = {row.size: float(row.diameter_in) * 0.0254 for row in TABLES["conductors"] if row.table == "8"}
+COMPACT = number("wire_mass.compact_diameter_ratio").value
+METAL_RESISTIVITIES = {
+    metal: number(f"feeder.{metal.value}_resistance").value * CIRCULAR_MIL_FOOT for metal in ConductorMaterial
+}
+ZERO_TEMPERATURE = {
+    metal: ZERO_CELSIUS - number(f"feeder.{metal.value}_zero_temperature").value for metal in ConductorMaterial
+}
+_SHIELD_RESISTIVITY = number("feeder.shield_resistivity").value * 1e-9  # ohm.mm2/km is 1e-9 ohm.m
+
+
+class LoadedShield(NamedTuple):
+    """A shield: its resistance at 20 degC [ohm/m] and its mean diameter [m]."""
+
+    resistance: float
+    mean_diameter: float
+
+
+class Dielectric(NamedTuple):
+    """The insulation as a capacitor: what it is made of, and its diameters [m]."""
+
+    material: ThermalMaterial
+    inner: float
+    outer: float
+
+
+class LoadedCable(NamedTuple):
+    """The conductors in a duct that carry current, all alike: `conductors` of them in so many `cables`.
+
+    Metal and `area` [m2], `size` and `marking` where they have one; `resistance` [ohm/m] at the `reference` [K];
+    diameters of conductor, core and cable [m]; `insulation` [K.m/W] for the heat of one conductor, `jacket` [K.m/W] for
+    that of one cable. `given` is the cable, `sheet` its place.
+    """
+
+    conductors: int
+    cables: int
+    material: ConductorMaterial
+    area: float
+    size: ConductorSize | None
+    marking: Insulation | None
+    resistance: float
+    reference: float
+    conductor_diameter: float
+    core_diameter: float
+    diameter: float
+    insulation: float
+    jacket: float
+    shield: LoadedShield | None
+    dielectric: Dielectric | None
+    given: Cable
+    sheet: Worksheet
+
+    @property
+    def cores(self) -> int:
+        """Conductors in one cable."""
+        return -(-self.conductors // self.cables)
+
+
+def loaded_cable(lines: Sequence[CableLine], count: int | None, sheet: Worksheet, place: Worksheet) -> LoadedCable:
+    """Give what carries current in a duct: the conductors of the largest size, or so many of them as are counted.
+
+    Smaller ones beside them ground the circuit or carry what is left of a neutral current, and bare ones never count.
+    `sheet` is that of the list of lines, `place` that of the count.
+    """
+    areas = _areas(lines, sheet)
+    largest = max(areas)
+    if largest <= 0.0:
+        raise UnanswerableError(
+            sheet.fault("", "no_insulated_conductor", "A bare conductor carries no load: give the insulated ones.")
+        )
+    which = [index for index, area in enumerate(areas) if not area < largest]
+    first = lines[which[0]].cable
+    if any(lines[index].cable != first for index in which):
+        raise UnanswerableError(
+            sheet.fault(
+                f"{which[-1]}/cable",
+                "loaded_conductors_differ",
+                "The largest conductors in the duct are not alike: those that carry current must be.",
+            )
+        )
+    cores = _cores_of(first)
+    there = cores * sum([lines[index].count for index in which])
+    if count is not None and count > there:
+        raise UnanswerableError(
+            place.fault(
+                "", "more_than_in_the_duct", f"The duct has {there} conductors of the largest size.", maximum=there
+            )
+        )
+    return made(first, count or there, cores, sheet.within(f"{which[0]}/cable"))
+
+
+def _areas(lines: Sequence[CableLine], sheet: Worksheet) -> list[float]:
+    return [_area_of(line.cable, sheet.within(f"{index}/cable")) for index, line in enumerate(lines)]
+
+
+def largest_line(lines: Sequence[CableLine], sheet: Worksheet) -> int:
+    """Give the line (index) of the conductors that carry the current, on the sheet of the list."""
+    areas = _areas(lines, sheet)
+    return areas.index(max(areas))
+
+
+def made(cable: Cable, conductors: int, cores: int, sheet: Worksheet) -> LoadedCable:
+    """Give so many loaded conductors of a cable, which has so many cores."""
+    cables = -(-conductors // cores)
+    if cable.kind == "measured" or cable.kind == "multiconductor":  # noqa: PLR1714  (each narrows the type)
+        return _layered(cable, conductors, cables, cores, sheet)
+    return _wire(cable, conductors, cables, sheet)
+
+
+def _cores_of(cable: Cable) -> int:
+    """Count the conductors in one cable; a wire is one."""
+    if cable.kind != "measured" and cable.kind != "multiconductor":  # noqa: PLR1714  (each narrows the type)
+        return 1
+    return 1 if cable.conductor is None else cable.conductor.count
+
+
+def _area_of(cable: Cable, sheet: Worksheet) -> float:
+    """Give the metal area of one conductor [m2]; 0 of a bare one."""
+    if cable.kind == "bare":
+        return 0.0
+    if cable.kind != "measured" and cable.kind != "multiconductor":  # noqa: PLR1714
+        return METAL_AREAS[cable.size]
+    conductor = cable.conductor
+    if conductor is None:
+        raise UnanswerableError(sheet.fault("conductor", "missing", "Give the conductor that carries the current."))
+    if (conductor.size is None) == (conductor.area is None):
+        raise UnanswerableError(sheet.fault("conductor", "missing", "Give the size of the conductor, or its area."))
+    return METAL_AREAS[conductor.size] if conductor.area is None else conductor.area.si  # type: ignore[index]
+
+
+def _wire(cable: Wire, conductors: int, cables: int, sheet: Worksheet) -> LoadedCable:
+    if cable.material is None:
+        raise UnanswerableError(
+            sheet.fault("material", "missing", "Give the metal: aluminum carries less than copper of the same size.")
+        )
+    row, marking = row_of(cable, sheet), cable.insulation  # type: ignore[union-attr]
+    covering = COVERINGS[MARKINGS[marking].material]
+    sheet.cite(covering.source, MARKINGS[marking].source)
+    diameter = float(row.diameter_in) * 0.0254
+    inner = TABLE_8[cable.size] * (COMPACT if cable.kind == "compact" else 1.0)
+    area = METAL_AREAS[cable.size]
+    return LoadedCable(
+        conductors,
+        cables,
+        cable.material,
+        area,
+        cable.size,
+        marking,
+        resistance_of_area(METAL_RESISTIVITIES[cable.material], area),
+        75.0 + ZERO_CELSIUS,
+        inner,
+        diameter,
+        diameter,
+        layer_resistance(covering.resistivity_degc_cm_per_w / 100.0, inner, diameter),
+        0.0,
+        None,
+        Dielectric(covering, inner, diameter),
+        cable,
+        sheet,
+    )
+
+
+def _layered(
+    cable: MeasuredCable | MulticonductorCable, conductors: int, cables: int, cores: int, sheet: Worksheet
+) -> LoadedCable:
+    layers, conductor = cable.layers, cable.conductor
+    if layers is None or conductor is None:
+        raise UnanswerableError(
+            sheet.fault("layers", "missing", "Give the layers of the cable: its heat crosses them.")
+        )
+    place = sheet.within("layers")
+    area = _area_of(cable, sheet)
+    inner = _conductor_diameter(layers, conductor.size, place)
+    inside = cable.diameter.si - (2.0 * layers.jacket.thickness.si if layers.jacket is not None else 0.0)
+    core = _core_diameter(layers, inner, inside, cores, place)
+    resistivity = _resistivity_of(layers.insulation, place.within("insulation"))
+    if cores > 1:
+        insulation = cores_resistance(resistivity, cores, inner, core, inside)
+    else:
+        insulation = layer_resistance(resistivity, inner, inside)
+    jacket = 0.0
+    if layers.jacket is not None:
+        jacket = layer_resistance(_resistivity_of(layers.jacket, place.within("jacket")), inside, cable.diameter.si)
+    given = layers.conductor_resistance
+    return LoadedCable(
+        conductors,
+        cables,
+        conductor.material,
+        area,
+        conductor.size,
+        None,
+        resistance_of_area(METAL_RESISTIVITIES[conductor.material], area) if given is None else given.si,
+        (75.0 if given is None else 20.0) + ZERO_CELSIUS,
+        inner,
+        core if cores > 1 else cable.diameter.si,
+        cable.diameter.si,
+        insulation,
+        jacket,
+        _shield_of(layers, core, place),
+        Dielectric(COVERINGS[layers.insulation.material], inner, core),
+        cable,
+        sheet,
+    )
+
+
+def _conductor_diameter(layers: CableLayers, size: ConductorSize | None, place: Worksheet) -> float:
+    if layers.conductor_diameter is not None:
+        return layers.conductor_diameter.si
+    if size is None:
+        raise UnanswerableError(
+            place.fault("conductor_diameter", "missing", "Give the diameter of a conductor that is known by its area.")
+        )
+    return TABLE_8[size]
+
+
+def _core_diameter(layers: CableLayers, inner: float, inside: float, cores: int, place: Worksheet) -> float:
+    """Give the diameter of one conductor over its insulation [m]; refuse layers that the cable has no room for."""
+    thickness = layers.insulation.thickness
+    room = inside if cores == 1 else inside / (1.0 + 1.0 / math.sin(math.pi / cores))
+    core = room if thickness is None else inner + 2.0 * thickness.si
+    if not room > inner or over(core, room):
+        wall = max((room - inner) / 2.0, 0.0)
+        raise UnanswerableError(
+            place.fault(
+                "conductor_diameter" if thickness is None else "insulation/thickness/value",
+                "no_room_for_insulation",
+                "The conductor with its insulation and jacket is wider than the cable: check its diameter, that of the "
+                "conductor and the walls.",
+                maximum=place.tell.size(inner if wall <= 0.0 else wall)
+                if thickness is not None
+                else place.tell.size(room),
+            )
+        )
+    return core
+
+
+def _resistivity_of(layer: CableJacketLayer | CableInsulation, place: Worksheet) -> float:
+    """Give the thermal resistivity of a layer [K.m/W], as given or of its material, on the sheet of the layer."""
+    return place.settle("thermal_resistivity", layer.thermal_resistivity, RESISTIVITIES[layer.material]).si
+
+
+def _shield_of(layers: CableLayers, core: float, place: Worksheet) -> LoadedShield | None:
+    shield = layers.shield
+    if shield is None:
+        return None
+    if (shield.metal_area is None) == (shield.resistance is None):
+        raise UnanswerableError(
+            place.fault("shield", "missing", "Give the area of the shield's copper, or its resistance: one of the two.")
+        )
+    if shield.resistance is not None:
+        resistance = shield.resistance.si
+    else:
+        resistance = resistance_of_area(_SHIELD_RESISTIVITY, shield.metal_area.si)  # type: ignore[union-attr]
+    return LoadedShield(resistance, core if shield.mean_diameter is None else shield.mean_diameter.si)

@@ -1,0 +1,77 @@
+"""The walls of the ducts of a bank, for the heat that crosses them."""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+from ductrun.engineering.bank import Bank
+from ductrun.kit.defaults import choice
+from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
+from ductrun.subjects.feeder.choices import WallMaterial
+from ductrun.subjects.parts.bank import DuctBank, lines_of
+from ductrun.subjects.parts.choices import ConduitType
+from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit, check_diameters, find_row, inside_diameter
+
+DUCT_MATERIAL = choice("feeder.duct_material", WallMaterial)
+MATERIALS = {
+    ConduitType.HDPE_SCHEDULE_40: WallMaterial.POLYETHYLENE,
+    ConduitType.RTRC: WallMaterial.FIBERGLASS,
+    ConduitType.EMT: WallMaterial.STEEL,
+    ConduitType.IMC: WallMaterial.STEEL,
+    ConduitType.RMC: WallMaterial.STEEL,
+    ConduitType.FMC: WallMaterial.STEEL,
+    ConduitType.LFMC: WallMaterial.STEEL,
+}
+
+
+class DuctWall(NamedTuple):
+    """A duct by its inside and outside diameter [m], and what it is made of, None where that is not known."""
+
+    inside: float
+    outside: float
+    material: WallMaterial | None
+    sheet: Worksheet
+
+
+def wall_of(conduit: ListedConduit | MeasuredConduit, outside: float, place: Worksheet) -> DuctWall:
+    """Give the wall of a duct that was placed in a bank with its outside diameter [m].
+
+    Of utility duct, which has no bore on file, the least wall tells it.
+    """
+    if conduit.kind == "measured":
+        check_diameters(conduit, place)
+        return DuctWall(conduit.inside_diameter.si, outside, None, place)
+    row = find_row(conduit, place)
+    material = MATERIALS.get(conduit.type, WallMaterial.PVC)
+    if row.inside_diameter is None and row.minimum_wall_in is not None:
+        return DuctWall(outside - 2.0 * float(row.minimum_wall_in) * 0.0254, outside, material, place)
+    return DuctWall(inside_diameter(conduit, place), outside, material, place)
+
+
+def walls_of(bank: DuctBank, placed: Bank, sheet: Worksheet) -> list[DuctWall]:
+    """Give the wall of every duct of a bank as it is placed, alike ones once."""
+    faults = Gathering()
+    known: dict[int, DuctWall] = {}
+    walls: list[DuctWall] = []
+    for line in lines_of(bank, sheet):
+        first = placed.ducts[len(walls)] if len(walls) < len(placed.ducts) else placed.ducts[-1]
+        with faults:
+            if id(line.conduit) not in known:
+                known[id(line.conduit)] = wall_of(line.conduit, first.diameter, line.place)
+            walls += [known[id(line.conduit)]] * line.duct_count
+    faults.stop()
+    return walls
+
+
+def refuse_wide_cables(diameter: float, wall: DuctWall, sheet: Worksheet) -> None:
+    """Refuse a cable that is wider than the duct it lies in."""
+    if diameter > wall.inside:
+        raise UnanswerableError(
+            sheet.fault(
+                "",
+                "wider_than_bore",
+                f"A cable of {diameter / 0.0254:.4g} in does not pass the inside diameter of "
+                f"{wall.inside / 0.0254:.4g} in: take a larger duct.",
+                maximum=sheet.tell.size(wall.inside),
+            )
+        )

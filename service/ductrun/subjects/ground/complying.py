@@ -1,0 +1,125 @@
+"""What would comply: the least and the greatest cover, the least stiffness and class, and the least compaction."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import NamedTuple
+
+from ductrun.engineering import flexible_duct
+from ductrun.engineering.rounding import under
+from ductrun.subjects.ground.choices import Compaction
+from ductrun.subjects.ground.earth_ground import (
+    RING_FACTOR,
+    Ground,
+    TierLoad,
+    bends_no_more,
+    buckling_factor,
+    load_tier,
+    modulus_of,
+    ring_holds,
+    wall_holds,
+    water_over,
+)
+from ductrun.subjects.ground.holding_down import Laid, float_in_water, stays_down
+from ductrun.subjects.ground.loaded_ducts import BURIAL_CLASSES, STIFFNESSES
+from ductrun.subjects.parts.choices import ConduitType
+from ductrun.units import Length, LengthUnit
+
+_INCH = LengthUnit.INCH.scale
+# looked at in inches: every foot where earth and traffic cross, wide steps where only the earth still grows
+_FEET = [12 * foot for foot in (*range(1, 13), 15, 20, 30, 50, 100)]
+_EVERY_FOOT = [12 * foot for foot in range(1, 101)]
+
+
+class Complying(NamedTuple):
+    """What would comply with all else as it is [Pa]: None where nothing does, or where no greatest cover is met."""
+
+    least_cover: Length | None
+    greatest_cover: Length | None
+    stiffness: float | None
+    least_class: ConduitType | None
+    compaction: Compaction | None
+
+
+def tier_loads(laid: Laid, ground: Ground, cover: float) -> list[TierLoad]:
+    """Give the figures of every tier, the bottom one first; each lies as much deeper as the bank is higher."""
+    return [
+        load_tier(ground, duct, cover + (laid.bank.height - top))
+        for duct, top in zip(laid.ducts, laid.bank.tier_tops, strict=True)
+    ]
+
+
+def keeps(laid: Laid, ground: Ground, cover: float) -> bool:
+    """Say whether every duct keeps every limit under a cover [m]; what cannot be judged does not."""
+    for tier in tier_loads(laid, ground, cover):
+        if not (bends_no_more(ground, tier) and wall_holds(tier) and ring_holds(tier)):
+            return False
+    return stays_down(float_in_water(laid, ground, cover, 0.0), ground)
+
+
+def complying(laid: Laid, ground: Ground, tiers: list[TierLoad], cover: float) -> Complying:
+    """Look for what would comply; `tiers` are the figures under the cover [m] that was asked."""
+
+    def inch(inches: int) -> bool:
+        return keeps(laid, ground, inches * _INCH)
+
+    looked_at = _FEET
+    held = [at for at in looked_at if inch(at)]
+    if not held:  # what complies may lie between two of them
+        looked_at = _EVERY_FOOT
+        held = [at for at in looked_at if inch(at)]
+    least = greatest = None
+    if held:
+        least = _edge(inch, held[0], max([at for at in looked_at if at < held[0]], default=0))
+        deeper = [at for at in looked_at if at > held[-1]]
+        greatest = _edge(inch, held[-1], deeper[0]) if deeper else None
+    stiffness = _least_stiffness(ground, tiers)
+    least_class = None
+    if stiffness is not None:
+        enough = [kind for kind in BURIAL_CLASSES if not under(STIFFNESSES[kind].si, stiffness)]
+        least_class = enough[0] if enough else None
+    return Complying(least, greatest, stiffness, least_class, _least_compaction(laid, ground, cover))
+
+
+def _edge(holds: Callable[[int], bool], good: int, bad: int) -> Length:
+    """Give the last whole inch that holds on the way from one that does to one that does not."""
+    while abs(bad - good) > 1:
+        middle = (good + bad) // 2
+        if holds(middle):
+            good = middle
+        else:
+            bad = middle
+    return Length.parse(good, "in")
+
+
+def _least_stiffness(ground: Ground, tiers: list[TierLoad]) -> float | None:
+    """Give the least stiffness [Pa] that keeps deflection and buckling; None where the load is not known."""
+    if any(tier.demand is None for tier in tiers):
+        return None
+    return max(0.0, *(_stiffness_of(ground, tier) for tier in tiers))
+
+
+def _stiffness_of(ground: Ground, tier: TierLoad) -> float:
+    live = 0.0 if tier.live is None else tier.live.pressure
+    demand = tier.demand or 0.0
+    duct = tier.duct
+    bending = flexible_duct.stiffness_for_deflection(
+        tier.earth, live, ground.lag, ground.bedding, ground.soil_modulus, ground.deflection_limit
+    )
+    ring = flexible_duct.stiffness_for_ring(demand * RING_FACTOR.value, duct.poisson)
+    if tier.cover > 0.0:
+        support = flexible_duct.elastic_support(tier.cover, duct.outside)
+        share = flexible_duct.buoyancy_share(tier.cover, water_over(ground, tier.cover))
+        factor = buckling_factor(duct, tier.cover)
+        ring = min(ring, flexible_duct.stiffness_for_buckling(demand * factor, ground.soil_modulus, support, share))
+    return max(bending, ring / duct.long_term_share)
+
+
+def _least_compaction(laid: Laid, ground: Ground, cover: float) -> Compaction | None:
+    """Give the least compaction of the embedment that complies; None where its modulus was given, or none does."""
+    if ground.embedment is None:
+        return None
+    for one in Compaction:
+        if keeps(laid, ground._replace(soil_modulus=modulus_of(ground.embedment, one)), cover):
+            return one
+    return None

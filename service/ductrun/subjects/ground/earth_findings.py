@@ -1,0 +1,245 @@
+"""What is found of ducts under earth and traffic: every limit, the worst tier for each."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+from ductrun.engineering.rounding import over, under
+from ductrun.kit.backing import WORKED_OUT, published
+from ductrun.kit.choices import Severity
+from ductrun.kit.defaults import quantity
+from ductrun.kit.wording import apart, in_percent, text_of
+from ductrun.kit.worksheet import Worksheet
+from ductrun.subjects.ground.earth_ground import (
+    BUCKLING_DEEP,
+    DEFLECTION_BAND,
+    RING_FACTOR,
+    Ground,
+    TierLoad,
+    bends_no_more,
+    ring_holds,
+    wall_holds,
+)
+from ductrun.subjects.ground.earth_loading import DEFLECTION_LIMIT, FLOTATION_FACTOR
+from ductrun.subjects.ground.holding_down import Floating, PourLoad, stays_down
+from ductrun.tables import TABLES
+from ductrun.units import Length
+
+SHALLOW = quantity("earth_load.shallow_cover", Length)
+_IOWA = published("asce-pipeline-inspection")
+_STREET = next(row for row in TABLES["cover_to_1000_v"] if row.location == "street_road_driveway_parking_lot")
+_STREET_COVER = Length.parse(_STREET.nonmetallic_raceway_in, "in")
+
+
+def find_cover(cover: float, traffic: bool, place: Worksheet) -> None:
+    """Find ducts without cover under traffic, and caution where they lie so shallow that the methods part."""
+    if not traffic:
+        return
+    if cover <= 0.0:
+        least = place.tell.given(_STREET_COVER)
+        place.find(
+            Severity.VIOLATION,
+            "no_cover_under_traffic",
+            f"The ducts lie under traffic without cover, and the least is {text_of(least)}: lower them. What the "
+            "wheels do to them was not judged.",
+            place.rule("cover_to_1000_v"),
+            place.tell.size(0.0),
+            least,
+            member="",
+        )
+    elif under(cover, SHALLOW.value.si):
+        told, least = place.tell.size(cover), place.tell.size(SHALLOW.value.si)
+        place.find(
+            Severity.CAUTION,
+            "shallow_under_traffic",
+            f"With {text_of(told)} of cover the published loads of a wheel differ by two to three times; below "
+            f"{text_of(least)} have a structural engineer look at it, or lower the ducts.",
+            SHALLOW.backing,
+            told,
+            least,
+            member="",
+        )
+
+
+def judge_tiers(ground: Ground, tiers: Sequence[TierLoad], sheet: Worksheet, place: Worksheet) -> None:
+    """Hold every tier against its limits; `place` is the sheet of the cover."""
+    if any(tier.demand is None for tier in tiers):
+        sheet.judge(None)
+        place.find(
+            Severity.CAUTION,
+            "live_load_not_judged",
+            "No method asked gives the load of a wheel under so little cover: what traffic does to the ducts was not "
+            "judged. Lower them.",
+            SHALLOW.backing,
+            member="",
+        )
+        return
+    _judge(tiers, lambda tier: bends_no_more(ground, tier), _deflection_of, sheet, _find_deflection(ground))
+    _judge(tiers, wall_holds, _stress_share_of, sheet, _find_wall)
+    _judge(tiers, ring_holds, _ring_share_of, sheet, _find_ring)
+    _find_unknown(tiers)
+    _caution_band(ground, tiers, sheet)
+
+
+def _judge(
+    tiers: Sequence[TierLoad],
+    holds: Callable[[TierLoad], bool | None],
+    share: Callable[[TierLoad], float],
+    sheet: Worksheet,
+    find: Callable[[int, TierLoad], None],
+) -> None:
+    """Judge all tiers by one limit, and find the worst of those that break it."""
+    kept = [holds(tier) for tier in tiers]
+    broken = [number for number, held in enumerate(kept) if held is False]
+    sheet.judge(False if broken else None if None in kept else True)
+    if broken:
+        worst = max(broken, key=lambda number: share(tiers[number]))
+        find(worst + 1, tiers[worst])
+
+
+def _deflection_of(tier: TierLoad) -> float:
+    return tier.deflection or 0.0
+
+
+def _stress_share_of(tier: TierLoad) -> float:
+    return (tier.stress or 0.0) / tier.duct.wall_stress
+
+
+def _ring_share_of(tier: TierLoad) -> float:
+    return (tier.demand or 0.0) / (tier.buckling or 1.0)
+
+
+def _find_deflection(ground: Ground) -> Callable[[int, TierLoad], None]:
+    def find(number: int, tier: TierLoad) -> None:
+        told, limit = in_percent(_deflection_of(tier)), in_percent(ground.deflection_limit)
+        has, most = apart(told, limit)
+        tier.duct.place.find(
+            Severity.VIOLATION,
+            "deflection_exceeded",
+            f"The ducts of tier {number} flatten by {has} of their diameter, over the {most} they may. Compact the "
+            "embedment better, take a stiffer duct, or change the cover.",
+            DEFLECTION_LIMIT.backing,
+            told,
+            limit,
+            member="",
+        )
+
+    return find
+
+
+def _caution_band(ground: Ground, tiers: Sequence[TierLoad], sheet: Worksheet) -> None:
+    """Caution where the deflection keeps its limit and the band of what may come does not."""
+    number, worst = max(enumerate(tiers, start=1), key=lambda one: _deflection_of(one[1]))
+    most = _deflection_of(worst) + DEFLECTION_BAND.value
+    if worst.deflection is None or not bends_no_more(ground, worst) or not over(most, ground.deflection_limit):
+        return
+    worst.duct.place.find(
+        Severity.CAUTION,
+        "deflection_near_limit",
+        f"The formula gives the ducts of tier {number} {worst.deflection:.3g} percent of deflection, and as built it "
+        f"may be {DEFLECTION_BAND.value:g} points more, which is over {ground.deflection_limit:g} percent: pull a "
+        "mandrel before the trench is closed for good.",
+        DEFLECTION_BAND.backing,
+        in_percent(most),
+        in_percent(ground.deflection_limit),
+        member="",
+    )
+    sheet.cite(_IOWA.source_id)
+
+
+def _find_wall(number: int, tier: TierLoad) -> None:
+    place = tier.duct.place
+    told, limit = place.tell.pressure(tier.stress or 0.0), place.tell.pressure(tier.duct.wall_stress)
+    has, most = apart(told, limit)
+    place.find(
+        Severity.VIOLATION,
+        "wall_crushed",
+        f"The wall of the ducts of tier {number} is compressed with {has}, over the {most} it bears for long. Take a "
+        "thicker wall.",
+        WORKED_OUT,
+        told,
+        limit,
+        member="",
+    )
+
+
+def _find_ring(number: int, tier: TierLoad) -> None:
+    place = tier.duct.place
+    told, limit = place.tell.pressure(tier.demand or 0.0), place.tell.pressure(tier.buckling or 0.0)
+    has, most = apart(told, limit)
+    place.find(
+        Severity.VIOLATION,
+        "duct_buckles",
+        f"Earth, water and traffic press on the ducts of tier {number} with {has}, over the {most} at which they "
+        "may buckle, safety included. Take a stiffer duct, compact better, or lower the water.",
+        BUCKLING_DEEP.backing,
+        told,
+        limit,
+        member="",
+    )
+
+
+def _find_unknown(tiers: Sequence[TierLoad]) -> None:
+    """Say what is not on file of a duct, once."""
+    for tier in tiers:
+        if tier.duct.wall is None:
+            tier.duct.place.find(
+                Severity.CAUTION,
+                "wall_not_judged",
+                "The wall of this duct is not on file: whether it is crushed was not judged. Give the conduit by its "
+                "diameters.",
+                WORKED_OUT,
+                member="",
+            )
+            return
+
+
+def judge_flotation(found: Floating, ground: Ground, sheet: Worksheet, place: Worksheet) -> None:
+    """Hold what keeps ducts down in groundwater against their uplift."""
+    down = stays_down(found, ground)
+    sheet.judge(down)
+    if found.factor is None or down:
+        return
+    lifts, holds = place.tell.force_per_length(found.uplift), place.tell.force_per_length(found.hold_down)
+    place.find(
+        Severity.VIOLATION,
+        "floats_in_service",
+        f"Groundwater lifts the ducts with {text_of(lifts)}, and earth and their own weight hold them down with "
+        f"{text_of(holds)}, {found.factor:.3g} times as much: {ground.flotation_factor:g} times is the least. Lay "
+        "them deeper, or hold them down.",
+        FLOTATION_FACTOR.backing,
+        found.factor,
+        ground.flotation_factor,
+        member="",
+    )
+
+
+def judge_pour(pours: Sequence[PourLoad], sheet: Worksheet) -> None:
+    """Hold the pressure of wet concrete on every tier against what a free ring bears."""
+    kept = [pour.holds for pour in pours]
+    sheet.judge(False if False in kept else None if None in kept else True)
+    for number, (pour, holds) in enumerate(zip(pours, kept, strict=True), start=1):
+        if holds is False:
+            place = pour.duct.place
+            told, limit = place.tell.pressure(pour.pressure), place.tell.pressure(pour.bears or 0.0)
+            has, most = apart(told, limit)
+            place.find(
+                Severity.VIOLATION,
+                "duct_collapses_in_the_pour",
+                f"Wet concrete presses on the ducts of tier {number} with {has}, over the {most} that a free ring of "
+                "them bears, safety included. Pour in lower lifts, or take a stiffer duct.",
+                RING_FACTOR.backing,
+                told,
+                limit,
+                member="",
+            )
+            return
+    if None in kept:
+        pours[kept.index(None)].duct.place.find(
+            Severity.CAUTION,
+            "stiffness_not_judged",
+            "The stiffness of this duct is not on file: whether it bears wet concrete was not judged. Give "
+            "pipe_stiffness of its maker.",
+            WORKED_OUT,
+            member="",
+        )

@@ -1,0 +1,134 @@
+"""The ducts that earth and traffic load: their walls, stiffness and what they bear."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from ductrun.engineering import flexible_duct as engineering
+from ductrun.engineering.flotation import wall_mass
+from ductrun.kit.backing import Backing, backing_of
+from ductrun.kit.defaults import Default
+from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
+from ductrun.subjects.ground.choices import PlasticMaterial
+from ductrun.subjects.ground.earth_loading import DUCT_DENSITIES, MATERIAL, MATERIALS, NO_MASS, EarthLoading
+from ductrun.subjects.parts.choices import ConduitType
+from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit, find_row, outside_diameter
+from ductrun.tables import TABLES
+from ductrun.tables.earth_rows import DuctMaterial
+from ductrun.units import Length, Pressure
+
+CLASSES = {ConduitType(row.type): row for row in TABLES["duct_stiffnesses"]}
+STIFFNESSES = {kind: Pressure.parse(row.stiffness_psi, "psi") for kind, row in CLASSES.items()}
+BURIAL_CLASSES = sorted(
+    (kind for kind in CLASSES if kind.startswith("pvc_db")), key=lambda kind: STIFFNESSES[kind].value
+)
+_PLASTIC = [kind for kind in ConduitType if kind.startswith(("pvc_", "hdpe_"))]
+
+
+class LoadedDuct(NamedTuple):
+    """A duct: its diameters and wall [m], its `stiffness` at 5 percent for a moment and for the long term [Pa], what
+    its wall bears [Pa] and its mass [kg/m]; None where that is not on file. `place` is the sheet of its conduit.
+    """
+
+    outside: float
+    bore: float | None
+    wall: float | None
+    stiffness: float | None
+    long_term_stiffness: float | None
+    long_term_share: float
+    wall_stress: float
+    poisson: float
+    mass: float
+    place: Worksheet
+
+
+def load_ducts_of(
+    conduits: Sequence[tuple[ListedConduit | MeasuredConduit, Worksheet]], given: EarthLoading, sheet: Worksheet
+) -> list[LoadedDuct]:
+    """Settle every conduit as a duct that bears earth; refuses what is no plastic, all faults at once."""
+    faults = Gathering()
+    ducts = []
+    for conduit, place in conduits:
+        with faults:
+            ducts.append(_duct_of(conduit, place, given, sheet))
+    faults.stop()
+    return ducts
+
+
+def _duct_of(
+    conduit: ListedConduit | MeasuredConduit, place: Worksheet, given: EarthLoading, sheet: Worksheet
+) -> LoadedDuct:
+    if conduit.kind == "listed" and conduit.type not in _PLASTIC:
+        raise UnanswerableError(
+            place.fault(
+                "type",
+                "not_a_plastic_duct",
+                f"{conduit.type.value} is no plastic duct whose deflection these formulas give: take one of plastic, "
+                "or ask a structural engineer.",
+                [kind.value for kind in _PLASTIC],
+            )
+        )
+    outside = outside_diameter(conduit, place)
+    kind, row = _material_of(conduit, given, sheet)
+    backing = backing_of(row)
+    modulus = _settled("modulus", row.modulus_psi, given, sheet, backing)
+    long_term = _settled("long_term_modulus", row.long_term_modulus_psi, given, sheet, backing)
+    stress = _settled("allowable_wall_stress", row.allowable_stress_psi, given, sheet, backing)
+    bore, wall = _bore_and_wall(conduit, outside, place)
+    stiffness = _stiffness(conduit, outside, wall, modulus, given, sheet)
+    share = min(1.0, long_term / modulus)
+    later = None if stiffness is None else stiffness * share
+    mass = _mass(kind, outside, wall, given, sheet)
+    return LoadedDuct(outside, bore, wall, stiffness, later, share, stress, row.poisson_ratio, mass, place)
+
+
+def _settled(member: str, psi: float, given: EarthLoading, sheet: Worksheet, backing: Backing) -> float:
+    default = Default(Pressure.parse(psi, "psi"), backing)
+    settled: Pressure = sheet.settle(member, getattr(given, member), default)
+    return settled.si
+
+
+def _material_of(
+    conduit: ListedConduit | MeasuredConduit, given: EarthLoading, sheet: Worksheet
+) -> tuple[PlasticMaterial, DuctMaterial]:
+    if conduit.kind == "measured":
+        kind = sheet.settle("material", given.material, MATERIAL)
+    else:
+        kind = PlasticMaterial.HDPE if conduit.type.startswith("hdpe_") else PlasticMaterial.PVC
+    return kind, MATERIALS[kind]
+
+
+def _bore_and_wall(
+    conduit: ListedConduit | MeasuredConduit, outside: float, place: Worksheet
+) -> tuple[float | None, float | None]:
+    """Give bore and wall [m]: as measured, or as the table has them; utility duct has no bore there."""
+    if conduit.kind == "measured":
+        return conduit.inside_diameter.si, (outside - conduit.inside_diameter.si) / 2
+    row = find_row(conduit, place)
+    wall = None if row.minimum_wall_in is None else Length.parse(float(row.minimum_wall_in), "in").si
+    return None if row.inside_diameter is None else row.inside_diameter.si, wall
+
+
+def _stiffness(
+    conduit: ListedConduit | MeasuredConduit,
+    outside: float,
+    wall: float | None,
+    modulus: float,
+    given: EarthLoading,
+    sheet: Worksheet,
+) -> float | None:
+    if given.pipe_stiffness is not None:
+        return given.pipe_stiffness.si
+    if conduit.kind == "listed" and conduit.type in CLASSES:
+        sheet.cite(CLASSES[conduit.type].source)
+        return STIFFNESSES[conduit.type].si
+    return None if wall is None else engineering.pipe_stiffness(modulus, outside, wall)
+
+
+def _mass(kind: PlasticMaterial, outside: float, wall: float | None, given: EarthLoading, sheet: Worksheet) -> float:
+    if given.duct_mass_per_length is not None:
+        return given.duct_mass_per_length.si
+    if wall is None:
+        return sheet.settle("duct_mass_per_length", None, NO_MASS).si
+    return wall_mass(outside, wall, sheet.settle("duct_density", given.duct_density, DUCT_DENSITIES[kind]).si)

@@ -1,0 +1,102 @@
+"""Ducts under earth and traffic: what they bear, judged; bare in the ground, or in their concrete."""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+from ductrun.kit.backing import WORKED_OUT, published
+from ductrun.kit.choices import Severity
+from ductrun.kit.wording import in_percent
+from ductrun.kit.worksheet import Worksheet
+from ductrun.subjects.ground.choices import Traffic
+from ductrun.subjects.ground.complying import Complying, complying, tier_loads
+from ductrun.subjects.ground.earth_findings import find_cover, judge_flotation, judge_pour, judge_tiers
+from ductrun.subjects.ground.earth_ground import Ground, TierLoad, settle_ground
+from ductrun.subjects.ground.earth_loading import CONCRETE_DENSITY, EarthLoading
+from ductrun.subjects.ground.holding_down import Floating, Laid, PourLoad, float_in_water, pour_around
+from ductrun.subjects.parts.excavation import EXCAVATION_SAFETY
+
+_EXCAVATION_RULES = published("osha-1926-subpart-p")
+
+
+class UnderLoad(NamedTuple):
+    """Ducts under a cover [m] of earth: the figures of every tier, or of its pour where they are encased; whether they
+    stay down; and what would comply, None where that was not looked for. `ground` is None of ducts that need concrete
+    and have none: they are not loaded at all.
+    """
+
+    cover: float
+    laid: Laid | None
+    ground: Ground | None
+    tiers: list[TierLoad]
+    pours: list[PourLoad]
+    floating: Floating | None
+    complying: Complying | None
+
+
+def unloaded(cover: float, sheet: Worksheet) -> UnderLoad:
+    """Give ducts that may not lie in earth at all, which was found of them: no load is put on them."""
+    sheet.caution("excavation_safety", EXCAVATION_SAFETY, _EXCAVATION_RULES)
+    return UnderLoad(cover, None, None, [], [], None, None)
+
+
+def bear(given: EarthLoading, laid: Laid, cover: float, place: Worksheet, sheet: Worksheet) -> UnderLoad:
+    """Load ducts with the earth over them and the traffic that passes; `place` is the sheet of the cover [m]."""
+    ground = settle_ground(given, laid.bank.width if laid.concrete is None else laid.concrete.top_width, sheet)
+    sheet.caution("excavation_safety", EXCAVATION_SAFETY, _EXCAVATION_RULES)
+    find_cover(cover, given.traffic is not Traffic.NONE, place)
+    if laid.concrete is not None:
+        return _in_concrete(given, laid, ground, cover, place, sheet)
+    tiers = tier_loads(laid, ground, cover)
+    judge_tiers(ground, tiers, sheet, place)
+    floating = float_in_water(laid, ground, cover, 0.0)
+    judge_flotation(floating, ground, sheet, place)
+    found = UnderLoad(cover, laid, ground, tiers, [], floating, complying(laid, ground, tiers, cover))
+    if sheet.working is not None:
+        _show(found, ground, sheet)
+    return found
+
+
+def _in_concrete(
+    given: EarthLoading, laid: Laid, ground: Ground, cover: float, place: Worksheet, sheet: Worksheet
+) -> UnderLoad:
+    """Judge ducts in their concrete by its pour, and the whole by whether it stays down."""
+    density = sheet.settle("concrete_density", given.concrete_density, CONCRETE_DENSITY).si
+    lift = None if given.lift_height is None else given.lift_height.si
+    assert laid.concrete is not None  # noqa: S101  (it is why this is asked)
+    pours = pour_around(laid, laid.concrete, density, lift)
+    judge_pour(pours, sheet)
+    floating = float_in_water(laid, ground, cover, density)
+    judge_flotation(floating, ground, sheet, place)
+    sheet.find(
+        Severity.NOTE,
+        "encased_ducts_do_not_deflect",
+        "The concrete carries earth and traffic: the ducts were held against the head of the wet concrete and the "
+        "bank against flotation, and neither deflection nor buckling was asked. Whether the envelope itself bears "
+        "traffic is a structural engineer's.",
+        WORKED_OUT,
+    )
+    if sheet.working is not None:
+        for pour in pours:
+            tell = sheet.tell
+            sheet.show("p", "rho g h", f"h = {pour.head:.5g} m", tell.pressure(pour.pressure))
+    return UnderLoad(cover, laid, ground, [], pours, floating, None)
+
+
+def _show(found: UnderLoad, ground: Ground, sheet: Worksheet) -> None:
+    pressure = sheet.tell.pressure
+    for tier in found.tiers:
+        sheet.show("P", "rho g H", f"rho = {ground.density:.6g} kg/m3, H = {tier.cover:.5g} m", pressure(tier.prism))
+        if tier.arched is not None:
+            words = f"K mu = {ground.friction:g}, B = {ground.trench_width:.5g} m"
+            sheet.show("P arched", "(1 - exp(-2 K mu H/B))/(2 K mu) rho g B", words, pressure(tier.arched))
+        for live in tier.lives:
+            sheet.show("W", live.method.value, f"H = {tier.cover:.5g} m", pressure(live.pressure))
+        if tier.deflection is not None and tier.duct.stiffness is not None:
+            sheet.show(
+                "d",
+                "100 (DL K P + K W)/(0.149 PS + 0.061 E')",
+                f"DL = {ground.lag:g}, K = {ground.bedding:.4g}, PS = {tier.duct.stiffness:.5g} Pa, "
+                f"E' = {ground.soil_modulus:.5g} Pa",
+                in_percent(tier.deflection),
+            )

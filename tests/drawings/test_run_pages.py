@@ -1,0 +1,212 @@
+"""The pages of a whole run: what the sheet of a submittal holds, and what a crew works by."""
+
+from __future__ import annotations
+
+import copy
+import json
+import math
+import re
+from typing import Any
+
+import pytest
+from ductrun.drawings.documents import Answered, pages_of
+from ductrun.drawings.run_drawings import alike_pulls
+from ductrun.kit.answering import Chosen, told_by
+from ductrun.kit.answers import Answer
+from ductrun.kit.choices import Verdict
+from ductrun.kit.telling import METRIC
+from ductrun.subjects.duct_run.assessment import DuctRun
+from ductrun.subjects.duct_run.duct_run import OPERATION
+
+from tests.drawings.pages import Read, assert_harmless
+from tests.drawings.takeoffs import HOSTILE
+
+TOLD = told_by(OPERATION)
+PAGES = pages_of(OPERATION)
+EXAMPLE: dict[str, Any] = OPERATION.example
+WORKED = Chosen(working=True)
+LEAVING = ("tension leaving", "sidewall pressure")
+
+
+def answered(request: dict[str, Any], chosen: Chosen = WORKED) -> Answered:
+    body = json.dumps(request).encode()
+    answer, run = TOLD(body, chosen)
+    return Answered(OPERATION, answer, run, chosen.telling, body)
+
+
+def page_of(name: str, request: dict[str, Any] = EXAMPLE, chosen: Chosen = WORKED) -> Read:
+    written = PAGES[name](answered(request, chosen))
+    return assert_harmless(written.written, written.policy)
+
+
+def changed(**members: Any) -> dict[str, Any]:
+    return copy.deepcopy(EXAMPLE) | members
+
+
+def heavy() -> dict[str, Any]:
+    """Give the run with a cable that breaks a limit: conductors of so little metal cannot bear the pull."""
+    request = copy.deepcopy(EXAMPLE)
+    cable = request["circuits"][2]["cables"][0]["cable"]
+    cable["conductor"]["count"] = 1
+    cable["mass_per_length"]["value"] = 3.0
+    return request
+
+
+def test_a_run_has_three_pages_the_sheet_first() -> None:
+    assert list(PAGES) == ["sheet", "takeoff", "crew"]
+
+
+def test_the_sheet_holds_every_subject_of_the_run() -> None:
+    sheet = page_of("sheet")
+    headings = sheet.texts("h2")
+    for subject in ("Drawings", "Inputs as sent", "Assumptions", "The run", "Cover", "Permitted use", "Trench"):
+        assert subject in headings
+    for subject in ("Spacers", "Concrete", "Ducts and joints", "Movement", "Supports", "Fill", "Pulls", "Working"):
+        assert subject in headings
+    drawn = [one.name for one in sheet.elements].count("svg")
+    assert drawn == 1 + 2 + 1 + 4  # the route, two trenches, a wall, two pulls of power alike twice, two of signal
+    answer = answered(EXAMPLE).answer
+    for finding in answer.findings:
+        assert finding.message in sheet.text
+
+
+def test_the_sheet_gives_the_figures_of_the_answer() -> None:
+    rows = page_of("sheet").rows()
+    # 30 in of earth over 3 in of concrete; 480 V in PVC asks for 18 in below the road, derived
+    cover = next(row for row in rows if row[:2] == ["under the road", "33 in"])
+    assert cover[3] == f"{33 - float(cover[2].removesuffix(' in')):g} in"
+    assert ["1-3", "spare", "4.5 in"] in rows
+    assert ["1-1", "SP-1", "4.5 in"] in rows
+    spaced = next(row for row in rows if row[:3] == ["under the road", "25", "5 ft"])
+    assert spaced[3:5] == ["75", "75"]  # 25 stations 5 ft apart over 120 ft, three ducts in each of two tiers
+
+
+def test_alike_pulls_are_told_once_and_then_by_reference() -> None:
+    sheet = page_of("sheet")
+    assert "As SP-1, V-1 to HH-2, in duct 1-2." in sheet.texts("p")
+    run: DuctRun = answered(EXAMPLE).assessment
+    assert [pull.circuits for pull in alike_pulls(run)] == [
+        ["SP-1", "SP-2"],
+        ["SP-1", "SP-2"],
+        *[["dock telephone"]] * 2,
+    ]
+
+
+def test_both_directions_stand_beside_each_other_from_the_start_of_the_run() -> None:
+    given = answered(EXAMPLE)
+    pull = given.answer.result.circuits[0].pulls[1].pull
+    rows = page_of("sheet").rows()
+    header = ["Section", *[f"Toward the {end}: {what}" for end in ("end", "start") for what in LEAVING]]
+    places = [index for index, row in enumerate(rows) if row == header]
+    first = rows[places[1] + 1]
+    assert first[1] == f"{pull.sections[0].tension_out.value:,.5g} lbf"
+    assert first[3] == f"{pull.reversed.sections[-1].tension_out.value:,.5g} lbf"
+    assert first[3] == f"{pull.reversed.tension.value:,.5g} lbf"  # the last section of that way is the first of the run
+
+
+def test_the_owners_engineer_does_not_get_prices() -> None:
+    sheet = page_of("sheet", changed(rates=[{"item": "concrete", "unit_price": 165.4321}]))
+    assert "165.4321" not in sheet.text
+    assert ["rates", "sent, and not shown here"] in sheet.rows()
+    assert "165.4321" in page_of("takeoff", changed(rates=[{"item": "concrete", "unit_price": 165.4321}])).text
+
+
+def test_the_takeoff_page_has_every_line_of_the_answer() -> None:
+    lines = answered(EXAMPLE).answer.result.takeoff.lines
+    rows = [row for row in page_of("takeoff").rows() if len(row) == 12][1:]
+    assert [row[0] for row in rows] == [str(line.line) for line in lines]
+    assert [row[1] for row in rows] == [line.description for line in lines]
+
+
+def test_order_and_exact_quantity_of_a_line_share_the_unit() -> None:
+    for line in answered(EXAMPLE).answer.result.takeoff.lines:
+        if hasattr(line.order_quantity, "unit"):
+            assert line.order_quantity.unit == line.exact_quantity.unit
+
+
+def test_a_crew_reads_where_how_deep_and_what_to_set_and_call_for() -> None:
+    rows = page_of("crew").rows()
+    (dug,) = [row for row in rows if row[0] == "under the road" and len(row) == 7]
+    assert dug[1:3] == ["0 ft to 120 ft", "encased"]
+    assert dug[5] == "2 ft 9 in"  # 30 in of earth and 3 in of concrete over the ducts, derived
+    (set_,) = [row for row in rows if row[0] == "under the road" and len(row) == 5]
+    assert set_[1] == "25, the first at station 0 ft, then every 5 ft"
+    assert set_[2].startswith("2 at each station")
+    assert set_[3] == "1 ft"
+    order = answered(EXAMPLE).answer.result.stretches[0].encasement.order_volume.value
+    assert set_[4] == f"{order:g} yd³, 1 load"
+
+
+def test_a_crew_reads_how_far_a_piston_is_opened_in_steps_of_ten_degrees() -> None:
+    rows = page_of("crew").rows()
+    place = next(index for index, row in enumerate(rows) if row[0] == "Conduit at")
+    assert rows[place][1:] == [f"{degrees} °F" for degrees in range(0, 131, 10)]  # to 100 degF and 30 of sun
+    assert rows[place + 1][1] == "6 in"  # fully open at the lowest
+    assert rows[place + 1][-1] == "0 in"
+
+
+def test_a_crew_reads_from_where_to_pull_and_when_to_stop_never_late() -> None:
+    pull = answered(EXAMPLE).answer.result.circuits[0].pulls[1]
+    (row,) = [
+        row for row in page_of("crew").rows() if row[0].startswith("SP-1") and row[1].startswith("shore-power cabinet ")
+    ]
+    assert row[0] == "SP-1 in 1-1; SP-2 in 1-2"
+    stop = float(row[3].removesuffix(" lbf").replace(",", ""))
+    assert stop <= pull.stop_tension.value < stop * 1.01
+    assert stop == math.floor(pull.stop_tension.value / 10) * 10
+    brake = float(row[4].removesuffix(" lbf"))
+    assert brake >= pull.pull.reversed.braking_case.brake_tension.value
+
+
+def test_a_crew_is_told_not_to_pull_what_breaks_a_limit() -> None:
+    request = heavy()
+    answer: Answer = answered(request).answer
+    assert answer.verdict is Verdict.VIOLATES
+    page = page_of("crew", request)
+    assert "Do not build it so. Ask the office about:" in page.texts("p")
+    assert any("over a limit: do not pull it so" in cell for row in page.rows() for cell in row)
+    assert "Do not build it so" not in page_of("crew").text
+
+
+def test_a_crew_gets_a_line_of_caution_for_digging_setting_and_pulling_as_the_run_has_them() -> None:
+    page = page_of("crew")
+    assert len(page.texts("li")) == 3
+    assert "before the air is tested: ventilate, permit entry." in page.texts("li")[0]
+    assert "float in fresh concrete" in page.texts("li")[1]
+    small = changed(start={"kind": "equipment"}, circuits=[])
+    small["stretches"] = [{"setting": EXAMPLE["stretches"][1]["setting"], "length": {"value": 40, "unit": "ft"}}]
+    said = page_of("crew", small).texts("li")
+    assert said[0] == "Locate utilities before digging; nobody enters an unprotected trench."
+    assert said[1:] == ["Cement vapor is flammable and harmful: ventilate, no flame."]
+
+
+def test_a_crew_reads_how_much_cable_to_leave() -> None:
+    rows = page_of("crew").rows()
+    (power,) = [row for row in rows if row[0] == "SP-1 in 1-1; SP-2 in 1-2" and row[1].startswith("V-1 ")]
+    assert power[1] == "V-1 (leave 20 ft) to HH-2 (leave 10 ft)"
+    assert power[6] == "3 x 150 ft; 1 x 150 ft"  # 120 ft and 30, derived
+    unsaid = copy.deepcopy(EXAMPLE)
+    del unsaid["start"]["cable_allowance"]
+    rows = page_of("crew", unsaid).rows()
+    (power,) = [row for row in rows if row[0] == "SP-1 in 1-1; SP-2 in 1-2" and row[1].startswith("V-1 ")]
+    assert re.fullmatch(r"V-1 to HH-2 \(leave 10 ft\); leave \d+ ft, both ends together", power[1])
+
+
+def test_metric_pages_speak_metric() -> None:
+    for name in ("takeoff", "crew"):
+        text = page_of(name, EXAMPLE, Chosen(METRIC, working=True)).text
+        assert not re.search(r"\d (lbf|ft|yd³)\b", text)
+        assert re.search(r"\d m\b", text)
+
+
+@pytest.mark.parametrize("text", HOSTILE)
+def test_names_of_a_run_stay_text_on_every_page(text: str) -> None:
+    request = changed(name=text, note=text)
+    request["stretches"][0]["name"] = text
+    request["stretches"][0]["pull_point"]["name"] = f"{text} 2"
+    request["circuits"][0]["name"] = f"{text} 3"
+    request["circuits"][1]["same_as"] = f"{text} 3"
+    for name in PAGES:
+        page = page_of(name, request)
+        assert text in page.text
+        assert text in page.texts("title")[0]

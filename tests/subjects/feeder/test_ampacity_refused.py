@@ -1,0 +1,158 @@
+"""Questions about a bank that have no answer: each with its place and what would do."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+
+from tests.asking import faults, quantity
+from tests.subjects.feeder.banks import MEDIUM_VOLTAGE, WIRE, bank, buried, circuit, singles
+
+LOSSY = [
+    {"count": 3, "cable": MEDIUM_VOLTAGE | {"layers": MEDIUM_VOLTAGE["layers"] | {"insulation": {"material": "pvc"}}}}
+]
+
+
+def refused(request: dict[str, Any]) -> dict[str, str]:
+    return {fault["pointer"]: fault["code"] for fault in faults("ampacity", request)}
+
+
+def cabled(cable: dict[str, Any], **more: Any) -> dict[str, Any]:
+    return bank([1], circuit("1-1", cables=[{"count": 3, "cable": cable}], **more))
+
+
+def layered(**layers: Any) -> dict[str, Any]:
+    return cabled(MEDIUM_VOLTAGE | {"layers": MEDIUM_VOLTAGE["layers"] | layers})
+
+
+@pytest.mark.parametrize(
+    ("request_", "pointer", "code"),
+    [
+        (bank([1]), "#/circuits", "too_few"),
+        (bank([2], circuit("1-1"), circuit("1-1")), "#/circuits/1/ducts/0", "duct_loaded_twice"),
+        (bank([2], circuit("1-1", "1-1")), "#/circuits/0/ducts/1", "duct_loaded_twice"),
+        (bank([2], circuit("2-1")), "#/circuits/0/ducts/0", "no_such_duct"),
+        (bank([1], circuit("1-1"), cover=quantity(1, "in"), depth=quantity(40, "in")), "#/depth", "contradiction"),
+        (buried(circuit("1-1")) | {"depth": quantity(2, "in")}, "#/depth/value", "bank_above_grade"),
+        (
+            bank([1], circuit("1-1", conductor_temperature=quantity(15, "degC"))),
+            "#/circuits/0/conductor_temperature",
+            "limit_below_the_earth",
+        ),
+        (bank([1], circuit("1-1", amperes=2000)), "#/circuits/0/current/value", "no_steady_temperature"),
+        (
+            bank([2], circuit("1-1", cables=singles(count=2))),
+            "#/circuits/0/loaded_conductor_count",
+            "conductors_make_no_sets",
+        ),
+        (
+            bank([1], circuit("1-1", loaded_conductor_count=6)),
+            "#/circuits/0/loaded_conductor_count",
+            "more_than_in_the_duct",
+        ),
+        (
+            cabled({name: one for name, one in WIRE.items() if name != "material"}),
+            "#/circuits/0/cables/0/cable/material",
+            "missing",
+        ),
+        (
+            cabled({name: one for name, one in MEDIUM_VOLTAGE.items() if name != "layers"}),
+            "#/circuits/0/cables/0/cable/layers",
+            "missing",
+        ),
+        (
+            cabled({name: one for name, one in MEDIUM_VOLTAGE.items() if name != "conductor"}),
+            "#/circuits/0/cables/0/cable/conductor",
+            "missing",
+        ),
+        (
+            cabled(MEDIUM_VOLTAGE | {"conductor": {"material": "copper", "count": 1}}),
+            "#/circuits/0/cables/0/cable/conductor",
+            "missing",
+        ),
+        (
+            cabled(MEDIUM_VOLTAGE | {"conductor": {"material": "copper", "area": quantity(107, "mm2"), "count": 1}}),
+            "#/circuits/0/cables/0/cable/layers/conductor_diameter",
+            "missing",
+        ),
+        (
+            layered(insulation={"material": "xlpe", "thickness": quantity(0.4, "in")}),
+            "#/circuits/0/cables/0/cable/layers/insulation/thickness/value",
+            "no_room_for_insulation",
+        ),
+        (
+            layered(insulation={"material": "xlpe"}, conductor_diameter=quantity(1.2, "in")),
+            "#/circuits/0/cables/0/cable/layers/conductor_diameter",
+            "no_room_for_insulation",
+        ),
+        (layered(shield={}), "#/circuits/0/cables/0/cable/layers/shield", "missing"),
+        (
+            cabled({"kind": "bare", "size": "1/0 AWG", "material": "copper"}),
+            "#/circuits/0/cables",
+            "no_insulated_conductor",
+        ),
+        (
+            bank([1], circuit("1-1", cables=[*singles(count=2), *singles(count=1, material="aluminum")])),
+            "#/circuits/0/cables/1/cable",
+            "loaded_conductors_differ",
+        ),
+        (
+            cabled(MEDIUM_VOLTAGE | {"diameter": quantity(4.2, "in")}),
+            "#/circuits/0/cables/0/cable",
+            "wider_than_bore",
+        ),
+        (
+            bank([1], circuit("1-1"), duct_material="steel")
+            | {"bank": {"conduit": {"kind": "listed", "type": "hdpe_schedule_40", "trade_size": "5"}, "tiers": [1]}},
+            "#/duct_material",
+            "contradiction",
+        ),
+        (
+            bank([1], circuit("1-1", cables=LOSSY, voltage=quantity(500, "kV"), amperes=1)),
+            "#/circuits/0/voltage/value",
+            "no_steady_temperature",
+        ),
+        (bank([1], circuit("1-1"), studies=["smallest_size"]), "#/circuits/0/current", "missing"),
+        (
+            bank(
+                [20, 20, 20], *(circuit(f"{tier}-{at}") for tier in (1, 2, 3) for at in range(1, 17)), circuit("1-18")
+            ),
+            "#/circuits",
+            "too_many",
+        ),
+        (
+            bank([30, 30], circuit(*(f"1-{at}" for at in range(1, 31))), circuit(*(f"2-{at}" for at in range(1, 31)))),
+            "#/circuits/1/ducts",
+            "too_many_loaded_ducts",
+        ),
+    ],
+)
+def test_a_question_without_an_answer_is_refused_at_its_place(
+    request_: dict[str, Any], pointer: str, code: str
+) -> None:
+    assert refused(request_)[pointer] == code
+
+
+def test_a_bank_without_cover_and_depth_asks_for_one() -> None:
+    asked = bank([1], circuit("1-1"))
+    del asked["cover"]
+    assert refused(asked) == {"#/cover": "missing"}
+
+
+def test_currents_without_a_steady_temperature_are_told_the_most_that_has_one() -> None:
+    [fault] = faults("ampacity", bank([1], circuit("1-1", amperes=2000)))
+    assert fault["maximum"]["unit"] == "A"
+    assert 400 < fault["maximum"]["value"] < 500
+
+
+def test_a_depth_that_lifts_the_bank_out_of_the_earth_is_told_the_least_one() -> None:
+    """A duct of 4.5 in stands out of the earth where its center is less than 2.25 in down."""
+    [fault] = faults("ampacity", buried(circuit("1-1")) | {"depth": quantity(2, "in")})
+    assert fault["minimum"] == {"value": pytest.approx(2.25), "unit": "in"}
+
+
+def test_all_faults_of_all_circuits_come_at_once() -> None:
+    asked = bank([2], circuit("3-1"), circuit("1-1", cables=singles(count=2)))
+    del asked["cover"]
+    assert set(refused(asked)) == {"#/cover", "#/circuits/0/ducts/0", "#/circuits/1/loaded_conductor_count"}

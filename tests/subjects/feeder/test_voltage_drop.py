@@ -1,0 +1,206 @@
+"""Voltage drop through the API, every figure by hand."""
+
+from __future__ import annotations
+
+import math
+from typing import Any
+
+import pytest
+
+from tests.asking import ask, assumed, codes, faults, quantity, result
+
+WIRE = {"kind": "listed", "insulation": "XHHW-2", "size": "500 kcmil", "material": "copper"}
+ASKED: dict[str, Any] = {
+    "system": "three_phase",
+    "voltage": quantity(480, "V"),
+    "current": quantity(340, "A"),
+    "power_factor": 0.85,
+    "length": quantity(300, "ft"),
+    "cable": WIRE,
+    "conduit_material": "pvc",
+    "conductor_temperature": quantity(75, "degC"),
+}
+
+
+def without(*members: str, **more: Any) -> dict[str, Any]:
+    return {name: one for name, one in ASKED.items() if name not in members} | more
+
+
+def test_a_feeder_of_three_phases_loses_what_phasors_and_tables_say() -> None:
+    """Table 9: 500 kcmil of copper in PVC 0.027 and 0.039 ohm for 1000 ft; k I L = sqrt 3 x 340 x 0.3 = 176.67 A.kft.
+
+    IR 4.770 V, IX 6.890 V; table: 4.770 x .85 + 6.890 x .52678 = 7.684 V. Across: 6.890 x .85 - 4.770 x .52678
+    = 3.344 V, so that sqrt(480^2 - 3.344^2) - 7.684 = 472.304 V is left.
+    """
+    found = result("voltage-drop", ASKED)
+    assert found["current"] == {"value": 340, "unit": "A"}
+    assert found["resistance"] == {"value": pytest.approx(0.027), "unit": "ohm/1000ft"}
+    assert found["reactance"] == {"value": pytest.approx(0.039), "unit": "ohm/1000ft"}
+    assert found["table_drop"] == {"value": pytest.approx(7.684, abs=0.001), "unit": "V"}
+    assert found["load_voltage"]["value"] == pytest.approx(472.304, abs=0.001)
+    assert found["drop"]["value"] == pytest.approx(7.696, abs=0.001)
+    assert found["drop_percent"] == pytest.approx(7.696 / 4.8, abs=0.001)
+    assert found["table_drop_percent"] == pytest.approx(7.684 / 4.8, abs=0.001)
+    assert found["limit_percent"] == 3
+
+
+def test_heat_of_three_conductors_and_its_energy_in_a_year() -> None:
+    """3 x 340^2 x 0.027 x 0.3 = 2809 W; in 4000 h 11,236 kWh."""
+    found = result("voltage-drop", ASKED | {"hours_per_year": 4000})
+    assert found["loss"] == {"value": pytest.approx(2809.08), "unit": "W"}
+    assert found["energy_loss"] == {"value": pytest.approx(11236.32), "unit": "kWh"}
+    assert "energy_loss" not in result("voltage-drop", ASKED)
+
+
+def test_two_wires_lose_there_and_back() -> None:
+    """Table 9: 12 AWG of copper 2.0 and 0.054 ohm for 1000 ft; 2 x 16 A x .1 x 2.0 = 6.4 V at a power factor of 1."""
+    single = ASKED | {
+        "system": "single_phase",
+        "voltage": quantity(120, "V"),
+        "current": quantity(16, "A"),
+        "power_factor": 1,
+        "length": quantity(100, "ft"),
+        "cable": WIRE | {"size": "12 AWG"},
+    }
+    found = result("voltage-drop", single)
+    assert found["table_drop"]["value"] == pytest.approx(6.4)
+    assert found["drop"]["value"] == pytest.approx(120 - (math.sqrt(120**2 - (3.2 * 0.054) ** 2) - 6.4))
+    assert found["loss"]["value"] == pytest.approx(2 * 16**2 * 2.0 * 0.1)
+
+
+def test_direct_current_meets_the_resistance_of_table_8_alone() -> None:
+    """Table 8: 4/0 of copper 0.0608 ohm for 1000 ft; 2 x 100 A x .5 x .0608 = 6.08 V; power 48 V x 100 A = 4.8 kW."""
+    direct = without("power_factor", "current", "conduit_material", system="direct_current", voltage=quantity(48, "V"))
+    direct |= {"length": quantity(500, "ft"), "cable": WIRE | {"size": "4/0 AWG"}, "power": quantity(4.8, "kW")}
+    answer = ask("voltage-drop", direct)
+    found = answer["result"]
+    assert found["current"]["value"] == pytest.approx(100)
+    assert found["drop"]["value"] == pytest.approx(6.08)
+    assert found["table_drop"]["value"] == pytest.approx(6.08)
+    assert found["reactance"]["value"] == 0
+    assert set(assumed(answer)) == {"#/code_edition", "#/parallel_count"}
+
+
+def test_a_hotter_conductor_loses_more() -> None:
+    """Note 2 of Table 8: 1 + 0.00323 (90 - 75) for copper, 1 + 0.00330 x 15 for aluminum."""
+    hot = {"conductor_temperature": quantity(90, "degC")}
+    copper = result("voltage-drop", ASKED | hot)["resistance"]["value"]
+    assert copper == pytest.approx(0.027 * (1 + 0.00323 * 15))
+    aluminum = result("voltage-drop", ASKED | hot | {"cable": WIRE | {"material": "aluminum"}})["resistance"]["value"]
+    assert aluminum == pytest.approx(0.043 * (1 + 0.00330 * 15))
+
+
+def test_sets_in_parallel_share_the_current() -> None:
+    one, two = result("voltage-drop", ASKED), result("voltage-drop", ASKED | {"parallel_count": 2})
+    assert two["table_drop"]["value"] == pytest.approx(one["table_drop"]["value"] / 2)
+    assert two["loss"]["value"] == pytest.approx(one["loss"]["value"] / 2)
+
+
+def test_the_load_may_be_given_as_power() -> None:
+    """sqrt 3 x 480 V x 340 A = 282.67 kVA, 240.27 kW at 0.85."""
+    kva = math.sqrt(3) * 480 * 340 / 1000
+    apparent = result("voltage-drop", without("current", apparent_power=quantity(kva, "kVA")))
+    real = result("voltage-drop", without("current", power=quantity(kva * 0.85, "kW")))
+    assert apparent["current"]["value"] == real["current"]["value"] == pytest.approx(340)
+    assert apparent["drop"]["value"] == pytest.approx(result("voltage-drop", ASKED)["drop"]["value"])
+
+
+def test_the_longest_run_is_just_within_the_limit() -> None:
+    found = result("voltage-drop", ASKED | {"limit_percent": 2})
+    longest = found["longest_length"]
+    assert longest["unit"] == "ft"
+    again = result("voltage-drop", ASKED | {"limit_percent": 2, "length": longest})
+    assert again["drop_percent"] == pytest.approx(2, abs=1e-9)
+
+
+def test_the_smallest_size_keeps_the_limit_and_the_one_below_does_not() -> None:
+    found = result("voltage-drop", ASKED | {"limit_percent": 2})
+    assert found["smallest_size"] == "350 kcmil"
+    for size, within in (("350 kcmil", True), ("300 kcmil", False)):
+        percent = result("voltage-drop", ASKED | {"cable": WIRE | {"size": size}})["drop_percent"]
+        assert (percent <= 2) is within
+
+
+def test_a_limit_that_was_given_is_judged_and_the_recommended_one_is_told() -> None:
+    given = ask("voltage-drop", ASKED | {"limit_percent": 1})
+    assert given["verdict"] == "violates"
+    [over] = [one for one in given["findings"] if one["code"] == "voltage_drop_over_limit"]
+    assert (over["severity"], over["pointer"]) == ("violation", "#/limit_percent")
+    assert over["limit"] == {"value": 1, "unit": "percent"}
+    far = ask("voltage-drop", ASKED | {"length": quantity(900, "ft")})
+    assert "verdict" not in far
+    assert "voltage_drop_over_limit" in codes(far, "caution")
+    assert ask("voltage-drop", ASKED | {"limit_percent": 3})["verdict"] == "complies"
+    assert codes(given, "caution") == ["drop_of_feeder_and_branch"]
+
+
+def test_where_no_size_is_enough_it_is_told() -> None:
+    answer = ask(
+        "voltage-drop", ASKED | {"length": quantity(9000, "ft"), "voltage": quantity(4160, "V"), "limit_percent": 0.5}
+    )
+    assert "no_size_within_limit" in codes(answer, "note")
+    assert "smallest_size" not in answer["result"]
+
+
+def test_impedances_that_are_given_need_no_table() -> None:
+    given = {"resistance": quantity(0.1, "ohm/km"), "reactance": quantity(0, "ohm/km")}
+    asked = without("conduit_material", "conductor_temperature", power_factor=1, length=quantity(100, "m"), **given)
+    answer = ask("voltage-drop", asked)
+    assert answer["result"]["drop"]["value"] == pytest.approx(math.sqrt(3) * 340 * 0.01)
+    assert set(assumed(answer)) == {"#/code_edition", "#/parallel_count"}
+    assert "nfpa70-ch9-t9" not in answer["basis"]["source_ids"]
+    assert "smallest_size" not in answer["result"]
+
+
+def test_the_working_shows_the_phasors_and_the_table_form() -> None:
+    answer = ask("voltage-drop", ASKED, "working=true")
+    shown = {step["symbol"]: step["quantity"] for step in answer["working"]}
+    assert shown == {
+        "Vr": answer["result"]["load_voltage"],
+        "VD": answer["result"]["table_drop"],
+        "P": answer["result"]["loss"],
+    }
+
+
+@pytest.mark.parametrize(
+    ("asked", "pointer", "code"),
+    [
+        (without("current"), "#/current", "missing"),
+        (ASKED | {"power": quantity(1, "kW")}, "#/current", "contradiction"),
+        (ASKED | {"cable": WIRE | {"size": "1250 kcmil"}}, "#/cable/size", "impedance_not_listed"),
+        (
+            ASKED | {"cable": {name: one for name, one in WIRE.items() if name != "material"}},
+            "#/cable/material",
+            "missing",
+        ),
+        (
+            ASKED | {"cable": {"kind": "measured", "diameter": quantity(1, "in")}},
+            "#/cable/conductor",
+            "missing",
+        ),
+        (
+            ASKED
+            | {
+                "cable": {
+                    "kind": "measured",
+                    "diameter": quantity(1, "in"),
+                    "conductor": {"material": "copper", "area": quantity(240, "mm2"), "count": 1},
+                }
+            },
+            "#/cable/conductor/size",
+            "impedance_not_listed",
+        ),
+        (ASKED | {"length": quantity(90_000, "ft")}, "#/voltage/value", "cannot_drive_the_current"),
+    ],
+)
+def test_a_question_without_an_answer_is_refused_at_its_place(asked: dict[str, Any], pointer: str, code: str) -> None:
+    assert [(fault["pointer"], fault["code"]) for fault in faults("voltage-drop", asked)] == [(pointer, code)]
+
+
+def test_a_multiconductor_cable_is_known_by_its_conductor() -> None:
+    cable = {
+        "kind": "multiconductor",
+        "diameter": quantity(2, "in"),
+        "conductor": {"material": "copper", "size": "500 kcmil", "count": 3},
+    }
+    assert result("voltage-drop", ASKED | {"cable": cable}) == result("voltage-drop", ASKED)
