@@ -21,10 +21,12 @@ RUN: dict[str, Any] = {
 
 
 def by_rates(*rates: dict[str, Any], query: str = "") -> dict[str, Any]:
-    return ask("duct-run", RUN | {"rates": list(rates)}, query)
+    answer: dict[str, Any] = ask("duct-run", RUN | {"rates": list(rates)}, query)
+    return answer
 
 
 def line(answer: dict[str, Any], item: str) -> dict[str, Any]:
+    found: dict[str, Any]
     [found] = [one for one in answer["result"]["takeoff"]["lines"] if one["item"] == item]
     return found
 
@@ -48,16 +50,20 @@ def test_in_what_units_an_answer_is_told_changes_no_price() -> None:
     assert line(us, "conduit")["price"] == 3 * 220
     assert line(us, "pull_cord")["labor_hours"] == pytest.approx(0.1 * 240)
     for one, other in zip(us["result"]["takeoff"]["lines"], metric["result"]["takeoff"]["lines"], strict=True):
-        for member in ("rate_unit", "unit_price", "price", "unit_labor_hours", "labor_hours"):
-            assert one[member] == other[member], one["item"]
-    assert line(metric, "conduit")["exact_quantity"]["unit"] == "m"
+        assert (one["price"], one["labor_hours"]) == (other["price"], other["labor_hours"]), one["item"]
+        paid = other.get("order_quantity", other["exact_quantity"])["value"]
+        assert other["unit_price"] * paid == pytest.approx(other["price"], abs=0.006), one["item"]
+    conduit = line(metric, "conduit")
+    assert conduit["order_quantity"] == {"value": pytest.approx(67.056), "unit": "m"}
+    assert conduit["unit_price"] == pytest.approx(3 / 0.3048)
     assert us["result"]["takeoff"]["total"] == metric["result"]["takeoff"]["total"]
 
 
 def test_a_rate_may_be_for_another_unit_of_its_dimension() -> None:
     answer = by_rates({"item": "conduit", "unit": "m", "unit_price": 10, "unit_labor_hours": 0.5})
     conduit = line(answer, "conduit")
-    assert (conduit["rate_unit"], conduit["price"]) == ("m", 670.56)  # 220 ft are 67.056 m
+    assert conduit["price"] == 670.56  # 220 ft are 67.056 m
+    assert conduit["unit_price"] == pytest.approx(3.048), "for one ft, the unit of the line"
     assert conduit["labor_hours"] == 30.48  # 200 ft are 60.96 m
     assert conduit["exact_quantity"] == {"value": 200, "unit": "ft"}
 

@@ -155,7 +155,7 @@ class Rate(Form):
     size: Omissible[Name] = Field(default=None, description="Of this size alone.", examples=["4"])
     unit: Omissible[TakeoffUnit] = Field(
         default=None,
-        description="What it is for one of.",
+        description="What it is for one of; what is ordered is rounded up in it.",
         examples=["ft"],
         json_schema_extra=by_rule("the US unit of the item: ft, ft2, yd3, gal_us, of cement qt_us; else each"),
     )

@@ -10,20 +10,24 @@ from msgspec import UNSET
 
 from ductrun.kit.backing import WORKED_OUT
 from ductrun.kit.choices import Severity
+from ductrun.kit.wording import without_noise
 from ductrun.kit.worksheet import Fault, UnanswerableError, Worksheet
 from ductrun.subjects.duct_run.form import Rate
 from ductrun.subjects.duct_run.takeoff_entries import UNITS, Entry, kind_of, order_of
-from ductrun.subjects.parts.takeoff import TakeoffLine, TakeoffTotal, TakeoffUnit
+from ductrun.subjects.parts.takeoff import TakeoffLine, TakeoffTotal
 
 _CENT = Decimal("0.01")
 
 
 class Priced(NamedTuple):
-    """A line by the rate that fits it: price to the cent, labor hours to the hundredth, and the unit of the rate."""
+    """A line by the rate that fits it: what is ordered of it and the packages, the rate for one of the unit of the
+    line, price to the cent, and the same of labor hours, to the hundredth. Nothing of a line without a rate.
+    """
 
-    rate: Rate
-    unit: TakeoffUnit
+    order: tuple[float | None, int | None] | None
+    unit_price: float | None
     price: float | None
+    unit_hours: float | None
     hours: float | None
 
 
@@ -57,27 +61,41 @@ def find_idle_rates(rates: Sequence[Rate], entries: Iterable[Entry], sheet: Work
             )
 
 
-def _fits(rate: Rate, item: str, conduit_type: str | None, size: str | None) -> bool:
-    return rate.item == item and rate.conduit_type in {None, conduit_type} and rate.size in {None, size}
-
-
-def priced(group: Sequence[Entry], rates: Sequence[Rate]) -> Priced | None:
-    """Price what makes one line by the rate that says most of it; of alike ones the first.
-
-    It is ordered in the unit of the rate: in what units an answer is told changes no price.
-    """
-    first = group[0]
-    fitting = [rate for rate in rates if _fits(rate, first.item, first.conduit_type, first.size)]
+def rate_of(entry: Entry, rates: Sequence[Rate]) -> Rate | None:
+    """Give the rate that says most of an entry; of alike ones the first."""
+    fitting = [rate for rate in rates if _fits(rate, entry.item, entry.conduit_type, entry.size)]
     if not fitting:
         return None
-    rate = max(fitting, key=lambda one: sum(key is not None for key in (one.conduit_type, one.size)))
-    units = UNITS[kind_of(first.item)]
-    unit = next(iter(units)) if rate.unit is None else rate.unit
-    exact = sum([entry.quantity for entry in group]) / units[unit]
-    order, _ = order_of(group, units[unit])
-    price = None if rate.unit_price is None else _product(rate.unit_price, exact if order is None else order)
-    hours = None if rate.unit_labor_hours is None else _product(rate.unit_labor_hours, exact)
-    return Priced(rate, unit, price, hours)
+    return max(fitting, key=lambda one: sum(key is not None for key in (one.conduit_type, one.size)))
+
+
+def priced(rate: Rate, group: Sequence[Entry], exact: float, scale: float) -> Priced:
+    """Price what makes one line, of an exact quantity [SI], told in a unit of a `scale` in SI.
+
+    What is ordered is rounded in the unit of the rate: in what units an answer is told changes no price.
+    """
+    units = UNITS[kind_of(rate.item)]
+    one = next(iter(units.values())) if rate.unit is None else units[rate.unit]
+    ordered, packages = order_of(group, one)
+    price = None if rate.unit_price is None else _product(rate.unit_price, exact / one if ordered is None else ordered)
+    hours = None if rate.unit_labor_hours is None else _product(rate.unit_labor_hours, exact / one)
+    order = None if ordered is None else without_noise(ordered * one / scale)
+    return Priced(
+        (order, packages),
+        _for_one(rate.unit_price, scale / one),
+        price,
+        _for_one(rate.unit_labor_hours, scale / one),
+        hours,
+    )
+
+
+def _for_one(rate: float | None, units: float) -> float | None:
+    """Give a rate for one of another unit."""
+    return rate if rate is None or units == 1.0 else without_noise(rate * units)
+
+
+def _fits(rate: Rate, item: str, conduit_type: str | None, size: str | None) -> bool:
+    return rate.item == item and rate.conduit_type in {None, conduit_type} and rate.size in {None, size}
 
 
 def _product(rate: float, quantity: float) -> float:

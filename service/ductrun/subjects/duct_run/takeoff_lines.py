@@ -11,7 +11,7 @@ from msgspec import UNSET
 from ductrun.kit.telling import Telling, UnitSystem
 from ductrun.kit.wording import text_of
 from ductrun.subjects.duct_run.form import Rate
-from ductrun.subjects.duct_run.rates import priced, total_of
+from ductrun.subjects.duct_run.rates import Priced, priced, rate_of, total_of
 from ductrun.subjects.duct_run.takeoff_entries import Entry, order_of, unit_of
 from ductrun.subjects.parts.takeoff import (
     Takeoff,
@@ -43,6 +43,9 @@ GROUP_OF = {
 }
 
 
+_NO_RATE = Priced(None, None, None, None, None)
+
+
 def takeoff_of(entries: Iterable[Entry], names: Sequence[str], rates: Sequence[Rate] | None, tell: Telling) -> Takeoff:
     """Give the takeoff of a run: `names` are those of its stretches, `rates` the caller's."""
     alike: dict[tuple[object, ...], list[Entry]] = {}
@@ -72,9 +75,10 @@ def _line(number: int, group: list[Entry], names: Sequence[str], rates: Sequence
     first = group[0]
     unit, scale = unit_of(first.item, metric=tell.system is UnitSystem.METRIC)
     exact = sum([entry.quantity for entry in group])
-    order, packages = order_of(group, scale)
     waste = max([entry.waste for entry in group if entry.waste is not None], default=None)
-    by_rate = priced(group, rates) if rates else None
+    rate = rate_of(first, rates) if rates else None
+    by_rate = _NO_RATE if rate is None else priced(rate, group, exact, scale)
+    order, packages = by_rate.order or order_of(group, scale)
     return TakeoffLine(
         line=number,
         group=GROUP_OF[first.item],
@@ -93,11 +97,10 @@ def _line(number: int, group: list[Entry], names: Sequence[str], rates: Sequence
         measure=_or_unset(first.measure),
         package=_or_unset(first.package),
         package_count=_or_unset(packages),
-        rate_unit=UNSET if by_rate is None else by_rate.unit,
-        unit_price=UNSET if by_rate is None else _or_unset(by_rate.rate.unit_price),
-        price=UNSET if by_rate is None else _or_unset(by_rate.price),
-        unit_labor_hours=UNSET if by_rate is None else _or_unset(by_rate.rate.unit_labor_hours),
-        labor_hours=UNSET if by_rate is None else _or_unset(by_rate.hours),
+        unit_price=_or_unset(by_rate.unit_price),
+        price=_or_unset(by_rate.price),
+        unit_labor_hours=_or_unset(by_rate.unit_hours),
+        labor_hours=_or_unset(by_rate.hours),
     )
 
 

@@ -148,13 +148,16 @@ class TakeoffLine(Struct, frozen=True, gc=False, kw_only=True):
         Meta(description="What it comes in, such as a stick of 10 ft."),
     ] = UNSET
     package_count: Annotated[int | UnsetType, Meta(description="How many of them.")] = UNSET
-    rate_unit: Annotated[TakeoffUnit | UnsetType, Meta(description="The unit that the caller's rate is for.")] = UNSET
-    unit_price: Annotated[float | UnsetType, Meta(description="The caller's rate, for one of its unit.")] = UNSET
+    unit_price: Annotated[
+        float | UnsetType, Meta(description="The caller's rate, for one of the unit of the line.")
+    ] = UNSET
     price: Annotated[
         float | UnsetType,
-        Meta(description="Of the order in the unit of the rate, of work without an order of the exact quantity."),
+        Meta(description="By that rate, to the cent: of the order, of work without one of the exact quantity."),
     ] = UNSET
-    unit_labor_hours: Annotated[float | UnsetType, Meta(description="The caller's rate, for one of its unit.")] = UNSET
+    unit_labor_hours: Annotated[
+        float | UnsetType, Meta(description="The caller's rate, for one of the unit of the line.")
+    ] = UNSET
     labor_hours: Annotated[float | UnsetType, Meta(description="Of the exact quantity, by that rate.")] = UNSET
 
 
