@@ -9,7 +9,7 @@ from typing import NamedTuple
 from ductrun.engineering import alignment as engineering
 from ductrun.engineering.pulling import HorizontalBend, Section, Straight, VerticalBend
 from ductrun.engineering.rounding import over
-from ductrun.kit.wording import without_noise
+from ductrun.kit.wording import text_of, without_noise
 from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.conduit.elbows import standard_radius
 from ductrun.subjects.duct_run.alignment import RunSection
@@ -295,19 +295,21 @@ def _shortened(length: float, taken: float, given: RunSection, sheet: Worksheet)
 
 
 def along_profile(laid: Sequence[LaidSection], line: engineering.Line, station: float) -> list[LaidSection]:
-    """Give the straights of a stretch the grades of a line of heights; `station` [m] is where the stretch begins.
+    """Give the sections of a stretch the grades of a line of heights; `station` [m] is where the stretch begins.
 
-    A straight is cut where the line breaks: the ducts follow it by their joints.
+    A straight is cut where the line breaks, and a bend that is laid on a curve: the ducts follow it by their joints.
     """
     found = []
     for one in laid:
         element = one.element
-        if one.riser is not None or not isinstance(element, Straight):
-            found.append(one)
-            station += engineering.plan_length(element)
-            continue
-        found += [
-            one._replace(element=part) for part in engineering.straights_along(line, station, station + element.length)
-        ]
-        station += element.length
+        parts: Sequence[Section] = [element]
+        if isinstance(element, Straight):
+            parts = engineering.straights_along(line, station, station + element.length)
+        elif isinstance(element, HorizontalBend):
+            follows = one.made is BendMade.LAID_ON_CURVE
+            parts = engineering.bends_along(line, station, element, follows=follows)
+        for part in parts:
+            beyond = f", beyond station {text_of(one.sheet.tell.distance(station))}" if part is not parts[0] else ""
+            found.append(one._replace(element=part, name=f"{one.name}{beyond}"))
+            station += engineering.plan_length(part)
     return found
