@@ -11,6 +11,7 @@ from ductrun.engineering.bank import Envelope
 from ductrun.engineering.rounding import over
 from ductrun.kit.wording import without_noise
 from ductrun.kit.worksheet import Fault, Gathering, UnanswerableError, Worksheet
+from ductrun.subjects.conduit.joining import CORD_TAIL
 from ductrun.subjects.duct_run.above import assess_above, assess_riser
 from ductrun.subjects.duct_run.assessment import AssessedCircuit, AssessedStretch, DuctRun, FilledConduit, JudgedType
 from ductrun.subjects.duct_run.banks import RunBank, bank_here, place_bank
@@ -338,9 +339,10 @@ def _stretch(
     elif setting.kind == "above_ground":
         above = assess_above(setting, laid, bank, site)
     pieces = []
+    given = practices.request.joining
+    joining = practice_of(RunJoining, "joining", given, stretch.joining, practices.sheet, here)
+    tail = joining[1].settle("cord_tail", joining[0].cord_tail, CORD_TAIL).si
     if setting.kind != "existing":
-        given = practices.request.joining
-        joining = practice_of(RunJoining, "joining", given, stretch.joining, practices.sheet, here)
         pieces = pieces_of(laid, bank, ends, joining)
     risers = []
     for stop in climbed:
@@ -348,7 +350,7 @@ def _stretch(
             uses += judged_riser(bank, stop)
             risers.append(assess_riser(stop, bank, site))
     uplift = floated_in_fluid(stretch, bank, here, practices)
-    return AssessedStretch(laid, bank, uses, cover, burial, above, risers, pieces, uplift)
+    return AssessedStretch(laid, bank, uses, cover, burial, above, risers, pieces, uplift, tail)
 
 
 def _circuits(

@@ -99,7 +99,7 @@ class RiserAbove(NamedTuple):
 
 
 class AssessedStretch(NamedTuple):
-    """One stretch: laid out, with its bank, and all that was asked of it."""
+    """One stretch: laid out, with its bank, and all that was asked of it; the cord left at each end of a duct [m]."""
 
     laid: LaidStretch
     bank: RunBank
@@ -110,6 +110,7 @@ class AssessedStretch(NamedTuple):
     risers: list[RiserAbove]
     pieces: list[Piece]
     bore_uplift: Flotation | None
+    cord_tail: float = 0.0
 
 
 class FilledConduit(NamedTuple):

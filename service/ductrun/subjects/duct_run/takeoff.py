@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from typing import NamedTuple
 
 from ductrun.engineering.pulling import Straight
 from ductrun.kit.telling import Telling
@@ -12,23 +11,15 @@ from ductrun.subjects.bank.spacing import Pieces
 from ductrun.subjects.conduit.cement import QUART
 from ductrun.subjects.conduit.choices import JoiningMethod, RunEnd
 from ductrun.subjects.duct_run.assessment import AssessedStretch, DuctRun, Piece
-from ductrun.subjects.duct_run.choices import PlaceKind
 from ductrun.subjects.duct_run.laying import LaidSection
-from ductrun.subjects.duct_run.places import CONFINED
-from ductrun.subjects.duct_run.takeoff_entries import Entry
+from ductrun.subjects.duct_run.takeoff_ends import ends_and_spans, spans_of_run
+from ductrun.subjects.duct_run.takeoff_entries import Entry, SizeOfLine, sized
 from ductrun.subjects.parts.choices import BendMade
 from ductrun.subjects.parts.takeoff import TakeoffItem, VolumeMeasure
 from ductrun.subjects.pulling.choices import Attachment
 from ductrun.subjects.pulling.practice import ATTACHMENT
 
 _FINISHES = {RunEnd.END_BELL: TakeoffItem.END_BELL, RunEnd.ADAPTER: TakeoffItem.TERMINAL_ADAPTER}
-
-
-class _Size(NamedTuple):
-    """Conduit type and trade size of a line, as far as they are known."""
-
-    conduit_type: str | None
-    size: str | None
 
 
 def entries_of(run: DuctRun, tell: Telling) -> Iterator[Entry]:
@@ -39,7 +30,7 @@ def entries_of(run: DuctRun, tell: Telling) -> Iterator[Entry]:
         for at, piece in enumerate(stretch.pieces):
             yield from _ducts(index, at, stretch, piece, tell)
         yield from _above(index, stretch, tell)
-    yield from _spans(run, tell)
+    yield from ends_and_spans(run, tell)
     yield from _cables(run, tell)
 
 
@@ -187,17 +178,9 @@ def _size_of(stretch: AssessedStretch, outside: float, tell: Telling) -> str:
     return text_of(tell.size(outside))
 
 
-def _named(piece: Piece, tell: Telling) -> _Size:
-    conduit = piece.conduit
-    size = None if conduit.trade_size is None else str(conduit.trade_size)
-    if size is None and conduit.kind == "measured":
-        size = text_of(tell.given(conduit.inside_diameter))
-    return _Size(None if conduit.type is None else str(conduit.type), size)
-
-
 def _ducts(index: int, at: int, stretch: AssessedStretch, piece: Piece, tell: Telling) -> Iterator[Entry]:
     """Give conduit, bends, and what joins and finishes them."""
-    named, place, count = _named(piece, tell), f"stretches/{index}/ducts/{at}", piece.duct_count
+    named, place, count = sized(piece.conduit, tell), f"stretches/{index}/ducts/{at}", piece.duct_count
     joined = piece.joined
     straight = piece.length if joined is None else joined.straight_length
     words = f"{count} x {text_of(tell.distance(straight))}"
@@ -240,7 +223,7 @@ def _ducts(index: int, at: int, stretch: AssessedStretch, piece: Piece, tell: Te
         )
 
 
-def _bend(index: int, one: LaidSection, named: _Size, count: int, stretch: AssessedStretch) -> Iterator[Entry]:
+def _bend(index: int, one: LaidSection, named: SizeOfLine, count: int, stretch: AssessedStretch) -> Iterator[Entry]:
     """Give a bend that is bought or bent; what is laid on a curve is conduit."""
     element = one.element
     if isinstance(element, Straight):
@@ -265,7 +248,7 @@ def _above(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[Entr
     """Give expansion fittings, straps and hangers."""
     at, count = f"stretches/{index}", len(stretch.bank.ducts)
     pieces = stretch.pieces
-    named = _named(pieces[0], tell) if pieces else _Size(None, None)
+    named = sized(pieces[0].conduit, tell) if pieces else SizeOfLine(None, None)
     above = stretch.above
     if above is not None:
         free = None if above.movement is None else above.movement.free
@@ -288,7 +271,7 @@ def _above(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[Entr
         yield Entry(item, number, index, f"{at}/supports", words, *named, ordered=True)
     for place, riser in enumerate(stretch.risers):
         up = [piece for piece in pieces if piece.riser is riser.stop]
-        size = _named(up[0], tell) if up else named
+        size = sized(up[0].conduit, tell) if up else named
         free = None if riser.movement is None else riser.movement.free
         fittings = 0 if free is None else sum(run.fitting_count for run in free.runs)
         straps = 0 if riser.supported is None else len(riser.supported.positions)
@@ -298,66 +281,9 @@ def _above(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[Entr
             yield Entry(item, each * count, index, where, words, *size, ordered=True)
 
 
-def _spans(run: DuctRun, tell: Telling) -> Iterator[Entry]:
-    """Give what every duct takes from stop to stop: plugs, caps, mandrel, cord; and where it goes through a wall."""
-    count = len(run.stretches[0].bank.ducts)
-    for start, (at, indexes) in enumerate(_by_span(run)):
-        stretches = [run.stretches[index] for index in indexes]
-        stops = run.stops[start], run.stops[start + 1]
-        taken = {
-            duct for one in run.circuits if one.placed.start <= start < one.placed.end for duct in one.placed.ducts
-        }
-        spares = count - len(taken)
-        length = sum(stretch.laid.length for stretch in stretches)
-        where = f"stretches/{at}/length"
-        way = f"{stops[0].name} to {stops[1].name}"
-        new = any(stretch.pieces for stretch in stretches)
-        yield Entry(
-            TakeoffItem.DUCT_PLUG,
-            2 * spares,
-            at,
-            "spare_count",
-            f"2 x {spares} spares, {way}",
-            ordered=True,
-        )
-        for stop in stops:
-            kind = stop.given.kind
-            if kind is PlaceKind.CAPPED:
-                yield Entry(TakeoffItem.CAP, count, at, where, f"at {stop.name}", ordered=True)
-            if kind is PlaceKind.CONDUIT_BODY:
-                yield Entry(TakeoffItem.CONDUIT_BODY, count, at, where, f"at {stop.name}", ordered=True)
-            if kind in CONFINED and new:
-                yield Entry(TakeoffItem.WALL_PENETRATION, count, at, where, f"at {stop.name}")
-        yield Entry(TakeoffItem.MANDREL_PASS, count, at, "mandrel_diameter", f"{count} ducts, {way}")
-        tail = max((_tail(piece) for stretch in stretches for piece in stretch.pieces), default=0.0)
-        cord = count * (length + 2 * tail)
-        words = f"{count} x ({text_of(tell.distance(length))} + 2 x {text_of(tell.distance(tail))})"
-        yield Entry(TakeoffItem.PULL_CORD, cord, at, where, words, ordered=True)
-
-
-def _by_span(run: DuctRun) -> list[tuple[int, list[int]]]:
-    """Give the stretches between every two stops: the first, and all."""
-    spans: list[tuple[int, list[int]]] = []
-    here: list[int] = []
-    for index, stretch in enumerate(run.stretches):
-        here.append(index)
-        if stretch.laid.given.pull_point is not None or index == len(run.stretches) - 1:
-            spans.append((here[0], here))
-            here = []
-    return spans
-
-
-def _tail(piece: Piece) -> float:
-    """Give the cord left at either end of a duct [m], as joining has it."""
-    joined = piece.joined
-    if joined is None:
-        return 0.0
-    return (joined.pull_cord_length / joined.ducts.duct_count - joined.ducts.length) / 2
-
-
 def _cables(run: DuctRun, tell: Telling) -> Iterator[Entry]:
     """Give cable, reels, eyes and lubricant of every pull."""
-    spans = _by_span(run)
+    spans = spans_of_run(run)
     for number, circuit in enumerate(run.circuits):
         for at, (ducts, pull) in enumerate(circuit.pulls):
             index, place = spans[pull.start][0], f"circuits/{number}/pulls/{at}"

@@ -7,7 +7,9 @@ from enum import Enum
 from typing import NamedTuple
 
 from ductrun.engineering.rounding import round_up
-from ductrun.kit.wording import without_noise
+from ductrun.kit.telling import Telling
+from ductrun.kit.wording import text_of, without_noise
+from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit
 from ductrun.subjects.parts.takeoff import TakeoffItem, TakeoffUnit, VolumeMeasure
 from ductrun.units import AreaUnit, LengthUnit, VolumeUnit
 
@@ -74,6 +76,21 @@ UNITS: dict[Kind, dict[TakeoffUnit, float]] = {
     Kind.CEMENT: {TakeoffUnit.QT_US: VolumeUnit.QT_US.scale, TakeoffUnit.L: VolumeUnit.L.scale},
 }
 _US, _METRIC = ({kind: list(units.items())[at] for kind, units in UNITS.items()} for at in (0, -1))
+
+
+class SizeOfLine(NamedTuple):
+    """Conduit type and trade size of a line, as far as they are known."""
+
+    conduit_type: str | None
+    size: str | None
+
+
+def sized(conduit: ListedConduit | MeasuredConduit, tell: Telling) -> SizeOfLine:
+    """Give type and size of a conduit, of a measured one without trade size its bore."""
+    size = None if conduit.trade_size is None else str(conduit.trade_size)
+    if size is None and conduit.kind == "measured":
+        size = text_of(tell.given(conduit.inside_diameter))
+    return SizeOfLine(None if conduit.type is None else str(conduit.type), size)
 
 
 def kind_of(item: TakeoffItem) -> Kind:
