@@ -60,8 +60,8 @@ def test_prices_and_hours_follow_by_formula_and_show_what_was_worked_by_hand() -
     price, hours = cells[at("price", 3)], cells[at("labor_hours", 3)]
     assert (price.formula, price.text) == ('IF(Q3="","",ROUND(I3*Q3,2))', "8261.4")
     assert (hours.formula, hours.text) == ('IF(S3="","",G3*S3)', "94.95")
-    # without an order no price; without a rate it waits for one
-    assert cells[at("price", 2)].formula == ""
+    # work without an order is paid by what is done; without a rate a price waits for one
+    assert (cells[at("price", 2)].formula, cells[at("price", 2)].text) == ('IF(Q2="","",ROUND(G2*Q2,2))', "")
     assert (cells[at("price", 4)].formula, cells[at("price", 4)].text) == ('IF(Q4="","",ROUND(I4*Q4,2))', "")
 
 
@@ -70,7 +70,7 @@ def test_totals_by_group_and_in_all_are_formulas_and_say_where_there_are_gaps() 
     assert [cells[place].text for place in ("A2", "A3", "A4")] == ["site_work", "duct", "All"]
     assert cells["B3"] == Cell("8261.4", "SUMIFS(Takeoff!$R$2:$R$4,Takeoff!$B$2:$B$4,$A3)", "n")
     assert cells["C4"] == Cell("102.95", "SUM(C2:C3)", "n")
-    assert [cells[place].text for place in ("D2", "D3", "D4", "E4")] == ["0", "1", "1", "1"]
+    assert [cells[place].text for place in ("D2", "D3", "D4", "E4")] == ["1", "1", "2", "1"]
     assert cells["A5"].text == "The price has gaps: see the lines without."
 
 
@@ -115,7 +115,8 @@ def test_every_line_is_there_whatever_its_texts(given_lines: list[TakeoffLine]) 
         assert len(shown.text.replace("_x005F_", "_")) >= len(line.description)
         written = float(cells[at("exact_quantity", row)].text)  # sixteen digits, one more than a spreadsheet keeps
         assert written == pytest.approx(line.exact_quantity.value, rel=1e-15)
-        assert cells[at("price", row)].formula.startswith("IF(") == (line.order_quantity is not UNSET)
+        paid = "G" if line.order_quantity is UNSET else "I"
+        assert f"ROUND({paid}{row}*" in cells[at("price", row)].formula
 
 
 def test_the_same_takeoff_has_the_same_bytes() -> None:

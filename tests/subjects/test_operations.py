@@ -148,7 +148,7 @@ def test_the_answer_follows_the_edition_named() -> None:
         ),
         (
             "encasement",
-            {"bank": {"conduit": {"kind": "listed", "type": "emt", "trade_size": "4"}, "tiers": [1]}},
+            {"bank": {"conduit": {"kind": "listed", "type": "fmc", "trade_size": "4"}, "tiers": [1]}},
             {"#/bank/conduit/type": "outside_diameter_not_listed"},
         ),
         (

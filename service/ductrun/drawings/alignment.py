@@ -74,10 +74,11 @@ def _through(given: RouteSection, at: Point, heading: float) -> tuple[list[Point
     step = section.angle / _PARTS
     chord = 2 * section.radius * math.sin(step / 2)
     if isinstance(section, HorizontalBend):
+        up, along = section.radius * step * math.tan(section.grade), section.developed_length / _PARTS
         side = {"left": 1.0, "right": -1.0, None: 0.0}[given.turn]
         for _ in range(_PARTS):
             level = chord if side else section.radius * step
-            points.append(_gone(points[-1], heading + side * step / 2, level, 0.0, section.radius * step))
+            points.append(_gone(points[-1], heading + side * step / 2, level, up, along))
             heading += side * step
         return points, heading
     return [*points, *_over(section, at, heading, chord)], heading

@@ -87,7 +87,11 @@ def _bend_words(given: RouteSection, telling: Telling) -> str:
     size = f"{angle_text(section.angle)}, radius {figure(telling.distance(section.radius))}"
     called = f"{given.name}: " if given.name else ""
     if isinstance(section, HorizontalBend):
-        return f"{called}bend {given.turn} {size}" if given.turn else f"{called}level bend {size}"
+        return (
+            f"{called}bend {given.turn} {size}"
+            if given.turn
+            else f"{called}{'' if section.grade else 'level '}bend {size}"
+        )
     way = "up" if section.exit_grade > section.entry_grade else "down"
     return f"{called}bend {way} {size}"
 

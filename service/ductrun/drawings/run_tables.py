@@ -62,7 +62,8 @@ def _lengths(result: DuctRunResult) -> Markup:
 
 def _ducts(result: DuctRunResult) -> Markup:
     rows = [
-        (duct.name, ", ".join(duct.circuits) or "spare", quantity_text(duct.outside_diameter)) for duct in result.ducts
+        (duct.name, ", ".join(duct.circuits) or "spare", member(duct, "outside_diameter") or "not known")
+        for duct in result.ducts
     ]
     about = "Tier 1 is the bottom, position 1 the left, looking from start to end."
     return joined([table(("Duct", "Circuits", "Outside diameter"), rows), element("p", about, kind="about")])

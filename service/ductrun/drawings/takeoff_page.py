@@ -115,7 +115,7 @@ def _total(total: TakeoffTotal) -> Markup:
         f"Price of the lines that have one: {_money(total.price)}."
         if total.price is not UNSET
         else "No line has a price.",
-        "Every line that is ordered has a price."
+        "Every line has a price."
         if total.complete
         else f"The price has gaps: no price for {_lines(total.unpriced_lines)}.",
         f"Labor hours of the lines that have a rate: {figure_text(total.labor_hours)}."

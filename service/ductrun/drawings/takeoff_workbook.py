@@ -35,7 +35,7 @@ _FORMATS: Final = {
     "total_text": {"bold": True, "top": 1},
     "total_whole": {"num_format": "#,##0", "bold": True, "top": 1},
 }
-_UNPRICED: Final = "Lines ordered without a price"
+_UNPRICED: Final = "Lines without a price"
 _HOURLESS: Final = "Lines without labor hours"
 
 
@@ -115,9 +115,9 @@ def _format_of(value: float) -> str:
 def _formula(column: str, row: int, cells: dict[str, Cell]) -> str:
     """Give the formula of a price or of hours, which stays empty until there is a rate; others have none."""
     at = {name: f"{letter}{row}" for name, letter in _LETTER_OF.items()}
-    if column == "price" and cells["order_quantity"] is not None:
-        rate = at["unit_price"]
-        return f'=IF({rate}="","",ROUND({at["order_quantity"]}*{rate},2))'
+    if column == "price":
+        rate, paid = at["unit_price"], at["exact_quantity" if cells["order_quantity"] is None else "order_quantity"]
+        return f'=IF({rate}="","",ROUND({paid}*{rate},2))'
     if column == "labor_hours":
         rate = at["unit_labor_hours"]
         return f'=IF({rate}="","",{at["exact_quantity"]}*{rate})'
@@ -143,9 +143,9 @@ def _write_totals(book: Workbook, lines: list[TakeoffLine], formats: dict[str, A
         letter = chr(ord("A") + place)
         formula = f"=SUM({letter}2:{letter}{last})" if groups else "=0"
         sheet.write_formula(last, place, formula, formats[form], value)
-    gaps = f'=IF(D{last + 1}=0,"Every line that is ordered has a price.","The price has gaps: see the lines without.")'
+    gaps = f'=IF(D{last + 1}=0,"Every line has a price.","The price has gaps: see the lines without.")'
     complete = _sums(lines)[2] == 0
-    told = "Every line that is ordered has a price." if complete else "The price has gaps: see the lines without."
+    told = "Every line has a price." if complete else "The price has gaps: see the lines without."
     sheet.write_formula(last + 1, 0, gaps, None, told)
     _set_up(sheet, "Totals of the takeoff")
 
@@ -157,17 +157,17 @@ def _group_totals(row: int, last: int, lines: list[TakeoffLine]) -> list[tuple[s
     formulas = (
         f"=SUMIFS({column['price']},{group})",
         f"=SUMIFS({column['labor_hours']},{group})",
-        f'=COUNTIFS({group},{column["order_quantity"]},"<>",{column["unit_price"]},"")',
+        f'=COUNTIFS({group},{column["unit_price"]},"")',
         f'=COUNTIFS({group},{column["unit_labor_hours"]},"")',
     )
     return list(zip(formulas, _sums(lines), strict=True))
 
 
 def _sums(lines: list[TakeoffLine]) -> tuple[float, float, float, float]:
-    """Give price, hours, how many ordered lines have no price, and how many no hours."""
+    """Give price, hours, how many lines have no price, and how many no hours."""
     return (
         round(sum([0.0 if line.price is UNSET else line.price for line in lines]), 2),
         sum([0.0 if line.labor_hours is UNSET else line.labor_hours for line in lines]),
-        sum([line.order_quantity is not UNSET and line.unit_price is UNSET for line in lines]),
+        sum([line.unit_price is UNSET for line in lines]),
         sum([line.unit_labor_hours is UNSET for line in lines]),
     )

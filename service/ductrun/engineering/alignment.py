@@ -39,8 +39,8 @@ def plan_length(section: Section) -> float:
 
 
 def rise(section: Section) -> float:
-    """Give by how much a section climbs [m], negative where it falls: L sin phi, R |cos phi1 - cos phi2| with the sign
-    of its mean slope.
+    """Give by how much a section climbs [m], negative where it falls: L sin phi of a straight and of a bend in plan, R
+    |cos phi1 - cos phi2| with the sign of its mean slope.
 
     Parameters: section, a straight or a bend.
     Source: derived.
@@ -48,7 +48,7 @@ def rise(section: Section) -> float:
     if isinstance(section, Straight):
         return section.length * math.sin(section.grade)
     if isinstance(section, HorizontalBend):
-        return 0.0
+        return section.developed_length * math.sin(section.grade)
     turned = math.cos(section.entry_grade) - math.cos(section.exit_grade)
     return section.radius * (turned if section.exit_grade > section.entry_grade else -turned)
 
@@ -73,6 +73,24 @@ class Line(NamedTuple):
     def between(self, start: float, end: float) -> list[float]:
         """Give the stations [m] from start to end [m]: both, and every point between them."""
         return [start, *(at for at in self.stations if start < at < end), end]
+
+
+def bends_along(line: Line, start: float, bend: HorizontalBend, *, follows: bool) -> list[HorizontalBend]:
+    """Give a bend in plan the slope of a line from a station on: where it `follows` its breaks, a part for each slope,
+    else one with the mean slope.
+
+    Parameters: line of heights [m], start of the bend [m] in plan, bend, follows whether it is laid on the line.
+    Source: derived.
+    """
+    end = start + bend.radius * bend.angle
+    places = line.between(start, end) if follows else [start, end]
+    return [
+        bend._replace(
+            angle=(far - near) / bend.radius,
+            grade=math.atan2(line.height(far) - line.height(near), far - near),
+        )
+        for near, far in pairwise(places)
+    ]
 
 
 def straights_along(line: Line, start: float, end: float) -> list[Straight]:

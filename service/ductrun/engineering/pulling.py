@@ -16,7 +16,7 @@ import math
 from collections.abc import Iterable, Sequence
 from typing import NamedTuple
 
-from ductrun.engineering import vertical_bends
+from ductrun.engineering import sloped_bends, vertical_bends
 from ductrun.engineering.tension import horizontal_bend, horizontal_bend_entry, straight
 
 
@@ -82,48 +82,56 @@ class Straight(NamedTuple):
 
 
 class HorizontalBend(NamedTuple):
-    """A bend in a level plane: centre-line `radius` [m], `angle` [rad], effective `friction` K (ratio), and the
-    `share` (ratio) of T/R that presses on the worst cable.
+    """A bend in plan: centre-line `radius` [m], `angle` [rad], effective `friction` K (ratio), and the `share` (ratio)
+    of T/R that presses on the worst cable. It lies in a level plane, or evenly on a slope `grade` [rad].
     """
 
     radius: float
     angle: float
     friction: float = 0.0
     share: float = 1.0
+    grade: float = 0.0
 
     def pulled(self, tension: float, weight: float) -> SectionPull:
-        """Pull through it by `horizontal_bend`, from a tension [N] and a weight [N/m]: it never falls."""
+        """Pull through it by `horizontal_bend`, from a tension [N] and a weight [N/m]; on a slope by `sloped_bends`."""
+        if self.grade:
+            leaving = sloped_bends.carry(tension, weight * self.radius, self.friction, self.angle, self.grade)
+            top = max(tension, leaving)
+            return SectionPull(tension, leaving, top, self.share * sloped_bends.pressure(top, self.radius, self.grade))
         leaving = horizontal_bend(tension, weight, self.friction, self.radius, self.angle)
         return SectionPull(tension, leaving, leaving, self.share * leaving / self.radius)
 
     def entry(self, tension_out: float, weight: float) -> float:
         """Give the tension [N] that enters where `tension_out` [N] leaves, by `horizontal_bend_entry`; weight
-        [N/m].
+        [N/m]; on a slope by `sloped_bends`.
         """
+        if self.grade:
+            return sloped_bends.entry(tension_out, weight * self.radius, self.friction, self.angle, self.grade)
         return horizontal_bend_entry(tension_out, weight, self.friction, self.radius, self.angle)
 
     def laid(self, friction: float, share: float) -> HorizontalBend:
         """Give the bend with its friction K (ratio) and the share (ratio) of T/R on the worst cable."""
-        return HorizontalBend(self.radius, self.angle, friction, share)
+        return HorizontalBend(self.radius, self.angle, friction, share, self.grade)
 
     def reversed(self) -> HorizontalBend:
-        """Give the section met from its other end: the same."""
-        return self
+        """Give the section met from its other end: the same, but for its slope."""
+        return self._replace(grade=-self.grade) if self.grade else self
 
     @property
     def entry_grade(self) -> float:
-        """The slope [rad] where the cable enters: level."""
-        return 0.0
+        """The slope [rad] where the cable enters."""
+        return self.grade
 
     @property
     def exit_grade(self) -> float:
-        """The slope [rad] where the cable leaves: level."""
-        return 0.0
+        """The slope [rad] where the cable leaves."""
+        return self.grade
 
     @property
     def developed_length(self) -> float:
         """The length along the centre line [m]."""
-        return self.radius * self.angle
+        flat = self.radius * self.angle
+        return flat / math.cos(self.grade) if self.grade else flat
 
 
 class VerticalBend(NamedTuple):
@@ -224,7 +232,7 @@ def steepest(sections: Iterable[Section]) -> float:
     """
     slopes = [section.grade for section in sections if section.__class__ is Straight]
     for section in sections:
-        if section.__class__ is VerticalBend:
+        if section.__class__ is not Straight:
             slopes += (section.entry_grade, section.exit_grade)
     return max(*slopes, -min(slopes)) if slopes else 0.0
 
@@ -255,6 +263,9 @@ def _steep_parts(section: Section, steeper_than: float) -> list[float]:
     """Rise [m], negative where it falls, of each part of a section that is steeper than a slope."""
     if isinstance(section, Straight):
         return [section.length * math.sin(section.grade)] if abs(section.grade) > steeper_than else []
+    if isinstance(section, HorizontalBend):
+        steep = abs(section.grade) > steeper_than
+        return [section.developed_length * math.sin(section.grade)] if steep else []
     entry, leave = section.entry_grade, section.exit_grade
     halves = [(entry, 0.0), (0.0, leave)] if entry * leave < 0.0 else [(entry, leave)]
     parts = []

@@ -88,7 +88,9 @@ class Book:
     """What all sheets of one answer write into. `working` is None unless the caller asked for it.
 
     `settled` holds what was taken because the caller gave nothing, by the pointer of the member left out; `contested`
-    what else was taken for a member that one practice leaves out for parts which ask for different defaults.
+    what else was taken for a member that one practice leaves out for parts which ask for different defaults. `shared`
+    holds, by pointer, what was taken for members that may be given once for all parts or for one alone; None of a part
+    that does without.
     """
 
     __slots__ = (
@@ -100,6 +102,7 @@ class Book:
         "follows_code",
         "held",
         "settled",
+        "shared",
         "sources",
         "unjudged",
         "violated",
@@ -117,6 +120,7 @@ class Book:
         self.edition: str = CODE_EDITION.value.value
         self.follows_code = False
         self.contested: list[tuple[str, Default[Any]]] = []
+        self.shared: dict[str, list[tuple[Worksheet | None, str, Default[Any] | None]]] = {}
         self.held = self.unjudged = self.violated = False
 
     @property

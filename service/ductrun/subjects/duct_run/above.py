@@ -15,7 +15,7 @@ from ductrun.subjects.duct_run.choices import SupportKind
 from ductrun.subjects.duct_run.laying import LaidStretch, conduit_of_riser
 from ductrun.subjects.duct_run.moving_practice import RunMoving
 from ductrun.subjects.duct_run.places import Stop
-from ductrun.subjects.duct_run.practice import laid_over
+from ductrun.subjects.duct_run.practice import LayeredSheet, laid_over
 from ductrun.subjects.duct_run.settings import SUPPORTS, AboveGroundSetting
 from ductrun.subjects.duct_run.site import Site
 from ductrun.subjects.movement.choices import ConduitMaterial, SupportedConduitType
@@ -23,6 +23,7 @@ from ductrun.subjects.movement.findings import Coefficient, coefficient_of, repo
 from ductrun.subjects.movement.fittings import FITTING_TRAVEL
 from ductrun.subjects.movement.moving import USABLE_TRAVEL, Movement, move
 from ductrun.subjects.movement.runs import StraightRun
+from ductrun.subjects.movement.service_temperature import has_limit
 from ductrun.subjects.movement.spacing import SupportedConduit, SupportSpacing, spacing_of
 from ductrun.subjects.movement.strapping import Fittings, Supported, Supporting, support
 from ductrun.subjects.parts.choices import ConduitType
@@ -54,6 +55,7 @@ def assess_above(setting: AboveGroundSetting, laid: LaidStretch, bank: RunBank, 
     movement = None
     coefficient = _coefficient(conduit, site, place) if runs else None
     if coefficient is not None and site.seen is not None:
+        _leave(coefficient, sheet)
         movement = move(given, _against_structure(setting, coefficient, place), runs, site.seen, sheet)
     spacing = _spacing(conduit, given, setting.support_spacing, sheet)
     supported = [] if spacing is None else _supported(given, spacing, runs, movement, sheet)
@@ -74,6 +76,7 @@ def assess_riser(stop: Stop, bank: RunBank, site: Site) -> RiserAbove:
     coefficient = _coefficient(conduit, site, place)
     movement = None
     if coefficient is not None and site.seen is not None:
+        _leave(coefficient, sheet)
         movement = move(given, coefficient, [run], site.seen, sheet)
     spacing = _ruled(conduit, given, sheet)
     if spacing is None:
@@ -171,6 +174,12 @@ def _coefficient(conduit: _Conduit, site: Site, place: Worksheet) -> Coefficient
     )
     place.judge(None)
     return None
+
+
+def _leave(coefficient: Coefficient, sheet: LayeredSheet) -> None:
+    """Say that air has no limit around a material: the limit of another is none of it."""
+    if coefficient.material is not None and not has_limit(coefficient.material):
+        sheet.leave("service_temperature")
 
 
 def _against_structure(setting: AboveGroundSetting, coefficient: Coefficient, place: Worksheet) -> Coefficient:

@@ -11,6 +11,7 @@ from ductrun.engineering.bank import Envelope
 from ductrun.engineering.rounding import over
 from ductrun.kit.wording import without_noise
 from ductrun.kit.worksheet import Fault, Gathering, UnanswerableError, Worksheet
+from ductrun.subjects.conduit.joining import CORD_TAIL
 from ductrun.subjects.duct_run.above import assess_above, assess_riser
 from ductrun.subjects.duct_run.assessment import AssessedCircuit, AssessedStretch, DuctRun, FilledConduit, JudgedType
 from ductrun.subjects.duct_run.banks import RunBank, bank_here, place_bank
@@ -43,12 +44,15 @@ from ductrun.subjects.duct_run.laying import (
     lay_line,
     leg_of,
     riser_of,
+    riser_sheet,
 )
 from ductrun.subjects.duct_run.names import Names
 from ductrun.subjects.duct_run.places import Stop
-from ductrun.subjects.duct_run.practice import practice_of
+from ductrun.subjects.duct_run.practice import practice_of, settle_shared
 from ductrun.subjects.duct_run.pulls import pulls_of, spans_of
+from ductrun.subjects.duct_run.rates import check_rates, find_idle_rates
 from ductrun.subjects.duct_run.site import Site, site_of
+from ductrun.subjects.duct_run.takeoff import entries_of
 from ductrun.subjects.duct_run.uses import judged_riser, judged_uses
 from ductrun.subjects.fill.fill import hold
 from ductrun.subjects.fill.rules import Filling
@@ -84,6 +88,8 @@ def assess(request: DuctRunRequest, sheet: Worksheet) -> DuctRun:
     with faults, names.about("The bank"):
         banks = _banks(request, sheet)
     with faults:
+        check_rates(request.rates or (), sheet)
+    with faults:
         heights = _heights(request, sheet)
     with faults:
         site = site_of(request, sheet)
@@ -104,10 +110,15 @@ def assess(request: DuctRunRequest, sheet: Worksheet) -> DuctRun:
     find_crossings(stretches, names)
     assessed = _circuits(circuits, stretches, stops, request, sheet, names)
     caution_places(stretches, stops, sheet)
-    names.write()
+    settle_shared(sheet.book)
     stations = [0.0, *(_end(one) for one in laid if one.given.pull_point is not None), _end(laid[-1])]
     ground = None if heights is None else heights.ground
-    return DuctRun(request, stops, stations, stretches, assessed, ground, site.openings)
+    run = DuctRun(request, stops, stations, stretches, assessed, ground, site.openings)
+    if request.rates:
+        run = run._replace(entries=list(entries_of(run, sheet.tell)))
+        find_idle_rates(request.rates, run.entries or (), sheet)
+    names.write()
+    return run
 
 
 def _end(laid: LaidStretch) -> float:
@@ -143,10 +154,11 @@ def _banks(request: DuctRunRequest, sheet: Worksheet) -> list[RunBank]:
     known: dict[tuple[object, ...], RunBank] = {}
     banks = []
     for index, stretch in enumerate(request.stretches):
-        key = (id(stretch.bank), id(stretch.conduit), stretch.conduit_type, tuple(stretch.tiers or ()))
+        room = _takes_room(stretch)
+        key = (room, id(stretch.bank), id(stretch.conduit), stretch.conduit_type, tuple(stretch.tiers or ()))
         with faults:
             if key not in known:
-                known[key] = place_bank(*bank_here(request, stretch, index, sheet))
+                known[key] = place_bank(*bank_here(request, stretch, index, sheet), takes_room=room)
             banks.append(known[key])
             count = len(banks[0].ducts)
             if len(known[key].ducts) != count:
@@ -154,6 +166,12 @@ def _banks(request: DuctRunRequest, sheet: Worksheet) -> list[RunBank]:
                 raise UnanswerableError(sheet.fault(f"stretches/{index}/bank", "other_number_of_ducts", words))
     faults.stop()
     return banks
+
+
+def _takes_room(stretch: Stretch) -> bool:
+    """Say whether the outside of its ducts counts in a stretch: in what is dug, poured, or floats."""
+    setting = stretch.setting
+    return setting.kind in BURIED or (setting.kind == "bored" and setting.drilling_fluid_density is not None)
 
 
 def _heights(request: DuctRunRequest, sheet: Worksheet) -> Heights | None:
@@ -321,9 +339,10 @@ def _stretch(
     elif setting.kind == "above_ground":
         above = assess_above(setting, laid, bank, site)
     pieces = []
+    given = practices.request.joining
+    joining = practice_of(RunJoining, "joining", given, stretch.joining, practices.sheet, here)
+    tail = joining[1].settle("cord_tail", joining[0].cord_tail, CORD_TAIL).si
     if setting.kind != "existing":
-        given = practices.request.joining
-        joining = practice_of(RunJoining, "joining", given, stretch.joining, practices.sheet, here)
         pieces = pieces_of(laid, bank, ends, joining)
     risers = []
     for stop in climbed:
@@ -331,7 +350,7 @@ def _stretch(
             uses += judged_riser(bank, stop)
             risers.append(assess_riser(stop, bank, site))
     uplift = floated_in_fluid(stretch, bank, here, practices)
-    return AssessedStretch(laid, bank, uses, cover, burial, above, risers, pieces, uplift)
+    return AssessedStretch(laid, bank, uses, cover, burial, above, risers, pieces, uplift, tail)
 
 
 def _circuits(
@@ -366,7 +385,7 @@ def _fills(circuit: PlacedCircuit, passed: Sequence[AssessedStretch], names: Nam
             ways = [(duct.conduit, duct.sheet, stretch.laid.name)]
             for riser in stretch.risers:
                 conduit = conduit_of_riser(riser.stop, duct.conduit)
-                place = riser.stop.sheet.within("riser_conduit_type")
+                place = riser_sheet(riser.stop, duct.sheet)
                 ways.append((conduit, place, f"the riser at {riser.stop.name}"))
             for conduit, place, where in ways:
                 listed = conduit.kind == "listed"

@@ -16,6 +16,7 @@ from ductrun.subjects.duct_run.circuits import PlacedCircuit
 from ductrun.subjects.duct_run.form import DuctRunRequest
 from ductrun.subjects.duct_run.laying import LaidSection, LaidStretch
 from ductrun.subjects.duct_run.places import Stop
+from ductrun.subjects.duct_run.takeoff_entries import Entry
 from ductrun.subjects.fill.fill import Filled
 from ductrun.subjects.ground.cover import Cover
 from ductrun.subjects.ground.digging import Trench
@@ -98,7 +99,7 @@ class RiserAbove(NamedTuple):
 
 
 class AssessedStretch(NamedTuple):
-    """One stretch: laid out, with its bank, and all that was asked of it."""
+    """One stretch: laid out, with its bank, and all that was asked of it; the cord left at each end of a duct [m]."""
 
     laid: LaidStretch
     bank: RunBank
@@ -109,6 +110,7 @@ class AssessedStretch(NamedTuple):
     risers: list[RiserAbove]
     pieces: list[Piece]
     bore_uplift: Flotation | None
+    cord_tail: float = 0.0
 
 
 class FilledConduit(NamedTuple):
@@ -149,7 +151,8 @@ class AssessedCircuit(NamedTuple):
 class DuctRun(NamedTuple):
     """A whole run: as asked, its stops from start to end, stretches and circuits, and its ground, if that is known.
 
-    `stations` are those of the stops [m] in plan; `openings` the temperatures of the opening table.
+    `stations` are those of the stops [m] in plan; `openings` the temperatures of the opening table; `entries` what it
+    takes, where rates were held against that.
     """
 
     given: DuctRunRequest
@@ -159,6 +162,7 @@ class DuctRun(NamedTuple):
     circuits: list[AssessedCircuit]
     ground: Line | None
     openings: list[Temperature]
+    entries: list[Entry] | None = None
 
     @property
     def length(self) -> float:

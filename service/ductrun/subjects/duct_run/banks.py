@@ -5,12 +5,12 @@ from __future__ import annotations
 from typing import Any, NamedTuple
 
 from ductrun.engineering.bank import Bank
-from ductrun.kit.worksheet import UnanswerableError, Worksheet
+from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.duct_run.form import DuctRunRequest, Stretch
-from ductrun.subjects.duct_run.practice import LayeredSheet, laid_over
-from ductrun.subjects.parts.bank import DuctBank, DuctLine, bank_of, counts_of, lines_of
+from ductrun.subjects.duct_run.practice import LayeredSheet, MemberSheet, laid_over
+from ductrun.subjects.parts.bank import DuctBank, DuctLine, bank_of, check_lists, counts_of, lines_of
 from ductrun.subjects.parts.choices import ConduitType
-from ductrun.subjects.parts.conduit import SIZES, ListedConduit, MeasuredConduit
+from ductrun.subjects.parts.conduit import SIZES, ListedConduit, MeasuredConduit, find_row
 
 
 class DuctPlace(NamedTuple):
@@ -22,18 +22,27 @@ class DuctPlace(NamedTuple):
 
 
 class RunBank(NamedTuple):
-    """The bank of a stretch: as given with its sheet, its ducts placed, and each in order from the bottom left."""
+    """The bank of a stretch: as given with its sheet, its ducts placed, and each in order from the bottom left.
+
+    `placed` is None where the ducts take no room and no outside diameter of some is known.
+    """
 
     given: DuctBank
     sheet: Worksheet
-    placed: Bank
+    placed: Bank | None
     lines: list[DuctLine]
     ducts: list[DuctPlace]
 
     @property
+    def in_its_place(self) -> Bank:
+        """The ducts placed, where they take room."""
+        assert self.placed is not None  # noqa: S101  (what takes room was placed, or refused)
+        return self.placed
+
+    @property
     def below_the_top(self) -> float:
         """How far the center of the lowest duct lies below the top of the ducts [m]."""
-        return self.placed.height - min(duct.y for duct in self.placed.ducts)
+        return self.in_its_place.height - min(duct.y for duct in self.in_its_place.ducts)
 
 
 def bank_here(request: DuctRunRequest, stretch: Stretch, index: int, sheet: Worksheet) -> tuple[DuctBank, Worksheet]:
@@ -54,19 +63,43 @@ def bank_here(request: DuctRunRequest, stretch: Stretch, index: int, sheet: Work
     if stretch.conduit is not None:
         own |= _of_conduit(shared, stretch.conduit)
         redirected["conduit"] = here.pointer("conduit")
+    kind: Worksheet | None = None
     if stretch.conduit_type is not None:
+        kind = MemberSheet(here, "conduit_type")
         own["conduit"] = _of_type(shared.conduit, stretch.conduit_type, here)
         if shared.tier_ducts:
             own["tier_ducts"] = _tiers_of_type(shared, stretch.conduit_type, here)
     if not own:
         return shared, place
-    return laid_over(shared, own), LayeredSheet(place, here, redirected, here.place)
+    return laid_over(shared, own), _BankSheet(place, here, redirected, kind)
 
 
-def place_bank(given: DuctBank, sheet: Worksheet) -> RunBank:
-    """Place the ducts of a bank, and name each."""
-    placed = bank_of(given, sheet)
-    lines = lines_of(given, sheet)
+class _BankSheet(LayeredSheet):
+    """The sheet of the bank of the run with what a stretch lays over it; of a type of its own every conduit is that."""
+
+    __slots__ = ("_kind",)
+
+    def __init__(self, shared: Worksheet, here: Worksheet, redirected: dict[str, str], kind: Worksheet | None) -> None:
+        """Lay the members of a stretch over a bank; `kind` is the sheet of its type of conduit, if it has one."""
+        super().__init__(shared, here, redirected, here.place)
+        self._kind = kind
+
+    def within(self, member: str, about: str | None = None) -> Worksheet:
+        """Give the sheet of a part of the bank."""
+        if self._kind is not None and member.rsplit("/", maxsplit=1)[-1] == "conduit":
+            return self._kind
+        return super().within(member, about)
+
+
+def place_bank(given: DuctBank, sheet: Worksheet, *, takes_room: bool) -> RunBank:
+    """Place the ducts of a bank, and name each; where they take no room, as far as their outside diameters are known.
+
+    What stands above ground or is there already may be conduit of which no outside diameter is on file.
+    """
+    lines = _checked_lines(given, sheet)
+    placed = None
+    if takes_room or all(_is_known(line.conduit) for line in lines):
+        placed = bank_of(given, sheet)
     ducts: list[DuctPlace] = []
     for line in lines:
         before = sum(duct.name.startswith(f"{line.tier + 1}-") for duct in ducts)
@@ -75,6 +108,28 @@ def place_bank(given: DuctBank, sheet: Worksheet) -> RunBank:
             for position in range(1, line.duct_count + 1)
         ]
     return RunBank(given, sheet, placed, lines, ducts)
+
+
+def _checked_lines(given: DuctBank, sheet: Worksheet) -> list[DuctLine]:
+    """Give the ducts of a bank by kind and tier; refuses lists that part and sizes that are not in the tables."""
+    counts = counts_of(given, sheet)
+    if given.tier_ducts or given.signal_ducts:
+        check_lists(given, counts, sheet)
+    lines = lines_of(given, sheet)
+    faults = Gathering()
+    for conduit, place in {id(line.conduit): (line.conduit, line.place) for line in lines}.values():
+        with faults:
+            if conduit.kind == "listed":
+                find_row(conduit, place)
+    faults.stop()
+    return lines
+
+
+def _is_known(conduit: ListedConduit | MeasuredConduit) -> bool:
+    """Say whether the outside diameter of a conduit that is on file is known."""
+    if conduit.kind == "measured":
+        return conduit.outside_diameter is not None
+    return SIZES[conduit.type][conduit.trade_size].outside_diameter_in is not None
 
 
 def _refuse_two(stretch: Stretch, here: Worksheet) -> None:

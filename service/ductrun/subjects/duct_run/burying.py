@@ -75,7 +75,7 @@ def envelope_of(stretch: Stretch, bank: RunBank, here: Worksheet, practices: Pra
     if setting.kind != "encased":
         shape = place.within("pour_shape")
         asked = AskedPour(bank.given, bank.sheet, None, place.within("concrete_cover"), None, shape)
-        return buried_directly(bank.placed, asked)
+        return buried_directly(bank.in_its_place, asked)
     asked = AskedPour(
         bank.given,
         bank.sheet,
@@ -86,9 +86,9 @@ def envelope_of(stretch: Stretch, bank: RunBank, here: Worksheet, practices: Pra
     )
     concrete = concrete_of(asked)
     if place.settle("pour", setting.pour, POUR) is PourPractice.FORMED:
-        return poured(bank.placed, asked, concrete)
+        return poured(bank.in_its_place, asked, concrete)
     given, sheet = practices.digging(stretch, here)
-    return poured_as_dug(given, bank.placed, asked, concrete, sheet)
+    return poured_as_dug(given, bank.in_its_place, asked, concrete, sheet)
 
 
 def above_ducts(envelope: Envelope) -> float:
@@ -236,7 +236,7 @@ def bury(
         concrete, poured_on = practices.concrete(stretch, here)
         encasement = encase(concrete, envelope, length, poured_on)
         floating, floated_on = practices.floating(here)
-        flotation = float_bank(floating, bare(bank.placed), walls, None, length, floated_on)
+        flotation = float_bank(floating, bare(bank.in_its_place), walls, None, length, floated_on)
     if _is_spaced(stretch, bank, here):
         spacers = _spaced(stretch, bank, length, here, practices)
     return Burial(
@@ -260,8 +260,8 @@ def _is_spaced(stretch: Stretch, bank: RunBank, here: Worksheet) -> bool:
 
 def _spaced(stretch: Stretch, bank: RunBank, length: float, here: Worksheet, practices: Practices) -> Spacers:
     given, sheet = practices.spacing(stretch, here)
-    by_tier: list[list[float]] = [[] for _ in bank.placed.tier_tops]
-    for duct in bank.placed.ducts:
+    by_tier: list[list[float]] = [[] for _ in bank.in_its_place.tier_tops]
+    for duct in bank.in_its_place.ducts:
         by_tier[duct.tier].append(duct.diameter)
     return space(given, runs_of(by_tier), length, sheet)
 
@@ -298,4 +298,6 @@ def floated_in_fluid(stretch: Stretch, bank: RunBank, here: Worksheet, practices
         "lift_height": None,
         "tie_down_capacity": None,
     }
-    return float_bank(laid_over(given, own), bare(bank.placed), walls_of(bank.given, bank.sheet), None, None, sheet)
+    return float_bank(
+        laid_over(given, own), bare(bank.in_its_place), walls_of(bank.given, bank.sheet), None, None, sheet
+    )

@@ -15,8 +15,9 @@ from ductrun.subjects.duct_run.told import DuctRunResult, told_run
 
 def tell(run: DuctRun, telling: Telling) -> DuctRunResult:
     """Tell a run with its takeoff."""
+    entries = entries_of(run, telling) if run.entries is None else run.entries
     names = [stretch.laid.name for stretch in run.stretches]
-    return told_run(run, takeoff_of(entries_of(run, telling), names, run.given.rates, telling), telling)
+    return told_run(run, takeoff_of(entries, names, run.given.rates, telling), telling)
 
 
 OPERATION = Operation(

@@ -25,7 +25,7 @@ from ductrun.subjects.parts.bank import DuctBank, Tiers
 from ductrun.subjects.parts.cables import PulledLines
 from ductrun.subjects.parts.choices import ConduitType
 from ductrun.subjects.parts.conduit import Conduit
-from ductrun.subjects.parts.takeoff import TakeoffItem
+from ductrun.subjects.parts.takeoff import TakeoffItem, TakeoffUnit
 from ductrun.subjects.pulling.cable_order import CableOrder
 from ductrun.subjects.pulling.practice import PullPractice
 from ductrun.units import Voltage
@@ -153,11 +153,19 @@ class Rate(Form):
         default=None, description="Of this conduit alone.", examples=["pvc_schedule_40"]
     )
     size: Omissible[Name] = Field(default=None, description="Of this size alone.", examples=["4"])
+    unit: Omissible[TakeoffUnit] = Field(
+        default=None,
+        description="What it is for one of; what is ordered is rounded up in it.",
+        examples=["ft"],
+        json_schema_extra=by_rule("the US unit of the item: ft, ft2, yd3, gal_us, of cement qt_us; else each"),
+    )
     unit_price: Omissible[Price] = Field(
-        default=None, description="Price for one of the unit of the line, in the caller's money.", examples=[3.25]
+        default=None,
+        description="Price for one of the unit, in the caller's money; this, or labor hours, or both.",
+        examples=[3.25],
     )
     unit_labor_hours: Omissible[Price] = Field(
-        default=None, description="Labor hours for one of the unit of the line.", examples=[0.05]
+        default=None, description="Labor hours for one of the unit.", examples=[0.05]
     )
 
 

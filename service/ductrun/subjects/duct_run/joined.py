@@ -17,6 +17,7 @@ from ductrun.subjects.duct_run.banks import RunBank
 from ductrun.subjects.duct_run.form import RunJoining
 from ductrun.subjects.duct_run.laying import LaidSection, LaidStretch, conduit_of_riser
 from ductrun.subjects.duct_run.places import Stop
+from ductrun.subjects.duct_run.practice import laid_over
 from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit, find_row
 
 Conduits = ListedConduit | MeasuredConduit
@@ -30,13 +31,25 @@ def pieces_of(
     Plugs are counted for the run, from stop to stop.
     """
     found = []
-    for conduit, sheet, ducts in _alike(bank):
+    alike = _alike(bank)
+    of_stretch = laid.given.joining
+    asked = len(alike) == 1 and of_stretch is not None and of_stretch.ends is not None
+    for conduit, sheet, ducts in alike:
         for sections, riser, ends in _parts(laid, conduit, stops):
             own = conduit if riser is None else conduit_of_riser(riser, conduit)
             finishes = (_finish(ends[0], own), _finish(ends[1], own))
-            joined = _joined(own, len(ducts), sections, finishes, sheet, practice)
+            fitting = practice if asked and riser is None else _fitting(own, practice)
+            joined = _joined(own, len(ducts), sections, finishes, sheet, fitting)
             found.append(Piece(own, len(ducts), sections, joined, riser))
     return found
+
+
+def _fitting(conduit: Conduits, practice: tuple[RunJoining, Worksheet]) -> tuple[RunJoining, Worksheet]:
+    """Give the joining of one conduit among several: the ends of sticks are those of what is cemented."""
+    given, sheet = practice
+    if given.ends is None or known_method(conduit.type) is JoiningMethod.CEMENTED:
+        return practice
+    return laid_over(given, {"ends": None}), sheet
 
 
 def _alike(bank: RunBank) -> list[tuple[Conduits, Worksheet, list[int]]]:

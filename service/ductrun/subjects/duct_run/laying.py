@@ -9,7 +9,7 @@ from typing import NamedTuple
 from ductrun.engineering import alignment as engineering
 from ductrun.engineering.pulling import HorizontalBend, Section, Straight, VerticalBend
 from ductrun.engineering.rounding import over
-from ductrun.kit.wording import without_noise
+from ductrun.kit.wording import text_of, without_noise
 from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.conduit.elbows import standard_radius
 from ductrun.subjects.duct_run.alignment import RunSection
@@ -17,6 +17,7 @@ from ductrun.subjects.duct_run.banks import RunBank
 from ductrun.subjects.duct_run.choices import Turn
 from ductrun.subjects.duct_run.form import Stretch
 from ductrun.subjects.duct_run.places import Stop
+from ductrun.subjects.duct_run.practice import MemberSheet
 from ductrun.subjects.parts.choices import BendMade
 from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit
 from ductrun.subjects.parts.route import LEVEL, MADE
@@ -83,6 +84,11 @@ def conduit_of_riser(stop: Stop, conduit: ListedConduit | MeasuredConduit) -> Li
             )
         )
     return ListedConduit(kind="listed", type=kind, trade_size=size)
+
+
+def riser_sheet(stop: Stop, conduit_sheet: Worksheet) -> Worksheet:
+    """Give the sheet of the conduit of a riser, beside that of the duct that comes up in it."""
+    return conduit_sheet if stop.given.riser_conduit_type is None else MemberSheet(stop.sheet, "riser_conduit_type")
 
 
 def riser_of(stop: Stop | None, bank: RunBank, stretch: Stretch) -> Riser | None:
@@ -289,19 +295,21 @@ def _shortened(length: float, taken: float, given: RunSection, sheet: Worksheet)
 
 
 def along_profile(laid: Sequence[LaidSection], line: engineering.Line, station: float) -> list[LaidSection]:
-    """Give the straights of a stretch the grades of a line of heights; `station` [m] is where the stretch begins.
+    """Give the sections of a stretch the grades of a line of heights; `station` [m] is where the stretch begins.
 
-    A straight is cut where the line breaks: the ducts follow it by their joints.
+    A straight is cut where the line breaks, and a bend that is laid on a curve: the ducts follow it by their joints.
     """
     found = []
     for one in laid:
         element = one.element
-        if one.riser is not None or not isinstance(element, Straight):
-            found.append(one)
-            station += engineering.plan_length(element)
-            continue
-        found += [
-            one._replace(element=part) for part in engineering.straights_along(line, station, station + element.length)
-        ]
-        station += element.length
+        parts: Sequence[Section] = [element]
+        if isinstance(element, Straight):
+            parts = engineering.straights_along(line, station, station + element.length)
+        elif isinstance(element, HorizontalBend):
+            follows = one.made is BendMade.LAID_ON_CURVE
+            parts = engineering.bends_along(line, station, element, follows=follows)
+        for part in parts:
+            beyond = f", beyond station {text_of(one.sheet.tell.distance(station))}" if part is not parts[0] else ""
+            found.append(one._replace(element=part, name=f"{one.name}{beyond}"))
+            station += engineering.plan_length(part)
     return found

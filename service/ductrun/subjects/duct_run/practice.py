@@ -7,7 +7,7 @@ from typing import Any, TypeVar, cast
 
 from ductrun.kit.defaults import Default
 from ductrun.kit.forms import Form
-from ductrun.kit.worksheet import Worksheet
+from ductrun.kit.worksheet import Book, Worksheet
 
 T = TypeVar("T")
 F = TypeVar("F", bound=Form)
@@ -43,12 +43,12 @@ class LayeredSheet(Worksheet):
     """The sheet of members of which some were given in another place: each is told where it was given.
 
     `redirected` holds the pointers of those, by member; `own` is the sheet of the part, where a default goes that is
-    another there than for the parts before it.
+    another there than in other parts; None where a part can say nothing of its own.
     """
 
     __slots__ = ("_own", "_redirected", "_within")
 
-    def __init__(self, shared: Worksheet, own: Worksheet, redirected: dict[str, str], about: str) -> None:
+    def __init__(self, shared: Worksheet, own: Worksheet | None, redirected: dict[str, str], about: str) -> None:
         """Lay the places of members over those of a sheet; what is found is about `about`, a pointer."""
         self.tell = shared.tell
         self.about = about
@@ -70,17 +70,69 @@ class LayeredSheet(Worksheet):
         return f"{self._within}/{member}" if member else self._within
 
     def settle(self, member: str, given: T | None, default: Default[T]) -> T:
-        """Settle a member for all parts, or for this one alone where its default is another than theirs."""
+        """Settle a member; where its default then stands is said when all parts are settled (`settle_shared`)."""
         if given is not None:
             return given
-        pointer = self.pointer(member)
-        known = self.book.settled.get(pointer)
-        if known is default:
-            return default.value
-        if known is not None and known.value != default.value:
-            return self._own.settle(member, None, default)
-        self.book.take(pointer, default)
+        pointer, shared = self.pointer(member), self.book.shared
+        taken = shared.get(pointer)
+        if taken is None:
+            shared[pointer] = [(self._own, member, default)]
+        else:
+            taken.append((self._own, member, default))
         return default.value
+
+    def leave(self, member: str) -> None:
+        """Say that this part does without a member, which others may take: given for all, it would hold here too."""
+        self.book.shared.setdefault(self.pointer(member), []).append((None, member, None))
+
+
+def settle_shared(book: Book) -> None:
+    """Say where the defaults stand that parts of a run took: once for all where they took the same, else with each.
+
+    Where one part took several, as for pipes of two sizes, no one value of a member would say that: it is a rule then,
+    and the result tells what came of it.
+    """
+    for pointer, taken in book.shared.items():
+        first = taken[0][2]
+        if all(default is first or _alike(default, first) for _, _, default in taken):
+            if first is not None:
+                book.take(pointer, first)
+        else:
+            _settle_apart(book, taken)
+    book.shared.clear()
+
+
+def _alike(default: Default[Any] | None, other: Default[Any] | None) -> bool:
+    return default is not None and other is not None and bool(default.value == other.value)
+
+
+def _settle_apart(book: Book, taken: list[tuple[Worksheet | None, str, Default[Any] | None]]) -> None:
+    by_part: dict[str | None, list[Default[Any]]] = {}
+    for own, member, default in taken:
+        if default is None:
+            continue
+        by_part.setdefault(None if own is None else own.pointer(member), []).append(default)
+        if default.backing.source_id is not None:
+            book.sources[default.backing.source_id] = None
+    for pointer, defaults in by_part.items():
+        if pointer is not None and all(one.value == defaults[0].value for one in defaults):
+            book.take(pointer, defaults[0])
+
+
+class MemberSheet(Worksheet):
+    """The sheet of what one member says of a whole part: every fault and finding in it is of that member."""
+
+    __slots__ = ()
+
+    def __init__(self, parent: Worksheet, member: str) -> None:
+        """Stand for a member of a part."""
+        self.tell, self.book = parent.tell, parent.book
+        self.about = parent.about
+        self._parent, self._member = parent, member
+
+    def pointer(self, member: str = "") -> str:  # noqa: ARG002  (all of it is one member)
+        """Give the JSON pointer of the member."""
+        return self.place
 
 
 @cache

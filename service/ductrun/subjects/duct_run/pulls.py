@@ -13,7 +13,7 @@ from ductrun.kit.worksheet import Gathering, Worksheet
 from ductrun.subjects.duct_run.assessment import AssessedStretch, CircuitPull, RunPull
 from ductrun.subjects.duct_run.circuits import PlacedCircuit
 from ductrun.subjects.duct_run.form import DuctRunRequest
-from ductrun.subjects.duct_run.laying import LaidSection, conduit_of_riser
+from ductrun.subjects.duct_run.laying import LaidSection, conduit_of_riser, riser_sheet
 from ductrun.subjects.duct_run.names import Names
 from ductrun.subjects.duct_run.places import Stop
 from ductrun.subjects.duct_run.practice import practice_of
@@ -120,7 +120,7 @@ def _route(span: Span, circuit: PlacedCircuit, duct_index: int) -> PlacedRoute:
         for one in stretch.laid.sections:
             conduit, place = duct.conduit, duct.sheet
             if one.riser is not None:
-                place = one.riser.sheet.within("riser_conduit_type")
+                place = riser_sheet(one.riser, place)
                 conduit = conduit_of_riser(one.riser, conduit)
             kind = _KINDS.get(type(one.element), "vertical_bend")
             given.append(_Given(kind, one.made, friction))

@@ -26,7 +26,7 @@ class Site(NamedTuple):
     sheet: Worksheet
     openings: list[Temperature]
 
-    def here(self, own: dict[str, Any], part: Worksheet, about: str) -> tuple[Any, Worksheet]:
+    def here(self, own: dict[str, Any], part: Worksheet, about: str) -> tuple[Any, LayeredSheet]:
         """Give the practice with what a part has of its own laid over it, and its sheet; `about` is a pointer."""
         given = {name: value for name, value in own.items() if value is not None}
         redirected = {name: part.pointer(name) for name in given}
@@ -35,7 +35,7 @@ class Site(NamedTuple):
             "crosses_structural_joint": None,
             "opening_temperatures": self.openings or None,
         }
-        return laid_over(self.practice, given | asked), LayeredSheet(self.sheet, part, redirected, about)
+        return laid_over(self.practice, given | asked), LayeredSheet(self.sheet, None, redirected, about)
 
 
 def site_of(request: DuctRunRequest, sheet: Worksheet) -> Site:

@@ -3,31 +3,23 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from typing import NamedTuple
 
 from ductrun.engineering.pulling import Straight
 from ductrun.kit.telling import Telling
 from ductrun.kit.wording import text_of
 from ductrun.subjects.bank.spacing import Pieces
+from ductrun.subjects.conduit.cement import QUART
 from ductrun.subjects.conduit.choices import JoiningMethod, RunEnd
 from ductrun.subjects.duct_run.assessment import AssessedStretch, DuctRun, Piece
-from ductrun.subjects.duct_run.choices import PlaceKind
 from ductrun.subjects.duct_run.laying import LaidSection
-from ductrun.subjects.duct_run.places import CONFINED
-from ductrun.subjects.duct_run.takeoff_lines import Entry, Kind
+from ductrun.subjects.duct_run.takeoff_ends import ends_and_spans, spans_of_run
+from ductrun.subjects.duct_run.takeoff_entries import Entry, SizeOfLine, sized
 from ductrun.subjects.parts.choices import BendMade
 from ductrun.subjects.parts.takeoff import TakeoffItem, VolumeMeasure
 from ductrun.subjects.pulling.choices import Attachment
 from ductrun.subjects.pulling.practice import ATTACHMENT
 
 _FINISHES = {RunEnd.END_BELL: TakeoffItem.END_BELL, RunEnd.ADAPTER: TakeoffItem.TERMINAL_ADAPTER}
-
-
-class _Size(NamedTuple):
-    """Conduit type and trade size of a line, as far as they are known."""
-
-    conduit_type: str | None
-    size: str | None
 
 
 def entries_of(run: DuctRun, tell: Telling) -> Iterator[Entry]:
@@ -38,7 +30,7 @@ def entries_of(run: DuctRun, tell: Telling) -> Iterator[Entry]:
         for at, piece in enumerate(stretch.pieces):
             yield from _ducts(index, at, stretch, piece, tell)
         yield from _above(index, stretch, tell)
-    yield from _spans(run, tell)
+    yield from ends_and_spans(run, tell)
     yield from _cables(run, tell)
 
 
@@ -50,8 +42,8 @@ def _ground(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[Ent
         bore = setting.bore_diameter
         size = None if bore is None else text_of(tell.given(bore))
         words = text_of(tell.distance(length))
-        yield Entry(TakeoffItem.BORE, Kind.LENGTH, length, index, f"{at}/plan_length", words, size=size)
-        yield Entry(TakeoffItem.BORE_PIT, Kind.COUNT, 2, index, f"{at}/plan_length", "one at either end")
+        yield Entry(TakeoffItem.BORE, length, index, f"{at}/plan_length", words, size=size)
+        yield Entry(TakeoffItem.BORE_PIT, 2, index, f"{at}/plan_length", "one at either end")
     if stretch.burial is None:
         return
     trench, volume = stretch.burial.trench, tell.bulk_volume
@@ -61,14 +53,13 @@ def _ground(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[Ent
     section += f"{text_of(tell.distance(length))} long"
     yield Entry(
         TakeoffItem.EXCAVATION,
-        Kind.VOLUME,
         dug.excavated,
         index,
         f"{at}/excavation_volume",
         section,
         measure=VolumeMeasure.BANK,
     )
-    yield Entry(TakeoffItem.SHORING, Kind.AREA, trench.shoring, index, f"{at}/shoring_area", "both sides where deep")
+    yield Entry(TakeoffItem.SHORING, trench.shoring, index, f"{at}/shoring_area", "both sides where deep")
     for item, quantity, measure, member in (
         (TakeoffItem.BEDDING, dug.bedding, VolumeMeasure.COMPACTED, "bedding_volume"),
         (TakeoffItem.SELECT_FILL, dug.select_fill, VolumeMeasure.COMPACTED, "select_fill_volume"),
@@ -78,27 +69,25 @@ def _ground(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[Ent
     ):
         ordered = item not in {TakeoffItem.NATIVE_BACKFILL, TakeoffItem.SPOIL}
         words = text_of(volume(quantity))
-        yield Entry(item, Kind.VOLUME, quantity, index, f"{at}/{member}", words, measure=measure, ordered=ordered)
+        yield Entry(item, quantity, index, f"{at}/{member}", words, measure=measure, ordered=ordered)
     loads = abs(trench.spoil) / trench.haul_capacity
     words = f"{text_of(volume(abs(trench.spoil)))} loose"
-    yield Entry(TakeoffItem.HAUL_LOAD, Kind.COUNT, loads, index, f"{at}/haul_load_count", words, ordered=True)
+    yield Entry(TakeoffItem.HAUL_LOAD, loads, index, f"{at}/haul_load_count", words, ordered=True)
     tape = trench.tape_length
     words = f"{text_of(tell.distance(length))} with its overlap"
-    yield Entry(TakeoffItem.WARNING_TAPE, Kind.LENGTH, tape, index, f"{at}/warning_tape_length", words, ordered=True)
+    yield Entry(TakeoffItem.WARNING_TAPE, tape, index, f"{at}/warning_tape_length", words, ordered=True)
     paved = trench.pavement
     if paved is None:
         return
     at, kind = f"{at}/pavement", str(paved.kind)
     cut = text_of(tell.distance(paved.cut_length))
-    yield Entry(
-        TakeoffItem.PAVEMENT_SAWCUT, Kind.LENGTH, paved.cut_length, index, f"{at}/saw_cut_length", cut, size=kind
-    )
+    yield Entry(TakeoffItem.PAVEMENT_SAWCUT, paved.cut_length, index, f"{at}/saw_cut_length", cut, size=kind)
     area = f"{text_of(tell.size(paved.width))} wide at most"
     for item, member in (
         (TakeoffItem.PAVEMENT_REMOVAL, "removal_area"),
         (TakeoffItem.PAVEMENT_RESTORATION, "restoration_area"),
     ):
-        yield Entry(item, Kind.AREA, paved.area, index, f"{at}/{member}", area, size=kind)
+        yield Entry(item, paved.area, index, f"{at}/{member}", area, size=kind)
 
 
 def _bank(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[Entry]:
@@ -113,7 +102,7 @@ def _bank(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[Entry
         spacing = text_of(tell.distance(ties.station_spacing))
         words = f"{ties.tie_downs} at each station, stations {spacing} apart"
         place = f"{at}/flotation/total_tie_down_count"
-        yield Entry(TakeoffItem.TIE_DOWN, Kind.COUNT, ties.all_tie_downs, index, place, words, ordered=True)
+        yield Entry(TakeoffItem.TIE_DOWN, ties.all_tie_downs, index, place, words, ordered=True)
     pour = burial.encasement
     if pour is None:
         return
@@ -122,7 +111,6 @@ def _bank(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[Entry
     words = f"{text_of(gross)} less {text_of(tell.bulk_volume(pour.displaced))} of ducts"
     yield Entry(
         TakeoffItem.CONCRETE,
-        Kind.VOLUME,
         pour.net,
         index,
         f"{at}/net_volume",
@@ -134,7 +122,7 @@ def _bank(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[Entry
     )
     form = pour.envelope.form * pour.length
     words = f"{text_of(tell.size(pour.envelope.height))} high, both sides"
-    yield Entry(TakeoffItem.FORM, Kind.AREA, form, index, f"{at}/form_area", words)
+    yield Entry(TakeoffItem.FORM, form, index, f"{at}/form_area", words)
     if pour.bars is not None:
         bars, at = pour.bars, f"{at}/reinforcing_takeoff"
         words = f"{bars.lap_count} laps of {text_of(tell.size(bars.lap))} in it"
@@ -142,12 +130,11 @@ def _bank(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[Entry
             (TakeoffItem.REINFORCING_BAR, bars.longitudinal, "longitudinal_length", bars.size, words),
             (TakeoffItem.TIE_BAR, bars.ties, "tie_length", bars.tie_size, f"{bars.tie_count} ties"),
         ):
-            yield Entry(item, Kind.LENGTH, length, index, f"{at}/{member}", how, size=str(size), ordered=True)
+            yield Entry(item, length, index, f"{at}/{member}", how, size=str(size), ordered=True)
     if pour.grounding is not None:
         ground = pour.grounding
         yield Entry(
             TakeoffItem.BANK_GROUND,
-            Kind.LENGTH,
             ground.length,
             index,
             f"stretches/{index}/encasement/bank_ground_takeoff/conductor_length",
@@ -173,7 +160,6 @@ def _spacers(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[En
         ):
             yield Entry(
                 item,
-                Kind.COUNT,
                 count,
                 index,
                 f"stretches/{index}/spacers/{member}",
@@ -186,29 +172,20 @@ def _spacers(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[En
 
 def _size_of(stretch: AssessedStretch, outside: float, tell: Telling) -> str:
     """Give the trade size of the ducts of an outside diameter [m], or that diameter."""
-    for duct, placed in zip(stretch.bank.ducts, stretch.bank.placed.ducts, strict=True):
+    for duct, placed in zip(stretch.bank.ducts, stretch.bank.in_its_place.ducts, strict=True):
         if placed.diameter == outside and duct.conduit.trade_size is not None:
             return str(duct.conduit.trade_size)
     return text_of(tell.size(outside))
 
 
-def _named(piece: Piece, tell: Telling) -> _Size:
-    conduit = piece.conduit
-    size = None if conduit.trade_size is None else str(conduit.trade_size)
-    if size is None and conduit.kind == "measured":
-        size = text_of(tell.given(conduit.inside_diameter))
-    return _Size(None if conduit.type is None else str(conduit.type), size)
-
-
 def _ducts(index: int, at: int, stretch: AssessedStretch, piece: Piece, tell: Telling) -> Iterator[Entry]:
     """Give conduit, bends, and what joins and finishes them."""
-    named, place, count = _named(piece, tell), f"stretches/{index}/ducts/{at}", piece.duct_count
+    named, place, count = sized(piece.conduit, tell), f"stretches/{index}/ducts/{at}", piece.duct_count
     joined = piece.joined
     straight = piece.length if joined is None else joined.straight_length
     words = f"{count} x {text_of(tell.distance(straight))}"
     yield Entry(
         TakeoffItem.CONDUIT,
-        Kind.LENGTH,
         straight * count,
         index,
         f"{place}/length",
@@ -232,21 +209,21 @@ def _ducts(index: int, at: int, stretch: AssessedStretch, piece: Piece, tell: Te
         (TakeoffItem.TERMINAL_ADAPTER, joined.finish_count(RunEnd.ADAPTER), "adapter_count", True),
     ):
         words = f"{count} {'duct' if count == 1 else 'ducts'}"
-        yield Entry(item, Kind.COUNT, number, index, f"{place}/joints/{member}", words, *named, ordered=bought)
+        yield Entry(item, number, index, f"{place}/joints/{member}", words, *named, ordered=bought)
     if joined.cement is not None:
         yield Entry(
             TakeoffItem.SOLVENT_CEMENT,
-            Kind.CEMENT,
             joined.cement.volume,
             index,
             f"{place}/joints/cement_volume",
             f"{joined.joint_count} joints",
             package="quart",
+            package_size=QUART.si,
             ordered=True,
         )
 
 
-def _bend(index: int, one: LaidSection, named: _Size, count: int, stretch: AssessedStretch) -> Iterator[Entry]:
+def _bend(index: int, one: LaidSection, named: SizeOfLine, count: int, stretch: AssessedStretch) -> Iterator[Entry]:
     """Give a bend that is bought or bent; what is laid on a curve is conduit."""
     element = one.element
     if isinstance(element, Straight):
@@ -256,7 +233,6 @@ def _bend(index: int, one: LaidSection, named: _Size, count: int, stretch: Asses
         return
     yield Entry(
         item,
-        Kind.COUNT,
         count,
         index,
         f"stretches/{index}/length",
@@ -272,7 +248,7 @@ def _above(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[Entr
     """Give expansion fittings, straps and hangers."""
     at, count = f"stretches/{index}", len(stretch.bank.ducts)
     pieces = stretch.pieces
-    named = _named(pieces[0], tell) if pieces else _Size(None, None)
+    named = sized(pieces[0].conduit, tell) if pieces else SizeOfLine(None, None)
     above = stretch.above
     if above is not None:
         free = None if above.movement is None else above.movement.free
@@ -281,7 +257,6 @@ def _above(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[Entr
         words = f"{count} ducts x {each}, {len(above.gaps)} of them at joints of the structure"
         yield Entry(
             TakeoffItem.EXPANSION_FITTING,
-            Kind.COUNT,
             each * count,
             index,
             f"{at}/expansion",
@@ -293,87 +268,28 @@ def _above(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[Entr
         item = TakeoffItem.HANGER if above.hung else TakeoffItem.STRAP
         number = straps if above.hung else straps * count
         words = f"{straps} for all ducts" if above.hung else f"{count} ducts x {straps}"
-        yield Entry(item, Kind.COUNT, number, index, f"{at}/supports", words, *named, ordered=True)
+        yield Entry(item, number, index, f"{at}/supports", words, *named, ordered=True)
     for place, riser in enumerate(stretch.risers):
         up = [piece for piece in pieces if piece.riser is riser.stop]
-        size = _named(up[0], tell) if up else named
+        size = sized(up[0].conduit, tell) if up else named
         free = None if riser.movement is None else riser.movement.free
         fittings = 0 if free is None else sum(run.fitting_count for run in free.runs)
         straps = 0 if riser.supported is None else len(riser.supported.positions)
         where = f"{at}/risers/{place}"
         for item, each in ((TakeoffItem.EXPANSION_FITTING, fittings), (TakeoffItem.STRAP, straps)):
             words = f"{count} ducts x {each} at {riser.stop.name}"
-            yield Entry(item, Kind.COUNT, each * count, index, where, words, *size, ordered=True)
-
-
-def _spans(run: DuctRun, tell: Telling) -> Iterator[Entry]:
-    """Give what every duct takes from stop to stop: plugs, caps, mandrel, cord; and where it goes through a wall."""
-    count = len(run.stretches[0].bank.ducts)
-    for start, (at, indexes) in enumerate(_by_span(run)):
-        stretches = [run.stretches[index] for index in indexes]
-        stops = run.stops[start], run.stops[start + 1]
-        taken = {
-            duct for one in run.circuits if one.placed.start <= start < one.placed.end for duct in one.placed.ducts
-        }
-        spares = count - len(taken)
-        length = sum(stretch.laid.length for stretch in stretches)
-        where = f"stretches/{at}/length"
-        way = f"{stops[0].name} to {stops[1].name}"
-        new = any(stretch.pieces for stretch in stretches)
-        yield Entry(
-            TakeoffItem.DUCT_PLUG,
-            Kind.COUNT,
-            2 * spares,
-            at,
-            "spare_count",
-            f"2 x {spares} spares, {way}",
-            ordered=True,
-        )
-        for stop in stops:
-            kind = stop.given.kind
-            if kind is PlaceKind.CAPPED:
-                yield Entry(TakeoffItem.CAP, Kind.COUNT, count, at, where, f"at {stop.name}", ordered=True)
-            if kind is PlaceKind.CONDUIT_BODY:
-                yield Entry(TakeoffItem.CONDUIT_BODY, Kind.COUNT, count, at, where, f"at {stop.name}", ordered=True)
-            if kind in CONFINED and new:
-                yield Entry(TakeoffItem.WALL_PENETRATION, Kind.COUNT, count, at, where, f"at {stop.name}")
-        yield Entry(TakeoffItem.MANDREL_PASS, Kind.COUNT, count, at, "mandrel_diameter", f"{count} ducts, {way}")
-        tail = max((_tail(piece) for stretch in stretches for piece in stretch.pieces), default=0.0)
-        cord = count * (length + 2 * tail)
-        words = f"{count} x ({text_of(tell.distance(length))} + 2 x {text_of(tell.distance(tail))})"
-        yield Entry(TakeoffItem.PULL_CORD, Kind.LENGTH, cord, at, where, words, ordered=True)
-
-
-def _by_span(run: DuctRun) -> list[tuple[int, list[int]]]:
-    """Give the stretches between every two stops: the first, and all."""
-    spans: list[tuple[int, list[int]]] = []
-    here: list[int] = []
-    for index, stretch in enumerate(run.stretches):
-        here.append(index)
-        if stretch.laid.given.pull_point is not None or index == len(run.stretches) - 1:
-            spans.append((here[0], here))
-            here = []
-    return spans
-
-
-def _tail(piece: Piece) -> float:
-    """Give the cord left at either end of a duct [m], as joining has it."""
-    joined = piece.joined
-    if joined is None:
-        return 0.0
-    return (joined.pull_cord_length / joined.ducts.duct_count - joined.ducts.length) / 2
+            yield Entry(item, each * count, index, where, words, *size, ordered=True)
 
 
 def _cables(run: DuctRun, tell: Telling) -> Iterator[Entry]:
     """Give cable, reels, eyes and lubricant of every pull."""
-    spans = _by_span(run)
+    spans = spans_of_run(run)
     for number, circuit in enumerate(run.circuits):
         for at, (ducts, pull) in enumerate(circuit.pulls):
             index, place = spans[pull.start][0], f"circuits/{number}/pulls/{at}"
             way = f"{circuit.placed.name}, {run.stops[pull.start].name} to {run.stops[pull.end].name}"
             yield Entry(
                 TakeoffItem.LUBRICANT,
-                Kind.LIQUID,
                 pull.pulled.lubricant_volume * len(ducts),
                 index,
                 f"{place}/pull/lubricant_volume",
@@ -382,14 +298,13 @@ def _cables(run: DuctRun, tell: Telling) -> Iterator[Entry]:
             )
             held = _attachment(run, number)
             if held is Attachment.PULLING_EYE:
-                yield Entry(TakeoffItem.PULLING_EYE, Kind.COUNT, len(ducts), index, place, way, ordered=True)
+                yield Entry(TakeoffItem.PULLING_EYE, len(ducts), index, place, way, ordered=True)
             for line, cable in zip(pull.order, pull.pulled.pulling.cables.lines, strict=True):
                 number_of = line.cable_count * len(ducts)
                 size = _cable_size(cable.given, tell)
                 each = text_of(tell.given(line.order_length))
                 yield Entry(
                     TakeoffItem.CABLE,
-                    Kind.LENGTH,
                     line.exact_length * number_of,
                     index,
                     f"{place}/cables_to_order",
@@ -402,7 +317,6 @@ def _cables(run: DuctRun, tell: Telling) -> Iterator[Entry]:
                     reels = line.reel_count * len(ducts)
                     yield Entry(
                         TakeoffItem.CABLE_REEL,
-                        Kind.COUNT,
                         reels,
                         index,
                         f"{place}/cables_to_order",

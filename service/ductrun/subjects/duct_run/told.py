@@ -61,17 +61,20 @@ MOST_STRAIGHTS = MOST_RUN_SECTIONS + 101
 
 
 class RunDuct(Struct, frozen=True, gc=False):
-    """One duct of the run, from the lower left corner of the bank without its cover."""
+    """One duct of the run, from the lower left corner of the bank without its cover.
+
+    It has no place where the first stretch takes no room and an outside diameter is not known.
+    """
 
     name: Annotated[str, Meta(description="Tier-position: tier 1 the bottom, position 1 the left.", max_length=5)]
-    x: Annotated[answers.Length, Meta(description="Distance of its center to the right.")]
-    y: Annotated[answers.Length, Meta(description="Distance of its center upward.")]
-    outside_diameter: answers.Length
-    signal: Annotated[bool, Meta(description="Whether it is for signals.")]
     circuits: Annotated[
         list[StopName],
         Meta(description="Names of the circuits that lie in it; none in a spare.", max_length=MOST_CIRCUITS),
     ]
+    x: Annotated[answers.Length | UnsetType, Meta(description="Distance of its center to the right.")] = UNSET
+    y: Annotated[answers.Length | UnsetType, Meta(description="Distance of its center upward.")] = UNSET
+    outside_diameter: answers.Length | UnsetType = UNSET
+    signal: Annotated[bool | UnsetType, Meta(description="Whether it is for signals.")] = UNSET
 
 
 class RunStop(Struct, frozen=True, gc=False):
@@ -98,6 +101,9 @@ class StretchJoints(Struct, frozen=True, gc=False):
     conduit_type: ConduitType | UnsetType = UNSET
     trade_size: TradeSize | UnsetType = UNSET
     riser: Annotated[StopName | UnsetType, Meta(description="Where it comes up, if it is a riser.")] = UNSET
+    stick_length: Annotated[
+        answers.Length | UnsetType, Meta(description="Length of its sticks, if it is on file how it is joined.")
+    ] = UNSET
     joints: Annotated[JointsResult | UnsetType, Meta(description="If it is on file how it is joined.")] = UNSET
 
 
@@ -238,16 +244,15 @@ def told_run(run: DuctRun, takeoff: Takeoff, telling: Telling) -> DuctRunResult:
 
 def _ducts(bank: RunBank, run: DuctRun, telling: Telling) -> list[RunDuct]:
     size = telling.size
+    lying: list[list[str]] = [[] for _ in bank.ducts]
+    for one in run.circuits:
+        for index in one.placed.ducts:
+            lying[index].append(one.placed.name)
+    if bank.placed is None:
+        return [RunDuct(named.name, circuits) for named, circuits in zip(bank.ducts, lying, strict=True)]
     return [
-        RunDuct(
-            named.name,
-            size(duct.x),
-            size(duct.y),
-            size(duct.diameter),
-            duct.signal,
-            [one.placed.name for one in run.circuits if index in one.placed.ducts],
-        )
-        for index, (named, duct) in enumerate(zip(bank.ducts, bank.placed.ducts, strict=True))
+        RunDuct(named.name, circuits, size(duct.x), size(duct.y), size(duct.diameter), duct.signal)
+        for named, circuits, duct in zip(bank.ducts, lying, bank.placed.ducts, strict=True)
     ]
 
 
@@ -300,6 +305,7 @@ def _piece(piece: Piece, telling: Telling) -> StretchJoints:
         UNSET if conduit.type is None else conduit.type,
         UNSET if conduit.trade_size is None else conduit.trade_size,
         UNSET if piece.riser is None else piece.riser.name,
+        UNSET if piece.joined is None else telling.given(piece.joined.stick_length),
         _told(piece.joined, joints.tell, telling),
     )
 

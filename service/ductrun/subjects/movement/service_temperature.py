@@ -29,6 +29,11 @@ _HOT_AIR = {
 }
 
 
+def has_limit(material: str) -> bool:
+    """Say whether air has a limit around a material."""
+    return material in _LIMITS
+
+
 def judge_heat(material: str | None, given: Temperature | None, seen: Seen, sheet: Worksheet) -> None:
     """Hold the highest temperature of the air against what the conduit is permitted in; `sheet` is that of `given`.
 

@@ -145,7 +145,8 @@ def caution_overhang(tiers: Sequence[int], sheet: Worksheet, member: str = "tier
             )
 
 
-def _check_lists(bank: DuctBank, counts: Sequence[int], sheet: Worksheet) -> None:
+def check_lists(bank: DuctBank, counts: Sequence[int], sheet: Worksheet) -> None:
+    """Refuse tiers with more ducts than a tier holds, and signals that do not fit the tiers."""
     faults = [
         sheet.fault(
             f"tier_ducts/{index}",
@@ -198,7 +199,7 @@ def tiers_of(bank: DuctBank, sheet: Worksheet) -> list[engineering.Tier]:
     """Give the tiers to place, the bottom one first; refuses every duct whose outside diameter is not known."""
     counts = counts_of(bank, sheet)
     if bank.tier_ducts or bank.signal_ducts:
-        _check_lists(bank, counts, sheet)
+        check_lists(bank, counts, sheet)
     caution_overhang(counts, sheet, "tier_ducts" if bank.tier_ducts else "tiers")
     signal = bank.signal_ducts or [0] * len(counts)
     if not bank.tier_ducts:

@@ -148,10 +148,15 @@ class TakeoffLine(Struct, frozen=True, gc=False, kw_only=True):
         Meta(description="What it comes in, such as a stick of 10 ft."),
     ] = UNSET
     package_count: Annotated[int | UnsetType, Meta(description="How many of them.")] = UNSET
-    unit_price: Annotated[float | UnsetType, Meta(description="The caller's rate, for one of the unit.")] = UNSET
-    price: Annotated[float | UnsetType, Meta(description="Of the order, by that rate, to the cent.")] = UNSET
+    unit_price: Annotated[
+        float | UnsetType, Meta(description="The caller's rate, for one of the unit of the line.")
+    ] = UNSET
+    price: Annotated[
+        float | UnsetType,
+        Meta(description="By that rate, to the cent: of the order, of work without one of the exact quantity."),
+    ] = UNSET
     unit_labor_hours: Annotated[
-        float | UnsetType, Meta(description="The caller's rate, for one of the exact quantity's unit.")
+        float | UnsetType, Meta(description="The caller's rate, for one of the unit of the line.")
     ] = UNSET
     labor_hours: Annotated[float | UnsetType, Meta(description="Of the exact quantity, by that rate.")] = UNSET
 
@@ -160,12 +165,12 @@ class TakeoffTotal(Struct, frozen=True, gc=False, kw_only=True):
     """What the caller's rates come to; a total with gaps says so."""
 
     unpriced_lines: Annotated[
-        list[int], Meta(description="Lines that are ordered and have no price.", max_length=MOST_TAKEOFF_LINES)
+        list[int], Meta(description="Lines that have no price, of work too.", max_length=MOST_TAKEOFF_LINES)
     ]
     lines_without_hours: Annotated[
         list[int], Meta(description="Lines without a rate of labor hours.", max_length=MOST_TAKEOFF_LINES)
     ]
-    complete: Annotated[bool, Meta(description="Whether every ordered line has a price.")]
+    complete: Annotated[bool, Meta(description="Whether every line has a price.")]
     price: Annotated[float | UnsetType, Meta(description="Of all priced lines, to the cent.")] = UNSET
     labor_hours: Annotated[float | UnsetType, Meta(description="Of all lines with a rate.")] = UNSET
 

@@ -288,6 +288,9 @@ def _show_section(index: int, section: engineering.Section, step: engineering.Se
     if isinstance(section, engineering.HorizontalBend):
         formula = "T1 cosh(K theta) + sinh(K theta) sqrt(T1^2 + (w R)^2)"
         given = f"{bend}, theta = {section.angle:.6g} rad"
+        if section.grade:
+            formula = "dT/dtheta = K sqrt((T cos phi)^2 + (w R)^2) + w R tan phi, integrated, not below 0"
+            given += f", phi = {section.grade:.6g} rad"
     else:
         formula = "dT/dphi = K |T -+ w R cos phi| + w R sin phi, in closed form piece by piece, not below 0"
         given = f"{bend}, phi = {section.entry_grade:.6g} to {section.exit_grade:.6g} rad"

@@ -1,0 +1,65 @@
+"""What ducts take at their ends, where their conduit changes, and beside ducts that are there; all of it derived."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+
+from tests.asking import ask, quantity
+from tests.subjects.duct_run.runs import buried, listed
+from tests.subjects.duct_run.test_runs_of_several_conduits import ABOVE, exact, lines_of, run, stretch
+
+EXISTING = {"kind": "existing"}
+PVC, RMC, HDPE = "pvc_schedule_40", "rmc", "hdpe_schedule_40"
+
+
+def place(kind: str, name: str, **more: Any) -> dict[str, Any]:
+    return {"kind": kind, "name": name, **more}
+
+
+def shares(answer: dict[str, Any], item: str) -> dict[str, float]:
+    [line] = lines_of(answer, item)
+    return {share["stretch"]: share["quantity"]["value"] for share in line["shares"]}
+
+
+def test_one_body_serves_both_sides_of_a_pull_point() -> None:
+    first = stretch(ABOVE, name="wall", pull_point=place("conduit_body", "LB"))
+    answer = ask("duct-run", run(first, stretch(ABOVE, name="eave")))
+    assert exact(answer, "conduit_body") == {(PVC, "4"): 2}
+    assert shares(answer, "conduit_body") == {"wall": 2}
+    ends = run(stretch(ABOVE), start=place("conduit_body", "A"), end=place("conduit_body", "B"))
+    assert exact(ask("duct-run", ends), "conduit_body") == {(PVC, "4"): 4}
+
+
+def test_caps_and_plugs_are_of_the_size_of_their_duct_and_lie_where_they_are() -> None:
+    bank = {"conduit": listed("4"), "tier_ducts": [[{"count": 1}, {"count": 2, "conduit": listed("2")}]]}
+    stretches = [stretch(buried(), name="near"), stretch(buried(), name="far")]
+    answer = ask("duct-run", run(*stretches, bank=bank, end=place("capped", "stub")))
+    assert exact(answer, "cap") == {(PVC, "4"): 1, (PVC, "2"): 2}
+    assert [one["shares"][0]["stretch"] for one in lines_of(answer, "cap")] == ["far", "far"]
+    # a spare is open at the handhole alone
+    assert exact(answer, "duct_plug") == {(PVC, "4"): 1, (PVC, "2"): 2}
+    assert [one["shares"][0]["stretch"] for one in lines_of(answer, "duct_plug")] == ["near", "near"]
+    priced = ask("duct-run", run(*stretches, bank=bank, rates=[{"item": "duct_plug", "size": "2", "unit_price": 3}]))
+    assert {one["size"]: one.get("price") for one in lines_of(priced, "duct_plug")} == {"4": None, "2": 12}
+
+
+@pytest.mark.parametrize(("kind", "plugs"), [("vault", 4), ("existing_duct", 2), ("conduit_body", 2)])
+def test_a_spare_is_plugged_where_it_is_open(kind: str, plugs: int) -> None:
+    answer = ask("duct-run", run(stretch(buried()), end=place(kind, "B")))
+    assert exact(answer, "duct_plug") == {(PVC, "4"): plugs}
+
+
+def test_beside_ducts_that_are_there_only_what_is_new_is_bought() -> None:
+    request = run(stretch(EXISTING, name="old"), stretch(buried(), name="new"))
+    request |= {"start": place("vault", "V"), "end": place("vault", "W")}
+    answer = ask("duct-run", request)
+    assert shares(answer, "wall_penetration") == {"new": 2}
+    assert shares(answer, "duct_plug") == {"new": 2}
+    alone = ask("duct-run", run(stretch(EXISTING), start=place("vault", "V"), end=place("vault", "W")))
+    assert {one["item"] for one in alone["result"]["takeoff"]["lines"]} == {"mandrel_pass", "pull_cord"}
+    # 2 x (100 + 2 x 10) ft of cord
+    assert exact(alone, "pull_cord") == {(None, None): 240}
+    short = ask("duct-run", run(stretch(EXISTING), joining={"cord_tail": quantity(4, "ft")}))
+    assert exact(short, "pull_cord") == {(None, None): pytest.approx(216)}
