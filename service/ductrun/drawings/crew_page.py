@@ -110,12 +110,10 @@ def _banks(run: DuctRun, stretches: Sequence[RunStretch], telling: Telling) -> M
         (
             told.name,
             _spacers(one, telling),
-            _tie_downs(told),
-            _lift(run, telling),
-            _pour(told),
+            *(("", "", "") if told.encasement is UNSET else (_tie_downs(told), _lift(run, telling), _pour(told))),
         )
         for one, told in zip(run.stretches, stretches, strict=True)
-        if told.encasement is not UNSET
+        if told.encasement is not UNSET or told.spacers is not UNSET
     ]
     header = ("Stretch", "Spacers", "Tie-downs", "Lift", "Concrete to call for")
     return joined([element("h2", "Set and pour"), table(header, rows, kind="dense")]) if rows else NOTHING
