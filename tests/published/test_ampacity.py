@@ -113,7 +113,7 @@ def three_core(row: dict[str, Any]) -> dict[str, Any]:
     }
 
 
-# another transcription of the table has 310 A here, which is not how the column goes on
+# another copy of the table has 310 A here, which is not how the column goes on
 SUSPECT = {("MV80-al-1000", "6 circuits|5001-35000V|90C")}
 
 
