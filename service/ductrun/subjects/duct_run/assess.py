@@ -26,11 +26,12 @@ from ductrun.subjects.duct_run.burying import (
     judged_cover,
     least_over,
 )
+from ductrun.subjects.duct_run.changes import Beside
 from ductrun.subjects.duct_run.choices import StraightLengths
 from ductrun.subjects.duct_run.circuits import PlacedCircuit, place_circuits
 from ductrun.subjects.duct_run.crossings import caution_places, find_bore, find_crossings
 from ductrun.subjects.duct_run.form import STRAIGHT_LENGTHS, DuctRunRequest, RunJoining, Stretch
-from ductrun.subjects.duct_run.joined import pieces_of
+from ductrun.subjects.duct_run.joined import Around, pieces_of
 from ductrun.subjects.duct_run.laying import (
     BURIED,
     LEVEL_RADIANS,
@@ -104,8 +105,8 @@ def assess(request: DuctRunRequest, sheet: Worksheet) -> DuctRun:
     for index, (line, one) in enumerate(zip(lines, laid, strict=True)):
         with faults, names.about(line.name, one.station):
             here = [circuit for circuit in circuits if _passes(circuit, index, request)]
-            ends = _ends(index, request, stops)
-            stretches.append(_stretch(line, one, ends, here, heights, site, practices, names))
+            around = _around(index, lines, _ends(index, request, stops))
+            stretches.append(_stretch(line, one, around, here, heights, site, practices, names))
     faults.stop()
     find_crossings(stretches, names)
     assessed = _circuits(circuits, stretches, stops, request, sheet, names)
@@ -209,6 +210,18 @@ def _ends(index: int, request: DuctRunRequest, stops: Sequence[Stop]) -> tuple[S
 def _passes(circuit: PlacedCircuit, index: int, request: DuctRunRequest) -> bool:
     passed = sum(stretch.pull_point is not None for stretch in request.stretches[:index])
     return circuit.start <= passed < circuit.end
+
+
+def _around(index: int, lines: Sequence[_Line], ends: tuple[Stop | None, Stop | None]) -> Around:
+    """Give what is at the ends of a stretch: a stop, or the stretch beside it."""
+    start, end = ends
+    return Around(
+        _beside(lines[index - 1]) if start is None else start, _beside(lines[index + 1]) if end is None else end
+    )
+
+
+def _beside(line: _Line) -> Beside:
+    return Beside(line.bank, line.stretch.setting.kind == "existing")
 
 
 def _lines(
@@ -315,7 +328,7 @@ def _refuse_other_length(heights: Heights, length: float, sheet: Worksheet) -> N
 def _stretch(
     line: _Line,
     laid: LaidStretch,
-    ends: tuple[Stop | None, Stop | None],
+    around: Around,
     circuits: list[PlacedCircuit],
     heights: Heights | None,
     site: Site,
@@ -343,10 +356,10 @@ def _stretch(
     joining = practice_of(RunJoining, "joining", given, stretch.joining, practices.sheet, here)
     tail = joining[1].settle("cord_tail", joining[0].cord_tail, CORD_TAIL).si
     if setting.kind != "existing":
-        pieces = pieces_of(laid, bank, ends, joining)
+        pieces = pieces_of(laid, bank, around, joining)
     risers = []
     for stop in climbed:
-        with names.about(f"the riser at {stop.name}", laid.station if stop is ends[0] else _end(laid)):
+        with names.about(f"the riser at {stop.name}", laid.station if stop is around.start else _end(laid)):
             uses += judged_riser(bank, stop)
             risers.append(assess_riser(stop, bank, site))
     uplift = floated_in_fluid(stretch, bank, here, practices)

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from ductrun.engineering.pulling import Straight
 from ductrun.kit.telling import Telling
-from ductrun.kit.wording import text_of
+from ductrun.kit.wording import listing, text_of
 from ductrun.subjects.bank.spacing import Pieces
 from ductrun.subjects.conduit.cement import QUART
 from ductrun.subjects.conduit.choices import JoiningMethod, RunEnd
@@ -19,7 +19,7 @@ from ductrun.subjects.parts.takeoff import TakeoffItem, VolumeMeasure
 from ductrun.subjects.pulling.choices import Attachment
 from ductrun.subjects.pulling.practice import ATTACHMENT
 
-_FINISHES = {RunEnd.END_BELL: TakeoffItem.END_BELL, RunEnd.ADAPTER: TakeoffItem.TERMINAL_ADAPTER}
+_FITTINGS = {TakeoffItem.TERMINAL_ADAPTER, TakeoffItem.COUPLING}
 
 
 def entries_of(run: DuctRun, tell: Telling) -> Iterator[Entry]:
@@ -201,6 +201,8 @@ def _ducts(index: int, at: int, stretch: AssessedStretch, piece: Piece, tell: Te
         yield from _bend(index, one, named, count, stretch)
     if joined is None:
         return
+    ducts = f"{count} {'duct' if count == 1 else 'ducts'}"
+    fitted = f"{ducts}, with the change to {listing(list(dict.fromkeys(piece.to)))}" if piece.to else ducts
     fused = joined.ducts.method is JoiningMethod.FUSED
     for item, number, member, bought in (
         (TakeoffItem.FUSION_JOINT if fused else TakeoffItem.JOINT, joined.joint_count, "joint_count", False),
@@ -208,7 +210,7 @@ def _ducts(index: int, at: int, stretch: AssessedStretch, piece: Piece, tell: Te
         (TakeoffItem.END_BELL, joined.finish_count(RunEnd.END_BELL), "end_bell_count", True),
         (TakeoffItem.TERMINAL_ADAPTER, joined.finish_count(RunEnd.ADAPTER), "adapter_count", True),
     ):
-        words = f"{count} {'duct' if count == 1 else 'ducts'}"
+        words = ducts if item not in _FITTINGS else fitted
         yield Entry(item, number, index, f"{place}/joints/{member}", words, *named, ordered=bought)
     if joined.cement is not None:
         yield Entry(
