@@ -66,9 +66,10 @@ def line(item: str, kind: str | None = None, size: str | None = None, angle: int
         (line("duct_plug", SCH80, "4"), 3, "each", 3),
         (line("wall_penetration", SCH40, "4"), 6, "each", None),
         # one belled joint less than sticks, and an end bell at either end of the road; in the field two elbows
-        # more, one end bell; the wall begins with the joint to the field and ends with its adapter
+        # more, one end bell; the wall begins with the joint to the field and ends with its adapter. There the 14 and
+        # the 6 ft are two pieces of one stick, and two expansion fittings have two sockets each
         (line("joint", SCH40, "4"), 6 * (6 - 1 + 2) + 6 * (26 + 2 - 1 + 1), "each", None),
-        (line("joint", SCH80, "4"), 6 * (1 + 1 + 1 - 1 + 1), "each", None),
+        (line("joint", SCH80, "4"), 6 * (1 + 2 + 1 - 1 + 1 + 2 * 2), "each", None),
         # at most 5 ft apart with both ends: 25 stations in 120 ft, 104 in 513.36 ft
         (line("base_spacer", size="4"), 3 * (25 + 104), "each", 387),
         (line("intermediate_spacer", size="4"), 3 * (25 + 104), "each", 387),
@@ -119,9 +120,9 @@ def test_a_line_of_the_takeoff_is_what_it_is_by_hand(
 
 def test_cement_and_lubricant_are_bought_whole() -> None:
     cement, lubricant = line("solvent_cement"), line("lubricant")
-    # 42, 168 and 18 joints at 30 a quart
-    assert cement["exact_quantity"] == {"value": pytest.approx((42 + 168 + 18) / 30), "unit": "qt_us"}
-    assert (cement["order_quantity"]["value"], cement["package_count"], cement["package"]) == (8, 8, "quart")
+    # 42, 168 and 48 joints at 30 a quart
+    assert cement["exact_quantity"] == {"value": pytest.approx((42 + 168 + 48) / 30), "unit": "qt_us"}
+    assert (cement["order_quantity"]["value"], cement["package_count"], cement["package"]) == (9, 9, "quart")
     # 0.0015 gal for each foot and inch of the bore of 3.998 in, of Schedule 80 3.786 in, of three ducts
     each = 0.0015 * (3.998 * (120 + ALONG_FIELD) + 3.786 * ALONG_WALL)
     assert lubricant["exact_quantity"] == {"value": pytest.approx(3 * each, rel=1e-3), "unit": "gal_us"}

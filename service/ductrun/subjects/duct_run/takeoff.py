@@ -8,10 +8,10 @@ from ductrun.engineering.pulling import Straight
 from ductrun.kit.telling import Telling
 from ductrun.kit.wording import listing, text_of
 from ductrun.subjects.bank.spacing import Pieces
-from ductrun.subjects.conduit.cement import QUART
 from ductrun.subjects.conduit.choices import JoiningMethod, RunEnd
 from ductrun.subjects.duct_run.assessment import AssessedStretch, DuctRun, Piece
 from ductrun.subjects.duct_run.laying import LaidSection
+from ductrun.subjects.duct_run.takeoff_above import above_ground, cement_entry, sticks_of
 from ductrun.subjects.duct_run.takeoff_ends import ends_and_spans, spans_of_run
 from ductrun.subjects.duct_run.takeoff_entries import Entry, SizeOfLine, sized
 from ductrun.subjects.parts.choices import BendMade
@@ -29,7 +29,7 @@ def entries_of(run: DuctRun, tell: Telling) -> Iterator[Entry]:
         yield from _bank(index, stretch, tell)
         for at, piece in enumerate(stretch.pieces):
             yield from _ducts(index, at, stretch, piece, tell)
-        yield from _above(index, stretch, tell)
+        yield from above_ground(index, stretch, tell)
     yield from ends_and_spans(run, tell)
     yield from _cables(run, tell)
 
@@ -193,7 +193,7 @@ def _ducts(index: int, at: int, stretch: AssessedStretch, piece: Piece, tell: Te
         *named,
         waste=None if joined is None else joined.waste_percent,
         stick=None if joined is None else joined.stick_length.si,
-        stick_count=0 if joined is None else joined.stick_count,
+        stick_count=0 if joined is None else sticks_of(stretch, piece, joined),
         package=None if joined is None else f"stick of {joined.stick_length}",
         ordered=True,
     )
@@ -213,16 +213,8 @@ def _ducts(index: int, at: int, stretch: AssessedStretch, piece: Piece, tell: Te
         words = ducts if item not in _FITTINGS else fitted
         yield Entry(item, number, index, f"{place}/joints/{member}", words, *named, ordered=bought)
     if joined.cement is not None:
-        yield Entry(
-            TakeoffItem.SOLVENT_CEMENT,
-            joined.cement.volume,
-            index,
-            f"{place}/joints/cement_volume",
-            f"{joined.joint_count} joints",
-            package="quart",
-            package_size=QUART.si,
-            ordered=True,
-        )
+        place, words = f"{place}/joints/cement_volume", f"{joined.joint_count} joints"
+        yield cement_entry(joined.cement.volume, index, place, words)
 
 
 def _bend(index: int, one: LaidSection, named: SizeOfLine, count: int, stretch: AssessedStretch) -> Iterator[Entry]:
@@ -244,43 +236,6 @@ def _bend(index: int, one: LaidSection, named: SizeOfLine, count: int, stretch: 
         radius=element.radius,
         ordered=item is TakeoffItem.ELBOW,
     )
-
-
-def _above(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[Entry]:
-    """Give expansion fittings, straps and hangers."""
-    at, count = f"stretches/{index}", len(stretch.bank.ducts)
-    pieces = stretch.pieces
-    named = sized(pieces[0].conduit, tell) if pieces else SizeOfLine(None, None)
-    above = stretch.above
-    if above is not None:
-        free = None if above.movement is None else above.movement.free
-        fittings = 0 if free is None else sum(run.fitting_count for run in free.runs)
-        each = fittings + len(above.gaps)
-        words = f"{count} ducts x {each}, {len(above.gaps)} of them at joints of the structure"
-        yield Entry(
-            TakeoffItem.EXPANSION_FITTING,
-            each * count,
-            index,
-            f"{at}/expansion",
-            words,
-            *named,
-            ordered=True,
-        )
-        straps = sum(len(one.positions) for one in above.supported)
-        item = TakeoffItem.HANGER if above.hung else TakeoffItem.STRAP
-        number = straps if above.hung else straps * count
-        words = f"{straps} for all ducts" if above.hung else f"{count} ducts x {straps}"
-        yield Entry(item, number, index, f"{at}/supports", words, *named, ordered=True)
-    for place, riser in enumerate(stretch.risers):
-        up = [piece for piece in pieces if piece.riser is riser.stop]
-        size = sized(up[0].conduit, tell) if up else named
-        free = None if riser.movement is None else riser.movement.free
-        fittings = 0 if free is None else sum(run.fitting_count for run in free.runs)
-        straps = 0 if riser.supported is None else len(riser.supported.positions)
-        where = f"{at}/risers/{place}"
-        for item, each in ((TakeoffItem.EXPANSION_FITTING, fittings), (TakeoffItem.STRAP, straps)):
-            words = f"{count} ducts x {each} at {riser.stop.name}"
-            yield Entry(item, each * count, index, where, words, *size, ordered=True)
 
 
 def _cables(run: DuctRun, tell: Telling) -> Iterator[Entry]:
