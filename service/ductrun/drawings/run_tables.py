@@ -53,7 +53,7 @@ def _lengths(result: DuctRunResult) -> Markup:
         ("Length in plan", quantity_text(result.plan_length)),
         ("Length of a duct along its center line", quantity_text(result.length)),
         ("Ducts", f"{result.duct_count}, {result.spare_count} of them spare"),
-        ("One mandrel for the whole run", member(result, "mandrel_diameter") or "not known"),
+        ("One mandrel for the whole run", member(result, "mandrel_diameter") or "not one for all"),
     ]
     stops = [(stop.name, words_of(stop.kind), quantity_text(stop.station)) for stop in result.stops]
     told = table(("Stop", "What stands there", "Station"), stops)

@@ -102,3 +102,16 @@ def test_sticks_of_steel_and_plastic_are_each_what_they_are_sold_in() -> None:
     assert belled["result"]["stretches"][0]["ducts"] == pieces, "bells are of what is cemented"
     alone = run(stretch(buried(), conduit_type="rmc", joining={"ends": "belled"}))
     assert [one["pointer"] for one in faults("duct-run", alone)] == ["#/stretches/0/joining/ends"]
+
+
+def test_each_duct_is_proved_by_the_mandrel_of_the_smallest_bore_along_it() -> None:
+    # 0.25 in less than 3.998 and 2.047 in; the first duct goes on in Schedule 80 with 3.786 in
+    narrower = {"conduit": listed("4", "pvc_schedule_80"), "tier_ducts": SMALL}
+    request = run(
+        stretch(buried()), stretch(buried(), bank=narrower), bank={"conduit": listed("4"), "tier_ducts": SMALL}
+    )
+    answer = ask("duct-run", request)
+    ducts = answer["result"]["ducts"]
+    assert [duct["mandrel_diameter"]["value"] for duct in ducts] == pytest.approx([3.786 - 0.25, 2.047 - 0.25])
+    assert "mandrel_diameter" not in answer["result"], "no one mandrel goes through all"
+    assert exact(answer, "mandrel_pass") == {(None, "3.536 in"): 1, (None, "1.797 in"): 1}

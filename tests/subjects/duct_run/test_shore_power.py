@@ -85,7 +85,9 @@ def line(item: str, kind: str | None = None, size: str | None = None, angle: int
         (line("haul_load"), SPOIL / 10, "each", 3),
         # on 14 ft: one on the barrel and at most 7 ft apart, 3 ft from the ends; on 6 ft likewise
         (line("strap", SCH80, "4"), 6 * 5, "each", 30),
-        (line("mandrel_pass"), 6 + 6, "each", None),
+        # 0.25 in less than the bore of 3.998 in; beyond the handhole than the 3.786 in of the wall
+        (line("mandrel_pass", size="3.748 in"), 6, "each", None),
+        (line("mandrel_pass", size="3.536 in"), 6, "each", None),
         (line("pull_cord"), 6 * (120 + 20) + 6 * (ALONG_FIELD + ALONG_WALL + 20), "ft", 4_199),
         # per pull with what it takes beyond its ends, up to the next 5 ft of each cable: 150 and 560 ft
         (
@@ -131,7 +133,7 @@ def test_cement_and_lubricant_are_bought_whole() -> None:
 
 def test_every_item_of_the_run_is_on_the_list_in_the_order_of_building() -> None:
     numbers = [one["line"] for one in RESULT["takeoff"]["lines"]]
-    assert numbers == list(range(1, 37))
+    assert numbers == list(range(1, 38))
     groups = [one["group"] for one in RESULT["takeoff"]["lines"]]
     assert list(dict.fromkeys(groups)) == ["site_work", "duct", "bank", "backfill", "supports", "cable"]
     assert line("excavation")["measure"] == "bank"
@@ -154,8 +156,10 @@ def test_the_callers_rates_are_multiplied_through_and_gaps_are_told() -> None:
     assert total["labor_hours"] == pytest.approx(188.4 + 0.9 * NET + 0.12 * (ROAD_BANK + FIELD_BANK), abs=0.02)
     assert total["complete"] is False
     assert line("tie_down")["line"] in total["unpriced_lines"]
-    assert line("mandrel_pass")["line"] in total["unpriced_lines"], "nobody orders a pass, but somebody is paid for it"
-    assert line("mandrel_pass")["line"] in total["lines_without_hours"]
+    assert line("mandrel_pass", size="3.748 in")["line"] in total["unpriced_lines"], (
+        "nobody orders a pass, but somebody is paid for it"
+    )
+    assert line("mandrel_pass", size="3.748 in")["line"] in total["lines_without_hours"]
 
 
 def test_lengths_stations_and_ducts_are_those_of_the_drawing() -> None:
@@ -174,6 +178,7 @@ def test_lengths_stations_and_ducts_are_those_of_the_drawing() -> None:
     assert [stop["station"]["value"] for stop in RESULT["stops"]] == pytest.approx([0, 120, plan])
     assert (RESULT["duct_count"], RESULT["spare_count"]) == (6, 3)
     assert RESULT["mandrel_diameter"] == {"value": pytest.approx(3.786 - 0.25), "unit": "in"}, "of the smallest bore"
+    assert [duct["mandrel_diameter"]["value"] for duct in RESULT["ducts"]] == pytest.approx([3.786 - 0.25] * 6)
     lying = {duct["name"]: duct["circuits"] for duct in RESULT["ducts"]}
     assert lying["1-1"] == ["SP-1"]
     assert lying["2-3"] == ["dock telephone"]
