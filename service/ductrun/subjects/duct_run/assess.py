@@ -86,6 +86,8 @@ def assess(request: DuctRunRequest, sheet: Worksheet) -> DuctRun:
     heights, site = None, None
     with faults:
         stops = _stops(request, sheet)
+    with faults:
+        _refuse_alike(request, sheet)
     with faults, names.about("The bank"):
         banks = _banks(request, sheet)
     with faults:
@@ -147,6 +149,24 @@ def _stops(request: DuctRunRequest, sheet: Worksheet) -> list[Stop]:
     if faults:
         raise UnanswerableError(*faults)
     return stops
+
+
+def _refuse_alike(request: DuctRunRequest, sheet: Worksheet) -> None:
+    """Refuse stretches of one name: shares of the takeoff and findings are told by it."""
+    seen: set[str] = set()
+    faults = []
+    for index, stretch in enumerate(request.stretches):
+        name = _name(stretch, index)
+        if name in seen:
+            words = "Another stretch has it: give its own."
+            faults.append(sheet.fault(f"stretches/{index}/name", "name_given_twice", words))
+        seen.add(name)
+    if faults:
+        raise UnanswerableError(*faults)
+
+
+def _name(stretch: Stretch, index: int) -> str:
+    return stretch.name or f"stretch {index + 1}"
 
 
 def _banks(request: DuctRunRequest, sheet: Worksheet) -> list[RunBank]:
@@ -242,7 +262,7 @@ def _lines(
     lines = []
     for index, (stretch, bank) in enumerate(zip(request.stretches, banks, strict=True)):
         here = sheet.within(f"stretches/{index}")
-        name = stretch.name or f"stretch {index + 1}"
+        name = _name(stretch, index)
         begins = how._replace(bored=stretch.setting.kind == "bored")
         how = how._replace(grade=math.nan)  # of what goes on from a stretch that is refused
         with faults, names.about(name):
