@@ -15,6 +15,7 @@ from ductrun.subjects.conduit.joining import CORD_TAIL
 from ductrun.subjects.duct_run.above import assess_above, assess_riser
 from ductrun.subjects.duct_run.assessment import AssessedCircuit, AssessedStretch, DuctRun, FilledConduit, JudgedType
 from ductrun.subjects.duct_run.banks import RunBank, bank_here, place_bank
+from ductrun.subjects.duct_run.boring import find_bore, floated_in_fluid
 from ductrun.subjects.duct_run.burying import (
     Heights,
     Practices,
@@ -22,14 +23,13 @@ from ductrun.subjects.duct_run.burying import (
     bury,
     earth_of,
     envelope_of,
-    floated_in_fluid,
     judged_cover,
     least_over,
 )
 from ductrun.subjects.duct_run.changes import Beside
 from ductrun.subjects.duct_run.choices import StraightLengths
 from ductrun.subjects.duct_run.circuits import PlacedCircuit, place_circuits
-from ductrun.subjects.duct_run.crossings import caution_places, find_bore, find_crossings
+from ductrun.subjects.duct_run.crossings import caution_places, find_crossings
 from ductrun.subjects.duct_run.form import STRAIGHT_LENGTHS, DuctRunRequest, RunJoining, Stretch
 from ductrun.subjects.duct_run.joined import Around, pieces_of
 from ductrun.subjects.duct_run.laying import (
@@ -359,7 +359,7 @@ def _stretch(
     stretch, bank, here, setting = line.stretch, line.bank, line.sheet, line.stretch.setting
     climbed = [riser.stop for riser in line.risers if riser is not None]
     uses: list[JudgedType] = judged_uses(stretch, bank, here)
-    burial = cover = above = None
+    burial = cover = above = uplift = None
     if setting.kind in BURIED and line.envelope is not None:
         place = here.within("setting")
         earth = earth_of(setting, line.envelope, laid.station, laid.plan_length, heights, place)  # type: ignore[arg-type]
@@ -368,7 +368,8 @@ def _stretch(
         cover = judged_cover(stretch, bank, line.envelope, least, circuits, here)
     elif setting.kind == "bored":
         cover = judged_cover(stretch, bank, None, setting.cover, circuits, here)
-        find_bore(setting, here)
+        find_bore(setting, bank, here)
+        uplift = floated_in_fluid(setting, bank, here, practices)
     elif setting.kind == "above_ground":
         above = assess_above(setting, laid, bank, site)
     pieces = []
@@ -382,7 +383,6 @@ def _stretch(
         with names.about(f"the riser at {stop.name}", laid.station if stop is around.start else _end(laid)):
             uses += judged_riser(bank, stop)
             risers.append(assess_riser(stop, bank, site))
-    uplift = floated_in_fluid(stretch, bank, here, practices)
     return AssessedStretch(laid, bank, uses, cover, burial, above, risers, pieces, uplift, tail)
 
 

@@ -103,7 +103,9 @@ class RiserAbove(NamedTuple):
 
 
 class AssessedStretch(NamedTuple):
-    """One stretch: laid out, with its bank, and all that was asked of it; the cord left at each end of a duct [m]."""
+    """One stretch: laid out, with its bank, and all that was asked of it; how hard its ducts float in the fluid of a
+    bore [N/m], and the cord left at each end of a duct [m].
+    """
 
     laid: LaidStretch
     bank: RunBank
@@ -113,7 +115,7 @@ class AssessedStretch(NamedTuple):
     above: AboveGround | None
     risers: list[RiserAbove]
     pieces: list[Piece]
-    bore_uplift: Flotation | None
+    bore_uplift: float | None
     cord_tail: float = 0.0
 
 

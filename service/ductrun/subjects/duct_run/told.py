@@ -136,7 +136,10 @@ class RunStretch(Struct, frozen=True, gc=False, kw_only=True):
     groundwater_flotation: Annotated[
         FlotationResult | UnsetType, Meta(description="Finished and empty, where it lies under the groundwater.")
     ] = UNSET
-    bore_flotation: Annotated[FlotationResult | UnsetType, Meta(description="In the fluid of the bore.")] = UNSET
+    bore_uplift_per_length: Annotated[
+        answers.ForcePerLength | UnsetType,
+        Meta(description="Of all ducts together in the fluid of the bore; negative if they sink."),
+    ] = UNSET
     expansion: Annotated[ExpansionResult | UnsetType, Meta(description="Of its straights above ground.")] = UNSET
     supports: Annotated[
         Annotated[list[SupportsResult], Meta(max_length=MOST_STRAIGHTS)] | UnsetType,
@@ -284,7 +287,7 @@ def _stretch(one: AssessedStretch, telling: Telling) -> RunStretch:
         encasement=_told(burial.encasement, encasement.tell, telling),
         flotation=_told(burial.flotation, flotation.tell, telling),
         groundwater_flotation=_told(burial.in_groundwater, flotation.tell, telling),
-        bore_flotation=_told(one.bore_uplift, flotation.tell, telling),
+        bore_uplift_per_length=UNSET if one.bore_uplift is None else telling.force_per_length(one.bore_uplift),
         expansion=UNSET if above is None else _told(above.movement, expansion_told.tell, telling),
         supports=UNSET if above is None else [supports.tell(strapped, telling) for strapped in above.supported],
         risers=[_riser(riser, telling) for riser in one.risers],
