@@ -44,7 +44,7 @@ def before_to_after(before: Conduits, after: Conduits) -> tuple[Change, Change]:
     if _goes_on(before, after):
         return _GOES_ON, _JOINS
     methods = known_method(before.type), known_method(after.type)
-    to = Change(RunEnd.NONE, _called(after)), Change(RunEnd.NONE, _called(before))
+    to = Change(RunEnd.NONE, called(after)), Change(RunEnd.NONE, called(before))
     at = _side(methods)
     if at is None:
         return to
@@ -85,6 +85,7 @@ def _side(methods: tuple[JoiningMethod | None, JoiningMethod | None]) -> int | N
     return None
 
 
-def _called(conduit: Conduits) -> str:
+def called(conduit: Conduits) -> str:
+    """Say what a conduit is: its size and type."""
     kind = "another conduit" if conduit.type is None else conduit.type.replace("_", " ")
     return kind if conduit.trade_size is None else f"{conduit.trade_size} in {kind}"

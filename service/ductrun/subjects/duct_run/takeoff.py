@@ -10,11 +10,13 @@ from ductrun.kit.wording import listing, text_of
 from ductrun.subjects.bank.spacing import Pieces
 from ductrun.subjects.conduit.choices import JoiningMethod, RunEnd
 from ductrun.subjects.duct_run.assessment import AssessedStretch, DuctRun, Piece
+from ductrun.subjects.duct_run.changes import called
 from ductrun.subjects.duct_run.laying import LaidSection
 from ductrun.subjects.duct_run.takeoff_above import above_ground, cement_entry, sticks_of
 from ductrun.subjects.duct_run.takeoff_ends import ends_and_spans, spans_of_run
 from ductrun.subjects.duct_run.takeoff_entries import Entry, SizeOfLine, sized
 from ductrun.subjects.parts.choices import BendMade
+from ductrun.subjects.parts.route import inside
 from ductrun.subjects.parts.takeoff import TakeoffItem, VolumeMeasure
 from ductrun.subjects.pulling.choices import Attachment
 from ductrun.subjects.pulling.practice import ATTACHMENT
@@ -213,7 +215,7 @@ def _ducts(index: int, at: int, stretch: AssessedStretch, piece: Piece, tell: Te
         words = ducts if item not in _FITTINGS else fitted
         yield Entry(item, number, index, f"{place}/joints/{member}", words, *named, ordered=bought)
     if joined.cement is not None:
-        place, words = f"{place}/joints/cement_volume", f"{joined.joint_count} joints"
+        place, words = f"{place}/joints/cement_volume", f"{joined.joint_count} joints of {called(piece.conduit)}"
         yield cement_entry(joined.cement.volume, index, place, words)
 
 
@@ -225,12 +227,13 @@ def _bend(index: int, one: LaidSection, named: SizeOfLine, count: int, stretch: 
     item = TakeoffItem.ELBOW if one.is_elbow else TakeoffItem.FIELD_BEND if one.made is BendMade.FIELD_BEND else None
     if item is None:
         return
+    ducts = f"{count} {'duct' if count == 1 else 'ducts'}"
     yield Entry(
         item,
         count,
         index,
         f"stretches/{index}/length",
-        f"one a duct in {one.name}" if stretch.laid.given.sections else "one a duct",
+        f"{ducts}, one in each at {inside(one.name)}" if stretch.laid.given.sections else f"{ducts}, one in each",
         *named,
         angle=element.angle,
         radius=element.radius,

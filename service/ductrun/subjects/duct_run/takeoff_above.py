@@ -10,6 +10,7 @@ from ductrun.subjects.conduit.cement import QUART
 from ductrun.subjects.conduit.choices import JoiningMethod, RunEnd
 from ductrun.subjects.conduit.joining import Joined
 from ductrun.subjects.duct_run.assessment import AssessedStretch, Piece
+from ductrun.subjects.duct_run.changes import called
 from ductrun.subjects.duct_run.takeoff_entries import Entry, sized
 from ductrun.subjects.movement.moving import Movement
 from ductrun.subjects.parts.takeoff import TakeoffItem
@@ -108,7 +109,12 @@ def _joints(index: int, where: str, piece: Piece, fittings: int, cuts: int, tell
     if coupled:
         yield Entry(TakeoffItem.COUPLING, cuts * count, index, where, words, *size, ordered=True)
     if joined.cement is not None and joined.joint_count:
-        yield cement_entry(joined.cement.volume / joined.joint_count * number, index, where, f"{number} joints")
+        yield cement_entry(
+            joined.cement.volume / joined.joint_count * number,
+            index,
+            where,
+            f"{number} joints of {called(piece.conduit)}",
+        )
 
 
 def _straights(piece: Piece) -> list[float]:
