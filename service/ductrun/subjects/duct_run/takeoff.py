@@ -52,7 +52,8 @@ def _ground(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[Ent
     at = f"{at}/trench"
     dug = trench.volumes
     section = f"{text_of(tell.size(trench.width))} wide, {text_of(tell.size(trench.depth))} deep at most, "
-    section += f"{text_of(tell.distance(length))} long"
+    along = text_of(tell.distance(length))
+    section += f"{along} long"
     yield Entry(
         TakeoffItem.EXCAVATION,
         dug.excavated,
@@ -69,6 +70,8 @@ def _ground(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[Ent
         (TakeoffItem.SPOIL, max(0.0, trench.spoil), VolumeMeasure.LOOSE, "spoil_volume"),
         (TakeoffItem.IMPORT, max(0.0, -trench.spoil), VolumeMeasure.LOOSE, "import_volume"),
     ):
+        if not quantity:
+            continue
         ordered = item not in {TakeoffItem.NATIVE_BACKFILL, TakeoffItem.SPOIL}
         words = text_of(volume(quantity))
         yield Entry(item, quantity, index, f"{at}/{member}", words, measure=measure, ordered=ordered)
@@ -76,7 +79,7 @@ def _ground(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[Ent
     words = f"{text_of(volume(abs(trench.spoil)))} loose"
     yield Entry(TakeoffItem.HAUL_LOAD, loads, index, f"{at}/haul_load_count", words, ordered=True)
     tape = trench.tape_length
-    words = f"{text_of(tell.distance(length))} with its overlap"
+    words = f"{along} with its overlap"
     yield Entry(TakeoffItem.WARNING_TAPE, tape, index, f"{at}/warning_tape_length", words, ordered=True)
     paved = trench.pavement
     if paved is None:
