@@ -34,11 +34,20 @@ def pull_rows(run: DuctRun, result: DuctRunResult, telling: Telling) -> Markup:
         return NOTHING
     rows = [("; ".join(cables), *figures) for figures, cables in alike.items()]
     header = ("Cable in duct", "Feed from, pull to", "Expect", "STOP at", "Brake", "Lubricant", "Each duct")
-    mandrel = result.mandrel_diameter
-    first = ""
-    if mandrel is not UNSET:
-        first = f"First a mandrel of {quantity_text(mandrel)} through every duct, then clean it."
+    first = _first(result)
     return joined([element("h2", "Pull"), element("p", first), table(header, rows, kind="dense", figures=(2, 3, 4, 5))])
+
+
+def _first(result: DuctRunResult) -> str:
+    """Say with what mandrel every duct is proved before anything is pulled, nothing where no bore is known."""
+    if result.mandrel_diameter is not UNSET:
+        return f"First a mandrel of {quantity_text(result.mandrel_diameter)} through every duct, then clean it."
+    by_size: dict[str, list[str]] = {}
+    for duct in result.ducts:
+        if duct.mandrel_diameter is not UNSET:
+            by_size.setdefault(quantity_text(duct.mandrel_diameter), []).append(duct.name)
+    words = [f"of {size} through {', '.join(names)}" for size, names in by_size.items()]
+    return f"First a mandrel {'; '.join(words)}; then clean them." if words else ""
 
 
 def _way(one: CircuitPulls, pull: RunPull, run: DuctRun, telling: Telling) -> str:

@@ -33,7 +33,7 @@ def run_tables(result: DuctRunResult) -> Markup:
             _by_stretch("Concrete", "encasement", _CONCRETE, result.stretches),
             _by_stretch("Flotation while the concrete is placed", "flotation", _FLOTATION, result.stretches),
             _by_stretch("Flotation in groundwater", "groundwater_flotation", _FLOTATION, result.stretches),
-            _by_stretch("Flotation in the fluid of the bore", "bore_flotation", _FLOTATION, result.stretches),
+            _bores(result.stretches),
             _joints(result.stretches),
             _movement(result.stretches),
             _supports(result.stretches),
@@ -53,7 +53,7 @@ def _lengths(result: DuctRunResult) -> Markup:
         ("Length in plan", quantity_text(result.plan_length)),
         ("Length of a duct along its center line", quantity_text(result.length)),
         ("Ducts", f"{result.duct_count}, {result.spare_count} of them spare"),
-        ("One mandrel for the whole run", member(result, "mandrel_diameter") or "not known"),
+        ("One mandrel for the whole run", member(result, "mandrel_diameter") or "not one for all"),
     ]
     stops = [(stop.name, words_of(stop.kind), quantity_text(stop.station)) for stop in result.stops]
     told = table(("Stop", "What stands there", "Station"), stops)
@@ -131,6 +131,19 @@ _FLOTATION: Final = {
     "hold_down_per_station": "To hold down at a station",
     "tie_down_count": "Tie-downs at a station",
 }
+
+
+def _bores(stretches: Sequence[RunStretch]) -> Markup:
+    """Give how hard ducts float in the fluid of every bore of which that is known."""
+    rows = [
+        (one.name, quantity_text(one.bore_uplift_per_length))
+        for one in stretches
+        if one.bore_uplift_per_length is not UNSET
+    ]
+    if not rows:
+        return NOTHING
+    told = table(("Stretch", "Uplift of all ducts, along the bore"), rows)
+    return joined([element("h2", "Ducts in the fluid of the bore"), told])
 
 
 def _by_stretch(title: str, part: str, columns: dict[str, str], stretches: Sequence[RunStretch]) -> Markup:

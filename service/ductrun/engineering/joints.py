@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from ductrun.engineering.rounding import round_up
+from collections.abc import Sequence
+
+from ductrun.engineering.rounding import over, round_up
 
 
 def developed_length(radius: float, angle: float, tangent: float) -> float:
@@ -21,6 +23,29 @@ def sticks(length: float, lay: float) -> int:
     Source: derived.
     """
     return round_up(length / lay) if length > 0.0 else 0
+
+
+def sticks_to_cut(lengths: Sequence[float], stick: float) -> int:
+    """Give the sticks (count) from which straights are cut, each of whole sticks and a rest: what is left of one stick
+    serves for the longest rest that fits.
+
+    Parameters: lengths of the straights [m], stick [m].
+    Source: derived.
+    """
+    whole, rests = 0, []
+    for length in lengths:
+        count = sticks(length, stick)
+        if count:
+            whole += count - 1
+            rests.append(length - (count - 1) * stick)
+    left: list[float] = []
+    for rest in sorted(rests, reverse=True):
+        fitting = next((at for at, one in enumerate(left) if not over(rest, one)), None)
+        if fitting is None:
+            left.append(stick - rest)
+        else:
+            left[fitting] -= rest
+    return whole + len(left)
 
 
 def couplings(sticks_per_duct: int, elbows: int) -> int:

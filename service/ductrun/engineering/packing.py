@@ -27,6 +27,21 @@ class Circle(NamedTuple):
 _Rank = Callable[[Circle], tuple[float, float]]
 
 
+def least_circle(diameters: Sequence[float]) -> float:
+    """Give a diameter [m] below which no circle holds so many circles: that of the two largest side by side, and that
+    of all their area together, sqrt(sum d^2).
+
+    It is reached by one and two; more than two need more, three alike 2.155 times their diameter.
+    Parameters: diameters of the circles [m].
+    Source: derived.
+
+    >>> round(least_circle([1.0, 1.0]), 3), round(least_circle([1.0] * 9), 3)
+    (2.0, 3.0)
+    """
+    largest = sorted(diameters, reverse=True)[:2]
+    return max(sum(largest), math.sqrt(sum([diameter**2 for diameter in diameters])))
+
+
 def pack(diameters: Sequence[float], bore: float) -> list[Circle] | None:
     """Give where circles can lie in a bore [m], in the order of their diameters given; None where none was found.
 

@@ -8,6 +8,7 @@ from fractions import Fraction
 
 from ductrun.units import UNIT_CODES, AnyQuantity
 
+_EIGHTHS = ["", *[str(Fraction(eighths, 8)) for eighths in range(1, 8)]]
 _MOST_DIGITS = 17  # of a double: with as many, two that differ are written apart
 
 
@@ -70,13 +71,12 @@ def _feet_and_inches(feet: float) -> str:
     """Write a length as a tape shows it: to the inch from 20 ft on, below that to the eighth."""
     parts = 1 if abs(feet) >= 20.0 else 8
     whole, rest = divmod(round(abs(feet) * 12 * parts), 12 * parts)
+    sign = "-" if feet < 0 else ""
+    if not rest:
+        return f"{sign}{whole:,} ft"
     inches, eighths = divmod(rest, parts)
-    fraction = str(Fraction(eighths, parts)) if eighths else ""
-    words = "-".join(word for word in (str(inches) if inches else "", fraction) if word)
-    told = [f"{whole:,} ft"] if whole or not words else []
-    if words:
-        told.append(f"{words} in")
-    return ("-" if feet < 0 else "") + " ".join(told)
+    words = f"{inches}-{_EIGHTHS[eighths]}" if inches and eighths else _EIGHTHS[eighths] or str(inches)
+    return f"{sign}{whole:,} ft {words} in" if whole else f"{sign}{words} in"
 
 
 def in_percent(value: float) -> AnyQuantity:

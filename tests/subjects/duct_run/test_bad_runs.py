@@ -59,6 +59,13 @@ def without(*path: Any) -> Change:
         (POLE, circuit(same_as="F-9"), "#/circuits/0/same_as", "one_of_two"),
         (MANHOLES, lambda run: run["circuits"][1].update(same_as="F-9"), "#/circuits/1/same_as", "no_such_circuit"),
         (MANHOLES, lambda run: run["circuits"][1].update(name="F-21"), "#/circuits/1/name", "name_given_twice"),
+        (
+            MANHOLES,
+            lambda run: (run["circuits"][0].pop("cables"), run["circuits"][0].update(same_as="F-22")),
+            "#/circuits/0/same_as",
+            "no_such_circuit",
+        ),
+        (BORE, stretch(2, name="bore"), "#/stretches/2/name", "name_given_twice"),
         (POLE, circuit(start="nowhere"), "#/circuits/0/start", "no_such_place"),
         (POLE, whole(end={"kind": "capped"}), "#/circuits/0/end", "capped"),
         (POLE, without("stretches", 0, "length"), "#/stretches/0/length", "one_of_two"),

@@ -8,7 +8,7 @@ from typing import Any
 
 import pytest
 
-from tests.asking import ask, codes, quantity
+from tests.asking import ask, codes, faults, quantity
 from tests.subjects.duct_run.runs import BORE, BRIDGE, MANHOLES, POLE, buried, listed, straight, upright_bend
 
 
@@ -77,14 +77,45 @@ def test_a_bore_is_as_long_as_its_curves_and_lies_lower_at_its_end() -> None:
     assert (bore["length"]["value"], bore["plan_length"]["value"]) == (pytest.approx(along), pytest.approx(plan))
     assert line_of(answer["result"], "bore")["exact_quantity"]["value"] == pytest.approx(plan)
     assert line_of(answer["result"], "bore_pit")["exact_quantity"]["value"] == 2
-    # in 75 lb/ft3 of fluid, full of water: what 3 ducts of 6.625 in displace is more than water and duct
-    assert bore["bore_flotation"]["uplift_per_length"]["value"] > 0
+    # in 75 lb/ft3 of fluid: what 3 ducts of 6.625 in displace, less their walls of 0.280 in at 59.3 lb/ft3 and water of
+    # 62.4 lb/ft3 in bores of 6.031 in
+    outer, inner, bored = (math.pi / 4 * (diameter / 12) ** 2 for diameter in (6.625, 6.065, 6.031))
+    uplift = 3 * (75 * outer - 59.3 * (outer - inner) - 62.4 * bored)
+    assert bore["bore_uplift_per_length"] == {"value": pytest.approx(uplift), "unit": "lbf/ft"}
+    [floats] = [one for one in answer["findings"] if one["code"] == "ducts_float_in_fluid"]
+    assert "station" not in floats["message"]
+    assert "tie_downs_not_counted" not in codes(answer), "nothing is tied down in a bore"
+    assert not [place for one in answer["assumptions"] for place in one["pointers"] if "station" in place]
     assert answer["verdict"] == "not_judged"
     assert "drawing_in_not_judged" in codes(answer)
     assert "bore_is_tight" not in codes(answer), "22 in is 1.54 times 14.3 in"
     tight = copy.deepcopy(BORE)
     tight["stretches"][1]["setting"]["bore_diameter"] = quantity(21.4, "in")
     assert "bore_is_tight" in codes(ask("duct-run", tight))
+
+
+@pytest.mark.parametrize(
+    ("bundle", "bore", "member", "code", "bound"),
+    [
+        (22.5, 22, "bundle_diameter", "wider_than_the_bore", {"maximum": 22}),
+        # no circle holds three ducts of 6.625 in that does not hold two of them side by side
+        (13.2, 22, "bundle_diameter", "narrower_than_the_ducts", {"minimum": 2 * 6.625}),
+        (None, 13.2, "bore_diameter", "narrower_than_the_ducts", {"minimum": 2 * 6.625}),
+    ],
+)
+def test_what_no_bore_can_hold_is_refused(
+    bundle: float | None, bore: float, member: str, code: str, bound: dict[str, float]
+) -> None:
+    request = copy.deepcopy(BORE)
+    setting = request["stretches"][1]["setting"]
+    setting["bore_diameter"] = quantity(bore, "in")
+    del setting["bundle_diameter"]
+    if bundle is not None:
+        setting["bundle_diameter"] = quantity(bundle, "in")
+    [found] = faults("duct-run", request)
+    assert (found["pointer"], found["code"]) == (f"#/stretches/1/setting/{member}/value", code)
+    [(name, value)] = bound.items()
+    assert found[name] == {"value": pytest.approx(value), "unit": "in"}
 
 
 def test_a_bore_without_its_curve_is_found() -> None:

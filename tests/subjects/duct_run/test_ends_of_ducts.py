@@ -63,3 +63,56 @@ def test_beside_ducts_that_are_there_only_what_is_new_is_bought() -> None:
     assert exact(alone, "pull_cord") == {(None, None): 240}
     short = ask("duct-run", run(stretch(EXISTING), joining={"cord_tail": quantity(4, "ft")}))
     assert exact(short, "pull_cord") == {(None, None): pytest.approx(216)}
+
+
+@pytest.mark.parametrize("turned", [False, True])
+@pytest.mark.parametrize(
+    ("kind", "item", "joints"),
+    [
+        # 5 sticks of PVC with 4 joints between, a bell at the handhole and the fitting: 6; 10 of steel with 9 between,
+        # 5 of HDPE with 4
+        (RMC, "terminal_adapter", {(PVC, "4"): 2 * 6, (RMC, "4"): 2 * 9}),
+        (HDPE, "coupling", {(PVC, "4"): 2 * 6}),
+    ],
+)
+def test_where_the_kind_of_conduit_changes_there_is_a_fitting_on_the_cemented_side(
+    kind: str, item: str, joints: dict[tuple[str, str], float], turned: bool
+) -> None:
+    stretches = [stretch(buried(), name="plastic"), stretch(buried(), name="other", conduit_type=kind)]
+    answer = ask("duct-run", run(*(stretches[::-1] if turned else stretches)))
+    assert exact(answer, item)[PVC, "4"] == 2
+    assert exact(answer, "joint") == joints
+    [fitting] = [one for one in lines_of(answer, item) if one["conduit_type"] == PVC]
+    assert fitting["basis"] == f"plastic: 2 ducts, with the change to 4 in {kind.replace('_', ' ')}"
+    assert exact(answer, "solvent_cement") == {(None, None): pytest.approx(12 / 30)}
+    if kind == HDPE:
+        assert exact(answer, "fusion_joint") == {(HDPE, "4"): 2 * 4}
+
+
+def test_a_riser_of_steel_is_met_by_an_adapter_and_one_of_other_pvc_by_its_joint() -> None:
+    def risen(kind: str) -> dict[str, Any]:
+        more = {"height": quantity(3, "ft"), "riser_radius": quantity(3, "ft"), "riser_conduit_type": kind}
+        return ask("duct-run", run(stretch(buried()), end=place("pole_base", "P", **more)))
+
+    steel = risen(RMC)
+    assert exact(steel, "terminal_adapter") == {(PVC, "4"): 2}
+    assert exact(risen("pvc_schedule_80"), "end_bell") == {(PVC, "4"): 2, ("pvc_schedule_80", "4"): 2}
+    assert not lines_of(risen("pvc_schedule_80"), "terminal_adapter")
+
+
+def test_new_ducts_are_coupled_to_those_that_are_there() -> None:
+    # 5 sticks with 4 joints between them, and one at each coupling
+    answer = ask("duct-run", run(stretch(EXISTING), stretch(buried(), name="new"), stretch(EXISTING)))
+    assert exact(answer, "coupling") == {(PVC, "4"): 2 * 2}
+    assert exact(answer, "joint") == {(PVC, "4"): 2 * 6}
+
+
+def test_ducts_of_one_bank_may_change_each_in_its_own_way() -> None:
+    steel = [[{"count": 1}, {"count": 1, "conduit": listed("4", RMC)}]]
+    own: dict[str, Any] = {"bank": {"conduit": listed("4"), "tier_ducts": steel}}
+    answer = ask("duct-run", run(stretch(buried(), name="plastic"), stretch(buried(), name="mixed", **own)))
+    assert exact(answer, "terminal_adapter") == {(PVC, "4"): 1}
+    plain, mixed = answer["result"]["stretches"]
+    assert [one["duct_count"] for one in plain["ducts"]] == [1, 1]
+    assert [one["joints"]["adapter_count"] for one in plain["ducts"]] == [0, 1]
+    assert [one["conduit_type"] for one in mixed["ducts"]] == [PVC, RMC]

@@ -9,7 +9,7 @@ import pytest
 
 from tests.asking import ask, faults, quantity
 from tests.properties.test_requests import check_given_back
-from tests.subjects.duct_run.runs import buried, listed
+from tests.subjects.duct_run.runs import buried, level_bend, listed, straight
 
 BANK = {"conduit": listed("4"), "tiers": [2]}
 ABOVE = {"kind": "above_ground"}
@@ -102,3 +102,37 @@ def test_sticks_of_steel_and_plastic_are_each_what_they_are_sold_in() -> None:
     assert belled["result"]["stretches"][0]["ducts"] == pieces, "bells are of what is cemented"
     alone = run(stretch(buried(), conduit_type="rmc", joining={"ends": "belled"}))
     assert [one["pointer"] for one in faults("duct-run", alone)] == ["#/stretches/0/joining/ends"]
+
+
+def test_each_duct_is_proved_by_the_mandrel_of_the_smallest_bore_along_it() -> None:
+    # 0.25 in less than 3.998 and 2.047 in; the first duct goes on in Schedule 80 with 3.786 in
+    narrower = {"conduit": listed("4", "pvc_schedule_80"), "tier_ducts": SMALL}
+    request = run(
+        stretch(buried()), stretch(buried(), bank=narrower), bank={"conduit": listed("4"), "tier_ducts": SMALL}
+    )
+    answer = ask("duct-run", request)
+    ducts = answer["result"]["ducts"]
+    assert [duct["mandrel_diameter"]["value"] for duct in ducts] == pytest.approx([3.786 - 0.25, 2.047 - 0.25])
+    assert "mandrel_diameter" not in answer["result"], "no one mandrel goes through all"
+    assert exact(answer, "mandrel_pass") == {(None, "3.536 in"): 1, (None, "1.797 in"): 1}
+
+
+def test_the_arithmetic_of_a_line_is_that_of_all_its_parts() -> None:
+    # 100 ft of 4 in and of 2 in: 5 sticks with 4 joints between and a bell at either end, 30 and 70 joints a quart
+    several = [[{"count": 1}, {"count": 1, "conduit": listed("2")}, {"count": 1, "conduit": listed("3")}]]
+    bends = [straight(49), level_bend(30, 3), straight(49)]
+    request = run(
+        {"name": "field", "setting": buried(), "sections": bends}, bank={"conduit": listed("4"), "tier_ducts": several}
+    )
+    answer = ask("duct-run", request)
+    [cement] = lines_of(answer, "solvent_cement")
+    parts = [f"field: 7 joints of {size} in pvc schedule 40" for size in ("4", "2", "3")]
+    assert cement["basis"] == "; ".join(parts)
+    [elbow] = [one for one in lines_of(answer, "elbow") if one["size"] == "4"]
+    assert (elbow["angle"], elbow["radius"]) == ({"value": 30, "unit": "deg"}, {"value": 36, "unit": "in"})
+    assert elbow["basis"] == "field: 1 duct, one in each at section 2 of field"
+    # the ducts of a bank that go on each in its own way are parts of one line
+    own = {"conduit": listed("4"), "tier_ducts": [[{"count": 1}, {"count": 1, "conduit": listed("4", "rmc")}]]}
+    apart = ask("duct-run", run({**stretch(buried()), "name": "near"}, stretch(buried(), bank=own)))
+    [conduit] = [one for one in lines_of(apart, "conduit") if one["conduit_type"] == "pvc_schedule_40"]
+    assert conduit["basis"] == "near: 2 x (1 x 100 ft); stretch 2: 1 x 100 ft"

@@ -66,9 +66,10 @@ def line(item: str, kind: str | None = None, size: str | None = None, angle: int
         (line("duct_plug", SCH80, "4"), 3, "each", 3),
         (line("wall_penetration", SCH40, "4"), 6, "each", None),
         # one belled joint less than sticks, and an end bell at either end of the road; in the field two elbows
-        # more, one end bell; the wall begins with the joint to the field and ends with its adapter
+        # more, one end bell; the wall begins with the joint to the field and ends with its adapter. There the 14 and
+        # the 6 ft are two pieces of one stick, and two expansion fittings have two sockets each
         (line("joint", SCH40, "4"), 6 * (6 - 1 + 2) + 6 * (26 + 2 - 1 + 1), "each", None),
-        (line("joint", SCH80, "4"), 6 * (1 + 1 + 1 - 1 + 1), "each", None),
+        (line("joint", SCH80, "4"), 6 * (1 + 2 + 1 - 1 + 1 + 2 * 2), "each", None),
         # at most 5 ft apart with both ends: 25 stations in 120 ft, 104 in 513.36 ft
         (line("base_spacer", size="4"), 3 * (25 + 104), "each", 387),
         (line("intermediate_spacer", size="4"), 3 * (25 + 104), "each", 387),
@@ -84,7 +85,9 @@ def line(item: str, kind: str | None = None, size: str | None = None, angle: int
         (line("haul_load"), SPOIL / 10, "each", 3),
         # on 14 ft: one on the barrel and at most 7 ft apart, 3 ft from the ends; on 6 ft likewise
         (line("strap", SCH80, "4"), 6 * 5, "each", 30),
-        (line("mandrel_pass"), 6 + 6, "each", None),
+        # 0.25 in less than the bore of 3.998 in; beyond the handhole than the 3.786 in of the wall
+        (line("mandrel_pass", size="3.748 in"), 6, "each", None),
+        (line("mandrel_pass", size="3.536 in"), 6, "each", None),
         (line("pull_cord"), 6 * (120 + 20) + 6 * (ALONG_FIELD + ALONG_WALL + 20), "ft", 4_199),
         # per pull with what it takes beyond its ends, up to the next 5 ft of each cable: 150 and 560 ft
         (
@@ -119,9 +122,9 @@ def test_a_line_of_the_takeoff_is_what_it_is_by_hand(
 
 def test_cement_and_lubricant_are_bought_whole() -> None:
     cement, lubricant = line("solvent_cement"), line("lubricant")
-    # 42, 168 and 18 joints at 30 a quart
-    assert cement["exact_quantity"] == {"value": pytest.approx((42 + 168 + 18) / 30), "unit": "qt_us"}
-    assert (cement["order_quantity"]["value"], cement["package_count"], cement["package"]) == (8, 8, "quart")
+    # 42, 168 and 48 joints at 30 a quart
+    assert cement["exact_quantity"] == {"value": pytest.approx((42 + 168 + 48) / 30), "unit": "qt_us"}
+    assert (cement["order_quantity"]["value"], cement["package_count"], cement["package"]) == (9, 9, "quart")
     # 0.0015 gal for each foot and inch of the bore of 3.998 in, of Schedule 80 3.786 in, of three ducts
     each = 0.0015 * (3.998 * (120 + ALONG_FIELD) + 3.786 * ALONG_WALL)
     assert lubricant["exact_quantity"] == {"value": pytest.approx(3 * each, rel=1e-3), "unit": "gal_us"}
@@ -130,7 +133,7 @@ def test_cement_and_lubricant_are_bought_whole() -> None:
 
 def test_every_item_of_the_run_is_on_the_list_in_the_order_of_building() -> None:
     numbers = [one["line"] for one in RESULT["takeoff"]["lines"]]
-    assert numbers == list(range(1, 37))
+    assert numbers == list(range(1, 38))
     groups = [one["group"] for one in RESULT["takeoff"]["lines"]]
     assert list(dict.fromkeys(groups)) == ["site_work", "duct", "bank", "backfill", "supports", "cable"]
     assert line("excavation")["measure"] == "bank"
@@ -153,8 +156,10 @@ def test_the_callers_rates_are_multiplied_through_and_gaps_are_told() -> None:
     assert total["labor_hours"] == pytest.approx(188.4 + 0.9 * NET + 0.12 * (ROAD_BANK + FIELD_BANK), abs=0.02)
     assert total["complete"] is False
     assert line("tie_down")["line"] in total["unpriced_lines"]
-    assert line("mandrel_pass")["line"] in total["unpriced_lines"], "nobody orders a pass, but somebody is paid for it"
-    assert line("mandrel_pass")["line"] in total["lines_without_hours"]
+    assert line("mandrel_pass", size="3.748 in")["line"] in total["unpriced_lines"], (
+        "nobody orders a pass, but somebody is paid for it"
+    )
+    assert line("mandrel_pass", size="3.748 in")["line"] in total["lines_without_hours"]
 
 
 def test_lengths_stations_and_ducts_are_those_of_the_drawing() -> None:
@@ -173,6 +178,7 @@ def test_lengths_stations_and_ducts_are_those_of_the_drawing() -> None:
     assert [stop["station"]["value"] for stop in RESULT["stops"]] == pytest.approx([0, 120, plan])
     assert (RESULT["duct_count"], RESULT["spare_count"]) == (6, 3)
     assert RESULT["mandrel_diameter"] == {"value": pytest.approx(3.786 - 0.25), "unit": "in"}, "of the smallest bore"
+    assert [duct["mandrel_diameter"]["value"] for duct in RESULT["ducts"]] == pytest.approx([3.786 - 0.25] * 6)
     lying = {duct["name"]: duct["circuits"] for duct in RESULT["ducts"]}
     assert lying["1-1"] == ["SP-1"]
     assert lying["2-3"] == ["dock telephone"]

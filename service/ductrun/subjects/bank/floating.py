@@ -25,7 +25,7 @@ from ductrun.subjects.bank.flotation_practice import (
     Floating,
 )
 
-_CONTENTS_IN_WORDS = {
+CONTENTS_IN_WORDS = {
     DuctContents.EMPTY: "empty",
     DuctContents.WATER: "full of water",
     DuctContents.CABLE: "with cable in them",
@@ -111,6 +111,13 @@ def float_bank(
     return found
 
 
+def uplift_in_fluid(
+    given: Floating, walls: Sequence[DuctWall], contents: DuctContents, density: float, sheet: Worksheet
+) -> float:
+    """Give the uplift of all ducts together [N/m] in a fluid of a density [kg/m3], negative if they sink."""
+    return sum([line.uplift * line.duct_count for line in _lines(given, contents, walls, density, sheet)])
+
+
 def _lines(
     given: Floating, contents: DuctContents, walls: Sequence[DuctWall], density: float, sheet: Worksheet
 ) -> list[LineUplift]:
@@ -178,7 +185,7 @@ def _report(found: Flotation, medium: FlotationMedium, contents: DuctContents, s
     sheet.find(
         Severity.CAUTION,
         "bank_floats",
-        f"The ducts ({_CONTENTS_IN_WORDS[contents]}) push up{_against(found, medium, sheet)}: hold down "
+        f"The ducts ({CONTENTS_IN_WORDS[contents]}) push up{_against(found, medium, sheet)}: hold down "
         f"{text_of(held)} at each station with the factor of {found.safety_factor:g}.{_ADVICE[medium]}",
         WORKED_OUT,
         held,

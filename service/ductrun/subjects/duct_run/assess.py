@@ -15,6 +15,7 @@ from ductrun.subjects.conduit.joining import CORD_TAIL
 from ductrun.subjects.duct_run.above import assess_above, assess_riser
 from ductrun.subjects.duct_run.assessment import AssessedCircuit, AssessedStretch, DuctRun, FilledConduit, JudgedType
 from ductrun.subjects.duct_run.banks import RunBank, bank_here, place_bank
+from ductrun.subjects.duct_run.boring import find_bore, floated_in_fluid
 from ductrun.subjects.duct_run.burying import (
     Heights,
     Practices,
@@ -22,15 +23,15 @@ from ductrun.subjects.duct_run.burying import (
     bury,
     earth_of,
     envelope_of,
-    floated_in_fluid,
     judged_cover,
     least_over,
 )
+from ductrun.subjects.duct_run.changes import Beside
 from ductrun.subjects.duct_run.choices import StraightLengths
 from ductrun.subjects.duct_run.circuits import PlacedCircuit, place_circuits
-from ductrun.subjects.duct_run.crossings import caution_places, find_bore, find_crossings
+from ductrun.subjects.duct_run.crossings import caution_places, find_crossings
 from ductrun.subjects.duct_run.form import STRAIGHT_LENGTHS, DuctRunRequest, RunJoining, Stretch
-from ductrun.subjects.duct_run.joined import pieces_of
+from ductrun.subjects.duct_run.joined import Around, pieces_of
 from ductrun.subjects.duct_run.laying import (
     BURIED,
     LEVEL_RADIANS,
@@ -85,6 +86,8 @@ def assess(request: DuctRunRequest, sheet: Worksheet) -> DuctRun:
     heights, site = None, None
     with faults:
         stops = _stops(request, sheet)
+    with faults:
+        _refuse_alike(request, sheet)
     with faults, names.about("The bank"):
         banks = _banks(request, sheet)
     with faults:
@@ -104,8 +107,8 @@ def assess(request: DuctRunRequest, sheet: Worksheet) -> DuctRun:
     for index, (line, one) in enumerate(zip(lines, laid, strict=True)):
         with faults, names.about(line.name, one.station):
             here = [circuit for circuit in circuits if _passes(circuit, index, request)]
-            ends = _ends(index, request, stops)
-            stretches.append(_stretch(line, one, ends, here, heights, site, practices, names))
+            around = _around(index, lines, _ends(index, request, stops))
+            stretches.append(_stretch(line, one, around, here, heights, site, practices, names))
     faults.stop()
     find_crossings(stretches, names)
     assessed = _circuits(circuits, stretches, stops, request, sheet, names)
@@ -146,6 +149,24 @@ def _stops(request: DuctRunRequest, sheet: Worksheet) -> list[Stop]:
     if faults:
         raise UnanswerableError(*faults)
     return stops
+
+
+def _refuse_alike(request: DuctRunRequest, sheet: Worksheet) -> None:
+    """Refuse stretches of one name: shares of the takeoff and findings are told by it."""
+    seen: set[str] = set()
+    faults = []
+    for index, stretch in enumerate(request.stretches):
+        name = _name(stretch, index)
+        if name in seen:
+            words = "Another stretch has it: give its own."
+            faults.append(sheet.fault(f"stretches/{index}/name", "name_given_twice", words))
+        seen.add(name)
+    if faults:
+        raise UnanswerableError(*faults)
+
+
+def _name(stretch: Stretch, index: int) -> str:
+    return stretch.name or f"stretch {index + 1}"
 
 
 def _banks(request: DuctRunRequest, sheet: Worksheet) -> list[RunBank]:
@@ -211,6 +232,18 @@ def _passes(circuit: PlacedCircuit, index: int, request: DuctRunRequest) -> bool
     return circuit.start <= passed < circuit.end
 
 
+def _around(index: int, lines: Sequence[_Line], ends: tuple[Stop | None, Stop | None]) -> Around:
+    """Give what is at the ends of a stretch: a stop, or the stretch beside it."""
+    start, end = ends
+    return Around(
+        _beside(lines[index - 1]) if start is None else start, _beside(lines[index + 1]) if end is None else end
+    )
+
+
+def _beside(line: _Line) -> Beside:
+    return Beside(line.bank, line.stretch.setting.kind == "existing")
+
+
 def _lines(
     request: DuctRunRequest,
     stops: Sequence[Stop],
@@ -229,7 +262,7 @@ def _lines(
     lines = []
     for index, (stretch, bank) in enumerate(zip(request.stretches, banks, strict=True)):
         here = sheet.within(f"stretches/{index}")
-        name = stretch.name or f"stretch {index + 1}"
+        name = _name(stretch, index)
         begins = how._replace(bored=stretch.setting.kind == "bored")
         how = how._replace(grade=math.nan)  # of what goes on from a stretch that is refused
         with faults, names.about(name):
@@ -315,7 +348,7 @@ def _refuse_other_length(heights: Heights, length: float, sheet: Worksheet) -> N
 def _stretch(
     line: _Line,
     laid: LaidStretch,
-    ends: tuple[Stop | None, Stop | None],
+    around: Around,
     circuits: list[PlacedCircuit],
     heights: Heights | None,
     site: Site,
@@ -326,7 +359,7 @@ def _stretch(
     stretch, bank, here, setting = line.stretch, line.bank, line.sheet, line.stretch.setting
     climbed = [riser.stop for riser in line.risers if riser is not None]
     uses: list[JudgedType] = judged_uses(stretch, bank, here)
-    burial = cover = above = None
+    burial = cover = above = uplift = None
     if setting.kind in BURIED and line.envelope is not None:
         place = here.within("setting")
         earth = earth_of(setting, line.envelope, laid.station, laid.plan_length, heights, place)  # type: ignore[arg-type]
@@ -335,7 +368,8 @@ def _stretch(
         cover = judged_cover(stretch, bank, line.envelope, least, circuits, here)
     elif setting.kind == "bored":
         cover = judged_cover(stretch, bank, None, setting.cover, circuits, here)
-        find_bore(setting, here)
+        find_bore(setting, bank, here)
+        uplift = floated_in_fluid(setting, bank, here, practices)
     elif setting.kind == "above_ground":
         above = assess_above(setting, laid, bank, site)
     pieces = []
@@ -343,13 +377,12 @@ def _stretch(
     joining = practice_of(RunJoining, "joining", given, stretch.joining, practices.sheet, here)
     tail = joining[1].settle("cord_tail", joining[0].cord_tail, CORD_TAIL).si
     if setting.kind != "existing":
-        pieces = pieces_of(laid, bank, ends, joining)
+        pieces = pieces_of(laid, bank, around, joining)
     risers = []
     for stop in climbed:
-        with names.about(f"the riser at {stop.name}", laid.station if stop is ends[0] else _end(laid)):
+        with names.about(f"the riser at {stop.name}", laid.station if stop is around.start else _end(laid)):
             uses += judged_riser(bank, stop)
             risers.append(assess_riser(stop, bank, site))
-    uplift = floated_in_fluid(stretch, bank, here, practices)
     return AssessedStretch(laid, bank, uses, cover, burial, above, risers, pieces, uplift, tail)
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import NamedTuple
 
 from ductrun.engineering.alignment import Line
@@ -40,7 +41,8 @@ class JudgedType(NamedTuple):
 class Piece(NamedTuple):
     """Ducts of one conduit in one stretch: how many, their sections, and what joining them takes.
 
-    `joined` is None where nothing is on file of how the conduit is joined; `riser` names the stop it comes up to.
+    `joined` is None where nothing is on file of how the conduit is joined; `riser` names the stop it comes up to;
+    `ducts` are their indexes, `to` says to what other conduit they change at their ends.
     """
 
     conduit: ListedConduit | MeasuredConduit
@@ -48,6 +50,8 @@ class Piece(NamedTuple):
     sections: list[LaidSection]
     joined: Joined | None
     riser: Stop | None
+    ducts: Sequence[int] = ()
+    to: Sequence[str] = ()
 
     @property
     def length(self) -> float:
@@ -99,7 +103,9 @@ class RiserAbove(NamedTuple):
 
 
 class AssessedStretch(NamedTuple):
-    """One stretch: laid out, with its bank, and all that was asked of it; the cord left at each end of a duct [m]."""
+    """One stretch: laid out, with its bank, and all that was asked of it; how hard its ducts float in the fluid of a
+    bore [N/m], and the cord left at each end of a duct [m].
+    """
 
     laid: LaidStretch
     bank: RunBank
@@ -109,7 +115,7 @@ class AssessedStretch(NamedTuple):
     above: AboveGround | None
     risers: list[RiserAbove]
     pieces: list[Piece]
-    bore_uplift: Flotation | None
+    bore_uplift: float | None
     cord_tail: float = 0.0
 
 

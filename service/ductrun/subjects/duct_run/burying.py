@@ -283,21 +283,3 @@ def _in_groundwater(
     sheet.cite(water.backing.source_id)
     own = {"medium": FlotationMedium.GROUNDWATER, "fluid_density": water.value, "lift_height": None}
     return float_bank(laid_over(given, own), envelope, walls, earth.least, None, sheet)
-
-
-def floated_in_fluid(stretch: Stretch, bank: RunBank, here: Worksheet, practices: Practices) -> Flotation | None:
-    """Float the ducts of a bore in its fluid, if the density of that is given."""
-    setting = stretch.setting
-    if setting.kind != "bored" or setting.drilling_fluid_density is None:
-        return None
-    given, sheet = practices.floating(here)
-    own = {
-        "medium": FlotationMedium.SLURRY,
-        "fluid_density": setting.drilling_fluid_density,
-        "contents": setting.duct_contents,
-        "lift_height": None,
-        "tie_down_capacity": None,
-    }
-    return float_bank(
-        laid_over(given, own), bare(bank.in_its_place), walls_of(bank.given, bank.sheet), None, None, sheet
-    )

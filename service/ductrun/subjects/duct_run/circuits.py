@@ -50,25 +50,29 @@ def place_circuits(
     faults = Gathering()
     with faults:
         _refuse_twice(given, sheet)
+    spans = []
+    for index, one in enumerate(given):
+        spans.append((0, len(stops) - 1))
+        with faults:
+            spans[-1] = _ends(one, stops, sheet.within(f"circuits/{index}"))
     ducts: list[list[int]] = []
     with faults:
-        ducts = _ducts_of(given, bank, sheet)
+        ducts = _ducts_of(given, spans, bank, sheet)
     cables: dict[int, Carried] = {}
     placed = []
     for index, one in enumerate(given):
         here = sheet.within(f"circuits/{index}")
         with faults:
-            source = _source(given, index, here)
+            chain = _sources(given, index, here)
+            source = chain[-1]
             if source not in cables:
                 cables[source] = _carried(given[source], source, sheet)
-            start, end = _ends(one, stops, here)
             name = one.name or f"Circuit {index + 1}"
             service = here.settle("service", one.service, SERVICE)
-            voltage = one.voltage or given[source].voltage
+            voltage = next((given[at].voltage for at in chain if given[at].voltage is not None), None)
             if ducts:
-                placed.append(
-                    PlacedCircuit(one, name, here, ducts[index], cables[source], start, end, service, voltage)
-                )
+                carried = cables[source]
+                placed.append(PlacedCircuit(one, name, here, ducts[index], carried, *spans[index], service, voltage))
     faults.stop()
     return placed
 
@@ -86,21 +90,23 @@ def _refuse_twice(given: Sequence[Circuit], sheet: Worksheet) -> None:
         raise UnanswerableError(*faults)
 
 
-def _source(given: Sequence[Circuit], index: int, here: Worksheet) -> int:
-    """Give the index of the circuit whose cables one has."""
+def _sources(given: Sequence[Circuit], index: int, here: Worksheet) -> list[int]:
+    """Give the index of a circuit and of those whose cables it has, the one with cables of its own last."""
     one = given[index]
     if (one.cables is None) == (one.same_as is None):
         both = one.cables is not None
         words = "Give either cables or same_as, not both." if both else "Give either cables or same_as."
         raise UnanswerableError(here.fault("same_as" if both else "cables", "one_of_two", words))
-    if one.same_as is None:
-        return index
-    having = {other.name: at for at, other in enumerate(given) if other.name is not None and other.cables is not None}
-    if one.same_as not in having:
-        raise UnanswerableError(
-            here.fault("same_as", "no_such_circuit", "No circuit of that name has cables of its own.", list(having))
-        )
-    return having[one.same_as]
+    named = {other.name: at for at, other in enumerate(given) if other.name is not None}
+    chain = [index]
+    while given[chain[-1]].cables is None:
+        follows = named.get(given[chain[-1]].same_as or "")
+        if follows is None or follows in chain:
+            having = [other.name for other in given if other.name is not None and other.cables is not None]
+            words = "No circuit of that name leads to cables."
+            raise UnanswerableError(here.fault("same_as", "no_such_circuit", words, having))
+        chain.append(follows)
+    return chain
 
 
 def _carried(circuit: Circuit, index: int, sheet: Worksheet) -> Carried:
@@ -115,47 +121,73 @@ def _carried(circuit: Circuit, index: int, sheet: Worksheet) -> Carried:
     return Carried(index, pulled, filling)
 
 
-def _ducts_of(given: Sequence[Circuit], bank: RunBank, sheet: Worksheet) -> list[list[int]]:
+class _Taken:
+    """The ducts that circuits lie in, each from stop to stop: where one ends in a duct another may begin."""
+
+    def __init__(self, count: int, spans: Sequence[tuple[int, int]]) -> None:
+        self._spans = spans
+        self._lying: list[list[int]] = [[] for _ in range(count)]
+
+    def free(self, circuit: int) -> list[int]:
+        """Give the ducts in which no other circuit lies anywhere on the way of one."""
+        return [duct for duct in range(len(self._lying)) if self.is_free(duct, circuit)]
+
+    def is_free(self, duct: int, circuit: int) -> bool:
+        """Say whether no other circuit lies in a duct anywhere on the way of one."""
+        start, end = self._spans[circuit]
+        others = [self._spans[one] for one in self._lying[duct]]
+        return all(until <= start or end <= since for since, until in others)
+
+    def take(self, duct: int, circuit: int) -> None:
+        """Lay a circuit in a duct."""
+        self._lying[duct].append(circuit)
+
+    def ducts(self, circuit: int) -> list[int]:
+        """Give the ducts of a circuit."""
+        return [duct for duct, lying in enumerate(self._lying) if circuit in lying]
+
+
+def _ducts_of(
+    given: Sequence[Circuit], spans: Sequence[tuple[int, int]], bank: RunBank, sheet: Worksheet
+) -> list[list[int]]:
     """Give the ducts of every circuit: those it names, else the first that are free, from the bottom left."""
-    at = {duct.name: index for index, duct in enumerate(bank.ducts)}
-    taken: dict[int, int] = {}
+    names = [duct.name for duct in bank.ducts]
+    taken = _Taken(len(names), spans)
     faults = Gathering()
     for index, one in enumerate(given):
         for position, name in enumerate(one.ducts or ()):
             with faults:
-                place = sheet.within(f"circuits/{index}")
-                taken[_named(name, f"ducts/{position}", at, taken, place)] = index
+                _take_named(name, f"ducts/{position}", names, taken, index, sheet.within(f"circuits/{index}"))
     for index, one in enumerate(given):
-        if one.ducts is None:
-            with faults:
-                _take_free(one, index, len(bank.ducts), taken, sheet.within(f"circuits/{index}"))
-        elif one.duct_count is not None:
-            with faults:
-                place = sheet.within(f"circuits/{index}")
+        place = sheet.within(f"circuits/{index}")
+        with faults:
+            if one.ducts is None:
+                _take_free(one, index, taken, place)
+            elif one.duct_count is not None:
                 raise UnanswerableError(place.fault("duct_count", "one_of_two", "Give either ducts or duct_count."))
     faults.stop()
-    return [[duct for duct, circuit in sorted(taken.items()) if circuit == index] for index in range(len(given))]
+    return [taken.ducts(index) for index in range(len(given))]
 
 
-def _named(name: str, member: str, at: dict[str, int], taken: dict[int, int], place: Worksheet) -> int:
-    if not _DUCT.fullmatch(name) or name not in at:
+def _take_named(name: str, member: str, names: Sequence[str], taken: _Taken, circuit: int, place: Worksheet) -> None:
+    if not _DUCT.fullmatch(name) or name not in names:
         words = "The bank has no such duct: they are named tier-position, tier 1 the bottom and position 1 the left."
-        raise UnanswerableError(place.fault(member, "no_such_duct", words, list(at)))
-    if at[name] in taken:
-        free = [one for one, index in at.items() if index not in taken]
-        raise UnanswerableError(place.fault(member, "duct_taken", "Another circuit lies in this duct.", free))
-    return at[name]
+        raise UnanswerableError(place.fault(member, "no_such_duct", words, names))
+    duct = names.index(name)
+    if not taken.is_free(duct, circuit):
+        words, free = "Another circuit lies in this duct on the way.", taken.free(circuit)
+        raise UnanswerableError(place.fault(member, "duct_taken", words, [names[one] for one in free]))
+    taken.take(duct, circuit)
 
 
-def _take_free(one: Circuit, index: int, count: int, taken: dict[int, int], place: Worksheet) -> None:
-    wanted = one.duct_count or 1
-    free = [duct for duct in range(count) if duct not in taken]
+def _take_free(one: Circuit, circuit: int, taken: _Taken, place: Worksheet) -> None:
+    wanted, free = one.duct_count or 1, taken.free(circuit)
     if len(free) < wanted:
         raise UnanswerableError(
             place.fault("duct_count", "no_free_duct", f"{len(free)} ducts of the bank are free.", maximum=len(free))
         )
     for duct in free[:wanted]:
-        taken[duct] = index
+        taken.take(duct, circuit)
 
 
 def _ends(one: Circuit, stops: Sequence[Stop], here: Worksheet) -> tuple[int, int]:

@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import pairwise
 
-from ductrun.engineering.rounding import over, under
+from ductrun.engineering.rounding import over
 from ductrun.kit.backing import PRACTICE, WORKED_OUT
 from ductrun.kit.choices import Severity
-from ductrun.kit.defaults import number, quantity
+from ductrun.kit.defaults import quantity
 from ductrun.kit.wording import listing, text_of
 from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.duct_run.assessment import AssessedStretch
@@ -16,12 +16,10 @@ from ductrun.subjects.duct_run.burying import above_ducts
 from ductrun.subjects.duct_run.laying import BURIED
 from ductrun.subjects.duct_run.names import Names
 from ductrun.subjects.duct_run.places import CONFINED, Stop
-from ductrun.subjects.duct_run.settings import BoredSetting
 from ductrun.subjects.parts.route import JOINT_DEFLECTION
 from ductrun.units import Length
 
 STEP = quantity("duct_run.step", Length)
-BORE_RATIO = number("duct_run.bore_ratio")
 
 
 def find_crossings(stretches: Sequence[AssessedStretch], names: Names) -> None:
@@ -80,32 +78,6 @@ def _find_bore(before: AssessedStretch, after: AssessedStretch) -> None:
         told,
         sheet.tell.given(JOINT_DEFLECTION.value),
         member="",
-    )
-
-
-def find_bore(setting: BoredSetting, here: Worksheet) -> None:
-    """Say that the drawing-in of ducts is not judged, and caution against a bore that is tight for them."""
-    place = here.within("setting", about=here.place)
-    place.judge(None)
-    place.find(
-        Severity.CAUTION,
-        "drawing_in_not_judged",
-        "How the ducts are drawn into the bore, and what they bear then, was not judged: that is the driller's plan, "
-        "by the makers of ducts and fluid.",
-        PRACTICE,
-    )
-    bore, bundle = setting.bore_diameter, setting.bundle_diameter
-    if bore is None or bundle is None or not under(bore.si, BORE_RATIO.value * bundle.si):
-        return
-    told, least = place.tell.given(bore), place.tell.size(BORE_RATIO.value * bundle.si)
-    place.find(
-        Severity.CAUTION,
-        "bore_is_tight",
-        f"The bore of {text_of(told)} is tight for the ducts; {text_of(least)} is the usual least, "
-        f"{BORE_RATIO.value:g} times their bundle. Ream it wider.",
-        BORE_RATIO.backing,
-        told,
-        least,
     )
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import NamedTuple, cast
 
 from ductrun.engineering.joints import developed_length
 from ductrun.engineering.pulling import Straight
@@ -14,33 +15,36 @@ from ductrun.subjects.conduit.elbows import TANGENT, Elbows
 from ductrun.subjects.conduit.joining import Ducts, Joined, join, known_method
 from ductrun.subjects.duct_run.assessment import Piece
 from ductrun.subjects.duct_run.banks import RunBank
+from ductrun.subjects.duct_run.changes import Beside, Change, Conduits, before_to_after, change_to
 from ductrun.subjects.duct_run.form import RunJoining
 from ductrun.subjects.duct_run.laying import LaidSection, LaidStretch, conduit_of_riser
 from ductrun.subjects.duct_run.places import Stop
 from ductrun.subjects.duct_run.practice import laid_over
-from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit, find_row
-
-Conduits = ListedConduit | MeasuredConduit
+from ductrun.subjects.parts.conduit import find_row
 
 
-def pieces_of(
-    laid: LaidStretch, bank: RunBank, stops: tuple[Stop | None, Stop | None], practice: tuple[RunJoining, Worksheet]
-) -> list[Piece]:
-    """Join the ducts of a stretch; `stops` stand at its ends, None where it goes on.
+class Around(NamedTuple):
+    """What is at the ends of a stretch: a stop, or the stretch in which its ducts go on."""
 
-    Plugs are counted for the run, from stop to stop.
-    """
+    start: Stop | Beside
+    end: Stop | Beside
+
+
+def pieces_of(laid: LaidStretch, bank: RunBank, around: Around, practice: tuple[RunJoining, Worksheet]) -> list[Piece]:
+    """Join the ducts of a stretch. Plugs are counted at stops."""
     found = []
-    alike = _alike(bank)
+    alike = _alike(bank, around)
     of_stretch = laid.given.joining
-    asked = len(alike) == 1 and of_stretch is not None and of_stretch.ends is not None
-    for conduit, sheet, ducts in alike:
-        for sections, riser, ends in _parts(laid, conduit, stops):
+    own_bells = of_stretch is not None and of_stretch.ends is not None
+    asked = own_bells and len({conduit.type for conduit, *_ in alike}) == 1
+    for conduit, sheet, ducts, changes in alike:
+        for sections, riser, ends in _parts(laid, conduit, around, changes):
             own = conduit if riser is None else conduit_of_riser(riser, conduit)
             finishes = (_finish(ends[0], own), _finish(ends[1], own))
             fitting = practice if asked and riser is None else _fitting(own, practice)
             joined = _joined(own, len(ducts), sections, finishes, sheet, fitting)
-            found.append(Piece(own, len(ducts), sections, joined, riser))
+            to = [end.to for end in ends if isinstance(end, Change) and end.to is not None]
+            found.append(Piece(own, len(ducts), sections, joined, riser, ducts, to))
     return found
 
 
@@ -52,48 +56,62 @@ def _fitting(conduit: Conduits, practice: tuple[RunJoining, Worksheet]) -> tuple
     return laid_over(given, {"ends": None}), sheet
 
 
-def _alike(bank: RunBank) -> list[tuple[Conduits, Worksheet, list[int]]]:
-    """Give every conduit of a bank with the sheet of its place and the ducts that are of it."""
-    found: dict[tuple[object, ...], tuple[Conduits, Worksheet, list[int]]] = {}
+_Changes = tuple[Change | None, Change | None]
+
+
+def _alike(bank: RunBank, around: Around) -> list[tuple[Conduits, Worksheet, list[int], _Changes]]:
+    """Give every conduit of a bank with the sheet of its place, the ducts that are of it and go on alike, and how."""
+    found: dict[tuple[object, ...], tuple[Conduits, Worksheet, list[int], _Changes]] = {}
+    behind, ahead = (None if isinstance(one, Stop) else one for one in around)
     for index, duct in enumerate(bank.ducts):
         conduit = duct.conduit
-        key = (
-            (conduit.type, conduit.trade_size)
-            if conduit.kind == "listed"
-            else (conduit.type, conduit.trade_size, conduit.inside_diameter.si, id(conduit))
+        changes = (
+            change_to(behind, index, conduit, ahead=False),
+            change_to(ahead, index, conduit, ahead=True),
         )
-        found.setdefault(key, (conduit, duct.sheet, []))[2].append(index)
+        key = (
+            (conduit.type, conduit.trade_size, changes)
+            if conduit.kind == "listed"
+            else (conduit.type, conduit.trade_size, conduit.inside_diameter.si, id(conduit), changes)
+        )
+        found.setdefault(key, (conduit, duct.sheet, [], changes))[2].append(index)
     return list(found.values())
 
 
-_Ends = tuple[Stop | RunEnd, Stop | RunEnd]
+_Ends = tuple[Stop | Change, Stop | Change]
 
 
 def _parts(
-    laid: LaidStretch, conduit: Conduits, stops: tuple[Stop | None, Stop | None]
+    laid: LaidStretch, conduit: Conduits, around: Around, changes: _Changes
 ) -> list[tuple[list[LaidSection], Stop | None, _Ends]]:
     """Cut a stretch where its risers are of another conduit than it is, and say how each part ends.
 
     A joint to the part before is counted by the part after it.
     """
-    start, end = stops
     sections = list(laid.sections)
-    first: Stop | RunEnd = RunEnd.ELBOW if start is None else start
-    last: Stop | RunEnd = RunEnd.NONE if end is None else end
+    start, end = around
+    first = start if changes[0] is None else changes[0]
+    last = end if changes[1] is None else changes[1]
     parts: list[tuple[list[LaidSection], Stop | None, _Ends]] = []
     behind: list[tuple[list[LaidSection], Stop | None, _Ends]] = []
-    if start is not None and sections[0].riser is not None and conduit_of_riser(start, conduit) is not conduit:
-        parts.append((sections[:2], start, (start, RunEnd.NONE)))
-        sections, first = sections[2:], RunEnd.ELBOW
-    if end is not None and sections[-1].riser is not None and conduit_of_riser(end, conduit) is not conduit:
-        behind.append((sections[-2:], end, (RunEnd.ELBOW, end)))
-        sections, last = sections[:-2], RunEnd.NONE
-    return [*parts, (sections, None, (first, last)), *behind]
+    if isinstance(start, Stop) and sections[0].riser is not None:
+        own = conduit_of_riser(start, conduit)
+        if own is not conduit:
+            leaves, first = before_to_after(own, conduit)
+            parts.append((sections[:2], start, (start, leaves)))
+            sections = sections[2:]
+    if isinstance(end, Stop) and sections[-1].riser is not None:
+        own = conduit_of_riser(end, conduit)
+        if own is not conduit:
+            last, enters = before_to_after(conduit, own)
+            behind.append((sections[-2:], end, (enters, end)))
+            sections = sections[:-2]
+    return [*parts, (sections, None, (cast(Stop | Change, first), cast(Stop | Change, last))), *behind]
 
 
-def _finish(end: Stop | RunEnd, conduit: Conduits) -> RunEnd:
-    if isinstance(end, RunEnd):
-        return end
+def _finish(end: Stop | Change, conduit: Conduits) -> RunEnd:
+    if isinstance(end, Change):
+        return end.finish
     return end.finish(belled=known_method(conduit.type) is JoiningMethod.CEMENTED)
 
 

@@ -73,7 +73,7 @@ class LayeredSheet(Worksheet):
         """Settle a member; where its default then stands is said when all parts are settled (`settle_shared`)."""
         if given is not None:
             return given
-        pointer, shared = self.pointer(member), self.book.shared
+        pointer, shared = f"{self._within}/{member}", self.book.shared
         taken = shared.get(pointer)
         if taken is None:
             shared[pointer] = [(self._own, member, default)]

@@ -77,18 +77,20 @@ def pulls_of(
     """Pull every circuit from stop to stop; alike cables through alike ducts are pulled once."""
     faults = Gathering()
     known: dict[tuple[object, ...], RunPull] = {}
+    ways: dict[tuple[object, ...], PlacedRoute] = {}
     found = []
     for circuit in circuits:
         pulls = []
         for span in spans[circuit.start : circuit.end]:
             name = f"{circuit.name}, {stops[span.start].name} to {stops[span.end].name}"
             station = span.stretches[0].laid.station
-            for ducts in _alike(span, circuit.ducts):
-                route = _route(span, circuit, ducts[0])
-                key = (circuit.cables.key, id(circuit.given.pulling), span.start, *map(_key, route.conduits))
+            for way, ducts in _alike(span, circuit.ducts).items():
+                key = (circuit.cables.key, id(circuit.given.pulling), *way)
                 with faults, names.about(name, station):
+                    if way not in ways:
+                        ways[way] = _way(span, ducts[0], sheet)
                     if key not in known:
-                        known[key] = _pull(circuit, span, route, stops, request, sheet)
+                        known[key] = _pull(circuit, span, ways[way], stops, request, sheet)
                     pulls.append(CircuitPull(ducts, known[key]))
         found.append(pulls)
     faults.stop()
@@ -99,17 +101,17 @@ def _key(conduit: _Conduit) -> object:
     return (conduit.type, conduit.trade_size) if conduit.kind == "listed" else id(conduit)
 
 
-def _alike(span: Span, ducts: Sequence[int]) -> list[list[int]]:
-    """Give the ducts of a circuit, those together that are of the same conduit all the way."""
+def _alike(span: Span, ducts: Sequence[int]) -> dict[tuple[object, ...], list[int]]:
+    """Give the ducts of a circuit, those together that are of the same conduit all the way, by that way."""
     groups: dict[tuple[object, ...], list[int]] = {}
     for duct in ducts:
-        way = tuple(_key(stretch.bank.ducts[duct].conduit) for stretch in span.stretches)
+        way = (span.start, *[_key(stretch.bank.ducts[duct].conduit) for stretch in span.stretches])
         groups.setdefault(way, []).append(duct)
-    return list(groups.values())
+    return groups
 
 
-def _route(span: Span, circuit: PlacedCircuit, duct_index: int) -> PlacedRoute:
-    """Put the way of a circuit together, in the conduit that one of its ducts is in every stretch."""
+def _way(span: Span, duct_index: int, sheet: Worksheet) -> PlacedRoute:
+    """Put the way of circuits together with its bores, in the conduit that one of their ducts is in every stretch."""
     sections: list[LaidSection] = []
     given: list[_Given] = []
     conduits: list[_Conduit] = []
@@ -127,9 +129,9 @@ def _route(span: Span, circuit: PlacedCircuit, duct_index: int) -> PlacedRoute:
             conduits.append(conduit)
             sections.append(one)
             places.append(SectionPlace(f"{one.name[0].upper()}{one.name[1:]}", one.sheet, place))
-    sheet = circuit.sheet.within("", about=circuit.sheet.place)
     elements = [one.element for one in sections]
-    return PlacedRoute(elements, cast(Sequence[RouteSection], given), conduits, [], sheet, sheet, places)
+    route = PlacedRoute(elements, cast(Sequence[RouteSection], given), conduits, [], sheet, sheet, places)
+    return route._replace(bores=_bores(route))
 
 
 def _bores(route: PlacedRoute) -> list[float]:
@@ -152,7 +154,8 @@ def _pull(
     request: DuctRunRequest,
     sheet: Worksheet,
 ) -> RunPull:
-    route = route._replace(bores=_bores(route))
+    place = circuit.sheet.within("", about=circuit.sheet.place)
+    route = route._replace(sheet=place, conduit_sheet=place)
     given, practice = practice_of(PullPractice, "pulling", request.pulling, circuit.given.pulling, sheet, circuit.sheet)
     pulling = settle(given, circuit.cables.pulled, route, practice)
     pulled = pull_from_better_end(pulling, practice)

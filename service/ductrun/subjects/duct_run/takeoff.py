@@ -6,20 +6,22 @@ from collections.abc import Iterator
 
 from ductrun.engineering.pulling import Straight
 from ductrun.kit.telling import Telling
-from ductrun.kit.wording import text_of
+from ductrun.kit.wording import listing, text_of
 from ductrun.subjects.bank.spacing import Pieces
-from ductrun.subjects.conduit.cement import QUART
 from ductrun.subjects.conduit.choices import JoiningMethod, RunEnd
 from ductrun.subjects.duct_run.assessment import AssessedStretch, DuctRun, Piece
+from ductrun.subjects.duct_run.changes import called
 from ductrun.subjects.duct_run.laying import LaidSection
+from ductrun.subjects.duct_run.takeoff_above import above_ground, cement_entry, sticks_of
 from ductrun.subjects.duct_run.takeoff_ends import ends_and_spans, spans_of_run
 from ductrun.subjects.duct_run.takeoff_entries import Entry, SizeOfLine, sized
 from ductrun.subjects.parts.choices import BendMade
+from ductrun.subjects.parts.route import inside
 from ductrun.subjects.parts.takeoff import TakeoffItem, VolumeMeasure
 from ductrun.subjects.pulling.choices import Attachment
 from ductrun.subjects.pulling.practice import ATTACHMENT
 
-_FINISHES = {RunEnd.END_BELL: TakeoffItem.END_BELL, RunEnd.ADAPTER: TakeoffItem.TERMINAL_ADAPTER}
+_FITTINGS = {TakeoffItem.TERMINAL_ADAPTER, TakeoffItem.COUPLING}
 
 
 def entries_of(run: DuctRun, tell: Telling) -> Iterator[Entry]:
@@ -29,7 +31,7 @@ def entries_of(run: DuctRun, tell: Telling) -> Iterator[Entry]:
         yield from _bank(index, stretch, tell)
         for at, piece in enumerate(stretch.pieces):
             yield from _ducts(index, at, stretch, piece, tell)
-        yield from _above(index, stretch, tell)
+        yield from above_ground(index, stretch, tell)
     yield from ends_and_spans(run, tell)
     yield from _cables(run, tell)
 
@@ -50,7 +52,8 @@ def _ground(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[Ent
     at = f"{at}/trench"
     dug = trench.volumes
     section = f"{text_of(tell.size(trench.width))} wide, {text_of(tell.size(trench.depth))} deep at most, "
-    section += f"{text_of(tell.distance(length))} long"
+    along = text_of(tell.distance(length))
+    section += f"{along} long"
     yield Entry(
         TakeoffItem.EXCAVATION,
         dug.excavated,
@@ -67,6 +70,8 @@ def _ground(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[Ent
         (TakeoffItem.SPOIL, max(0.0, trench.spoil), VolumeMeasure.LOOSE, "spoil_volume"),
         (TakeoffItem.IMPORT, max(0.0, -trench.spoil), VolumeMeasure.LOOSE, "import_volume"),
     ):
+        if not quantity:
+            continue
         ordered = item not in {TakeoffItem.NATIVE_BACKFILL, TakeoffItem.SPOIL}
         words = text_of(volume(quantity))
         yield Entry(item, quantity, index, f"{at}/{member}", words, measure=measure, ordered=ordered)
@@ -74,7 +79,7 @@ def _ground(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[Ent
     words = f"{text_of(volume(abs(trench.spoil)))} loose"
     yield Entry(TakeoffItem.HAUL_LOAD, loads, index, f"{at}/haul_load_count", words, ordered=True)
     tape = trench.tape_length
-    words = f"{text_of(tell.distance(length))} with its overlap"
+    words = f"{along} with its overlap"
     yield Entry(TakeoffItem.WARNING_TAPE, tape, index, f"{at}/warning_tape_length", words, ordered=True)
     paved = trench.pavement
     if paved is None:
@@ -193,7 +198,7 @@ def _ducts(index: int, at: int, stretch: AssessedStretch, piece: Piece, tell: Te
         *named,
         waste=None if joined is None else joined.waste_percent,
         stick=None if joined is None else joined.stick_length.si,
-        stick_count=0 if joined is None else joined.stick_count,
+        stick_count=0 if joined is None else sticks_of(stretch, piece, joined),
         package=None if joined is None else f"stick of {joined.stick_length}",
         ordered=True,
     )
@@ -201,6 +206,8 @@ def _ducts(index: int, at: int, stretch: AssessedStretch, piece: Piece, tell: Te
         yield from _bend(index, one, named, count, stretch)
     if joined is None:
         return
+    ducts = f"{count} {'duct' if count == 1 else 'ducts'}"
+    fitted = f"{ducts}, with the change to {listing(list(dict.fromkeys(piece.to)))}" if piece.to else ducts
     fused = joined.ducts.method is JoiningMethod.FUSED
     for item, number, member, bought in (
         (TakeoffItem.FUSION_JOINT if fused else TakeoffItem.JOINT, joined.joint_count, "joint_count", False),
@@ -208,19 +215,11 @@ def _ducts(index: int, at: int, stretch: AssessedStretch, piece: Piece, tell: Te
         (TakeoffItem.END_BELL, joined.finish_count(RunEnd.END_BELL), "end_bell_count", True),
         (TakeoffItem.TERMINAL_ADAPTER, joined.finish_count(RunEnd.ADAPTER), "adapter_count", True),
     ):
-        words = f"{count} {'duct' if count == 1 else 'ducts'}"
+        words = ducts if item not in _FITTINGS else fitted
         yield Entry(item, number, index, f"{place}/joints/{member}", words, *named, ordered=bought)
     if joined.cement is not None:
-        yield Entry(
-            TakeoffItem.SOLVENT_CEMENT,
-            joined.cement.volume,
-            index,
-            f"{place}/joints/cement_volume",
-            f"{joined.joint_count} joints",
-            package="quart",
-            package_size=QUART.si,
-            ordered=True,
-        )
+        place, words = f"{place}/joints/cement_volume", f"{joined.joint_count} joints of {called(piece.conduit)}"
+        yield cement_entry(joined.cement.volume, index, place, words)
 
 
 def _bend(index: int, one: LaidSection, named: SizeOfLine, count: int, stretch: AssessedStretch) -> Iterator[Entry]:
@@ -231,54 +230,18 @@ def _bend(index: int, one: LaidSection, named: SizeOfLine, count: int, stretch: 
     item = TakeoffItem.ELBOW if one.is_elbow else TakeoffItem.FIELD_BEND if one.made is BendMade.FIELD_BEND else None
     if item is None:
         return
+    ducts = f"{count} {'duct' if count == 1 else 'ducts'}"
     yield Entry(
         item,
         count,
         index,
         f"stretches/{index}/length",
-        f"one a duct in {one.name}" if stretch.laid.given.sections else "one a duct",
+        f"{ducts}, one in each at {inside(one.name)}" if stretch.laid.given.sections else f"{ducts}, one in each",
         *named,
         angle=element.angle,
         radius=element.radius,
         ordered=item is TakeoffItem.ELBOW,
     )
-
-
-def _above(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[Entry]:
-    """Give expansion fittings, straps and hangers."""
-    at, count = f"stretches/{index}", len(stretch.bank.ducts)
-    pieces = stretch.pieces
-    named = sized(pieces[0].conduit, tell) if pieces else SizeOfLine(None, None)
-    above = stretch.above
-    if above is not None:
-        free = None if above.movement is None else above.movement.free
-        fittings = 0 if free is None else sum(run.fitting_count for run in free.runs)
-        each = fittings + len(above.gaps)
-        words = f"{count} ducts x {each}, {len(above.gaps)} of them at joints of the structure"
-        yield Entry(
-            TakeoffItem.EXPANSION_FITTING,
-            each * count,
-            index,
-            f"{at}/expansion",
-            words,
-            *named,
-            ordered=True,
-        )
-        straps = sum(len(one.positions) for one in above.supported)
-        item = TakeoffItem.HANGER if above.hung else TakeoffItem.STRAP
-        number = straps if above.hung else straps * count
-        words = f"{straps} for all ducts" if above.hung else f"{count} ducts x {straps}"
-        yield Entry(item, number, index, f"{at}/supports", words, *named, ordered=True)
-    for place, riser in enumerate(stretch.risers):
-        up = [piece for piece in pieces if piece.riser is riser.stop]
-        size = sized(up[0].conduit, tell) if up else named
-        free = None if riser.movement is None else riser.movement.free
-        fittings = 0 if free is None else sum(run.fitting_count for run in free.runs)
-        straps = 0 if riser.supported is None else len(riser.supported.positions)
-        where = f"{at}/risers/{place}"
-        for item, each in ((TakeoffItem.EXPANSION_FITTING, fittings), (TakeoffItem.STRAP, straps)):
-            words = f"{count} ducts x {each} at {riser.stop.name}"
-            yield Entry(item, each * count, index, where, words, *size, ordered=True)
 
 
 def _cables(run: DuctRun, tell: Telling) -> Iterator[Entry]:

@@ -10,6 +10,7 @@ from ductrun.kit.wording import text_of
 from ductrun.subjects.duct_run.assessment import AssessedStretch, DuctRun
 from ductrun.subjects.duct_run.choices import PlaceKind
 from ductrun.subjects.duct_run.laying import conduit_of_riser
+from ductrun.subjects.duct_run.mandrels import mandrels_of
 from ductrun.subjects.duct_run.places import CONFINED, Stop
 from ductrun.subjects.duct_run.takeoff_entries import Entry, SizeOfLine, sized
 from ductrun.subjects.parts.takeoff import TakeoffItem
@@ -98,7 +99,15 @@ def _through(run: DuctRun, number: int, indexes: list[int], tell: Telling) -> It
     stretches = [run.stretches[index] for index in indexes]
     count, at = len(stretches[0].bank.ducts), indexes[0]
     way = f"{run.stops[number].name} to {run.stops[number + 1].name}"
-    yield Entry(TakeoffItem.MANDREL_PASS, count, at, "mandrel_diameter", f"{count} ducts, {way}")
+    sizes: dict[str | None, int] = {}
+    mandrels = mandrels_of(stretches)
+    known = {diameter: text_of(tell.size(diameter)) for diameter in set(mandrels.values())}
+    for duct in range(count):
+        size = known[mandrels[duct]] if duct in mandrels else None
+        sizes[size] = sizes.get(size, 0) + 1
+    for size, ducts in sizes.items():
+        words = f"{ducts} {'duct' if ducts == 1 else 'ducts'}, {way}"
+        yield Entry(TakeoffItem.MANDREL_PASS, ducts, at, "ducts", words, size=size)
     length = sum([stretch.laid.length for stretch in stretches])
     tail = max([stretch.cord_tail for stretch in stretches])
     words = f"{count} x ({text_of(tell.distance(length))} + 2 x {text_of(tell.distance(tail))})"

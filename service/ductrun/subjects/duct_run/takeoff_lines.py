@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from decimal import Decimal
-from typing import Any
+from typing import Any, TypeVar
 
-from msgspec import UNSET
+from msgspec import UNSET, structs
 
+from ductrun.kit import answers
 from ductrun.kit.telling import Telling, UnitSystem
-from ductrun.kit.wording import text_of
+from ductrun.kit.wording import text_of, without_noise
 from ductrun.subjects.duct_run.form import Rate
 from ductrun.subjects.duct_run.rates import Priced, priced, rate_of, total_of
 from ductrun.subjects.duct_run.takeoff_entries import Entry, order_of, unit_of
@@ -43,6 +44,7 @@ GROUP_OF = {
 }
 
 
+Q = TypeVar("Q", answers.Angle, answers.Length)
 _NO_RATE = Priced(None, None, None, None, None)
 
 
@@ -85,13 +87,13 @@ def _line(number: int, group: list[Entry], names: Sequence[str], rates: Sequence
         item=first.item,
         description=_description(first, tell),
         exact_quantity=TakeoffQuantity(exact / scale, unit),
-        basis="; ".join(dict.fromkeys(_basis(entry, names) for entry in group))[:2_000],
+        basis=_basis(group, names),
         pointer=f"#/result/{first.pointer}",
         shares=_shares(group, names, unit, scale),
         conduit_type=_or_unset(first.conduit_type),
         size=_or_unset(first.size),
-        angle=UNSET if first.angle is None else tell.angle(first.angle),
-        radius=UNSET if first.radius is None else tell.size(first.radius),
+        angle=UNSET if first.angle is None else _plain(tell.angle(first.angle)),
+        radius=UNSET if first.radius is None else _plain(tell.size(first.radius)),
         waste_percent=_or_unset(waste),
         order_quantity=UNSET if order is None else TakeoffQuantity(order, unit),
         measure=_or_unset(first.measure),
@@ -102,6 +104,11 @@ def _line(number: int, group: list[Entry], names: Sequence[str], rates: Sequence
         unit_labor_hours=_or_unset(by_rate.unit_hours),
         labor_hours=_or_unset(by_rate.hours),
     )
+
+
+def _plain(told: Q) -> Q:
+    """Give a quantity as it is ordered: 30 deg, not what its conversion leaves of that."""
+    return structs.replace(told, value=without_noise(told.value))
 
 
 def _or_unset(value: Any) -> Any:
@@ -117,8 +124,19 @@ def _shares(group: list[Entry], names: Sequence[str], unit: TakeoffUnit, scale: 
     ]
 
 
-def _basis(entry: Entry, names: Sequence[str]) -> str:
-    return f"{names[entry.stretch]}: {entry.basis}"
+def _basis(group: list[Entry], names: Sequence[str]) -> str:
+    """Give the arithmetic of a line: what alike parts of a stretch take is written once, and how often it is taken."""
+    if len(group) == 1:
+        return f"{names[group[0].stretch]}: {group[0].basis}"[:2_000]
+    times: dict[tuple[int, str], int] = {}
+    for entry in group:
+        key = entry.stretch, entry.basis
+        times[key] = times.get(key, 0) + 1
+    parts = [
+        f"{names[stretch]}: {basis if count == 1 else f'{count} x ({basis})'}"
+        for (stretch, basis), count in times.items()
+    ]
+    return "; ".join(parts)[:2_000]
 
 
 _WORDS = {

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from types import SimpleNamespace
 from typing import Annotated, TypeVar
 
@@ -33,6 +33,7 @@ from ductrun.subjects.duct_run.assessment import (
 from ductrun.subjects.duct_run.banks import RunBank
 from ductrun.subjects.duct_run.choices import Service
 from ductrun.subjects.duct_run.form import MOST_CIRCUITS, MOST_DUCTS, MOST_STRETCHES
+from ductrun.subjects.duct_run.mandrels import mandrels_of
 from ductrun.subjects.fill import fill
 from ductrun.subjects.fill.fill import FillResult
 from ductrun.subjects.ground import cover, trench
@@ -71,6 +72,9 @@ class RunDuct(Struct, frozen=True, gc=False):
         list[StopName],
         Meta(description="Names of the circuits that lie in it; none in a spare.", max_length=MOST_CIRCUITS),
     ]
+    mandrel_diameter: Annotated[
+        answers.Length | UnsetType, Meta(description="Mandrel of the smallest bore along it, as far as that is known.")
+    ] = UNSET
     x: Annotated[answers.Length | UnsetType, Meta(description="Distance of its center to the right.")] = UNSET
     y: Annotated[answers.Length | UnsetType, Meta(description="Distance of its center upward.")] = UNSET
     outside_diameter: answers.Length | UnsetType = UNSET
@@ -132,7 +136,10 @@ class RunStretch(Struct, frozen=True, gc=False, kw_only=True):
     groundwater_flotation: Annotated[
         FlotationResult | UnsetType, Meta(description="Finished and empty, where it lies under the groundwater.")
     ] = UNSET
-    bore_flotation: Annotated[FlotationResult | UnsetType, Meta(description="In the fluid of the bore.")] = UNSET
+    bore_uplift_per_length: Annotated[
+        answers.ForcePerLength | UnsetType,
+        Meta(description="Of all ducts together in the fluid of the bore; negative if they sink."),
+    ] = UNSET
     expansion: Annotated[ExpansionResult | UnsetType, Meta(description="Of its straights above ground.")] = UNSET
     supports: Annotated[
         Annotated[list[SupportsResult], Meta(max_length=MOST_STRAIGHTS)] | UnsetType,
@@ -203,7 +210,7 @@ class DuctRunResult(Struct, frozen=True, gc=False, kw_only=True):
     duct_count: int
     spare_count: Annotated[int, Meta(description="Ducts in which no circuit lies.")]
     mandrel_diameter: Annotated[
-        answers.Length | UnsetType, Meta(description="One mandrel for the whole run: that of its smallest bore.")
+        answers.Length | UnsetType, Meta(description="One mandrel for the whole run, if all its ducts take the same.")
     ] = UNSET
     stops: Annotated[list[RunStop], Meta(description="Ends and pull points in order.", max_length=MOST_STOPS)]
     ducts: Annotated[list[RunDuct], Meta(description="The ducts of the first stretch.", max_length=MOST_DUCTS)]
@@ -217,12 +224,8 @@ def told_run(run: DuctRun, takeoff: Takeoff, telling: Telling) -> DuctRunResult:
     given, bank = run.given, run.stretches[0].bank
     taken = [circuit.placed for circuit in run.circuits]
     spares = sum(all(duct not in one.ducts for one in taken) for duct in range(len(bank.ducts)))
-    mandrels = [
-        piece.joined.mandrel_diameter
-        for stretch in run.stretches
-        for piece in stretch.pieces
-        if piece.joined is not None and piece.joined.mandrel_diameter is not None
-    ]
+    mandrels = mandrels_of(run.stretches)
+    alike = len(set(mandrels.values())) == 1
     return DuctRunResult(
         name=UNSET if given.name is None else given.name,
         note=UNSET if given.note is None else given.note,
@@ -230,29 +233,36 @@ def told_run(run: DuctRun, takeoff: Takeoff, telling: Telling) -> DuctRunResult:
         length=telling.distance(run.length),
         duct_count=len(bank.ducts),
         spare_count=spares,
-        mandrel_diameter=telling.size(min(mandrels)) if mandrels else UNSET,
+        mandrel_diameter=telling.size(next(iter(mandrels.values()))) if alike else UNSET,
         stops=[
             RunStop(stop.name, str(stop.given.kind), telling.distance(station))
             for stop, station in zip(run.stops, run.stations, strict=True)
         ],
-        ducts=_ducts(bank, run, telling),
+        ducts=_ducts(bank, run, mandrels, telling),
         stretches=[_stretch(one, telling) for one in run.stretches],
         circuits=[_circuit(one, run, telling) for one in run.circuits],
         takeoff=takeoff,
     )
 
 
-def _ducts(bank: RunBank, run: DuctRun, telling: Telling) -> list[RunDuct]:
+def _ducts(bank: RunBank, run: DuctRun, mandrels: Mapping[int, float], telling: Telling) -> list[RunDuct]:
     size = telling.size
     lying: list[list[str]] = [[] for _ in bank.ducts]
     for one in run.circuits:
         for index in one.placed.ducts:
             lying[index].append(one.placed.name)
-    if bank.placed is None:
-        return [RunDuct(named.name, circuits) for named, circuits in zip(bank.ducts, lying, strict=True)]
+    ducts = bank.placed.ducts if bank.placed is not None else [None] * len(lying)
     return [
-        RunDuct(named.name, circuits, size(duct.x), size(duct.y), size(duct.diameter), duct.signal)
-        for named, circuits, duct in zip(bank.ducts, lying, bank.placed.ducts, strict=True)
+        RunDuct(
+            name=named.name,
+            circuits=lying[index],
+            mandrel_diameter=size(mandrels[index]) if index in mandrels else UNSET,
+            x=UNSET if duct is None else size(duct.x),
+            y=UNSET if duct is None else size(duct.y),
+            outside_diameter=UNSET if duct is None else size(duct.diameter),
+            signal=UNSET if duct is None else duct.signal,
+        )
+        for index, (named, duct) in enumerate(zip(bank.ducts, ducts, strict=True))
     ]
 
 
@@ -277,7 +287,7 @@ def _stretch(one: AssessedStretch, telling: Telling) -> RunStretch:
         encasement=_told(burial.encasement, encasement.tell, telling),
         flotation=_told(burial.flotation, flotation.tell, telling),
         groundwater_flotation=_told(burial.in_groundwater, flotation.tell, telling),
-        bore_flotation=_told(one.bore_uplift, flotation.tell, telling),
+        bore_uplift_per_length=UNSET if one.bore_uplift is None else telling.force_per_length(one.bore_uplift),
         expansion=UNSET if above is None else _told(above.movement, expansion_told.tell, telling),
         supports=UNSET if above is None else [supports.tell(strapped, telling) for strapped in above.supported],
         risers=[_riser(riser, telling) for riser in one.risers],

@@ -1,0 +1,48 @@
+"""Which circuits lie in which ducts from where to where, and whose cables they have."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from tests.asking import ask, codes, faults, quantity
+from tests.subjects.duct_run.runs import buried, single
+from tests.subjects.duct_run.test_runs_of_several_conduits import run, stretch
+
+CABLES = single(0.5, 0.5, "4/0 AWG")
+HANDHOLE = {"kind": "handhole", "name": "HH"}
+
+
+def circuit(name: str, **more: Any) -> dict[str, Any]:
+    given = {} if "same_as" in more else {"cables": CABLES, "voltage": quantity(480, "V")}
+    return {"name": name, **given, **more}
+
+
+def with_circuits(*circuits: dict[str, Any]) -> dict[str, Any]:
+    return run(stretch(buried(), pull_point=HANDHOLE), stretch(buried()), circuits=list(circuits))
+
+
+def test_where_one_circuit_ends_another_may_begin_in_the_same_duct() -> None:
+    first = circuit("F", ducts=["1-2"], end="HH")
+    answer = ask("duct-run", with_circuits(first, circuit("G", ducts=["1-2"], start="HH")))
+    assert [one["ducts"] for one in answer["result"]["circuits"]] == [["1-2"], ["1-2"]]
+    assert [duct["circuits"] for duct in answer["result"]["ducts"]] == [[], ["F", "G"]]
+    found = faults("duct-run", with_circuits(first, circuit("G", ducts=["1-2"])))
+    assert [(one["pointer"], one["code"]) for one in found] == [("#/circuits/1/ducts/0", "duct_taken")]
+    assert found[0]["allowed_values"] == ["1-1"]
+
+
+def test_a_duct_that_is_free_on_the_way_is_found() -> None:
+    ends, begins = circuit("F", duct_count=2, end="HH"), circuit("G", duct_count=2, start="HH")
+    answer = ask("duct-run", with_circuits(ends, begins))
+    assert [one["ducts"] for one in answer["result"]["circuits"]] == [["1-1", "1-2"], ["1-1", "1-2"]]
+    assert answer["result"]["spare_count"] == 0
+    found = faults("duct-run", with_circuits(ends, circuit("G", duct_count=1)))
+    assert [(one["pointer"], one["code"]) for one in found] == [("#/circuits/1/duct_count", "no_free_duct")]
+
+
+def test_cables_and_voltage_are_followed_from_circuit_to_circuit() -> None:
+    one, other = circuit("F"), circuit("G", same_as="F")
+    answer = ask("duct-run", with_circuits(circuit("H", same_as="G", end="HH"), one | {"start": "HH"}, other))
+    assert "cover_not_judged" not in codes(answer), "the voltage is that of F"
+    tensions = [circuit["pulls"][-1]["pull"]["tension"] for circuit in answer["result"]["circuits"]]
+    assert tensions[0] == tensions[2]
