@@ -8,7 +8,7 @@ from typing import Any
 from ductrun.kit.operation import Operation
 from ductrun.subjects.bank import encasement, flotation, spacers
 from ductrun.subjects.conduit import joints, permitted_use
-from ductrun.subjects.duct_run import duct_run
+from ductrun.subjects.duct_run import compare, duct_run
 from ductrun.subjects.fill import conductor_count, conduit_size, fill
 from ductrun.subjects.ground import cover, trench
 from ductrun.subjects.movement import expansion, supports
@@ -16,6 +16,7 @@ from ductrun.subjects.pulling import pull_plan, pull_tension
 
 OPERATIONS: tuple[Operation[Any, Any, Any], ...] = (
     duct_run.OPERATION,
+    compare.OPERATION,
     permitted_use.OPERATION,
     conduit_size.OPERATION,
     fill.OPERATION,

@@ -8,15 +8,13 @@ from ductrun.subjects.duct_run.assess import assess
 from ductrun.subjects.duct_run.assessment import DuctRun
 from ductrun.subjects.duct_run.example import EXAMPLE
 from ductrun.subjects.duct_run.form import DuctRunRequest
-from ductrun.subjects.duct_run.takeoff import entries_of
-from ductrun.subjects.duct_run.takeoff_lines import takeoff_of
+from ductrun.subjects.duct_run.takeoff import takeoff_of_run
 from ductrun.subjects.duct_run.told import DuctRunResult, told_run
 
 
 def tell(run: DuctRun, telling: Telling) -> DuctRunResult:
     """Tell a run with its takeoff."""
-    names = [stretch.laid.name for stretch in run.stretches]
-    return told_run(run, takeoff_of(entries_of(run, telling), names, run.given.rates, telling), telling)
+    return told_run(run, takeoff_of_run(run, telling), telling)
 
 
 OPERATION = Operation(

@@ -14,9 +14,9 @@ from ductrun.subjects.duct_run.assessment import AssessedStretch, DuctRun, Piece
 from ductrun.subjects.duct_run.choices import PlaceKind
 from ductrun.subjects.duct_run.laying import LaidSection
 from ductrun.subjects.duct_run.places import CONFINED
-from ductrun.subjects.duct_run.takeoff_lines import Entry, Kind
+from ductrun.subjects.duct_run.takeoff_lines import Entry, Kind, takeoff_of
 from ductrun.subjects.parts.choices import BendMade
-from ductrun.subjects.parts.takeoff import TakeoffItem, VolumeMeasure
+from ductrun.subjects.parts.takeoff import Takeoff, TakeoffItem, VolumeMeasure
 from ductrun.subjects.pulling.choices import Attachment
 from ductrun.subjects.pulling.practice import ATTACHMENT
 
@@ -28,6 +28,12 @@ class _Size(NamedTuple):
 
     conduit_type: str | None
     size: str | None
+
+
+def takeoff_of_run(run: DuctRun, tell: Telling) -> Takeoff:
+    """Give the takeoff of a run, priced by the caller's rates."""
+    names = [stretch.laid.name for stretch in run.stretches]
+    return takeoff_of(entries_of(run, tell), names, run.given.rates, tell)
 
 
 def entries_of(run: DuctRun, tell: Telling) -> Iterator[Entry]:
