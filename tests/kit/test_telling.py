@@ -46,6 +46,8 @@ def quantities(node: Any) -> Iterator[dict[str, Any]]:
 def test_every_quantity_of_a_result_is_in_the_system_asked_for(name: str, system: str) -> None:
     found = result(name, EXAMPLES[name], f"units={system}")
     for told in quantities(found):
+        if told["unit"] == "each":  # a count of a takeoff
+            continue
         assert DEFINITIONS[told["unit"]].system in (system, "both"), told
 
 

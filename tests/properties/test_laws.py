@@ -207,6 +207,8 @@ def test_the_unit_system_never_changes_a_verdict(name: str, scale: float) -> Non
     mine = ask(name, request)
     for other in (ask(name, in_other_units(request), "units=metric"), ask(name, request, "units=metric")):
         assert [finding["code"] for finding in other["findings"]] == [f["code"] for f in mine["findings"]]
+        for answer in (mine, other):
+            answer["result"].pop("takeoff", None)  # what is bought is rounded up to whole units of the system
         for one, two in zip(figures(mine["result"]), figures(other["result"]), strict=True):
             assert two == (pytest.approx(one, rel=1e-9, abs=1e-12) if isinstance(one, float) else one)
 
