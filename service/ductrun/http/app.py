@@ -78,7 +78,8 @@ def _described(settings: Settings, health: Health) -> Iterator[Endpoint]:
     """Give the endpoints that stand in the contract, in its order."""
     answers = {operation.name: answer_to(operation) for operation in OPERATIONS}
     for operation in OPERATIONS:
-        calculation = Calculation(answers[operation.name], settings.max_body_bytes)
+        suggesting = operation.suggesting is not None
+        calculation = Calculation(answers[operation.name], settings.max_body_bytes, suggesting=suggesting)
         yield Endpoint("POST", f"/v1/{operation.name}", calculation, descriptions.calculation_options(operation))
     items = Items(answers)
     batch = Batch(items, settings.max_batch_bytes)

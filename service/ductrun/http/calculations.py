@@ -11,13 +11,14 @@ from ductrun.kit.answering import Answering
 class Calculation:
     """The endpoint of one operation."""
 
-    def __init__(self, answer: Answering, max_body_bytes: int) -> None:
-        """Keep what answers, and the limit of a body."""
+    def __init__(self, answer: Answering, max_body_bytes: int, *, suggesting: bool = False) -> None:
+        """Keep what answers, the limit of a body, and whether suggestions may be asked for."""
         self.answer = answer
         self.max_body_bytes = max_body_bytes
+        self.suggesting = suggesting
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         """Answer one request."""
         body = await read_body(scope, receive, self.max_body_bytes)
-        written = self.answer(body, read_query(scope["query_string"]))
+        written = self.answer(body, read_query(scope["query_string"], suggesting=self.suggesting))
         await send_written(send, 200, b"application/json", written)

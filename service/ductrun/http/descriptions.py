@@ -54,7 +54,13 @@ def problem_responses(*statuses: int) -> dict[str, dict[str, Any]]:
 
 
 def _post(
-    operation_id: str, summary: str, description: str, body: dict[str, Any], answer: dict[str, Any]
+    operation_id: str,
+    summary: str,
+    description: str,
+    body: dict[str, Any],
+    answer: dict[str, Any],
+    *,
+    suggesting: bool = True,
 ) -> dict[str, Any]:
     return {
         "operationId": operation_id,
@@ -62,7 +68,7 @@ def _post(
         "description": description,
         "tags": ["calculations"],
         "responses": {"200": answer} | problem_responses(400, 405, 413, 415, 422),
-        "parameters": _asked(),
+        "parameters": [*_asked(), *([_SUGGESTIONS] if suggesting else [])],
         "requestBody": {"required": True} | body,
     }
 
@@ -80,6 +86,7 @@ def calculation_options(operation: Operation[Any, Any, Any]) -> dict[str, Any]:
         operation.description,
         {"content": {"application/json": body}},
         {"description": "The answer.", "content": answer},
+        suggesting=operation.suggesting is not None,
     )
 
 
@@ -139,6 +146,15 @@ def _lines(description: str, line: str, media_types: Sequence[str], more: dict[s
         "x-item-schema": {"$ref": f"#/components/schemas/{line}"},
     }
     return {"description": description, "content": dict.fromkeys(media_types, content | more)}
+
+
+_SUGGESTIONS = {
+    "name": "suggestions",
+    "in": "query",
+    "description": "Whether to add what would make a run comply, each change of one thing verified by running it. Only "
+    "a duct run has suggestions.",
+    "schema": {"type": "boolean", "default": False},
+}
 
 
 def _asked() -> list[dict[str, Any]]:

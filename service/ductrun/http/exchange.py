@@ -25,6 +25,7 @@ _QUERY: dict[str, dict[str, Any]] = {
     "assumptions": {"state": False, "refuse": True},
     "request": {"completed": True},
 }
+_WITH_SUGGESTIONS = _QUERY | {"suggestions": {"true": True, "false": False}}
 
 
 class ClientGone(Exception):  # noqa: N818
@@ -34,16 +35,20 @@ class ClientGone(Exception):  # noqa: N818
 _USUAL = Chosen()
 
 
-def read_query(query: bytes) -> Chosen:
-    """Read the query; raises ProblemRaised with everything that is wrong with it."""
+def read_query(query: bytes, *, suggesting: bool = True) -> Chosen:
+    """Read the query; raises ProblemRaised with everything that is wrong with it.
+
+    `suggesting` says that suggestions may be asked for.
+    """
     if not query:
         return _USUAL
-    chosen = read_parameters(query, _QUERY)
+    chosen = read_parameters(query, _WITH_SUGGESTIONS if suggesting else _QUERY)
     return Chosen(
         chosen.get("units", US),
         chosen.get("working", False),
         chosen.get("assumptions", False),
         chosen.get("request", False),
+        chosen.get("suggestions", False),
     )
 
 

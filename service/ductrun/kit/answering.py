@@ -29,14 +29,15 @@ _encode: Callable[[Any], bytes] = json.Encoder().encode
 
 
 class Chosen(NamedTuple):
-    """How a caller wants the answer: its units, whether with the working, whether without assumptions, and whether with
-    the request given back completed.
+    """How a caller wants the answer: its units, whether with the working, whether without assumptions, whether with the
+    request given back completed, and whether with what would make it comply.
     """
 
     telling: Telling = US
     working: bool = False
     refuse_assumptions: bool = False
     complete_request: bool = False
+    suggestions: bool = False
 
 
 class InvalidRequestError(Exception):
@@ -65,7 +66,7 @@ Answering = Callable[[bytes, Chosen], bytes]
 def answer_to(operation: Operation[Any, Any, Any]) -> Answering:
     """Give the function from the bytes of a request to those of its answer; it raises one of REFUSALS."""
     read = reader_of(operation.request)
-    assess, tell = operation.assess, operation.tell
+    assess, tell, suggesting = operation.assess, operation.tell, operation.suggesting
 
     def answer(body: bytes, chosen: Chosen) -> bytes:
         try:
@@ -73,7 +74,8 @@ def answer_to(operation: Operation[Any, Any, Any]) -> Answering:
         except REFUSED:
             request = read_slowly(operation.request, body)
         sheet = Worksheet(chosen.telling, working=chosen.working)
-        result = tell(assess(request, sheet), sheet.tell)
+        assessed = assess(request, sheet)
+        result = tell(assessed, sheet.tell)
         book, assumptions = sheet.book, sheet.assumptions
         verdict = book.verdict
         if chosen.refuse_assumptions and assumptions:
@@ -94,14 +96,25 @@ def answer_to(operation: Operation[Any, Any, Any]) -> Answering:
                 notice=NOTICE,
                 working=UNSET if book.working is None else book.working,
                 request=completed(json.decode(body), book) if chosen.complete_request else UNSET,
+                suggestions=(
+                    suggesting.suggest(json.decode(body), assessed, sheet)
+                    if chosen.suggestions and suggesting is not None
+                    else UNSET
+                ),
             )
         )
-        # a number that is not finite would be written as null, and an answer holds no other null
-        if b":null" in written:
+        # a number that is not finite would be written as null, and an answer holds no other null but in a text
+        if b":null" in written and _holds_null(json.decode(written)):
             raise ArithmeticError(f"{operation.name} gave a number that is not finite")
         return written
 
     return answer
+
+
+def _holds_null(node: Any) -> bool:
+    if isinstance(node, dict):
+        node = list(node.values())
+    return node is None or (isinstance(node, list) and any(map(_holds_null, node)))
 
 
 def read_slowly(form: type[Form], body: bytes) -> Any:

@@ -18,6 +18,14 @@ Result = TypeVar("Result", bound=Struct)
 
 
 @dataclass(frozen=True, slots=True)
+class Suggesting(Generic[Assessment]):
+    """What suggests how a request would comply: `suggest` takes the request as JSON, its assessment and its sheet."""
+
+    result: type[Struct]
+    suggest: Callable[[Any, Assessment, Worksheet], Struct]
+
+
+@dataclass(frozen=True, slots=True)
 class Operation(Generic[Request, Assessment, Result]):
     """One calculation: its name in the path, its models, the pure functions between them, a complete example.
 
@@ -34,3 +42,4 @@ class Operation(Generic[Request, Assessment, Result]):
     assess: Callable[[Request, Worksheet], Assessment]
     tell: Callable[[Assessment, Telling], Result]
     example: dict[str, Any]
+    suggesting: Suggesting[Assessment] | None = None

@@ -101,7 +101,7 @@ class Book:
         "held",
         "settled",
         "sources",
-        "unjudged",
+        "unjudged_count",
         "violated",
         "working",
     )
@@ -117,14 +117,15 @@ class Book:
         self.edition: str = CODE_EDITION.value.value
         self.follows_code = False
         self.contested: list[tuple[str, Default[Any]]] = []
-        self.held = self.unjudged = self.violated = False
+        self.held = self.violated = False
+        self.unjudged_count = 0
 
     @property
     def verdict(self) -> Verdict | None:
         """What the answer says of its limits; None where nothing was held against one."""
         if self.violated:
             return Verdict.VIOLATES
-        if self.unjudged:
+        if self.unjudged_count:
             return Verdict.NOT_JUDGED
         return Verdict.COMPLIES if self.held else None
 
@@ -292,7 +293,7 @@ class Worksheet:
         book = self.book
         book.held = True
         if within is None:
-            book.unjudged = True
+            book.unjudged_count += 1
         elif not within:
             book.violated = True
 

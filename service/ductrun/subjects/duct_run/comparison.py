@@ -78,7 +78,7 @@ def _bind(one: ComparedAssessment, whole: Book) -> None:
     if whole.working is not None:
         whole.working += book.working or ()
     whole.held |= book.held
-    whole.unjudged |= book.unjudged
+    whole.unjudged_count += book.unjudged_count
     whole.violated |= book.violated
 
 
