@@ -21,6 +21,7 @@ from ductrun.subjects.parts.takeoff import (
     VolumeMeasure,
 )
 
+_Short = Annotated[str, Meta(max_length=40)]
 _Percent = Annotated[float | UnsetType, Meta(description="The difference in percent of the base.")]
 
 
@@ -58,8 +59,8 @@ class ComparedLine(Struct, frozen=True, gc=False, kw_only=True):
     group: TakeoffGroup
     item: TakeoffItem
     description: Annotated[str, Meta(description="The item in words.", max_length=300)]
-    conduit_type: Annotated[str | UnsetType, Meta(description="Type of the conduit.", max_length=40)] = UNSET
-    size: Annotated[str | UnsetType, Meta(description="Trade size, conductor size or bar size.", max_length=40)] = UNSET
+    conduit_type: Annotated[_Short | UnsetType, Meta(description="Type of the conduit.")] = UNSET
+    size: Annotated[_Short | UnsetType, Meta(description="Trade size, conductor size or bar size.")] = UNSET
     angle: Annotated[answers.Angle | UnsetType, Meta(description="Of an elbow or a field bend.")] = UNSET
     radius: Annotated[answers.Length | UnsetType, Meta(description="Of an elbow or a field bend.")] = UNSET
     measure: Annotated[VolumeMeasure | UnsetType, Meta(description="Of a volume of earth.")] = UNSET

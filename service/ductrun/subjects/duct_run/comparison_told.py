@@ -31,7 +31,8 @@ from ductrun.subjects.parts.takeoff import MOST_TAKEOFF_LINES, Takeoff, TakeoffI
 
 _RunName = Annotated[str, Meta(description="Name of the run, as given.", max_length=MOST_NAME)]
 _Difference = Annotated[
-    int | UnsetType, Meta(description="Less that of the base, where it differs.", ge=-MOST_COUNTED, le=MOST_COUNTED)
+    Annotated[int, Meta(ge=-MOST_COUNTED, le=MOST_COUNTED)] | UnsetType,
+    Meta(description="Less that of the base, where it differs."),
 ]
 _Percent = Annotated[float | UnsetType, Meta(description="The difference in percent of the base.")]
 
