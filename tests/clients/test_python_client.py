@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import asyncio
 import importlib
+import json
 import sys
 from collections.abc import Iterator
 from types import SimpleNamespace
@@ -72,7 +73,7 @@ def test_every_example_goes_through_the_client_and_back(
     assert request.to_dict() == operation.example
     answer = library.calls[operation.name].sync(client=client, body=request)
     assert type(answer).__name__ == operation.result.__name__.removesuffix("Result") + "Answer"
-    asked = "code_edition" in operation.example
+    asked = '"code_edition"' in json.dumps(operation.example)
     assert (answer.basis.code_edition == "NFPA 70-2023") is asked
     assert asyncio.run(ask_again()) == answer
 

@@ -185,5 +185,5 @@ def test_the_operations_stand_in_the_order_of_a_job() -> None:
     calculations = [f"/v1/{operation.name}" for operation in OPERATIONS]
     assert list(document["paths"]) == [*calculations, "/v1/batch", "/v1/batch/stream", *TABLES, "/livez", "/readyz"]
     assert [tag["name"] for tag in document["tags"]] == ["calculations", "tables", "health"]
-    assert calculations[:2] == ["/v1/duct-run", "/v1/permitted-use"]
+    assert calculations[:3] == ["/v1/duct-run", "/v1/duct-run/compare", "/v1/permitted-use"]
     assert calculations.index("/v1/trench") < calculations.index("/v1/joints") < calculations.index("/v1/pull-tension")

@@ -151,8 +151,8 @@ def _lines(description: str, line: str, media_types: Sequence[str], more: dict[s
 _SUGGESTIONS = {
     "name": "suggestions",
     "in": "query",
-    "description": "Whether to add what would make a run comply, each change of one thing verified by running it. Only "
-    "a duct run has suggestions.",
+    "description": "Whether to add, where a limit is broken, changes of the request that were tried and keep it; where "
+    "a calculation can suggest.",
     "schema": {"type": "boolean", "default": False},
 }
 

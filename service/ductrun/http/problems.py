@@ -114,8 +114,8 @@ _ALL = (
         422,
         "A query parameter is not valid",
         "A calculation takes units (us or metric), working (true or false), assumptions (state or refuse) and request "
-        "(completed); a table takes its filters and, if it has quantities, units; each at most once. Other paths take "
-        "none.",
+        "(completed); one that can suggest, a batch and a stream take suggestions (true or false) too; a table takes "
+        "its filters and, if it has quantities, units; each at most once. Other paths take none.",
         QUERY_CODES,
     ),
     Kind(

@@ -15,14 +15,22 @@ def _as_given(pointer: str) -> str:
     return pointer
 
 
+class Edit(NamedTuple):
+    """One member that is set, or one item that is put in: as an operation of a patch, but of any value."""
+
+    op: PatchOp
+    path: str
+    value: Any
+
+
 class Change(NamedTuple):
-    """One change: its kind, what to do in a sentence, its patch; `origin` gives for a pointer in the changed request
+    """One change: its kind, what to do in a sentence, its edits; `origin` gives for a pointer in the changed request
     that of the same part in the request given.
     """
 
     kind: ChangeKind
     message: str
-    patch: list[PatchOperation]
+    edits: list[Edit]
     origin: Pointers = _as_given
 
 
@@ -37,9 +45,9 @@ class Ladder(NamedTuple):
     rungs: list[Change]
 
 
-def setting(body: Any, path: str, value: Any) -> PatchOperation:
+def setting(body: Any, path: str, value: Any) -> Edit:
     """Give the operation that sets a member: put in where it was left out, in place of what is there otherwise."""
-    return PatchOperation(PatchOp.REPLACE if member(body, path) is not None else PatchOp.ADD, path, value)
+    return Edit(PatchOp.REPLACE if member(body, path) is not None else PatchOp.ADD, path, value)
 
 
 def member(body: Any, path: str) -> Any:
@@ -55,10 +63,29 @@ def member(body: Any, path: str) -> Any:
     return node
 
 
-def applied(body: Any, patch: Iterable[PatchOperation]) -> Any:
-    """Give a document with a patch applied; objects on the way that were left out are put in by the patch itself."""
+def patch_of(body: Any, edits: Iterable[Edit]) -> list[PatchOperation]:
+    """Give the patch that makes edits, each of an object, so that its values have one type: what is set to a text, a
+    number or a list comes with the object around it.
+    """
+    patch: list[PatchOperation] = []
+    changed = body
+    for edit in edits:
+        if isinstance(edit.value, dict):
+            whole = edit
+        else:
+            around, _, last = edit.path.rpartition("/")
+            whole = Edit(PatchOp.REPLACE, around, member(changed, around) | {last: edit.value})
+        changed = applied(changed, [whole])
+        if patch and whole.op is PatchOp.REPLACE and patch[-1].path == whole.path:
+            whole = Edit(patch.pop().op, *whole[1:])
+        patch.append(PatchOperation(*whole))
+    return patch
+
+
+def applied(body: Any, edits: Iterable[Edit | PatchOperation]) -> Any:
+    """Give a document with edits made."""
     body = copy.deepcopy(body)
-    for operation in patch:
+    for operation in edits:
         head, _, last = operation.path.rpartition("/")
         node = member(body, head)
         if not isinstance(node, list):

@@ -6,8 +6,8 @@ from typing import Any
 
 from ductrun.kit.wording import listing
 from ductrun.subjects.duct_run.assessment import DuctRun
-from ductrun.subjects.duct_run.suggesting.changes import Change, member, setting
-from ductrun.subjects.duct_run.suggesting.suggestions import ChangeKind, PatchOp, PatchOperation
+from ductrun.subjects.duct_run.suggesting.changes import Change, Edit, member, setting
+from ductrun.subjects.duct_run.suggesting.suggestions import ChangeKind, PatchOp
 from ductrun.subjects.parts.choices import ConduitType
 from ductrun.subjects.parts.conduit import SIZES
 
@@ -74,7 +74,7 @@ def stretch_types(stretch: int | None, body: Any, run: DuctRun) -> list[Change]:
     return changes
 
 
-def _of_stretch(stretch: int, kind: ConduitType, body: Any) -> PatchOperation | None:
+def _of_stretch(stretch: int, kind: ConduitType, body: Any) -> Edit | None:
     given, at = body["stretches"][stretch], f"/stretches/{stretch}"
     if "bank" in given:
         return _of_bank(f"{at}/bank/conduit", kind, body)
@@ -83,12 +83,12 @@ def _of_stretch(stretch: int, kind: ConduitType, body: Any) -> PatchOperation | 
     return setting(body, f"{at}/conduit_type", str(kind))
 
 
-def _of_bank(path: str, kind: ConduitType, body: Any) -> PatchOperation | None:
+def _of_bank(path: str, kind: ConduitType, body: Any) -> Edit | None:
     conduit = member(body, path)
     size = None if conduit is None else conduit.get("trade_size")
     if size not in SIZES[kind]:
         return None
-    return PatchOperation(PatchOp.REPLACE, path, {"kind": "listed", "type": str(kind), "trade_size": size})
+    return Edit(PatchOp.REPLACE, path, {"kind": "listed", "type": str(kind), "trade_size": size})
 
 
 def trade_sizes(circuit: int, body: Any, run: DuctRun) -> list[Change]:
@@ -103,14 +103,14 @@ def trade_sizes(circuit: int, body: Any, run: DuctRun) -> list[Change]:
             places[path] = member(body, path)
     changes: list[Change] = []
     for step in range(1, _MOST_STEPS + 1):
-        patch: list[PatchOperation] = []
+        patch: list[Edit] = []
         sizes: list[str] = []
         for path, given in places.items():
             larger = list(SIZES[given["type"]])[list(SIZES[given["type"]]).index(given["trade_size"]) + 1 :]
             if len(larger) < step:
                 return changes
             sizes.append(larger[step - 1])
-            patch.append(PatchOperation(PatchOp.REPLACE, f"{path}/trade_size", larger[step - 1]))
+            patch.append(Edit(PatchOp.REPLACE, f"{path}/trade_size", larger[step - 1]))
         if patch:
             message = f"Take trade size {', '.join(dict.fromkeys(sizes))} for {run.circuits[circuit].placed.name}."
             changes.append(Change(ChangeKind.TRADE_SIZE, message, patch))

@@ -11,8 +11,8 @@ from ductrun.engineering.pulling import HorizontalBend, VerticalBend
 from ductrun.kit.texts import MOST_NAME
 from ductrun.kit.wording import without_noise
 from ductrun.subjects.duct_run.assessment import DuctRun
-from ductrun.subjects.duct_run.suggesting.changes import applied, setting
-from ductrun.subjects.duct_run.suggesting.suggestions import PatchOp, PatchOperation
+from ductrun.subjects.duct_run.suggesting.changes import Edit, applied
+from ductrun.subjects.duct_run.suggesting.suggestions import PatchOp
 
 _POINTER = re.compile(r"#/stretches/(\d+)(?:/sections/(\d+))?(.*)")
 
@@ -39,21 +39,24 @@ def order_of(cut: Cut) -> tuple[int, float, float]:
     return cut.stretch, section, cut.near or 0.0
 
 
-def operations_of(cut: Cut, point: dict[str, Any], body: Any, run: DuctRun) -> list[PatchOperation]:
-    """Give the operations that put a pull point at a cut; later cuts of the same run were made before."""
-    at, stretch = f"/stretches/{cut.stretch}", body["stretches"][cut.stretch]
-    graded = _graded(cut, body, run)
-    later = [one for one in graded if not one.path.startswith(f"{at}/")]
-    if not cut.divides:
-        return [*later, PatchOperation(PatchOp.ADD, f"{at}/pull_point", point)]
-    first, second = _parts(cut, applied(body, graded)["stretches"][cut.stretch])
-    measure = "length" if "length" in first else "sections"
-    return [
-        *later,
-        PatchOperation(PatchOp.REPLACE, f"{at}/{measure}", first[measure]),
-        setting(body, f"{at}/pull_point", point),
-        PatchOperation(PatchOp.ADD, f"/stretches/{cut.stretch + 1}", _renamed(second, stretch)),
-    ]
+def edits_of(stretch: int, cuts: Sequence[tuple[Cut, dict[str, Any]]], body: Any, run: DuctRun) -> list[Edit]:
+    """Give the edits that put pull points into a stretch, or at its end; each cut comes with its pull point."""
+    pieces = [body["stretches"][stretch]]
+    beyond: list[Edit] = []
+    for cut, point in sorted(cuts, key=lambda one: order_of(one[0]), reverse=True):
+        graded = _graded(cut, pieces[0], body, run)
+        inside = f"/stretches/{stretch}/"
+        beyond += [edit for edit in graded if not edit.path.startswith(inside)]
+        if not cut.divides:
+            pieces[0] = pieces[0] | {"pull_point": point}
+            continue
+        own = [Edit(edit.op, f"/{edit.path.removeprefix(inside)}", edit.value) for edit in graded if edit not in beyond]
+        first, second = _parts(cut, applied(pieces[0], own))
+        pieces[:1] = [first | {"pull_point": point}, _renamed(second, body["stretches"][stretch])]
+    if len(pieces) == 1:
+        return [*beyond, Edit(PatchOp.ADD, f"/stretches/{stretch}/pull_point", pieces[0]["pull_point"])]
+    added = [Edit(PatchOp.ADD, f"/stretches/{stretch + at}", piece) for at, piece in enumerate(pieces) if at]
+    return [*beyond, Edit(PatchOp.REPLACE, f"/stretches/{stretch}", pieces[0]), *added]
 
 
 def _renamed(second: dict[str, Any], stretch: dict[str, Any]) -> dict[str, Any]:
@@ -82,13 +85,13 @@ def _lengths(length: dict[str, Any], cut: Cut) -> tuple[dict[str, Any], dict[str
     return length | {"value": near}, length | {"value": without_noise(length["value"] - near)}
 
 
-def _graded(cut: Cut, body: Any, run: DuctRun) -> list[PatchOperation]:
-    """State the grade of what lies beyond a cut: a pull point would let it begin level."""
+def _graded(cut: Cut, piece: dict[str, Any], body: Any, run: DuctRun) -> list[Edit]:
+    """State the grade of what lies beyond a cut of a piece of its stretch: a pull point would let it begin level."""
     if "profile" in body:
         return []
     start, first = (cut.stretch, cut.section or 0) if cut.divides else (cut.stretch + 1, 0)
     for index in range(start, len(body["stretches"])):
-        stretch = body["stretches"][index]
+        stretch = piece if index == cut.stretch else body["stretches"][index]
         for number, section in enumerate(stretch.get("sections", ())):
             if (index == start and number < first) or section["kind"] == "horizontal_bend":
                 continue
@@ -97,7 +100,7 @@ def _graded(cut: Cut, body: Any, run: DuctRun) -> list[PatchOperation]:
             if name in section or not grade:
                 return []
             told = {"value": without_noise(math.degrees(grade)), "unit": "deg"}
-            return [PatchOperation(PatchOp.ADD, f"/stretches/{index}/sections/{number}/{name}", told)]
+            return [Edit(PatchOp.ADD, f"/stretches/{index}/sections/{number}/{name}", told)]
         if "length" in stretch or "pull_point" in stretch:
             return []
     return []

@@ -13,9 +13,9 @@ from ductrun.kit.telling import Telling
 from ductrun.kit.wording import text_of
 from ductrun.subjects.duct_run.assessment import DuctRun, RunPull
 from ductrun.subjects.duct_run.choices import PlaceKind, StraightLengths
-from ductrun.subjects.duct_run.suggesting.changes import Change, applied
-from ductrun.subjects.duct_run.suggesting.cutting import Cut, Divided, operations_of, order_of
-from ductrun.subjects.duct_run.suggesting.suggestions import ChangeKind, PatchOperation
+from ductrun.subjects.duct_run.suggesting.changes import Change, Edit
+from ductrun.subjects.duct_run.suggesting.cutting import Cut, Divided, edits_of
+from ductrun.subjects.duct_run.suggesting.suggestions import ChangeKind
 from ductrun.units import Length
 
 _PLACE = re.compile(r"#/stretches/(\d+)/(?:sections/(\d+)|length)")
@@ -152,19 +152,17 @@ def _is_open(body: Any, stretch: int) -> bool:
 
 
 def _change(cuts: Sequence[Cut], body: Any, run: DuctRun, pull: RunPull, telling: Telling) -> Change:
-    patch: list[PatchOperation] = []
-    changed = body
     points = [_point(cut, body, name) for cut, name in zip(cuts, _free_names(len(cuts), run), strict=True)]
-    for cut, point in sorted(zip(cuts, points, strict=True), key=lambda one: order_of(one[0]), reverse=True):
-        operations = operations_of(cut, point, changed, run)
-        changed = applied(changed, operations)
-        patch += operations
+    edits: list[Edit] = []
+    for stretch in sorted({cut.stretch for cut in cuts}, reverse=True):
+        here = [(cut, point) for cut, point in zip(cuts, points, strict=True) if cut.stretch == stretch]
+        edits += edits_of(stretch, here, body, run)
     told = [
         f"a {point['kind'].replace('_', ' ')} {text_of(telling.distance(cut.at))} along the pull from "
         f"{run.stops[pull.start].name}, {'in' if cut.divides else 'at the end of'} {_name(cut, run)}"
         for cut, point in zip(cuts, points, strict=True)
     ]
-    return Change(ChangeKind.PULL_POINT, f"Put {' and '.join(told)}.", patch, Divided(cuts))
+    return Change(ChangeKind.PULL_POINT, f"Put {' and '.join(told)}.", edits, Divided(cuts))
 
 
 def _name(cut: Cut, run: DuctRun) -> str:

@@ -17,10 +17,10 @@ from ductrun.kit.wording import listing, text_of, without_noise
 from ductrun.subjects.conduit.elbows import sold_radii
 from ductrun.subjects.duct_run.assessment import DuctRun
 from ductrun.subjects.duct_run.laying import LaidSection, conduit_of_riser
-from ductrun.subjects.duct_run.suggesting.changes import Change, Ladder, member, setting
+from ductrun.subjects.duct_run.suggesting.changes import Change, Edit, Ladder, member, setting
 from ductrun.subjects.duct_run.suggesting.conduits import riser_types, stretch_types, trade_sizes
 from ductrun.subjects.duct_run.suggesting.pull_points import pull_point_changes
-from ductrun.subjects.duct_run.suggesting.suggestions import ChangeKind, PatchOp, PatchOperation
+from ductrun.subjects.duct_run.suggesting.suggestions import ChangeKind, PatchOp
 from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit
 from ductrun.subjects.pulling.choices import PullDirection
 from ductrun.tables import TABLES
@@ -111,7 +111,7 @@ def _covered(group: list[int], given: dict[int, Any], least: float, case: Case) 
     covers = {at: _at_least(least, one["unit"], Length) for at, one in given.items()}
     names = listing([_name(case, at) for at in group])
     message = f"Lay {names} with {_told(covers[group[0]])} of cover instead of {_told(given[group[0]])}."
-    patch = [PatchOperation(PatchOp.REPLACE, f"/stretches/{at}/setting/cover", one) for at, one in covers.items()]
+    patch = [Edit(PatchOp.REPLACE, f"/stretches/{at}/setting/cover", one) for at, one in covers.items()]
     return Change(ChangeKind.COVER, message, patch)
 
 
@@ -123,7 +123,7 @@ def _lower_line(short: float, case: Case) -> list[Change]:
     by = Length.parse(lower["value"], lower["unit"]).si
     lowered = [point | {"line": _less(point["line"], by)} for point in points]
     message = f"Lay the whole run {_told(lower)} deeper."
-    return [Change(ChangeKind.COVER, message, [PatchOperation(PatchOp.REPLACE, "/profile/points", lowered)])]
+    return [Change(ChangeKind.COVER, message, [Edit(PatchOp.REPLACE, "/profile/points", lowered)])]
 
 
 def _less(elevation: dict[str, Any], by: float) -> dict[str, Any]:
@@ -178,15 +178,17 @@ def _bend_at(found: Finding, case: Case) -> tuple[LaidSection, ListedConduit | M
 
 
 def _stronger_brake(found: Finding, case: Case) -> list[Change]:
+    """Take a brake that holds what a circuit needs: its own, or that of all."""
     if found.pointer is UNSET or found.actual is UNSET:
         return []
-    path = found.pointer[1:]
-    given = member(case.body, path)
-    if given is None:
-        return []
-    holds = _at_least(_si(found.actual, Force), given["unit"], Force)
-    message = f"Take a reel brake that holds {_told(holds)} instead of {_told(given)}."
-    return [Change(ChangeKind.BRAKE_LIMIT, message, [PatchOperation(PatchOp.REPLACE, path, holds)])]
+    changes = []
+    for path in (f"{found.pointer[1:]}/pulling/brake_limit", "/pulling/brake_limit"):
+        given = member(case.body, path)
+        if given is not None:
+            holds = _at_least(_si(found.actual, Force), given["unit"], Force)
+            message = f"Take a reel brake that holds {_told(holds)} instead of {_told(given)}."
+            changes.append(Change(ChangeKind.BRAKE_LIMIT, message, [Edit(PatchOp.REPLACE, path, holds)]))
+    return changes
 
 
 def _more_travel(found: Finding, case: Case) -> list[Change]:
@@ -220,7 +222,7 @@ def _less_pigment(found: Finding, case: Case) -> list[Change]:
         return []
     places = ["/concrete", *(f"/stretches/{index}/concrete" for index in range(len(case.body["stretches"])))]
     given = [path for place in places if member(case.body, path := f"{place}/pigment_percent") is not None]
-    patch = [PatchOperation(PatchOp.REPLACE, path, found.limit.value) for path in given]
+    patch = [Edit(PatchOp.REPLACE, path, found.limit.value) for path in given]
     return (
         [Change(ChangeKind.PIGMENT_PERCENT, f"Take {found.limit.value:g} percent of pigment.", patch)] if patch else []
     )
@@ -258,7 +260,7 @@ def _encase(found: Finding, case: Case) -> list[Change]:
         Change(
             ChangeKind.ENCASEMENT,
             f"Encase {_name(case, place)} in concrete.",
-            [PatchOperation(PatchOp.REPLACE, f"/stretches/{place}/setting/kind", "encased")],
+            [Edit(PatchOp.REPLACE, f"/stretches/{place}/setting/kind", "encased")],
         )
         for place in places
         if case.body["stretches"][place]["setting"]["kind"] == "direct_buried"

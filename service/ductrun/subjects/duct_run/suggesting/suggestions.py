@@ -40,11 +40,11 @@ class PatchOp(Code):
 
 
 class PatchOperation(Struct, frozen=True, gc=False):
-    """One operation of a JSON Patch (RFC 6902) on the request."""
+    """One operation of a JSON Patch (RFC 6902) on the request; what it sets is always an object."""
 
     op: PatchOp
     path: Annotated[str, Meta(description="JSON pointer of the member that is set, or of the item that is put in.")]
-    value: Annotated[Any, Meta(description="What is set there, as a request has it.")]
+    value: Annotated[dict[str, Any], Meta(description="The object that is set there, as a request has it.")]
 
 
 class RemovedViolation(Struct, frozen=True, gc=False):

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from itertools import zip_longest
 from typing import Any, NamedTuple
 
@@ -15,13 +15,14 @@ from ductrun.kit.worksheet import Book, UnanswerableError, Worksheet
 from ductrun.subjects.duct_run.assess import assess
 from ductrun.subjects.duct_run.assessment import DuctRun
 from ductrun.subjects.duct_run.form import DuctRunRequest
-from ductrun.subjects.duct_run.suggesting.changes import Change, Ladder, Pointers, applied
+from ductrun.subjects.duct_run.suggesting.changes import Change, Ladder, Pointers, applied, patch_of
 from ductrun.subjects.duct_run.suggesting.remedies import Case, ladders_of
 from ductrun.subjects.duct_run.suggesting.suggestions import (
     MOST_OPERATIONS,
     MOST_SUGGESTIONS,
     MOST_TRIALS,
     ChangeKind,
+    PatchOperation,
     RemovedViolation,
     Suggestion,
     Suggestions,
@@ -34,12 +35,13 @@ _ORDER = {kind: place for place, kind in enumerate(ChangeKind)}
 
 
 class _Tried(NamedTuple):
-    """A change that was run: the book of the changed run, None where it had no answer, and the violations that are
+    """A change that was run: its patch, the book of the changed run, and the violations that are
     gone; none are gone of a change that is not told.
     """
 
     change: Change
-    book: Book | None
+    patch: list[PatchOperation]
+    book: Book
     removed: list[Finding]
 
 
@@ -56,7 +58,7 @@ def suggest(body: Any, run: DuctRun, sheet: Worksheet) -> Suggestions:
     for number, change in _in_turn(ladders):
         if number in done:
             continue
-        key = _encode(change.patch)
+        key = _encode(change.edits)
         if key not in tried:
             if len(tried) == MOST_TRIALS:
                 bound_met = True
@@ -80,20 +82,21 @@ def _is_meant(found: Finding, ladder: Ladder) -> bool:
 def _try(change: Change, body: Any, violations: list[Finding], sheet: Worksheet) -> _Tried:
     """Run a change; it is told if it removes a violation, adds none, and leaves nothing unjudged that was judged."""
     trial = Worksheet(sheet.tell)
-    trial.book = Book(working=False)
-    if len(change.patch) > MOST_OPERATIONS:
-        return _Tried(change, None, [])
-    try:
-        assess(_read(_encode(applied(body, change.patch))), trial)
-    except (*REFUSED, UnanswerableError):
-        return _Tried(change, None, [])
     book, was = trial.book, sheet.book
+    patch = patch_of(body, change.edits)
+    nothing = _Tried(change, patch, book, [])
+    if len(patch) > MOST_OPERATIONS:
+        return nothing
+    try:
+        assess(_read(_encode(applied(body, patch))), trial)
+    except (*REFUSED, UnanswerableError):
+        return nothing
     before, after = _keys(was, Severity.VIOLATION), _keys(book, Severity.VIOLATION, change.origin)
     cautions = _keys(book, Severity.CAUTION, change.origin) - _keys(was, Severity.CAUTION)
     opened = book.unjudged_count > was.unjudged_count and cautions
     if after - before or opened:
-        return _Tried(change, book, [])
-    return _Tried(change, book, [found for found in violations if _key(found) not in after])
+        return nothing
+    return _Tried(change, patch, book, [found for found in violations if _key(found) not in after])
 
 
 def _keys(book: Book, severity: Severity, origin: Pointers | None = None) -> set[_Key]:
@@ -105,21 +108,21 @@ def _key(found: Finding) -> _Key:
     return found.code, "" if found.pointer is UNSET else found.pointer
 
 
-def _told(tried: Any) -> list[Suggestion]:
-    told = [_suggestion(one.change, one.book, one.removed) for one in tried if one.removed]
+def _told(tried: Iterable[_Tried]) -> list[Suggestion]:
+    told = [_suggestion(one) for one in tried if one.removed]
     told.sort(key=lambda one: (one.remaining_violation_count, one.verdict is not Verdict.COMPLIES, _ORDER[one.change]))
     return told[:MOST_SUGGESTIONS]
 
 
-def _suggestion(change: Change, book: Book, removed: list[Finding]) -> Suggestion:
-    left = sum(found.severity is Severity.VIOLATION for found in book.findings)
-    verdict = book.verdict
+def _suggestion(one: _Tried) -> Suggestion:
+    left = sum(found.severity is Severity.VIOLATION for found in one.book.findings)
+    verdict = one.book.verdict
     assert verdict is not None  # noqa: S101  (a run that broke a limit is held against it)
     return Suggestion(
-        change.kind,
-        change.message,
-        change.patch,
+        one.change.kind,
+        one.change.message,
+        one.patch,
         verdict,
-        [RemovedViolation(found.code, found.pointer) for found in removed],
+        [RemovedViolation(found.code, found.pointer) for found in one.removed],
         left,
     )
