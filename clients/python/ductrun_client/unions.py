@@ -9,6 +9,7 @@ BatchItem = (
     | models.ConduitSizeItem
     | models.CoverItem
     | models.DuctRunItem
+    | models.DuctRunComparisonItem
     | models.EncasementItem
     | models.ExpansionItem
     | models.FillItem
@@ -26,6 +27,7 @@ BATCH_ITEM_BY_OPERATION: Final[dict[str, type[BatchItem]]] = {
     "conduit_size": models.ConduitSizeItem,
     "cover": models.CoverItem,
     "duct_run": models.DuctRunItem,
+    "duct_run_compare": models.DuctRunComparisonItem,
     "encasement": models.EncasementItem,
     "expansion": models.ExpansionItem,
     "fill": models.FillItem,
@@ -43,6 +45,7 @@ BatchItemAnswer = (
     | models.ConduitSizeItemAnswer
     | models.CoverItemAnswer
     | models.DuctRunItemAnswer
+    | models.DuctRunComparisonItemAnswer
     | models.EncasementItemAnswer
     | models.ExpansionItemAnswer
     | models.FillItemAnswer
@@ -93,6 +96,7 @@ ItemAnswer = (
     | models.ConduitSizeItemAnswer
     | models.CoverItemAnswer
     | models.DuctRunItemAnswer
+    | models.DuctRunComparisonItemAnswer
     | models.EncasementItemAnswer
     | models.ExpansionItemAnswer
     | models.FillItemAnswer
@@ -110,6 +114,7 @@ ITEM_ANSWER_BY_OPERATION: Final[dict[str, type[ItemAnswer]]] = {
     "conduit_size": models.ConduitSizeItemAnswer,
     "cover": models.CoverItemAnswer,
     "duct_run": models.DuctRunItemAnswer,
+    "duct_run_compare": models.DuctRunComparisonItemAnswer,
     "encasement": models.EncasementItemAnswer,
     "expansion": models.ExpansionItemAnswer,
     "fill": models.FillItemAnswer,
@@ -171,6 +176,7 @@ StreamAnswer = (
     | models.ConduitSizeStreamAnswer
     | models.CoverStreamAnswer
     | models.DuctRunStreamAnswer
+    | models.DuctRunComparisonStreamAnswer
     | models.EncasementStreamAnswer
     | models.ExpansionStreamAnswer
     | models.FillStreamAnswer
@@ -188,6 +194,7 @@ STREAM_ANSWER_BY_OPERATION: Final[dict[str, type[StreamAnswer]]] = {
     "conduit_size": models.ConduitSizeStreamAnswer,
     "cover": models.CoverStreamAnswer,
     "duct_run": models.DuctRunStreamAnswer,
+    "duct_run_compare": models.DuctRunComparisonStreamAnswer,
     "encasement": models.EncasementStreamAnswer,
     "expansion": models.ExpansionStreamAnswer,
     "fill": models.FillStreamAnswer,
@@ -205,6 +212,7 @@ StreamAnswerLine = (
     | models.ConduitSizeStreamAnswer
     | models.CoverStreamAnswer
     | models.DuctRunStreamAnswer
+    | models.DuctRunComparisonStreamAnswer
     | models.EncasementStreamAnswer
     | models.ExpansionStreamAnswer
     | models.FillStreamAnswer

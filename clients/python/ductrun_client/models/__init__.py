@@ -34,11 +34,19 @@ from .cable_sheath import CableSheath
 from .cable_shielding import CableShielding
 from .cable_type import CableType
 from .caution import Caution
+from .change_kind import ChangeKind
 from .circuit import Circuit
 from .circuit_fill import CircuitFill
 from .circuit_pulls import CircuitPulls
 from .code_edition import CodeEdition
 from .compact_cable import CompactCable
+from .compared_count import ComparedCount
+from .compared_finding import ComparedFinding
+from .compared_length import ComparedLength
+from .compared_line import ComparedLine
+from .compared_number import ComparedNumber
+from .compared_quantity import ComparedQuantity
+from .compared_run import ComparedRun
 from .concrete_cover import ConcreteCover
 from .conductor_area import ConductorArea
 from .conductor_area_unit import ConductorAreaUnit
@@ -86,6 +94,12 @@ from .duct_elbow import DuctElbow
 from .duct_ends import DuctEnds
 from .duct_material import DuctMaterial
 from .duct_run_answer import DuctRunAnswer
+from .duct_run_comparison_answer import DuctRunComparisonAnswer
+from .duct_run_comparison_item import DuctRunComparisonItem
+from .duct_run_comparison_item_answer import DuctRunComparisonItemAnswer
+from .duct_run_comparison_request import DuctRunComparisonRequest
+from .duct_run_comparison_result import DuctRunComparisonResult
+from .duct_run_comparison_stream_answer import DuctRunComparisonStreamAnswer
 from .duct_run_item import DuctRunItem
 from .duct_run_item_answer import DuctRunItemAnswer
 from .duct_run_request import DuctRunRequest
@@ -155,6 +169,7 @@ from .judged_use import JudgedUse
 from .largest_complying import LargestComplying
 from .length import Length
 from .length_unit import LengthUnit
+from .line_of_run import LineOfRun
 from .listed_cable import ListedCable
 from .listed_conduit import ListedConduit
 from .listed_positions import ListedPositions
@@ -167,8 +182,12 @@ from .material_table import MaterialTable
 from .measured_cable import MeasuredCable
 from .measured_conduit import MeasuredConduit
 from .multiconductor_cable import MulticonductorCable
+from .named_run import NamedRun
 from .operation_name import OperationName
 from .ordered_cable import OrderedCable
+from .patch_op import PatchOp
+from .patch_operation import PatchOperation
+from .patch_operation_value import PatchOperationValue
 from .pavement import Pavement
 from .pavement_kind import PavementKind
 from .pavement_takeoff import PavementTakeoff
@@ -209,11 +228,13 @@ from .pull_tension_item_answer import PullTensionItemAnswer
 from .pull_tension_request import PullTensionRequest
 from .pull_tension_result import PullTensionResult
 from .pull_tension_stream_answer import PullTensionStreamAnswer
+from .rank_measure import RankMeasure
 from .rate import Rate
 from .ready import Ready
 from .refused_assumption import RefusedAssumption
 from .reinforcing import Reinforcing
 from .reinforcing_takeoff import ReinforcingTakeoff
+from .removed_violation import RemovedViolation
 from .request_back import RequestBack
 from .reversed_pull import ReversedPull
 from .run_circuit import RunCircuit
@@ -261,6 +282,8 @@ from .stretch_joints import StretchJoints
 from .stretch_riser import StretchRiser
 from .stretch_use import StretchUse
 from .structure_joint import StructureJoint
+from .suggestion import Suggestion
+from .suggestions import Suggestions
 from .support_kind import SupportKind
 from .supported_conduit import SupportedConduit
 from .supported_conduit_type import SupportedConduitType
@@ -345,11 +368,19 @@ __all__ = (
     "CableShielding",
     "CableType",
     "Caution",
+    "ChangeKind",
     "Circuit",
     "CircuitFill",
     "CircuitPulls",
     "CodeEdition",
     "CompactCable",
+    "ComparedCount",
+    "ComparedFinding",
+    "ComparedLength",
+    "ComparedLine",
+    "ComparedNumber",
+    "ComparedQuantity",
+    "ComparedRun",
     "ConcreteCover",
     "ConductorArea",
     "ConductorAreaUnit",
@@ -397,6 +428,12 @@ __all__ = (
     "DuctEnds",
     "DuctMaterial",
     "DuctRunAnswer",
+    "DuctRunComparisonAnswer",
+    "DuctRunComparisonItem",
+    "DuctRunComparisonItemAnswer",
+    "DuctRunComparisonRequest",
+    "DuctRunComparisonResult",
+    "DuctRunComparisonStreamAnswer",
     "DuctRunItem",
     "DuctRunItemAnswer",
     "DuctRunRequest",
@@ -466,6 +503,7 @@ __all__ = (
     "LargestComplying",
     "Length",
     "LengthUnit",
+    "LineOfRun",
     "ListedCable",
     "ListedConduit",
     "ListedPositions",
@@ -478,8 +516,12 @@ __all__ = (
     "MeasuredCable",
     "MeasuredConduit",
     "MulticonductorCable",
+    "NamedRun",
     "OperationName",
     "OrderedCable",
+    "PatchOp",
+    "PatchOperation",
+    "PatchOperationValue",
     "Pavement",
     "PavementKind",
     "PavementTakeoff",
@@ -520,11 +562,13 @@ __all__ = (
     "PullTensionRequest",
     "PullTensionResult",
     "PullTensionStreamAnswer",
+    "RankMeasure",
     "Rate",
     "Ready",
     "RefusedAssumption",
     "Reinforcing",
     "ReinforcingTakeoff",
+    "RemovedViolation",
     "RequestBack",
     "ReversedPull",
     "RunCircuit",
@@ -572,6 +616,8 @@ __all__ = (
     "StretchRiser",
     "StretchUse",
     "StructureJoint",
+    "Suggestion",
+    "Suggestions",
     "SupportedConduit",
     "SupportedConduitType",
     "SupportKind",

@@ -10,6 +10,7 @@ if TYPE_CHECKING:
     from ..models.conductor_count_item_answer import ConductorCountItemAnswer
     from ..models.conduit_size_item_answer import ConduitSizeItemAnswer
     from ..models.cover_item_answer import CoverItemAnswer
+    from ..models.duct_run_comparison_item_answer import DuctRunComparisonItemAnswer
     from ..models.duct_run_item_answer import DuctRunItemAnswer
     from ..models.encasement_item_answer import EncasementItemAnswer
     from ..models.expansion_item_answer import ExpansionItemAnswer
@@ -35,10 +36,10 @@ class BatchAnswer:
     Attributes:
         failed_count (int): How many of them ended in a problem.
         item_count (int): How many questions the batch had.
-        items (list[ConductorCountItemAnswer | ConduitSizeItemAnswer | CoverItemAnswer | DuctRunItemAnswer |
-            EncasementItemAnswer | ExpansionItemAnswer | FillItemAnswer | FlotationItemAnswer | ItemProblem |
-            JointsItemAnswer | PermittedUseItemAnswer | PullPlanItemAnswer | PullTensionItemAnswer | SpacersItemAnswer |
-            SupportsItemAnswer | TrenchItemAnswer]):
+        items (list[ConductorCountItemAnswer | ConduitSizeItemAnswer | CoverItemAnswer | DuctRunComparisonItemAnswer |
+            DuctRunItemAnswer | EncasementItemAnswer | ExpansionItemAnswer | FillItemAnswer | FlotationItemAnswer |
+            ItemProblem | JointsItemAnswer | PermittedUseItemAnswer | PullPlanItemAnswer | PullTensionItemAnswer |
+            SpacersItemAnswer | SupportsItemAnswer | TrenchItemAnswer]):
     """
 
     failed_count: int
@@ -47,6 +48,7 @@ class BatchAnswer:
         ConductorCountItemAnswer
         | ConduitSizeItemAnswer
         | CoverItemAnswer
+        | DuctRunComparisonItemAnswer
         | DuctRunItemAnswer
         | EncasementItemAnswer
         | ExpansionItemAnswer
@@ -67,6 +69,7 @@ class BatchAnswer:
         from ..models.conductor_count_item_answer import ConductorCountItemAnswer  # noqa: PLC0415
         from ..models.conduit_size_item_answer import ConduitSizeItemAnswer  # noqa: PLC0415
         from ..models.cover_item_answer import CoverItemAnswer  # noqa: PLC0415
+        from ..models.duct_run_comparison_item_answer import DuctRunComparisonItemAnswer  # noqa: PLC0415
         from ..models.duct_run_item_answer import DuctRunItemAnswer  # noqa: PLC0415
         from ..models.encasement_item_answer import EncasementItemAnswer  # noqa: PLC0415
         from ..models.expansion_item_answer import ExpansionItemAnswer  # noqa: PLC0415
@@ -88,6 +91,8 @@ class BatchAnswer:
         for items_item_data in self.items:
             items_item: dict[str, Any]
             if isinstance(items_item_data, DuctRunItemAnswer):
+                items_item = items_item_data.to_dict()
+            elif isinstance(items_item_data, DuctRunComparisonItemAnswer):
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, PermittedUseItemAnswer):
                 items_item = items_item_data.to_dict()
@@ -139,6 +144,7 @@ class BatchAnswer:
         from ..models.conductor_count_item_answer import ConductorCountItemAnswer  # noqa: PLC0415
         from ..models.conduit_size_item_answer import ConduitSizeItemAnswer  # noqa: PLC0415
         from ..models.cover_item_answer import CoverItemAnswer  # noqa: PLC0415
+        from ..models.duct_run_comparison_item_answer import DuctRunComparisonItemAnswer  # noqa: PLC0415
         from ..models.duct_run_item_answer import DuctRunItemAnswer  # noqa: PLC0415
         from ..models.encasement_item_answer import EncasementItemAnswer  # noqa: PLC0415
         from ..models.expansion_item_answer import ExpansionItemAnswer  # noqa: PLC0415
@@ -168,6 +174,7 @@ class BatchAnswer:
                 ConductorCountItemAnswer
                 | ConduitSizeItemAnswer
                 | CoverItemAnswer
+                | DuctRunComparisonItemAnswer
                 | DuctRunItemAnswer
                 | EncasementItemAnswer
                 | ExpansionItemAnswer
@@ -193,7 +200,9 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_1 = PermittedUseItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_1 = DuctRunComparisonItemAnswer.from_dict(
+                        data
+                    )
 
                     return componentsschemas_item_answer_type_1
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -201,7 +210,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_2 = ConduitSizeItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_2 = PermittedUseItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_2
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -209,7 +218,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_3 = FillItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_3 = ConduitSizeItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_3
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -217,7 +226,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_4 = ConductorCountItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_4 = FillItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_4
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -225,7 +234,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_5 = CoverItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_5 = ConductorCountItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_5
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -233,7 +242,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_6 = TrenchItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_6 = CoverItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_6
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -241,7 +250,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_7 = SpacersItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_7 = TrenchItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_7
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -249,7 +258,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_8 = EncasementItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_8 = SpacersItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_8
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -257,7 +266,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_9 = FlotationItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_9 = EncasementItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_9
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -265,7 +274,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_10 = JointsItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_10 = FlotationItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_10
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -273,7 +282,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_11 = ExpansionItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_11 = JointsItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_11
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -281,7 +290,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_12 = SupportsItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_12 = ExpansionItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_12
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -289,7 +298,7 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_13 = PullPlanItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_13 = SupportsItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_13
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -297,9 +306,17 @@ class BatchAnswer:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_item_answer_type_14 = PullTensionItemAnswer.from_dict(data)
+                    componentsschemas_item_answer_type_14 = PullPlanItemAnswer.from_dict(data)
 
                     return componentsschemas_item_answer_type_14
+                except (TypeError, ValueError, AttributeError, KeyError):
+                    pass
+                try:
+                    if not isinstance(data, dict):
+                        raise TypeError()
+                    componentsschemas_item_answer_type_15 = PullTensionItemAnswer.from_dict(data)
+
+                    return componentsschemas_item_answer_type_15
                 except (TypeError, ValueError, AttributeError, KeyError):
                     pass
                 if not isinstance(data, dict):

@@ -9,6 +9,7 @@ if TYPE_CHECKING:
     from ..models.conductor_count_item import ConductorCountItem
     from ..models.conduit_size_item import ConduitSizeItem
     from ..models.cover_item import CoverItem
+    from ..models.duct_run_comparison_item import DuctRunComparisonItem
     from ..models.duct_run_item import DuctRunItem
     from ..models.encasement_item import EncasementItem
     from ..models.expansion_item import ExpansionItem
@@ -31,15 +32,16 @@ class BatchRequest:
     """Questions to answer in one go.
 
     Attributes:
-        items (list[ConductorCountItem | ConduitSizeItem | CoverItem | DuctRunItem | EncasementItem | ExpansionItem |
-            FillItem | FlotationItem | JointsItem | PermittedUseItem | PullPlanItem | PullTensionItem | SpacersItem |
-            SupportsItem | TrenchItem]): The questions, of any calculations in any order.
+        items (list[ConductorCountItem | ConduitSizeItem | CoverItem | DuctRunComparisonItem | DuctRunItem |
+            EncasementItem | ExpansionItem | FillItem | FlotationItem | JointsItem | PermittedUseItem | PullPlanItem |
+            PullTensionItem | SpacersItem | SupportsItem | TrenchItem]): The questions, of any calculations in any order.
     """
 
     items: list[
         ConductorCountItem
         | ConduitSizeItem
         | CoverItem
+        | DuctRunComparisonItem
         | DuctRunItem
         | EncasementItem
         | ExpansionItem
@@ -58,6 +60,7 @@ class BatchRequest:
         from ..models.conductor_count_item import ConductorCountItem  # noqa: PLC0415
         from ..models.conduit_size_item import ConduitSizeItem  # noqa: PLC0415
         from ..models.cover_item import CoverItem  # noqa: PLC0415
+        from ..models.duct_run_comparison_item import DuctRunComparisonItem  # noqa: PLC0415
         from ..models.duct_run_item import DuctRunItem  # noqa: PLC0415
         from ..models.encasement_item import EncasementItem  # noqa: PLC0415
         from ..models.expansion_item import ExpansionItem  # noqa: PLC0415
@@ -74,6 +77,8 @@ class BatchRequest:
         for items_item_data in self.items:
             items_item: dict[str, Any]
             if isinstance(items_item_data, DuctRunItem):
+                items_item = items_item_data.to_dict()
+            elif isinstance(items_item_data, DuctRunComparisonItem):
                 items_item = items_item_data.to_dict()
             elif isinstance(items_item_data, PermittedUseItem):
                 items_item = items_item_data.to_dict()
@@ -121,6 +126,7 @@ class BatchRequest:
         from ..models.conductor_count_item import ConductorCountItem  # noqa: PLC0415
         from ..models.conduit_size_item import ConduitSizeItem  # noqa: PLC0415
         from ..models.cover_item import CoverItem  # noqa: PLC0415
+        from ..models.duct_run_comparison_item import DuctRunComparisonItem  # noqa: PLC0415
         from ..models.duct_run_item import DuctRunItem  # noqa: PLC0415
         from ..models.encasement_item import EncasementItem  # noqa: PLC0415
         from ..models.expansion_item import ExpansionItem  # noqa: PLC0415
@@ -145,6 +151,7 @@ class BatchRequest:
                 ConductorCountItem
                 | ConduitSizeItem
                 | CoverItem
+                | DuctRunComparisonItem
                 | DuctRunItem
                 | EncasementItem
                 | ExpansionItem
@@ -169,7 +176,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_1 = PermittedUseItem.from_dict(data)
+                    componentsschemas_batch_item_type_1 = DuctRunComparisonItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_1
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -177,7 +184,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_2 = ConduitSizeItem.from_dict(data)
+                    componentsschemas_batch_item_type_2 = PermittedUseItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_2
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -185,7 +192,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_3 = FillItem.from_dict(data)
+                    componentsschemas_batch_item_type_3 = ConduitSizeItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_3
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -193,7 +200,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_4 = ConductorCountItem.from_dict(data)
+                    componentsschemas_batch_item_type_4 = FillItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_4
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -201,7 +208,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_5 = CoverItem.from_dict(data)
+                    componentsschemas_batch_item_type_5 = ConductorCountItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_5
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -209,7 +216,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_6 = TrenchItem.from_dict(data)
+                    componentsschemas_batch_item_type_6 = CoverItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_6
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -217,7 +224,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_7 = SpacersItem.from_dict(data)
+                    componentsschemas_batch_item_type_7 = TrenchItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_7
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -225,7 +232,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_8 = EncasementItem.from_dict(data)
+                    componentsschemas_batch_item_type_8 = SpacersItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_8
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -233,7 +240,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_9 = FlotationItem.from_dict(data)
+                    componentsschemas_batch_item_type_9 = EncasementItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_9
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -241,7 +248,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_10 = JointsItem.from_dict(data)
+                    componentsschemas_batch_item_type_10 = FlotationItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_10
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -249,7 +256,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_11 = ExpansionItem.from_dict(data)
+                    componentsschemas_batch_item_type_11 = JointsItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_11
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -257,7 +264,7 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_12 = SupportsItem.from_dict(data)
+                    componentsschemas_batch_item_type_12 = ExpansionItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_12
                 except (TypeError, ValueError, AttributeError, KeyError):
@@ -265,16 +272,24 @@ class BatchRequest:
                 try:
                     if not isinstance(data, dict):
                         raise TypeError()
-                    componentsschemas_batch_item_type_13 = PullPlanItem.from_dict(data)
+                    componentsschemas_batch_item_type_13 = SupportsItem.from_dict(data)
 
                     return componentsschemas_batch_item_type_13
                 except (TypeError, ValueError, AttributeError, KeyError):
                     pass
+                try:
+                    if not isinstance(data, dict):
+                        raise TypeError()
+                    componentsschemas_batch_item_type_14 = PullPlanItem.from_dict(data)
+
+                    return componentsschemas_batch_item_type_14
+                except (TypeError, ValueError, AttributeError, KeyError):
+                    pass
                 if not isinstance(data, dict):
                     raise TypeError()
-                componentsschemas_batch_item_type_14 = PullTensionItem.from_dict(data)
+                componentsschemas_batch_item_type_15 = PullTensionItem.from_dict(data)
 
-                return componentsschemas_batch_item_type_14
+                return componentsschemas_batch_item_type_15
 
             items_item = _parse_items_item(items_item_data)
 

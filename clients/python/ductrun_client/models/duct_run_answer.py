@@ -17,6 +17,7 @@ if TYPE_CHECKING:
     from ..models.duct_run_result import DuctRunResult
     from ..models.finding import Finding
     from ..models.step import Step
+    from ..models.suggestions import Suggestions
 
 
 T = TypeVar("T", bound="DuctRunAnswer")
@@ -34,6 +35,8 @@ class DuctRunAnswer:
         notice (str):
         result (DuctRunResult): The run from end to end.
         request (DuctRunRequest | Unset): A run from end to end.
+        suggestions (Suggestions | Unset): What would make a run comply, each change of one thing verified by running
+            it.
         verdict (Verdict | Unset): What an answer, or a part of it, says of the limits: kept, broken, or not judged for
             want of something.
         working (list[Step] | Unset):
@@ -46,6 +49,7 @@ class DuctRunAnswer:
     notice: str
     result: DuctRunResult
     request: DuctRunRequest | Unset = UNSET
+    suggestions: Suggestions | Unset = UNSET
     verdict: Verdict | Unset = UNSET
     working: list[Step] | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
@@ -76,6 +80,10 @@ class DuctRunAnswer:
         if not isinstance(self.request, Unset):
             request = self.request.to_dict()
 
+        suggestions: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.suggestions, Unset):
+            suggestions = self.suggestions.to_dict()
+
         verdict: str | Unset = UNSET
         if not isinstance(self.verdict, Unset):
             verdict = self.verdict.value
@@ -101,6 +109,8 @@ class DuctRunAnswer:
         )
         if request is not UNSET:
             field_dict["request"] = request
+        if suggestions is not UNSET:
+            field_dict["suggestions"] = suggestions
         if verdict is not UNSET:
             field_dict["verdict"] = verdict
         if working is not UNSET:
@@ -117,6 +127,7 @@ class DuctRunAnswer:
         from ..models.duct_run_result import DuctRunResult  # noqa: PLC0415
         from ..models.finding import Finding  # noqa: PLC0415
         from ..models.step import Step  # noqa: PLC0415
+        from ..models.suggestions import Suggestions  # noqa: PLC0415
 
         d = dict(src_dict)
         assumptions = []
@@ -153,6 +164,13 @@ class DuctRunAnswer:
         else:
             request = DuctRunRequest.from_dict(_request)
 
+        _suggestions = d.pop("suggestions", UNSET)
+        suggestions: Suggestions | Unset
+        if isinstance(_suggestions, Unset):
+            suggestions = UNSET
+        else:
+            suggestions = Suggestions.from_dict(_suggestions)
+
         _verdict = d.pop("verdict", UNSET)
         verdict: Verdict | Unset
         if isinstance(_verdict, Unset):
@@ -177,6 +195,7 @@ class DuctRunAnswer:
             notice=notice,
             result=result,
             request=request,
+            suggestions=suggestions,
             verdict=verdict,
             working=working,
         )

@@ -6,6 +6,7 @@ class OperationName(StrEnum):
     CONDUIT_SIZE = "conduit_size"
     COVER = "cover"
     DUCT_RUN = "duct_run"
+    DUCT_RUN_COMPARE = "duct_run_compare"
     ENCASEMENT = "encasement"
     EXPANSION = "expansion"
     FILL = "fill"

@@ -20,6 +20,7 @@ def _get_kwargs(
     working: bool | Unset = False,
     assumptions: AssumptionPolicy | Unset = UNSET,
     request: RequestBack | Unset = UNSET,
+    suggestions: bool | Unset = False,
 ) -> dict[str, Any]:
     headers: dict[str, Any] = {}
 
@@ -44,6 +45,8 @@ def _get_kwargs(
         json_request = request.value
 
     params["request"] = json_request
+
+    params["suggestions"] = suggestions
 
     params = {k: v for k, v in params.items() if v is not UNSET and v is not None}
 
@@ -118,6 +121,7 @@ def sync_detailed(
     working: bool | Unset = False,
     assumptions: AssumptionPolicy | Unset = UNSET,
     request: RequestBack | Unset = UNSET,
+    suggestions: bool | Unset = False,
 ) -> Response[DuctRunAnswer | Problem]:
     """A whole run
 
@@ -132,6 +136,7 @@ def sync_detailed(
             was assumed, or refuse to assume.
         request (RequestBack | Unset): How the request comes back with the answer, if asked for:
             with every default filled in.
+        suggestions (bool | Unset):  Default: False.
         body (DuctRunRequest): A run from end to end.
 
     Raises:
@@ -148,6 +153,7 @@ def sync_detailed(
         working=working,
         assumptions=assumptions,
         request=request,
+        suggestions=suggestions,
     )
 
     response = client.get_httpx_client().request(
@@ -165,6 +171,7 @@ def sync(
     working: bool | Unset = False,
     assumptions: AssumptionPolicy | Unset = UNSET,
     request: RequestBack | Unset = UNSET,
+    suggestions: bool | Unset = False,
 ) -> DuctRunAnswer | Problem | None:
     """A whole run
 
@@ -179,6 +186,7 @@ def sync(
             was assumed, or refuse to assume.
         request (RequestBack | Unset): How the request comes back with the answer, if asked for:
             with every default filled in.
+        suggestions (bool | Unset):  Default: False.
         body (DuctRunRequest): A run from end to end.
 
     Raises:
@@ -196,6 +204,7 @@ def sync(
         working=working,
         assumptions=assumptions,
         request=request,
+        suggestions=suggestions,
     ).parsed
 
 
@@ -207,6 +216,7 @@ async def asyncio_detailed(
     working: bool | Unset = False,
     assumptions: AssumptionPolicy | Unset = UNSET,
     request: RequestBack | Unset = UNSET,
+    suggestions: bool | Unset = False,
 ) -> Response[DuctRunAnswer | Problem]:
     """A whole run
 
@@ -221,6 +231,7 @@ async def asyncio_detailed(
             was assumed, or refuse to assume.
         request (RequestBack | Unset): How the request comes back with the answer, if asked for:
             with every default filled in.
+        suggestions (bool | Unset):  Default: False.
         body (DuctRunRequest): A run from end to end.
 
     Raises:
@@ -237,6 +248,7 @@ async def asyncio_detailed(
         working=working,
         assumptions=assumptions,
         request=request,
+        suggestions=suggestions,
     )
 
     response = await client.get_async_httpx_client().request(**kwargs)
@@ -252,6 +264,7 @@ async def asyncio(
     working: bool | Unset = False,
     assumptions: AssumptionPolicy | Unset = UNSET,
     request: RequestBack | Unset = UNSET,
+    suggestions: bool | Unset = False,
 ) -> DuctRunAnswer | Problem | None:
     """A whole run
 
@@ -266,6 +279,7 @@ async def asyncio(
             was assumed, or refuse to assume.
         request (RequestBack | Unset): How the request comes back with the answer, if asked for:
             with every default filled in.
+        suggestions (bool | Unset):  Default: False.
         body (DuctRunRequest): A run from end to end.
 
     Raises:
@@ -284,5 +298,6 @@ async def asyncio(
             working=working,
             assumptions=assumptions,
             request=request,
+            suggestions=suggestions,
         )
     ).parsed

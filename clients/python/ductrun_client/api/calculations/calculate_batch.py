@@ -20,6 +20,7 @@ def _get_kwargs(
     working: bool | Unset = False,
     assumptions: AssumptionPolicy | Unset = UNSET,
     request: RequestBack | Unset = UNSET,
+    suggestions: bool | Unset = False,
 ) -> dict[str, Any]:
     headers: dict[str, Any] = {}
 
@@ -44,6 +45,8 @@ def _get_kwargs(
         json_request = request.value
 
     params["request"] = json_request
+
+    params["suggestions"] = suggestions
 
     params = {k: v for k, v in params.items() if v is not UNSET and v is not None}
 
@@ -118,6 +121,7 @@ def sync_detailed(
     working: bool | Unset = False,
     assumptions: AssumptionPolicy | Unset = UNSET,
     request: RequestBack | Unset = UNSET,
+    suggestions: bool | Unset = False,
 ) -> Response[BatchAnswer | Problem]:
     """Many calculations at once
 
@@ -131,6 +135,7 @@ def sync_detailed(
             was assumed, or refuse to assume.
         request (RequestBack | Unset): How the request comes back with the answer, if asked for:
             with every default filled in.
+        suggestions (bool | Unset):  Default: False.
         body (BatchRequest): Questions to answer in one go.
 
     Raises:
@@ -147,6 +152,7 @@ def sync_detailed(
         working=working,
         assumptions=assumptions,
         request=request,
+        suggestions=suggestions,
     )
 
     response = client.get_httpx_client().request(
@@ -164,6 +170,7 @@ def sync(
     working: bool | Unset = False,
     assumptions: AssumptionPolicy | Unset = UNSET,
     request: RequestBack | Unset = UNSET,
+    suggestions: bool | Unset = False,
 ) -> BatchAnswer | Problem | None:
     """Many calculations at once
 
@@ -177,6 +184,7 @@ def sync(
             was assumed, or refuse to assume.
         request (RequestBack | Unset): How the request comes back with the answer, if asked for:
             with every default filled in.
+        suggestions (bool | Unset):  Default: False.
         body (BatchRequest): Questions to answer in one go.
 
     Raises:
@@ -194,6 +202,7 @@ def sync(
         working=working,
         assumptions=assumptions,
         request=request,
+        suggestions=suggestions,
     ).parsed
 
 
@@ -205,6 +214,7 @@ async def asyncio_detailed(
     working: bool | Unset = False,
     assumptions: AssumptionPolicy | Unset = UNSET,
     request: RequestBack | Unset = UNSET,
+    suggestions: bool | Unset = False,
 ) -> Response[BatchAnswer | Problem]:
     """Many calculations at once
 
@@ -218,6 +228,7 @@ async def asyncio_detailed(
             was assumed, or refuse to assume.
         request (RequestBack | Unset): How the request comes back with the answer, if asked for:
             with every default filled in.
+        suggestions (bool | Unset):  Default: False.
         body (BatchRequest): Questions to answer in one go.
 
     Raises:
@@ -234,6 +245,7 @@ async def asyncio_detailed(
         working=working,
         assumptions=assumptions,
         request=request,
+        suggestions=suggestions,
     )
 
     response = await client.get_async_httpx_client().request(**kwargs)
@@ -249,6 +261,7 @@ async def asyncio(
     working: bool | Unset = False,
     assumptions: AssumptionPolicy | Unset = UNSET,
     request: RequestBack | Unset = UNSET,
+    suggestions: bool | Unset = False,
 ) -> BatchAnswer | Problem | None:
     """Many calculations at once
 
@@ -262,6 +275,7 @@ async def asyncio(
             was assumed, or refuse to assume.
         request (RequestBack | Unset): How the request comes back with the answer, if asked for:
             with every default filled in.
+        suggestions (bool | Unset):  Default: False.
         body (BatchRequest): Questions to answer in one go.
 
     Raises:
@@ -280,5 +294,6 @@ async def asyncio(
             working=working,
             assumptions=assumptions,
             request=request,
+            suggestions=suggestions,
         )
     ).parsed
