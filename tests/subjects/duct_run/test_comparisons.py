@@ -130,7 +130,13 @@ def test_a_measure_with_gaps_gives_no_place_and_says_which() -> None:
     assert all("rank" not in one for one in found["runs"])
     assert found["runs"][0]["not_ranked_because"].startswith("Without a price: End bell, 1 in")
     assert found["runs"][1]["not_ranked_because"] == "No prices: give rates with a unit_price for what is ordered."
-    assert "difference" not in found["runs"][0]["price"]
+    gapped = found["runs"][0]
+    assert gapped["price"]["value"] == pytest.approx(240.0), "6 sticks of 20 ft, 2 a foot"
+    assert gapped["price_gap"] == gapped["not_ranked_because"]
+    assert gapped["labor_hours_gap"].startswith("Without labor hours: Excavation, bank")
+    assert "price_gap" not in found["runs"][1], "without rates there is no price to have a gap"
+    beside_gaps = result(COMPARE, compared(field(rates=rates), field(125, rates=rates)))["runs"][1]
+    assert beside_gaps["price"] == {"value": pytest.approx(280.0)}, "two prices with gaps have no difference"
     hours = result(COMPARE, compared(field(rates=rates), field(125), rank_by="labor_hours"))["runs"]
     assert hours[0]["not_ranked_because"].startswith("Without labor hours: Excavation, bank")
     assert hours[1]["not_ranked_because"] == "No labor hours: give rates with unit_labor_hours."
@@ -168,6 +174,7 @@ def test_the_highest_use_of_pulling_limits_ranks_where_every_pull_was_judged() -
     found = result(COMPARE, compared(field(100), unknown, rank_by="highest_utilization"))["runs"]
     assert found[1]["unjudged_pull_count"] == 1
     assert found[1]["not_ranked_because"] == "1 pull was not judged."
+    assert "difference" not in found[1]["highest_utilization_percent"]
     empty = field(100)
     del empty["circuits"]
     found = result(COMPARE, compared(field(100), empty, rank_by="highest_utilization"))["runs"]

@@ -181,6 +181,50 @@ def test_a_joint_of_the_structure_takes_a_fitting_of_more_travel() -> None:
     ]
 
 
+def test_practice_beyond_a_limit_is_set_to_the_limit() -> None:
+    # 10 percent of pigment are allowed; straps stand within 3 ft of a termination
+    for practice, patch in (
+        (
+            {"concrete": {"pigment_percent": 11, "cement_content": quantity(564, "lb/yd3")}},
+            {
+                "op": "replace",
+                "path": "/concrete",
+                "value": {"pigment_percent": 10, "cement_content": quantity(564, "lb/yd3")},
+            },
+        ),
+        (
+            {"movement": {"end_distance": quantity(5, "ft")}},
+            {"op": "replace", "path": "/movement/end_distance", "value": quantity(3, "ft")},
+        ),
+    ):
+        [one] = suggested(LANDING | practice)["suggestions"]
+        assert one["patch"] == [patch]
+        assert one["verdict"] == "complies"
+
+
+def test_a_field_bend_too_tight_is_widened_to_what_its_size_needs() -> None:
+    # 4 in bent in the field needs 24 in, and with it the pressure of 518.47 lbf/ft at 12 in halves to 259
+    def bent(run: dict[str, Any]) -> None:
+        run["stretches"][1]["sections"][1] |= {"made": "field_bend", "radius": quantity(12, "in")}
+
+    first, *others = suggested(altered(LANDING, bent))["suggestions"]
+    assert first["patch"][0]["value"] == quantity(24, "in")
+    assert [one["code"] for one in first["removed"]] == ["field_bend_too_tight", "sidewall_pressure_exceeded"]
+    assert all(one["remaining_violation_count"] == 1 for one in others), "those that leave a violation come behind"
+
+
+def test_duct_for_concrete_that_lies_in_earth_is_taken_for_another_everywhere() -> None:
+    def in_earth(run: dict[str, Any]) -> None:
+        run["bank"]["conduit"] = listed("4", "pvc_type_eb")
+        run["start"], run["end"] = {"kind": "handhole"}, {"kind": "handhole", "name": "far end"}
+        run["stretches"] = [{"setting": buried(30), "length": quantity(100, "ft")} for _ in range(2)]
+
+    one = by_kind(altered(POLE, in_earth))["conduit_type"]
+    assert one["message"] == "Take Schedule 40 PVC for all ducts."
+    assert one["patch"] == [{"op": "replace", "path": "/bank/conduit", "value": listed("4")}]
+    assert one["verdict"] == "complies"
+
+
 def test_a_weak_brake_is_made_strong_enough() -> None:
     # from either end the cable runs away down 40 degrees, and a brake of 1 lbf holds nothing
     def hilly(run: dict[str, Any]) -> None:

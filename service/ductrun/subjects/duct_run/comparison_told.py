@@ -77,13 +77,20 @@ class ComparedRun(Struct, frozen=True, gc=False, kw_only=True):
     unjudged_pull_count: Annotated[int, Meta(description="How many of the pulls were not judged.")]
     highest_utilization_percent: Annotated[
         ComparedNumber | UnsetType,
-        Meta(description="The most that a pull uses of its limits from its better end, in percent; if there is one."),
+        Meta(
+            description="The most that a pull uses of its limits from its better end, in percent; no difference where "
+            "a pull was not judged."
+        ),
     ] = UNSET
     price: Annotated[
         ComparedNumber | UnsetType, Meta(description="By the rates of the run; no difference where one has gaps.")
     ] = UNSET
+    price_gap: Annotated[str | UnsetType, Meta(description="What the price leaves out, if rates are given.")] = UNSET
     labor_hours: Annotated[
         ComparedNumber | UnsetType, Meta(description="By the rates of the run; no difference where one has gaps.")
+    ] = UNSET
+    labor_hours_gap: Annotated[
+        str | UnsetType, Meta(description="What the labor hours leave out, if rates are given.")
     ] = UNSET
     item_quantity: Annotated[
         ComparedQuantity | UnsetType, Meta(description="What it takes of the item it is ranked by.")
@@ -157,10 +164,14 @@ def _run(taken: _Taken, base: _Taken, rank: int | None, measure: str | None, tel
         pull_count=_count(ranking.pull_count(run), ranking.pull_count(other)),
         unjudged_pull_count=ranking.unjudged_pulls(run),
         highest_utilization_percent=_number(
-            ranking.highest_utilization(run), ranking.highest_utilization(other), known=True
+            ranking.highest_utilization(run),
+            ranking.highest_utilization(other),
+            known=_are_whole("highest_utilization", taken, base),
         ),
         price=_total("price", taken, base),
+        price_gap=_gap("price", taken),
         labor_hours=_total("labor_hours", taken, base),
+        labor_hours_gap=_gap("labor_hours", taken),
         item_quantity=_item(measure, taken, base),
         findings_gained=gained,
         findings_lost=lost,
@@ -189,8 +200,20 @@ def _total(name: str, taken: _Taken, base: _Taken) -> ComparedNumber | UnsetType
     totals = [one.takeoff.total for one in (taken, base)]
     values = [None if total is UNSET else getattr(total, name) for total in totals]
     value, other = (None if one is UNSET else one for one in values)
-    gaps = [ranking.ranked_by(name, one.one.run, one.takeoff).gap for one in (taken, base)]
-    return _number(value, other, known=gaps == [None, None])
+    return _number(value, other, known=_are_whole(name, taken, base))
+
+
+def _are_whole(name: str, *taken: _Taken) -> bool:
+    """Say whether a figure has no gap in any of some runs: what is left of two would be no difference."""
+    return all(ranking.ranked_by(name, one.one.run, one.takeoff).gap is None for one in taken)
+
+
+def _gap(name: str, taken: _Taken) -> str | UnsetType:
+    """Say what a total by the caller's rates leaves out, if there is one."""
+    if taken.takeoff.total is UNSET:
+        return UNSET
+    gap = ranking.ranked_by(name, taken.one.run, taken.takeoff).gap
+    return UNSET if gap is None else gap
 
 
 def _item(measure: str | None, taken: _Taken, base: _Taken) -> ComparedQuantity | UnsetType:

@@ -34,13 +34,13 @@ def name_of(kind: ConduitType) -> str:
 def riser_types(place: str, body: Any, run: DuctRun) -> list[Change]:
     """Give other conduit for the riser at a place, and for all risers."""
     risers = {
-        riser.stop.sheet.place[1:]: (riser.stop, stretch.bank.ducts[0].conduit.type)
+        riser.stop.sheet.place[1:]: (riser.stop, stretch.bank.ducts[0].conduit)
         for stretch in run.stretches
         for riser in stretch.risers
     }
     if place not in risers:
         return []
-    stop, of_stretch = risers[place]
+    stop, conduit = risers[place]
     groups = [[place], list(risers)] if len(risers) > 1 else [[place]]
     return [
         Change(
@@ -49,18 +49,19 @@ def riser_types(place: str, body: Any, run: DuctRun) -> list[Change]:
             [setting(body, f"{one}/riser_conduit_type", str(kind)) for one in group],
         )
         for kind in _TYPES
-        if kind != (stop.given.riser_conduit_type or of_stretch)
+        if kind != (stop.given.riser_conduit_type or conduit.type) and conduit.trade_size in SIZES[kind]
         for group in groups
     ]
 
 
 def stretch_types(stretch: int | None, body: Any, run: DuctRun) -> list[Change]:
     """Give other types of conduit, of the same size, for a stretch, and where that is one among several for all."""
-    changes = []
+    changes: list[Change] = []
+    size = run.stretches[stretch or 0].bank.ducts[0].conduit.trade_size
     alone = len(run.stretches) == 1 and not {"bank", "conduit", "conduit_type"} & set(body["stretches"][0])
     present = {duct.conduit.type for duct in run.stretches[stretch or 0].bank.ducts}
     for kind in _TYPES:
-        if kind in present:
+        if kind in present or not _is_laid(kind, size):
             continue
         here = None if stretch is None or alone else _of_stretch(stretch, kind, body)
         if here is not None and stretch is not None:
@@ -72,6 +73,12 @@ def stretch_types(stretch: int | None, body: Any, run: DuctRun) -> list[Change]:
     if stretch is not None and not alone:
         changes += stretch_types(None, body, run)
     return changes
+
+
+def _is_laid(kind: ConduitType, size: str | None) -> bool:
+    """Say whether a type is on file with the outside diameter that a bank of it needs."""
+    row = None if size is None else SIZES[kind].get(size)
+    return row is not None and row.outside_diameter is not None
 
 
 def _of_stretch(stretch: int, kind: ConduitType, body: Any) -> Edit | None:

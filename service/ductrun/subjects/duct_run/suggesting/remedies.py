@@ -253,17 +253,17 @@ def _thicker(group: list[int], more: int, case: Case) -> Change:
 
 
 def _encase(found: Finding, case: Case) -> list[Change]:
-    """Encase the stretch, or the one of those that lie in earth."""
+    """Encase the stretch, or each of those that lie in earth, or all of them."""
+    earth = [at for at, one in enumerate(case.body["stretches"]) if one["setting"]["kind"] == "direct_buried"]
     index = _stretch_at(found)
-    places = range(len(case.body["stretches"])) if index is None else (index,)
+    groups = [[at] for at in earth if index in {None, at}] + ([earth] if len(earth) > 1 else [])
     return [
         Change(
             ChangeKind.ENCASEMENT,
-            f"Encase {_name(case, place)} in concrete.",
-            [Edit(PatchOp.REPLACE, f"/stretches/{place}/setting/kind", "encased")],
+            f"Encase {listing([_name(case, at) for at in group])} in concrete.",
+            [Edit(PatchOp.REPLACE, f"/stretches/{at}/setting/kind", "encased") for at in group],
         )
-        for place in places
-        if case.body["stretches"][place]["setting"]["kind"] == "direct_buried"
+        for group in groups
     ]
 
 

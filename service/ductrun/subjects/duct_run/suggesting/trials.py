@@ -123,6 +123,6 @@ def _suggestion(one: _Tried) -> Suggestion:
         one.change.message,
         one.patch,
         verdict,
-        [RemovedViolation(found.code, found.pointer) for found in one.removed],
+        list(dict.fromkeys(RemovedViolation(found.code, found.pointer) for found in one.removed)),
         left,
     )
