@@ -36,8 +36,10 @@ class ComparedRun:
         highest_utilization_percent (ComparedNumber | Unset): A figure of a run beside that of the base.
         item_quantity (ComparedQuantity | Unset): A quantity of a takeoff beside that of the base.
         labor_hours (ComparedNumber | Unset): A figure of a run beside that of the base.
+        labor_hours_gap (str | Unset): What the labor hours leave out, if rates are given.
         not_ranked_because (str | Unset): Why it has no place: what gap its measure has.
         price (ComparedNumber | Unset): A figure of a run beside that of the base.
+        price_gap (str | Unset): What the price leaves out, if rates are given.
         rank (int | Unset): Its place from 1, if ranked: those that comply first, those that do not last, least first;
             alike figures share a place.
         verdict (Verdict | Unset): What an answer, or a part of it, says of the limits: kept, broken, or not judged for
@@ -55,8 +57,10 @@ class ComparedRun:
     highest_utilization_percent: ComparedNumber | Unset = UNSET
     item_quantity: ComparedQuantity | Unset = UNSET
     labor_hours: ComparedNumber | Unset = UNSET
+    labor_hours_gap: str | Unset = UNSET
     not_ranked_because: str | Unset = UNSET
     price: ComparedNumber | Unset = UNSET
+    price_gap: str | Unset = UNSET
     rank: int | Unset = UNSET
     verdict: Verdict | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
@@ -96,11 +100,15 @@ class ComparedRun:
         if not isinstance(self.labor_hours, Unset):
             labor_hours = self.labor_hours.to_dict()
 
+        labor_hours_gap = self.labor_hours_gap
+
         not_ranked_because = self.not_ranked_because
 
         price: dict[str, Any] | Unset = UNSET
         if not isinstance(self.price, Unset):
             price = self.price.to_dict()
+
+        price_gap = self.price_gap
 
         rank = self.rank
 
@@ -128,10 +136,14 @@ class ComparedRun:
             field_dict["item_quantity"] = item_quantity
         if labor_hours is not UNSET:
             field_dict["labor_hours"] = labor_hours
+        if labor_hours_gap is not UNSET:
+            field_dict["labor_hours_gap"] = labor_hours_gap
         if not_ranked_because is not UNSET:
             field_dict["not_ranked_because"] = not_ranked_because
         if price is not UNSET:
             field_dict["price"] = price
+        if price_gap is not UNSET:
+            field_dict["price_gap"] = price_gap
         if rank is not UNSET:
             field_dict["rank"] = rank
         if verdict is not UNSET:
@@ -195,6 +207,8 @@ class ComparedRun:
         else:
             labor_hours = ComparedNumber.from_dict(_labor_hours)
 
+        labor_hours_gap = d.pop("labor_hours_gap", UNSET)
+
         not_ranked_because = d.pop("not_ranked_because", UNSET)
 
         _price = d.pop("price", UNSET)
@@ -203,6 +217,8 @@ class ComparedRun:
             price = UNSET
         else:
             price = ComparedNumber.from_dict(_price)
+
+        price_gap = d.pop("price_gap", UNSET)
 
         rank = d.pop("rank", UNSET)
 
@@ -225,8 +241,10 @@ class ComparedRun:
             highest_utilization_percent=highest_utilization_percent,
             item_quantity=item_quantity,
             labor_hours=labor_hours,
+            labor_hours_gap=labor_hours_gap,
             not_ranked_because=not_ranked_because,
             price=price,
+            price_gap=price_gap,
             rank=rank,
             verdict=verdict,
         )
