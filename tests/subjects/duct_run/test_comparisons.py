@@ -9,7 +9,7 @@ import pytest
 from ductrun.subjects.duct_run.compared_lines import beside
 from ductrun.subjects.duct_run.ranking import Ranked, ranks_of
 
-from tests.asking import ask, assumed, faults, quantity, result
+from tests.asking import EXAMPLES, ask, assumed, faults, quantity, result
 from tests.subjects.duct_run.runs import BORE, MANHOLES, POLE, buried
 
 COMPARE = "duct-run/compare"
@@ -83,6 +83,28 @@ def test_a_longer_run_differs_by_what_it_is_longer() -> None:
     assert other["item_quantity"]["difference_percent"] == pytest.approx(100 / 6)
     assert (base["rank"], other["rank"]) == (1, 2)
     assert found["rank_by"] == "conduit"
+
+
+def test_the_landing_with_its_field_in_concrete_by_hand() -> None:
+    # derived: six ducts of 4.5 in, 2 in clear, make 17.5 x 11 in; with 3 in of concrete 23.5 x 17 = 399.5 in2, less
+    # 6 x pi/4 x 4.5^2 = 95.426 in2 leaves 304.074 in2 = 2.11163 ft2. The field is 290 + 3 pi/4 + 218 + 3 = 513.356 ft
+    # long in plan: 1,084.02 ft3 = 40.1487 yd3. Ordered with 5 percent, to a quarter yard a pour: 42.156, so 42.25 yd3
+    # more than the 10 under the road; at 165 a yard 6,971.25 more than 1,650
+    found = result(COMPARE, EXAMPLES[COMPARE])
+    [concrete] = lines_of(found, "concrete")
+    assert [one["run"] for one in concrete["runs"]] == ["as drawn", "field in concrete"]
+    more = concrete["runs"][1]
+    assert more["exact_quantity"]["difference"] == about(40.1487, "yd3", 1e-5)
+    assert more["order_quantity"]["quantity"] == quantity(52.25, "yd3")
+    assert more["order_quantity"]["difference"] == quantity(42.25, "yd3")
+    assert more["order_quantity"]["difference_percent"] == pytest.approx(422.5)
+    assert concrete["runs"][0]["price"] == {"value": 1650.0}
+    assert more["price"]["difference"] == pytest.approx(6971.25)
+    # 24 in instead of 30 in of cover, but 6 in of working space beside 23.5 in of concrete instead of 3 in beside
+    # 17.5 in of ducts: 35.5 x (24 + 17) in2 against 23.5 x (30 + 11 + 3) in2 make 421.5 in2 = 2.92708 ft2 more
+    [dug] = lines_of(found, "excavation")
+    assert dug["runs"][1]["exact_quantity"]["difference"] == about(2.92708 * 513.356 / 27, "yd3", 1e-5)
+    assert lines_of(found, "conduit") == [], "what is alike is not shown"
 
 
 def test_what_one_run_alone_takes_stands_beside_nothing() -> None:
