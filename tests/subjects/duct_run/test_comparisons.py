@@ -3,13 +3,19 @@
 from __future__ import annotations
 
 import copy
+import json
+from random import Random
 from typing import Any
 
 import pytest
+from ductrun.http.problems import ProblemRaised
 from ductrun.subjects.duct_run.compared_lines import beside
 from ductrun.subjects.duct_run.ranking import Ranked, ranks_of
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 from tests.asking import EXAMPLES, ask, assumed, faults, quantity, result
+from tests.properties.requests import varied
 from tests.subjects.duct_run.runs import BORE, MANHOLES, POLE, buried
 
 COMPARE = "duct-run/compare"
@@ -247,6 +253,36 @@ def test_ranks_stand_by_verdict_before_figure() -> None:
     verdicts: list[Any] = ["complies", "violates", "not_judged", "complies", "complies"]
     assert ranks_of(figures, verdicts) == [2, 4, 3, None, 1]
     assert beside(3.0, 3.0 + 1e-12) == beside(3.0, 3.0), "noise is no difference"
+
+
+ANSWERED = st.sampled_from(["complies", "not_judged", "violates", None])
+
+
+@given(st.lists(st.tuples(st.one_of(st.none(), st.integers(0, 5)), ANSWERED), min_size=2, max_size=9))
+def test_no_run_stands_before_one_that_is_better(runs: list[tuple[int | None, Any]]) -> None:
+    ranked = [Ranked(None if value is None else float(value), None) for value, _ in runs]
+    places = ranks_of(ranked, [verdict for _, verdict in runs])
+    worth = {"complies": 0, None: 1, "not_judged": 1, "violates": 2}
+    for (value, verdict), place in zip(runs, places, strict=True):
+        assert (place is None) is (value is None), "a gap has no place, and all else has one"
+        if value is not None:
+            better = [one for one, of in runs if one is not None and (worth[of], one) < (worth[verdict], value)]
+            assert place == len(better) + 1
+
+
+@settings(max_examples=20, deadline=None)
+@given(random=st.randoms(use_true_random=False))
+def test_any_run_beside_itself_differs_in_nothing(random: Random) -> None:
+    run = varied("duct-run", random)
+    try:
+        found = result(COMPARE, compared(run, run, rank_by="labor_hours"))
+    except ProblemRaised:
+        return
+    assert found["lines"] == []
+    first, second = found["runs"]
+    assert first | {"name": ""} == second | {"name": ""}
+    assert (first["findings_gained"], first["findings_lost"]) == ([], [])
+    assert "difference" not in json.dumps(found)
 
 
 def test_faults_of_every_run_come_at_once_each_at_its_place() -> None:

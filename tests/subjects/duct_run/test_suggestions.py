@@ -381,6 +381,11 @@ def test_a_run_and_what_holds_runs_may_be_asked_for_suggestions_and_nothing_else
     assert problem("duct-run", POLE, "suggestions=yes").kind.status == 422
 
 
+def test_a_run_with_marks_of_inches_in_its_name_gets_its_suggestions_too() -> None:
+    shallow = altered(POLE, lambda run: run["stretches"][0].update(setting=buried(12), name='2" along the \\ wall'))
+    assert by_kind(shallow)["cover"]["message"].startswith('Lay 2" along the \\ wall with 18 in of cover')
+
+
 def test_a_text_that_reads_like_a_null_is_a_text() -> None:
     named = altered(POLE, lambda run: run.update(name="a:null"))
     assert ask("duct-run", named)["result"]["name"] == "a:null"

@@ -8,10 +8,11 @@ from typing import Any, NamedTuple
 
 from msgspec import UNSET, json
 
+from ductrun.kit.answering import REFUSALS, read_slowly
 from ductrun.kit.answers import Finding
 from ductrun.kit.choices import Severity, Verdict
 from ductrun.kit.reading import REFUSED, reader_of
-from ductrun.kit.worksheet import Book, UnanswerableError, Worksheet
+from ductrun.kit.worksheet import Book, Worksheet
 from ductrun.subjects.duct_run.assess import assess
 from ductrun.subjects.duct_run.assessment import DuctRun
 from ductrun.subjects.duct_run.form import DuctRunRequest
@@ -35,8 +36,8 @@ _ORDER = {kind: place for place, kind in enumerate(ChangeKind)}
 
 
 class _Tried(NamedTuple):
-    """A change that was run: its patch, the book of the changed run, and the violations that are
-    gone; none are gone of a change that is not told.
+    """A change that was run: its patch, the book of the changed run, and the violations that are gone; none are gone of
+    a change that is not told.
     """
 
     change: Change
@@ -88,8 +89,8 @@ def _try(change: Change, body: Any, violations: list[Finding], sheet: Worksheet)
     if len(patch) > MOST_OPERATIONS:
         return nothing
     try:
-        assess(_read(_encode(applied(body, patch))), trial)
-    except (*REFUSED, UnanswerableError):
+        assess(_request(_encode(applied(body, patch))), trial)
+    except REFUSALS:
         return nothing
     before, after = _keys(was, Severity.VIOLATION), _keys(book, Severity.VIOLATION, change.origin)
     cautions = _keys(book, Severity.CAUTION, change.origin) - _keys(was, Severity.CAUTION)
@@ -97,6 +98,13 @@ def _try(change: Change, body: Any, violations: list[Finding], sheet: Worksheet)
     if after - before or opened:
         return nothing
     return _Tried(change, patch, book, [found for found in violations if _key(found) not in after])
+
+
+def _request(body: bytes) -> Any:
+    try:
+        return _read(body)
+    except REFUSED:
+        return read_slowly(DuctRunRequest, body)
 
 
 def _keys(book: Book, severity: Severity, origin: Pointers | None = None) -> set[_Key]:
