@@ -97,7 +97,7 @@ def operations() -> str:
     asked = questions()
     rows = [
         f"| `POST /v1/{one.name}` | [{asked[one.name]}](docs/questions.md#{anchor(asked[one.name], one.name)}) "
-        f"| [example](openapi/examples/{one.name}.json) |"
+        f"| [example](openapi/examples/{file_of(one.name)}) |"
         for one in OPERATIONS
     ]
     rows += [
@@ -105,6 +105,11 @@ def operations() -> str:
         f"| `POST /v1/batch/stream` | {stream_options([], MEDIA_TYPES)['summary']}. | [page](docs/stream.md) |",
     ]
     return "\n".join(["| operation | question | call and answer |", "|---|---|---|", *rows])
+
+
+def file_of(name: str) -> str:
+    """Give the name of the file with the example of an operation."""
+    return f"{name.replace('/', '-')}.json"
 
 
 def anchor(question: str, name: str) -> str:
@@ -162,7 +167,7 @@ def example_files() -> dict[str, dict[str, Any]]:
     calls = {one.name: (f"/v1/{one.name}?working=true", one.example) for one in OPERATIONS}
     calls["whole_job"] = ("/v1/batch", json.loads(JOB.read_text(encoding="utf-8")))
     return {
-        f"{name}.json": {
+        file_of(name): {
             "call": f"POST {path}",
             "request": request,
             "answer": masked(post(path, json.dumps(request).encode())),

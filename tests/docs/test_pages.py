@@ -24,6 +24,7 @@ from tools.pages import (
     Example,
     example_files,
     examples,
+    file_of,
     masked,
     questions,
 )
@@ -84,7 +85,7 @@ def test_every_operation_has_its_full_answer_among_the_examples() -> None:
         one.example for one in OPERATIONS if one.name == "duct-run"
     ), MEND
     real = example_files()
-    assert kept == set(real) == {f"{operation.name}.json" for operation in OPERATIONS} | {"whole_job.json"}, MEND
+    assert kept == set(real) == {file_of(operation.name) for operation in OPERATIONS} | {"whole_job.json"}, MEND
     for name, example in real.items():
         text = (EXAMPLES / name).read_text(encoding="utf-8")
         same(json.loads(text), example)
@@ -93,7 +94,7 @@ def test_every_operation_has_its_full_answer_among_the_examples() -> None:
 
 def test_an_example_shows_an_answer_with_its_working_and_the_whole_job_has_no_problem() -> None:
     for operation in OPERATIONS:
-        example = json.loads((EXAMPLES / f"{operation.name}.json").read_text(encoding="utf-8"))
+        example = json.loads((EXAMPLES / file_of(operation.name)).read_text(encoding="utf-8"))
         assert example["request"] == operation.example
         assert "working" in example["answer"]
     job = json.loads((EXAMPLES / "whole_job.json").read_text(encoding="utf-8"))

@@ -10,7 +10,7 @@ import pytest
 from ductrun.http.app import create_app
 from ductrun.http.batch import MOST_ITEMS, Batch
 from ductrun.http.gate import REQUEST_ID
-from ductrun.http.items import Items
+from ductrun.http.items import Items, in_an_item
 from ductrun.kit.answering import Chosen
 from ductrun.settings import Settings
 from ductrun.subjects import OPERATIONS
@@ -28,7 +28,7 @@ def batch(items: Any, query: str = "", application: Any = None) -> Any:
 
 
 def item(name: str, identity: str = "a", **changes: Any) -> dict[str, Any]:
-    return {"id": identity, "operation": name.replace("-", "_"), "request": EXAMPLES[name] | changes}
+    return {"id": identity, "operation": in_an_item(name), "request": EXAMPLES[name] | changes}
 
 
 def test_every_operation_answers_in_a_batch_as_by_itself() -> None:
@@ -39,7 +39,7 @@ def test_every_operation_answers_in_a_batch_as_by_itself() -> None:
     assert [one["id"] for one in found.json["items"]] == [f"run {name}" for name in names]
     assert (found.json["item_count"], found.json["failed_count"]) == (len(names), 0)
     for name, one in zip(names, found.json["items"], strict=True):
-        assert (one["type"], one["operation"], one["status"]) == ("answer", name.replace("-", "_"), 200)
+        assert (one["type"], one["operation"], one["status"]) == ("answer", in_an_item(name), 200)
         assert one["answer"] == ask(name, EXAMPLES[name], "units=metric&working=true")
 
 

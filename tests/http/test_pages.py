@@ -193,5 +193,5 @@ def test_the_operations_stand_in_the_order_of_a_job() -> None:
     assert tags[:2] == ["duct_run", "conduit"]
     assert tags[-3:] == ["batches", "tables", "health"]
     assert all(len(tag["description"]) > 15 for tag in document["tags"])
-    assert calculations[:2] == ["/v1/duct-run", "/v1/permitted-use"]
+    assert calculations[:3] == ["/v1/duct-run", "/v1/duct-run/compare", "/v1/permitted-use"]
     assert calculations.index("/v1/trench") < calculations.index("/v1/joints") < calculations.index("/v1/pull-tension")

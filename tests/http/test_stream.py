@@ -9,6 +9,7 @@ from typing import Any
 import pytest
 from ductrun import __version__
 from ductrun.http.app import create_app
+from ductrun.http.items import in_an_item
 from ductrun.http.stream import MEDIA_TYPES, Lines
 from ductrun.settings import Settings
 from ductrun.subjects import OPERATIONS
@@ -22,7 +23,7 @@ LINES_TYPE = [("content-type", "application/jsonl"), ("x-request-id", "stream")]
 
 
 def line(name: str, identity: str = "a", **changes: Any) -> bytes:
-    operation = name.replace("-", "_")
+    operation = in_an_item(name)
     return json.dumps({"id": identity, "operation": operation, "request": EXAMPLES[name] | changes}).encode() + b"\n"
 
 
@@ -44,7 +45,7 @@ def test_every_operation_answers_in_a_stream_as_by_itself() -> None:
     assert [one["id"] for one in found] == [f"run {name}" for name in names]
     assert [one["line"] for one in found] == list(range(1, len(names) + 1))
     for name, one in zip(names, found, strict=True):
-        assert (one["type"], one["operation"], one["status"]) == ("answer", name.replace("-", "_"), 200)
+        assert (one["type"], one["operation"], one["status"]) == ("answer", in_an_item(name), 200)
         assert one["answer"] == ask(name, EXAMPLES[name], "units=metric&working=true")
     assert summary == summary_of(len(names), 0)
 

@@ -15,6 +15,20 @@ from tests.asking import EXAMPLES
 _USUAL_SIZE = 1_500  # bytes of an example
 SCHEMAS: dict[str, dict[str, Any]] = {operation.name: operation.request.model_json_schema() for operation in OPERATIONS}
 
+_OF_A_RUN = (
+    "bank",
+    "tiers",
+    "length",
+    "sections",
+    "radius",
+    "cover",
+    "circuits",
+    "cables",
+    "same_as",
+    "name",
+    "material",
+    "mass_per_length",
+)
 # members that may be left out, but not all of them: the answer needs one of several
 NEEDED: dict[str, tuple[str, ...]] = {
     "pull-tension": ("mass_per_length",),
@@ -28,20 +42,8 @@ NEEDED: dict[str, tuple[str, ...]] = {
     "voltage-drop": ("current", "material"),
     "earth-load": ("conduit", "tiers"),
     "pull-box": ("conduit",),
-    "duct-run": (
-        "bank",
-        "tiers",
-        "length",
-        "sections",
-        "radius",
-        "cover",
-        "circuits",
-        "cables",
-        "same_as",
-        "name",
-        "material",
-        "mass_per_length",
-    ),
+    "duct-run": _OF_A_RUN,
+    "duct-run/compare": _OF_A_RUN,
 }
 KEPT_BESIDE = {"wall": "conduit"}  # where one is, the other is kept: no box has an answer without all its raceways
 

@@ -24,6 +24,7 @@ VERDICTS = {
     "pull-box": "complies",
     "pull-tension": "violates",
     "pull-plan": "complies",
+    "duct-run/compare": "complies",
     "duct-run": "complies",
     "ampacity": "complies",
     "voltage-drop": "complies",

@@ -22,7 +22,15 @@ _log = logging.getLogger("ductrun")
 _encode = json.Encoder().encode
 
 LONGEST_ID = 200
-NAMED: dict[str, Operation[Any, Any, Any]] = {operation.name.replace("-", "_"): operation for operation in OPERATIONS}
+_JOINTS = str.maketrans("-/", "__")
+
+
+def in_an_item(name: str) -> str:
+    """Give the name of an operation as an item has it: that of its path in one word."""
+    return name.translate(_JOINTS)
+
+
+NAMED: dict[str, Operation[Any, Any, Any]] = {in_an_item(operation.name): operation for operation in OPERATIONS}
 
 OperationName = Code("OperationName", {name.upper(): name for name in NAMED})  # type: ignore[call-arg]
 OperationName.__doc__ = "The calculations an item may ask for."

@@ -31,7 +31,7 @@ _encode: Callable[[Any], bytes] = json.Encoder().encode
 
 class Chosen(NamedTuple):
     """How a caller wants the answer: its units, whether with the working, whether without assumptions, whether with the
-    request given back completed, and, of a document, which page.
+    request given back completed, of a document which page, and whether with what would make it comply.
     """
 
     telling: Telling = US
@@ -39,6 +39,7 @@ class Chosen(NamedTuple):
     refuse_assumptions: bool = False
     complete_request: bool = False
     page: str = "sheet"
+    suggestions: bool = False
 
 
 class InvalidRequestError(Exception):
@@ -86,7 +87,7 @@ def told_by(operation: Operation[Any, T, Any]) -> Callable[[bytes, Chosen], tupl
     """Give the function from the bytes of a request to its answer, not written yet, and what was assessed of it; it
     raises one of REFUSALS.
     """
-    assessed, tell = assessed_by(operation), operation.tell
+    assessed, tell, suggesting = assessed_by(operation), operation.tell, operation.suggesting
 
     def told(body: bytes, chosen: Chosen) -> tuple[Answer, T]:
         assessment, sheet = assessed(body, chosen)
@@ -107,6 +108,11 @@ def told_by(operation: Operation[Any, T, Any]) -> Callable[[bytes, Chosen], tupl
             notice=NOTICE,
             working=UNSET if book.working is None else book.working,
             request=completed(json.decode(body), book) if chosen.complete_request else UNSET,
+            suggestions=(
+                suggesting.suggest(json.decode(body), assessment, sheet)
+                if chosen.suggestions and suggesting is not None
+                else UNSET
+            ),
         )
         return answer, assessment
 
@@ -126,10 +132,10 @@ def answer_to(operation: Operation[Any, Any, Any]) -> Answering:
 def written(name: str, answer: Answer) -> bytes:
     """Write the answer of an operation as JSON.
 
-    A number that is not finite would be written as null, and an answer holds no other null.
+    A number that is not finite would be written as null, and an answer holds no other null but in a text.
     """
     text = _encode(answer)
-    if b":null" in text:
+    if b":null" in text and _holds_null(json.decode(text)):
         raise ArithmeticError(f"{name} gave a number that is not finite")
     return text
 
@@ -143,6 +149,12 @@ def drawing_of(operation: Operation[Any, T, Any], draw: Callable[[T, Telling], s
         return draw(assessment, sheet.tell).encode()
 
     return drawn
+
+
+def _holds_null(node: Any) -> bool:
+    if isinstance(node, dict):
+        node = list(node.values())
+    return node is None or (isinstance(node, list) and any(map(_holds_null, node)))
 
 
 def read_slowly(form: type[Form], body: bytes) -> Any:

@@ -27,6 +27,14 @@ class Ending(NamedTuple):
 
 
 @dataclass(frozen=True, slots=True)
+class Suggesting(Generic[Assessment]):
+    """What suggests how a request would comply: `suggest` takes the request as JSON, its assessment and its sheet."""
+
+    result: type[Struct]
+    suggest: Callable[[Any, Assessment, Worksheet], Struct]
+
+
+@dataclass(frozen=True, slots=True)
 class Operation(Generic[Request, Assessment, Result]):
     """One calculation: its name in the path, its models, the pure functions between them, a complete example.
 
@@ -44,3 +52,4 @@ class Operation(Generic[Request, Assessment, Result]):
     tell: Callable[[Assessment, Telling], Result]
     example: dict[str, Any]
     ending: Ending | None = None
+    suggesting: Suggesting[Assessment] | None = None

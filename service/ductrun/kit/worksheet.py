@@ -104,7 +104,7 @@ class Book:
         "settled",
         "shared",
         "sources",
-        "unjudged",
+        "unjudged_count",
         "violated",
         "working",
     )
@@ -121,14 +121,15 @@ class Book:
         self.follows_code = False
         self.contested: list[tuple[str, Default[Any]]] = []
         self.shared: dict[str, list[tuple[Worksheet | None, str, Default[Any] | None]]] = {}
-        self.held = self.unjudged = self.violated = False
+        self.held = self.violated = False
+        self.unjudged_count = 0
 
     @property
     def verdict(self) -> Verdict | None:
         """What the answer says of its limits; None where nothing was held against one."""
         if self.violated:
             return Verdict.VIOLATES
-        if self.unjudged:
+        if self.unjudged_count:
             return Verdict.NOT_JUDGED
         return Verdict.COMPLIES if self.held else None
 
@@ -296,7 +297,7 @@ class Worksheet:
         book = self.book
         book.held = True
         if within is None:
-            book.unjudged = True
+            book.unjudged_count += 1
         elif not within:
             book.violated = True
 

@@ -9,7 +9,7 @@ from ductrun.kit.operation import Operation
 from ductrun.subjects.bank import encasement, flotation, spacers
 from ductrun.subjects.boxes import pull_box
 from ductrun.subjects.conduit import joints, permitted_use
-from ductrun.subjects.duct_run import duct_run
+from ductrun.subjects.duct_run import compare, duct_run
 from ductrun.subjects.feeder import ampacity, voltage_drop
 from ductrun.subjects.fill import conductor_count, conduit_size, fill
 from ductrun.subjects.ground import cover, earth_load, trench
@@ -18,6 +18,7 @@ from ductrun.subjects.pulling import pull_plan, pull_tension
 
 OPERATIONS: tuple[Operation[Any, Any, Any], ...] = (
     duct_run.OPERATION,
+    compare.OPERATION,
     permitted_use.OPERATION,
     conduit_size.OPERATION,
     fill.OPERATION,

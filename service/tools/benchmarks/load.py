@@ -14,6 +14,7 @@ from collections.abc import Iterable, Sequence
 from typing import Any, cast
 
 import uvloop
+from ductrun.http.items import in_an_item
 from ductrun.subjects import OPERATIONS
 
 EXAMPLES: dict[str, dict[str, Any]] = {operation.name: operation.example for operation in OPERATIONS}
@@ -143,7 +144,7 @@ def different(name: str, count: int = 2_000) -> list[dict[str, Any]]:
 
 def blocks_of(name: str, lines: int) -> list[bytes]:
     """Write so many lines of one calculation in blocks of about 64 KiB; the blocks repeat, and cost no memory."""
-    operation = name.replace("-", "_")
+    operation = in_an_item(name)
     distinct = [
         json.dumps({"id": str(number), "operation": operation, "request": request}, separators=(",", ":")).encode()
         + b"\n"

@@ -66,6 +66,13 @@ class Elbows(NamedTuple):
     sheet: Worksheet
 
 
+def sold_radii(kind: str | None, size: str | None) -> list[Length]:
+    """Give the radii in which elbows and sweeps of PVC of a trade size are sold, the tightest first."""
+    if kind is None or size is None or not kind.startswith("pvc_"):
+        return []
+    return sorted((radius for radius, _ in _SOLD.get(size, ())), key=lambda radius: radius.si)
+
+
 def elbows_of(given: Sequence[DuctElbow], conduit: ListedConduit, sheet: Worksheet) -> Elbows:
     """Give the elbows of one duct, on the sheet of their list."""
     count, length, arcs_alone = 0, 0.0, False

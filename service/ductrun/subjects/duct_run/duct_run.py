@@ -2,22 +2,21 @@
 
 from __future__ import annotations
 
-from ductrun.kit.operation import Operation
+from ductrun.kit.operation import Operation, Suggesting
 from ductrun.kit.telling import Telling
 from ductrun.subjects.duct_run.assess import assess
 from ductrun.subjects.duct_run.assessment import DuctRun
 from ductrun.subjects.duct_run.example import EXAMPLE
 from ductrun.subjects.duct_run.form import DuctRunRequest
-from ductrun.subjects.duct_run.takeoff import entries_of
-from ductrun.subjects.duct_run.takeoff_lines import takeoff_of
+from ductrun.subjects.duct_run.suggesting.suggestions import Suggestions
+from ductrun.subjects.duct_run.suggesting.trials import suggest
+from ductrun.subjects.duct_run.takeoff import takeoff_of_run
 from ductrun.subjects.duct_run.told import DuctRunResult, told_run
 
 
 def tell(run: DuctRun, telling: Telling) -> DuctRunResult:
     """Tell a run with its takeoff."""
-    entries = entries_of(run, telling) if run.entries is None else run.entries
-    names = [stretch.laid.name for stretch in run.stretches]
-    return told_run(run, takeoff_of(entries, names, run.given.rates, telling), telling)
+    return told_run(run, takeoff_of_run(run, telling), telling)
 
 
 OPERATION = Operation(
@@ -32,4 +31,5 @@ OPERATION = Operation(
     assess=assess,
     tell=tell,
     example=EXAMPLE,
+    suggesting=Suggesting(Suggestions, suggest),
 )

@@ -15,13 +15,21 @@ from ductrun.subjects.duct_run.laying import LaidSection
 from ductrun.subjects.duct_run.takeoff_above import above_ground, cement_entry, sticks_of
 from ductrun.subjects.duct_run.takeoff_ends import ends_and_spans, spans_of_run
 from ductrun.subjects.duct_run.takeoff_entries import Entry, SizeOfLine, sized
+from ductrun.subjects.duct_run.takeoff_lines import takeoff_of
 from ductrun.subjects.parts.choices import BendMade
 from ductrun.subjects.parts.route import inside
-from ductrun.subjects.parts.takeoff import TakeoffItem, VolumeMeasure
+from ductrun.subjects.parts.takeoff import Takeoff, TakeoffItem, VolumeMeasure
 from ductrun.subjects.pulling.choices import Attachment
 from ductrun.subjects.pulling.practice import ATTACHMENT
 
 _FITTINGS = {TakeoffItem.TERMINAL_ADAPTER, TakeoffItem.COUPLING}
+
+
+def takeoff_of_run(run: DuctRun, tell: Telling) -> Takeoff:
+    """Give the takeoff of a run, priced by the caller's rates."""
+    entries = entries_of(run, tell) if run.entries is None else run.entries
+    names = [stretch.laid.name for stretch in run.stretches]
+    return takeoff_of(entries, names, run.given.rates, tell)
 
 
 def entries_of(run: DuctRun, tell: Telling) -> Iterator[Entry]:

@@ -1,0 +1,1 @@
+"""What would make a run comply: changes of one thing, each verified by running it."""
