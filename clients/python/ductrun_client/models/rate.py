@@ -7,6 +7,7 @@ from attrs import define as _attrs_define
 
 from ..models.conduit_type import ConduitType
 from ..models.takeoff_item import TakeoffItem
+from ..models.takeoff_unit import TakeoffUnit
 from ..types import UNSET, Unset
 
 T = TypeVar("T", bound="Rate")
@@ -21,13 +22,15 @@ class Rate:
         conduit_type (ConduitType | Unset): Kinds of conduit and duct with a sourced table row; RTRC has rules, but no
             dimensions on file.
         size (str | Unset): Of this size alone.
-        unit_labor_hours (float | Unset): Labor hours for one of the unit of the line.
-        unit_price (float | Unset): Price for one of the unit of the line, in the caller's money.
+        unit (TakeoffUnit | Unset): Units of a takeoff: of counts each, of all else as they are sold or paid.
+        unit_labor_hours (float | Unset): Labor hours for one of the unit.
+        unit_price (float | Unset): Price for one of the unit, in the caller's money; this, or labor hours, or both.
     """
 
     item: TakeoffItem
     conduit_type: ConduitType | Unset = UNSET
     size: str | Unset = UNSET
+    unit: TakeoffUnit | Unset = UNSET
     unit_labor_hours: float | Unset = UNSET
     unit_price: float | Unset = UNSET
 
@@ -39,6 +42,10 @@ class Rate:
             conduit_type = self.conduit_type.value
 
         size = self.size
+
+        unit: str | Unset = UNSET
+        if not isinstance(self.unit, Unset):
+            unit = self.unit.value
 
         unit_labor_hours = self.unit_labor_hours
 
@@ -55,6 +62,8 @@ class Rate:
             field_dict["conduit_type"] = conduit_type
         if size is not UNSET:
             field_dict["size"] = size
+        if unit is not UNSET:
+            field_dict["unit"] = unit
         if unit_labor_hours is not UNSET:
             field_dict["unit_labor_hours"] = unit_labor_hours
         if unit_price is not UNSET:
@@ -76,6 +85,13 @@ class Rate:
 
         size = d.pop("size", UNSET)
 
+        _unit = d.pop("unit", UNSET)
+        unit: TakeoffUnit | Unset
+        if isinstance(_unit, Unset):
+            unit = UNSET
+        else:
+            unit = TakeoffUnit(_unit)
+
         unit_labor_hours = d.pop("unit_labor_hours", UNSET)
 
         unit_price = d.pop("unit_price", UNSET)
@@ -84,6 +100,7 @@ class Rate:
             item=item,
             conduit_type=conduit_type,
             size=size,
+            unit=unit,
             unit_labor_hours=unit_labor_hours,
             unit_price=unit_price,
         )

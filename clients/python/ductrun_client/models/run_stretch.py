@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     from ..models.encasement_result import EncasementResult
     from ..models.expansion_result import ExpansionResult
     from ..models.flotation_result import FlotationResult
+    from ..models.force_per_length import ForcePerLength
     from ..models.length import Length
     from ..models.spacers_result import SpacersResult
     from ..models.stretch_joints import StretchJoints
@@ -38,7 +39,7 @@ class RunStretch:
         risers (list[StretchRiser]):
         setting (str):
         station (Length): A length with its unit.
-        bore_flotation (FlotationResult | Unset): The uplift and what holds it.
+        bore_uplift_per_length (ForcePerLength | Unset): A force per length with its unit; sidewall pressure is one.
         cover (CoverResult | Unset): The least cover and how it is measured.
         encasement (EncasementResult | Unset): Envelope, volumes and what to order.
         expansion (ExpansionResult | Unset): How far the runs move and what takes it up; runs held by the ground have no
@@ -58,7 +59,7 @@ class RunStretch:
     risers: list[StretchRiser]
     setting: str
     station: Length
-    bore_flotation: FlotationResult | Unset = UNSET
+    bore_uplift_per_length: ForcePerLength | Unset = UNSET
     cover: CoverResult | Unset = UNSET
     encasement: EncasementResult | Unset = UNSET
     expansion: ExpansionResult | Unset = UNSET
@@ -95,9 +96,9 @@ class RunStretch:
 
         station = self.station.to_dict()
 
-        bore_flotation: dict[str, Any] | Unset = UNSET
-        if not isinstance(self.bore_flotation, Unset):
-            bore_flotation = self.bore_flotation.to_dict()
+        bore_uplift_per_length: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.bore_uplift_per_length, Unset):
+            bore_uplift_per_length = self.bore_uplift_per_length.to_dict()
 
         cover: dict[str, Any] | Unset = UNSET
         if not isinstance(self.cover, Unset):
@@ -148,8 +149,8 @@ class RunStretch:
                 "station": station,
             }
         )
-        if bore_flotation is not UNSET:
-            field_dict["bore_flotation"] = bore_flotation
+        if bore_uplift_per_length is not UNSET:
+            field_dict["bore_uplift_per_length"] = bore_uplift_per_length
         if cover is not UNSET:
             field_dict["cover"] = cover
         if encasement is not UNSET:
@@ -175,6 +176,7 @@ class RunStretch:
         from ..models.encasement_result import EncasementResult  # noqa: PLC0415
         from ..models.expansion_result import ExpansionResult  # noqa: PLC0415
         from ..models.flotation_result import FlotationResult  # noqa: PLC0415
+        from ..models.force_per_length import ForcePerLength  # noqa: PLC0415
         from ..models.length import Length  # noqa: PLC0415
         from ..models.spacers_result import SpacersResult  # noqa: PLC0415
         from ..models.stretch_joints import StretchJoints  # noqa: PLC0415
@@ -215,12 +217,12 @@ class RunStretch:
 
         station = Length.from_dict(d.pop("station"))
 
-        _bore_flotation = d.pop("bore_flotation", UNSET)
-        bore_flotation: FlotationResult | Unset
-        if isinstance(_bore_flotation, Unset):
-            bore_flotation = UNSET
+        _bore_uplift_per_length = d.pop("bore_uplift_per_length", UNSET)
+        bore_uplift_per_length: ForcePerLength | Unset
+        if isinstance(_bore_uplift_per_length, Unset):
+            bore_uplift_per_length = UNSET
         else:
-            bore_flotation = FlotationResult.from_dict(_bore_flotation)
+            bore_uplift_per_length = ForcePerLength.from_dict(_bore_uplift_per_length)
 
         _cover = d.pop("cover", UNSET)
         cover: CoverResult | Unset
@@ -289,7 +291,7 @@ class RunStretch:
             risers=risers,
             setting=setting,
             station=station,
-            bore_flotation=bore_flotation,
+            bore_uplift_per_length=bore_uplift_per_length,
             cover=cover,
             encasement=encasement,
             expansion=expansion,

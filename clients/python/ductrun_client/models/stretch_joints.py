@@ -29,6 +29,7 @@ class StretchJoints:
             dimensions on file.
         joints (JointsResult | Unset): What to order and how long to wait.
         riser (str | Unset): Where it comes up, if it is a riser.
+        stick_length (Length | Unset): A length with its unit.
         trade_size (TradeSize | Unset): Trade sizes of conduit; a name, not a dimension.
     """
 
@@ -37,6 +38,7 @@ class StretchJoints:
     conduit_type: ConduitType | Unset = UNSET
     joints: JointsResult | Unset = UNSET
     riser: str | Unset = UNSET
+    stick_length: Length | Unset = UNSET
     trade_size: TradeSize | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
@@ -54,6 +56,10 @@ class StretchJoints:
             joints = self.joints.to_dict()
 
         riser = self.riser
+
+        stick_length: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.stick_length, Unset):
+            stick_length = self.stick_length.to_dict()
 
         trade_size: str | Unset = UNSET
         if not isinstance(self.trade_size, Unset):
@@ -73,6 +79,8 @@ class StretchJoints:
             field_dict["joints"] = joints
         if riser is not UNSET:
             field_dict["riser"] = riser
+        if stick_length is not UNSET:
+            field_dict["stick_length"] = stick_length
         if trade_size is not UNSET:
             field_dict["trade_size"] = trade_size
 
@@ -104,6 +112,13 @@ class StretchJoints:
 
         riser = d.pop("riser", UNSET)
 
+        _stick_length = d.pop("stick_length", UNSET)
+        stick_length: Length | Unset
+        if isinstance(_stick_length, Unset):
+            stick_length = UNSET
+        else:
+            stick_length = Length.from_dict(_stick_length)
+
         _trade_size = d.pop("trade_size", UNSET)
         trade_size: TradeSize | Unset
         if isinstance(_trade_size, Unset):
@@ -117,6 +132,7 @@ class StretchJoints:
             conduit_type=conduit_type,
             joints=joints,
             riser=riser,
+            stick_length=stick_length,
             trade_size=trade_size,
         )
 

@@ -42,11 +42,11 @@ class TakeoffLine:
         order_quantity (TakeoffQuantity | Unset): A quantity with the unit in which it is sold, paid or done.
         package (str | Unset): What it comes in, such as a stick of 10 ft.
         package_count (int | Unset): How many of them.
-        price (float | Unset): Of the order, by that rate, to the cent.
+        price (float | Unset): By that rate, to the cent: of the order, of work without one of the exact quantity.
         radius (Length | Unset): A length with its unit.
         size (str | Unset): Trade size, conductor size or bar size.
-        unit_labor_hours (float | Unset): The caller's rate, for one of the exact quantity's unit.
-        unit_price (float | Unset): The caller's rate, for one of the unit.
+        unit_labor_hours (float | Unset): The caller's rate, for one of the unit of the line.
+        unit_price (float | Unset): The caller's rate, for one of the unit of the line.
         waste_percent (float | Unset): Waste that is in the order.
     """
 

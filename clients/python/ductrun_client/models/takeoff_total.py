@@ -16,9 +16,9 @@ class TakeoffTotal:
     """What the caller's rates come to; a total with gaps says so.
 
     Attributes:
-        complete (bool): Whether every ordered line has a price.
+        complete (bool): Whether every line has a price.
         lines_without_hours (list[int]): Lines without a rate of labor hours.
-        unpriced_lines (list[int]): Lines that are ordered and have no price.
+        unpriced_lines (list[int]): Lines that have no price, of work too.
         labor_hours (float | Unset): Of all lines with a rate.
         price (float | Unset): Of all priced lines, to the cent.
     """
