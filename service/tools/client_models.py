@@ -22,7 +22,7 @@ Answers may grow: members and texts that this version does not know do not distu
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import TYPE_CHECKING, ClassVar, Final, Literal, TypeAlias
+from typing import TYPE_CHECKING, Any, ClassVar, Final, Literal, TypeAlias
 
 from msgspec import Raw, Struct, field
 
@@ -59,7 +59,9 @@ def type_of(schema: dict[str, Any]) -> str:
         return f"Literal[{_text(schema['const'])}]"
     if schema["type"] == "array":
         return f"list[{type_of(schema['items'])}]"
-    return {"string": "str", "number": "float", "integer": "int", "boolean": "bool"}[schema["type"]]
+    return {"string": "str", "number": "float", "integer": "int", "boolean": "bool", "object": "dict[str, Any]"}[
+        schema["type"]
+    ]
 
 
 def _text(value: str) -> str:

@@ -58,7 +58,11 @@ class Contract:
         for path, methods in self.document["paths"].items():
             for method, described in methods.items():
                 if not path.endswith("/stream"):
-                    name = path.removeprefix("/v1/").replace("-", "_") if method == "post" else described["operationId"]
+                    name = (
+                        path.removeprefix("/v1/").replace("-", "_").replace("/", "_")
+                        if method == "post"
+                        else described["operationId"]
+                    )
                     body = described.get("requestBody", {}).get("content", {}).get("application/json")
                     answer = described["responses"]["200"]["content"].get("application/json")
                     found.append(Asked(name, method, path, described, _name(body), _name(answer)))

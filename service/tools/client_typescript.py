@@ -92,7 +92,13 @@ def type_of(schema: dict[str, Any], prefix: str = "") -> str:
         return json.dumps(schema["const"])
     if schema["type"] == "array":
         return f"{type_of(schema['items'], prefix)}[]"
-    return {"string": "string", "number": "number", "integer": "number", "boolean": "boolean"}[schema["type"]]
+    return {
+        "string": "string",
+        "number": "number",
+        "integer": "number",
+        "boolean": "boolean",
+        "object": "Record<string, unknown>",
+    }[schema["type"]]
 
 
 def _method(asked: Asked, options: str) -> Iterator[str]:

@@ -35,9 +35,14 @@ def test_what_is_written_of_the_client_is_what_the_contract_says(monkeypatch: py
     assert main() == 0
 
 
+def named(operation: Any) -> str:
+    """Give the name of an operation as code has it."""
+    return str(operation.name.replace("-", "_").replace("/", "_"))
+
+
 def test_every_operation_of_the_contract_has_its_method_in_both_clients() -> None:
     names = {asked.name for asked in Contract().operations}
-    assert {operation.name.replace("-", "_") for operation in OPERATIONS} | {"batch"} <= names
+    assert {named(operation) for operation in OPERATIONS} | {"batch"} <= names
     assert names == set(CALLS)
     for name in names:
         assert callable(getattr(Client, name))
@@ -46,7 +51,7 @@ def test_every_operation_of_the_contract_has_its_method_in_both_clients() -> Non
 
 @pytest.mark.parametrize("operation", OPERATIONS, ids=lambda operation: operation.name)
 def test_every_example_goes_through_the_client_and_back(operation: Any, address: str, client: Client) -> None:
-    name = operation.name.replace("-", "_")
+    name = named(operation)
 
     async def ask_again() -> Any:
         async with AsyncClient(address) as opened:
@@ -68,7 +73,7 @@ def test_a_model_of_a_request_is_written_as_it_was_read(operation: Any) -> None:
 
 @pytest.mark.parametrize("operation", OPERATIONS, ids=lambda operation: operation.name)
 def test_a_completed_request_is_sent_back_and_assumes_nothing(operation: Any, client: Client) -> None:
-    ask = getattr(client, operation.name.replace("-", "_"))
+    ask = getattr(client, named(operation))
     completed = ask(operation.example, request="completed")
     again = ask(completed.request, assumptions="refuse")
     assert (again.result, again.assumptions) == (completed.result, [])
@@ -160,7 +165,7 @@ def test_every_quantity_of_every_answer_becomes_one_of_pint(client: Client) -> N
 
     registry: pint.UnitRegistry[float] = pint.UnitRegistry()
     for operation in OPERATIONS:
-        answer = getattr(client, operation.name.replace("-", "_"))(operation.example, working=True)
+        answer = getattr(client, named(operation))(operation.example, working=True)
         assert set(in_pint(answer, registry)) >= {"result", "findings", "basis"}
     area = client.fill(EXAMPLES["fill"]).result.conduit_area
     assert area.pint(registry).to("foot**2").magnitude == pytest.approx(area.value / 144)

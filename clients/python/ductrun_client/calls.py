@@ -27,6 +27,7 @@ class Calls:
         working: bool | None = None,
         assumptions: models.AssumptionPolicy | None = None,
         request: models.RequestBack | None = None,
+        suggestions: bool | None = None,
         page: models.Page | None = None,
     ) -> models.DuctRunAnswer: ...
 
@@ -58,12 +59,41 @@ class Calls:
         working: bool | None = None,
         assumptions: models.AssumptionPolicy | None = None,
         request: models.RequestBack | None = None,
+        suggestions: bool | None = None,
         page: models.Page | None = None,
     ) -> models.DuctRunAnswer: ...
 
     def duct_run(self, *body: Any, **given: Any) -> Any:
         """A whole run: give its members by name, or a whole request."""
         return self._ask(CALLS["duct_run"], body, given)
+
+    @overload
+    def duct_run_compare(
+        self,
+        body: Given[models.DuctRunComparisonRequest],
+        /,
+        *,
+        units: models.UnitSystem | None = None,
+        working: bool | None = None,
+        assumptions: models.AssumptionPolicy | None = None,
+        request: models.RequestBack | None = None,
+    ) -> models.DuctRunComparisonAnswer: ...
+
+    @overload
+    def duct_run_compare(
+        self,
+        *,
+        runs: Sequence[Given[models.NamedRun]],
+        rank_by: models.RankMeasure | None = None,
+        units: models.UnitSystem | None = None,
+        working: bool | None = None,
+        assumptions: models.AssumptionPolicy | None = None,
+        request: models.RequestBack | None = None,
+    ) -> models.DuctRunComparisonAnswer: ...
+
+    def duct_run_compare(self, *body: Any, **given: Any) -> Any:
+        """Whole runs side by side: give its members by name, or a whole request."""
+        return self._ask(CALLS["duct_run_compare"], body, given)
 
     @overload
     def permitted_use(
@@ -793,6 +823,7 @@ class Calls:
         working: bool | None = None,
         assumptions: models.AssumptionPolicy | None = None,
         request: models.RequestBack | None = None,
+        suggestions: bool | None = None,
     ) -> models.BatchAnswer: ...
 
     @overload
@@ -804,6 +835,7 @@ class Calls:
         working: bool | None = None,
         assumptions: models.AssumptionPolicy | None = None,
         request: models.RequestBack | None = None,
+        suggestions: bool | None = None,
     ) -> models.BatchAnswer: ...
 
     def batch(self, *body: Any, **given: Any) -> Any:

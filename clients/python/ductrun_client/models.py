@@ -7,7 +7,7 @@ Answers may grow: members and texts that this version does not know do not distu
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import TYPE_CHECKING, ClassVar, Final, Literal, TypeAlias
+from typing import TYPE_CHECKING, Any, ClassVar, Final, Literal, TypeAlias
 
 from msgspec import Raw, Struct
 
@@ -241,6 +241,39 @@ CABLE_TYPE_VALUES: Final[tuple[CableType, ...]] = (
     "corrugated_armor",
 )
 """Kinds of cable with a published sidewall pressure; general where it is not known."""
+
+if TYPE_CHECKING:
+    ChangeKind: TypeAlias = Literal[
+        "brake_limit",
+        "end_distance",
+        "pigment_percent",
+        "fitting_travel",
+        "radius",
+        "cover",
+        "riser_conduit_type",
+        "conduit_type",
+        "concrete_cover",
+        "encasement",
+        "trade_size",
+        "pull_point",
+    ]
+else:
+    ChangeKind = str
+CHANGE_KIND_VALUES: Final[tuple[ChangeKind, ...]] = (
+    "brake_limit",
+    "end_distance",
+    "pigment_percent",
+    "fitting_travel",
+    "radius",
+    "cover",
+    "riser_conduit_type",
+    "conduit_type",
+    "concrete_cover",
+    "encasement",
+    "trade_size",
+    "pull_point",
+)
+"""What a suggestion changes, the cheapest to build first."""
 
 if TYPE_CHECKING:
     CircuitConduit: TypeAlias = Literal["pvc", "aluminum", "steel"]
@@ -773,6 +806,7 @@ MASS_UNIT_VALUES: Final[tuple[MassUnit, ...]] = ("kg", "t", "lb", "short_ton")
 if TYPE_CHECKING:
     OperationName: TypeAlias = Literal[
         "duct_run",
+        "duct_run_compare",
         "permitted_use",
         "conduit_size",
         "fill",
@@ -796,6 +830,7 @@ else:
     OperationName = str
 OPERATION_NAME_VALUES: Final[tuple[OperationName, ...]] = (
     "duct_run",
+    "duct_run_compare",
     "permitted_use",
     "conduit_size",
     "fill",
@@ -824,6 +859,13 @@ else:
 PAGE_VALUES: Final[tuple[Page, ...]] = ("sheet", "takeoff", "crew")
 """Pages on which an answer may be read: the calculation sheet, the takeoff, and what the crew
 needs."""
+
+if TYPE_CHECKING:
+    PatchOp: TypeAlias = Literal["add", "replace"]
+else:
+    PatchOp = str
+PATCH_OP_VALUES: Final[tuple[PatchOp, ...]] = ("add", "replace")
+"""Operations of JSON Patch that suggestions use."""
 
 if TYPE_CHECKING:
     PavementKind: TypeAlias = Literal["asphalt", "concrete", "pavers"]
@@ -941,6 +983,115 @@ else:
 PULL_KIND_VALUES: Final[tuple[PullKind, ...]] = ("straight", "angle", "u_pull")
 """How conductors go through a box: to the wall opposite, to a wall beside it, or back out of the
 same wall."""
+
+if TYPE_CHECKING:
+    RankMeasure: TypeAlias = Literal[
+        "price",
+        "labor_hours",
+        "pull_count",
+        "highest_utilization",
+        "pavement_sawcut",
+        "pavement_removal",
+        "excavation",
+        "shoring",
+        "bore",
+        "bore_pit",
+        "conduit",
+        "elbow",
+        "field_bend",
+        "coupling",
+        "expansion_fitting",
+        "terminal_adapter",
+        "conduit_body",
+        "end_bell",
+        "duct_plug",
+        "cap",
+        "wall_penetration",
+        "joint",
+        "fusion_joint",
+        "solvent_cement",
+        "primer",
+        "base_spacer",
+        "intermediate_spacer",
+        "top_spacer",
+        "tie_down",
+        "reinforcing_bar",
+        "tie_bar",
+        "form",
+        "concrete",
+        "bank_ground",
+        "bedding",
+        "select_fill",
+        "import",
+        "native_backfill",
+        "warning_tape",
+        "spoil",
+        "haul_load",
+        "pavement_restoration",
+        "strap",
+        "hanger",
+        "mandrel_pass",
+        "pull_cord",
+        "lubricant",
+        "cable",
+        "cable_reel",
+        "pulling_eye",
+    ]
+else:
+    RankMeasure = str
+RANK_MEASURE_VALUES: Final[tuple[RankMeasure, ...]] = (
+    "price",
+    "labor_hours",
+    "pull_count",
+    "highest_utilization",
+    "pavement_sawcut",
+    "pavement_removal",
+    "excavation",
+    "shoring",
+    "bore",
+    "bore_pit",
+    "conduit",
+    "elbow",
+    "field_bend",
+    "coupling",
+    "expansion_fitting",
+    "terminal_adapter",
+    "conduit_body",
+    "end_bell",
+    "duct_plug",
+    "cap",
+    "wall_penetration",
+    "joint",
+    "fusion_joint",
+    "solvent_cement",
+    "primer",
+    "base_spacer",
+    "intermediate_spacer",
+    "top_spacer",
+    "tie_down",
+    "reinforcing_bar",
+    "tie_bar",
+    "form",
+    "concrete",
+    "bank_ground",
+    "bedding",
+    "select_fill",
+    "import",
+    "native_backfill",
+    "warning_tape",
+    "spoil",
+    "haul_load",
+    "pavement_restoration",
+    "strap",
+    "hanger",
+    "mandrel_pass",
+    "pull_cord",
+    "lubricant",
+    "cable",
+    "cable_reel",
+    "pulling_eye",
+)
+"""What runs are ranked by, least first: a figure of the whole run, or an item of its takeoff."""
 
 if TYPE_CHECKING:
     RequestBack: TypeAlias = Literal["completed"]
@@ -2325,6 +2476,154 @@ class CompactCable(Struct, kw_only=True, omit_defaults=True, tag_field="kind", t
     """Temper or alloy of the metal."""
 
 
+class ComparedCount(Struct, kw_only=True, omit_defaults=True):
+    """A count of a run beside that of the base."""
+
+    value: int
+
+    difference: int | None = None
+    """Less that of the base, where it differs."""
+
+    difference_percent: float | None = None
+    """The difference in percent of the base."""
+
+
+class ComparedFinding(Struct, kw_only=True, omit_defaults=True):
+    """A finding that one of two runs has, by its pointer in that run."""
+
+    code: str
+    """What was found, in one stable word for programs."""
+
+    message: str
+    """The sentence for people."""
+
+    severity: Severity
+
+    pointer: str | None = None
+    """JSON pointer of the member it is about."""
+
+
+class ComparedLength(Struct, kw_only=True, omit_defaults=True):
+    """A length of a run beside that of the base."""
+
+    length: Length
+
+    difference: Length | None = None
+    """Less that of the base, where it differs."""
+
+    difference_percent: float | None = None
+    """The difference in percent of the base."""
+
+
+class ComparedLine(Struct, kw_only=True, omit_defaults=True):
+    """One line of the takeoffs that is not the same in all runs."""
+
+    description: str
+    """The item in words."""
+
+    group: TakeoffGroup
+
+    item: TakeoffItem
+
+    runs: list[LineOfRun]
+    """Every run in order, the base first."""
+
+    angle: Angle | None = None
+    """Of an elbow or a field bend."""
+
+    conduit_type: str | None = None
+    """Type of the conduit."""
+
+    measure: VolumeMeasure | None = None
+    """Of a volume of earth."""
+
+    radius: Length | None = None
+    """Of an elbow or a field bend."""
+
+    size: str | None = None
+    """Trade size, conductor size or bar size."""
+
+
+class ComparedNumber(Struct, kw_only=True, omit_defaults=True):
+    """A figure of a run beside that of the base."""
+
+    value: float
+
+    difference: float | None = None
+    """Less that of the base, where it differs."""
+
+    difference_percent: float | None = None
+    """The difference in percent of the base."""
+
+
+class ComparedQuantity(Struct, kw_only=True, omit_defaults=True):
+    """A quantity of a takeoff beside that of the base."""
+
+    quantity: TakeoffQuantity
+
+    difference: TakeoffQuantity | None = None
+    """Less that of the base, where it differs."""
+
+    difference_percent: float | None = None
+    """The difference in percent of the base."""
+
+
+class ComparedRun(Struct, kw_only=True, omit_defaults=True):
+    """One run: what it says of its limits, its place, its figures beside those of the base, its
+    findings."""
+
+    findings_gained: list[ComparedFinding]
+    """Findings that the base has not."""
+
+    findings_lost: list[ComparedFinding]
+    """Findings that the base alone has."""
+
+    length: ComparedLength
+
+    name: str
+    """Name of the run, as given."""
+
+    plan_length: ComparedLength
+
+    pull_count: ComparedCount
+    """Pulls, one a duct of a circuit from stop to stop."""
+
+    unjudged_pull_count: int
+    """How many of the pulls were not judged."""
+
+    violation_count: int
+    """How many limits it breaks."""
+
+    highest_utilization_percent: ComparedNumber | None = None
+    """The most that a pull uses of its limits from its better end, in percent; no difference where
+    a pull was not judged."""
+
+    item_quantity: ComparedQuantity | None = None
+    """What it takes of the item it is ranked by."""
+
+    labor_hours: ComparedNumber | None = None
+    """By the rates of the run; no difference where one has gaps."""
+
+    labor_hours_gap: str | None = None
+    """What the labor hours leave out, if rates are given."""
+
+    not_ranked_because: str | None = None
+    """Why it has no place: what gap its measure has."""
+
+    price: ComparedNumber | None = None
+    """By the rates of the run; no difference where one has gaps."""
+
+    price_gap: str | None = None
+    """What the price leaves out, if rates are given."""
+
+    rank: int | None = None
+    """Its place from 1, if ranked: those that comply first, those that do not last, least first;
+    alike figures share a place."""
+
+    verdict: Verdict | None = None
+    """What this run says of its limits."""
+
+
 class ConcreteCover(Struct, kw_only=True, omit_defaults=True):
     """Concrete outside the ducts."""
 
@@ -3052,9 +3351,113 @@ class DuctRunAnswer(Struct, kw_only=True, omit_defaults=True):
     request: DuctRunRequest | None = None
     """The request with every default filled in, if asked for."""
 
+    suggestions: Suggestions | None = None
+
     verdict: Verdict | None = None
 
     working: list[Step] | None = None
+
+
+class DuctRunComparisonAnswer(Struct, kw_only=True, omit_defaults=True):
+    """The answer of duct-run/compare with everything that defends it."""
+
+    assumptions: list[Assumption]
+
+    basis: Basis
+
+    cautions: list[Caution]
+
+    findings: list[Finding]
+
+    notice: str
+
+    result: DuctRunComparisonResult
+
+    request: DuctRunComparisonRequest | None = None
+    """The request with every default filled in, if asked for."""
+
+    verdict: Verdict | None = None
+
+    working: list[Step] | None = None
+
+
+class DuctRunComparisonItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="duct_run_compare"):
+    """A question of duct_run_compare."""
+
+    id: str
+    """Any text of the caller's, given back with the answer."""
+
+    operation: ClassVar[Literal["duct_run_compare"]] = "duct_run_compare"
+
+    request: DuctRunComparisonRequest
+    """The body of `POST /v1/duct-run/compare`."""
+
+
+class DuctRunComparisonItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="duct_run_compare"
+):
+    """An answer of duct_run_compare."""
+
+    answer: DuctRunComparisonAnswer
+    """The answer of `POST /v1/duct-run/compare`."""
+
+    id: str
+    """Id of the question."""
+
+    operation: ClassVar[Literal["duct_run_compare"]] = "duct_run_compare"
+
+    status: int
+    """HTTP status the question would have had by itself."""
+
+    type: Literal["answer"]
+
+
+class DuctRunComparisonRequest(Struct, kw_only=True, omit_defaults=True):
+    """Whole runs to compare with the first of them."""
+
+    runs: list[NamedRun]
+    """The runs; the first is the base that the others are held against."""
+
+    rank_by: RankMeasure | None = None
+    """What they are ranked by, least first; of an item what is ordered of it, else what is done."""
+
+
+class DuctRunComparisonResult(Struct, kw_only=True, omit_defaults=True):
+    """Runs side by side; the first is the base."""
+
+    alike_line_count: int
+    """Lines that are the same in all runs, and not shown."""
+
+    lines: list[ComparedLine]
+    """Lines of the takeoffs in which a run differs."""
+
+    runs: list[ComparedRun]
+    """The runs as they were given."""
+
+    rank_by: RankMeasure | None = None
+    """What they are ranked by, as asked."""
+
+
+class DuctRunComparisonStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="duct_run_compare"
+):
+    """An answer of duct_run_compare."""
+
+    answer: DuctRunComparisonAnswer
+    """The answer of `POST /v1/duct-run/compare`."""
+
+    id: str
+    """Id of the question."""
+
+    line: int
+    """Number of the line, from 1, blank lines counted."""
+
+    operation: ClassVar[Literal["duct_run_compare"]] = "duct_run_compare"
+
+    status: int
+    """HTTP status the question would have had by itself."""
+
+    type: Literal["answer"]
 
 
 class DuctRunItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="duct_run"):
@@ -3180,7 +3583,7 @@ class DuctRunResult(Struct, kw_only=True, omit_defaults=True):
     takeoff: Takeoff
 
     mandrel_diameter: Length | None = None
-    """One mandrel for the whole run: that of its smallest bore."""
+    """One mandrel for the whole run, if all its ducts take the same."""
 
     name: str | None = None
 
@@ -4707,6 +5110,25 @@ class Length(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
+class LineOfRun(Struct, kw_only=True, omit_defaults=True):
+    """What one run takes of a line, beside the base."""
+
+    exact_quantity: ComparedQuantity
+    """What is laid, dug or done, without waste."""
+
+    run: str
+    """Name of the run."""
+
+    labor_hours: ComparedNumber | None = None
+    """By the rates of the run."""
+
+    order_quantity: ComparedQuantity | None = None
+    """What is ordered, if it is."""
+
+    price: ComparedNumber | None = None
+    """Of the order, by the rates of the run."""
+
+
 class ListedCable(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="listed"):
     """Insulated building wire by marking and size, from Chapter 9, Table 5."""
 
@@ -4973,6 +5395,16 @@ class MulticonductorCable(Struct, kw_only=True, omit_defaults=True, tag_field="k
     """Make-up of the cable, for its bending radius."""
 
 
+class NamedRun(Struct, kw_only=True, omit_defaults=True):
+    """One whole run with the name it is compared under."""
+
+    name: str
+    """What it is called here."""
+
+    run: DuctRunRequest
+    """The run, complete by itself."""
+
+
 class OrderedCable(Struct, kw_only=True, omit_defaults=True):
     """What to order of one line of cables."""
 
@@ -5004,6 +5436,18 @@ class OtherMethod(Struct, kw_only=True, omit_defaults=True):
     """By how much it allows more."""
 
     method: AmpacityMethod
+
+
+class PatchOperation(Struct, kw_only=True, omit_defaults=True):
+    """One operation of a JSON Patch (RFC 6902) on the request; what it sets is always an object."""
+
+    op: PatchOp
+
+    path: str
+    """JSON pointer of the member that is set, or of the item that is put in."""
+
+    value: dict[str, Any]
+    """The object that is set there, as a request has it."""
 
 
 class Pavement(Struct, kw_only=True, omit_defaults=True):
@@ -5975,11 +6419,14 @@ class Rate(Struct, kw_only=True, omit_defaults=True):
     size: str | None = None
     """Of this size alone."""
 
+    unit: TakeoffUnit | None = None
+    """What it is for one of; what is ordered is rounded up in it."""
+
     unit_labor_hours: float | None = None
-    """Labor hours for one of the unit of the line."""
+    """Labor hours for one of the unit."""
 
     unit_price: float | None = None
-    """Price for one of the unit of the line, in the caller's money."""
+    """Price for one of the unit, in the caller's money; this, or labor hours, or both."""
 
 
 class Ready(Struct, kw_only=True, omit_defaults=True):
@@ -6061,6 +6508,16 @@ class ReinforcingTakeoff(Struct, kw_only=True, omit_defaults=True):
     """All ties together."""
 
 
+class RemovedViolation(Struct, kw_only=True, omit_defaults=True):
+    """A violation that the changed run has no more."""
+
+    code: str
+    """Its code."""
+
+    pointer: str | None = None
+    """Where it is in the request that was sent."""
+
+
 class ResistancePerLength(Quantity, frozen=True):
     """An electric resistance per length with its unit."""
 
@@ -6119,7 +6576,8 @@ class RunCircuit(Struct, kw_only=True, omit_defaults=True):
 
 
 class RunDuct(Struct, kw_only=True, omit_defaults=True):
-    """One duct of the run, from the lower left corner of the bank without its cover."""
+    """One duct of the run, from the lower left corner of the bank without its cover. It has no
+    place where the first stretch takes no room and an outside diameter is not known."""
 
     circuits: list[str]
     """Names of the circuits that lie in it; none in a spare."""
@@ -6127,15 +6585,18 @@ class RunDuct(Struct, kw_only=True, omit_defaults=True):
     name: str
     """Tier-position: tier 1 the bottom, position 1 the left."""
 
-    outside_diameter: Length
+    mandrel_diameter: Length | None = None
+    """Mandrel of the smallest bore along it, as far as that is known."""
 
-    signal: bool
+    outside_diameter: Length | None = None
+
+    signal: bool | None = None
     """Whether it is for signals."""
 
-    x: Length
+    x: Length | None = None
     """Distance of its center to the right."""
 
-    y: Length
+    y: Length | None = None
     """Distance of its center upward."""
 
 
@@ -6331,8 +6792,8 @@ class RunStretch(Struct, kw_only=True, omit_defaults=True):
     station: Length
     """Where it begins, in plan from the start."""
 
-    bore_flotation: FlotationResult | None = None
-    """In the fluid of the bore."""
+    bore_uplift_per_length: ForcePerLength | None = None
+    """Of all ducts together in the fluid of the bore; negative if they sink."""
 
     cover: CoverResult | None = None
 
@@ -6829,6 +7290,9 @@ class StretchJoints(Struct, kw_only=True, omit_defaults=True):
     riser: str | None = None
     """Where it comes up, if it is a riser."""
 
+    stick_length: Length | None = None
+    """Length of its sticks, if it is on file how it is joined."""
+
     trade_size: TradeSize | None = None
 
 
@@ -6863,6 +7327,40 @@ class StructureJoint(Struct, kw_only=True, omit_defaults=True):
 
     position: Length
     """Distance from the start of the stretch. From 0 ft to 100000 ft."""
+
+
+class Suggestion(Struct, kw_only=True, omit_defaults=True):
+    """One change that was run: it removes a violation and adds none."""
+
+    change: ChangeKind
+
+    message: str
+    """What to change, in one sentence."""
+
+    patch: list[PatchOperation]
+    """The change of the request, operations in order."""
+
+    remaining_violation_count: int
+    """Violations that are left then."""
+
+    removed: list[RemovedViolation]
+    """Violations that are gone then."""
+
+    verdict: Verdict
+    """Of the run so changed."""
+
+
+class Suggestions(Struct, kw_only=True, omit_defaults=True):
+    """What would make a run comply, each change of one thing verified by running it."""
+
+    bound_met: bool
+    """Whether changes were left untried for that bound."""
+
+    suggestions: list[Suggestion]
+    """Those that comply first, then the cheapest to build."""
+
+    trial_count: int
+    """How many changed runs were tried; 50 at most."""
 
 
 class SupportedConduit(Struct, kw_only=True, omit_defaults=True):
@@ -7067,7 +7565,7 @@ class TakeoffLine(Struct, kw_only=True, omit_defaults=True):
     """How many of them."""
 
     price: float | None = None
-    """Of the order, by that rate, to the cent."""
+    """By that rate, to the cent: of the order, of work without one of the exact quantity."""
 
     radius: Length | None = None
     """Of an elbow or a field bend."""
@@ -7076,10 +7574,10 @@ class TakeoffLine(Struct, kw_only=True, omit_defaults=True):
     """Trade size, conductor size or bar size."""
 
     unit_labor_hours: float | None = None
-    """The caller's rate, for one of the exact quantity's unit."""
+    """The caller's rate, for one of the unit of the line."""
 
     unit_price: float | None = None
-    """The caller's rate, for one of the unit."""
+    """The caller's rate, for one of the unit of the line."""
 
     waste_percent: float | None = None
     """Waste that is in the order."""
@@ -7180,13 +7678,13 @@ class TakeoffTotal(Struct, kw_only=True, omit_defaults=True):
     """What the caller's rates come to; a total with gaps says so."""
 
     complete: bool
-    """Whether every ordered line has a price."""
+    """Whether every line has a price."""
 
     lines_without_hours: list[int]
     """Lines without a rate of labor hours."""
 
     unpriced_lines: list[int]
-    """Lines that are ordered and have no price."""
+    """Lines that have no price, of work too."""
 
     labor_hours: float | None = None
     """Of all lines with a rate."""
@@ -7881,6 +8379,7 @@ BatchItem: TypeAlias = (
     | ConduitSizeItem
     | CoverItem
     | DuctRunItem
+    | DuctRunComparisonItem
     | EarthLoadItem
     | EncasementItem
     | ExpansionItem
@@ -7902,6 +8401,7 @@ BATCH_ITEM_BY_OPERATION: Final[dict[str, type[BatchItem]]] = {
     "conduit_size": ConduitSizeItem,
     "cover": CoverItem,
     "duct_run": DuctRunItem,
+    "duct_run_compare": DuctRunComparisonItem,
     "earth_load": EarthLoadItem,
     "encasement": EncasementItem,
     "expansion": ExpansionItem,
@@ -7946,6 +8446,7 @@ ItemAnswer: TypeAlias = (
     | ConduitSizeItemAnswer
     | CoverItemAnswer
     | DuctRunItemAnswer
+    | DuctRunComparisonItemAnswer
     | EarthLoadItemAnswer
     | EncasementItemAnswer
     | ExpansionItemAnswer
@@ -7967,6 +8468,7 @@ ITEM_ANSWER_BY_OPERATION: Final[dict[str, type[ItemAnswer]]] = {
     "conduit_size": ConduitSizeItemAnswer,
     "cover": CoverItemAnswer,
     "duct_run": DuctRunItemAnswer,
+    "duct_run_compare": DuctRunComparisonItemAnswer,
     "earth_load": EarthLoadItemAnswer,
     "encasement": EncasementItemAnswer,
     "expansion": ExpansionItemAnswer,
@@ -8019,6 +8521,7 @@ StreamAnswer: TypeAlias = (
     | ConduitSizeStreamAnswer
     | CoverStreamAnswer
     | DuctRunStreamAnswer
+    | DuctRunComparisonStreamAnswer
     | EarthLoadStreamAnswer
     | EncasementStreamAnswer
     | ExpansionStreamAnswer
@@ -8040,6 +8543,7 @@ STREAM_ANSWER_BY_OPERATION: Final[dict[str, type[StreamAnswer]]] = {
     "conduit_size": ConduitSizeStreamAnswer,
     "cover": CoverStreamAnswer,
     "duct_run": DuctRunStreamAnswer,
+    "duct_run_compare": DuctRunComparisonStreamAnswer,
     "earth_load": EarthLoadStreamAnswer,
     "encasement": EncasementStreamAnswer,
     "expansion": ExpansionStreamAnswer,

@@ -11,7 +11,14 @@ CALLS: Final[dict[str, Call]] = {
         "/v1/duct-run",
         models.DuctRunAnswer,
         models.DuctRunRequest,
-        ("units", "working", "assumptions", "request", "page"),
+        ("units", "working", "assumptions", "request", "suggestions", "page"),
+    ),
+    "duct_run_compare": Call(
+        "POST",
+        "/v1/duct-run/compare",
+        models.DuctRunComparisonAnswer,
+        models.DuctRunComparisonRequest,
+        ("units", "working", "assumptions", "request"),
     ),
     "permitted_use": Call(
         "POST",
@@ -124,7 +131,11 @@ CALLS: Final[dict[str, Call]] = {
         ("units", "working", "assumptions", "request"),
     ),
     "batch": Call(
-        "POST", "/v1/batch", models.BatchAnswer, models.BatchRequest, ("units", "working", "assumptions", "request")
+        "POST",
+        "/v1/batch",
+        models.BatchAnswer,
+        models.BatchRequest,
+        ("units", "working", "assumptions", "request", "suggestions"),
     ),
     "list_conduits": Call("GET", "/v1/tables/conduits", models.ConduitTable, None, ("type", "trade_size", "units")),
     "list_conductors": Call(

@@ -17,11 +17,16 @@ export interface CalculationOptions extends Options {
   assumptions?: models.AssumptionPolicy;
   /** Whether the answer gives the request back, completed. */
   request?: models.RequestBack;
+  /**
+   * Whether to add, where a limit is broken, changes of the request that were tried and keep it; where a
+   * calculation can suggest.
+   */
+  suggestions?: boolean;
   /** Which page of the answer as text/html; no other form takes it. */
   page?: models.Page;
 }
 
-export interface PermittedUseOptions extends Options {
+export interface DuctRunCompareOptions extends Options {
   /** Units of the answer. */
   units?: models.UnitSystem;
   /** Whether to add the working, step by step. */
@@ -30,6 +35,22 @@ export interface PermittedUseOptions extends Options {
   assumptions?: models.AssumptionPolicy;
   /** Whether the answer gives the request back, completed. */
   request?: models.RequestBack;
+}
+
+export interface BatchOptions extends Options {
+  /** Units of the answer. */
+  units?: models.UnitSystem;
+  /** Whether to add the working, step by step. */
+  working?: boolean;
+  /** Whether defaults are stated or refused. */
+  assumptions?: models.AssumptionPolicy;
+  /** Whether the answer gives the request back, completed. */
+  request?: models.RequestBack;
+  /**
+   * Whether to add, where a limit is broken, changes of the request that were tried and keep it; where a
+   * calculation can suggest.
+   */
+  suggestions?: boolean;
 }
 
 export interface ListConduitsOptions extends Options {
@@ -97,98 +118,103 @@ export abstract class Calls {
     return this.ask("POST", "/v1/duct-run", request, options) as Promise<models.DuctRunAnswer>;
   }
 
+  /** Whole runs side by side. */
+  ductRunCompare(request: models.DuctRunComparisonRequest, options: DuctRunCompareOptions = {}): Promise<models.DuctRunComparisonAnswer> {
+    return this.ask("POST", "/v1/duct-run/compare", request, options) as Promise<models.DuctRunComparisonAnswer>;
+  }
+
   /** Permitted uses of conduit. */
-  permittedUse(request: models.PermittedUseRequest, options: PermittedUseOptions = {}): Promise<models.PermittedUseAnswer> {
+  permittedUse(request: models.PermittedUseRequest, options: DuctRunCompareOptions = {}): Promise<models.PermittedUseAnswer> {
     return this.ask("POST", "/v1/permitted-use", request, options) as Promise<models.PermittedUseAnswer>;
   }
 
   /** Conduit size. */
-  conduitSize(request: models.ConduitSizeRequest, options: PermittedUseOptions = {}): Promise<models.ConduitSizeAnswer> {
+  conduitSize(request: models.ConduitSizeRequest, options: DuctRunCompareOptions = {}): Promise<models.ConduitSizeAnswer> {
     return this.ask("POST", "/v1/conduit-size", request, options) as Promise<models.ConduitSizeAnswer>;
   }
 
   /** Conduit fill. */
-  fill(request: models.FillRequest, options: PermittedUseOptions = {}): Promise<models.FillAnswer> {
+  fill(request: models.FillRequest, options: DuctRunCompareOptions = {}): Promise<models.FillAnswer> {
     return this.ask("POST", "/v1/fill", request, options) as Promise<models.FillAnswer>;
   }
 
   /** Conductor count. */
-  conductorCount(request: models.ConductorCountRequest, options: PermittedUseOptions = {}): Promise<models.ConductorCountAnswer> {
+  conductorCount(request: models.ConductorCountRequest, options: DuctRunCompareOptions = {}): Promise<models.ConductorCountAnswer> {
     return this.ask("POST", "/v1/conductor-count", request, options) as Promise<models.ConductorCountAnswer>;
   }
 
   /** Minimum cover. */
-  cover(request: models.CoverRequest, options: PermittedUseOptions = {}): Promise<models.CoverAnswer> {
+  cover(request: models.CoverRequest, options: DuctRunCompareOptions = {}): Promise<models.CoverAnswer> {
     return this.ask("POST", "/v1/cover", request, options) as Promise<models.CoverAnswer>;
   }
 
   /** Trench volumes. */
-  trench(request: models.TrenchRequest, options: PermittedUseOptions = {}): Promise<models.TrenchAnswer> {
+  trench(request: models.TrenchRequest, options: DuctRunCompareOptions = {}): Promise<models.TrenchAnswer> {
     return this.ask("POST", "/v1/trench", request, options) as Promise<models.TrenchAnswer>;
   }
 
   /** Spacers of a duct bank. */
-  spacers(request: models.SpacersRequest, options: PermittedUseOptions = {}): Promise<models.SpacersAnswer> {
+  spacers(request: models.SpacersRequest, options: DuctRunCompareOptions = {}): Promise<models.SpacersAnswer> {
     return this.ask("POST", "/v1/spacers", request, options) as Promise<models.SpacersAnswer>;
   }
 
   /** Concrete encasement. */
-  encasement(request: models.EncasementRequest, options: PermittedUseOptions = {}): Promise<models.EncasementAnswer> {
+  encasement(request: models.EncasementRequest, options: DuctRunCompareOptions = {}): Promise<models.EncasementAnswer> {
     return this.ask("POST", "/v1/encasement", request, options) as Promise<models.EncasementAnswer>;
   }
 
   /** Flotation of ducts. */
-  flotation(request: models.FlotationRequest, options: PermittedUseOptions = {}): Promise<models.FlotationAnswer> {
+  flotation(request: models.FlotationRequest, options: DuctRunCompareOptions = {}): Promise<models.FlotationAnswer> {
     return this.ask("POST", "/v1/flotation", request, options) as Promise<models.FlotationAnswer>;
   }
 
   /** Earth and traffic on ducts. */
-  earthLoad(request: models.EarthLoadRequest, options: PermittedUseOptions = {}): Promise<models.EarthLoadAnswer> {
+  earthLoad(request: models.EarthLoadRequest, options: DuctRunCompareOptions = {}): Promise<models.EarthLoadAnswer> {
     return this.ask("POST", "/v1/earth-load", request, options) as Promise<models.EarthLoadAnswer>;
   }
 
   /** Lengths, joints and elbows. */
-  joints(request: models.JointsRequest, options: PermittedUseOptions = {}): Promise<models.JointsAnswer> {
+  joints(request: models.JointsRequest, options: DuctRunCompareOptions = {}): Promise<models.JointsAnswer> {
     return this.ask("POST", "/v1/joints", request, options) as Promise<models.JointsAnswer>;
   }
 
   /** Thermal expansion. */
-  expansion(request: models.ExpansionRequest, options: PermittedUseOptions = {}): Promise<models.ExpansionAnswer> {
+  expansion(request: models.ExpansionRequest, options: DuctRunCompareOptions = {}): Promise<models.ExpansionAnswer> {
     return this.ask("POST", "/v1/expansion", request, options) as Promise<models.ExpansionAnswer>;
   }
 
   /** Supports above ground. */
-  supports(request: models.SupportsRequest, options: PermittedUseOptions = {}): Promise<models.SupportsAnswer> {
+  supports(request: models.SupportsRequest, options: DuctRunCompareOptions = {}): Promise<models.SupportsAnswer> {
     return this.ask("POST", "/v1/supports", request, options) as Promise<models.SupportsAnswer>;
   }
 
   /** Size of a pull box. */
-  pullBox(request: models.PullBoxRequest, options: PermittedUseOptions = {}): Promise<models.PullBoxAnswer> {
+  pullBox(request: models.PullBoxRequest, options: DuctRunCompareOptions = {}): Promise<models.PullBoxAnswer> {
     return this.ask("POST", "/v1/pull-box", request, options) as Promise<models.PullBoxAnswer>;
   }
 
   /** Pull points of a route. */
-  pullPlan(request: models.PullPlanRequest, options: PermittedUseOptions = {}): Promise<models.PullPlanAnswer> {
+  pullPlan(request: models.PullPlanRequest, options: DuctRunCompareOptions = {}): Promise<models.PullPlanAnswer> {
     return this.ask("POST", "/v1/pull-plan", request, options) as Promise<models.PullPlanAnswer>;
   }
 
   /** Pulling tension. */
-  pullTension(request: models.PullTensionRequest, options: PermittedUseOptions = {}): Promise<models.PullTensionAnswer> {
+  pullTension(request: models.PullTensionRequest, options: DuctRunCompareOptions = {}): Promise<models.PullTensionAnswer> {
     return this.ask("POST", "/v1/pull-tension", request, options) as Promise<models.PullTensionAnswer>;
   }
 
   /** Ampacity of a duct bank. */
-  ampacity(request: models.AmpacityRequest, options: PermittedUseOptions = {}): Promise<models.AmpacityAnswer> {
+  ampacity(request: models.AmpacityRequest, options: DuctRunCompareOptions = {}): Promise<models.AmpacityAnswer> {
     return this.ask("POST", "/v1/ampacity", request, options) as Promise<models.AmpacityAnswer>;
   }
 
   /** Voltage drop of a circuit. */
-  voltageDrop(request: models.VoltageDropRequest, options: PermittedUseOptions = {}): Promise<models.VoltageDropAnswer> {
+  voltageDrop(request: models.VoltageDropRequest, options: DuctRunCompareOptions = {}): Promise<models.VoltageDropAnswer> {
     return this.ask("POST", "/v1/voltage-drop", request, options) as Promise<models.VoltageDropAnswer>;
   }
 
   /** Many calculations at once. */
-  batch(request: models.BatchRequest, options: PermittedUseOptions = {}): Promise<models.BatchAnswer> {
+  batch(request: models.BatchRequest, options: BatchOptions = {}): Promise<models.BatchAnswer> {
     return this.ask("POST", "/v1/batch", request, options) as Promise<models.BatchAnswer>;
   }
 

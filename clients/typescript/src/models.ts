@@ -347,6 +347,7 @@ export type BatchItem =
   | ConduitSizeItem
   | CoverItem
   | DuctRunItem
+  | DuctRunComparisonItem
   | EarthLoadItem
   | EncasementItem
   | ExpansionItem
@@ -612,6 +613,10 @@ export interface Caution {
   message: string;
 }
 
+export const CHANGE_KIND_VALUES = ["brake_limit", "end_distance", "pigment_percent", "fitting_travel", "radius", "cover", "riser_conduit_type", "conduit_type", "concrete_cover", "encasement", "trade_size", "pull_point"] as const;
+/** What a suggestion changes, the cheapest to build first. */
+export type ChangeKind = (typeof CHANGE_KIND_VALUES)[number] | (string & {});
+
 /** Alike cables in one or several ducts. */
 export interface Circuit {
   /** The cables in each of its ducts; these or same_as. */
@@ -763,6 +768,115 @@ export interface CompactCable {
 export const COMPACTION_VALUES = ["dumped", "slight", "moderate", "high"] as const;
 /** How an embedment is compacted: under 85, 85 to 95, over 95 percent of the standard Proctor density. */
 export type Compaction = (typeof COMPACTION_VALUES)[number] | (string & {});
+
+/** A count of a run beside that of the base. */
+export interface ComparedCount {
+  value: number;
+  /** Less that of the base, where it differs. */
+  difference?: number;
+  /** The difference in percent of the base. */
+  difference_percent?: number;
+}
+
+/** A finding that one of two runs has, by its pointer in that run. */
+export interface ComparedFinding {
+  /** What was found, in one stable word for programs. */
+  code: string;
+  /** The sentence for people. */
+  message: string;
+  severity: Severity;
+  /** JSON pointer of the member it is about. */
+  pointer?: string;
+}
+
+/** A length of a run beside that of the base. */
+export interface ComparedLength {
+  length: Length;
+  /** Less that of the base, where it differs. */
+  difference?: Length;
+  /** The difference in percent of the base. */
+  difference_percent?: number;
+}
+
+/** One line of the takeoffs that is not the same in all runs. */
+export interface ComparedLine {
+  /** The item in words. */
+  description: string;
+  group: TakeoffGroup;
+  item: TakeoffItem;
+  /** Every run in order, the base first. */
+  runs: LineOfRun[];
+  /** Of an elbow or a field bend. */
+  angle?: Angle;
+  /** Type of the conduit. */
+  conduit_type?: string;
+  /** Of a volume of earth. */
+  measure?: VolumeMeasure;
+  /** Of an elbow or a field bend. */
+  radius?: Length;
+  /** Trade size, conductor size or bar size. */
+  size?: string;
+}
+
+/** A figure of a run beside that of the base. */
+export interface ComparedNumber {
+  value: number;
+  /** Less that of the base, where it differs. */
+  difference?: number;
+  /** The difference in percent of the base. */
+  difference_percent?: number;
+}
+
+/** A quantity of a takeoff beside that of the base. */
+export interface ComparedQuantity {
+  quantity: TakeoffQuantity;
+  /** Less that of the base, where it differs. */
+  difference?: TakeoffQuantity;
+  /** The difference in percent of the base. */
+  difference_percent?: number;
+}
+
+/** One run: what it says of its limits, its place, its figures beside those of the base, its findings. */
+export interface ComparedRun {
+  /** Findings that the base has not. */
+  findings_gained: ComparedFinding[];
+  /** Findings that the base alone has. */
+  findings_lost: ComparedFinding[];
+  length: ComparedLength;
+  /** Name of the run, as given. */
+  name: string;
+  plan_length: ComparedLength;
+  /** Pulls, one a duct of a circuit from stop to stop. */
+  pull_count: ComparedCount;
+  /** How many of the pulls were not judged. */
+  unjudged_pull_count: number;
+  /** How many limits it breaks. */
+  violation_count: number;
+  /**
+   * The most that a pull uses of its limits from its better end, in percent; no difference where a pull was not
+   * judged.
+   */
+  highest_utilization_percent?: ComparedNumber;
+  /** What it takes of the item it is ranked by. */
+  item_quantity?: ComparedQuantity;
+  /** By the rates of the run; no difference where one has gaps. */
+  labor_hours?: ComparedNumber;
+  /** What the labor hours leave out, if rates are given. */
+  labor_hours_gap?: string;
+  /** Why it has no place: what gap its measure has. */
+  not_ranked_because?: string;
+  /** By the rates of the run; no difference where one has gaps. */
+  price?: ComparedNumber;
+  /** What the price leaves out, if rates are given. */
+  price_gap?: string;
+  /**
+   * Its place from 1, if ranked: those that comply first, those that do not last, least first; alike figures
+   * share a place.
+   */
+  rank?: number;
+  /** What this run says of its limits. */
+  verdict?: Verdict;
+}
 
 /** Concrete outside the ducts. */
 export interface ConcreteCover {
@@ -1366,8 +1480,78 @@ export interface DuctRunAnswer {
   result: DuctRunResult;
   /** The request with every default filled in, if asked for. */
   request?: DuctRunRequest;
+  suggestions?: Suggestions;
   verdict?: Verdict;
   working?: Step[];
+}
+
+/** The answer of duct-run/compare with everything that defends it. */
+export interface DuctRunComparisonAnswer {
+  assumptions: Assumption[];
+  basis: Basis;
+  cautions: Caution[];
+  findings: Finding[];
+  notice: string;
+  result: DuctRunComparisonResult;
+  /** The request with every default filled in, if asked for. */
+  request?: DuctRunComparisonRequest;
+  verdict?: Verdict;
+  working?: Step[];
+}
+
+/** A question of duct_run_compare. */
+export interface DuctRunComparisonItem {
+  /** Any text of the caller's, given back with the answer. */
+  id: string;
+  operation: "duct_run_compare";
+  /** The body of `POST /v1/duct-run/compare`. */
+  request: DuctRunComparisonRequest;
+}
+
+/** An answer of duct_run_compare. */
+export interface DuctRunComparisonItemAnswer {
+  /** The answer of `POST /v1/duct-run/compare`. */
+  answer: DuctRunComparisonAnswer;
+  /** Id of the question. */
+  id: string;
+  operation: "duct_run_compare";
+  /** HTTP status the question would have had by itself. */
+  status: number;
+  type: "answer";
+}
+
+/** Whole runs to compare with the first of them. */
+export interface DuctRunComparisonRequest {
+  /** The runs; the first is the base that the others are held against. */
+  runs: NamedRun[];
+  /** What they are ranked by, least first; of an item what is ordered of it, else what is done. */
+  rank_by?: RankMeasure;
+}
+
+/** Runs side by side; the first is the base. */
+export interface DuctRunComparisonResult {
+  /** Lines that are the same in all runs, and not shown. */
+  alike_line_count: number;
+  /** Lines of the takeoffs in which a run differs. */
+  lines: ComparedLine[];
+  /** The runs as they were given. */
+  runs: ComparedRun[];
+  /** What they are ranked by, as asked. */
+  rank_by?: RankMeasure;
+}
+
+/** An answer of duct_run_compare. */
+export interface DuctRunComparisonStreamAnswer {
+  /** The answer of `POST /v1/duct-run/compare`. */
+  answer: DuctRunComparisonAnswer;
+  /** Id of the question. */
+  id: string;
+  /** Number of the line, from 1, blank lines counted. */
+  line: number;
+  operation: "duct_run_compare";
+  /** HTTP status the question would have had by itself. */
+  status: number;
+  type: "answer";
 }
 
 /** A question of duct_run. */
@@ -1456,7 +1640,7 @@ export interface DuctRunResult {
   /** In order. */
   stretches: RunStretch[];
   takeoff: Takeoff;
-  /** One mandrel for the whole run: that of its smallest bore. */
+  /** One mandrel for the whole run, if all its ducts take the same. */
   mandrel_diameter?: Length;
   name?: string;
   note?: string;
@@ -2422,6 +2606,7 @@ export type ItemAnswer =
   | ConduitSizeItemAnswer
   | CoverItemAnswer
   | DuctRunItemAnswer
+  | DuctRunComparisonItemAnswer
   | EarthLoadItemAnswer
   | EncasementItemAnswer
   | ExpansionItemAnswer
@@ -2626,6 +2811,20 @@ export interface Length {
 export const LENGTH_UNIT_VALUES = ["mm", "cm", "m", "in", "ft", "yd"] as const;
 /** Units of length. */
 export type LengthUnit = (typeof LENGTH_UNIT_VALUES)[number];
+
+/** What one run takes of a line, beside the base. */
+export interface LineOfRun {
+  /** What is laid, dug or done, without waste. */
+  exact_quantity: ComparedQuantity;
+  /** Name of the run. */
+  run: string;
+  /** By the rates of the run. */
+  labor_hours?: ComparedNumber;
+  /** What is ordered, if it is. */
+  order_quantity?: ComparedQuantity;
+  /** Of the order, by the rates of the run. */
+  price?: ComparedNumber;
+}
 
 /** Insulated building wire by marking and size, from Chapter 9, Table 5. */
 export interface ListedCable {
@@ -2846,7 +3045,15 @@ export interface MulticonductorCable {
   shielding?: CableShielding;
 }
 
-export const OPERATION_NAME_VALUES = ["duct_run", "permitted_use", "conduit_size", "fill", "conductor_count", "cover", "trench", "spacers", "encasement", "flotation", "earth_load", "joints", "expansion", "supports", "pull_box", "pull_plan", "pull_tension", "ampacity", "voltage_drop"] as const;
+/** One whole run with the name it is compared under. */
+export interface NamedRun {
+  /** What it is called here. */
+  name: string;
+  /** The run, complete by itself. */
+  run: DuctRunRequest;
+}
+
+export const OPERATION_NAME_VALUES = ["duct_run", "duct_run_compare", "permitted_use", "conduit_size", "fill", "conductor_count", "cover", "trench", "spacers", "encasement", "flotation", "earth_load", "joints", "expansion", "supports", "pull_box", "pull_plan", "pull_tension", "ampacity", "voltage_drop"] as const;
 /** The calculations an item may ask for. */
 export type OperationName = (typeof OPERATION_NAME_VALUES)[number] | (string & {});
 
@@ -2877,6 +3084,19 @@ export interface OtherMethod {
 export const PAGE_VALUES = ["sheet", "takeoff", "crew"] as const;
 /** Pages on which an answer may be read: the calculation sheet, the takeoff, and what the crew needs. */
 export type Page = (typeof PAGE_VALUES)[number];
+
+export const PATCH_OP_VALUES = ["add", "replace"] as const;
+/** Operations of JSON Patch that suggestions use. */
+export type PatchOp = (typeof PATCH_OP_VALUES)[number] | (string & {});
+
+/** One operation of a JSON Patch (RFC 6902) on the request; what it sets is always an object. */
+export interface PatchOperation {
+  op: PatchOp;
+  /** JSON pointer of the member that is set, or of the item that is put in. */
+  path: string;
+  /** The object that is set there, as a request has it. */
+  value: Record<string, unknown>;
+}
 
 /** The pavement that a trench goes through; its top is grade, and it is laid again as thick as it was. */
 export interface Pavement {
@@ -3609,6 +3829,10 @@ export interface Racking {
   straight_out?: Length;
 }
 
+export const RANK_MEASURE_VALUES = ["price", "labor_hours", "pull_count", "highest_utilization", "pavement_sawcut", "pavement_removal", "excavation", "shoring", "bore", "bore_pit", "conduit", "elbow", "field_bend", "coupling", "expansion_fitting", "terminal_adapter", "conduit_body", "end_bell", "duct_plug", "cap", "wall_penetration", "joint", "fusion_joint", "solvent_cement", "primer", "base_spacer", "intermediate_spacer", "top_spacer", "tie_down", "reinforcing_bar", "tie_bar", "form", "concrete", "bank_ground", "bedding", "select_fill", "import", "native_backfill", "warning_tape", "spoil", "haul_load", "pavement_restoration", "strap", "hanger", "mandrel_pass", "pull_cord", "lubricant", "cable", "cable_reel", "pulling_eye"] as const;
+/** What runs are ranked by, least first: a figure of the whole run, or an item of its takeoff. */
+export type RankMeasure = (typeof RANK_MEASURE_VALUES)[number] | (string & {});
+
 /** The caller's own rate for an item; a key left out matches any. */
 export interface Rate {
   /** What it is for. */
@@ -3617,9 +3841,11 @@ export interface Rate {
   conduit_type?: ConduitType;
   /** Of this size alone. */
   size?: string;
-  /** Labor hours for one of the unit of the line. */
+  /** What it is for one of; what is ordered is rounded up in it. */
+  unit?: TakeoffUnit;
+  /** Labor hours for one of the unit. */
   unit_labor_hours?: number;
-  /** Price for one of the unit of the line, in the caller's money. */
+  /** Price for one of the unit, in the caller's money; this, or labor hours, or both. */
   unit_price?: number;
 }
 
@@ -3678,6 +3904,14 @@ export interface ReinforcingTakeoff {
   tie_length: Length;
 }
 
+/** A violation that the changed run has no more. */
+export interface RemovedViolation {
+  /** Its code. */
+  code: string;
+  /** Where it is in the request that was sent. */
+  pointer?: string;
+}
+
 export const REQUEST_BACK_VALUES = ["completed"] as const;
 /** How the request comes back with the answer, if asked for: with every default filled in. */
 export type RequestBack = (typeof REQUEST_BACK_VALUES)[number];
@@ -3730,19 +3964,24 @@ export interface RunCircuit {
   start: string;
 }
 
-/** One duct of the run, from the lower left corner of the bank without its cover. */
+/**
+ * One duct of the run, from the lower left corner of the bank without its cover. It has no place where the first
+ * stretch takes no room and an outside diameter is not known.
+ */
 export interface RunDuct {
   /** Names of the circuits that lie in it; none in a spare. */
   circuits: string[];
   /** Tier-position: tier 1 the bottom, position 1 the left. */
   name: string;
-  outside_diameter: Length;
+  /** Mandrel of the smallest bore along it, as far as that is known. */
+  mandrel_diameter?: Length;
+  outside_diameter?: Length;
   /** Whether it is for signals. */
-  signal: boolean;
+  signal?: boolean;
   /** Distance of its center to the right. */
-  x: Length;
+  x?: Length;
   /** Distance of its center upward. */
-  y: Length;
+  y?: Length;
 }
 
 export const RUN_END_VALUES = ["end_bell", "coupling", "adapter", "elbow", "conduit_body", "none"] as const;
@@ -3899,8 +4138,8 @@ export interface RunStretch {
   setting: string;
   /** Where it begins, in plan from the start. */
   station: Length;
-  /** In the fluid of the bore. */
-  bore_flotation?: FlotationResult;
+  /** Of all ducts together in the fluid of the bore; negative if they sink. */
+  bore_uplift_per_length?: ForcePerLength;
   cover?: CoverResult;
   encasement?: EncasementResult;
   /** Of its straights above ground. */
@@ -4236,6 +4475,7 @@ export type StreamAnswer =
   | ConduitSizeStreamAnswer
   | CoverStreamAnswer
   | DuctRunStreamAnswer
+  | DuctRunComparisonStreamAnswer
   | EarthLoadStreamAnswer
   | EncasementStreamAnswer
   | ExpansionStreamAnswer
@@ -4339,6 +4579,8 @@ export interface StretchJoints {
   joints?: JointsResult;
   /** Where it comes up, if it is a riser. */
   riser?: string;
+  /** Length of its sticks, if it is on file how it is joined. */
+  stick_length?: Length;
   trade_size?: TradeSize;
 }
 
@@ -4369,6 +4611,31 @@ export interface StructureJoint {
   movement: Length;
   /** Distance from the start of the stretch. From 0 ft to 100000 ft. */
   position: Length;
+}
+
+/** One change that was run: it removes a violation and adds none. */
+export interface Suggestion {
+  change: ChangeKind;
+  /** What to change, in one sentence. */
+  message: string;
+  /** The change of the request, operations in order. */
+  patch: PatchOperation[];
+  /** Violations that are left then. */
+  remaining_violation_count: number;
+  /** Violations that are gone then. */
+  removed: RemovedViolation[];
+  /** Of the run so changed. */
+  verdict: Verdict;
+}
+
+/** What would make a run comply, each change of one thing verified by running it. */
+export interface Suggestions {
+  /** Whether changes were left untried for that bound. */
+  bound_met: boolean;
+  /** Those that comply first, then the cheapest to build. */
+  suggestions: Suggestion[];
+  /** How many changed runs were tried; 50 at most. */
+  trial_count: number;
 }
 
 export const SUPPORT_KIND_VALUES = ["strap", "hanger"] as const;
@@ -4533,15 +4800,15 @@ export interface TakeoffLine {
   package?: string;
   /** How many of them. */
   package_count?: number;
-  /** Of the order, by that rate, to the cent. */
+  /** By that rate, to the cent: of the order, of work without one of the exact quantity. */
   price?: number;
   /** Of an elbow or a field bend. */
   radius?: Length;
   /** Trade size, conductor size or bar size. */
   size?: string;
-  /** The caller's rate, for one of the exact quantity's unit. */
+  /** The caller's rate, for one of the unit of the line. */
   unit_labor_hours?: number;
-  /** The caller's rate, for one of the unit. */
+  /** The caller's rate, for one of the unit of the line. */
   unit_price?: number;
   /** Waste that is in the order. */
   waste_percent?: number;
@@ -4562,11 +4829,11 @@ export interface TakeoffShare {
 
 /** What the caller's rates come to; a total with gaps says so. */
 export interface TakeoffTotal {
-  /** Whether every ordered line has a price. */
+  /** Whether every line has a price. */
   complete: boolean;
   /** Lines without a rate of labor hours. */
   lines_without_hours: number[];
-  /** Lines that are ordered and have no price. */
+  /** Lines that have no price, of work too. */
   unpriced_lines: number[];
   /** Of all lines with a rate. */
   labor_hours?: number;

@@ -364,9 +364,10 @@ def test_no_more_than_fifty_runs_are_tried_and_the_answer_says_so() -> None:
 
 def test_a_run_and_what_holds_runs_may_be_asked_for_suggestions_and_nothing_else() -> None:
     shallow = altered(POLE, lambda run: run["stretches"][0].update(setting=buried(12)))
-    [alone] = ask("duct-run", shallow, "suggestions=true")["suggestions"]["suggestions"]
+    alone = ask("duct-run", shallow, "suggestions=true")["suggestions"]["suggestions"]
     answer = post("/v1/duct-run?suggestions=true", json.dumps(shallow).encode())
-    assert answer["suggestions"]["suggestions"] == [alone]
+    assert answer["suggestions"]["suggestions"] == alone
+    assert "cover" in [one["change"] for one in alone]
     for path, example in (("fill", EXAMPLES["fill"]), ("duct-run/compare", EXAMPLES["duct-run/compare"])):
         refused = post(f"/v1/{path}?suggestions=true", json.dumps(example).encode())
         assert [(one["parameter"], one["code"]) for one in refused["errors"]] == [("suggestions", "unknown_parameter")]
@@ -376,7 +377,7 @@ def test_a_run_and_what_holds_runs_may_be_asked_for_suggestions_and_nothing_else
         {"id": "both", "operation": "duct_run_compare", "request": EXAMPLES["duct-run/compare"]},
     ]
     answers = post("/v1/batch?suggestions=true", json.dumps({"items": items}).encode())["items"]
-    assert answers[0]["answer"]["suggestions"]["suggestions"] == [alone]
+    assert answers[0]["answer"]["suggestions"]["suggestions"] == alone
     assert [("suggestions" in one["answer"], one["status"]) for one in answers[1:]] == [(False, 200)] * 2
     assert problem("duct-run", POLE, "suggestions=yes").kind.status == 422
 

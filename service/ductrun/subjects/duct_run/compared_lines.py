@@ -105,7 +105,7 @@ def compared_lines(takeoffs: Sequence[Takeoff], names: Sequence[str]) -> tuple[l
 
 
 def _key(line: TakeoffLine) -> tuple[object, ...]:
-    return (line.item, line.conduit_type, line.size, _near(line.angle), _near(line.radius), line.measure)
+    return (line.item, line.conduit_type, line.size, _near(line.angle), _near(line.radius), line.measure, line.package)
 
 
 def _near(told: Any) -> Any:
