@@ -115,6 +115,39 @@ def test_ducts_in_groundwater_are_held_down_by_earth_and_their_mass() -> None:
     assert "floats_in_service" in codes(shallow, "violation")
 
 
+def test_earth_over_the_gap_between_ducts_does_not_hold_them_down() -> None:
+    """Schedule 40 of trade size 4 below 2 in of earth, 36 in apart: each lifts pi/4 x 0.375^2 x 62.4 = 6.8919 lb/ft.
+
+    Derived: earth 62.6 x (2/12 + 0.1073 x 0.375) x 0.375 = 4.8571; wall pi/4 x (4.5^2 - 4.026^2)/144 x 87.4 = 1.9265;
+    6.7836 in all, 0.98429 times as much, whether one lies there or two.
+    """
+    apart = {"tiers": [2], "horizontal_separation": quantity(36, "in"), "separation_measure": "clear"}
+    shallow = {"cover": quantity(2, "in"), "traffic": "none", "groundwater_depth": None}
+    pair = ask("earth-load", asked(conduit=None, bank={"conduit": listed("pvc_schedule_40")} | apart, **shallow))
+    found = pair["result"]["in_service"]
+    assert found["hold_down_per_length"]["value"] == pytest.approx(2 * 6.7836, abs=2e-3)
+    assert found["uplift_per_length"]["value"] == pytest.approx(2 * 6.89187, abs=1e-4)
+    assert found["factor_ratio"] == pytest.approx(0.98429, abs=1e-4)
+    assert found["verdict"] == pair["verdict"] == "violates"
+    alone = result("earth-load", asked(conduit=listed("pvc_schedule_40"), **shallow))["in_service"]
+    assert alone["factor_ratio"] == pytest.approx(found["factor_ratio"])
+
+
+def test_ducts_over_each_other_share_the_earth_above_them_and_the_worst_of_a_bank_is_told() -> None:
+    """DB-60 of trade size 4 in tiers of 2 and 1 at the left, 2 in clear, below 6 in of earth.
+
+    Derived: the two over each other lift 13.7837 lb/ft and are held by 62.6 x (0.5 + 0.040238) x 0.375 = 12.6821 and
+    2 x 1.0103; the third lies 6.5 in deeper: 62.6 x (12.5/12 + 0.040238) x 0.375 + 1.0103 = 26.4078 against 6.8919.
+    """
+    bank = BANK | {"conduit": listed(), "tiers": [2, 1], "alignment": "left"}
+    request = asked(conduit=None, bank=bank, cover=quantity(6, "in"), traffic="none", groundwater_depth=None)
+    answer = ask("earth-load", request)
+    found = answer["result"]["in_service"]
+    assert found["hold_down_per_length"]["value"] == pytest.approx(12.6821 + 2.0206 + 26.4078, abs=2e-3)
+    assert found["factor_ratio"] == pytest.approx((12.6821 + 2.0206) / 13.7837, abs=1e-4)
+    assert "floats_in_service" in codes(answer, "violation")
+
+
 def test_earth_arches_in_its_trench_with_a_lag() -> None:
     """Clay, K mu 0.13, in 24 in: Cd = (1 - exp(-0.26 x 1.25)) / 0.26 = 1.06720, times 120 x 2 / 144: derived."""
     arching: dict[str, Any] = {"trench_width": quantity(24, "in"), "arching_soil": "clay"}

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from typing import NamedTuple
 
 from ductrun.engineering import flexible_duct
@@ -20,7 +20,7 @@ from ductrun.subjects.ground.earth_ground import (
     wall_holds,
     water_over,
 )
-from ductrun.subjects.ground.holding_down import Laid, float_in_water, stays_down
+from ductrun.subjects.ground.holding_down import Laid, Stack, float_in_water, stays_down
 from ductrun.subjects.ground.loaded_ducts import BURIAL_CLASSES, STIFFNESSES
 from ductrun.subjects.parts.choices import ConduitType
 from ductrun.units import Length, LengthUnit
@@ -49,19 +49,19 @@ def tier_loads(laid: Laid, ground: Ground, cover: float) -> list[TierLoad]:
     ]
 
 
-def keeps(laid: Laid, ground: Ground, cover: float) -> bool:
+def keeps(laid: Laid, ground: Ground, cover: float, stacks: Sequence[Stack]) -> bool:
     """Say whether every duct keeps every limit under a cover [m]; what cannot be judged does not."""
     for tier in tier_loads(laid, ground, cover):
         if not (bends_no_more(ground, tier) and wall_holds(tier) and ring_holds(tier)):
             return False
-    return stays_down(float_in_water(laid, ground, cover, 0.0), ground)
+    return stays_down(float_in_water(laid, ground, cover, 0.0, stacks), ground)
 
 
-def complying(laid: Laid, ground: Ground, tiers: list[TierLoad], cover: float) -> Complying:
+def complying(laid: Laid, ground: Ground, tiers: list[TierLoad], cover: float, stacks: Sequence[Stack]) -> Complying:
     """Look for what would comply; `tiers` are the figures under the cover [m] that was asked."""
 
     def inch(inches: int) -> bool:
-        return keeps(laid, ground, inches * _INCH)
+        return keeps(laid, ground, inches * _INCH, stacks)
 
     looked_at = _FEET
     held = [at for at in looked_at if inch(at)]
@@ -78,7 +78,7 @@ def complying(laid: Laid, ground: Ground, tiers: list[TierLoad], cover: float) -
     if stiffness is not None:
         enough = [kind for kind in BURIAL_CLASSES if not under(STIFFNESSES[kind].si, stiffness)]
         least_class = enough[0] if enough else None
-    return Complying(least, greatest, stiffness, least_class, _least_compaction(laid, ground, cover))
+    return Complying(least, greatest, stiffness, least_class, _least_compaction(laid, ground, cover, stacks))
 
 
 def _edge(holds: Callable[[int], bool], good: int, bad: int) -> Length:
@@ -115,11 +115,11 @@ def _stiffness_of(ground: Ground, tier: TierLoad) -> float:
     return max(bending, ring / duct.long_term_share)
 
 
-def _least_compaction(laid: Laid, ground: Ground, cover: float) -> Compaction | None:
+def _least_compaction(laid: Laid, ground: Ground, cover: float, stacks: Sequence[Stack]) -> Compaction | None:
     """Give the least compaction of the embedment that complies; None where its modulus was given, or none does."""
     if ground.embedment is None:
         return None
     for one in Compaction:
-        if keeps(laid, ground._replace(soil_modulus=modulus_of(ground.embedment, one)), cover):
+        if keeps(laid, ground._replace(soil_modulus=modulus_of(ground.embedment, one)), cover, stacks):
             return one
     return None

@@ -205,8 +205,8 @@ def judge_flotation(found: Floating, ground: Ground, sheet: Worksheet, place: Wo
         Severity.VIOLATION,
         "floats_in_service",
         f"Groundwater lifts the ducts with {text_of(lifts)}, and earth and their own weight hold them down with "
-        f"{text_of(holds)}, {found.factor:.3g} times as much: {ground.flotation_factor:g} times is the least. Lay "
-        "them deeper, or hold them down.",
+        f"{text_of(holds)}, {found.factor:.3g} times as much where it is least: {ground.flotation_factor:g} times is "
+        "needed. Lay them deeper, or hold them down.",
         FLOTATION_FACTOR.backing,
         found.factor,
         ground.flotation_factor,

@@ -104,7 +104,11 @@ class InService(Struct, frozen=True, gc=False):
     hold_down_per_length: Annotated[answers.ForcePerLength, Meta(description="Of earth, ducts and concrete.")]
     verdict: Annotated[Verdict, Meta(description="Whether they stay down with the factor asked.")]
     factor_ratio: Annotated[
-        float | UnsetType, Meta(description="The second over the first; absent where nothing lifts.")
+        float | UnsetType,
+        Meta(
+            description="The second over the first, the least of any bare ducts that lie over each other; absent where "
+            "nothing lifts."
+        ),
     ] = UNSET
 
 

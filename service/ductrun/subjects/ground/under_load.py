@@ -13,7 +13,7 @@ from ductrun.subjects.ground.complying import Complying, complying, tier_loads
 from ductrun.subjects.ground.earth_findings import find_cover, judge_flotation, judge_pour, judge_tiers
 from ductrun.subjects.ground.earth_ground import Ground, TierLoad, settle_ground
 from ductrun.subjects.ground.earth_loading import CONCRETE_DENSITY, EarthLoading
-from ductrun.subjects.ground.holding_down import Floating, Laid, PourLoad, float_in_water, pour_around
+from ductrun.subjects.ground.holding_down import Floating, Laid, PourLoad, float_in_water, pour_around, stacks_of
 from ductrun.subjects.parts.excavation import EXCAVATION_SAFETY
 
 _EXCAVATION_RULES = published("osha-1926-subpart-p")
@@ -49,9 +49,10 @@ def bear(given: EarthLoading, laid: Laid, cover: float, place: Worksheet, sheet:
         return _in_concrete(given, laid, ground, cover, place, sheet)
     tiers = tier_loads(laid, ground, cover)
     judge_tiers(ground, tiers, sheet, place)
-    floating = float_in_water(laid, ground, cover, 0.0)
+    stacks = stacks_of(laid, ground)
+    floating = float_in_water(laid, ground, cover, 0.0, stacks)
     judge_flotation(floating, ground, sheet, place)
-    found = UnderLoad(cover, laid, ground, tiers, [], floating, complying(laid, ground, tiers, cover))
+    found = UnderLoad(cover, laid, ground, tiers, [], floating, complying(laid, ground, tiers, cover, stacks))
     if sheet.working is not None:
         _show(found, ground, sheet)
     return found
@@ -66,7 +67,7 @@ def _in_concrete(
     assert laid.concrete is not None  # noqa: S101  (it is why this is asked)
     pours = pour_around(laid, laid.concrete, density, lift)
     judge_pour(pours, sheet)
-    floating = float_in_water(laid, ground, cover, density)
+    floating = float_in_water(laid, ground, cover, density, [])
     judge_flotation(floating, ground, sheet, place)
     sheet.find(
         Severity.NOTE,
