@@ -227,7 +227,8 @@ def test_little_cover_under_traffic_is_a_caution_and_none_is_a_violation_without
     answer = ask("earth-load", asked(cover=quantity(0, "in")))
     assert answer["verdict"] == "violates"
     [none] = [one for one in answer["findings"] if one["severity"] == "violation"]
-    assert (none["code"], none["pointer"], none["limit"]) == ("no_cover_under_traffic", "#/cover", quantity(24, "in"))
+    assert (none["code"], none["pointer"]) == ("too_little_cover_under_traffic", "#/cover")
+    assert none["limit"] == quantity(24, "in")
     assert none["citation"] == "NFPA 70-2023, Table 300.5(A)"
     assert "live_load_not_judged" in codes(answer, "caution")
     [bare] = answer["result"]["tiers"]
@@ -235,8 +236,24 @@ def test_little_cover_under_traffic_is_a_caution_and_none_is_a_violation_without
     assert {bare[f"{one}_verdict"] for one in ("deflection", "wall", "buckling")} == {"not_judged"}
     assert not {"live_pressure", "deflection_percent", "buckling_load"} & set(bare)
     light = ask("earth-load", asked(cover=quantity(0, "in"), traffic="none"))
-    assert "no_cover_under_traffic" not in codes(light)
+    assert "too_little_cover_under_traffic" not in codes(light)
     assert light["result"]["tiers"][0]["deflection_percent"] == 0
+
+
+def test_a_little_cover_under_traffic_is_as_much_a_violation_as_none() -> None:
+    """Under a street 24 in, which is the row of Table 300.5(A) for every wiring method."""
+    strong: dict[str, Any] = {"conduit": listed("pvc_schedule_80", "1"), "embedment": "crushed_rock"}
+    for inches in (0.5, 1, 12, 23.9):
+        answer = ask("earth-load", asked(**strong, cover=quantity(inches, "in")))
+        assert codes(answer, "violation") == ["too_little_cover_under_traffic"], inches
+        assert answer["verdict"] == "violates"
+        assert answer["result"]["would_comply"]["least_cover"] == quantity(24, "in")
+    assert ask("earth-load", asked(**strong, cover=quantity(24, "in")))["verdict"] == "complies"
+    # concrete counts: the rule measures down to the raceway
+    thick = asked(conduit=listed(), encased=True, cover=quantity(18, "in"))
+    assert "too_little_cover_under_traffic" in codes(ask("earth-load", thick))
+    thick["concrete_cover"] = {"top": quantity(6, "in")}
+    assert "too_little_cover_under_traffic" not in codes(ask("earth-load", thick))
 
 
 def test_without_cover_and_traffic_a_duct_is_a_free_ring() -> None:
@@ -260,8 +277,10 @@ def test_the_working_shows_what_was_put_in() -> None:
 
 def test_a_method_that_goes_no_shallower_leaves_the_load_open() -> None:
     answer = ask("earth-load", asked(cover=quantity(11, "in"), live_load_method="handbook_table", compaction="high"))
-    assert answer["verdict"] == "not_judged"
+    assert codes(answer, "violation") == ["too_little_cover_under_traffic"], "and nothing else is held against it"
     assert "live_load_not_judged" in codes(answer, "caution")
+    [only] = answer["result"]["tiers"]
+    assert {only[f"{one}_verdict"] for one in ("deflection", "wall", "buckling")} == {"not_judged"}
 
 
 def test_duct_for_concrete_alone_is_a_violation_in_earth_before_any_load() -> None:

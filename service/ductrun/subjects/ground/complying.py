@@ -8,6 +8,7 @@ from typing import NamedTuple
 from ductrun.engineering import flexible_duct
 from ductrun.engineering.rounding import under
 from ductrun.subjects.ground.choices import Compaction
+from ductrun.subjects.ground.earth_findings import covered
 from ductrun.subjects.ground.earth_ground import (
     RING_FACTOR,
     Ground,
@@ -51,6 +52,8 @@ def tier_loads(laid: Laid, ground: Ground, cover: float) -> list[TierLoad]:
 
 def keeps(laid: Laid, ground: Ground, cover: float, stacks: Sequence[Stack]) -> bool:
     """Say whether every duct keeps every limit under a cover [m]; what cannot be judged does not."""
+    if not covered(ground, cover):
+        return False
     for tier in tier_loads(laid, ground, cover):
         if not (bends_no_more(ground, tier) and wall_holds(tier) and ring_holds(tier)):
             return False

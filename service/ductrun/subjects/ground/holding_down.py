@@ -28,6 +28,11 @@ class Laid(NamedTuple):
         """Height [m] of all that is buried."""
         return self.bank.height if self.concrete is None else self.concrete.height
 
+    @property
+    def concrete_above(self) -> float:
+        """Concrete [m] over the top of the ducts."""
+        return 0.0 if self.concrete is None or self.concrete.concrete is None else self.concrete.concrete.top
+
 
 class Floating(NamedTuple):
     """Uplift in groundwater, and what holds down [N/m], of all together; `factor` is the least of any ducts that lie

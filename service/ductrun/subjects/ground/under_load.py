@@ -8,7 +8,6 @@ from ductrun.kit.backing import WORKED_OUT, published
 from ductrun.kit.choices import Severity
 from ductrun.kit.wording import in_percent
 from ductrun.kit.worksheet import Worksheet
-from ductrun.subjects.ground.choices import Traffic
 from ductrun.subjects.ground.complying import Complying, complying, tier_loads
 from ductrun.subjects.ground.earth_findings import find_cover, judge_flotation, judge_pour, judge_tiers
 from ductrun.subjects.ground.earth_ground import Ground, TierLoad, settle_ground
@@ -44,7 +43,7 @@ def bear(given: EarthLoading, laid: Laid, cover: float, place: Worksheet, sheet:
     """Load ducts with the earth over them and the traffic that passes; `place` is the sheet of the cover [m]."""
     ground = settle_ground(given, laid.bank.width if laid.concrete is None else laid.concrete.top_width, sheet)
     sheet.caution("excavation_safety", EXCAVATION_SAFETY, _EXCAVATION_RULES)
-    find_cover(cover, given.traffic is not Traffic.NONE, place)
+    find_cover(ground, cover + laid.concrete_above, cover, place)
     if laid.concrete is not None:
         return _in_concrete(given, laid, ground, cover, place, sheet)
     tiers = tier_loads(laid, ground, cover)
