@@ -331,16 +331,30 @@ def test_a_deep_pour_collapses_soft_duct_unless_it_comes_in_lifts() -> None:
     [found] = [one for one in answer["findings"] if one["severity"] == "violation"]
     assert (found["code"], found["pointer"]) == ("duct_collapses_in_the_pour", "#/bank/conduit")
     assert found["actual"]["value"] == pytest.approx(105 * 150 / 1728)
-    assert ask("earth-load", deep | {"lift_height": quantity(24, "in")})["verdict"] == "complies"
+    still = deep | {"lift_height": quantity(24, "in"), "traffic": "none"}
+    assert ask("earth-load", still)["verdict"] == "complies"
 
 
 def test_a_duct_without_a_class_is_not_judged_in_the_pour() -> None:
-    answer = ask("earth-load", asked(conduit=listed("pvc_type_eb"), encased=True))
+    quiet: dict[str, Any] = {"conduit": listed("pvc_type_eb"), "encased": True, "traffic": "none"}
+    answer = ask("earth-load", asked(**quiet))
     assert answer["verdict"] == "not_judged"
     assert "stiffness_not_judged" in codes(answer, "caution")
     assert "allowable_pressure" not in answer["result"]["pour"][0]
-    stiff = asked(conduit=listed("pvc_type_eb"), encased=True, pipe_stiffness=quantity(20, "psi"))
-    assert ask("earth-load", stiff)["verdict"] == "complies"
+    assert ask("earth-load", asked(**quiet, pipe_stiffness=quantity(20, "psi")))["verdict"] == "complies"
+
+
+def test_whether_an_envelope_bears_traffic_is_not_judged() -> None:
+    for inches in (1, 36):
+        request = asked(conduit=None, bank=BANK, encased=True, cover=quantity(inches, "in"))
+        answer = ask("earth-load", request)
+        [found] = [one for one in answer["findings"] if one["code"] == "envelope_under_traffic_not_judged"]
+        assert (found["severity"], found["pointer"]) == ("caution", "#/cover")
+        assert answer["verdict"] == ("violates" if inches < 24 else "not_judged")
+        quiet = ask("earth-load", request | {"traffic": "none"})
+        assert "envelope_under_traffic_not_judged" not in codes(quiet)
+        assert quiet["verdict"] == "complies"
+        assert not any("carries" in one["message"] for one in (*answer["findings"], *quiet["findings"]))
 
 
 def test_every_tier_of_a_bank_lies_as_much_deeper_as_the_bank_is_higher() -> None:

@@ -55,7 +55,7 @@ def find_cover(ground: Ground, cover: float, earth: float, place: Worksheet) -> 
             least,
             member="",
         )
-    if 0.0 < earth and under(earth, SHALLOW.value.si):
+    if earth > 0.0 and under(earth, SHALLOW.value.si):
         told, least = place.tell.size(earth), place.tell.size(SHALLOW.value.si)
         place.find(
             Severity.CAUTION,
@@ -218,6 +218,21 @@ def judge_flotation(found: Floating, ground: Ground, sheet: Worksheet, place: Wo
         FLOTATION_FACTOR.backing,
         found.factor,
         ground.flotation_factor,
+        member="",
+    )
+
+
+def judge_envelope(ground: Ground, place: Worksheet, sheet: Worksheet) -> None:
+    """Say that no rule on file tells whether an envelope bears traffic."""
+    if ground.traffic is None:
+        return
+    sheet.judge(None)
+    place.find(
+        Severity.CAUTION,
+        "envelope_under_traffic_not_judged",
+        "Whether the concrete around the ducts bears the traffic over it was not judged: have a structural engineer "
+        "look at it.",
+        WORKED_OUT,
         member="",
     )
 

@@ -9,7 +9,7 @@ from ductrun.kit.choices import Severity
 from ductrun.kit.wording import in_percent
 from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.ground.complying import Complying, complying, tier_loads
-from ductrun.subjects.ground.earth_findings import find_cover, judge_flotation, judge_pour, judge_tiers
+from ductrun.subjects.ground.earth_findings import find_cover, judge_envelope, judge_flotation, judge_pour, judge_tiers
 from ductrun.subjects.ground.earth_ground import Ground, TierLoad, settle_ground
 from ductrun.subjects.ground.earth_loading import CONCRETE_DENSITY, EarthLoading
 from ductrun.subjects.ground.holding_down import Floating, Laid, PourLoad, float_in_water, pour_around, stacks_of
@@ -71,11 +71,11 @@ def _in_concrete(
     sheet.find(
         Severity.NOTE,
         "encased_ducts_do_not_deflect",
-        "The concrete carries earth and traffic: the ducts were held against the head of the wet concrete and the "
-        "bank against flotation, and neither deflection nor buckling was asked. Whether the envelope itself bears "
-        "traffic is a structural engineer's.",
+        "The ducts were held against the head of the wet concrete and the bank against flotation; neither deflection "
+        "nor buckling was asked, and whether the envelope bears the earth is a structural engineer's.",
         WORKED_OUT,
     )
+    judge_envelope(ground, place, sheet)
     if sheet.working is not None:
         for pour in pours:
             tell = sheet.tell
