@@ -409,6 +409,67 @@ def test_the_least_stiffness_class_and_compaction_are_the_first_that_comply() ->
     assert "least_compaction" not in given["would_comply"]
 
 
+SHALLOW_AND_WET = {"traffic": "none", "groundwater_depth": None}
+THIN_WALL = {
+    "conduit": listed("hdpe_schedule_40"),
+    "cover": quantity(30, "in"),
+    "embedment": "coarse_grained",
+    "compaction": "dumped",
+    "allowable_wall_stress": quantity(100, "psi"),
+}
+
+
+@pytest.mark.parametrize(
+    "changes",
+    [
+        {"conduit": listed("pvc_schedule_80", "6"), "cover": quantity(4, "in"), **SHALLOW_AND_WET},
+        {"cover": quantity(3, "in"), "embedment": "coarse_grained"},
+        THIN_WALL,
+    ],
+    ids=["it floats", "no cover", "wall"],
+)
+def test_no_stiffness_is_told_to_do_what_stiffness_does_not(changes: dict[str, Any]) -> None:
+    found = result("earth-load", asked(**changes))["would_comply"]
+    assert not {"least_pipe_stiffness", "least_class"} & set(found)
+    assert not complies(**changes, pipe_stiffness=quantity(5000, "psi"))
+
+
+def test_no_class_is_told_that_floats_where_the_heavier_duct_stays_down() -> None:
+    heavy = {"conduit": listed("pvc_schedule_80", "6"), "cover": quantity(6, "in"), **SHALLOW_AND_WET}
+    assert complies(**heavy)
+    assert "least_class" not in result("earth-load", asked(**heavy))["would_comply"]
+    assert "floats_in_service" in codes(ask("earth-load", asked(**heavy | {"conduit": listed("pvc_db_60", "6")})))
+
+
+@settings(max_examples=100, deadline=None)
+@given(
+    kind=st.sampled_from(["pvc_db_60", "pvc_db_100", "pvc_schedule_40", "pvc_schedule_80", "hdpe_schedule_40"]),
+    size=st.sampled_from(["2", "4", "6"]),
+    cover=st.integers(1, 240),
+    embedment=st.sampled_from(["fine_grained", "coarse_grained", "crushed_rock"]),
+    compaction=st.sampled_from(["dumped", "slight", "high"]),
+    traffic=st.sampled_from(["none", "h_20"]),
+    water=st.sampled_from([0, 2, 20]),
+)
+def test_whatever_is_told_to_comply_complies_when_it_is_sent_back(
+    kind: str, size: str, cover: int, embedment: str, compaction: str, traffic: str, water: int
+) -> None:
+    changes: dict[str, Any] = {"conduit": listed(kind, size), "cover": quantity(cover, "in"), "embedment": embedment}
+    changes |= {"compaction": compaction, "traffic": traffic, "groundwater_depth": quantity(water, "ft")}
+    found = result("earth-load", asked(**changes))["would_comply"]
+    sent_back = {
+        "least_cover": "cover",
+        "greatest_cover": "cover",
+        "least_pipe_stiffness": "pipe_stiffness",
+        "least_compaction": "compaction",
+    }
+    for told, member in sent_back.items():
+        if told in found:
+            assert complies(**changes | {member: found[told]}), told
+    if "least_class" in found:
+        assert complies(**changes | {"conduit": listed(found["least_class"], size)})
+
+
 @settings(max_examples=60, deadline=None)
 @given(
     cover=st.floats(min_value=2, max_value=500),

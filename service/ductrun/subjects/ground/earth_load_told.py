@@ -120,10 +120,11 @@ class WouldComply(Struct, frozen=True, gc=False):
         answers.Length | UnsetType, Meta(description="Greatest cover, in whole inches; absent where 100 ft comply.")
     ] = UNSET
     least_pipe_stiffness: Annotated[
-        answers.Pressure | UnsetType, Meta(description="Least stiffness for deflection and buckling.")
+        answers.Pressure | UnsetType,
+        Meta(description="Least stiffness; absent where wall, cover or flotation would not be kept."),
     ] = UNSET
     least_class: Annotated[
-        ConduitType | UnsetType, Meta(description="Least class of direct-burial duct that is so stiff.")
+        ConduitType | UnsetType, Meta(description="Least class of direct-burial duct, of the same trade sizes.")
     ] = UNSET
     least_compaction: Annotated[
         Compaction | UnsetType, Meta(description="Least compaction of the embedment asked.")

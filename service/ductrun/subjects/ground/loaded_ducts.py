@@ -12,8 +12,8 @@ from ductrun.kit.defaults import Default
 from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.ground.choices import PlasticMaterial
 from ductrun.subjects.ground.earth_loading import DUCT_DENSITIES, MATERIAL, MATERIALS, NO_MASS, EarthLoading
-from ductrun.subjects.parts.choices import ConduitType
-from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit, find_row, outside_diameter
+from ductrun.subjects.parts.choices import ConduitType, TradeSize
+from ductrun.subjects.parts.conduit import SIZES, ListedConduit, MeasuredConduit, find_row, outside_diameter
 from ductrun.tables import TABLES
 from ductrun.tables.earth_rows import DuctMaterial
 from ductrun.units import Length, Pressure
@@ -27,10 +27,12 @@ _PLASTIC = [kind for kind in ConduitType if kind.startswith(("pvc_", "hdpe_"))]
 
 
 class LoadedDuct(NamedTuple):
-    """A duct: its diameters and wall [m], its `stiffness` at 5 percent for a moment and for the long term [Pa], what
-    its wall bears [Pa] and its mass [kg/m]; None where that is not on file. `place` is the sheet of its conduit.
+    """A duct: its trade size where it has one, its diameters and wall [m], its `stiffness` at 5 percent for a moment
+    and for the long term [Pa], what its wall bears [Pa] and its mass [kg/m]; None where that is not on file.
+    `place` is the sheet of its conduit.
     """
 
+    size: TradeSize | None
     outside: float
     bore: float | None
     wall: float | None
@@ -80,7 +82,24 @@ def _duct_of(
     share = min(1.0, long_term / modulus)
     later = None if stiffness is None else stiffness * share
     mass = _mass(kind, outside, wall, given, sheet)
-    return LoadedDuct(outside, bore, wall, stiffness, later, share, stress, row.poisson_ratio, mass, place)
+    return LoadedDuct(
+        conduit.trade_size, outside, bore, wall, stiffness, later, share, stress, row.poisson_ratio, mass, place
+    )
+
+
+def in_class(duct: LoadedDuct, kind: ConduitType, given: EarthLoading) -> LoadedDuct | None:
+    """Give a duct as it would be of another class and its own trade size; None where there is none that takes as much
+    room, or where the request contradicts it.
+    """
+    if duct.size is None or duct.size not in SIZES[kind]:
+        return None
+    aside = Worksheet(duct.place.tell)  # nothing of it is assumed or found: it is not the duct asked about
+    conduit = ListedConduit.model_construct(kind="listed", type=kind, trade_size=duct.size)
+    try:
+        found = _duct_of(conduit, aside, given, aside)
+    except UnanswerableError:
+        return None
+    return None if found.outside != duct.outside else found
 
 
 def _settled(member: str, psi: float, given: EarthLoading, sheet: Worksheet, backing: Backing) -> float:

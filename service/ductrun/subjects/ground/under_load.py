@@ -51,7 +51,7 @@ def bear(given: EarthLoading, laid: Laid, cover: float, place: Worksheet, sheet:
     stacks = stacks_of(laid, ground)
     floating = float_in_water(laid, ground, cover, 0.0, stacks)
     judge_flotation(floating, ground, sheet, place)
-    found = UnderLoad(cover, laid, ground, tiers, [], floating, complying(laid, ground, tiers, cover, stacks))
+    found = UnderLoad(cover, laid, ground, tiers, [], floating, complying(given, laid, ground, tiers, cover, stacks))
     if sheet.working is not None:
         _show(found, ground, sheet)
     return found
