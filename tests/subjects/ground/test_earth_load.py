@@ -505,6 +505,34 @@ def test_a_duct_by_its_diameters_is_taken_for_the_softer_plastic() -> None:
     assert tier(conduit=measured, material="pvc")["pipe_stiffness"]["value"] == pytest.approx(363.93, abs=0.01)
 
 
+def of_type(kind: str) -> dict[str, Any]:
+    measured = {"kind": "measured", "inside_diameter": quantity(4, "in"), "outside_diameter": quantity(4.3, "in")}
+    return measured | {"type": kind}
+
+
+def test_a_duct_by_its_diameters_is_made_of_what_its_type_says() -> None:
+    """4.47 E / (4.3/0.15 - 1)^3: 84.458 psi of 400,000 and 23.226 of 110,000: derived; a class is its number."""
+    assert tier(conduit=of_type("pvc_db_60"))["pipe_stiffness"]["value"] == pytest.approx(60)
+    assert tier(conduit=of_type("pvc_schedule_40"))["pipe_stiffness"]["value"] == pytest.approx(84.458, abs=0.01)
+    assert tier(conduit=of_type("hdpe_schedule_40"))["pipe_stiffness"]["value"] == pytest.approx(23.226, abs=0.01)
+    assert "#/material" not in assumed(ask("earth-load", asked(conduit=of_type("pvc_schedule_40"))))
+    for kind in ("rtrc", "emt", "rmc"):
+        assert refused(asked(conduit=of_type(kind))) == {"#/conduit/type": "not_a_plastic_duct"}
+
+
+@pytest.mark.parametrize("conduit", [of_type("hdpe_schedule_40"), listed("hdpe_schedule_40")])
+def test_a_material_other_than_that_of_the_type_is_a_contradiction(conduit: dict[str, Any]) -> None:
+    assert refused(asked(conduit=conduit, material="pvc")) == {"#/material": "contradiction"}
+    assert tier(conduit=conduit, material="hdpe") == tier(conduit=conduit)
+    assert refused(asked(conduit=listed(), material="hdpe")) == {"#/material": "contradiction"}
+
+
+def test_metal_in_concrete_is_refused_without_a_word_of_deflection() -> None:
+    [error] = problem("earth-load", asked(conduit=listed("rmc"), encased=True)).errors or ()
+    assert (error.pointer, error.code) == ("#/conduit/type", "not_a_plastic_duct")
+    assert "deflection" not in error.message
+
+
 def test_an_open_trench_is_cautioned_whatever_lies_in_it() -> None:
     assert "excavation_safety" in codes(ask("earth-load", asked()))
     assert "excavation_safety" in codes(ask("earth-load", asked(conduit=listed("pvc_eb_20"))))

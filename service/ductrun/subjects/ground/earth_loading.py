@@ -160,7 +160,7 @@ class EarthLoading(Form):
     )
     material: Omissible[PlasticMaterial] = Field(
         default=None,
-        description="What ducts by their diameters are made of.",
+        description="What ducts by their diameters and of no type are made of.",
         examples=["pvc"],
         json_schema_extra=MATERIAL.stated,
     )

@@ -23,7 +23,9 @@ STIFFNESSES = {kind: Pressure.parse(row.stiffness_psi, "psi") for kind, row in C
 BURIAL_CLASSES = sorted(
     (kind for kind in CLASSES if kind.startswith("pvc_db")), key=lambda kind: STIFFNESSES[kind].value
 )
-_PLASTIC = [kind for kind in ConduitType if kind.startswith(("pvc_", "hdpe_"))]
+_MADE_OF = {
+    kind: material for material in PlasticMaterial for kind in ConduitType if kind.startswith(f"{material.value}_")
+}
 
 
 class LoadedDuct(NamedTuple):
@@ -61,18 +63,8 @@ def load_ducts_of(
 def _duct_of(
     conduit: ListedConduit | MeasuredConduit, place: Worksheet, given: EarthLoading, sheet: Worksheet
 ) -> LoadedDuct:
-    if conduit.kind == "listed" and conduit.type not in _PLASTIC:
-        raise UnanswerableError(
-            place.fault(
-                "type",
-                "not_a_plastic_duct",
-                f"{conduit.type.value} is no plastic duct whose deflection these formulas give: take one of plastic, "
-                "or ask a structural engineer.",
-                [kind.value for kind in _PLASTIC],
-            )
-        )
+    kind, row = _material_of(conduit, place, given, sheet)
     outside = outside_diameter(conduit, place)
-    kind, row = _material_of(conduit, given, sheet)
     backing = backing_of(row)
     modulus = _settled("modulus", row.modulus_psi, given, sheet, backing)
     long_term = _settled("long_term_modulus", row.long_term_modulus_psi, given, sheet, backing)
@@ -109,13 +101,33 @@ def _settled(member: str, psi: float, given: EarthLoading, sheet: Worksheet, bac
 
 
 def _material_of(
-    conduit: ListedConduit | MeasuredConduit, given: EarthLoading, sheet: Worksheet
+    conduit: ListedConduit | MeasuredConduit, place: Worksheet, given: EarthLoading, sheet: Worksheet
 ) -> tuple[PlasticMaterial, DuctMaterial]:
-    if conduit.kind == "measured":
+    """Settle what a duct is made of: what its type says, and what the request says of one without a type."""
+    if conduit.type is None:
         kind = sheet.settle("material", given.material, MATERIAL)
-    else:
-        kind = PlasticMaterial.HDPE if conduit.type.startswith("hdpe_") else PlasticMaterial.PVC
-    return kind, MATERIALS[kind]
+        return kind, MATERIALS[kind]
+    made_of = _MADE_OF.get(conduit.type)
+    if made_of is None:
+        raise UnanswerableError(
+            place.fault(
+                "type",
+                "not_a_plastic_duct",
+                f"{conduit.type.value} is none of the plastic ducts judged here, in earth or in concrete: take one of "
+                "them, or ask a structural engineer.",
+                [kind.value for kind in _MADE_OF],
+            )
+        )
+    if given.material not in (None, made_of):
+        raise UnanswerableError(
+            sheet.fault(
+                "material",
+                "contradiction",
+                f"{conduit.type.value} is made of {made_of.value.upper()}: leave the material out.",
+                [made_of.value],
+            )
+        )
+    return made_of, MATERIALS[made_of]
 
 
 def _bore_and_wall(
@@ -139,7 +151,7 @@ def _stiffness(
 ) -> float | None:
     if given.pipe_stiffness is not None:
         return given.pipe_stiffness.si
-    if conduit.kind == "listed" and conduit.type in CLASSES:
+    if conduit.type is not None and conduit.type in CLASSES:
         sheet.cite(CLASSES[conduit.type].source)
         return STIFFNESSES[conduit.type].si
     return None if wall is None else engineering.pipe_stiffness(modulus, outside, wall)
