@@ -48,28 +48,41 @@ class LoadedDuct(NamedTuple):
 
 
 def load_ducts_of(
-    conduits: Sequence[tuple[ListedConduit | MeasuredConduit, Worksheet]], given: EarthLoading, sheet: Worksheet
+    conduits: Sequence[tuple[ListedConduit | MeasuredConduit, Worksheet]],
+    given: EarthLoading,
+    sheet: Worksheet,
+    *,
+    encased: bool = False,
 ) -> list[LoadedDuct]:
-    """Settle every conduit as a duct that bears earth; refuses what is no plastic, all faults at once."""
+    """Settle every conduit as a duct that bears earth, or `encased` the pour around it, of which less is assumed;
+    refuses what is no plastic, all faults at once.
+    """
+    earth = Worksheet(sheet.tell) if encased else sheet
     faults = Gathering()
     ducts = []
     for conduit, place in conduits:
         with faults:
-            ducts.append(_duct_of(conduit, place, given, sheet))
+            ducts.append(_duct_of(conduit, place, given, sheet, earth))
     faults.stop()
     return ducts
 
 
 def _duct_of(
-    conduit: ListedConduit | MeasuredConduit, place: Worksheet, given: EarthLoading, sheet: Worksheet
+    conduit: ListedConduit | MeasuredConduit,
+    place: Worksheet,
+    given: EarthLoading,
+    sheet: Worksheet,
+    earth: Worksheet,
 ) -> LoadedDuct:
+    """Settle a duct; `earth` is the sheet of what is asked of it in earth alone."""
     kind, row = _material_of(conduit, place, given, sheet)
     outside = outside_diameter(conduit, place)
     backing = backing_of(row)
-    modulus = _settled("modulus", row.modulus_psi, given, sheet, backing)
-    long_term = _settled("long_term_modulus", row.long_term_modulus_psi, given, sheet, backing)
-    stress = _settled("allowable_wall_stress", row.allowable_stress_psi, given, sheet, backing)
     bore, wall = _bore_and_wall(conduit, outside, place)
+    by_wall = given.pipe_stiffness is None and wall is not None and conduit.type not in CLASSES
+    modulus = _settled("modulus", row.modulus_psi, given, sheet if by_wall else earth, backing)
+    long_term = _settled("long_term_modulus", row.long_term_modulus_psi, given, earth, backing)
+    stress = _settled("allowable_wall_stress", row.allowable_stress_psi, given, earth, backing)
     stiffness = _stiffness(conduit, outside, wall, modulus, given, sheet)
     share = min(1.0, long_term / modulus)
     later = None if stiffness is None else stiffness * share
@@ -88,7 +101,7 @@ def in_class(duct: LoadedDuct, kind: ConduitType, given: EarthLoading) -> Loaded
     aside = Worksheet(duct.place.tell)  # nothing of it is assumed or found: it is not the duct asked about
     conduit = ListedConduit.model_construct(kind="listed", type=kind, trade_size=duct.size)
     try:
-        found = _duct_of(conduit, aside, given, aside)
+        found = _duct_of(conduit, aside, given, aside, aside)
     except UnanswerableError:
         return None
     return None if found.outside != duct.outside else found

@@ -41,7 +41,7 @@ def unloaded(cover: float, sheet: Worksheet) -> UnderLoad:
 
 def bear(given: EarthLoading, laid: Laid, cover: float, place: Worksheet, sheet: Worksheet) -> UnderLoad:
     """Load ducts with the earth over them and the traffic that passes; `place` is the sheet of the cover [m]."""
-    ground = settle_ground(given, laid.bank.width if laid.concrete is None else laid.concrete.top_width, sheet)
+    ground = settle_ground(given, laid.bank.width, sheet, encased=laid.concrete is not None)
     sheet.caution("excavation_safety", EXCAVATION_SAFETY, _EXCAVATION_RULES)
     find_cover(ground, cover + laid.concrete_above, cover, place)
     if laid.concrete is not None:
