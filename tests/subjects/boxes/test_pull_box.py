@@ -286,8 +286,11 @@ def test_a_box_is_held_against_every_least_dimension() -> None:
 
 
 def test_entries_of_one_conductor_are_judged_by_their_positions() -> None:
-    """Both 20 in from the corner: (20 - 2.25) x sqrt 2 = 25.10 in against 24; both 19 in: 23.69 in: derived."""
-    far, near = ask("pull-box", placed(20)), ask("pull-box", placed(19))
+    """Both 20 in from the corner: (20 - 2.25) x sqrt 2 = 25.10 in against 24; both 19 in: 23.69 in: derived.
+
+    One at the back and one at the front of a box 12 in deep, 7.5 in: 27.90 - 2 x 1.65 = 24.60 in, so that is open.
+    """
+    far, near = ask("pull-box", placed(20)), ask("pull-box", placed(19) | {"box": sides(30, 30, 12)})
     assert far["verdict"] == "complies", "how deep each lies is not said, but they cannot be nearer"
     assert "entry_distance" not in far["result"]["pulls"][0]
     deep = copy.deepcopy(placed(20))
@@ -319,14 +322,50 @@ def test_the_smallest_of_the_boxes_at_hand_is_named_turned_if_need_be() -> None:
     sizes = [sides(36, 36, 10), sides(12, 24, 6), sides(24, 12, 3), sides(24, 24, 8)]
     found = result("pull-box", MIXED | {"box_sizes": sizes})
     verdicts = [(one["verdict"], one["turned"]) for one in found["candidates"]]
-    assert verdicts == [("complies", False), ("complies", True), ("violates", False), ("complies", False)]
+    assert verdicts == [("not_judged", False), ("not_judged", True), ("violates", False), ("not_judged", False)]
     smallest = found["smallest_box"]
     assert (smallest["pointer"], smallest["turned"]) == ("#/box_sizes/1", True)
     assert [smallest[one] for one in ("length", "width", "depth")] == [inches(12), inches(24), inches(6)]
+    straight = box([raceway("left", "3", "a"), raceway("right", "3", "a")], box_sizes=sizes)
+    answer = ask("pull-box", straight)
+    verdicts = [(one["verdict"], one["turned"]) for one in answer["result"]["candidates"]]
+    assert verdicts == [("complies", False), ("complies", True), ("violates", False), ("complies", False)]
+    assert answer["verdict"] == answer["result"]["smallest_box"]["verdict"] == "complies"
     none = ask("pull-box", MIXED | {"box_sizes": sizes[2:3]})
     assert none["verdict"] == "violates"
     assert "smallest_box" not in none["result"]
     assert codes(none, "violation") == ["no_size_large_enough"]
+
+
+CORNER = box([raceway("left", "4", "a"), raceway("bottom", "1", "a")])
+
+
+def test_a_box_in_which_entries_cannot_lie_so_far_apart_is_not_told_to_hold_them() -> None:
+    """Trade 4 and 1 ask for 24 in. In 24 x 6 x 6 in: the centers (23.3425, 3.75, 3.0925) in apart at most, 23.844 in;
+    edges less 2.25 x sqrt(1 - 0.97898^2) and 0.6575 x sqrt(1 - 0.15727^2): 22.736 in. Derived.
+    """
+    answer = ask("pull-box", CORNER | {"box_sizes": [sides(24, 6, 6)]})
+    [candidate] = answer["result"]["candidates"]
+    assert (candidate["verdict"], answer["verdict"]) == ("violates", "violates")
+    assert "smallest_box" not in answer["result"]
+    built = ask("pull-box", CORNER | {"box": sides(24, 6, 6)})
+    [found] = [one for one in built["findings"] if one["severity"] == "violation"]
+    assert (found["code"], found["limit"]) == ("entries_too_close", inches(24))
+    assert found["actual"]["value"] == pytest.approx(22.736, abs=0.01)
+    assert "at most" in found["message"]
+    wide = ask("pull-box", CORNER | {"box_sizes": [sides(24, 6, 6), sides(30, 24, 6)]})
+    assert wide["result"]["smallest_box"]["pointer"] == "#/box_sizes/1"
+    assert wide["result"]["smallest_box"]["verdict"] == wide["verdict"] == "not_judged"
+    [open_one] = [one for one in wide["findings"] if one["code"] == "entry_distance_not_judged"]
+    assert "at least 24 in" in open_one["message"]
+    plain = ask("pull-box", CORNER)
+    assert "least_box_too_small_for_distance" in codes(plain, "caution")
+    assert "verdict" not in plain
+
+
+def test_a_candidate_in_which_an_entry_would_reach_beyond_its_wall_does_not_hold_it() -> None:
+    found = result("pull-box", placed(20) | {"box_sizes": [sides(22, 40, 8), sides(24, 24, 8)]})
+    assert [one["verdict"] for one in found["candidates"]] == ["violates", "complies"]
 
 
 MANHOLE = box(
@@ -449,5 +488,5 @@ def test_a_raceway_by_its_diameters_counts_as_no_less_than_its_trade_size(outsid
 
 def test_the_example_is_a_whole_box() -> None:
     found = result("pull-box", EXAMPLES["pull-box"])
-    assert found["smallest_box"]["pointer"] == "#/box_sizes/0"
+    assert found["smallest_box"]["pointer"] == "#/box_sizes/1", "of the other one an entry 19 in up reaches beyond"
     assert [one["verdict"] for one in found["pulls"]] == ["complies"]
