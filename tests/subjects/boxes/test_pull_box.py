@@ -146,7 +146,11 @@ def test_above_1000_volts_cables_count_and_not_raceways() -> None:
     ]
     lines: dict[str, Any] = {"a": {"cables": cables(3, 1.5)}, "b": {"cables": cables(1, 1.0, "nonshielded")}}
     request = box(entries, volts=15_000, circuits=lines)
-    assert leasts(request) == [(58, "opposite_wall", [0]), (57, "opposite_wall", [1]), None]
+    assert leasts(request) == [
+        (58, "opposite_wall", [0]),
+        (57, "opposite_wall", [1]),
+        (2.5, "room_for_entries", [0, 2]),
+    ]
     pulls = result("pull-box", request)["pulls"]
     assert [one.get("least_entry_distance") for one in pulls] == [inches(54), None]
     assert result("pull-box", request)["least_length"]["citation"] == "NFPA 70-2023, 314.71(B)"
@@ -446,6 +450,64 @@ def test_an_entry_larger_than_its_wall_has_no_answer() -> None:
         "#/entries/1/position/value": "outside_its_wall",
     }
     assert refused(placed(1)) == refused(beyond)
+
+
+def test_a_cable_larger_than_its_wall_has_no_answer() -> None:
+    entries: list[dict[str, Any]] = [{"wall": "left", "circuits": ["a"]}, {"wall": "right", "circuits": ["a"]}]
+    request = box(entries, 15_000, {"a": {"cables": cables(1, 2.0)}})
+    assert refused(request | {"box": sides(100, 1, 1)}) == {
+        f"#/entries/{at}/wall": "larger_than_its_wall" for at in (0, 1)
+    }
+    assert leasts(request)[1:] == [(2, "room_for_entries", [0]), (2, "room_for_entries", [0])]
+
+
+def test_raceways_that_lie_over_each_other_have_no_answer() -> None:
+    """Trade 4 has 4.5 in: centers 1 in apart overlap, and 4.5 in apart touch."""
+
+    def two(apart: float, **more: Any) -> dict[str, Any]:
+        entries = [raceway("left", "4", name, position=inches(at), **more) for name, at in (("a", 6), ("b", 6 + apart))]
+        far = [raceway("right", "4", name) for name in ("a", "b")]
+        return box(entries + far, box=sides(36, 24, 6))
+
+    for more in ({}, {"offset": inches(3)}):
+        assert refused(two(1, **more)) == {"#/entries/1/position": "overlaps_another_entry"}
+        assert ask("pull-box", two(4.5, **more))["verdict"] == "complies"
+    apart = two(1)
+    apart["entries"][1]["row"] = 2
+    assert ask("pull-box", apart | {"box": sides(36, 24, 12)})["verdict"] == "complies"
+
+
+def test_a_u_pull_between_two_rows_may_be_apart_across_them() -> None:
+    """Trade 3 at offsets of 2 and 24 in: 22 - 3.5 = 18.5 in against 18, in a box 12 in wide: derived."""
+    entries = [raceway("left", "3", "a", row=row, offset=inches(at)) for row, at in ((1, 2), (2, 24))]
+    for entry in entries:
+        entry["position"] = inches(6)
+    answer = ask("pull-box", box(entries, box=sides(24, 12, 30)))
+    assert answer["verdict"] == "complies"
+    [pull] = answer["result"]["pulls"]
+    assert pull["entry_distance"]["value"] == pytest.approx(18.5)
+    assert leasts(box(entries))[1] == (3.5, "room_for_entries", [0])
+
+
+def test_a_handhole_larger_than_handholes_are_built_is_cautioned() -> None:
+    entries = [raceway("left", "4", "a"), raceway("right", "4", "a")]
+    large = ask("pull-box", box(entries, structure="handhole", box=sides(60, 40, 48)))
+    assert codes(large, "caution").count("larger_than_a_handhole") == 3
+    most = ask("pull-box", box(entries, structure="handhole", box=sides(48, 36, 36)))
+    assert "larger_than_a_handhole" not in codes(most)
+
+
+def test_racks_above_the_threshold_are_practice_and_building_wire_is_cautioned_there() -> None:
+    answer = ask("pull-box", MANHOLE | {"racking": {"offset": inches(12)}})
+    [racks] = [one for one in answer["findings"] if one["code"] == "rack_the_conductors"]
+    assert "314.28" not in racks["citation"]
+    entries = [raceway("left", "3", "a"), raceway("right", "3", "a")]
+    wire = ask("pull-box", box(entries, 15_000, {"a": {"cables": wires("500 kcmil")}}))
+    [found] = [one for one in wire["findings"] if one["code"] == "insulation_below_the_voltage"]
+    assert found["pointer"] == "#/circuits/0/cables/0/cable/insulation"
+    assert "insulation_below_the_voltage" not in codes(
+        ask("pull-box", box(entries, 480, {"a": {"cables": wires("500 kcmil")}}))
+    )
 
 
 def test_what_else_cannot_be_asked_is_refused_with_its_pointer() -> None:

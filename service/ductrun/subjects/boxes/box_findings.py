@@ -164,7 +164,7 @@ def find_sizes(least: Sequence[Requirement | None], sheet: Worksheet) -> None:
     )
 
 
-def find_use(structure: Structure, sides: Sequence[float], sheet: Worksheet) -> None:
+def find_use(structure: Structure, sides: Sequence[float], by_cable: bool, sheet: Worksheet) -> None:
     """Say what the size and the use of a box ask for."""
     largest = max(sides)
     if over(largest, RACKED_FROM.value.si):
@@ -174,7 +174,7 @@ def find_use(structure: Structure, sides: Sequence[float], sheet: Worksheet) -> 
             "rack_the_conductors",
             f"With a dimension of {text_of(told)}, over {text_of(most)}, all conductors are to be cabled or racked: "
             "plan the racks.",
-            sheet.rule("box_racked"),
+            PRACTICE if by_cable else sheet.rule("box_racked"),
             told,
             most,
             member="structure",

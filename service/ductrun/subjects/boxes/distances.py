@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+import math
 from typing import NamedTuple
 
 from ductrun.engineering import box_size as engineering
@@ -11,7 +11,7 @@ from ductrun.engineering.rounding import over, under
 from ductrun.kit.worksheet import Fault, UnanswerableError
 from ductrun.subjects.boxes.choices import BoxWall
 from ductrun.subjects.boxes.placing import ACROSS, ALONG, Entered, Entry, Pull
-from ductrun.subjects.boxes.requiring import apart_of, sized, turns
+from ductrun.subjects.boxes.requiring import apart_of, sized, taken_by, turns
 
 _FAR_WALLS = (BoxWall.RIGHT, BoxWall.TOP, BoxWall.FRONT)
 
@@ -109,31 +109,61 @@ def _center(entry: Entry, sides: Sides | None) -> list[float | None]:
     return center
 
 
-def check_places(entries: Sequence[Entry], sides: Sides | None) -> None:
-    """Refuse an entry that is larger than its wall, or that reaches beyond it."""
+def check_places(entered: Entered, sides: Sides | None) -> None:
+    """Refuse an entry that is larger than its wall or reaches beyond it, and raceways that lie over each other."""
     faults = []
-    for entry in entries:
-        if entry.outside is None:
-            continue
+    for at, entry in enumerate(entered.entries):
+        takes = taken_by(entered, at)
         room = (None, None) if sides is None else (sides[ALONG[entry.axis]], sides[ACROSS[entry.axis]])
-        if sides is not None and any(over(entry.outside, one) for one in room if one is not None):
-            faults.append(_too_large(entry, entry.outside, min(one for one in room if one is not None)))
+        if sides is not None and any(over(takes, one) for one in room if one is not None):
+            faults.append(_too_large(entry, takes, min(one for one in room if one is not None)))
             continue
         for member, place, most in (("position", entry.position, room[0]), ("offset", entry.offset, room[1])):
-            if place is not None and (fault := _beyond(entry, member, place, entry.outside / 2, most)):
+            if place is not None and (fault := _beyond(entry, member, place, takes / 2, most)):
                 faults.append(fault)
-    if faults:
+    if faults := faults or _overlapping(entered):
         raise UnanswerableError(*faults)
 
 
-def _too_large(entry: Entry, outside: float, room: float) -> Fault:
-    size = entry.sheet.tell.size
+def _overlapping(entered: Entered) -> list[Fault]:
+    """Find every entry that lies over one before it in its wall; those of one row lie in one line."""
+    faults = []
+    for at, entry in enumerate(entered.entries):
+        for before in range(at):
+            other = entered.entries[before]
+            if other.wall is not entry.wall or entry.position is None or other.position is None:
+                continue
+            if entry.offset is not None and other.offset is not None:
+                aside = entry.offset - other.offset
+            elif entry.row == other.row:
+                aside = 0.0
+            else:
+                continue
+            room = (taken_by(entered, at) + taken_by(entered, before)) / 2
+            if under(math.hypot(entry.position - other.position, aside), room):
+                faults.append(_over_another(entry, before))
+                break
+    return faults
+
+
+def _over_another(entry: Entry, before: int) -> Fault:
     return entry.sheet.fault(
-        "conduit",
+        "position",
+        "overlaps_another_entry",
+        f"This entry lies over entry {before + 1} in the same wall: set their centers half of both diameters apart.",
+    )
+
+
+def _too_large(entry: Entry, takes: float, room: float) -> Fault:
+    size = entry.sheet.tell.size
+    cable = entry.outside is None
+    return entry.sheet.fault(
+        "wall" if cable else "conduit",
         "larger_than_its_wall",
-        "This raceway is larger than the wall it enters: enter by another wall, or take a larger box.",
+        f"{'A cable' if cable else 'This raceway'} is larger than the wall it enters: enter by another wall, or take a "
+        "larger box.",
         minimum=None,
-        maximum=size(min(outside, room)),
+        maximum=size(min(takes, room)),
     )
 
 

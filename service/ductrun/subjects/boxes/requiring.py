@@ -66,7 +66,7 @@ def requirements_of(entered: Entered, removable: BoxWall, sheet: Worksheet) -> l
     found += _u_pulls(entered, asked, rules)
     if not entered.by_cable:
         found += _by_radius(entered)
-    return found + list(_room(entered.entries))
+    return found + list(_room(entered))
 
 
 def sized(entered: Entered, pull: Pull) -> bool:
@@ -170,8 +170,8 @@ def apart_of(entered: Entered, pull: Pull) -> float:
 
 def _u_pulls(entered: Entered, pulls: Sequence[Pull], rules: _Rules) -> Iterator[Requirement]:
     for pull in pulls:
-        if pull.kind is PullKind.U_PULL:
-            one, other = (entered.entries[at] for at in (pull.one, pull.other))
+        one, other = (entered.entries[at] for at in (pull.one, pull.other))
+        if pull.kind is PullKind.U_PULL and one.row == other.row:  # in two rows they may be apart across them
             apart = apart_of(entered, pull)
             least = engineering.wall_of_u_pull(one.outside or 0.0, apart, other.outside or 0.0)
             yield Requirement(ALONG[one.axis], least, BoxRule.ENTRIES_APART, rules.angle, (pull.one, pull.other))
@@ -189,17 +189,23 @@ def _by_radius(entered: Entered) -> Iterator[Requirement]:
             yield Requirement(axis, least, BoxRule.BENDING_RADIUS, _RADIUS_GIVEN, (at,))
 
 
-def _room(entries: Sequence[Entry]) -> Iterator[Requirement]:
-    """Give what the raceways of every wall take by their outside diameters: along the fullest row, and across rows."""
+def taken_by(entered: Entered, at: int) -> float:
+    """Give what an entry takes of its wall [m]: its raceway, or without one the thickest of its cables."""
+    outside = entered.entries[at].outside
+    return max([cable.diameter for cable in cables_of(entered, at)], default=0.0) if outside is None else outside
+
+
+def _room(entered: Entered) -> Iterator[Requirement]:
+    """Give what the entries of every wall take of it: along the fullest row, and across rows."""
     walls: dict[BoxWall, dict[int, list[int]]] = {}
-    for at, entry in enumerate(entries):
-        if entry.outside is not None:
-            walls.setdefault(entry.wall, {}).setdefault(entry.row, []).append(at)
+    takes = [taken_by(entered, at) for at in range(len(entered.entries))]
+    for at, entry in enumerate(entered.entries):
+        walls.setdefault(entry.wall, {}).setdefault(entry.row, []).append(at)
     for wall, rows in walls.items():
-        taken = {row: sum(entries[at].outside or 0.0 for at in members) for row, members in rows.items()}
+        taken = {row: sum(takes[at] for at in members) for row, members in rows.items()}
         fullest = max(taken, key=lambda row: taken[row])
-        widest = [max(members, key=lambda at: entries[at].outside or 0.0) for members in rows.values()]
-        deep = sum(entries[at].outside or 0.0 for at in widest)
+        widest = [max(members, key=lambda at: takes[at]) for members in rows.values()]
+        deep = sum(takes[at] for at in widest)
         axis, rule = AXES[wall], BoxRule.ROOM_FOR_ENTRIES
         yield Requirement(ALONG[axis], taken[fullest], rule, WORKED_OUT, tuple(rows[fullest]))
         yield Requirement(ACROSS[axis], deep, rule, WORKED_OUT, tuple(widest))

@@ -66,7 +66,7 @@ def size_box(given: Boxing, entered: Entered, removable: BoxWall, sheet: Workshe
     """Size a box for what enters it, and hold the boxes at hand against that."""
     structure = sheet.settle("structure", given.structure, STRUCTURE)
     sides = None if given.box is None else _sides(given.box)
-    check_places(entered.entries, sides)
+    check_places(entered, sides)
     racked = None if given.racking is None else rack(given.racking, entered, sheet.within("racking"))
     requirements = requirements_of(entered, removable, sheet)
     requirements += structure_needs(structure, racked)
@@ -103,8 +103,8 @@ def size_box(given: Boxing, entered: Entered, removable: BoxWall, sheet: Workshe
     elif smallest is not None:
         sheet.judge(smallest.holds)
     if structure is Structure.HANDHOLE:
-        check_handhole(entered, least, sheet)
-    find_use(structure, sides or _leasts(least), sheet)
+        check_handhole(entered, sides or _leasts(least), sheet)
+    find_use(structure, sides or _leasts(least), entered.by_cable, sheet)
     if sheet.working is not None:
         _show(requirements, entered, sheet)
     return found
