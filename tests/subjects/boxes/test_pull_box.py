@@ -372,6 +372,13 @@ def test_a_candidate_in_which_an_entry_would_reach_beyond_its_wall_does_not_hold
     assert [one["verdict"] for one in found["candidates"]] == ["violates", "complies"]
 
 
+def test_the_working_of_a_box_shows_the_arithmetic_of_every_dimension() -> None:
+    steps = [(one["symbol"], one["substituted"]) for one in ask("pull-box", MIXED, "working=true")["working"]]
+    assert ("L", "left row 1, right row 1: 8 x 3 in") in steps
+    assert ("L", "left row 1: 6 x 3 in + 2 in") in steps
+    assert ("W", "top row 1: 6 x 2 in + 0 in") in steps
+
+
 MANHOLE = box(
     [{"wall": "left", "circuits": ["a"]}, {"wall": "right", "circuits": ["a"]}],
     15_000,

@@ -266,8 +266,19 @@ def test_without_cover_and_traffic_a_duct_is_a_free_ring() -> None:
 
 def test_the_working_shows_what_was_put_in() -> None:
     plain = ask("earth-load", asked(trench_width=quantity(24, "in")), "working=true")
-    assert [step["symbol"] for step in plain["working"]] == ["P", "P arched", "W", "W", "W", "d"]
-    assert plain["working"][-1]["quantity"]["value"] == pytest.approx(4.714097, abs=1e-6)
+    symbols = ["P", "P arched", "W", "W", "W", "PS", "E'", "d", "s", "q", "q allowed"]
+    assert [step["symbol"] for step in plain["working"]] == symbols
+    steps = {step["symbol"]: step for step in plain["working"]}
+    assert steps["d"]["quantity"]["value"] == pytest.approx(4.714097, abs=1e-6)
+    assert steps["s"]["quantity"]["value"] == pytest.approx(265.68595)
+    assert steps["E'"]["quantity"]["value"] == pytest.approx(400)
+    assert steps["q allowed"]["quantity"]["value"] == pytest.approx(23.0721, abs=1e-4)
+    # 16000 lbf on 4.1667 by 3.3333 ft, allowance 0.33 x 0.6875, and 640 lbf/ft on 12.5 ft
+    [spread] = [step for step in plain["working"] if step["substituted"].startswith("aashto_spread")]
+    assert "1 x 71171.5 N x (1 + 0.2269) x 1.2/(1.27 m x 1.016 m)" in spread["substituted"]
+    wet = ask("earth-load", asked(groundwater_depth=None), "working=true")
+    assert [step["symbol"] for step in wet["working"]][-3:] == ["U", "W down", "F"]
+    assert wet["working"][-1]["quantity"]["value"] == pytest.approx(8.79912, abs=1e-5)
     encased = ask("earth-load", asked(conduit=None, bank=BANK, encased=True), "working=true")
     assert [step["quantity"]["value"] for step in encased["working"]] == [
         pytest.approx(14 * 150 / 1728),

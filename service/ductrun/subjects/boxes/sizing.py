@@ -15,7 +15,7 @@ from ductrun.subjects.boxes.distances import Sides, Through, beyond, check_place
 from ductrun.subjects.boxes.filling import SmallConductors, volume_of
 from ductrun.subjects.boxes.placing import Entered
 from ductrun.subjects.boxes.racks import Racked, check_handhole, rack, structure_needs
-from ductrun.subjects.boxes.requiring import Requirement, in_inches, requirements_of
+from ductrun.subjects.boxes.requiring import Requirement, in_inches, in_words, requirements_of
 from ductrun.tables import TABLES
 from ductrun.units import Voltage
 
@@ -175,5 +175,6 @@ def _show(requirements: Sequence[Requirement], entered: Entered, sheet: Workshee
         symbol = "LWD"[one.axis]
         where = ", ".join(f"{entered.entries[at].wall.value} row {entered.entries[at].row}" for at in one.entries)
         rule = one.rule.value.replace("_", " ")
-        substituted = where or (one.backing.citation if one.backing is not WORKED_OUT else rule)
+        where = where or (one.backing.citation if one.backing is not WORKED_OUT else rule)
+        substituted = f"{where}: {in_words(one.terms)}" if one.terms else where
         sheet.show(symbol, rule, substituted, sheet.tell.given(in_inches(one.least)))

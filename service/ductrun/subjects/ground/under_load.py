@@ -6,12 +6,12 @@ from typing import NamedTuple
 
 from ductrun.kit.backing import WORKED_OUT, published
 from ductrun.kit.choices import Severity
-from ductrun.kit.wording import in_percent
 from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.ground.complying import Complying, complying, tier_loads
 from ductrun.subjects.ground.earth_findings import find_cover, judge_envelope, judge_flotation, judge_pour, judge_tiers
 from ductrun.subjects.ground.earth_ground import Ground, TierLoad, settle_ground
 from ductrun.subjects.ground.earth_loading import CONCRETE_DENSITY, EarthLoading
+from ductrun.subjects.ground.earth_working import show_load
 from ductrun.subjects.ground.holding_down import Floating, Laid, PourLoad, float_in_water, pour_around, stacks_of
 from ductrun.subjects.parts.excavation import EXCAVATION_SAFETY
 
@@ -53,7 +53,7 @@ def bear(given: EarthLoading, laid: Laid, cover: float, place: Worksheet, sheet:
     judge_flotation(floating, ground, sheet, place)
     found = UnderLoad(cover, laid, ground, tiers, [], floating, complying(given, laid, ground, tiers, cover, stacks))
     if sheet.working is not None:
-        _show(found, ground, sheet)
+        show_load(found.tiers, floating, ground, sheet)
     return found
 
 
@@ -81,22 +81,3 @@ def _in_concrete(
             tell = sheet.tell
             sheet.show("p", "rho g h", f"h = {pour.head:.5g} m", tell.pressure(pour.pressure))
     return UnderLoad(cover, laid, ground, [], pours, floating, None)
-
-
-def _show(found: UnderLoad, ground: Ground, sheet: Worksheet) -> None:
-    pressure = sheet.tell.pressure
-    for tier in found.tiers:
-        sheet.show("P", "rho g H", f"rho = {ground.density:.6g} kg/m3, H = {tier.cover:.5g} m", pressure(tier.prism))
-        if tier.arched is not None:
-            words = f"K mu = {ground.friction:g}, B = {ground.trench_width:.5g} m"
-            sheet.show("P arched", "(1 - exp(-2 K mu H/B))/(2 K mu) rho g B", words, pressure(tier.arched))
-        for live in tier.lives:
-            sheet.show("W", live.method.value, f"H = {tier.cover:.5g} m", pressure(live.pressure))
-        if tier.deflection is not None and tier.duct.stiffness is not None:
-            sheet.show(
-                "d",
-                "100 (DL K P + K W)/(0.149 PS + 0.061 E')",
-                f"DL = {ground.lag:g}, K = {ground.bedding:.4g}, PS = {tier.duct.stiffness:.5g} Pa, "
-                f"E' = {ground.soil_modulus:.5g} Pa",
-                in_percent(tier.deflection),
-            )
