@@ -48,6 +48,20 @@ def through_box(entered: Entered, pull: Pull, sides: Sides | None) -> Through:
     return Through(pull, apart, None, False if near else None, most if near else None)
 
 
+def turning_pulls(entered: Entered) -> list[Pull]:
+    """Give the pulls whose entries must lie apart, of all between entries at the same places the one that asks most."""
+    found: dict[tuple[object, ...], tuple[float, Pull]] = {}
+    for pull in entered.pulls:
+        if sized(entered, pull) and turns(entered, pull):
+            one, other = entered.entries[pull.one], entered.entries[pull.other]
+            key: tuple[object, ...] = (one.wall, one.position, one.offset, one.outside)
+            key += (other.wall, other.position, other.offset, other.outside)
+            apart = apart_of(entered, pull)
+            if key not in found or apart > found[key][0]:
+                found[key] = apart, pull
+    return [pull for _, pull in found.values()]
+
+
 def most_apart(one: Entry, other: Entry, sides: Sides) -> float:
     """Give the most [m] that the near edges of two entries can be apart in a box, wherever they enter their walls."""
     apart, near = [], []

@@ -11,7 +11,7 @@ from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.boxes.box_findings import find_box, find_distances, find_least_too_near, find_sizes, find_use
 from ductrun.subjects.boxes.boxing import REMOVABLE_COVER, STRUCTURE, Boxing, BoxSize
 from ductrun.subjects.boxes.choices import BoxWall, Structure
-from ductrun.subjects.boxes.distances import Sides, Through, beyond, check_places, through_box
+from ductrun.subjects.boxes.distances import Sides, Through, beyond, check_places, through_box, turning_pulls
 from ductrun.subjects.boxes.filling import SmallConductors, volume_of
 from ductrun.subjects.boxes.placing import Entered
 from ductrun.subjects.boxes.racks import Racked, check_handhole, rack, structure_needs
@@ -73,8 +73,9 @@ def size_box(given: Boxing, entered: Entered, removable: BoxWall, sheet: Workshe
     least = (_deciding(requirements, 0), _deciding(requirements, 1), _deciding(requirements, 2))
     small = volume_of(entered, sheet)
     through = [through_box(entered, pull, sides) for pull in entered.pulls]
+    turning = turning_pulls(entered) if given.box_sizes else []
     candidates = [
-        _candidate(size, least, small, entered, sheet.pointer(f"box_sizes/{index}"))
+        _candidate(size, least, small, entered._replace(pulls=turning), sheet.pointer(f"box_sizes/{index}"))
         for index, size in enumerate(given.box_sizes or ())
     ]
     smallest = _smallest(candidates)
@@ -139,11 +140,10 @@ def _candidate(
     if small is not None and under(_volume(sides), small.volume):
         return Candidate(pointer, size, False, False)
     upright = _holds(sides, least, entered)
-    if upright:
-        return Candidate(pointer, size, True, False)
+    if upright is not False:
+        return Candidate(pointer, size, upright, False)
     lying = _holds((sides[1], sides[0], sides[2]), least, entered)
-    turned = bool(lying) or (lying is None and upright is False)
-    return Candidate(pointer, size, lying if turned else upright, turned)
+    return Candidate(pointer, size, lying, lying is not False)
 
 
 def _holds(sides: Sides, least: Sequence[Requirement | None], entered: Entered) -> bool | None:
