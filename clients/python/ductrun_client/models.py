@@ -2089,10 +2089,10 @@ class BoxCandidate(Struct, kw_only=True, omit_defaults=True):
     """JSON pointer of its size."""
 
     turned: bool
-    """Whether it has them with length and width exchanged."""
+    """Whether it does so with length and width exchanged."""
 
     verdict: Verdict
-    """Whether it has the least dimensions and volume."""
+    """Whether it holds the entries, so far apart as they must lie."""
 
     width: Length
     """From bottom to top, as listed."""
@@ -3764,7 +3764,7 @@ class EarthLoadRequest(Struct, kw_only=True, omit_defaults=True):
     """The same for the long term, for buckling. From 1000 psi to 1e+08 psi."""
 
     material: PlasticMaterial | None = None
-    """What ducts by their diameters are made of."""
+    """What ducts by their diameters and of no type are made of."""
 
     modulus: Pressure | None = None
     """Modulus of elasticity of the ducts for a moment. From 1000 psi to 1e+08 psi."""
@@ -4846,7 +4846,8 @@ class InService(Struct, kw_only=True, omit_defaults=True):
     """Whether they stay down with the factor asked."""
 
     factor_ratio: float | None = None
-    """The second over the first; absent where nothing lifts."""
+    """The second over the first, the least of any bare ducts that lie over each other; absent where
+    nothing lifts."""
 
 
 class ItemProblem(Struct, kw_only=True, omit_defaults=True, tag_field="type", tag="problem"):
@@ -5893,7 +5894,8 @@ class PullBoxResult(Struct, kw_only=True, omit_defaults=True):
     """Conductors that take volume, if there are any."""
 
     smallest_box: BoxCandidate | None = None
-    """The least by volume of the boxes that hold the entries."""
+    """The least by volume of the boxes that hold the entries, or, where none is known to, that
+    may."""
 
 
 class PullBoxStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="pull_box"):
@@ -8361,7 +8363,7 @@ class WouldComply(Struct, kw_only=True, omit_defaults=True):
     """Greatest cover, in whole inches; absent where 100 ft comply."""
 
     least_class: ConduitType | None = None
-    """Least class of direct-burial duct that is so stiff."""
+    """Least class of direct-burial duct, of the same trade sizes."""
 
     least_compaction: Compaction | None = None
     """Least compaction of the embedment asked."""
@@ -8370,7 +8372,7 @@ class WouldComply(Struct, kw_only=True, omit_defaults=True):
     """Least cover, in whole inches."""
 
     least_pipe_stiffness: Pressure | None = None
-    """Least stiffness for deflection and buckling."""
+    """Least stiffness; absent where wall, cover or flotation would not be kept."""
 
 
 BatchItem: TypeAlias = (

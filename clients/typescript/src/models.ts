@@ -410,9 +410,9 @@ export interface BoxCandidate {
   length: Length;
   /** JSON pointer of its size. */
   pointer: string;
-  /** Whether it has them with length and width exchanged. */
+  /** Whether it does so with length and width exchanged. */
   turned: boolean;
-  /** Whether it has the least dimensions and volume. */
+  /** Whether it holds the entries, so far apart as they must lie. */
   verdict: Verdict;
   /** From bottom to top, as listed. */
   width: Length;
@@ -1774,7 +1774,7 @@ export interface EarthLoadRequest {
   load_spread_ratio?: number;
   /** The same for the long term, for buckling. From 1000 psi to 1e+08 psi. */
   long_term_modulus?: Pressure;
-  /** What ducts by their diameters are made of. */
+  /** What ducts by their diameters and of no type are made of. */
   material?: PlasticMaterial;
   /** Modulus of elasticity of the ducts for a moment. From 1000 psi to 1e+08 psi. */
   modulus?: Pressure;
@@ -2591,7 +2591,9 @@ export interface InService {
   uplift_per_length: ForcePerLength;
   /** Whether they stay down with the factor asked. */
   verdict: Verdict;
-  /** The second over the first; absent where nothing lifts. */
+  /**
+   * The second over the first, the least of any bare ducts that lie over each other; absent where nothing lifts.
+   */
   factor_ratio?: number;
 }
 
@@ -3457,7 +3459,7 @@ export interface PullBoxResult {
   racking?: RackedCable;
   /** Conductors that take volume, if there are any. */
   small_conductors?: SmallConductorVolume;
-  /** The least by volume of the boxes that hold the entries. */
+  /** The least by volume of the boxes that hold the entries, or, where none is known to, that may. */
   smallest_box?: BoxCandidate;
 }
 
@@ -5382,12 +5384,12 @@ export type WiringMethod = (typeof WIRING_METHOD_VALUES)[number];
 export interface WouldComply {
   /** Greatest cover, in whole inches; absent where 100 ft comply. */
   greatest_cover?: Length;
-  /** Least class of direct-burial duct that is so stiff. */
+  /** Least class of direct-burial duct, of the same trade sizes. */
   least_class?: ConduitType;
   /** Least compaction of the embedment asked. */
   least_compaction?: Compaction;
   /** Least cover, in whole inches. */
   least_cover?: Length;
-  /** Least stiffness for deflection and buckling. */
+  /** Least stiffness; absent where wall, cover or flotation would not be kept. */
   least_pipe_stiffness?: Pressure;
 }

@@ -59,7 +59,7 @@ def by_pairs(pulls: list[tuple[Place, Place, bool]]) -> list[float]:
         if facing == FACING[wall] and not pulls[number][2]:
             raise_to(AXIS[wall], 8 * larger)
             continue
-        if wall == facing:
+        if (wall, row) == (facing, line):
             raise_to(ALONG[wall], OUTSIDE[size] + 6 * larger + OUTSIDE[other])
         for near, level in ((wall, row), (facing, line)):
             beside = sorted(SIZES[one] for (on, at, one), _ in places if (on, at) == (near, level))
@@ -98,7 +98,7 @@ RADIUS = {"shielded": 12, "nonshielded": 8}
 @settings(max_examples=200, deadline=None)
 @given(lines=st.lists(CABLES, min_size=1, max_size=5))
 def test_above_the_threshold_cables_are_added_up_by_wall(lines: list[tuple[str, str, int, float, str]]) -> None:
-    """Entries without a raceway: what they take of a wall is left out, and depth is free to the room to bend."""
+    """Entries without a raceway take the thickest of their cables of a wall, all in its one row."""
     entries = [{"wall": wall, "circuits": [f"{n}"]} for n, line in enumerate(lines) for wall in line[:2]]
     circuits = [
         {
@@ -127,4 +127,8 @@ def test_above_the_threshold_cables_are_added_up_by_wall(lines: list[tuple[str, 
             if near == "back":
                 needs = [RADIUS[made] * one for _, one, made in through]
             least[AXIS[near]] = max(least[AXIS[near]], *needs)
+    for wall in AXIS:
+        takes = [diameter for *walls, _, diameter, _ in lines for on in walls if on == wall]
+        least[ALONG[wall]] = max(least[ALONG[wall]], sum(takes))
+        least[ACROSS[wall]] = max(least[ACROSS[wall]], *takes, 0.0)
     assert told(request) == pytest.approx(least)

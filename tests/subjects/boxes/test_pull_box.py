@@ -146,7 +146,11 @@ def test_above_1000_volts_cables_count_and_not_raceways() -> None:
     ]
     lines: dict[str, Any] = {"a": {"cables": cables(3, 1.5)}, "b": {"cables": cables(1, 1.0, "nonshielded")}}
     request = box(entries, volts=15_000, circuits=lines)
-    assert leasts(request) == [(58, "opposite_wall", [0]), (57, "opposite_wall", [1]), None]
+    assert leasts(request) == [
+        (58, "opposite_wall", [0]),
+        (57, "opposite_wall", [1]),
+        (2.5, "room_for_entries", [0, 2]),
+    ]
     pulls = result("pull-box", request)["pulls"]
     assert [one.get("least_entry_distance") for one in pulls] == [inches(54), None]
     assert result("pull-box", request)["least_length"]["citation"] == "NFPA 70-2023, 314.71(B)"
@@ -286,8 +290,11 @@ def test_a_box_is_held_against_every_least_dimension() -> None:
 
 
 def test_entries_of_one_conductor_are_judged_by_their_positions() -> None:
-    """Both 20 in from the corner: (20 - 2.25) x sqrt 2 = 25.10 in against 24; both 19 in: 23.69 in: derived."""
-    far, near = ask("pull-box", placed(20)), ask("pull-box", placed(19))
+    """Both 20 in from the corner: (20 - 2.25) x sqrt 2 = 25.10 in against 24; both 19 in: 23.69 in: derived.
+
+    One at the back and one at the front of a box 12 in deep, 7.5 in: 27.90 - 2 x 1.65 = 24.60 in, so that is open.
+    """
+    far, near = ask("pull-box", placed(20)), ask("pull-box", placed(19) | {"box": sides(30, 30, 12)})
     assert far["verdict"] == "complies", "how deep each lies is not said, but they cannot be nearer"
     assert "entry_distance" not in far["result"]["pulls"][0]
     deep = copy.deepcopy(placed(20))
@@ -319,14 +326,57 @@ def test_the_smallest_of_the_boxes_at_hand_is_named_turned_if_need_be() -> None:
     sizes = [sides(36, 36, 10), sides(12, 24, 6), sides(24, 12, 3), sides(24, 24, 8)]
     found = result("pull-box", MIXED | {"box_sizes": sizes})
     verdicts = [(one["verdict"], one["turned"]) for one in found["candidates"]]
-    assert verdicts == [("complies", False), ("complies", True), ("violates", False), ("complies", False)]
+    assert verdicts == [("not_judged", False), ("not_judged", True), ("violates", False), ("not_judged", False)]
     smallest = found["smallest_box"]
     assert (smallest["pointer"], smallest["turned"]) == ("#/box_sizes/1", True)
     assert [smallest[one] for one in ("length", "width", "depth")] == [inches(12), inches(24), inches(6)]
+    straight = box([raceway("left", "3", "a"), raceway("right", "3", "a")], box_sizes=sizes)
+    answer = ask("pull-box", straight)
+    verdicts = [(one["verdict"], one["turned"]) for one in answer["result"]["candidates"]]
+    assert verdicts == [("complies", False), ("complies", True), ("violates", False), ("complies", False)]
+    assert answer["verdict"] == answer["result"]["smallest_box"]["verdict"] == "complies"
     none = ask("pull-box", MIXED | {"box_sizes": sizes[2:3]})
     assert none["verdict"] == "violates"
     assert "smallest_box" not in none["result"]
     assert codes(none, "violation") == ["no_size_large_enough"]
+
+
+CORNER = box([raceway("left", "4", "a"), raceway("bottom", "1", "a")])
+
+
+def test_a_box_in_which_entries_cannot_lie_so_far_apart_is_not_told_to_hold_them() -> None:
+    """Trade 4 and 1 ask for 24 in. In 24 x 6 x 6 in: the centers (23.3425, 3.75, 3.0925) in apart at most, 23.844 in;
+    edges less 2.25 x sqrt(1 - 0.97898^2) and 0.6575 x sqrt(1 - 0.15727^2): 22.736 in. Derived.
+    """
+    answer = ask("pull-box", CORNER | {"box_sizes": [sides(24, 6, 6)]})
+    [candidate] = answer["result"]["candidates"]
+    assert (candidate["verdict"], answer["verdict"]) == ("violates", "violates")
+    assert "smallest_box" not in answer["result"]
+    built = ask("pull-box", CORNER | {"box": sides(24, 6, 6)})
+    [found] = [one for one in built["findings"] if one["severity"] == "violation"]
+    assert (found["code"], found["limit"]) == ("entries_too_close", inches(24))
+    assert found["actual"]["value"] == pytest.approx(22.736, abs=0.01)
+    assert "at most" in found["message"]
+    wide = ask("pull-box", CORNER | {"box_sizes": [sides(24, 6, 6), sides(30, 24, 6)]})
+    assert wide["result"]["smallest_box"]["pointer"] == "#/box_sizes/1"
+    assert wide["result"]["smallest_box"]["verdict"] == wide["verdict"] == "not_judged"
+    [open_one] = [one for one in wide["findings"] if one["code"] == "entry_distance_not_judged"]
+    assert "at least 24 in" in open_one["message"]
+    plain = ask("pull-box", CORNER)
+    assert "least_box_too_small_for_distance" in codes(plain, "caution")
+    assert "verdict" not in plain
+
+
+def test_a_candidate_in_which_an_entry_would_reach_beyond_its_wall_does_not_hold_it() -> None:
+    found = result("pull-box", placed(20) | {"box_sizes": [sides(22, 40, 8), sides(24, 24, 8)]})
+    assert [one["verdict"] for one in found["candidates"]] == ["violates", "complies"]
+
+
+def test_the_working_of_a_box_shows_the_arithmetic_of_every_dimension() -> None:
+    steps = [(one["symbol"], one["substituted"]) for one in ask("pull-box", MIXED, "working=true")["working"]]
+    assert ("L", "left row 1, right row 1: 8 x 3 in") in steps
+    assert ("L", "left row 1: 6 x 3 in + 2 in") in steps
+    assert ("W", "top row 1: 6 x 2 in + 0 in") in steps
 
 
 MANHOLE = box(
@@ -409,6 +459,64 @@ def test_an_entry_larger_than_its_wall_has_no_answer() -> None:
     assert refused(placed(1)) == refused(beyond)
 
 
+def test_a_cable_larger_than_its_wall_has_no_answer() -> None:
+    entries: list[dict[str, Any]] = [{"wall": "left", "circuits": ["a"]}, {"wall": "right", "circuits": ["a"]}]
+    request = box(entries, 15_000, {"a": {"cables": cables(1, 2.0)}})
+    assert refused(request | {"box": sides(100, 1, 1)}) == {
+        f"#/entries/{at}/wall": "larger_than_its_wall" for at in (0, 1)
+    }
+    assert leasts(request)[1:] == [(2, "room_for_entries", [0]), (2, "room_for_entries", [0])]
+
+
+def test_raceways_that_lie_over_each_other_have_no_answer() -> None:
+    """Trade 4 has 4.5 in: centers 1 in apart overlap, and 4.5 in apart touch."""
+
+    def two(apart: float, **more: Any) -> dict[str, Any]:
+        entries = [raceway("left", "4", name, position=inches(at), **more) for name, at in (("a", 6), ("b", 6 + apart))]
+        far = [raceway("right", "4", name) for name in ("a", "b")]
+        return box(entries + far, box=sides(36, 24, 6))
+
+    for more in ({}, {"offset": inches(3)}):
+        assert refused(two(1, **more)) == {"#/entries/1/position": "overlaps_another_entry"}
+        assert ask("pull-box", two(4.5, **more))["verdict"] == "complies"
+    apart = two(1)
+    apart["entries"][1]["row"] = 2
+    assert ask("pull-box", apart | {"box": sides(36, 24, 12)})["verdict"] == "complies"
+
+
+def test_a_u_pull_between_two_rows_may_be_apart_across_them() -> None:
+    """Trade 3 at offsets of 2 and 24 in: 22 - 3.5 = 18.5 in against 18, in a box 12 in wide: derived."""
+    entries = [raceway("left", "3", "a", row=row, offset=inches(at)) for row, at in ((1, 2), (2, 24))]
+    for entry in entries:
+        entry["position"] = inches(6)
+    answer = ask("pull-box", box(entries, box=sides(24, 12, 30)))
+    assert answer["verdict"] == "complies"
+    [pull] = answer["result"]["pulls"]
+    assert pull["entry_distance"]["value"] == pytest.approx(18.5)
+    assert leasts(box(entries))[1] == (3.5, "room_for_entries", [0])
+
+
+def test_a_handhole_larger_than_handholes_are_built_is_cautioned() -> None:
+    entries = [raceway("left", "4", "a"), raceway("right", "4", "a")]
+    large = ask("pull-box", box(entries, structure="handhole", box=sides(60, 40, 48)))
+    assert codes(large, "caution").count("larger_than_a_handhole") == 3
+    most = ask("pull-box", box(entries, structure="handhole", box=sides(48, 36, 36)))
+    assert "larger_than_a_handhole" not in codes(most)
+
+
+def test_racks_above_the_threshold_are_practice_and_building_wire_is_cautioned_there() -> None:
+    answer = ask("pull-box", MANHOLE | {"racking": {"offset": inches(12)}})
+    [racks] = [one for one in answer["findings"] if one["code"] == "rack_the_conductors"]
+    assert "314.28" not in racks["citation"]
+    entries = [raceway("left", "3", "a"), raceway("right", "3", "a")]
+    wire = ask("pull-box", box(entries, 15_000, {"a": {"cables": wires("500 kcmil")}}))
+    [found] = [one for one in wire["findings"] if one["code"] == "insulation_below_the_voltage"]
+    assert found["pointer"] == "#/circuits/0/cables/0/cable/insulation"
+    assert "insulation_below_the_voltage" not in codes(
+        ask("pull-box", box(entries, 480, {"a": {"cables": wires("500 kcmil")}}))
+    )
+
+
 def test_what_else_cannot_be_asked_is_refused_with_its_pointer() -> None:
     unknown = copy.deepcopy(MIXED)
     unknown["entries"][3]["circuits"] = ["c"]
@@ -449,5 +557,5 @@ def test_a_raceway_by_its_diameters_counts_as_no_less_than_its_trade_size(outsid
 
 def test_the_example_is_a_whole_box() -> None:
     found = result("pull-box", EXAMPLES["pull-box"])
-    assert found["smallest_box"]["pointer"] == "#/box_sizes/0"
+    assert found["smallest_box"]["pointer"] == "#/box_sizes/1", "of the other one an entry 19 in up reaches beyond"
     assert [one["verdict"] for one in found["pulls"]] == ["complies"]

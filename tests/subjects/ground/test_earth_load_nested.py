@@ -64,7 +64,7 @@ def test_everything_told_of_a_load_names_a_member_of_the_form_that_holds_it() ->
     assert strays(Run, told) == []
     assert {"#/street/compaction", "#/street/modulus", "#/stretches/1/depth", "#/ducts/conduit"} <= told
     where = {(one.code, one.pointer) for one in sheet.book.findings}
-    assert ("no_cover_under_traffic", "#/stretches/1/depth") in where
+    assert ("too_little_cover_under_traffic", "#/stretches/1/depth") in where
     assert ("shallow_under_traffic", "#/stretches/2/depth") in where
     assert ("deflection_exceeded", "#/ducts/conduit") in where
     assert [one.code for one in sheet.book.cautions].count("excavation_safety") == 1

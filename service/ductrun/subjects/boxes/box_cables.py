@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import NamedTuple
 
-from ductrun.kit.backing import published
-from ductrun.kit.choices import Standing
+from ductrun.kit.backing import PRACTICE, published
+from ductrun.kit.choices import Severity, Standing
 from ductrun.kit.defaults import Default
 from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.parts.cables import Cable, CableLine
@@ -76,6 +76,8 @@ def _settle(line: CableLine, by_cable: bool, sheet: Worksheet) -> BoxCable:
     else:
         row = row_of(cable, sheet)
         sheet.cite(row.source)
+        if by_cable:
+            _find_building_wire(sheet)
         diameter, size = float(row.diameter_in) * LengthUnit.INCH.scale, cable.size
     radius = None if cable.bending_radius is None else cable.bending_radius.si
     shielding = None
@@ -83,6 +85,18 @@ def _settle(line: CableLine, by_cable: bool, sheet: Worksheet) -> BoxCable:
         shielding = _shielding(cable, sheet)
         radius = _radius(cable, shielding, diameter, sheet) if radius is None else radius
     return BoxCable(line.count, diameter, size, conductors, shielding, radius)
+
+
+def _find_building_wire(sheet: Worksheet) -> None:
+    """Say that what is listed by its insulation is wire of low voltage, in a box above that."""
+    sheet.find(
+        Severity.CAUTION,
+        "insulation_below_the_voltage",
+        "This is building wire, which is not made for the voltage of this box: give the cable by its diameter and "
+        "shielding, or keep it behind a barrier if it belongs to another circuit.",
+        PRACTICE,
+        member="insulation",
+    )
 
 
 def _shielding(cable: Cable, sheet: Worksheet) -> CableShielding:

@@ -5,13 +5,14 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from ductrun.engineering.rounding import over, under
-from ductrun.kit.backing import PRACTICE, published
+from ductrun.kit.backing import PRACTICE, Backing, published
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import quantity
 from ductrun.kit.wording import apart as written_apart
 from ductrun.kit.wording import text_of
 from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.boxes.choices import BoxDimension, Structure
+from ductrun.subjects.boxes.distances import Sides, Through, through_box
 from ductrun.subjects.boxes.filling import SmallConductors
 from ductrun.subjects.boxes.placing import Entered, Entry, Pull
 from ductrun.subjects.boxes.requiring import Requirement, in_inches
@@ -71,48 +72,82 @@ def _in_words(need: Requirement, entries: Sequence[Entry]) -> str:
     return f"what enters through the {' and the '.join(walls)}"
 
 
-def find_distances(
-    pulls: Sequence[tuple[Pull, float | None, float | None, bool | None]], entered: Entered, in_a_box: bool
-) -> None:
+def find_distances(pulls: Sequence[Through], entered: Entered, *, in_a_box: bool) -> None:
     """Hold the entries of every circuit that turns against the distance they must have.
 
     Without positions that is open: told once, and judged only where there is a box to be judged.
     """
     open_ones = []
-    for pull, apart, gap, kept in pulls:
-        if apart is None:
+    for one in pulls:
+        if one.apart is None:
             continue
-        sheet = entered.entries[pull.other].sheet
-        if kept is None:
-            open_ones.append((apart, sheet))
+        sheet = entered.entries[one.pull.other].sheet
+        if one.kept is None:
+            open_ones.append((one.apart, one.pull, sheet))
             continue
-        sheet.judge(kept)
-        if not kept and gap is not None:
-            told, limit = sheet.tell.size(gap), sheet.tell.given(in_inches(apart))
-            has, needs = written_apart(told, limit)
-            sheet.find(
-                Severity.VIOLATION,
-                "entries_too_close",
-                f"Entries {pull.one + 1} and {pull.other + 1} hold the same conductors and are {has} apart between "
-                f"their near edges, less than {needs}: set them farther apart.",
-                sheet.rule("box_above_angle" if entered.by_cable else "box_angle"),
-                told,
-                limit,
-                member="position",
-            )
+        sheet.judge(one.kept)
+        if not one.kept:
+            _find_too_close(one.pull, one.apart, one.gap, one.most or 0.0, entered)
     if in_a_box and open_ones:
-        apart, sheet = max(open_ones, key=lambda one: one[0])
+        apart, pull, sheet = max(open_ones, key=lambda one: one[0])
         limit = sheet.tell.given(in_inches(apart))
         sheet.judge(None)
         sheet.find(
             Severity.CAUTION,
             "entry_distance_not_judged",
-            f"Entries that hold the same conductors must be up to {text_of(limit)} apart between "
-            "their near edges, which was not judged: give the position of each in its wall.",
-            sheet.rule("box_above_angle" if entered.by_cable else "box_angle"),
+            f"Entries {pull.one + 1} and {pull.other + 1} hold the same conductors and must be at least "
+            f"{text_of(limit)} apart between their near edges, which was not judged: give position and offset of each "
+            "entry in its wall.",
+            _apart_rule(entered, sheet),
             limit=limit,
             member="position",
         )
+
+
+def _find_too_close(pull: Pull, apart: float, gap: float | None, most: float, entered: Entered) -> None:
+    """Find two entries of a circuit that lie too close, or that can lie no farther apart in the box."""
+    sheet = entered.entries[pull.other].sheet
+    told, limit = sheet.tell.size(most if gap is None else gap), sheet.tell.given(in_inches(apart))
+    has, needs = written_apart(told, limit)
+    where = f"Entries {pull.one + 1} and {pull.other + 1} hold the same conductors and"
+    sheet.find(
+        Severity.VIOLATION,
+        "entries_too_close",
+        f"{where} are {has} apart between their near edges, less than {needs}: set them farther apart."
+        if gap is not None
+        else f"{where} can lie at most {has} apart in this box, less than {needs}: take a larger box.",
+        _apart_rule(entered, sheet),
+        told,
+        limit,
+        member="position",
+    )
+
+
+def _apart_rule(entered: Entered, sheet: Worksheet) -> Backing:
+    return sheet.rule("box_above_angle" if entered.by_cable else "box_angle")
+
+
+def find_least_too_near(entered: Entered, least: Sides) -> None:
+    """Say which entries could not lie far enough apart in a box of the least dimensions, which must then be larger."""
+    if 0.0 in least:
+        return
+    for pull in entered.pulls:
+        one = through_box(entered, pull, least)
+        if one.kept is False and one.apart is not None and one.gap is None:
+            sheet = entered.entries[pull.other].sheet
+            told, limit = sheet.tell.size(one.most or 0.0), sheet.tell.given(in_inches(one.apart))
+            has, needs = written_apart(told, limit)
+            sheet.find(
+                Severity.CAUTION,
+                "least_box_too_small_for_distance",
+                f"In a box of the least dimensions entries {pull.one + 1} and {pull.other + 1}, which hold the same "
+                f"conductors, can lie at most {has} apart, less than {needs}: take a larger one.",
+                _apart_rule(entered, sheet),
+                told,
+                limit,
+                member="position",
+            )
+            return
 
 
 def find_sizes(least: Sequence[Requirement | None], sheet: Worksheet) -> None:
@@ -129,7 +164,7 @@ def find_sizes(least: Sequence[Requirement | None], sheet: Worksheet) -> None:
     )
 
 
-def find_use(structure: Structure, sides: Sequence[float], sheet: Worksheet) -> None:
+def find_use(structure: Structure, sides: Sequence[float], by_cable: bool, sheet: Worksheet) -> None:
     """Say what the size and the use of a box ask for."""
     largest = max(sides)
     if over(largest, RACKED_FROM.value.si):
@@ -139,7 +174,7 @@ def find_use(structure: Structure, sides: Sequence[float], sheet: Worksheet) -> 
             "rack_the_conductors",
             f"With a dimension of {text_of(told)}, over {text_of(most)}, all conductors are to be cabled or racked: "
             "plan the racks.",
-            sheet.rule("box_racked"),
+            PRACTICE if by_cable else sheet.rule("box_racked"),
             told,
             most,
             member="structure",

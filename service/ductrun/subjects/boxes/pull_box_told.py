@@ -11,11 +11,12 @@ from ductrun.kit.choices import Verdict
 from ductrun.kit.telling import Telling
 from ductrun.subjects.boxes.boxing import MOST_SIZES
 from ductrun.subjects.boxes.choices import BoxRule, PullKind, StandardBoxKind, Structure
+from ductrun.subjects.boxes.distances import Through
 from ductrun.subjects.boxes.entries import MOST_CIRCUITS, MOST_ENTRIES, MOST_SPLICED
 from ductrun.subjects.boxes.filling import SmallConductors
 from ductrun.subjects.boxes.racks import OPENING, Racked
 from ductrun.subjects.boxes.requiring import Requirement, in_inches
-from ductrun.subjects.boxes.sizing import Candidate, Sized, Through
+from ductrun.subjects.boxes.sizing import Candidate, Sized
 from ductrun.units import Volume
 
 _PAIRS = MOST_SPLICED * (MOST_SPLICED - 1) // 2
@@ -84,8 +85,8 @@ class BoxCandidate(Struct, frozen=True, gc=False):
     """A box that can be had."""
 
     pointer: Annotated[str, Meta(description="JSON pointer of its size.")]
-    verdict: Annotated[Verdict, Meta(description="Whether it has the least dimensions and volume.")]
-    turned: Annotated[bool, Meta(description="Whether it has them with length and width exchanged.")]
+    verdict: Annotated[Verdict, Meta(description="Whether it holds the entries, so far apart as they must lie.")]
+    turned: Annotated[bool, Meta(description="Whether it does so with length and width exchanged.")]
     length: Annotated[answers.Length, Meta(description="From left to right, as listed.")]
     width: Annotated[answers.Length, Meta(description="From bottom to top, as listed.")]
     depth: Annotated[answers.Length, Meta(description="From back to front.")]
@@ -109,7 +110,10 @@ class PullBoxResult(Struct, frozen=True, gc=False):
         SmallConductorVolume | UnsetType, Meta(description="Conductors that take volume, if there are any.")
     ] = UNSET
     smallest_box: Annotated[
-        BoxCandidate | UnsetType, Meta(description="The least by volume of the boxes that hold the entries.")
+        BoxCandidate | UnsetType,
+        Meta(
+            description="The least by volume of the boxes that hold the entries, or, where none is known to, that may."
+        ),
     ] = UNSET
     racking: Annotated[RackedCable | UnsetType, Meta(description="The racks, if they were asked.")] = UNSET
     least_access_opening: Annotated[

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
 from ductrun.engineering import box_size as engineering
@@ -75,8 +75,8 @@ def structure_needs(structure: Structure, racked: Racked | None) -> Iterator[Req
         yield Requirement(0, racked.wall, BoxRule.RACKING, WORKED_OUT, ())
 
 
-def check_handhole(entered: Entered, least: tuple[Requirement | None, ...], sheet: Worksheet) -> None:
-    """Caution where a handhole holds a splice, or must be larger than handholes are made."""
+def check_handhole(entered: Entered, sides: Sequence[float], sheet: Worksheet) -> None:
+    """Caution where a handhole holds a splice, or is or must be larger [m] than handholes are made."""
     backing = backing_of(_HANDHOLE)
     for index, circuit in enumerate(entered.circuits):
         if circuit.spliced:
@@ -88,13 +88,13 @@ def check_handhole(entered: Entered, least: tuple[Requirement | None, ...], shee
                 member="spliced",
             )
             break
-    for one in least:
-        if one is not None and over(one.least, _MOST[one.axis].si):
-            told, most = sheet.tell.distance(one.least), sheet.tell.given(_MOST[one.axis])
+    for side, limit in zip(sides, _MOST, strict=True):
+        if over(side, limit.si):
+            told, most = sheet.tell.distance(side), sheet.tell.given(limit)
             sheet.find(
                 Severity.CAUTION,
                 "larger_than_a_handhole",
-                f"It must measure {text_of(told)}, and handholes are built to {text_of(most)} at most: take a manhole.",
+                f"It measures {text_of(told)}, and handholes are built to {text_of(most)} at most: take a manhole.",
                 backing,
                 told,
                 most,

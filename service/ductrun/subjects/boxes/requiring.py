@@ -23,9 +23,13 @@ _RADIUS_GIVEN = Backing("the radius given", Standing.CALLER)
 _BY_SIZE = _MULTIPLES["trade_size"]
 
 
+Term = tuple[float, float]
+
+
 class Requirement(NamedTuple):
     """The least of a dimension [m], by the index of its axis: its rule and what backs it, and the entries that decided
-    it by their index, none where no entry did.
+    it by their index, none where no entry did; `terms` are what it adds up of [m], each with
+    how many times it is taken.
     """
 
     axis: int
@@ -33,6 +37,7 @@ class Requirement(NamedTuple):
     rule: BoxRule
     backing: Backing
     entries: tuple[int, ...]
+    terms: tuple[Term, ...] = ()
 
 
 def in_inches(least: float) -> Length:
@@ -66,7 +71,7 @@ def requirements_of(entered: Entered, removable: BoxWall, sheet: Worksheet) -> l
     found += _u_pulls(entered, asked, rules)
     if not entered.by_cable:
         found += _by_radius(entered)
-    return found + list(_room(entered.entries))
+    return found + list(_room(entered))
 
 
 def sized(entered: Entered, pull: Pull) -> bool:
@@ -91,14 +96,17 @@ def _straight(entered: Entered, pulls: Sequence[Pull], rules: _Rules) -> Iterato
         one, other = entered.entries[pull.one], entered.entries[pull.other]
         if entered.by_cable:
             cables = entered.circuits[pull.circuit].cables or []
-            least = max(engineering.straight_length(multiple_of(one).straight, one.diameter) for one in cables)
-            yield Requirement(one.axis, least, BoxRule.STRAIGHT_PULL, rules.straight, (pull.one, pull.other))
+            most = max(cables, key=lambda cable: multiple_of(cable).straight * cable.diameter)
+            least = engineering.straight_length(multiple_of(most).straight, most.diameter)
+            terms, both = ((multiple_of(most).straight, most.diameter),), (pull.one, pull.other)
+            yield Requirement(one.axis, least, BoxRule.STRAIGHT_PULL, rules.straight, both, terms)
         elif not entered.circuits[pull.circuit].spliced:
             largest = max(pull.one, pull.other, key=lambda at: size_of(entered.entries[at]))
             decided = (largest, pull.other if largest == pull.one else pull.one)
             size = max(size_of(one), size_of(other))
             least = engineering.straight_length(_BY_SIZE.straight, size)
-            yield Requirement(one.axis, least, BoxRule.STRAIGHT_PULL, rules.straight, decided)
+            terms = ((_BY_SIZE.straight, size),)
+            yield Requirement(one.axis, least, BoxRule.STRAIGHT_PULL, rules.straight, decided, terms)
 
 
 def size_of(entry: Entry) -> float:
@@ -118,7 +126,25 @@ def _turning(entered: Entered, pulls: Sequence[Pull], removable: BoxWall, rules:
         to_cover = OPPOSITE[wall] is removable
         least, decided, spaced = _to_opposite_wall(entered, members, to_cover)
         rule = (rules.cover_rule, rules.cover) if spaced else (BoxRule.OPPOSITE_WALL, rules.angle)
-        yield Requirement(AXES[wall], least, *rule, (decided,))
+        terms = () if spaced else _terms_of_wall(entered, members, decided)
+        yield Requirement(AXES[wall], least, *rule, (decided,), terms)
+
+
+def in_words(terms: Sequence[Term]) -> str:
+    """Write terms as a sum in inches."""
+    inches = [(times, f"{LengthUnit.INCH.from_si(length):.6g} in") for times, length in terms]
+    return " + ".join(length if times == 1 else f"{times:g} x {length}" for times, length in inches)
+
+
+def _terms_of_wall(entered: Entered, members: Sequence[int], decided: int) -> tuple[Term, ...]:
+    """Give the multiple of the largest, and the sum of all others."""
+    if entered.by_cable:
+        through = [cable for at in members for cable in cables_of(entered, at)]
+        most = max(through, key=lambda cable: (multiple_of(cable).angle - 1) * cable.diameter)
+        others = sum(cable.cable_count * cable.diameter for cable in through) - most.diameter
+        return (multiple_of(most).angle, most.diameter), (1, others)
+    largest = size_of(entered.entries[decided])
+    return (_BY_SIZE.angle, largest), (1, sum(size_of(entered.entries[at]) for at in members) - largest)
 
 
 def _to_opposite_wall(entered: Entered, members: Sequence[int], to_cover: bool) -> tuple[float, int, bool]:
@@ -170,11 +196,13 @@ def apart_of(entered: Entered, pull: Pull) -> float:
 
 def _u_pulls(entered: Entered, pulls: Sequence[Pull], rules: _Rules) -> Iterator[Requirement]:
     for pull in pulls:
-        if pull.kind is PullKind.U_PULL:
-            one, other = (entered.entries[at] for at in (pull.one, pull.other))
+        one, other = (entered.entries[at] for at in (pull.one, pull.other))
+        if pull.kind is PullKind.U_PULL and one.row == other.row:  # in two rows they may be apart across them
             apart = apart_of(entered, pull)
             least = engineering.wall_of_u_pull(one.outside or 0.0, apart, other.outside or 0.0)
-            yield Requirement(ALONG[one.axis], least, BoxRule.ENTRIES_APART, rules.angle, (pull.one, pull.other))
+            terms = (1, one.outside or 0.0), (1, apart), (1, other.outside or 0.0)
+            both = (pull.one, pull.other)
+            yield Requirement(ALONG[one.axis], least, BoxRule.ENTRIES_APART, rules.angle, both, terms)
 
 
 def _by_radius(entered: Entered) -> Iterator[Requirement]:
@@ -189,17 +217,23 @@ def _by_radius(entered: Entered) -> Iterator[Requirement]:
             yield Requirement(axis, least, BoxRule.BENDING_RADIUS, _RADIUS_GIVEN, (at,))
 
 
-def _room(entries: Sequence[Entry]) -> Iterator[Requirement]:
-    """Give what the raceways of every wall take by their outside diameters: along the fullest row, and across rows."""
+def taken_by(entered: Entered, at: int) -> float:
+    """Give what an entry takes of its wall [m]: its raceway, or without one the thickest of its cables."""
+    outside = entered.entries[at].outside
+    return max([cable.diameter for cable in cables_of(entered, at)], default=0.0) if outside is None else outside
+
+
+def _room(entered: Entered) -> Iterator[Requirement]:
+    """Give what the entries of every wall take of it: along the fullest row, and across rows."""
     walls: dict[BoxWall, dict[int, list[int]]] = {}
-    for at, entry in enumerate(entries):
-        if entry.outside is not None:
-            walls.setdefault(entry.wall, {}).setdefault(entry.row, []).append(at)
+    takes = [taken_by(entered, at) for at in range(len(entered.entries))]
+    for at, entry in enumerate(entered.entries):
+        walls.setdefault(entry.wall, {}).setdefault(entry.row, []).append(at)
     for wall, rows in walls.items():
-        taken = {row: sum(entries[at].outside or 0.0 for at in members) for row, members in rows.items()}
+        taken = {row: sum(takes[at] for at in members) for row, members in rows.items()}
         fullest = max(taken, key=lambda row: taken[row])
-        widest = [max(members, key=lambda at: entries[at].outside or 0.0) for members in rows.values()]
-        deep = sum(entries[at].outside or 0.0 for at in widest)
+        widest = [max(members, key=lambda at: takes[at]) for members in rows.values()]
+        deep = sum(takes[at] for at in widest)
         axis, rule = AXES[wall], BoxRule.ROOM_FOR_ENTRIES
         yield Requirement(ALONG[axis], taken[fullest], rule, WORKED_OUT, tuple(rows[fullest]))
         yield Requirement(ACROSS[axis], deep, rule, WORKED_OUT, tuple(widest))

@@ -5,46 +5,31 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import NamedTuple
 
-from ductrun.engineering import box_size as engineering
-from ductrun.engineering.box_size import Vector
 from ductrun.engineering.rounding import over, under
 from ductrun.kit.backing import WORKED_OUT
-from ductrun.kit.worksheet import Fault, UnanswerableError, Worksheet
-from ductrun.subjects.boxes.box_findings import find_box, find_distances, find_sizes, find_use
+from ductrun.kit.worksheet import Worksheet
+from ductrun.subjects.boxes.box_findings import find_box, find_distances, find_least_too_near, find_sizes, find_use
 from ductrun.subjects.boxes.boxing import REMOVABLE_COVER, STRUCTURE, Boxing, BoxSize
 from ductrun.subjects.boxes.choices import BoxWall, Structure
+from ductrun.subjects.boxes.distances import Sides, Through, beyond, check_places, through_box, turning_pulls
 from ductrun.subjects.boxes.filling import SmallConductors, volume_of
-from ductrun.subjects.boxes.placing import ACROSS, ALONG, Entered, Entry, Pull
+from ductrun.subjects.boxes.placing import Entered
 from ductrun.subjects.boxes.racks import Racked, check_handhole, rack, structure_needs
-from ductrun.subjects.boxes.requiring import Requirement, apart_of, in_inches, requirements_of, sized, turns
+from ductrun.subjects.boxes.requiring import Requirement, in_inches, in_words, requirements_of
 from ductrun.tables import TABLES
 from ductrun.units import Voltage
 
 _THRESHOLDS = {row.edition: Voltage.parse(row.threshold_v, "V").si for row in TABLES["box_voltage_thresholds"]}
-_FAR_WALLS = (BoxWall.RIGHT, BoxWall.TOP, BoxWall.FRONT)
-
-Sides = tuple[float, float, float]
-
-
-class Through(NamedTuple):
-    """A pull with the least distance [m] between the near edges of its entries, None where none is asked; that distance
-    by the positions given [m], None where they do not tell it; and whether it is kept, None where that is open.
-    """
-
-    pull: Pull
-    apart: float | None
-    gap: float | None
-    kept: bool | None
 
 
 class Candidate(NamedTuple):
-    """A box that can be had: its place in the request, its dimensions as given, whether it holds the entries, and
-    whether it does so with length and width exchanged.
+    """A box that can be had: its place in the request, its dimensions as given, whether it holds the entries, None
+    where that hangs on positions that are not given, and whether it does so with length and width exchanged.
     """
 
     pointer: str
     size: BoxSize
-    holds: bool
+    holds: bool | None
     turned: bool
 
 
@@ -81,19 +66,19 @@ def size_box(given: Boxing, entered: Entered, removable: BoxWall, sheet: Workshe
     """Size a box for what enters it, and hold the boxes at hand against that."""
     structure = sheet.settle("structure", given.structure, STRUCTURE)
     sides = None if given.box is None else _sides(given.box)
-    _check_places(entered.entries, sides)
+    check_places(entered, sides)
     racked = None if given.racking is None else rack(given.racking, entered, sheet.within("racking"))
     requirements = requirements_of(entered, removable, sheet)
     requirements += structure_needs(structure, racked)
     least = (_deciding(requirements, 0), _deciding(requirements, 1), _deciding(requirements, 2))
     small = volume_of(entered, sheet)
-    through = [_through(entered, pull, sides) for pull in entered.pulls]
+    through = [through_box(entered, pull, sides) for pull in entered.pulls]
+    turning = turning_pulls(entered) if given.box_sizes else []
     candidates = [
-        _candidate(size, least, small, sheet.pointer(f"box_sizes/{index}"))
+        _candidate(size, least, small, entered._replace(pulls=turning), sheet.pointer(f"box_sizes/{index}"))
         for index, size in enumerate(given.box_sizes or ())
     ]
-    holding = [one for one in candidates if one.holds]
-    smallest = min(holding, key=lambda one: _volume(_sides(one.size)), default=None)
+    smallest = _smallest(candidates)
     found = Sized(
         structure=structure,
         removable=removable,
@@ -110,12 +95,17 @@ def size_box(given: Boxing, entered: Entered, removable: BoxWall, sheet: Workshe
     )
     if sides is not None:
         find_box(sides, least, small, entered.entries, sheet.within("box"))
-    find_distances([(one.pull, one.apart, one.gap, one.kept) for one in through], entered, sides is not None)
+    unknown = smallest is not None and smallest.holds is None
+    find_distances(through, entered, in_a_box=sides is not None or unknown)
+    if sides is None and not candidates:
+        find_least_too_near(entered, _leasts(least))
     if candidates and smallest is None:
         find_sizes(least, sheet)
+    elif smallest is not None:
+        sheet.judge(smallest.holds)
     if structure is Structure.HANDHOLE:
-        check_handhole(entered, least, sheet)
-    find_use(structure, sides or _leasts(least), sheet)
+        check_handhole(entered, sides or _leasts(least), sheet)
+    find_use(structure, sides or _leasts(least), entered.by_cable, sheet)
     if sheet.working is not None:
         _show(requirements, entered, sheet)
     return found
@@ -144,90 +134,40 @@ def _deciding(requirements: Sequence[Requirement], axis: int) -> Requirement | N
 
 
 def _candidate(
-    size: BoxSize, least: Sequence[Requirement | None], small: SmallConductors | None, pointer: str
+    size: BoxSize, least: Sequence[Requirement | None], small: SmallConductors | None, entered: Entered, pointer: str
 ) -> Candidate:
-    sides, needs = _sides(size), _leasts(least)
-    turned = (sides[1], sides[0], sides[2])
-    upright, lying = (
-        not any(under(side, need) for side, need in zip(way, needs, strict=True)) for way in (sides, turned)
-    )
-    holds = (upright or lying) and (small is None or not under(_volume(sides), small.volume))
-    return Candidate(pointer, size, holds, holds and not upright)
+    sides = _sides(size)
+    if small is not None and under(_volume(sides), small.volume):
+        return Candidate(pointer, size, False, False)
+    upright = _holds(sides, least, entered)
+    if upright is not False:
+        return Candidate(pointer, size, upright, False)
+    lying = _holds((sides[1], sides[0], sides[2]), least, entered)
+    return Candidate(pointer, size, lying, lying is not False)
 
 
-def _through(entered: Entered, pull: Pull, sides: Sides | None) -> Through:
-    if not (sized(entered, pull) and turns(entered, pull)):
-        return Through(pull, None, None, None)
-    apart = apart_of(entered, pull)
-    gap, whole = _gap(entered.entries[pull.one], entered.entries[pull.other], sides)
-    kept = True if not under(gap, apart) else False if whole else None
-    return Through(pull, apart, gap if whole else None, kept)
+def _holds(sides: Sides, least: Sequence[Requirement | None], entered: Entered) -> bool | None:
+    """Say whether a box holds its entries as it stands; None where that hangs on positions that are not given."""
+    if any(under(side, need) for side, need in zip(sides, _leasts(least), strict=True)):
+        return False
+    if any(beyond(entry, sides) for entry in entered.entries):
+        return False
+    kept = True
+    for pull in entered.pulls:
+        held = through_box(entered, pull, sides).kept
+        if held is False:
+            return False
+        kept = kept and held is True
+    return kept or None
 
 
-def _gap(one: Entry, other: Entry, sides: Sides | None) -> tuple[float, bool]:
-    """Give the distance [m] of two entries, and whether it is known; a place that is not counts as the nearest."""
-    at, to = _center(one, sides), _center(other, sides)
-    if one.wall is other.wall:  # wherever the wall stands
-        at[one.axis] = to[one.axis] = 0.0
-    if one.outside is None or other.outside is None:
-        return 0.0, False
-    whole = None not in at and None not in to
-    places = [(0.0, 0.0) if a is None or b is None else (a, b) for a, b in zip(at, to, strict=True)]
-    near, far = (Vector(*[pair[which] for pair in places]) for which in (0, 1))
-    gap = engineering.gap_between(near, far, (one.axis, other.axis), (one.outside / 2, other.outside / 2))
-    return gap, whole
-
-
-def _center(entry: Entry, sides: Sides | None) -> list[float | None]:
-    """Give the center of an entry [m], from the left, the bottom and the back; None where that is not known."""
-    center: list[float | None] = [None, None, None]
-    center[ALONG[entry.axis]], center[ACROSS[entry.axis]] = entry.position, entry.offset
-    center[entry.axis] = 0.0
-    if entry.wall in _FAR_WALLS:
-        center[entry.axis] = None if sides is None else sides[entry.axis]
-    return center
-
-
-def _check_places(entries: Sequence[Entry], sides: Sides | None) -> None:
-    """Refuse an entry that is larger than its wall, or that reaches beyond it."""
-    faults = []
-    for entry in entries:
-        if entry.outside is None:
-            continue
-        room = (None, None) if sides is None else (sides[ALONG[entry.axis]], sides[ACROSS[entry.axis]])
-        if sides is not None and any(over(entry.outside, one) for one in room if one is not None):
-            faults.append(_too_large(entry, entry.outside, min(one for one in room if one is not None)))
-            continue
-        for member, place, most in (("position", entry.position, room[0]), ("offset", entry.offset, room[1])):
-            if place is not None and (fault := _beyond(entry, member, place, entry.outside / 2, most)):
-                faults.append(fault)
-    if faults:
-        raise UnanswerableError(*faults)
-
-
-def _too_large(entry: Entry, outside: float, room: float) -> Fault:
-    size = entry.sheet.tell.size
-    return entry.sheet.fault(
-        "conduit",
-        "larger_than_its_wall",
-        "This raceway is larger than the wall it enters: enter by another wall, or take a larger box.",
-        minimum=None,
-        maximum=size(min(outside, room)),
-    )
-
-
-def _beyond(entry: Entry, member: str, place: float, radius: float, most: float | None) -> Fault | None:
-    low, high = under(place, radius), most is not None and over(place, most - radius)
-    if not (low or high):
-        return None
-    size = entry.sheet.tell.size
-    return entry.sheet.fault(
-        f"{member}/value",
-        "outside_its_wall",
-        "The raceway reaches beyond its wall: its center lies half its diameter from every edge at least.",
-        minimum=size(radius),
-        maximum=None if most is None else size(most - radius),
-    )
+def _smallest(candidates: Sequence[Candidate]) -> Candidate | None:
+    """Give the least by volume of the boxes that hold the entries; of those that may where none is known to."""
+    for held in (True, None):
+        holding = [one for one in candidates if one.holds is held]
+        if holding:
+            return min(holding, key=lambda one: _volume(_sides(one.size)))
+    return None
 
 
 def _show(requirements: Sequence[Requirement], entered: Entered, sheet: Worksheet) -> None:
@@ -235,5 +175,6 @@ def _show(requirements: Sequence[Requirement], entered: Entered, sheet: Workshee
         symbol = "LWD"[one.axis]
         where = ", ".join(f"{entered.entries[at].wall.value} row {entered.entries[at].row}" for at in one.entries)
         rule = one.rule.value.replace("_", " ")
-        substituted = where or (one.backing.citation if one.backing is not WORKED_OUT else rule)
+        where = where or (one.backing.citation if one.backing is not WORKED_OUT else rule)
+        substituted = f"{where}: {in_words(one.terms)}" if one.terms else where
         sheet.show(symbol, rule, substituted, sheet.tell.given(in_inches(one.least)))

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from typing import NamedTuple
 
 from ductrun.engineering import flexible_duct
-from ductrun.engineering.rounding import under
+from ductrun.engineering.rounding import over
 from ductrun.subjects.ground.choices import Compaction
+from ductrun.subjects.ground.earth_findings import covered
 from ductrun.subjects.ground.earth_ground import (
     RING_FACTOR,
     Ground,
@@ -20,12 +21,14 @@ from ductrun.subjects.ground.earth_ground import (
     wall_holds,
     water_over,
 )
-from ductrun.subjects.ground.holding_down import Laid, float_in_water, stays_down
-from ductrun.subjects.ground.loaded_ducts import BURIAL_CLASSES, STIFFNESSES
+from ductrun.subjects.ground.earth_loading import LEAST_STIFFNESS, MOST_STIFFNESS, EarthLoading
+from ductrun.subjects.ground.holding_down import Laid, Stack, float_in_water, stacks_of, stays_down
+from ductrun.subjects.ground.loaded_ducts import BURIAL_CLASSES, in_class
 from ductrun.subjects.parts.choices import ConduitType
-from ductrun.units import Length, LengthUnit
+from ductrun.units import Length, LengthUnit, Pressure
 
 _INCH = LengthUnit.INCH.scale
+_LEAST_STIFFNESS, _MOST_STIFFNESS = (Pressure.parse(psi, "psi").si for psi in (LEAST_STIFFNESS, MOST_STIFFNESS))
 # looked at in inches: every foot where earth and traffic cross, wide steps where only the earth still grows
 _FEET = [12 * foot for foot in (*range(1, 13), 15, 20, 30, 50, 100)]
 _EVERY_FOOT = [12 * foot for foot in range(1, 101)]
@@ -49,19 +52,23 @@ def tier_loads(laid: Laid, ground: Ground, cover: float) -> list[TierLoad]:
     ]
 
 
-def keeps(laid: Laid, ground: Ground, cover: float) -> bool:
+def keeps(laid: Laid, ground: Ground, cover: float, stacks: Sequence[Stack]) -> bool:
     """Say whether every duct keeps every limit under a cover [m]; what cannot be judged does not."""
+    if not covered(ground, cover):
+        return False
     for tier in tier_loads(laid, ground, cover):
         if not (bends_no_more(ground, tier) and wall_holds(tier) and ring_holds(tier)):
             return False
-    return stays_down(float_in_water(laid, ground, cover, 0.0), ground)
+    return stays_down(float_in_water(laid, ground, cover, 0.0, stacks), ground)
 
 
-def complying(laid: Laid, ground: Ground, tiers: list[TierLoad], cover: float) -> Complying:
+def complying(
+    given: EarthLoading, laid: Laid, ground: Ground, tiers: list[TierLoad], cover: float, stacks: Sequence[Stack]
+) -> Complying:
     """Look for what would comply; `tiers` are the figures under the cover [m] that was asked."""
 
     def inch(inches: int) -> bool:
-        return keeps(laid, ground, inches * _INCH)
+        return keeps(laid, ground, inches * _INCH, stacks)
 
     looked_at = _FEET
     held = [at for at in looked_at if inch(at)]
@@ -73,12 +80,13 @@ def complying(laid: Laid, ground: Ground, tiers: list[TierLoad], cover: float) -
         least = _edge(inch, held[0], max([at for at in looked_at if at < held[0]], default=0))
         deeper = [at for at in looked_at if at > held[-1]]
         greatest = _edge(inch, held[-1], deeper[0]) if deeper else None
-    stiffness = _least_stiffness(ground, tiers)
-    least_class = None
-    if stiffness is not None:
-        enough = [kind for kind in BURIAL_CLASSES if not under(STIFFNESSES[kind].si, stiffness)]
-        least_class = enough[0] if enough else None
-    return Complying(least, greatest, stiffness, least_class, _least_compaction(laid, ground, cover))
+    return Complying(
+        least,
+        greatest,
+        _least_stiffness(laid, ground, tiers, cover, stacks),
+        _least_class(given, laid, ground, cover),
+        _least_compaction(laid, ground, cover, stacks),
+    )
 
 
 def _edge(holds: Callable[[int], bool], good: int, bad: int) -> Length:
@@ -92,11 +100,36 @@ def _edge(holds: Callable[[int], bool], good: int, bad: int) -> Length:
     return Length.parse(good, "in")
 
 
-def _least_stiffness(ground: Ground, tiers: list[TierLoad]) -> float | None:
-    """Give the least stiffness [Pa] that keeps deflection and buckling; None where the load is not known."""
+def _least_stiffness(
+    laid: Laid, ground: Ground, tiers: list[TierLoad], cover: float, stacks: Sequence[Stack]
+) -> float | None:
+    """Give the least stiffness [Pa] that keeps every limit; None where the load is not known, or where stiffness alone
+    does not do it: no stiffness holds a duct down or thickens its wall.
+    """
     if any(tier.demand is None for tier in tiers):
         return None
-    return max(0.0, *(_stiffness_of(ground, tier) for tier in tiers))
+    least = max(_LEAST_STIFFNESS, *(_stiffness_of(ground, tier) for tier in tiers))
+    if over(least, _MOST_STIFFNESS):
+        return None
+    ducts = [duct._replace(stiffness=least, long_term_stiffness=least * duct.long_term_share) for duct in laid.ducts]
+    return least if keeps(laid._replace(ducts=ducts), ground, cover, stacks) else None
+
+
+def _least_class(given: EarthLoading, laid: Laid, ground: Ground, cover: float) -> ConduitType | None:
+    """Give the least class of direct-burial duct of the same trade sizes that keeps every limit; None where a stiffness
+    was given, which it would not change, or where a trade size is not known.
+    """
+    if given.pipe_stiffness is not None:
+        return None
+    for kind in BURIAL_CLASSES:
+        ducts = [in_class(duct, kind, given) for duct in laid.ducts]
+        known = [one for one in ducts if one is not None]
+        if len(known) < len(ducts):
+            continue
+        classed = laid._replace(ducts=known)
+        if keeps(classed, ground, cover, stacks_of(classed, ground)):
+            return kind
+    return None
 
 
 def _stiffness_of(ground: Ground, tier: TierLoad) -> float:
@@ -115,11 +148,11 @@ def _stiffness_of(ground: Ground, tier: TierLoad) -> float:
     return max(bending, ring / duct.long_term_share)
 
 
-def _least_compaction(laid: Laid, ground: Ground, cover: float) -> Compaction | None:
+def _least_compaction(laid: Laid, ground: Ground, cover: float, stacks: Sequence[Stack]) -> Compaction | None:
     """Give the least compaction of the embedment that complies; None where its modulus was given, or none does."""
     if ground.embedment is None:
         return None
     for one in Compaction:
-        if keeps(laid, ground._replace(soil_modulus=modulus_of(ground.embedment, one)), cover):
+        if keeps(laid, ground._replace(soil_modulus=modulus_of(ground.embedment, one)), cover, stacks):
             return one
     return None

@@ -31,28 +31,36 @@ _STREET = next(row for row in TABLES["cover_to_1000_v"] if row.location == "stre
 _STREET_COVER = Length.parse(_STREET.nonmetallic_raceway_in, "in")
 
 
-def find_cover(cover: float, traffic: bool, place: Worksheet) -> None:
-    """Find ducts without cover under traffic, and caution where they lie so shallow that the methods part."""
-    if not traffic:
+def covered(ground: Ground, cover: float) -> bool:
+    """Say whether ducts under traffic have the least cover [m] of the code under a street."""
+    return ground.traffic is None or not under(cover, _STREET_COVER.si)
+
+
+def find_cover(ground: Ground, cover: float, earth: float, place: Worksheet) -> None:
+    """Find ducts under traffic with less cover [m] than under a street, and caution where the earth over all that is
+    buried [m] is so little that the methods part.
+    """
+    if ground.traffic is None:
         return
-    if cover <= 0.0:
-        least = place.tell.given(_STREET_COVER)
+    place.judge(covered(ground, cover))
+    if not covered(ground, cover):
+        told, least = place.tell.size(cover), place.tell.given(_STREET_COVER)
+        has, needs = apart(told, least)
         place.find(
             Severity.VIOLATION,
-            "no_cover_under_traffic",
-            f"The ducts lie under traffic without cover, and the least is {text_of(least)}: lower them. What the "
-            "wheels do to them was not judged.",
+            "too_little_cover_under_traffic",
+            f"The ducts lie under traffic with {has} of cover, and under a street the least is {needs}: lower them.",
             place.rule("cover_to_1000_v"),
-            place.tell.size(0.0),
+            told,
             least,
             member="",
         )
-    elif under(cover, SHALLOW.value.si):
-        told, least = place.tell.size(cover), place.tell.size(SHALLOW.value.si)
+    if earth > 0.0 and under(earth, SHALLOW.value.si):
+        told, least = place.tell.size(earth), place.tell.size(SHALLOW.value.si)
         place.find(
             Severity.CAUTION,
             "shallow_under_traffic",
-            f"With {text_of(told)} of cover the published loads of a wheel differ by two to three times; below "
+            f"With {text_of(told)} of earth the published loads of a wheel differ by two to three times; below "
             f"{text_of(least)} have a structural engineer look at it, or lower the ducts.",
             SHALLOW.backing,
             told,
@@ -205,11 +213,26 @@ def judge_flotation(found: Floating, ground: Ground, sheet: Worksheet, place: Wo
         Severity.VIOLATION,
         "floats_in_service",
         f"Groundwater lifts the ducts with {text_of(lifts)}, and earth and their own weight hold them down with "
-        f"{text_of(holds)}, {found.factor:.3g} times as much: {ground.flotation_factor:g} times is the least. Lay "
-        "them deeper, or hold them down.",
+        f"{text_of(holds)}, {found.factor:.3g} times as much where it is least: {ground.flotation_factor:g} times is "
+        "needed. Lay them deeper, or hold them down.",
         FLOTATION_FACTOR.backing,
         found.factor,
         ground.flotation_factor,
+        member="",
+    )
+
+
+def judge_envelope(ground: Ground, place: Worksheet, sheet: Worksheet) -> None:
+    """Say that no rule on file tells whether an envelope bears traffic."""
+    if ground.traffic is None:
+        return
+    sheet.judge(None)
+    place.find(
+        Severity.CAUTION,
+        "envelope_under_traffic_not_judged",
+        "Whether the concrete around the ducts bears the traffic over it was not judged: have a structural engineer "
+        "look at it.",
+        WORKED_OUT,
         member="",
     )
 

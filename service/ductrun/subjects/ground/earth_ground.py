@@ -84,14 +84,17 @@ class TierLoad(NamedTuple):
     buckling: float | None
 
 
-def settle_ground(given: EarthLoading, widest: float, sheet: Worksheet) -> Ground:
-    """Settle the ground around ducts that are so wide together [m]."""
-    method = sheet.settle("earth_load_method", given.earth_load_method, METHOD)
-    width = _trench_width(given, method, widest, sheet)
+def settle_ground(given: EarthLoading, widest: float, sheet: Worksheet, *, encased: bool = False) -> Ground:
+    """Settle the ground around ducts that are so wide together [m]; of `encased` ones only whether they float is
+    asked, and nothing else is assumed.
+    """
+    earth = Worksheet(sheet.tell) if encased else sheet
+    method = earth.settle("earth_load_method", given.earth_load_method, METHOD)
+    width = None if encased else _trench_width(given, method, widest, sheet)
     friction = 0.0
     if width is not None:
         friction = _FRICTION[sheet.settle("arching_soil", given.arching_soil, ARCHING_SOIL)]
-    embedment, modulus = _support(given, sheet)
+    embedment, modulus = _support(given, earth)
     return Ground(
         density=sheet.settle("soil_density", given.soil_density, SOIL_DENSITY).si,
         saturated=sheet.settle("saturated_soil_density", given.saturated_soil_density, SATURATED_DENSITY).si,
@@ -99,12 +102,12 @@ def settle_ground(given: EarthLoading, widest: float, sheet: Worksheet) -> Groun
         method=method,
         trench_width=width,
         friction=friction,
-        lag=sheet.settle("lag_factor", given.lag_factor, LAGS[method]),
-        bedding=_bedding(given, sheet),
+        lag=earth.settle("lag_factor", given.lag_factor, LAGS[method]),
+        bedding=_bedding(given, earth),
         embedment=embedment,
         soil_modulus=modulus,
-        traffic=settle_traffic(given, sheet),
-        deflection_limit=sheet.settle("deflection_limit_percent", given.deflection_limit_percent, DEFLECTION_LIMIT),
+        traffic=settle_traffic(given, earth),
+        deflection_limit=earth.settle("deflection_limit_percent", given.deflection_limit_percent, DEFLECTION_LIMIT),
         flotation_factor=sheet.settle("flotation_factor", given.flotation_factor, FLOTATION_FACTOR),
     )
 

@@ -58,9 +58,11 @@ def assess(request: EarthLoadRequest, sheet: Worksheet) -> UnderLoad:
     encased = sheet.settle("encased", request.encased, ENCASED)
     cover, place = request.cover.si, sheet.within("cover")
     forbidden = not encased and need_of(asked).encased_only is True
-    ducts = [] if forbidden else load_ducts_of(conduits_of(asked.bank, asked.bank_place), request, sheet)
+    conduits = [] if forbidden else conduits_of(asked.bank, asked.bank_place)
+    ducts = load_ducts_of(conduits, request, sheet, encased=encased)
     placed = _placed(request, sheet)
     if not encased:
+        _refuse_pour(request, sheet)
         buried_directly(placed, asked)
     if forbidden:
         return unloaded(cover, sheet)
@@ -68,6 +70,18 @@ def assess(request: EarthLoadRequest, sheet: Worksheet) -> UnderLoad:
         ducts *= len(placed.tier_tops)
     concrete = engineering.encased(placed, concrete_of(asked), stepped=False) if encased else None
     return bear(request, Laid(placed, ducts, concrete), cover, place, sheet)
+
+
+def _refuse_pour(request: EarthLoadRequest, sheet: Worksheet) -> None:
+    """Refuse what is said of a pour around ducts that lie in earth."""
+    given = {"lift_height": request.lift_height, "concrete_density": request.concrete_density}
+    faults = [
+        sheet.fault(name, "contradiction", "Nothing is poured around these ducts: leave it out, or say encased.")
+        for name, value in given.items()
+        if value is not None
+    ]
+    if faults:
+        raise UnanswerableError(*faults)
 
 
 def _asked(request: EarthLoadRequest, sheet: Worksheet) -> AskedPour:

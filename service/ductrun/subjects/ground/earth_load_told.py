@@ -104,7 +104,11 @@ class InService(Struct, frozen=True, gc=False):
     hold_down_per_length: Annotated[answers.ForcePerLength, Meta(description="Of earth, ducts and concrete.")]
     verdict: Annotated[Verdict, Meta(description="Whether they stay down with the factor asked.")]
     factor_ratio: Annotated[
-        float | UnsetType, Meta(description="The second over the first; absent where nothing lifts.")
+        float | UnsetType,
+        Meta(
+            description="The second over the first, the least of any bare ducts that lie over each other; absent where "
+            "nothing lifts."
+        ),
     ] = UNSET
 
 
@@ -116,10 +120,11 @@ class WouldComply(Struct, frozen=True, gc=False):
         answers.Length | UnsetType, Meta(description="Greatest cover, in whole inches; absent where 100 ft comply.")
     ] = UNSET
     least_pipe_stiffness: Annotated[
-        answers.Pressure | UnsetType, Meta(description="Least stiffness for deflection and buckling.")
+        answers.Pressure | UnsetType,
+        Meta(description="Least stiffness; absent where wall, cover or flotation would not be kept."),
     ] = UNSET
     least_class: Annotated[
-        ConduitType | UnsetType, Meta(description="Least class of direct-burial duct that is so stiff.")
+        ConduitType | UnsetType, Meta(description="Least class of direct-burial duct, of the same trade sizes.")
     ] = UNSET
     least_compaction: Annotated[
         Compaction | UnsetType, Meta(description="Least compaction of the embedment asked.")

@@ -49,7 +49,8 @@ MATERIALS = {PlasticMaterial(row.material): row for row in TABLES["duct_material
 _SOFTER = backing_of(MATERIALS[PlasticMaterial.HDPE]).of("the softer of the two")
 MATERIAL = Default(PlasticMaterial.HDPE, _SOFTER)
 
-Stiffness = Annotated[Pressure, between(Pressure, 1, 1_000_000, "psi")]
+LEAST_STIFFNESS, MOST_STIFFNESS = 1, 1_000_000  # psi
+Stiffness = Annotated[Pressure, between(Pressure, LEAST_STIFFNESS, MOST_STIFFNESS, "psi")]
 Modulus = Annotated[Pressure, between(Pressure, 1_000, 100_000_000, "psi")]
 WallStress = Annotated[Pressure, between(Pressure, 10, 100_000, "psi")]
 SoilModulus = Annotated[Pressure, between(Pressure, 0, 20_000, "psi")]
@@ -159,7 +160,7 @@ class EarthLoading(Form):
     )
     material: Omissible[PlasticMaterial] = Field(
         default=None,
-        description="What ducts by their diameters are made of.",
+        description="What ducts by their diameters and of no type are made of.",
         examples=["pvc"],
         json_schema_extra=MATERIAL.stated,
     )

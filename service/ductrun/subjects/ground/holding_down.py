@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from typing import NamedTuple
 
-from ductrun.engineering.bank import Bank, Envelope
+from ductrun.engineering.bank import Bank, Duct, Envelope
 from ductrun.engineering.flexible_duct import earth_on_duct, ring_pressure
 from ductrun.engineering.flotation import GRAVITY, uplift
 from ductrun.engineering.rounding import over, under
@@ -27,9 +28,16 @@ class Laid(NamedTuple):
         """Height [m] of all that is buried."""
         return self.bank.height if self.concrete is None else self.concrete.height
 
+    @property
+    def concrete_above(self) -> float:
+        """Concrete [m] over the top of the ducts."""
+        return 0.0 if self.concrete is None or self.concrete.concrete is None else self.concrete.concrete.top
+
 
 class Floating(NamedTuple):
-    """Uplift in groundwater, and what holds down [N/m]; `factor` is None where nothing lifts."""
+    """Uplift in groundwater, and what holds down [N/m], of all together; `factor` is the least of any ducts that lie
+    over each other, None where nothing lifts.
+    """
 
     uplift: float
     hold_down: float
@@ -52,21 +60,71 @@ class PourLoad(NamedTuple):
         return None if self.bears is None else not over(self.pressure, self.bears)
 
 
-def float_in_water(laid: Laid, ground: Ground, cover: float, concrete_density: float) -> Floating:
-    """Give what groundwater lifts and what holds it down, below a cover [m] of earth."""
-    concrete, bank = laid.concrete, laid.bank
-    if concrete is None:
-        lifts = sum(uplift(duct.diameter, _WATER, 0.0) for duct in bank.ducts)
-        width, weight = bank.width, _mass(laid) * GRAVITY + _beside_crowns(laid, ground)
-    else:
-        lifts = _WATER * GRAVITY * concrete.area
-        width = concrete.top_width
+class Stack(NamedTuple):
+    """Ducts in earth that lie over each other, apart from all others: what lifts them and what they weigh with the
+    earth beside their crowns [N/m], the width they take [m], and how much deeper than the bank they begin [m].
+    """
+
+    uplift: float
+    weight: float
+    width: float
+    deeper: float
+
+
+def stacks_of(laid: Laid, ground: Ground) -> list[Stack]:
+    """Give the ducts of a bank in earth by what lies over each other; none where concrete holds them together."""
+    if laid.concrete is not None:
+        return []
+    stacks: list[list[Duct]] = []
+    right = -math.inf
+    for duct in sorted(laid.bank.ducts, key=lambda one: one.x - one.diameter / 2):
+        if not stacks or not under(duct.x - duct.diameter / 2, right):
+            stacks.append([])
+        stacks[-1].append(duct)
+        right = max(right, duct.x + duct.diameter / 2)
+    return [_stack(ducts, laid, ground) for ducts in stacks]
+
+
+def _stack(ducts: Sequence[Duct], laid: Laid, ground: Ground) -> Stack:
+    left = min(duct.x - duct.diameter / 2 for duct in ducts)
+    right = max(duct.x + duct.diameter / 2 for duct in ducts)
+    top = max(duct.y + duct.diameter / 2 for duct in ducts)
+    highest = max(duct.tier for duct in ducts)
+    crowns = sum(
+        earth_on_duct(duct.diameter, 0.0, 0.0, ground.density, _submerged(ground), True)
+        for duct in ducts
+        if duct.tier == highest
+    )
+    own = sum(laid.ducts[duct.tier].mass for duct in ducts) * GRAVITY
+    lifts = sum(uplift(duct.diameter, _WATER, 0.0) for duct in ducts)
+    return Stack(lifts, own + crowns, right - left, max(0.0, laid.bank.height - top))
+
+
+def float_in_water(
+    laid: Laid, ground: Ground, cover: float, concrete_density: float, stacks: Sequence[Stack]
+) -> Floating:
+    """Give what groundwater lifts and what holds it down, below a cover [m] of earth.
+
+    Earth holds down what lies under it: in the gaps between bare ducts it does not.
+    """
+    wet_at_all = over(cover + laid.height, ground.water_depth)
+    if laid.concrete is not None:
+        concrete = laid.concrete
         weight = (_mass(laid) + concrete_density * (concrete.area - concrete.duct_area)) * GRAVITY
+        weight += _earth(ground, concrete.top_width, cover)
+        lifts = _WATER * GRAVITY * concrete.area
+        return Floating(lifts, weight, weight / lifts) if wet_at_all else Floating(0.0, weight, None)
+    held = [one.weight + _earth(ground, one.width, cover + one.deeper) for one in stacks]
+    if not wet_at_all:
+        return Floating(0.0, sum(held), None)
+    factor = min(weight / one.uplift for weight, one in zip(held, stacks, strict=True))
+    return Floating(sum(one.uplift for one in stacks), sum(held), factor)
+
+
+def _earth(ground: Ground, width: float, cover: float) -> float:
+    """Give the weight per length [N/m] of the earth over a width."""
     wet = water_over(ground, cover)
-    weight += earth_on_duct(width, cover - wet, wet, ground.density, _submerged(ground), False)
-    if not over(cover + laid.height, ground.water_depth):
-        return Floating(0.0, weight, None)
-    return Floating(lifts, weight, weight / lifts)
+    return earth_on_duct(width, cover - wet, wet, ground.density, _submerged(ground), False)
 
 
 def stays_down(found: Floating, ground: Ground) -> bool:
@@ -93,13 +151,3 @@ def _mass(laid: Laid) -> float:
 
 def _submerged(ground: Ground) -> float:
     return max(0.0, ground.saturated - _WATER)
-
-
-def _beside_crowns(laid: Laid, ground: Ground) -> float:
-    """Give the weight per length [N/m] of the earth beside the crowns of the top tier."""
-    top = len(laid.bank.tier_tops) - 1
-    return sum(
-        earth_on_duct(duct.diameter, 0.0, 0.0, ground.density, _submerged(ground), True)
-        for duct in laid.bank.ducts
-        if duct.tier == top
-    )

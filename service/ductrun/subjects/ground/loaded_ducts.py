@@ -12,8 +12,8 @@ from ductrun.kit.defaults import Default
 from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.ground.choices import PlasticMaterial
 from ductrun.subjects.ground.earth_loading import DUCT_DENSITIES, MATERIAL, MATERIALS, NO_MASS, EarthLoading
-from ductrun.subjects.parts.choices import ConduitType
-from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit, find_row, outside_diameter
+from ductrun.subjects.parts.choices import ConduitType, TradeSize
+from ductrun.subjects.parts.conduit import SIZES, ListedConduit, MeasuredConduit, find_row, outside_diameter
 from ductrun.tables import TABLES
 from ductrun.tables.earth_rows import DuctMaterial
 from ductrun.units import Length, Pressure
@@ -23,14 +23,18 @@ STIFFNESSES = {kind: Pressure.parse(row.stiffness_psi, "psi") for kind, row in C
 BURIAL_CLASSES = sorted(
     (kind for kind in CLASSES if kind.startswith("pvc_db")), key=lambda kind: STIFFNESSES[kind].value
 )
-_PLASTIC = [kind for kind in ConduitType if kind.startswith(("pvc_", "hdpe_"))]
+_MADE_OF = {
+    kind: material for material in PlasticMaterial for kind in ConduitType if kind.startswith(f"{material.value}_")
+}
 
 
 class LoadedDuct(NamedTuple):
-    """A duct: its diameters and wall [m], its `stiffness` at 5 percent for a moment and for the long term [Pa], what
-    its wall bears [Pa] and its mass [kg/m]; None where that is not on file. `place` is the sheet of its conduit.
+    """A duct: its trade size where it has one, its diameters and wall [m], its `stiffness` at 5 percent for a moment
+    and for the long term [Pa], what its wall bears [Pa] and its mass [kg/m]; None where that is not on file.
+    `place` is the sheet of its conduit.
     """
 
+    size: TradeSize | None
     outside: float
     bore: float | None
     wall: float | None
@@ -44,43 +48,63 @@ class LoadedDuct(NamedTuple):
 
 
 def load_ducts_of(
-    conduits: Sequence[tuple[ListedConduit | MeasuredConduit, Worksheet]], given: EarthLoading, sheet: Worksheet
+    conduits: Sequence[tuple[ListedConduit | MeasuredConduit, Worksheet]],
+    given: EarthLoading,
+    sheet: Worksheet,
+    *,
+    encased: bool = False,
 ) -> list[LoadedDuct]:
-    """Settle every conduit as a duct that bears earth; refuses what is no plastic, all faults at once."""
+    """Settle every conduit as a duct that bears earth, or `encased` the pour around it, of which less is assumed;
+    refuses what is no plastic, all faults at once.
+    """
+    earth = Worksheet(sheet.tell) if encased else sheet
     faults = Gathering()
     ducts = []
     for conduit, place in conduits:
         with faults:
-            ducts.append(_duct_of(conduit, place, given, sheet))
+            ducts.append(_duct_of(conduit, place, given, sheet, earth))
     faults.stop()
     return ducts
 
 
 def _duct_of(
-    conduit: ListedConduit | MeasuredConduit, place: Worksheet, given: EarthLoading, sheet: Worksheet
+    conduit: ListedConduit | MeasuredConduit,
+    place: Worksheet,
+    given: EarthLoading,
+    sheet: Worksheet,
+    earth: Worksheet,
 ) -> LoadedDuct:
-    if conduit.kind == "listed" and conduit.type not in _PLASTIC:
-        raise UnanswerableError(
-            place.fault(
-                "type",
-                "not_a_plastic_duct",
-                f"{conduit.type.value} is no plastic duct whose deflection these formulas give: take one of plastic, "
-                "or ask a structural engineer.",
-                [kind.value for kind in _PLASTIC],
-            )
-        )
+    """Settle a duct; `earth` is the sheet of what is asked of it in earth alone."""
+    kind, row = _material_of(conduit, place, given, sheet)
     outside = outside_diameter(conduit, place)
-    kind, row = _material_of(conduit, given, sheet)
     backing = backing_of(row)
-    modulus = _settled("modulus", row.modulus_psi, given, sheet, backing)
-    long_term = _settled("long_term_modulus", row.long_term_modulus_psi, given, sheet, backing)
-    stress = _settled("allowable_wall_stress", row.allowable_stress_psi, given, sheet, backing)
     bore, wall = _bore_and_wall(conduit, outside, place)
+    by_wall = given.pipe_stiffness is None and wall is not None and conduit.type not in CLASSES
+    modulus = _settled("modulus", row.modulus_psi, given, sheet if by_wall else earth, backing)
+    long_term = _settled("long_term_modulus", row.long_term_modulus_psi, given, earth, backing)
+    stress = _settled("allowable_wall_stress", row.allowable_stress_psi, given, earth, backing)
     stiffness = _stiffness(conduit, outside, wall, modulus, given, sheet)
     share = min(1.0, long_term / modulus)
     later = None if stiffness is None else stiffness * share
     mass = _mass(kind, outside, wall, given, sheet)
-    return LoadedDuct(outside, bore, wall, stiffness, later, share, stress, row.poisson_ratio, mass, place)
+    return LoadedDuct(
+        conduit.trade_size, outside, bore, wall, stiffness, later, share, stress, row.poisson_ratio, mass, place
+    )
+
+
+def in_class(duct: LoadedDuct, kind: ConduitType, given: EarthLoading) -> LoadedDuct | None:
+    """Give a duct as it would be of another class and its own trade size; None where there is none that takes as much
+    room, or where the request contradicts it.
+    """
+    if duct.size is None or duct.size not in SIZES[kind]:
+        return None
+    aside = Worksheet(duct.place.tell)  # nothing of it is assumed or found: it is not the duct asked about
+    conduit = ListedConduit.model_construct(kind="listed", type=kind, trade_size=duct.size)
+    try:
+        found = _duct_of(conduit, aside, given, aside, aside)
+    except UnanswerableError:
+        return None
+    return None if found.outside != duct.outside else found
 
 
 def _settled(member: str, psi: float, given: EarthLoading, sheet: Worksheet, backing: Backing) -> float:
@@ -90,13 +114,33 @@ def _settled(member: str, psi: float, given: EarthLoading, sheet: Worksheet, bac
 
 
 def _material_of(
-    conduit: ListedConduit | MeasuredConduit, given: EarthLoading, sheet: Worksheet
+    conduit: ListedConduit | MeasuredConduit, place: Worksheet, given: EarthLoading, sheet: Worksheet
 ) -> tuple[PlasticMaterial, DuctMaterial]:
-    if conduit.kind == "measured":
+    """Settle what a duct is made of: what its type says, and what the request says of one without a type."""
+    if conduit.type is None:
         kind = sheet.settle("material", given.material, MATERIAL)
-    else:
-        kind = PlasticMaterial.HDPE if conduit.type.startswith("hdpe_") else PlasticMaterial.PVC
-    return kind, MATERIALS[kind]
+        return kind, MATERIALS[kind]
+    made_of = _MADE_OF.get(conduit.type)
+    if made_of is None:
+        raise UnanswerableError(
+            place.fault(
+                "type",
+                "not_a_plastic_duct",
+                f"{conduit.type.value} is none of the plastic ducts judged here, in earth or in concrete: take one of "
+                "them, or ask a structural engineer.",
+                [kind.value for kind in _MADE_OF],
+            )
+        )
+    if given.material not in (None, made_of):
+        raise UnanswerableError(
+            sheet.fault(
+                "material",
+                "contradiction",
+                f"{conduit.type.value} is made of {made_of.value.upper()}: leave the material out.",
+                [made_of.value],
+            )
+        )
+    return made_of, MATERIALS[made_of]
 
 
 def _bore_and_wall(
@@ -120,7 +164,7 @@ def _stiffness(
 ) -> float | None:
     if given.pipe_stiffness is not None:
         return given.pipe_stiffness.si
-    if conduit.kind == "listed" and conduit.type in CLASSES:
+    if conduit.type is not None and conduit.type in CLASSES:
         sheet.cite(CLASSES[conduit.type].source)
         return STIFFNESSES[conduit.type].si
     return None if wall is None else engineering.pipe_stiffness(modulus, outside, wall)

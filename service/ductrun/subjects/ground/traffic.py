@@ -101,3 +101,23 @@ _PRESSURES = {
     LiveLoadMethod.AASHTO_SPREAD: _by_spread,
     LiveLoadMethod.BOUSSINESQ: _by_boussinesq,
 }
+
+
+def worked(method: LiveLoadMethod, traffic: TrafficLoad, cover: float) -> str:
+    """Give what a method puts in below a cover [m], as its working writes it."""
+    wheel = f"P = {traffic.wheel_load:.6g} N, H = {cover:.5g} m"
+    if method is LiveLoadMethod.AASHTO_SPREAD:
+        allowance = engineering.dynamic_allowance(cover, _ALLOWANCE, _ALLOWANCE_COVER)
+        width, length = (side + traffic.spread * cover for side in _SHORT_PRINT)
+        wheels = 1
+        if width > _APART:
+            wheels, width = 2, width + _APART
+        return (
+            f"{wheels} x {traffic.wheel_load:.6g} N x (1 + {allowance:.4g}) x {_PRESENCE:g}/"
+            f"({width:.5g} m x {length:.5g} m) + {_LANE_LOAD * traffic.wheel_load / _H_20:.6g} N/m x {_PRESENCE:g}/"
+            f"{_LANE_WIDTH + traffic.spread * cover:.5g} m"
+        )
+    if method is LiveLoadMethod.BOUSSINESQ:
+        impact = engineering.stepped(cover, _IMPACTS)
+        return f"{wheel}, w = {_PRINT[0]:.5g} m, l = {_PRINT[1]:.5g} m, {_APART:.5g} m apart, impact = {impact:g}"
+    return wheel

@@ -6,14 +6,13 @@ from typing import NamedTuple
 
 from ductrun.kit.backing import WORKED_OUT, published
 from ductrun.kit.choices import Severity
-from ductrun.kit.wording import in_percent
 from ductrun.kit.worksheet import Worksheet
-from ductrun.subjects.ground.choices import Traffic
 from ductrun.subjects.ground.complying import Complying, complying, tier_loads
-from ductrun.subjects.ground.earth_findings import find_cover, judge_flotation, judge_pour, judge_tiers
+from ductrun.subjects.ground.earth_findings import find_cover, judge_envelope, judge_flotation, judge_pour, judge_tiers
 from ductrun.subjects.ground.earth_ground import Ground, TierLoad, settle_ground
 from ductrun.subjects.ground.earth_loading import CONCRETE_DENSITY, EarthLoading
-from ductrun.subjects.ground.holding_down import Floating, Laid, PourLoad, float_in_water, pour_around
+from ductrun.subjects.ground.earth_working import show_load
+from ductrun.subjects.ground.holding_down import Floating, Laid, PourLoad, float_in_water, pour_around, stacks_of
 from ductrun.subjects.parts.excavation import EXCAVATION_SAFETY
 
 _EXCAVATION_RULES = published("osha-1926-subpart-p")
@@ -42,18 +41,19 @@ def unloaded(cover: float, sheet: Worksheet) -> UnderLoad:
 
 def bear(given: EarthLoading, laid: Laid, cover: float, place: Worksheet, sheet: Worksheet) -> UnderLoad:
     """Load ducts with the earth over them and the traffic that passes; `place` is the sheet of the cover [m]."""
-    ground = settle_ground(given, laid.bank.width if laid.concrete is None else laid.concrete.top_width, sheet)
+    ground = settle_ground(given, laid.bank.width, sheet, encased=laid.concrete is not None)
     sheet.caution("excavation_safety", EXCAVATION_SAFETY, _EXCAVATION_RULES)
-    find_cover(cover, given.traffic is not Traffic.NONE, place)
+    find_cover(ground, cover + laid.concrete_above, cover, place)
     if laid.concrete is not None:
         return _in_concrete(given, laid, ground, cover, place, sheet)
     tiers = tier_loads(laid, ground, cover)
     judge_tiers(ground, tiers, sheet, place)
-    floating = float_in_water(laid, ground, cover, 0.0)
+    stacks = stacks_of(laid, ground)
+    floating = float_in_water(laid, ground, cover, 0.0, stacks)
     judge_flotation(floating, ground, sheet, place)
-    found = UnderLoad(cover, laid, ground, tiers, [], floating, complying(laid, ground, tiers, cover))
+    found = UnderLoad(cover, laid, ground, tiers, [], floating, complying(given, laid, ground, tiers, cover, stacks))
     if sheet.working is not None:
-        _show(found, ground, sheet)
+        show_load(found.tiers, floating, ground, sheet)
     return found
 
 
@@ -66,37 +66,18 @@ def _in_concrete(
     assert laid.concrete is not None  # noqa: S101  (it is why this is asked)
     pours = pour_around(laid, laid.concrete, density, lift)
     judge_pour(pours, sheet)
-    floating = float_in_water(laid, ground, cover, density)
+    floating = float_in_water(laid, ground, cover, density, [])
     judge_flotation(floating, ground, sheet, place)
     sheet.find(
         Severity.NOTE,
         "encased_ducts_do_not_deflect",
-        "The concrete carries earth and traffic: the ducts were held against the head of the wet concrete and the "
-        "bank against flotation, and neither deflection nor buckling was asked. Whether the envelope itself bears "
-        "traffic is a structural engineer's.",
+        "The ducts were held against the head of the wet concrete and the bank against flotation; neither deflection "
+        "nor buckling was asked, and whether the envelope bears the earth is a structural engineer's.",
         WORKED_OUT,
     )
+    judge_envelope(ground, place, sheet)
     if sheet.working is not None:
         for pour in pours:
             tell = sheet.tell
             sheet.show("p", "rho g h", f"h = {pour.head:.5g} m", tell.pressure(pour.pressure))
     return UnderLoad(cover, laid, ground, [], pours, floating, None)
-
-
-def _show(found: UnderLoad, ground: Ground, sheet: Worksheet) -> None:
-    pressure = sheet.tell.pressure
-    for tier in found.tiers:
-        sheet.show("P", "rho g H", f"rho = {ground.density:.6g} kg/m3, H = {tier.cover:.5g} m", pressure(tier.prism))
-        if tier.arched is not None:
-            words = f"K mu = {ground.friction:g}, B = {ground.trench_width:.5g} m"
-            sheet.show("P arched", "(1 - exp(-2 K mu H/B))/(2 K mu) rho g B", words, pressure(tier.arched))
-        for live in tier.lives:
-            sheet.show("W", live.method.value, f"H = {tier.cover:.5g} m", pressure(live.pressure))
-        if tier.deflection is not None and tier.duct.stiffness is not None:
-            sheet.show(
-                "d",
-                "100 (DL K P + K W)/(0.149 PS + 0.061 E')",
-                f"DL = {ground.lag:g}, K = {ground.bedding:.4g}, PS = {tier.duct.stiffness:.5g} Pa, "
-                f"E' = {ground.soil_modulus:.5g} Pa",
-                in_percent(tier.deflection),
-            )
