@@ -134,6 +134,11 @@ class CircuitLoad(NamedTuple):
     ducts_sheet: Worksheet
     sheet: Worksheet
 
+    @property
+    def phases_in_a_duct(self) -> int:
+        """Loaded conductors in each duct that make its sets."""
+        return self.cable.conductors
+
 
 def load_of(
     given: Loading,

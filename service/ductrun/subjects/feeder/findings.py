@@ -9,7 +9,7 @@ from ductrun.kit.defaults import number, quantity
 from ductrun.kit.wording import apart, in_percent, text_of
 from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.feeder.choices import AmpacityMethod, CircuitSystem, WallMaterial
-from ductrun.subjects.feeder.circuits import CircuitLoad
+from ductrun.subjects.feeder.circuits import IN_A_SET, CircuitLoad
 from ductrun.subjects.feeder.rating import Ampacity, Rated
 from ductrun.subjects.feeder.solving import Solved
 from ductrun.subjects.feeder.thermal import surround
@@ -141,6 +141,8 @@ def _caution_section(found: Ampacity, sheet: Worksheet) -> None:
             "for that, and the nearest one that allows less was taken. Have it calculated numerically.",
             WORKED_OUT,
         )
+    for load in question.loads:
+        _find_alone_in_steel(found, load)
     steel = next((load for load in question.loads if _in_steel(found, load)), None)
     if steel is not None:
         sheet.judge(None)
@@ -172,6 +174,25 @@ def _in_steel(found: Ampacity, load: CircuitLoad) -> bool:
     walls = found.solved.question.section.walls
     steel = any(walls[duct].material is WallMaterial.STEEL for duct in load.ducts)
     return steel and load.system is not CircuitSystem.DIRECT_CURRENT
+
+
+def _alone_in_steel(found: Ampacity, load: CircuitLoad) -> bool:
+    """Say whether a duct of steel holds no whole set of a circuit of alternating current."""
+    return _in_steel(found, load) and load.phases_in_a_duct % IN_A_SET[load.system] != 0
+
+
+def _find_alone_in_steel(found: Ampacity, load: CircuitLoad) -> None:
+    if not _alone_in_steel(found, load):
+        return
+    load.ducts_sheet.find(
+        Severity.VIOLATION,
+        "set_split_in_steel",
+        f"A steel duct of this circuit holds no whole set of {IN_A_SET[load.system]}: the current heats the steel "
+        "around it by induction. Lay all conductors of a set in each steel duct, or take nonmetallic duct.",
+        load.sheet.rule("conductors_grouped"),
+        load.phases_in_a_duct,
+        member="",
+    )
 
 
 def _compare_table(found: Ampacity) -> None:
@@ -234,6 +255,8 @@ def within_limits(rated: Rated, found: Ampacity) -> bool | None:
     load, allowed = rated.load, rated.checked.terminal_ampacity
     over_terminals = allowed is not None and over(load.current or 0.0, allowed)
     if rated.conductor > load.limit + _MET or over_terminals or not load.is_insulated:
+        return False
+    if _alone_in_steel(found, load):
         return False
     return None if _in_steel(found, load) else True
 

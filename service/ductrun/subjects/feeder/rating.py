@@ -85,7 +85,7 @@ class Rating(Form):
     )
     duct_material: Omissible[WallMaterial] = Field(
         default=None,
-        description="What ducts that are measured are made of, for their heat; of listed ones their type tells.",
+        description="What ducts without a type are made of, for their heat; of the others their type tells.",
         examples=["pvc"],
         json_schema_extra=DUCT_MATERIAL.stated,
     )
@@ -161,7 +161,7 @@ def section_of(given: Rating, envelope: Envelope, walls: Sequence[DuctWall], cov
     top = cover + (0.0 if envelope.concrete is None else envelope.concrete.top) + bank.height
     if given.duct_material is not None and all(wall.material is not None for wall in walls):
         message = (
-            "The ducts are listed: their type tells what they are made of. Leave this out, or give them as measured."
+            "Every duct has a type, which tells what it is made of: leave this out, or measured ducts without a type."
         )
         raise UnanswerableError(sheet.fault("duct_material", "contradiction", message))
     by_duct = [_wall(given, wall, sheet) for wall in walls]

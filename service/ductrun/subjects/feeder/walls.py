@@ -25,12 +25,17 @@ MATERIALS = {
 
 
 class DuctWall(NamedTuple):
-    """A duct by its inside and outside diameter [m], and what it is made of, None where that is not known."""
+    """A duct by its inside and outside diameter [m], and what it is made of, None where no type tells."""
 
     inside: float
     outside: float
     material: WallMaterial | None
     sheet: Worksheet
+
+
+def _material_of(kind: ConduitType | None) -> WallMaterial | None:
+    """Say what a type of duct is made of; None where the type is not known."""
+    return None if kind is None else MATERIALS.get(kind, WallMaterial.PVC)
 
 
 def wall_of(conduit: ListedConduit | MeasuredConduit, outside: float, place: Worksheet) -> DuctWall:
@@ -40,9 +45,9 @@ def wall_of(conduit: ListedConduit | MeasuredConduit, outside: float, place: Wor
     """
     if conduit.kind == "measured":
         check_diameters(conduit, place)
-        return DuctWall(conduit.inside_diameter.si, outside, None, place)
+        return DuctWall(conduit.inside_diameter.si, outside, _material_of(conduit.type), place)
     row = find_row(conduit, place)
-    material = MATERIALS.get(conduit.type, WallMaterial.PVC)
+    material = _material_of(conduit.type)
     if row.inside_diameter is None and row.minimum_wall_in is not None:
         return DuctWall(outside - 2.0 * float(row.minimum_wall_in) * 0.0254, outside, material, place)
     return DuctWall(inside_diameter(conduit, place), outside, material, place)

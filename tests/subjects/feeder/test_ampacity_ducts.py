@@ -1,0 +1,47 @@
+"""What ducts are made of, and what lies in them, where a wrong answer would be on the unsafe side."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+
+from tests.asking import ask, codes, faults, quantity
+from tests.subjects.feeder.banks import DUCT, bank, circuit, singles
+
+
+def typed(kind: str, *circuits: dict[str, Any], count: int = 1, **more: Any) -> dict[str, Any]:
+    """Give a bank of measured ducts of a stated type."""
+    asked = bank([count], *circuits, **more)
+    return asked | {"bank": asked["bank"] | {"conduit": DUCT | {"type": kind}}}
+
+
+@pytest.mark.parametrize("kind", ["rmc", "imc", "emt"])
+def test_a_measured_duct_is_made_of_what_its_type_says(kind: str) -> None:
+    answer = ask("ampacity", typed(kind, circuit("1-1", amperes=300)))
+    assert answer["verdict"] == answer["result"]["circuits"][0]["verdict"] == "not_judged"
+    assert "steel_conduit_not_judged" in codes(answer)
+    assert answer["result"]["ducts"][0]["wall_resistance"]["value"] == 0
+
+
+def test_steel_ducts_among_others_are_known_by_their_type() -> None:
+    asked = bank([2], circuit("1-2", amperes=300))
+    mixed = {"tier_ducts": [[{"count": 1}, {"count": 1, "conduit": DUCT | {"type": "rmc"}}]]}
+    asked["bank"] = {name: one for name, one in asked["bank"].items() if name != "tiers"} | mixed
+    assert "steel_conduit_not_judged" in codes(ask("ampacity", asked))
+
+
+def test_a_material_beside_a_type_is_refused() -> None:
+    [fault] = faults("ampacity", typed("rmc", circuit("1-1"), duct_material="pvc"))
+    assert (fault["pointer"], fault["code"]) == ("#/duct_material", "contradiction")
+
+
+def test_conductors_of_a_set_lie_together_in_steel() -> None:
+    apart = circuit("1-1", "1-2", "1-3", amperes=200, cables=singles(count=1))
+    answer = ask("ampacity", typed("rmc", apart, count=3))
+    assert answer["verdict"] == answer["result"]["circuits"][0]["verdict"] == "violates"
+    [found] = [one for one in answer["findings"] if one["code"] == "set_split_in_steel"]
+    assert (found["pointer"], found["actual"]["value"]) == ("#/circuits/0/ducts", 1)
+    direct = {"system": "direct_current", "cables": singles(count=1), "current": quantity(200, "A")}
+    assert ask("ampacity", typed("rmc", circuit("1-1", "1-2", **direct), count=2))["verdict"] == "complies"
+    assert "set_split_in_steel" not in codes(ask("ampacity", bank([3], apart)))
