@@ -45,3 +45,26 @@ def test_conductors_of_a_set_lie_together_in_steel() -> None:
     direct = {"system": "direct_current", "cables": singles(count=1), "current": quantity(200, "A")}
     assert ask("ampacity", typed("rmc", circuit("1-1", "1-2", **direct), count=2))["verdict"] == "complies"
     assert "set_split_in_steel" not in codes(ask("ampacity", bank([3], apart)))
+
+
+def test_a_neutral_that_counts_gives_heat_and_makes_no_set() -> None:
+    """Four conductors in a raceway: 80 percent of 380 A x 1.11; a fourth heat as large as a phase's."""
+    four = circuit("1-1", amperes=300, cables=singles(count=4), loaded_neutral_count=1)
+    answer = ask("ampacity", bank([1], four))
+    [told], [duct] = answer["result"]["circuits"], answer["result"]["ducts"]
+    assert told["parallel_count"] == 1
+    assert told["conductor_current"]["value"] == pytest.approx(300)
+    assert told["adjusted_table_ampacity"]["value"] == pytest.approx(380 * 1.11 * 0.8)
+    assert duct["heat"]["value"] == pytest.approx(4 * duct["conductor_loss"]["value"])
+    plain = ask("ampacity", bank([1], circuit("1-1", amperes=300)))
+    assert told["ampacity"]["value"] < plain["result"]["circuits"][0]["ampacity"]["value"]
+
+
+def test_a_neutral_that_counts_is_as_large_as_the_phases() -> None:
+    smaller = [*singles(), *singles("4/0 AWG", count=1)]
+    asked = circuit("1-1", cables=smaller, loaded_conductor_count=4, loaded_neutral_count=1)
+    [fault] = faults("ampacity", bank([1], asked))
+    assert (fault["pointer"], fault["code"]) == ("#/circuits/0/loaded_conductor_count", "more_than_in_the_duct")
+    assert "as large as the phases" in fault["message"]
+    [none_left] = faults("ampacity", bank([1], circuit("1-1", loaded_neutral_count=3)))
+    assert none_left["code"] == "conductors_make_no_sets"

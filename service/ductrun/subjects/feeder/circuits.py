@@ -52,9 +52,17 @@ class Loading(Form):
     )
     loaded_conductor_count: Omissible[Annotated[int, Field(ge=1, le=100)]] = Field(
         default=None,
-        description="Conductors in each duct that carry the current; neutrals and grounds carry none here.",
+        description="Conductors in each duct that carry the current, neutrals that count included; other neutrals and "
+        "grounds carry none here.",
         examples=[3],
         json_schema_extra=by_rule("all of the largest size in the duct"),
+    )
+    loaded_neutral_count: Omissible[Annotated[int, Field(ge=0, le=50)]] = Field(
+        default=None,
+        description="Of the loaded conductors in each duct, those that are neutrals, where loads have harmonics: each "
+        "is as large as the phases, and is taken to carry as much.",
+        examples=[1],
+        json_schema_extra=by_rule("0: neutrals carry no heat"),
     )
     current: Omissible[CircuitCurrent] = Field(
         default=None,
@@ -113,9 +121,10 @@ class LoadedCircuit(Loading):
 class CircuitLoad(NamedTuple):
     """A circuit that loads ducts (indices into those of the bank), each with so many conductors of a cable.
 
-    `sets` in parallel; `current` of all of them [A] if it is known, `voltage` [V], the load factor (ratio); the `limit`
-    of a conductor [K], and whether its insulation is made for that in the ground. `lines` are all cables in a duct.
-    `ducts_sheet` is at the place of its ducts, `sheet` at that of how it is loaded.
+    `sets` in parallel; so many `neutrals` (count) in each duct among the loaded conductors; `current` of all sets [A] if
+    it is known, `voltage` [V], the load factor (ratio); the `limit` of a conductor [K], and whether its insulation is
+    made for that in the ground. `lines` are all cables in a duct, on the `cables_sheet`. `ducts_sheet` is at the place
+    of its ducts, `sheet` at that of how it is loaded.
     """
 
     name: str | None
@@ -123,6 +132,7 @@ class CircuitLoad(NamedTuple):
     cable: LoadedCable
     system: CircuitSystem
     sets: int
+    neutrals: int
     current: float | None
     voltage: float | None
     load_factor: float
@@ -131,13 +141,14 @@ class CircuitLoad(NamedTuple):
     is_insulated: bool
     lines: Sequence[CableLine]
     given: Loading
+    cables_sheet: Worksheet
     ducts_sheet: Worksheet
     sheet: Worksheet
 
     @property
     def phases_in_a_duct(self) -> int:
         """Loaded conductors in each duct that make its sets."""
-        return self.cable.conductors
+        return self.cable.conductors - self.neutrals
 
 
 def load_of(
@@ -159,12 +170,14 @@ def load_of(
     if cable.shield is not None and system is not CircuitSystem.DIRECT_CURRENT:
         grounding = sheet.settle("shield_grounding", given.shield_grounding, SHIELD_GROUNDING)
     limit, is_insulated = _limit(given, cable, sheet)
+    neutrals = given.loaded_neutral_count or 0
     return CircuitLoad(
         name=name,
         ducts=tuple(ducts),
         cable=cable,
         system=system,
-        sets=_sets(system, len(ducts), cable.conductors, sheet),
+        sets=_sets(system, len(ducts), cable.conductors - neutrals, sheet),
+        neutrals=neutrals,
         current=None if given.current is None else given.current.si,
         voltage=None if given.voltage is None else given.voltage.si,
         load_factor=sheet.settle("load_factor_percent", given.load_factor_percent, LOAD_FACTOR) / 100.0,
@@ -173,6 +186,7 @@ def load_of(
         is_insulated=is_insulated,
         lines=lines,
         given=given,
+        cables_sheet=cables_place,
         ducts_sheet=ducts_place,
         sheet=sheet,
     )
@@ -213,16 +227,17 @@ def check_ducts(loads: Sequence[CircuitLoad], names: Sequence[str]) -> None:
 
 
 def _sets(system: CircuitSystem, ducts: int, conductors: int, sheet: Worksheet) -> int:
-    """Count the sets in parallel; refuse conductors that make no whole sets."""
+    """Count the sets in parallel of so many phase conductors in each duct; refuse those that make no whole sets."""
     in_a_set = IN_A_SET[system]
     sets, left = divmod(ducts * conductors, in_a_set)
-    if left:
+    if left or not sets:
         raise UnanswerableError(
             sheet.fault(
                 "loaded_conductor_count",
                 "conductors_make_no_sets",
-                f"{ducts * conductors} loaded conductors do not make whole sets of {in_a_set}: give all ducts of the "
-                "circuit, or loaded_conductor_count where a neutral is among them.",
+                f"{max(ducts * conductors, 0)} loaded phase conductors do not make whole sets of {in_a_set}: give all "
+                "ducts of the circuit, loaded_neutral_count where neutrals carry current too, or "
+                "loaded_conductor_count where a neutral of the same size carries none.",
             )
         )
     return sets

@@ -280,7 +280,7 @@ def _caution_always(sheet: Worksheet) -> None:
     )
     sheet.caution(
         "neutral_without_heat",
-        "Neutrals are taken to carry no heat and currents to have no harmonics: where loads are electronic, count the "
-        "neutral among the loaded conductors.",
+        "Neutrals are taken to carry no heat and currents to have no harmonics: where loads are electronic, lay "
+        "neutrals as large as the phases and give them as loaded_neutral_count.",
         sheet.rule("neutral_counted"),
     )

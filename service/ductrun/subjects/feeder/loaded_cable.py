@@ -115,7 +115,11 @@ def loaded_cable(lines: Sequence[CableLine], count: int | None, sheet: Worksheet
     if count is not None and count > there:
         raise UnanswerableError(
             place.fault(
-                "", "more_than_in_the_duct", f"The duct has {there} conductors of the largest size.", maximum=there
+                "",
+                "more_than_in_the_duct",
+                f"The duct has {there} conductors of the largest size: no smaller one carries this current. A neutral "
+                "that counts is as large as the phases.",
+                maximum=there,
             )
         )
     return made(first, count or there, cores, sheet.within(f"{which[0]}/cable"))
