@@ -68,3 +68,42 @@ def test_a_neutral_that_counts_is_as_large_as_the_phases() -> None:
     assert "as large as the phases" in fault["message"]
     [none_left] = faults("ampacity", bank([1], circuit("1-1", loaded_neutral_count=3)))
     assert none_left["code"] == "conductors_make_no_sets"
+
+
+@pytest.mark.parametrize(
+    ("beside", "line"),
+    [
+        (singles("2 AWG"), 1),
+        ([*singles("4/0 AWG", count=1), *singles("2 AWG", count=1), *singles("12 AWG", count=1)], 3),
+        (
+            [
+                {
+                    "count": 1,
+                    "cable": {
+                        "kind": "multiconductor",
+                        "diameter": quantity(0.6, "in"),
+                        "conductor": {"material": "copper", "size": "12 AWG", "count": 2},
+                    },
+                }
+            ],
+            1,
+        ),
+    ],
+)
+def test_a_second_circuit_in_a_duct_is_not_told_as_complying(beside: list[dict[str, Any]], line: int) -> None:
+    answer = ask("ampacity", bank([1], circuit("1-1", amperes=150, cables=[*singles(), *beside])))
+    assert answer["verdict"] == answer["result"]["circuits"][0]["verdict"] == "not_judged"
+    [found] = [one for one in answer["findings"] if one["code"] == "other_conductors_not_judged"]
+    assert found["pointer"] == f"#/circuits/0/cables/{line}"
+
+
+def test_a_neutral_and_a_ground_for_each_set_are_no_second_circuit() -> None:
+    one = circuit("1-1", amperes=150, cables=[*singles(count=4), *singles("3 AWG", count=1)], loaded_conductor_count=3)
+    assert ask("ampacity", bank([1], one))["verdict"] == "complies"
+    two = [*singles("1/0 AWG", count=6), *singles("2 AWG", count=2), *singles("6 AWG", count=2)]
+    assert ask("ampacity", bank([1], circuit("1-1", amperes=150, cables=two)))["verdict"] == "complies"
+
+
+def test_a_duct_given_to_two_circuits_says_that_each_needs_its_own() -> None:
+    [fault] = faults("ampacity", bank([2], circuit("1-1"), circuit("1-1")))
+    assert "a duct of its own" in fault["message"].lower()

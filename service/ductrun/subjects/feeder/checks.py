@@ -7,8 +7,8 @@ from typing import NamedTuple
 
 from ductrun.engineering.rounding import over
 from ductrun.subjects.feeder.choices import TerminalRating
-from ductrun.subjects.feeder.circuits import CircuitLoad
-from ductrun.subjects.feeder.loaded_cable import ZERO_CELSIUS
+from ductrun.subjects.feeder.circuits import IN_A_SET, CircuitLoad
+from ductrun.subjects.feeder.loaded_cable import ZERO_CELSIUS, cores_of
 from ductrun.subjects.parts.cable_mass import METAL_AREAS
 from ductrun.subjects.parts.choices import ConductorMaterial, ConductorSize
 from ductrun.tables import TABLES
@@ -17,6 +17,7 @@ from ductrun.tables.feeder_rows import GroundingConductor, TableAmpacity
 _AMPACITIES: dict[str, TableAmpacity] = {row.size: row for row in TABLES["ampacities"]}
 COLUMNS = (60, 75, 90)
 TABLE_VOLTAGE, TERMINAL_VOLTAGE = 2000.0, 1000.0  # the scopes of the table and of the rule of terminals
+_NEUTRAL_AND_GROUND = 2
 _SMALL = set(list(ConductorSize)[: list(ConductorSize).index(ConductorSize.AWG_1) + 1])
 _DEGREES = {TerminalRating.DEGC_60: 60, TerminalRating.DEGC_75: 75, TerminalRating.DEGC_90: 90}
 
@@ -26,7 +27,7 @@ class Checked(NamedTuple):
 
     `table` ampacity at the temperature of its `column` [degC] and `adjusted` to the earth and the count in a duct [A];
     the `terminals` rating [degC] and what it allows, `terminal_ampacity` [A]; the least `grounding` conductor, and
-    whether the duct holds one.
+    whether the duct holds one; the line (index) of conductors in its ducts that belong to no circuit given.
     """
 
     column: int | None
@@ -36,6 +37,7 @@ class Checked(NamedTuple):
     terminal_ampacity: float | None
     grounding: GroundingConductor | None
     is_grounded: bool
+    stray: int | None
 
 
 def check(load: CircuitLoad, ambient: float) -> Checked:
@@ -54,8 +56,35 @@ def check(load: CircuitLoad, ambient: float) -> Checked:
             terminal_ampacity = _table(load, size, terminals)
     grounding = _grounding(load)
     return Checked(
-        column, table, adjusted, terminals, terminal_ampacity, grounding, grounding is None or _holds(load, grounding)
+        column=column,
+        table=table,
+        adjusted=adjusted,
+        terminals=terminals,
+        terminal_ampacity=terminal_ampacity,
+        grounding=grounding,
+        is_grounded=grounding is None or _holds(load, grounding),
+        stray=_stray(load),
     )
+
+
+def _stray(load: CircuitLoad) -> int | None:
+    """Give the line of insulated conductors in a duct that are neither loaded nor, for each set there, a neutral and a
+    ground on a line each: they may be another circuit, whose heat is not known.
+    """
+    sets = max(load.phases_in_a_duct // IN_A_SET[load.system], 1)
+    taken, loaded, beside = 0, load.cable.conductors, 0
+    for index, line in enumerate(load.lines):
+        cable = line.cable
+        spare = 0 if cable.kind == "bare" else line.count * cores_of(cable)
+        if cable == load.cable.given:
+            carrying = min(loaded - taken, spare)
+            taken, spare = taken + carrying, spare - carrying
+        if not spare:
+            continue
+        beside += 1
+        if spare > sets or beside > _NEUTRAL_AND_GROUND:
+            return index
+    return None
 
 
 def _table(load: CircuitLoad, size: ConductorSize, column: int) -> float | None:

@@ -121,8 +121,8 @@ class LoadedCircuit(Loading):
 class CircuitLoad(NamedTuple):
     """A circuit that loads ducts (indices into those of the bank), each with so many conductors of a cable.
 
-    `sets` in parallel; so many `neutrals` (count) in each duct among the loaded conductors; `current` of all sets [A] if
-    it is known, `voltage` [V], the load factor (ratio); the `limit` of a conductor [K], and whether its insulation is
+    `sets` in parallel; `neutrals` (count) among the loaded conductors of each duct; `current` of all sets [A] if it is
+    known, `voltage` [V], the load factor (ratio); the `limit` of a conductor [K], and whether its insulation is
     made for that in the ground. `lines` are all cables in a duct, on the `cables_sheet`. `ducts_sheet` is at the place
     of its ducts, `sheet` at that of how it is loaded.
     """
@@ -214,9 +214,7 @@ def check_ducts(loads: Sequence[CircuitLoad], names: Sequence[str]) -> None:
     for load in loads:
         for at, duct in enumerate(load.ducts):
             if duct in loaded:
-                message = (
-                    f"Duct {names[duct]} is loaded twice: give each duct to one circuit, with all its cables there."
-                )
+                message = f"Duct {names[duct]} is loaded twice: one circuit in a duct is calculated. Give each a duct of its own."
                 faults.append(load.ducts_sheet.fault(str(at), "duct_loaded_twice", message))
             loaded[duct] = None
     if len(loaded) > MOST_LOADED:

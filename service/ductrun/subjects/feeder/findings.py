@@ -26,6 +26,7 @@ def report(found: Ampacity, sheet: Worksheet) -> None:
         _judge_temperature(rated)
         _check_terminals(rated)
         _check_grounding(rated)
+        _find_stray(rated)
         _caution_shields(rated)
     _caution_section(found, sheet)
     _compare_table(found)
@@ -112,6 +113,23 @@ def _check_grounding(rated: Rated) -> None:
         f"takes {least.copper} of copper or {least.aluminum} of aluminum, unless a metal raceway serves.",
         sheet.rule("equipment_grounding"),
         member="",
+    )
+
+
+def _find_stray(rated: Rated) -> None:
+    """Tell of conductors in the ducts of a circuit that may be another one."""
+    stray, load = rated.checked.stray, rated.load
+    if stray is None:
+        return
+    load.sheet.judge(None)
+    load.cables_sheet.find(
+        Severity.CAUTION,
+        "other_conductors_not_judged",
+        "Beside the loaded conductors the duct has more than a neutral and a ground for each set: if these carry load "
+        "they heat this circuit, which was not judged. Give each circuit a duct of its own, and the neutral and the "
+        "ground of this one a line each.",
+        PRACTICE,
+        member=str(stray),
     )
 
 
@@ -251,14 +269,14 @@ def _compare_methods(found: Ampacity, sheet: Worksheet) -> None:
 
 
 def within_limits(rated: Rated, found: Ampacity) -> bool | None:
-    """Say whether a circuit whose current is given keeps its limits; None where steel around it was not judged."""
+    """Say whether a circuit whose current is given keeps its limits; None where what heats it more was not judged."""
     load, allowed = rated.load, rated.checked.terminal_ampacity
     over_terminals = allowed is not None and over(load.current or 0.0, allowed)
     if rated.conductor > load.limit + _MET or over_terminals or not load.is_insulated:
         return False
     if _alone_in_steel(found, load):
         return False
-    return None if _in_steel(found, load) else True
+    return None if _in_steel(found, load) or rated.checked.stray is not None else True
 
 
 def difference_percent(told: Solved, other: Solved) -> float:

@@ -110,7 +110,7 @@ def loaded_cable(lines: Sequence[CableLine], count: int | None, sheet: Worksheet
                 "The largest conductors in the duct are not alike: those that carry current must be.",
             )
         )
-    cores = _cores_of(first)
+    cores = cores_of(first)
     there = cores * sum([lines[index].count for index in which])
     if count is not None and count > there:
         raise UnanswerableError(
@@ -143,7 +143,7 @@ def made(cable: Cable, conductors: int, cores: int, sheet: Worksheet) -> LoadedC
     return _wire(cable, conductors, cables, sheet)
 
 
-def _cores_of(cable: Cable) -> int:
+def cores_of(cable: Cable) -> int:
     """Count the conductors in one cable; a wire is one."""
     if cable.kind != "measured" and cable.kind != "multiconductor":  # noqa: PLR1714  (each narrows the type)
         return 1
