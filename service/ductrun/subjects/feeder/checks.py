@@ -2,21 +2,26 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from typing import NamedTuple
 
 from ductrun.engineering.rounding import over
+from ductrun.kit.defaults import choice, quantity
 from ductrun.subjects.feeder.choices import TerminalRating
 from ductrun.subjects.feeder.circuits import IN_A_SET, CircuitLoad
 from ductrun.subjects.feeder.loaded_cable import ZERO_CELSIUS, cores_of
 from ductrun.subjects.parts.cable_mass import METAL_AREAS
+from ductrun.subjects.parts.cables import Cable
 from ductrun.subjects.parts.choices import ConductorMaterial, ConductorSize
 from ductrun.tables import TABLES
 from ductrun.tables.feeder_rows import GroundingConductor, TableAmpacity
+from ductrun.units import Voltage
 
 _AMPACITIES: dict[str, TableAmpacity] = {row.size: row for row in TABLES["ampacities"]}
 COLUMNS = (60, 75, 90)
 TABLE_VOLTAGE, TERMINAL_VOLTAGE = 2000.0, 1000.0  # the scopes of the table and of the rule of terminals
+_SMALLEST = {ConductorSize.AWG_14, ConductorSize.AWG_12, ConductorSize.AWG_10}
+WIRE_VOLTAGE = quantity("feeder.wire_voltage", Voltage)
+LEAST_IN_PARALLEL = choice("feeder.least_size_in_parallel", ConductorSize)
 _NEUTRAL_AND_GROUND = 2
 _SMALL = set(list(ConductorSize)[: list(ConductorSize).index(ConductorSize.AWG_1) + 1])
 _DEGREES = {TerminalRating.DEGC_60: 60, TerminalRating.DEGC_75: 75, TerminalRating.DEGC_90: 90}
@@ -67,11 +72,37 @@ def check(load: CircuitLoad, ambient: float) -> Checked:
     )
 
 
+def sets_in_a_duct(load: CircuitLoad) -> int:
+    """Count the sets in a duct, at least one."""
+    return max(load.phases_in_a_duct // IN_A_SET[load.system], 1)
+
+
+def largest_device(load: CircuitLoad, ampacity: float) -> float:
+    """Give the largest overcurrent device [A] that protects conductors which all together carry so much [A].
+
+    The next standard rating to 800 A, the ampacity itself above; of 14, 12 and 10 AWG of one set the column of 60 degC.
+    """
+    size = load.cable.size
+    if size in _SMALLEST:
+        ampacity = min(ampacity, _table(load, size, 60) or ampacity)
+    return next((row.rating_a for row in TABLES["overcurrent_devices"] if not over(ampacity, row.rating_a)), ampacity)
+
+
+def too_small_in_parallel(sets: int, area: float) -> bool:
+    """Say whether conductors of an area [m2] are too small to lie in parallel."""
+    return sets > 1 and area < METAL_AREAS[LEAST_IN_PARALLEL.value]
+
+
+def over_wire_voltage(load: CircuitLoad) -> bool:
+    """Say whether building wire is at a voltage it is not made for."""
+    return load.cable.marking is not None and over(load.voltage or 0.0, WIRE_VOLTAGE.value.si)
+
+
 def _stray(load: CircuitLoad) -> int | None:
     """Give the line of insulated conductors in a duct that are neither loaded nor, for each set there, a neutral and a
     ground on a line each: they may be another circuit, whose heat is not known.
     """
-    sets = max(load.phases_in_a_duct // IN_A_SET[load.system], 1)
+    sets = sets_in_a_duct(load)
     taken, loaded, beside = 0, load.cable.conductors, 0
     for index, line in enumerate(load.lines):
         cable = line.cable
@@ -120,20 +151,28 @@ def _grounding(load: CircuitLoad) -> GroundingConductor | None:
 
 
 def _holds(load: CircuitLoad, least: GroundingConductor) -> bool:
-    """Say whether a duct of the circuit holds a conductor beside the loaded ones that is large enough to ground it."""
-    return any(_grounds(material, size, least) for material, size in _spare(load))
+    """Say whether a duct of the circuit holds a conductor beside the loaded ones that is large enough to ground it.
 
-
-def _spare(load: CircuitLoad) -> Sequence[tuple[ConductorMaterial | None, str]]:
-    """Give metal and size of the wires in a duct beside those like the loaded ones: one of these more is a neutral."""
-    found = []
+    Of those like the loaded ones, one for each set is the neutral.
+    """
+    sets, alike = sets_in_a_duct(load), -load.cable.conductors
     for line in load.lines:
         cable = line.cable
-        if cable.kind in ("listed", "compact", "bare") and cable != load.cable.given:
-            found.append((cable.material, cable.size))
-    return found
+        if cable == load.cable.given:
+            alike += line.count * cores_of(cable)
+        elif _grounds(cable, least):
+            return True
+    return alike > sets and _grounds(load.cable.given, least)
 
 
-def _grounds(material: ConductorMaterial | None, size: str, least: GroundingConductor) -> bool:
+def _grounds(cable: Cable, least: GroundingConductor) -> bool:
+    if cable.kind == "multiconductor":
+        return False
+    if cable.kind != "measured":
+        material, size = cable.material, cable.size
+    elif cable.conductor is None or cable.conductor.size is None:
+        return False
+    else:
+        material, size = cable.conductor.material, cable.conductor.size
     needed = least.copper if material is ConductorMaterial.COPPER else least.aluminum
     return not METAL_AREAS[size] < METAL_AREAS[needed]

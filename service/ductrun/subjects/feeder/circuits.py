@@ -214,7 +214,7 @@ def check_ducts(loads: Sequence[CircuitLoad], names: Sequence[str]) -> None:
     for load in loads:
         for at, duct in enumerate(load.ducts):
             if duct in loaded:
-                message = f"Duct {names[duct]} is loaded twice, by circuits that heat each other: give each a duct of its own."
+                message = f"Duct {names[duct]} is loaded twice, where circuits heat each other: give each its own."
                 faults.append(load.ducts_sheet.fault(str(at), "duct_loaded_twice", message))
             loaded[duct] = None
     if len(loaded) > MOST_LOADED:

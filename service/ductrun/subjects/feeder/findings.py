@@ -10,6 +10,7 @@ from ductrun.kit.wording import apart, in_percent, text_of
 from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.feeder.choices import AmpacityMethod, CircuitSystem, WallMaterial
 from ductrun.subjects.feeder.circuits import IN_A_SET, CircuitLoad
+from ductrun.subjects.feeder.code_findings import breaks_code, report_code
 from ductrun.subjects.feeder.rating import Ampacity, Rated
 from ductrun.subjects.feeder.solving import Solved
 from ductrun.subjects.feeder.thermal import surround
@@ -24,8 +25,7 @@ def report(found: Ampacity, sheet: Worksheet) -> None:
     """Tell what is found of a bank, and the cautions of the work."""
     for rated in found.circuits:
         _judge_temperature(rated)
-        _check_terminals(rated)
-        _check_grounding(rated)
+        report_code(rated, found)
         _find_stray(rated)
         _caution_shields(rated)
     _caution_section(found, sheet)
@@ -66,53 +66,6 @@ def _judge_temperature(rated: Rated) -> None:
         tell.temperature(rated.conductor),
         tell.temperature(load.limit),
         member="current",
-    )
-
-
-def _check_terminals(rated: Rated) -> None:
-    """Hold a circuit against what its terminals allow."""
-    checked, load, sheet = rated.checked, rated.load, rated.load.sheet
-    allowed = checked.terminal_ampacity
-    if allowed is None:
-        return
-    told = sheet.tell.current(allowed)
-    if load.current is not None:
-        sheet.judge(not over(load.current, allowed))
-        if over(load.current, allowed):
-            sheet.find(
-                Severity.VIOLATION,
-                "over_terminal_rating",
-                f"{text_of(sheet.tell.current(load.current))} is over the {text_of(told)} that terminals for "
-                f"{checked.terminals} degC allow this conductor: take a larger one, or terminals marked for more.",
-                sheet.rule("terminations"),
-                sheet.tell.current(load.current),
-                told,
-                member="current",
-            )
-    elif rated.ampacity is not None and over(rated.ampacity, allowed):
-        sheet.find(
-            Severity.CAUTION,
-            "terminals_decide",
-            f"The bank would carry {text_of(sheet.tell.current(rated.ampacity))}, but terminals for "
-            f"{checked.terminals} degC allow this conductor {text_of(told)}: that is the most.",
-            sheet.rule("terminations"),
-            sheet.tell.current(rated.ampacity),
-            told,
-            member="",
-        )
-
-
-def _check_grounding(rated: Rated) -> None:
-    least, sheet = rated.checked.grounding, rated.load.cable.sheet
-    if least is None or rated.checked.is_grounded:
-        return
-    sheet.find(
-        Severity.CAUTION,
-        "no_grounding_conductor",
-        f"No conductor beside those like the loaded ones is large enough to ground this circuit: every duct of it "
-        f"takes {least.copper} of copper or {least.aluminum} of aluminum, unless a metal raceway serves.",
-        sheet.rule("equipment_grounding"),
-        member="",
     )
 
 
@@ -270,9 +223,8 @@ def _compare_methods(found: Ampacity, sheet: Worksheet) -> None:
 
 def within_limits(rated: Rated, found: Ampacity) -> bool | None:
     """Say whether a circuit whose current is given keeps its limits; None where what heats it more was not judged."""
-    load, allowed = rated.load, rated.checked.terminal_ampacity
-    over_terminals = allowed is not None and over(load.current or 0.0, allowed)
-    if rated.conductor > load.limit + _MET or over_terminals or not load.is_insulated:
+    load = rated.load
+    if rated.conductor > load.limit + _MET or not load.is_insulated or breaks_code(rated, found):
         return False
     if _alone_in_steel(found, load):
         return False
