@@ -83,3 +83,22 @@ def test_a_load_over_its_device_is_a_violation() -> None:
     found = broken("load_over_device", over)
     assert (found["pointer"], found["limit"]) == ("#/circuits/0/current", {"value": 200, "unit": "A"})
     assert found["actual"]["value"] == pytest.approx(370)
+
+
+@pytest.mark.parametrize(
+    ("asked", "size"),
+    [
+        (circuit("1-1", amperes=300), "350 kcmil"),  # 310 A at 75 degC; 300 kcmil has 285
+        (circuit("1-1", "1-2", amperes=60), "1/0 AWG"),  # in parallel
+        (circuit("1-1", amperes=5), "14 AWG"),
+        (circuit("1-1", amperes=5, overcurrent_device=quantity(20, "A")), "12 AWG"),
+        (
+            circuit("1-1", amperes=250, overcurrent_device=quantity(400, "A")),
+            "500 kcmil",
+        ),  # 400 kcmil has 335 A, and 350 A ahead
+    ],
+)
+def test_the_smallest_size_is_one_that_the_code_allows(asked: dict[str, Any], size: str) -> None:
+    assert ask("ampacity", bank([2], asked, studies=["smallest_size"]))["result"]["smallest_size"] == size
+    cables = [*singles(size), GROUND]
+    assert "violates" not in ask("ampacity", bank([2], asked | {"cables": cables})).values()

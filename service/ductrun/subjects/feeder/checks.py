@@ -55,10 +55,7 @@ def check(load: CircuitLoad, ambient: float) -> Checked:
         if table is not None and column is not None:
             factor = _ambient_factor(ambient, column)
             adjusted = None if factor is None else table * factor * _adjustment(load.cable.conductors)
-        if not over(load.voltage or 0.0, TERMINAL_VOLTAGE):
-            given = load.given.terminal_rating
-            terminals = (60 if size in _SMALL else 75) if given is None else _DEGREES[given]
-            terminal_ampacity = _table(load, size, terminals)
+        terminals, terminal_ampacity = _terminals(load, size)
     grounding = _grounding(load)
     return Checked(
         column=column,
@@ -116,6 +113,28 @@ def _stray(load: CircuitLoad) -> int | None:
         if spare > sets or beside > _NEUTRAL_AND_GROUND:
             return index
     return None
+
+
+def _terminals(load: CircuitLoad, size: ConductorSize) -> tuple[int | None, float | None]:
+    """Give what terminals are taken for [degC], and what they allow all sets [A]; none above the scope of the rule."""
+    if over(load.voltage or 0.0, TERMINAL_VOLTAGE):
+        return None, None
+    given = load.given.terminal_rating
+    degrees = (60 if size in _SMALL else 75) if given is None else _DEGREES[given]
+    return degrees, _table(load, size, degrees)
+
+
+def allowed_by_code(load: CircuitLoad) -> bool:
+    """Say whether the code allows the conductors of a circuit for its current and device, its heat apart."""
+    size, device = load.cable.size, load.given.overcurrent_device
+    if too_small_in_parallel(load.sets, load.cable.area):
+        return False
+    allowed = None if size is None else _terminals(load, size)[1]
+    if allowed is None:
+        return True
+    return not over(load.current or 0.0, allowed) and (
+        device is None or not over(device.si, largest_device(load, allowed))
+    )
 
 
 def _table(load: CircuitLoad, size: ConductorSize, column: int) -> float | None:

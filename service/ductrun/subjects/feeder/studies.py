@@ -15,6 +15,7 @@ from ductrun.kit.backing import WORKED_OUT
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import number
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
+from ductrun.subjects.feeder.checks import allowed_by_code
 from ductrun.subjects.feeder.choices import AmpacityStudy
 from ductrun.subjects.feeder.circuits import CircuitLoad
 from ductrun.subjects.feeder.solving import Solved, least_ampacity
@@ -105,7 +106,10 @@ def _nothing(code: str, message: str, sheet: Worksheet) -> None:
 
 
 def _smallest_size(question: Question, sheet: Worksheet) -> ConductorSize | None:
-    """Give the smallest size with which every circuit carries its current, taken by all of them alike."""
+    """Give the smallest size with which every circuit carries its current, taken by all of them alike.
+
+    What terminals allow, the device ahead and sets in parallel ask for decides too.
+    """
     listed = [sizes_of(load.cable) for load in question.loads]
     sizes = [size.value for size in ConductorSize if all(size.value in one for one in listed)]
     if not all(listed) or not sizes:
@@ -116,11 +120,17 @@ def _smallest_size(question: Question, sheet: Worksheet) -> ConductorSize | None
 
     def carries(size: str) -> bool:
         loads = [load._replace(cable=sized(load.cable, size)) for load in question.loads]
+        if not all(allowed_by_code(load) for load in loads):
+            return False
         return not over(0.0, _margin(question._replace(loads=loads)) + 1e-9)
 
     low, high = 0, len(sizes) - 1
     if not carries(sizes[high]):
-        _nothing("no_size_carries_it", "No size on file carries these currents: take more sets in parallel.", sheet)
+        _nothing(
+            "no_size_carries_it",
+            "No size on file carries these currents by heat and by code: take more sets.",
+            sheet,
+        )
         return None
     while low < high:
         middle = (low + high) // 2
