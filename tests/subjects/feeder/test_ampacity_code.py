@@ -95,10 +95,11 @@ def test_a_load_over_its_device_is_a_violation() -> None:
         (
             circuit("1-1", amperes=250, overcurrent_device=quantity(400, "A")),
             "500 kcmil",
-        ),  # 400 kcmil has 335 A, and 350 A ahead
+        ),  # 400 kcmil: 335 A, behind 350
     ],
 )
 def test_the_smallest_size_is_one_that_the_code_allows(asked: dict[str, Any], size: str) -> None:
+    """Behind 400 A 400 kcmil is not enough: its 335 A are protected by 350 A."""
     assert ask("ampacity", bank([2], asked, studies=["smallest_size"]))["result"]["smallest_size"] == size
     cables = [*singles(size), GROUND]
     assert "violates" not in ask("ampacity", bank([2], asked | {"cables": cables})).values()

@@ -5,25 +5,28 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from ductrun.engineering.rounding import over
-from ductrun.kit.defaults import choice, quantity
+from ductrun.kit.defaults import quantity
 from ductrun.subjects.feeder.choices import TerminalRating
 from ductrun.subjects.feeder.circuits import IN_A_SET, CircuitLoad
 from ductrun.subjects.feeder.loaded_cable import ZERO_CELSIUS, cores_of
+from ductrun.subjects.feeder.table_ampacities import (
+    TABLE_VOLTAGE,
+    table_ampacity,
+    terminal_degrees,
+    too_small_in_parallel,
+)
 from ductrun.subjects.parts.cable_mass import METAL_AREAS
 from ductrun.subjects.parts.cables import Cable
 from ductrun.subjects.parts.choices import ConductorMaterial, ConductorSize
 from ductrun.tables import TABLES
-from ductrun.tables.feeder_rows import GroundingConductor, TableAmpacity
+from ductrun.tables.feeder_rows import GroundingConductor
 from ductrun.units import Voltage
 
-_AMPACITIES: dict[str, TableAmpacity] = {row.size: row for row in TABLES["ampacities"]}
 COLUMNS = (60, 75, 90)
-TABLE_VOLTAGE, TERMINAL_VOLTAGE = 2000.0, 1000.0  # the scopes of the table and of the rule of terminals
+TERMINAL_VOLTAGE = 1000.0  # the scope of the rule of terminals
 _SMALLEST = {ConductorSize.AWG_14, ConductorSize.AWG_12, ConductorSize.AWG_10}
 WIRE_VOLTAGE = quantity("feeder.wire_voltage", Voltage)
-LEAST_IN_PARALLEL = choice("feeder.least_size_in_parallel", ConductorSize)
 _NEUTRAL_AND_GROUND = 2
-_SMALL = set(list(ConductorSize)[: list(ConductorSize).index(ConductorSize.AWG_1) + 1])
 _DEGREES = {TerminalRating.DEGC_60: 60, TerminalRating.DEGC_75: 75, TerminalRating.DEGC_90: 90}
 
 
@@ -85,11 +88,6 @@ def largest_device(load: CircuitLoad, ampacity: float) -> float:
     return next((row.rating_a for row in TABLES["overcurrent_devices"] if not over(ampacity, row.rating_a)), ampacity)
 
 
-def too_small_in_parallel(sets: int, area: float) -> bool:
-    """Say whether conductors of an area [m2] are too small to lie in parallel."""
-    return sets > 1 and area < METAL_AREAS[LEAST_IN_PARALLEL.value]
-
-
 def over_wire_voltage(load: CircuitLoad) -> bool:
     """Say whether building wire is at a voltage it is not made for."""
     return load.cable.marking is not None and over(load.voltage or 0.0, WIRE_VOLTAGE.value.si)
@@ -120,7 +118,7 @@ def _terminals(load: CircuitLoad, size: ConductorSize) -> tuple[int | None, floa
     if over(load.voltage or 0.0, TERMINAL_VOLTAGE):
         return None, None
     given = load.given.terminal_rating
-    degrees = (60 if size in _SMALL else 75) if given is None else _DEGREES[given]
+    degrees = terminal_degrees(size) if given is None else _DEGREES[given]
     return degrees, _table(load, size, degrees)
 
 
@@ -139,8 +137,7 @@ def allowed_by_code(load: CircuitLoad) -> bool:
 
 def _table(load: CircuitLoad, size: ConductorSize, column: int) -> float | None:
     """Give the table ampacity of all sets [A]."""
-    row = _AMPACITIES.get(size)
-    value = None if row is None else getattr(row, f"{load.cable.material.value}_{column}_a")
+    value = table_ampacity(load.cable.material, size, column)
     return None if value is None else value * load.sets
 
 

@@ -5,15 +5,10 @@ from __future__ import annotations
 from ductrun.engineering.rounding import over
 from ductrun.kit.choices import Severity
 from ductrun.kit.wording import apart, text_of
-from ductrun.subjects.feeder.checks import (
-    LEAST_IN_PARALLEL,
-    WIRE_VOLTAGE,
-    largest_device,
-    over_wire_voltage,
-    too_small_in_parallel,
-)
+from ductrun.subjects.feeder.checks import WIRE_VOLTAGE, largest_device, over_wire_voltage
 from ductrun.subjects.feeder.choices import WallMaterial
 from ductrun.subjects.feeder.rating import Ampacity, Rated
+from ductrun.subjects.feeder.table_ampacities import LEAST_IN_PARALLEL, too_small_in_parallel
 
 _METAL = (WallMaterial.ALUMINUM, WallMaterial.STEEL)
 

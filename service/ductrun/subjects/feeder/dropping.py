@@ -16,8 +16,10 @@ from ductrun.kit.wording import listing
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.feeder.choices import CircuitConduit, CircuitSystem
 from ductrun.subjects.feeder.circuits import SYSTEM, CircuitCurrent
+from ductrun.subjects.feeder.drop_sizes import Case, Wiring, smallest, voltage_at_load
 from ductrun.subjects.feeder.impedances import TEMPERATURE, Impedance, impedance_of, listed
 from ductrun.subjects.feeder.loaded_cable import largest_line
+from ductrun.subjects.feeder.table_ampacities import TABLE_VOLTAGE, terminal_ampacity
 from ductrun.subjects.parts.cable_layers import MetalResistance
 from ductrun.subjects.parts.cables import Cable, CableLine
 from ductrun.subjects.parts.choices import ConductorMaterial, ConductorSize
@@ -126,7 +128,8 @@ class Drop(NamedTuple):
     """What a circuit loses over a length: voltages [V], `current` of all sets [A], `loss` in all conductors [W].
 
     `impedance` of one conductor; the drop exactly and as the tables have it, None where the source cannot drive the
-    current; `longest` length within the limit [m]; the `smallest` size within it, None where none is.
+    current; `longest` length within the limit [m]; the `smallest` size within it that the code allows for the current,
+    None where none is; the `table_ampacity` that unmarked terminals allow all sets [A], to 2000 V.
     """
 
     system: CircuitSystem
@@ -142,6 +145,7 @@ class Drop(NamedTuple):
     limit_percent: float
     longest: float | None
     smallest: ConductorSize | None
+    table_ampacity: float | None
 
     @property
     def drop(self) -> float:
@@ -178,7 +182,7 @@ def drop(given: Dropping, conductor: DroppedConductor, length: float, sheet: Wor
     current = _current(given, system, power_factor, sheet)
     impedance = _impedance(given, conductor, system, sheet)
     voltage, loop = given.voltage.si, LOOPS[system]
-    at_load = _load_voltage(voltage, loop, current / sets, impedance, length, power_factor)
+    at_load = voltage_at_load(voltage, loop, current / sets, impedance, length, power_factor)
     limit = LIMIT.value if given.limit_percent is None else given.limit_percent
     longest = _longest(voltage, loop, current / sets, impedance, power_factor, limit)
     if at_load is None:
@@ -193,6 +197,11 @@ def drop(given: Dropping, conductor: DroppedConductor, length: float, sheet: Wor
     effective = engineering.effective_impedance(*impedance, power_factor)
     loss = engineering.loss(WIRES[system] * sets, current / sets, impedance.resistance, length)
     hours = given.hours_per_year
+    wiring = Wiring(
+        given.conduit_material or CONDUIT_MATERIAL.value,
+        (given.conductor_temperature or TEMPERATURE.value).si,
+        direct=direct,
+    )
     return Drop(
         system=system,
         voltage=voltage,
@@ -208,8 +217,17 @@ def drop(given: Dropping, conductor: DroppedConductor, length: float, sheet: Wor
         longest=longest if math.isfinite(longest) else None,
         smallest=None
         if given.resistance is not None
-        else _smallest(given, conductor, system, (voltage, loop, current / sets, length, power_factor, limit)),
+        else smallest(conductor.material, wiring, Case(voltage, loop, current, sets, length, power_factor, limit)),
+        table_ampacity=_ampacity(conductor, voltage, sets),
     )
+
+
+def _ampacity(conductor: DroppedConductor, voltage: float, sets: int) -> float | None:
+    """Give what the tables allow all sets of a circuit [A]; None where they do not know."""
+    if conductor.size is None or over(voltage, TABLE_VOLTAGE):
+        return None
+    allowed = terminal_ampacity(conductor.material, conductor.size)
+    return None if allowed is None else allowed * sets
 
 
 def _current(given: Dropping, system: CircuitSystem, power_factor: float, sheet: Worksheet) -> float:
@@ -265,16 +283,6 @@ def _table_impedance(
     return impedance_of(conductor.material, conductor.size, conduit, temperature, direct=direct)
 
 
-def _load_voltage(
-    voltage: float, loop: float, current: float, impedance: Impedance, length: float, power_factor: float
-) -> float | None:
-    """Give the voltage at the load [V], None where the source cannot drive the current."""
-    through = loop * current * length
-    return engineering.load_voltage(
-        voltage, through * impedance.resistance, through * impedance.reactance, power_factor
-    )
-
-
 def _longest(
     voltage: float, loop: float, current: float, impedance: Impedance, power_factor: float, limit: float
 ) -> float:
@@ -284,22 +292,3 @@ def _longest(
     return engineering.longest_length(
         voltage, least, through * impedance.resistance, through * impedance.reactance, power_factor
     )
-
-
-def _smallest(
-    given: Dropping,
-    conductor: DroppedConductor,
-    system: CircuitSystem,
-    case: tuple[float, float, float, float, float, float],
-) -> ConductorSize | None:
-    """Give the smallest size of the tables that keeps the limit; the largest sizes gain little by it."""
-    voltage, loop, current, length, power_factor, limit = case
-    direct = system is CircuitSystem.DIRECT_CURRENT
-    conduit = given.conduit_material or CONDUIT_MATERIAL.value
-    temperature = (given.conductor_temperature or TEMPERATURE.value).si
-    for size in listed(conductor.material, conduit, direct=direct):
-        impedance = impedance_of(conductor.material, size, conduit, temperature, direct=direct)
-        at_load = _load_voltage(voltage, loop, current, impedance, length, power_factor)
-        if at_load is not None and not over((voltage - at_load) / voltage * 100.0, limit):
-            return ConductorSize(size)
-    return None
