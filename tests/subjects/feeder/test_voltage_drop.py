@@ -242,3 +242,21 @@ def test_a_multiconductor_cable_is_known_by_its_conductor() -> None:
         "conductor": {"material": "copper", "size": "500 kcmil", "count": 3},
     }
     assert result("voltage-drop", ASKED | {"cable": cable}) == result("voltage-drop", ASKED)
+
+
+def test_three_phases_need_three_conductors() -> None:
+    cable = {
+        "kind": "multiconductor",
+        "diameter": quantity(2, "in"),
+        "conductor": {"material": "copper", "size": "500 kcmil", "count": 2},
+    }
+    [fault] = faults("voltage-drop", ASKED | {"cable": cable})
+    assert (fault["pointer"], fault["code"]) == ("#/cable/conductor/count", "too_few_conductors")
+    assert fault["minimum"]["value"] == 3
+    assert result("voltage-drop", ASKED | {"cable": cable, "system": "single_phase"})["drop"]["value"] > 0
+
+
+def test_what_direct_current_does_not_have_is_refused() -> None:
+    asked = ASKED | {"system": "direct_current", "reactance": quantity(0.04, "ohm/1000ft")}
+    found = {fault["pointer"]: fault["code"] for fault in faults("voltage-drop", asked)}
+    assert found == dict.fromkeys(("#/power_factor", "#/reactance", "#/conduit_material"), "not_of_direct_current")

@@ -45,6 +45,25 @@ def voltage_at_load(
     )
 
 
+def longest_run(
+    voltage: float, loop: float, current: float, impedance: Impedance, power_factor: float, limit: float
+) -> float:
+    """Give the longest run within a limit [m]."""
+    least = voltage * (1.0 - limit / 100.0)
+    through = loop * current
+    return engineering.longest_length(
+        voltage, least, through * impedance.resistance, through * impedance.reactance, power_factor
+    )
+
+
+def allowed_current(material: ConductorMaterial, size: ConductorSize | None, voltage: float, sets: int) -> float | None:
+    """Give what the tables allow all sets of a circuit [A]; None where they do not know."""
+    if size is None or over(voltage, TABLE_VOLTAGE):
+        return None
+    allowed = terminal_ampacity(material, size)
+    return None if allowed is None else allowed * sets
+
+
 def smallest(material: ConductorMaterial, wiring: Wiring, case: Case) -> ConductorSize | None:
     """Give the smallest size that keeps the limit, carries the current by the tables and may lie in parallel.
 

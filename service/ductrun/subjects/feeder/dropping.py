@@ -9,17 +9,15 @@ from typing import Annotated, NamedTuple
 from pydantic import Field
 
 from ductrun.engineering import voltage_drop as engineering
-from ductrun.engineering.rounding import over
 from ductrun.kit.defaults import by_rule, choice, count, number
 from ductrun.kit.forms import Between, Form, Omissible
 from ductrun.kit.wording import listing
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.feeder.choices import CircuitConduit, CircuitSystem
 from ductrun.subjects.feeder.circuits import SYSTEM, CircuitCurrent
-from ductrun.subjects.feeder.drop_sizes import Case, Wiring, smallest, voltage_at_load
+from ductrun.subjects.feeder.drop_sizes import Case, Wiring, allowed_current, longest_run, smallest, voltage_at_load
 from ductrun.subjects.feeder.impedances import TEMPERATURE, Impedance, impedance_of, listed
 from ductrun.subjects.feeder.loaded_cable import largest_line
-from ductrun.subjects.feeder.table_ampacities import TABLE_VOLTAGE, terminal_ampacity
 from ductrun.subjects.parts.cable_layers import MetalResistance
 from ductrun.subjects.parts.cables import Cable, CableLine
 from ductrun.subjects.parts.choices import ConductorMaterial, ConductorSize
@@ -117,11 +115,14 @@ class Dropping(Form):
 
 
 class DroppedConductor(NamedTuple):
-    """What the current flows in: metal and size of one conductor, and the `sheet` at the place of its cable."""
+    """What the current flows in: metal and size of one conductor, of so many `cores` (count) in a cable, 1 of a single
+    one, and the `sheet` at the place of its cable.
+    """
 
     material: ConductorMaterial
     size: ConductorSize | None
     sheet: Worksheet
+    cores: int = 1
 
 
 class Drop(NamedTuple):
@@ -159,7 +160,8 @@ def conductor_of(cable: Cable, sheet: Worksheet) -> DroppedConductor:
         held = cable.conductor
         if held is None:
             raise UnanswerableError(sheet.fault("conductor", "missing", "Give the conductor that carries the current."))
-        return DroppedConductor(held.material, held.size, sheet.within("conductor"))
+        cores = held.count if cable.kind == "multiconductor" else 1
+        return DroppedConductor(held.material, held.size, sheet.within("conductor"), cores)
     if cable.material is None:
         raise UnanswerableError(
             sheet.fault("material", "missing", "Give the metal: aluminum loses more than copper of the same size.")
@@ -176,6 +178,7 @@ def conductor_in(lines: Sequence[CableLine], sheet: Worksheet) -> DroppedConduct
 def drop(given: Dropping, conductor: DroppedConductor, length: float, sheet: Worksheet) -> Drop:
     """Give what a circuit loses over a length, one way [m]."""
     system = sheet.settle("system", given.system, SYSTEM)
+    _refuse_few_cores(conductor, system)
     direct = system is CircuitSystem.DIRECT_CURRENT
     power_factor = 1.0 if direct else sheet.settle("power_factor", given.power_factor, POWER_FACTOR)
     sets = sheet.settle("parallel_count", given.parallel_count, PARALLEL_COUNT)
@@ -184,7 +187,7 @@ def drop(given: Dropping, conductor: DroppedConductor, length: float, sheet: Wor
     voltage, loop = given.voltage.si, LOOPS[system]
     at_load = voltage_at_load(voltage, loop, current / sets, impedance, length, power_factor)
     limit = LIMIT.value if given.limit_percent is None else given.limit_percent
-    longest = _longest(voltage, loop, current / sets, impedance, power_factor, limit)
+    longest = longest_run(voltage, loop, current / sets, impedance, power_factor, limit)
     if at_load is None:
         raise UnanswerableError(
             sheet.fault(
@@ -218,16 +221,23 @@ def drop(given: Dropping, conductor: DroppedConductor, length: float, sheet: Wor
         smallest=None
         if given.resistance is not None
         else smallest(conductor.material, wiring, Case(voltage, loop, current, sets, length, power_factor, limit)),
-        table_ampacity=_ampacity(conductor, voltage, sets),
+        table_ampacity=allowed_current(conductor.material, conductor.size, voltage, sets),
     )
 
 
-def _ampacity(conductor: DroppedConductor, voltage: float, sets: int) -> float | None:
-    """Give what the tables allow all sets of a circuit [A]; None where they do not know."""
-    if conductor.size is None or over(voltage, TABLE_VOLTAGE):
-        return None
-    allowed = terminal_ampacity(conductor.material, conductor.size)
-    return None if allowed is None else allowed * sets
+def _refuse_few_cores(conductor: DroppedConductor, system: CircuitSystem) -> None:
+    """Refuse a cable of several conductors that has too few for a circuit."""
+    needed = WIRES[system]
+    if 1 < conductor.cores < needed:
+        raise UnanswerableError(
+            conductor.sheet.fault(
+                "count",
+                "too_few_conductors",
+                f"A cable of {conductor.cores} conductors carries no circuit that needs {needed}: give the cable that "
+                "has them all, or the system it serves.",
+                minimum=needed,
+            )
+        )
 
 
 def _current(given: Dropping, system: CircuitSystem, power_factor: float, sheet: Worksheet) -> float:
@@ -281,14 +291,3 @@ def _table_impedance(
             )
         )
     return impedance_of(conductor.material, conductor.size, conduit, temperature, direct=direct)
-
-
-def _longest(
-    voltage: float, loop: float, current: float, impedance: Impedance, power_factor: float, limit: float
-) -> float:
-    """Give the longest run within a limit [m]."""
-    least = voltage * (1.0 - limit / 100.0)
-    through = loop * current
-    return engineering.longest_length(
-        voltage, least, through * impedance.resistance, through * impedance.reactance, power_factor
-    )

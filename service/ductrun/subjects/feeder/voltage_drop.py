@@ -15,7 +15,7 @@ from ductrun.kit.forms import Edition, RunLength
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
 from ductrun.kit.wording import apart, in_percent, text_of
-from ductrun.kit.worksheet import Worksheet
+from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.feeder.choices import CircuitSystem
 from ductrun.subjects.feeder.dropping import TOTAL_LIMIT, Drop, Dropping, conductor_of, drop
 from ductrun.subjects.feeder.table_ampacities import TABLE_VOLTAGE
@@ -59,12 +59,30 @@ class VoltageDropResult(Struct, frozen=True, gc=False, kw_only=True):
 def assess(request: VoltageDropRequest, sheet: Worksheet) -> Drop:
     """Reckon the drop of a request."""
     sheet.follow_edition(request.code_edition)
+    _refuse_of_direct_current(request, sheet)
     conductor = conductor_of(request.cable, sheet.within("cable"))
     found = drop(request, conductor, request.length.si, sheet)
     report(request, found, sheet)
     if sheet.working is not None:
         _show(found, request.length.si, sheet)
     return found
+
+
+def _refuse_of_direct_current(request: VoltageDropRequest, sheet: Worksheet) -> None:
+    """Refuse what direct current does not have: it would be dropped without a word."""
+    if request.system is not CircuitSystem.DIRECT_CURRENT:
+        return
+    faults = [
+        sheet.fault(member, "not_of_direct_current", f"Direct current has no {word}: leave it out.")
+        for member, word, given in (
+            ("power_factor", "power factor", request.power_factor),
+            ("reactance", "reactance", request.reactance),
+            ("conduit_material", "loss in its conduit", request.conduit_material),
+        )
+        if given is not None
+    ]
+    if faults:
+        raise UnanswerableError(*faults)
 
 
 def report(given: Dropping, found: Drop, sheet: Worksheet) -> None:
