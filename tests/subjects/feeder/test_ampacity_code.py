@@ -103,3 +103,14 @@ def test_the_smallest_size_is_one_that_the_code_allows(asked: dict[str, Any], si
     assert ask("ampacity", bank([2], asked, studies=["smallest_size"]))["result"]["smallest_size"] == size
     cables = [*singles(size), GROUND]
     assert "violates" not in ask("ampacity", bank([2], asked | {"cables": cables})).values()
+
+
+def test_the_smallest_size_passes_its_duct() -> None:
+    """Three of 1000 kcmil, 1.275 in, need 2.75 in: in 2.5 in nothing that passes carries 520 A."""
+    conduit = {"kind": "measured", "inside_diameter": quantity(2.5, "in"), "outside_diameter": quantity(4.5, "in")}
+    asked = bank([1], circuit("1-1", amperes=520), studies=["smallest_size"]) | {
+        "bank": {"conduit": conduit, "tiers": [1]}
+    }
+    answer = ask("ampacity", asked)
+    assert "smallest_size" not in answer["result"]
+    assert "no_size_carries_it" in codes(answer)

@@ -156,3 +156,26 @@ def test_all_faults_of_all_circuits_come_at_once() -> None:
     asked = bank([2], circuit("3-1"), circuit("1-1", cables=singles(count=2)))
     del asked["cover"]
     assert set(refused(asked)) == {"#/cover", "#/circuits/0/ducts/0", "#/circuits/1/loaded_conductor_count"}
+
+
+def test_a_set_that_does_not_pass_its_duct_is_refused() -> None:
+    """Three equal cables pass a bore of 2.155 times one; three of 1.3 in need 2.8 in."""
+    [fault] = faults("ampacity", bank([1], circuit("1-1", cables=singles("1000 kcmil"))) | _bored(2))
+    assert (fault["pointer"], fault["code"]) == ("#/circuits/0/cables", "cables_do_not_pass")
+    assert fault["maximum"]["value"] == pytest.approx(2 / 2.1547, rel=1e-3)
+    with_others = [*singles("1000 kcmil"), *singles("500 kcmil", count=6)]
+    [fault] = faults("ampacity", bank([1], circuit("1-1", cables=with_others)) | _bored(3))
+    assert fault["code"] == "cables_do_not_pass"
+
+
+def _bored(inches: float) -> dict[str, Any]:
+    conduit = {"kind": "measured", "inside_diameter": quantity(inches, "in"), "outside_diameter": quantity(4.5, "in")}
+    return {"bank": {"conduit": conduit, "tiers": [1]}}
+
+
+def test_a_shield_within_its_insulation_is_refused() -> None:
+    """4/0 is .528 in, and .968 in with its walls of .22 in."""
+    shield = {"metal_area": quantity(16, "mm2"), "mean_diameter": quantity(0.5, "in")}
+    [fault] = faults("ampacity", layered(shield=shield))
+    assert fault["pointer"] == "#/circuits/0/cables/0/cable/layers/shield/mean_diameter/value"
+    assert fault["minimum"]["value"] == pytest.approx(0.968)

@@ -8,9 +8,10 @@ from typing import NamedTuple
 
 from ductrun.engineering.conductor_resistance import CIRCULAR_MIL_FOOT, resistance_of_area
 from ductrun.engineering.neher_mcgrath import cores_resistance, layer_resistance
-from ductrun.engineering.rounding import over
+from ductrun.engineering.rounding import over, under
 from ductrun.kit.backing import backing_of
 from ductrun.kit.defaults import Default, number
+from ductrun.kit.wording import text_of
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.parts.cable_layers import CableInsulation, CableJacketLayer, CableLayers
 from ductrun.subjects.parts.cable_mass import METAL_AREAS
@@ -232,7 +233,7 @@ def _layered(
         cable.diameter.si,
         insulation,
         jacket,
-        _shield_of(layers, core, place),
+        _shield_of(layers, inner, core, place),
         Dielectric(COVERINGS[layers.insulation.material], inner, core),
         cable,
         sheet,
@@ -275,7 +276,7 @@ def _resistivity_of(layer: CableJacketLayer | CableInsulation, place: Worksheet)
     return place.settle("thermal_resistivity", layer.thermal_resistivity, RESISTIVITIES[layer.material]).si
 
 
-def _shield_of(layers: CableLayers, core: float, place: Worksheet) -> LoadedShield | None:
+def _shield_of(layers: CableLayers, inner: float, core: float, place: Worksheet) -> LoadedShield | None:
     shield = layers.shield
     if shield is None:
         return None
@@ -287,4 +288,16 @@ def _shield_of(layers: CableLayers, core: float, place: Worksheet) -> LoadedShie
         resistance = shield.resistance.si
     else:
         resistance = resistance_of_area(_SHIELD_RESISTIVITY, shield.metal_area.si)  # type: ignore[union-attr]
-    return LoadedShield(resistance, core if shield.mean_diameter is None else shield.mean_diameter.si)
+    if shield.mean_diameter is None:
+        return LoadedShield(resistance, core)
+    least = inner if layers.insulation.thickness is None else core
+    if under(shield.mean_diameter.si, least):
+        raise UnanswerableError(
+            place.fault(
+                "shield/mean_diameter/value",
+                "shield_within_insulation",
+                f"A shield lies around the insulation, {text_of(place.tell.size(least))} or more across.",
+                minimum=place.tell.size(least),
+            )
+        )
+    return LoadedShield(resistance, shield.mean_diameter.si)

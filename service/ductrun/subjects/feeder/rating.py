@@ -20,7 +20,7 @@ from ductrun.subjects.feeder.choices import AmpacityMethod, AmpacityStudy, WallM
 from ductrun.subjects.feeder.circuits import CircuitLoad, check_ducts
 from ductrun.subjects.feeder.solving import Solved, alone, by_method, hottest
 from ductrun.subjects.feeder.thermal import Earth, Question, Section, Wall, air_row
-from ductrun.subjects.feeder.walls import DUCT_MATERIAL, DuctWall, refuse_wide_cables
+from ductrun.subjects.feeder.walls import DUCT_MATERIAL, DuctWall, refuse_tight_set, refuse_wide_cables
 from ductrun.subjects.parts.duct_names import duct_names
 from ductrun.tables import TABLES
 from ductrun.units import Frequency, Temperature, ThermalResistivity
@@ -202,8 +202,9 @@ def rate(
     names = duct_names(envelope.bank)
     check_ducts(loads, names)
     for load in loads:
-        for duct in load.ducts:
-            refuse_wide_cables(load.cable.diameter, walls[duct], load.cable.sheet)
+        for wall in {walls[duct].inside: walls[duct] for duct in load.ducts}.values():
+            refuse_wide_cables(load.cable.diameter, wall, load.cable.sheet)
+            refuse_tight_set(load, wall)
     method = sheet.settle("method", given.method, METHOD)
     question = _question(given, envelope, walls, cover, loads, method, sheet)
     _refuse_cold_limits(question, sheet)

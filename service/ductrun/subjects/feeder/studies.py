@@ -6,6 +6,7 @@ import math
 from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
+from ductrun.engineering import cable_sets
 from ductrun.engineering.bank import Envelope
 from ductrun.engineering.buried_heat import Place
 from ductrun.engineering.heat_balance import Load, RunawayError
@@ -105,12 +106,19 @@ def _nothing(code: str, message: str, sheet: Worksheet) -> None:
     sheet.find(Severity.NOTE, code, message, WORKED_OUT, member="studies")
 
 
+def _passing(question: Question, load: CircuitLoad) -> list[str]:
+    """Give the sizes of the same wire with which the loaded conductors pass all ducts of a circuit."""
+    bore = min([question.section.walls[duct].inside for duct in load.ducts])
+    found = sizes_of(load.cable)
+    return [size for size, diameter in found.items() if cable_sets.passes([diameter] * load.cable.cables, bore)]
+
+
 def _smallest_size(question: Question, sheet: Worksheet) -> ConductorSize | None:
     """Give the smallest size with which every circuit carries its current, taken by all of them alike.
 
     What terminals allow, the device ahead and sets in parallel ask for decides too.
     """
-    listed = [sizes_of(load.cable) for load in question.loads]
+    listed = [_passing(question, load) for load in question.loads]
     sizes = [size.value for size in ConductorSize if all(size.value in one for one in listed)]
     if not all(listed) or not sizes:
         _nothing(

@@ -4,12 +4,17 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
+from ductrun.engineering import cable_sets
 from ductrun.engineering.bank import Bank
+from ductrun.engineering.pull_search import largest_complying
 from ductrun.kit.defaults import choice
+from ductrun.kit.wording import text_of
 from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.feeder.choices import WallMaterial
+from ductrun.subjects.feeder.circuits import CircuitLoad
 from ductrun.subjects.parts.bank import DuctBank, lines_of
 from ductrun.subjects.parts.choices import ConduitType
+from ductrun.subjects.parts.conductors import SCALE, measures_of
 from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit, check_diameters, find_row, inside_diameter
 
 DUCT_MATERIAL = choice("feeder.duct_material", WallMaterial)
@@ -80,3 +85,31 @@ def refuse_wide_cables(diameter: float, wall: DuctWall, sheet: Worksheet) -> Non
                 maximum=sheet.tell.size(wall.inside),
             )
         )
+
+
+def refuse_tight_set(load: CircuitLoad, wall: DuctWall) -> None:
+    """Refuse cables that together do not pass the duct they lie in: their heat is that of no bank."""
+    cable = load.cable
+    beside: list[float] = []
+    for index, line in enumerate(load.lines):
+        if line.cable != cable.given:
+            measure = measures_of(line.cable, load.cables_sheet.within(f"{index}/cable"))
+            beside += [measure.diameter / SCALE * 0.0254] * line.count
+    alike = sum([line.count for line in load.lines if line.cable == cable.given])
+
+    def passes(diameter: float) -> bool:
+        return cable_sets.passes(sorted([*beside, *[diameter] * alike], reverse=True), wall.inside)
+
+    if passes(cable.diameter):
+        return
+    size = cable.sheet.tell.size
+    most = largest_complying(passes, wall.inside * 1e-6, wall.inside)
+    raise UnanswerableError(
+        load.cables_sheet.fault(
+            "",
+            "cables_do_not_pass",
+            f"The cables, {alike} of {text_of(size(cable.diameter))} among them, do not pass the inside diameter of "
+            f"{text_of(size(wall.inside))}: take a larger duct, or fewer cables in it.",
+            maximum=None if most is None else size(most),
+        )
+    )
