@@ -42,7 +42,7 @@ def test_conductors_of_a_set_lie_together_in_steel() -> None:
     assert answer["verdict"] == answer["result"]["circuits"][0]["verdict"] == "violates"
     [found] = [one for one in answer["findings"] if one["code"] == "set_split_in_steel"]
     assert (found["pointer"], found["actual"]["value"]) == ("#/circuits/0/ducts", 1)
-    direct = {"system": "direct_current", "cables": singles(count=1), "current": quantity(200, "A")}
+    direct: dict[str, Any] = {"system": "direct_current", "cables": singles(count=1), "current": quantity(200, "A")}
     assert ask("ampacity", typed("rmc", circuit("1-1", "1-2", **direct), count=2))["verdict"] == "complies"
     assert "set_split_in_steel" not in codes(ask("ampacity", bank([3], apart)))
 

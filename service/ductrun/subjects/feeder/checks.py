@@ -7,7 +7,7 @@ from typing import NamedTuple
 from ductrun.engineering.rounding import over
 from ductrun.kit.defaults import quantity
 from ductrun.subjects.feeder.choices import TerminalRating
-from ductrun.subjects.feeder.circuits import IN_A_SET, CircuitLoad
+from ductrun.subjects.feeder.circuits import IN_A_SET, TERMINAL_RATING, CircuitLoad
 from ductrun.subjects.feeder.loaded_cable import ZERO_CELSIUS, cores_of
 from ductrun.subjects.feeder.table_ampacities import (
     TABLE_VOLTAGE,
@@ -52,13 +52,15 @@ def check(load: CircuitLoad, ambient: float) -> Checked:
     """Give what the code says beside a circuit in earth of a temperature [K]."""
     size = load.cable.size
     column = table = adjusted = terminals = terminal_ampacity = None
-    if size is not None and not over(load.voltage or 0.0, TABLE_VOLTAGE):
+    if size is not None and not over(load.voltage, TABLE_VOLTAGE):
         column = max([one for one in COLUMNS if one + ZERO_CELSIUS <= load.limit + 1e-6], default=None)
         table = None if column is None else _table(load, size, column)
         if table is not None and column is not None:
             factor = _ambient_factor(ambient, column)
             adjusted = None if factor is None else table * factor * _adjustment(load.cable.conductors)
         terminals, terminal_ampacity = _terminals(load, size)
+        if terminal_ampacity is not None:
+            load.sheet.settle("terminal_rating", load.given.terminal_rating, TERMINAL_RATING)
     grounding = _grounding(load)
     return Checked(
         column=column,
@@ -90,7 +92,7 @@ def largest_device(load: CircuitLoad, ampacity: float) -> float:
 
 def over_wire_voltage(load: CircuitLoad) -> bool:
     """Say whether building wire is at a voltage it is not made for."""
-    return load.cable.marking is not None and over(load.voltage or 0.0, WIRE_VOLTAGE.value.si)
+    return load.cable.marking is not None and over(load.voltage, WIRE_VOLTAGE.value.si)
 
 
 def _stray(load: CircuitLoad) -> int | None:
@@ -115,10 +117,10 @@ def _stray(load: CircuitLoad) -> int | None:
 
 def _terminals(load: CircuitLoad, size: ConductorSize) -> tuple[int | None, float | None]:
     """Give what terminals are taken for [degC], and what they allow all sets [A]; none above the scope of the rule."""
-    if over(load.voltage or 0.0, TERMINAL_VOLTAGE):
+    if over(load.voltage, TERMINAL_VOLTAGE):
         return None, None
     given = load.given.terminal_rating
-    degrees = terminal_degrees(size) if given is None else _DEGREES[given]
+    degrees = terminal_degrees(size) if given is None or given is TerminalRating.UNMARKED else _DEGREES[given]
     return degrees, _table(load, size, degrees)
 
 

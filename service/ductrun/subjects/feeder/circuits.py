@@ -23,6 +23,8 @@ from ductrun.subjects.parts.duct_names import DuctName, ducts_of
 from ductrun.units import Current, Temperature, Voltage
 
 SYSTEM = choice("feeder.system", CircuitSystem)
+VOLTAGE = quantity("feeder.voltage", Voltage)
+TERMINAL_RATING = choice("feeder.terminal_rating", TerminalRating)
 LOAD_FACTOR = number("feeder.load_factor_percent")
 SHIELD_GROUNDING = choice("feeder.shield_grounding", ShieldGrounding)
 CONDUCTOR_TEMPERATURE = quantity("feeder.conductor_temperature", Temperature)
@@ -73,6 +75,7 @@ class Loading(Form):
         default=None,
         description="Between lines; to ground of a single phase. For the loss in insulation, and what the code allows.",
         examples=[{"value": 480, "unit": "V"}],
+        json_schema_extra=VOLTAGE.stated,
     )
     load_factor_percent: Omissible[Annotated[float, Field(ge=1, le=100)]] = Field(
         default=None,
@@ -104,7 +107,7 @@ class Loading(Form):
         default=None,
         description="Temperature that the terminals at both ends are marked for.",
         examples=["75_degc"],
-        json_schema_extra=by_rule("60_degc to 100 A and 1 AWG, else 75_degc"),
+        json_schema_extra=TERMINAL_RATING.stated,
     )
 
 
@@ -134,7 +137,7 @@ class CircuitLoad(NamedTuple):
     sets: int
     neutrals: int
     current: float | None
-    voltage: float | None
+    voltage: float
     load_factor: float
     grounded_at_both_ends: bool
     limit: float
@@ -179,7 +182,7 @@ def load_of(
         sets=_sets(system, len(ducts), cable.conductors - neutrals, sheet),
         neutrals=neutrals,
         current=None if given.current is None else given.current.si,
-        voltage=None if given.voltage is None else given.voltage.si,
+        voltage=sheet.settle("voltage", given.voltage, VOLTAGE).si,
         load_factor=sheet.settle("load_factor_percent", given.load_factor_percent, LOAD_FACTOR) / 100.0,
         grounded_at_both_ends=grounding is ShieldGrounding.BOTH_ENDS,
         limit=limit,

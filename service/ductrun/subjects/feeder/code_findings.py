@@ -156,7 +156,7 @@ def _check_grounding(rated: Rated, found: Ampacity) -> None:
 
 def _check_voltage(rated: Rated) -> None:
     load, sheet = rated.load, rated.load.sheet
-    if load.voltage is None or not over_wire_voltage(load):
+    if not over_wire_voltage(load):
         return
     actual, limit = sheet.tell.voltage(load.voltage), sheet.tell.given(WIRE_VOLTAGE.value)
     sheet.find(

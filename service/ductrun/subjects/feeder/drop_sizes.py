@@ -14,10 +14,13 @@ from ductrun.subjects.parts.choices import ConductorMaterial, ConductorSize
 
 
 class Wiring(NamedTuple):
-    """What a circuit lies in, the `temperature` of its conductors [K], and whether direct current flows in them."""
+    """What a circuit lies in, the `temperature` of its conductors [K], the frequency in `cycles` of that of the table
+    (ratio), and whether direct current flows.
+    """
 
     conduit: CircuitConduit
     temperature: float
+    cycles: float
     direct: bool
 
 
@@ -76,7 +79,8 @@ def smallest(material: ConductorMaterial, wiring: Wiring, case: Case) -> Conduct
         allowed = terminal_ampacity(material, ConductorSize(size))
         if allowed is None or over(current, allowed) or too_small_in_parallel(case.sets, METAL_AREAS[size]):
             continue
-        impedance = impedance_of(material, size, wiring.conduit, wiring.temperature, direct=wiring.direct)
+        printed = impedance_of(material, size, wiring.conduit, wiring.temperature, direct=wiring.direct)
+        impedance = printed._replace(reactance=printed.reactance * wiring.cycles)
         left = voltage_at_load(case.voltage, case.loop, current, impedance, case.length, case.power_factor)
         if left is not None and not over((case.voltage - left) / case.voltage * 100.0, case.limit):
             return ConductorSize(size)

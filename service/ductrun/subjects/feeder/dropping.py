@@ -9,22 +9,22 @@ from typing import Annotated, NamedTuple
 from pydantic import Field
 
 from ductrun.engineering import voltage_drop as engineering
-from ductrun.kit.defaults import by_rule, choice, count, number
+from ductrun.kit.defaults import by_rule, count, number
 from ductrun.kit.forms import Between, Form, Omissible
-from ductrun.kit.wording import listing
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.feeder.choices import CircuitConduit, CircuitSystem
 from ductrun.subjects.feeder.circuits import SYSTEM, CircuitCurrent
+from ductrun.subjects.feeder.drop_impedance import CONDUIT_MATERIAL, settled_impedance
 from ductrun.subjects.feeder.drop_sizes import Case, Wiring, allowed_current, longest_run, smallest, voltage_at_load
-from ductrun.subjects.feeder.impedances import TEMPERATURE, Impedance, impedance_of, listed
+from ductrun.subjects.feeder.impedances import TEMPERATURE, Impedance
 from ductrun.subjects.feeder.loaded_cable import largest_line
+from ductrun.subjects.feeder.rating import FREQUENCY, SystemFrequency
 from ductrun.subjects.parts.cable_layers import MetalResistance
 from ductrun.subjects.parts.cables import Cable, CableLine
 from ductrun.subjects.parts.choices import ConductorMaterial, ConductorSize
 from ductrun.units import ApparentPower, Power, ResistancePerLength, Temperature, Voltage
 
 POWER_FACTOR = number("feeder.power_factor")
-CONDUIT_MATERIAL = choice("feeder.conduit_material", CircuitConduit)
 PARALLEL_COUNT = count("feeder.parallel_count")
 LIMIT = number("feeder.drop_limit_percent")
 TOTAL_LIMIT = number("feeder.total_drop_limit_percent")
@@ -109,6 +109,12 @@ class Dropping(Form):
         examples=[3],
         json_schema_extra=by_rule(f"the {LIMIT.value:g} that the code recommends, which is told and not judged"),
     )
+    frequency: Omissible[SystemFrequency] = Field(
+        default=None,
+        description="Of the alternating current; the printed reactance is for 60 Hz and goes with it.",
+        examples=[{"value": 60, "unit": "Hz"}],
+        json_schema_extra=FREQUENCY.stated,
+    )
     hours_per_year: Omissible[Annotated[float, Field(ge=0, le=8784)]] = Field(
         default=None, description="At this load, to tell what is lost in a year.", examples=[4000]
     )
@@ -183,7 +189,7 @@ def drop(given: Dropping, conductor: DroppedConductor, length: float, sheet: Wor
     power_factor = 1.0 if direct else sheet.settle("power_factor", given.power_factor, POWER_FACTOR)
     sets = sheet.settle("parallel_count", given.parallel_count, PARALLEL_COUNT)
     current = _current(given, system, power_factor, sheet)
-    impedance = _impedance(given, conductor, system, sheet)
+    impedance = settled_impedance(given, conductor, system, sheet)
     voltage, loop = given.voltage.si, LOOPS[system]
     at_load = voltage_at_load(voltage, loop, current / sets, impedance, length, power_factor)
     limit = LIMIT.value if given.limit_percent is None else given.limit_percent
@@ -203,6 +209,7 @@ def drop(given: Dropping, conductor: DroppedConductor, length: float, sheet: Wor
     wiring = Wiring(
         given.conduit_material or CONDUIT_MATERIAL.value,
         (given.conductor_temperature or TEMPERATURE.value).si,
+        1.0 if given.frequency is None else given.frequency.si / FREQUENCY.value.si,
         direct=direct,
     )
     return Drop(
@@ -254,40 +261,3 @@ def _current(given: Dropping, system: CircuitSystem, power_factor: float, sheet:
     if given.power is not None:
         return engineering.current_of_power(given.power.si, given.voltage.si, phases, power_factor)
     return engineering.current_of_power(told[0].si, given.voltage.si, phases, 1.0)
-
-
-def _impedance(given: Dropping, conductor: DroppedConductor, system: CircuitSystem, sheet: Worksheet) -> Impedance:
-    """Give the impedance of one conductor, as given or of the tables."""
-    direct = system is CircuitSystem.DIRECT_CURRENT
-    conduit = CONDUIT_MATERIAL.value
-    if not direct and (given.resistance is None or given.reactance is None):
-        conduit = sheet.settle("conduit_material", given.conduit_material, CONDUIT_MATERIAL)
-    resistance = reactance = 0.0
-    if given.resistance is None or (given.reactance is None and not direct):
-        temperature = TEMPERATURE.value.si
-        if given.resistance is None:
-            temperature = sheet.settle("conductor_temperature", given.conductor_temperature, TEMPERATURE).si
-        resistance, reactance = _table_impedance(conductor, conduit, temperature, direct=direct)
-        sheet.rule("resistance_table" if direct else "impedance_table")
-    return Impedance(
-        resistance if given.resistance is None else given.resistance.si,
-        0.0 if direct else reactance if given.reactance is None else given.reactance.si,
-    )
-
-
-def _table_impedance(
-    conductor: DroppedConductor, conduit: CircuitConduit, temperature: float, *, direct: bool
-) -> Impedance:
-    """Give the impedance of Table 9, or the resistance to direct current of Table 8, at a temperature [K]."""
-    known = list(listed(conductor.material, conduit, direct=direct))
-    if conductor.size not in known:
-        raise UnanswerableError(
-            conductor.sheet.fault(
-                "size",
-                "impedance_not_listed",
-                f"Table {8 if direct else 9} has no {conductor.material.value} of this size: give resistance and "
-                f"reactance. It has {listing(known)}.",
-                known,
-            )
-        )
-    return impedance_of(conductor.material, conductor.size, conduit, temperature, direct=direct)

@@ -28,6 +28,7 @@ def report(found: Ampacity, sheet: Worksheet) -> None:
         report_code(rated, found)
         _find_stray(rated)
         _caution_shields(rated)
+        _caution_unknown_voltage(rated)
     _caution_section(found, sheet)
     _compare_table(found)
     _compare_methods(found, sheet)
@@ -98,6 +99,20 @@ def _caution_shields(rated: Rated) -> None:
             "taken at the largest distance of the ducts for all of them. Ground them at one point to avoid it.",
             PRACTICE,
             member="shield_grounding",
+        )
+
+
+def _caution_unknown_voltage(rated: Rated) -> None:
+    """Caution of a shielded cable whose voltage, and with it the loss in its insulation, is not given."""
+    load = rated.load
+    if load.cable.shield is not None and load.given.voltage is None:
+        load.sheet.find(
+            Severity.CAUTION,
+            "voltage_not_given",
+            "Cables with shields are made for medium voltage, and none is given: no loss in their insulation was "
+            "counted. Give the voltage of the circuit.",
+            PRACTICE,
+            member="voltage",
         )
 
 

@@ -11,6 +11,7 @@ from ductrun.engineering.bank import Envelope
 from ductrun.engineering.buried_heat import Place
 from ductrun.engineering.heat_balance import Duct
 from ductrun.kit.backing import backing_of
+from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import Default, by_rule, choice, quantity
 from ductrun.kit.forms import Between, Form, Omissible
 from ductrun.kit.wording import text_of
@@ -19,7 +20,7 @@ from ductrun.subjects.feeder.checks import Checked, check
 from ductrun.subjects.feeder.choices import AmpacityMethod, AmpacityStudy, WallMaterial
 from ductrun.subjects.feeder.circuits import CircuitLoad, check_ducts
 from ductrun.subjects.feeder.solving import Solved, alone, by_method, hottest
-from ductrun.subjects.feeder.thermal import Earth, Question, Section, Wall, air_row
+from ductrun.subjects.feeder.thermal import Earth, Question, Section, Wall, air_of, air_row
 from ductrun.subjects.feeder.walls import DUCT_MATERIAL, DuctWall, refuse_tight_set, refuse_wide_cables
 from ductrun.subjects.parts.duct_names import duct_names
 from ductrun.tables import TABLES
@@ -209,9 +210,9 @@ def rate(
     question = _question(given, envelope, walls, cover, loads, method, sheet)
     _refuse_cold_limits(question, sheet)
     solved, other = by_method(question, method)
-    _cite_air(solved, sheet)
+    _note_air(solved, sheet)
     if other is not None:
-        _cite_air(other, sheet)
+        _note_air(other, sheet)
     circuits = tuple(
         Rated(load, current, ampacity, warmest, check(load, solved.question.earth.ambient))
         for load, current, ampacity, warmest in zip(
@@ -221,11 +222,21 @@ def rate(
     return Ampacity(envelope, names, solved, other, alone(solved), circuits)
 
 
-def _cite_air(solved: Solved, sheet: Worksheet) -> None:
-    """Cite what the constants of the air in the ducts rest on."""
+def _note_air(solved: Solved, sheet: Worksheet) -> None:
+    """Tell the constants of the air in the ducts, which no member of a request holds, with what they rest on."""
     question = solved.question
     for material in {wall.material: None for wall in question.section.walls}:
-        sheet.cite(air_row(material, question.method).source)
+        row, (u, v, y) = air_row(material, question.method), air_of(material, question.method)
+        stands_in = material.value not in row.duct and row.duct.startswith("asbestos")
+        why = ": the method has none for it, and printed tables for ducts in concrete are met with these"
+        sheet.find(
+            Severity.NOTE,
+            "duct_air_constants",
+            f"Heat crosses the air in {material.value.replace('_', ' ')} duct by the constants of "
+            f"{row.duct.replace('_', ' ')}, U {u:.4g}, V {v:.4g} and Y {y:.4g}{why if stands_in else ''}.",
+            backing_of(row),
+            member="duct_material",
+        )
 
 
 def _question(

@@ -98,7 +98,7 @@ def _runaways(question: Question, squares: Sequence[float]) -> list[Fault]:
         return [
             load.sheet.fault("voltage/value", "no_steady_temperature", message)
             for load in question.loads
-            if load.voltage is not None
+            if load.given.voltage is not None
         ]
     return [
         load.sheet.fault(

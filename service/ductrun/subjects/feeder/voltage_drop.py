@@ -77,6 +77,7 @@ def _refuse_of_direct_current(request: VoltageDropRequest, sheet: Worksheet) -> 
         for member, word, given in (
             ("power_factor", "power factor", request.power_factor),
             ("reactance", "reactance", request.reactance),
+            ("frequency", "frequency", request.frequency),
             ("conduit_material", "loss in its conduit", request.conduit_material),
         )
         if given is not None

@@ -6,6 +6,7 @@ from typing import NamedTuple
 
 from ductrun.engineering import cable_sets
 from ductrun.engineering.bank import Bank
+from ductrun.engineering.fill import SCALE
 from ductrun.engineering.pull_search import largest_complying
 from ductrun.kit.defaults import choice
 from ductrun.kit.wording import text_of
@@ -14,7 +15,7 @@ from ductrun.subjects.feeder.choices import WallMaterial
 from ductrun.subjects.feeder.circuits import CircuitLoad
 from ductrun.subjects.parts.bank import DuctBank, lines_of
 from ductrun.subjects.parts.choices import ConduitType
-from ductrun.subjects.parts.conductors import SCALE, measures_of
+from ductrun.subjects.parts.conductors import measures_of
 from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit, check_diameters, find_row, inside_diameter
 
 DUCT_MATERIAL = choice("feeder.duct_material", WallMaterial)
