@@ -6,7 +6,7 @@ from typing import Any
 
 import pytest
 
-from tests.asking import faults, quantity
+from tests.asking import ask, codes, faults, quantity
 from tests.subjects.feeder.banks import MEDIUM_VOLTAGE, WIRE, bank, buried, circuit, singles
 
 LOSSY = [
@@ -179,3 +179,24 @@ def test_a_shield_within_its_insulation_is_refused() -> None:
     [fault] = faults("ampacity", layered(shield=shield))
     assert fault["pointer"] == "#/circuits/0/cables/0/cable/layers/shield/mean_diameter/value"
     assert fault["minimum"]["value"] == pytest.approx(0.968)
+
+
+def test_what_would_do_is_taken_when_it_is_given() -> None:
+    cold = bank([1], circuit("1-1", conductor_temperature=quantity(68, "degF")))
+    [fault] = faults("ampacity", cold)
+    warm = circuit("1-1", conductor_temperature=fault["minimum"])
+    assert ask("ampacity", bank([1], warm))["result"]["ampacity"]["value"] > 0
+    high = buried(circuit("1-1")) | {"depth": quantity(2, "in")}
+    [fault] = faults("ampacity", high)
+    assert "less than 2.25 in" in fault["message"]
+    assert ask("ampacity", high | {"depth": fault["minimum"]})["result"]["ampacity"]["value"] > 0
+
+
+def test_a_duct_wider_than_the_daily_cycle_is_a_caution() -> None:
+    wide = {"kind": "measured", "inside_diameter": quantity(10, "in"), "outside_diameter": quantity(10.5, "in")}
+    asked = bank([1], circuit("1-1", load_factor_percent=30)) | {"bank": {"conduit": wide, "tiers": [1]}}
+    [found] = [one for one in ask("ampacity", asked)["findings"] if one["code"] == "duct_beyond_the_cycle"]
+    assert found["limit"] == quantity(8.3, "in")
+    assert found["actual"]["value"] == pytest.approx(10.5)
+    steady = asked | {"circuits": [circuit("1-1")]}
+    assert "duct_beyond_the_cycle" not in codes(ask("ampacity", steady))

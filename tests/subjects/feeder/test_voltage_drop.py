@@ -260,3 +260,14 @@ def test_what_direct_current_does_not_have_is_refused() -> None:
     asked = ASKED | {"system": "direct_current", "reactance": quantity(0.04, "ohm/1000ft")}
     found = {fault["pointer"]: fault["code"] for fault in faults("voltage-drop", asked)}
     assert found == dict.fromkeys(("#/power_factor", "#/reactance", "#/conduit_material"), "not_of_direct_current")
+
+
+def test_a_voltage_that_does_not_drive_the_current_is_told_one_that_does() -> None:
+    """k I L = sqrt 3 x 340 x 90 = 53,001 A.kft; |Z| = 0.04744: 2514 V across, and a little more at the source."""
+    far = ASKED | {"length": quantity(90_000, "ft")}
+    [fault] = faults("voltage-drop", far)
+    assert fault["minimum"] == {"value": pytest.approx(53_001 * math.hypot(0.027, 0.039) * 1.01, rel=1e-4), "unit": "V"}
+    assert result("voltage-drop", far | {"voltage": fault["minimum"]})["load_voltage"]["value"] > 0
+    powered = without("current", length=quantity(90_000, "ft"), power=quantity(240, "kW"))
+    [fault] = faults("voltage-drop", powered)
+    assert result("voltage-drop", powered | {"voltage": fault["minimum"]})["load_voltage"]["value"] > 0

@@ -80,8 +80,8 @@ def _cover(request: AmpacityRequest, envelope: Envelope, sheet: Worksheet) -> fl
             sheet.fault(
                 "depth/value",
                 "bank_above_grade",
-                f"The bank is {text_of(sheet.tell.size(envelope.height))} high: with its center no deeper than that it "
-                "would stand out of the earth.",
+                f"The bank is {text_of(sheet.tell.size(envelope.height))} high: with its center less than "
+                f"{text_of(least)} down it would stand out of the earth.",
                 minimum=least,
             )
         )

@@ -92,13 +92,11 @@ def insulation_outside(layers: CableLayers, inner: float, core: float, inside: f
     told_from = core - inner if layers.shield is not None else 1e-6
     if over(inside - core, told_from):
         gap = place.tell.size((inside - core) / 2.0)
-        how = (
-            "is taken for insulation" if layers.shield is None else "is taken for metal that lets heat through"
-        )
+        how = "is taken for insulation" if layers.shield is None else "is taken for metal that lets heat through"
         place.find(
             Severity.CAUTION,
             "layers_leave_a_gap",
-            f"Between insulation and jacket {text_of(gap)} is left, which {how}: check diameter and walls of the cable.",
+            f"Between insulation and jacket {text_of(gap)} is left, which {how}: check the cable and its walls.",
             WORKED_OUT,
             gap,
             place.tell.given(thickness),

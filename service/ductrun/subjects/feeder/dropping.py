@@ -11,6 +11,7 @@ from pydantic import Field
 from ductrun.engineering import voltage_drop as engineering
 from ductrun.kit.defaults import by_rule, count, number
 from ductrun.kit.forms import Between, Form, Omissible
+from ductrun.kit.wording import text_of
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.feeder.choices import CircuitConduit, CircuitSystem
 from ductrun.subjects.feeder.circuits import SYSTEM, CircuitCurrent
@@ -28,6 +29,7 @@ POWER_FACTOR = number("feeder.power_factor")
 PARALLEL_COUNT = count("feeder.parallel_count")
 LIMIT = number("feeder.drop_limit_percent")
 TOTAL_LIMIT = number("feeder.total_drop_limit_percent")
+_JUST_MORE = 1.01
 LOOPS = {CircuitSystem.THREE_PHASE: math.sqrt(3.0), CircuitSystem.SINGLE_PHASE: 2.0, CircuitSystem.DIRECT_CURRENT: 2.0}
 WIRES = {CircuitSystem.THREE_PHASE: 3, CircuitSystem.SINGLE_PHASE: 2, CircuitSystem.DIRECT_CURRENT: 2}
 
@@ -195,12 +197,17 @@ def drop(given: Dropping, conductor: DroppedConductor, length: float, sheet: Wor
     limit = LIMIT.value if given.limit_percent is None else given.limit_percent
     longest = longest_run(voltage, loop, current / sets, impedance, power_factor, limit)
     if at_load is None:
+        drawn = loop * current / sets * length * math.hypot(*impedance)
+        grows = 1.0 if given.current is not None else 0.5  # a load of given power draws less of a higher voltage
+        least = sheet.tell.voltage(voltage * (_JUST_MORE * drawn / voltage) ** grows)
         raise UnanswerableError(
             sheet.fault(
                 "voltage/value",
                 "cannot_drive_the_current",
-                "This voltage does not drive the current over the length: raise it, shorten the run, or take larger "
-                "conductors.",
+                f"This voltage does not drive the current over the length: {text_of(least)} would, with little left "
+                f"at the load, and {text_of(sheet.tell.distance(longest))} keeps within {limit:g} percent. Raise it, "
+                "shorten the run, or take larger conductors.",
+                minimum=least,
             )
         )
     effective = engineering.effective_impedance(*impedance, power_factor)

@@ -13,7 +13,7 @@ from ductrun.subjects.feeder.circuits import IN_A_SET, CircuitLoad
 from ductrun.subjects.feeder.code_findings import breaks_code, report_code
 from ductrun.subjects.feeder.rating import Ampacity, Rated
 from ductrun.subjects.feeder.solving import Solved
-from ductrun.subjects.feeder.thermal import surround
+from ductrun.subjects.feeder.thermal import CYCLE_DIAMETER, surround
 from ductrun.units import Temperature
 
 APART = number("feeder.methods_apart_percent")
@@ -30,6 +30,7 @@ def report(found: Ampacity, sheet: Worksheet) -> None:
         _caution_shields(rated)
         _caution_unknown_voltage(rated)
     _caution_section(found, sheet)
+    _caution_cycle(found, sheet)
     _compare_table(found)
     _compare_methods(found, sheet)
     _caution_always(sheet)
@@ -99,6 +100,29 @@ def _caution_shields(rated: Rated) -> None:
             "taken at the largest distance of the ducts for all of them. Ground them at one point to avoid it.",
             PRACTICE,
             member="shield_grounding",
+        )
+
+
+def _caution_cycle(found: Ampacity, sheet: Worksheet) -> None:
+    """Caution of a duct wider than the earth in which a daily cycle is felt in full, where loads have one."""
+    question, cycle = found.solved.question, CYCLE_DIAMETER.value
+    if question.method is AmpacityMethod.IEC_60287:
+        return
+    wide = [
+        question.section.walls[duct].outside for load in question.loads if load.load_factor < 1.0 for duct in load.ducts
+    ]
+    if wide and over(max(wide), cycle.si):
+        actual, limit = sheet.tell.size(max(wide)), sheet.tell.given(cycle)
+        sheet.find(
+            Severity.CAUTION,
+            "duct_beyond_the_cycle",
+            f"A duct of {text_of(actual)} is wider than the {text_of(limit)} in which the method has a daily cycle "
+            "felt in full: no more of it was counted than within the duct. Rate it at a load factor of 100 percent "
+            "to be safe.",
+            CYCLE_DIAMETER.backing,
+            actual,
+            limit,
+            member="bank",
         )
 
 

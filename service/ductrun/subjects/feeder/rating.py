@@ -10,6 +10,7 @@ from pydantic import Field
 from ductrun.engineering.bank import Envelope
 from ductrun.engineering.buried_heat import Place
 from ductrun.engineering.heat_balance import Duct
+from ductrun.engineering.rounding import under
 from ductrun.kit.backing import backing_of
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import Default, by_rule, choice, quantity
@@ -38,6 +39,7 @@ DUCT_WALLS = {
     for row in TABLES["thermal_resistivities"]
     if row.part == "duct"
 }
+_LEAST_RISE = 1.0  # [K] over the earth
 MOST_STUDIES = len(AmpacityStudy)
 
 GroundResistivity = Annotated[
@@ -268,17 +270,17 @@ def _question(
 def _refuse_cold_limits(question: Question, sheet: Worksheet) -> None:
     """Refuse a conductor that may not become warmer than the earth: it carries nothing."""
     ambient = question.earth.ambient
-    told = sheet.tell.temperature(ambient)
+    told, least = sheet.tell.temperature(ambient), sheet.tell.temperature(ambient + _LEAST_RISE)
     faults = [
         load.sheet.fault(
             "conductor_temperature",
             "limit_below_the_earth",
-            f"The conductor may not be warmer than the earth around it, {text_of(told)}: it has no ampacity. Take a "
-            "conductor for a higher temperature.",
-            minimum=told,
+            f"The conductor may hardly be warmer than the earth around it, {text_of(told)}: it has no ampacity. Take a "
+            f"conductor for {text_of(least)} or more.",
+            minimum=least,
         )
         for load in question.loads
-        if load.limit <= ambient
+        if under(load.limit, ambient + _LEAST_RISE)
     ]
     if faults:
         raise UnanswerableError(*faults)
