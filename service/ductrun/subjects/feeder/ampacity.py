@@ -56,6 +56,9 @@ def _envelope(request: AmpacityRequest, sheet: Worksheet) -> Envelope:
         request.bank, place, request.concrete_cover, sheet.within("concrete_cover"), None, sheet.within("setting")
     )
     if request.setting is BankSetting.DIRECT_BURIED:
+        if request.concrete_thermal_resistivity is not None:
+            message = "Ducts that are buried directly have no concrete: leave this out."
+            raise UnanswerableError(sheet.fault("concrete_thermal_resistivity", "contradiction", message))
         buried_directly(placed, asked)
         return bare(placed)
     return encased(placed, concrete_of(asked), stepped=False)

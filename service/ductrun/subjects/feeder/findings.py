@@ -5,19 +5,17 @@ from __future__ import annotations
 from ductrun.engineering.rounding import over
 from ductrun.kit.backing import PRACTICE, WORKED_OUT
 from ductrun.kit.choices import Severity
-from ductrun.kit.defaults import number, quantity
+from ductrun.kit.defaults import number
 from ductrun.kit.wording import apart, in_percent, text_of
 from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.feeder.choices import AmpacityMethod, CircuitSystem, WallMaterial
 from ductrun.subjects.feeder.circuits import IN_A_SET, CircuitLoad
 from ductrun.subjects.feeder.code_findings import breaks_code, report_code
 from ductrun.subjects.feeder.rating import Ampacity, Rated
+from ductrun.subjects.feeder.section_findings import caution_section
 from ductrun.subjects.feeder.solving import Solved
-from ductrun.subjects.feeder.thermal import CYCLE_DIAMETER, surround
-from ductrun.units import Temperature
 
 APART = number("feeder.methods_apart_percent")
-DRY_OUT = quantity("feeder.dry_out_temperature", Temperature)
 _MET = 1e-6  # [K] of a limit that was solved for
 
 
@@ -29,8 +27,8 @@ def report(found: Ampacity, sheet: Worksheet) -> None:
         _find_stray(rated)
         _caution_shields(rated)
         _caution_unknown_voltage(rated)
-    _caution_section(found, sheet)
-    _caution_cycle(found, sheet)
+    caution_section(found, sheet)
+    _find_steel(found, sheet)
     _compare_table(found)
     _compare_methods(found, sheet)
     _caution_always(sheet)
@@ -103,29 +101,6 @@ def _caution_shields(rated: Rated) -> None:
         )
 
 
-def _caution_cycle(found: Ampacity, sheet: Worksheet) -> None:
-    """Caution of a duct wider than the earth in which a daily cycle is felt in full, where loads have one."""
-    question, cycle = found.solved.question, CYCLE_DIAMETER.value
-    if question.method is AmpacityMethod.IEC_60287:
-        return
-    wide = [
-        question.section.walls[duct].outside for load in question.loads if load.load_factor < 1.0 for duct in load.ducts
-    ]
-    if wide and over(max(wide), cycle.si):
-        actual, limit = sheet.tell.size(max(wide)), sheet.tell.given(cycle)
-        sheet.find(
-            Severity.CAUTION,
-            "duct_beyond_the_cycle",
-            f"A duct of {text_of(actual)} is wider than the {text_of(limit)} in which the method has a daily cycle "
-            "felt in full: no more of it was counted than within the duct. Rate it at a load factor of 100 percent "
-            "to be safe.",
-            CYCLE_DIAMETER.backing,
-            actual,
-            limit,
-            member="bank",
-        )
-
-
 def _caution_unknown_voltage(rated: Rated) -> None:
     """Caution of a shielded cable whose voltage, and with it the loss in its insulation, is not given."""
     load = rated.load
@@ -140,17 +115,9 @@ def _caution_unknown_voltage(rated: Rated) -> None:
         )
 
 
-def _caution_section(found: Ampacity, sheet: Worksheet) -> None:
-    """Caution of an envelope beyond the method, of steel, and of earth that would dry."""
+def _find_steel(found: Ampacity, sheet: Worksheet) -> None:
+    """Tell of steel around alternating current."""
     question = found.solved.question
-    if not surround(question).valid:
-        sheet.find(
-            Severity.CAUTION,
-            "envelope_beyond_the_method",
-            "The envelope is longer than three times its short side, or lies at the surface: the method has no figure "
-            "for that, and the nearest one that allows less was taken. Have it calculated numerically.",
-            WORKED_OUT,
-        )
     for load in question.loads:
         _find_alone_in_steel(found, load)
     steel = next((load for load in question.loads if _in_steel(found, load)), None)
@@ -163,19 +130,6 @@ def _caution_section(found: Ampacity, sheet: Worksheet) -> None:
             "nonmetallic or aluminum duct, or have it calculated.",
             PRACTICE,
             member="",
-        )
-    hottest = max([duct.outside for duct in found.solved.balance.ducts])
-    if hottest > DRY_OUT.value.si and question.earth.concrete is None:
-        told, limit = sheet.tell.temperature(hottest), sheet.tell.given(DRY_OUT.value)
-        sheet.find(
-            Severity.CAUTION,
-            "earth_may_dry",
-            f"The earth beside the ducts reaches {text_of(told)}: above {text_of(limit)} it loses its water and lets "
-            "less heat through. Take a backfill whose resistivity is known when dry.",
-            DRY_OUT.backing,
-            told,
-            limit,
-            member="earth_thermal_resistivity",
         )
 
 
@@ -213,11 +167,12 @@ def _compare_table(found: Ampacity) -> None:
     if adjusted is None or ampacity is None or rated.checked.column is None:
         return
     tell = load.sheet.tell
-    why = (
-        "the table knows no ducts that warm each other, and no load factor"
-        if ampacity < adjusted
-        else "the table is made for one raceway in ground of its own, whatever its load factor"
-    )
+    if ampacity >= adjusted:
+        why = "the table is made for one raceway in ground of its own, whatever its load factor"
+    elif len(found.loaded) > 1:
+        why = "the table knows no ducts that warm each other"
+    else:
+        why = "the table knows neither the depth of the duct nor what earth and duct let through"
     load.sheet.find(
         Severity.NOTE,
         "table_ampacity",

@@ -105,7 +105,8 @@ def _runaways(question: Question, squares: Sequence[float]) -> list[Fault]:
             "current/value",
             "no_steady_temperature",
             "At these currents the conductors grow hotter without end: resistance rises faster than heat leaves. "
-            f"{text_of(load.sheet.tell.current(most * load.current))} is the most, with all of them less alike.",
+            f"At {text_of(load.sheet.tell.current(most * load.current))} here, and all others lowered alike, "
+            "the hottest is at its limit.",
             maximum=load.sheet.tell.current(most * load.current),
         )
         for load in question.loads

@@ -151,6 +151,10 @@ def _largest_resistivity(question: Question, sheet: Worksheet) -> float | None:
         return _margin(question._replace(earth=question.earth._replace(earth=resistivity)))
 
     found = falling_root(margin, *RESISTIVITIES, 1e-6)
+    if found is not None and found >= RESISTIVITIES[1]:
+        message = f"Even in earth of {RESISTIVITIES[1]:g} K.m/W, the most there is, the bank carries these currents."
+        _nothing("any_earth_carries_it", message, sheet)
+        return None
     if found is None:
         _nothing("no_earth_carries_it", "However good the earth, the bank does not carry these currents.", sheet)
     return found
