@@ -34,7 +34,7 @@ def _caution_envelope(found: Ampacity) -> None:
     size = sheet.tell.size
     if over(long, MOST_SIDES * short):
         what = f"{text_of(size(long))} by {text_of(size(short))}, longer than {MOST_SIDES:g} times its short side"
-        figures = (long / short, MOST_SIDES)
+        figures: tuple[float | None, float | None] = (long / short, MOST_SIDES)
     else:
         what = f"too near the surface for its size, its center {text_of(size(section.center))} down"
         figures = (None, None)
