@@ -150,7 +150,7 @@ OPERATION = Operation(
         "code_edition": "2023",
         "circuits": [
             {
-                "name": "Feeder 1",
+                "name": "Feeder 1, two sets in parallel",
                 "ducts": ["2-1", "2-2"],
                 "cables": [
                     {
@@ -162,6 +162,8 @@ OPERATION = Operation(
                         "cable": {"kind": "listed", "insulation": "XHHW-2", "size": "1/0 AWG", "material": "copper"},
                     },
                 ],
+                "loaded_conductor_count": 3,
+                "loaded_neutral_count": 0,
                 "system": "three_phase",
                 "current": {"value": 640, "unit": "A"},
                 "voltage": {"value": 480, "unit": "V"},

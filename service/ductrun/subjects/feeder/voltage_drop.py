@@ -219,6 +219,7 @@ OPERATION = Operation(
         "conductor_temperature": {"value": 75, "unit": "degC"},
         "limit_percent": 3,
         "code_edition": "2023",
+        "frequency": {"value": 60, "unit": "Hz"},
         "hours_per_year": 4000,
     },
 )
