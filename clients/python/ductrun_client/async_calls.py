@@ -795,6 +795,7 @@ class AsyncCalls:
         conductor_temperature: Measured[models.Temperature] | None = None,
         conduit_material: models.CircuitConduit | None = None,
         current: Measured[models.Current] | None = None,
+        frequency: Measured[models.Frequency] | None = None,
         hours_per_year: float | None = None,
         limit_percent: float | None = None,
         parallel_count: int | None = None,

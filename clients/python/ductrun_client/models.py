@@ -1399,11 +1399,12 @@ TEMPERATURE_UNIT_VALUES: Final[tuple[TemperatureUnit, ...]] = ("degC", "degF", "
 """Units of temperature, each with its own zero."""
 
 if TYPE_CHECKING:
-    TerminalRating: TypeAlias = Literal["60_degc", "75_degc", "90_degc"]
+    TerminalRating: TypeAlias = Literal["unmarked", "60_degc", "75_degc", "90_degc"]
 else:
     TerminalRating = str
-TERMINAL_RATING_VALUES: Final[tuple[TerminalRating, ...]] = ("60_degc", "75_degc", "90_degc")
-"""Temperatures that terminals are marked for."""
+TERMINAL_RATING_VALUES: Final[tuple[TerminalRating, ...]] = ("unmarked", "60_degc", "75_degc", "90_degc")
+"""Temperatures that terminals are marked for; unmarked ones are taken by the size of the
+conductor."""
 
 if TYPE_CHECKING:
     ThermalResistanceUnit: TypeAlias = Literal["K.m/W", "degC.ft/W"]
@@ -1678,7 +1679,7 @@ class AmpacityRequest(Struct, kw_only=True, omit_defaults=True):
     150 degC."""
 
     duct_material: WallMaterial | None = None
-    """What ducts that are measured are made of, for their heat; of listed ones their type tells."""
+    """What ducts without a type are made of, for their heat; of the others their type tells."""
 
     duct_thermal_resistivity: ThermalResistivity | None = None
     """Thermal resistivity of the duct walls. From 0 K.m/W to 50 K.m/W."""
@@ -1703,7 +1704,7 @@ class AmpacityResult(Struct, kw_only=True, omit_defaults=True):
     """What the bank may carry, and how warm it becomes."""
 
     ampacity: Current
-    """The least of the circuits."""
+    """The least of the circuits, each with all its sets."""
 
     center_depth: Length
     """From grade to the center of the envelope."""
@@ -1730,10 +1731,10 @@ class AmpacityResult(Struct, kw_only=True, omit_defaults=True):
     """The method of the figures; of both the one that allows less."""
 
     single_duct_ampacity: Current
-    """Of one conductor of the governing duct, were it loaded alone."""
+    """Of the circuit that governs, all its sets, were each duct loaded alone."""
 
     single_duct_ratio: float
-    """What it may carry here over what it could alone."""
+    """What that circuit may carry here over it."""
 
     current_factor: float | None = None
     """By which all currents may be multiplied, where all are given."""
@@ -2201,8 +2202,8 @@ class CableInsulation(Struct, kw_only=True, omit_defaults=True):
     """Its thermal resistivity. From 0.01 K.m/W to 50 K.m/W."""
 
     thickness: Length | None = None
-    """Its wall; of several conductors in one jacket this is what tells how they lie. From 0.001 in
-    to 10 in."""
+    """Its wall; of several conductors in one jacket this is what tells how they lie. What is left
+    up to the jacket is taken for insulation, unless a shield lies there. From 0.001 in to 10 in."""
 
 
 class CableJacketLayer(Struct, kw_only=True, omit_defaults=True):
@@ -2355,7 +2356,8 @@ class CircuitAmpacity(Struct, kw_only=True, omit_defaults=True):
     """The same, corrected for the earth and the count in a duct."""
 
     ampacity: Current | None = None
-    """What it may carry: with the others, or with all given currents raised alike."""
+    """What it may carry: where currents are looked for, with the same in every conductor, so that a
+    cooler circuit could carry more; where all are given, with all of them raised alike."""
 
     grounding_conductor: GroundingSize | None = None
     """Least one, where the overcurrent device is given."""
@@ -5227,7 +5229,12 @@ class LoadedCircuit(Struct, kw_only=True, omit_defaults=True):
     """Mean load of a day in percent of its peak."""
 
     loaded_conductor_count: int | None = None
-    """Conductors in each duct that carry the current; neutrals and grounds carry none here."""
+    """Conductors in each duct that carry the current, neutrals that count included; other neutrals
+    and grounds carry none here."""
+
+    loaded_neutral_count: int | None = None
+    """Of the loaded conductors in each duct, those that are neutrals, where loads have harmonics:
+    each is as large as the phases, and is taken to carry as much."""
 
     name: str | None = None
     """What it is called."""
@@ -8247,6 +8254,10 @@ class VoltageDropRequest(Struct, kw_only=True, omit_defaults=True):
     """Current of the circuit, all its sets together; this, power or apparent_power. From 0.001 A to
     20 kA."""
 
+    frequency: Frequency | None = None
+    """Of the alternating current; the printed reactance is for 60 Hz and goes with it. From 10 Hz
+    to 400 Hz."""
+
     hours_per_year: float | None = None
     """At this load, to tell what is lost in a year."""
 
@@ -8315,7 +8326,7 @@ class VoltageDropResult(Struct, kw_only=True, omit_defaults=True):
     """Within the limit, one way."""
 
     smallest_size: ConductorSize | None = None
-    """Within the limit, of the sizes in the tables; absent if none is."""
+    """Within the limit, and carrying the current by the tables at unmarked terminals."""
 
 
 class VoltageDropStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="voltage_drop"):

@@ -91,7 +91,7 @@ export interface AmpacityRequest {
   depth?: Length;
   /** Temperature that the air in every duct is taken to have, as printed tables do. From 0 degC to 150 degC. */
   duct_air_temperature?: Temperature;
-  /** What ducts that are measured are made of, for their heat; of listed ones their type tells. */
+  /** What ducts without a type are made of, for their heat; of the others their type tells. */
   duct_material?: WallMaterial;
   /** Thermal resistivity of the duct walls. From 0 K.m/W to 50 K.m/W. */
   duct_thermal_resistivity?: ThermalResistivity;
@@ -109,7 +109,7 @@ export interface AmpacityRequest {
 
 /** What the bank may carry, and how warm it becomes. */
 export interface AmpacityResult {
-  /** The least of the circuits. */
+  /** The least of the circuits, each with all its sets. */
   ampacity: Current;
   /** From grade to the center of the envelope. */
   center_depth: Length;
@@ -127,9 +127,9 @@ export interface AmpacityResult {
   governing_temperature: Temperature;
   /** The method of the figures; of both the one that allows less. */
   method: AmpacityMethod;
-  /** Of one conductor of the governing duct, were it loaded alone. */
+  /** Of the circuit that governs, all its sets, were each duct loaded alone. */
   single_duct_ampacity: Current;
-  /** What it may carry here over what it could alone. */
+  /** What that circuit may carry here over it. */
   single_duct_ratio: number;
   /** By which all currents may be multiplied, where all are given. */
   current_factor?: number;
@@ -524,7 +524,10 @@ export interface CableInsulation {
   material: CoveringMaterial;
   /** Its thermal resistivity. From 0.01 K.m/W to 50 K.m/W. */
   thermal_resistivity?: ThermalResistivity;
-  /** Its wall; of several conductors in one jacket this is what tells how they lie. From 0.001 in to 10 in. */
+  /**
+   * Its wall; of several conductors in one jacket this is what tells how they lie. What is left up to the jacket
+   * is taken for insulation, unless a shield lies there. From 0.001 in to 10 in.
+   */
   thickness?: Length;
 }
 
@@ -662,7 +665,10 @@ export interface CircuitAmpacity {
   temperature_limit: Temperature;
   /** The same, corrected for the earth and the count in a duct. */
   adjusted_table_ampacity?: Current;
-  /** What it may carry: with the others, or with all given currents raised alike. */
+  /**
+   * What it may carry: where currents are looked for, with the same in every conductor, so that a cooler circuit
+   * could carry more; where all are given, with all of them raised alike.
+   */
   ampacity?: Current;
   /** Least one, where the overcurrent device is given. */
   grounding_conductor?: GroundingSize;
@@ -2909,8 +2915,16 @@ export interface LoadedCircuit {
   current?: Current;
   /** Mean load of a day in percent of its peak. */
   load_factor_percent?: number;
-  /** Conductors in each duct that carry the current; neutrals and grounds carry none here. */
+  /**
+   * Conductors in each duct that carry the current, neutrals that count included; other neutrals and grounds
+   * carry none here.
+   */
   loaded_conductor_count?: number;
+  /**
+   * Of the loaded conductors in each duct, those that are neutrals, where loads have harmonics: each is as large
+   * as the phases, and is taken to carry as much.
+   */
+  loaded_neutral_count?: number;
   /** What it is called. */
   name?: string;
   /** Rating of the overcurrent device ahead, for the least grounding conductor. From 1 A to 6 kA. */
@@ -4898,8 +4912,8 @@ export type Temperatures =
   | TemperatureSpread
   | TemperatureRange;
 
-export const TERMINAL_RATING_VALUES = ["60_degc", "75_degc", "90_degc"] as const;
-/** Temperatures that terminals are marked for. */
+export const TERMINAL_RATING_VALUES = ["unmarked", "60_degc", "75_degc", "90_degc"] as const;
+/** Temperatures that terminals are marked for; unmarked ones are taken by the size of the conductor. */
 export type TerminalRating = (typeof TERMINAL_RATING_VALUES)[number];
 
 /** A thermal resistance of a length, as of a metre or a foot of a layer, with its unit. */
@@ -5288,6 +5302,8 @@ export interface VoltageDropRequest {
   conduit_material?: CircuitConduit;
   /** Current of the circuit, all its sets together; this, power or apparent_power. From 0.001 A to 20 kA. */
   current?: Current;
+  /** Of the alternating current; the printed reactance is for 60 Hz and goes with it. From 10 Hz to 400 Hz. */
+  frequency?: Frequency;
   /** At this load, to tell what is lost in a year. */
   hours_per_year?: number;
   /** Most that may be lost. */
@@ -5332,7 +5348,7 @@ export interface VoltageDropResult {
   energy_loss?: Energy;
   /** Within the limit, one way. */
   longest_length?: Length;
-  /** Within the limit, of the sizes in the tables; absent if none is. */
+  /** Within the limit, and carrying the current by the tables at unmarked terminals. */
   smallest_size?: ConductorSize;
 }
 

@@ -87,6 +87,13 @@ class GroundingConductor(Row):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class OvercurrentDevice(Row):
+    """A standard rating of overcurrent devices, to 800 A."""
+
+    rating_a: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class DuctAir(Row):
     """Constants of the resistance to heat between cables and the duct they lie in.
 

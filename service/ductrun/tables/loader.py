@@ -60,6 +60,7 @@ FILES: dict[str, type[Any]] = {
     "ampacity_ambient_factors": feeder_rows.AmbientFactor,
     "ampacity_adjustments": feeder_rows.AmpacityAdjustment,
     "equipment_grounding": feeder_rows.GroundingConductor,
+    "overcurrent_devices": feeder_rows.OvercurrentDevice,
     "duct_air_constants": feeder_rows.DuctAir,
     "insulation_temperatures": feeder_rows.InsulationTemperature,
     "thermal_resistivities": feeder_rows.ThermalMaterial,

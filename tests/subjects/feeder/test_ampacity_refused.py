@@ -6,7 +6,7 @@ from typing import Any
 
 import pytest
 
-from tests.asking import faults, quantity
+from tests.asking import ask, codes, faults, quantity
 from tests.subjects.feeder.banks import MEDIUM_VOLTAGE, WIRE, bank, buried, circuit, singles
 
 LOSSY = [
@@ -156,3 +156,47 @@ def test_all_faults_of_all_circuits_come_at_once() -> None:
     asked = bank([2], circuit("3-1"), circuit("1-1", cables=singles(count=2)))
     del asked["cover"]
     assert set(refused(asked)) == {"#/cover", "#/circuits/0/ducts/0", "#/circuits/1/loaded_conductor_count"}
+
+
+def test_a_set_that_does_not_pass_its_duct_is_refused() -> None:
+    """Three equal cables pass a bore of 2.155 times one; three of 1.3 in need 2.8 in."""
+    [fault] = faults("ampacity", bank([1], circuit("1-1", cables=singles("1000 kcmil"))) | _bored(2))
+    assert (fault["pointer"], fault["code"]) == ("#/circuits/0/cables", "cables_do_not_pass")
+    assert fault["maximum"]["value"] == pytest.approx(2 / 2.1547, rel=1e-3)
+    with_others = [*singles("1000 kcmil"), *singles("500 kcmil", count=6)]
+    [fault] = faults("ampacity", bank([1], circuit("1-1", cables=with_others)) | _bored(3))
+    assert fault["code"] == "cables_do_not_pass"
+
+
+def _bored(inches: float) -> dict[str, Any]:
+    conduit = {"kind": "measured", "inside_diameter": quantity(inches, "in"), "outside_diameter": quantity(4.5, "in")}
+    return {"bank": {"conduit": conduit, "tiers": [1]}}
+
+
+def test_a_shield_within_its_insulation_is_refused() -> None:
+    """4/0 is .528 in, and .968 in with its walls of .22 in."""
+    shield = {"metal_area": quantity(16, "mm2"), "mean_diameter": quantity(0.5, "in")}
+    [fault] = faults("ampacity", layered(shield=shield))
+    assert fault["pointer"] == "#/circuits/0/cables/0/cable/layers/shield/mean_diameter/value"
+    assert fault["minimum"]["value"] == pytest.approx(0.968)
+
+
+def test_what_would_do_is_taken_when_it_is_given() -> None:
+    cold = bank([1], circuit("1-1", conductor_temperature=quantity(68, "degF")))
+    [fault] = faults("ampacity", cold)
+    warm = circuit("1-1", conductor_temperature=fault["minimum"])
+    assert ask("ampacity", bank([1], warm))["result"]["ampacity"]["value"] > 0
+    high = buried(circuit("1-1")) | {"depth": quantity(2, "in")}
+    [fault] = faults("ampacity", high)
+    assert "less than 2.25 in" in fault["message"]
+    assert ask("ampacity", high | {"depth": fault["minimum"]})["result"]["ampacity"]["value"] > 0
+
+
+def test_a_duct_wider_than_the_daily_cycle_is_a_caution() -> None:
+    wide = {"kind": "measured", "inside_diameter": quantity(10, "in"), "outside_diameter": quantity(10.5, "in")}
+    asked = bank([1], circuit("1-1", load_factor_percent=30)) | {"bank": {"conduit": wide, "tiers": [1]}}
+    [found] = [one for one in ask("ampacity", asked)["findings"] if one["code"] == "duct_beyond_the_cycle"]
+    assert found["limit"] == quantity(8.3, "in")
+    assert found["actual"]["value"] == pytest.approx(10.5)
+    steady = asked | {"circuits": [circuit("1-1")]}
+    assert "duct_beyond_the_cycle" not in codes(ask("ampacity", steady))

@@ -114,11 +114,49 @@ def test_the_longest_run_is_just_within_the_limit() -> None:
 
 
 def test_the_smallest_size_keeps_the_limit_and_the_one_below_does_not() -> None:
-    found = result("voltage-drop", ASKED | {"limit_percent": 2})
-    assert found["smallest_size"] == "350 kcmil"
+    """Table 310.16 has 310 A for 350 kcmil of copper at 75 degC."""
+    asked = ASKED | {"current": quantity(300, "A"), "length": quantity(340, "ft")}
+    assert result("voltage-drop", asked | {"limit_percent": 2})["smallest_size"] == "350 kcmil"
     for size, within in (("350 kcmil", True), ("300 kcmil", False)):
-        percent = result("voltage-drop", ASKED | {"cable": WIRE | {"size": size}})["drop_percent"]
+        percent = result("voltage-drop", asked | {"cable": WIRE | {"size": size}})["drop_percent"]
         assert (percent <= 2) is within
+
+
+@pytest.mark.parametrize(
+    ("changed", "size"),
+    [
+        ({}, "500 kcmil"),  # 340 A: 400 kcmil has 335 A at 75 degC
+        ({"current": quantity(100, "A")}, "1 AWG"),  # 110 A at 60 degC; 2 AWG has 95
+        ({"current": quantity(60, "A"), "parallel_count": 2}, "1/0 AWG"),  # the least in parallel
+        ({"system": "direct_current", "current": quantity(50, "A"), "voltage": quantity(600, "V")}, "6 AWG"),
+    ],
+)
+def test_the_smallest_size_carries_the_current_too(changed: dict[str, Any], size: str) -> None:
+    asked = without("power_factor", "conduit_material") if "system" in changed else ASKED
+    assert result("voltage-drop", asked | {"limit_percent": 4} | changed)["smallest_size"] == size
+
+
+def test_above_the_scope_of_the_tables_no_smallest_size_is_told() -> None:
+    answer = ask("voltage-drop", ASKED | {"voltage": quantity(12.47, "kV")})
+    assert "smallest_size" not in answer["result"]
+    assert "size_needs_ampacity" in codes(answer, "note")
+
+
+def test_a_current_over_the_tables_is_a_caution() -> None:
+    """12 AWG of copper has 20 A at 60 degC, two sets 40 A."""
+    small = ASKED | {"cable": WIRE | {"size": "12 AWG"}, "current": quantity(41, "A"), "parallel_count": 2}
+    answer = ask("voltage-drop", small)
+    [found] = [one for one in answer["findings"] if one["code"] == "over_table_ampacity"]
+    assert (found["severity"], found["pointer"]) == ("caution", "#/current")
+    assert found["limit"] == {"value": 40, "unit": "A"}
+    assert "over_table_ampacity" not in codes(ask("voltage-drop", small | {"current": quantity(40, "A")}))
+
+
+def test_what_would_do_is_something_that_does() -> None:
+    far = ASKED | {"limit_percent": 0.5, "length": quantity(900, "ft")}
+    [over] = [one for one in ask("voltage-drop", far)["findings"] if one["code"] == "voltage_drop_over_limit"]
+    assert "larger conductors" not in over["message"], "there is none"
+    assert "percent, 3 percent" not in over["message"]
 
 
 def test_a_limit_that_was_given_is_judged_and_the_recommended_one_is_told() -> None:
@@ -136,7 +174,7 @@ def test_a_limit_that_was_given_is_judged_and_the_recommended_one_is_told() -> N
 
 def test_where_no_size_is_enough_it_is_told() -> None:
     answer = ask(
-        "voltage-drop", ASKED | {"length": quantity(9000, "ft"), "voltage": quantity(4160, "V"), "limit_percent": 0.5}
+        "voltage-drop", ASKED | {"length": quantity(9000, "ft"), "voltage": quantity(2000, "V"), "limit_percent": 0.5}
     )
     assert "no_size_within_limit" in codes(answer, "note")
     assert "smallest_size" not in answer["result"]
@@ -204,3 +242,32 @@ def test_a_multiconductor_cable_is_known_by_its_conductor() -> None:
         "conductor": {"material": "copper", "size": "500 kcmil", "count": 3},
     }
     assert result("voltage-drop", ASKED | {"cable": cable}) == result("voltage-drop", ASKED)
+
+
+def test_three_phases_need_three_conductors() -> None:
+    cable = {
+        "kind": "multiconductor",
+        "diameter": quantity(2, "in"),
+        "conductor": {"material": "copper", "size": "500 kcmil", "count": 2},
+    }
+    [fault] = faults("voltage-drop", ASKED | {"cable": cable})
+    assert (fault["pointer"], fault["code"]) == ("#/cable/conductor/count", "too_few_conductors")
+    assert fault["minimum"]["value"] == 3
+    assert result("voltage-drop", ASKED | {"cable": cable, "system": "single_phase"})["drop"]["value"] > 0
+
+
+def test_what_direct_current_does_not_have_is_refused() -> None:
+    asked = ASKED | {"system": "direct_current", "reactance": quantity(0.04, "ohm/1000ft")}
+    found = {fault["pointer"]: fault["code"] for fault in faults("voltage-drop", asked)}
+    assert found == dict.fromkeys(("#/power_factor", "#/reactance", "#/conduit_material"), "not_of_direct_current")
+
+
+def test_a_voltage_that_does_not_drive_the_current_is_told_one_that_does() -> None:
+    """k I L = sqrt 3 x 340 x 90 = 53,001 A.kft; |Z| = 0.04744: 2514 V across, and a little more at the source."""
+    far = ASKED | {"length": quantity(90_000, "ft")}
+    [fault] = faults("voltage-drop", far)
+    assert fault["minimum"] == {"value": pytest.approx(53_001 * math.hypot(0.027, 0.039) * 1.01, rel=1e-4), "unit": "V"}
+    assert result("voltage-drop", far | {"voltage": fault["minimum"]})["load_voltage"]["value"] > 0
+    powered = without("current", length=quantity(90_000, "ft"), power=quantity(240, "kW"))
+    [fault] = faults("voltage-drop", powered)
+    assert result("voltage-drop", powered | {"voltage": fault["minimum"]})["load_voltage"]["value"] > 0

@@ -56,6 +56,9 @@ def _envelope(request: AmpacityRequest, sheet: Worksheet) -> Envelope:
         request.bank, place, request.concrete_cover, sheet.within("concrete_cover"), None, sheet.within("setting")
     )
     if request.setting is BankSetting.DIRECT_BURIED:
+        if request.concrete_thermal_resistivity is not None:
+            message = "Ducts that are buried directly have no concrete: leave this out."
+            raise UnanswerableError(sheet.fault("concrete_thermal_resistivity", "contradiction", message))
         buried_directly(placed, asked)
         return bare(placed)
     return encased(placed, concrete_of(asked), stepped=False)
@@ -80,8 +83,8 @@ def _cover(request: AmpacityRequest, envelope: Envelope, sheet: Worksheet) -> fl
             sheet.fault(
                 "depth/value",
                 "bank_above_grade",
-                f"The bank is {text_of(sheet.tell.size(envelope.height))} high: with its center no deeper than that it "
-                "would stand out of the earth.",
+                f"The bank is {text_of(sheet.tell.size(envelope.height))} high: with its center less than "
+                f"{text_of(least)} down it would stand out of the earth.",
                 minimum=least,
             )
         )
@@ -147,7 +150,7 @@ OPERATION = Operation(
         "code_edition": "2023",
         "circuits": [
             {
-                "name": "Feeder 1",
+                "name": "Feeder 1, two sets in parallel",
                 "ducts": ["2-1", "2-2"],
                 "cables": [
                     {
@@ -159,6 +162,8 @@ OPERATION = Operation(
                         "cable": {"kind": "listed", "insulation": "XHHW-2", "size": "1/0 AWG", "material": "copper"},
                     },
                 ],
+                "loaded_conductor_count": 3,
+                "loaded_neutral_count": 0,
                 "system": "three_phase",
                 "current": {"value": 640, "unit": "A"},
                 "voltage": {"value": 480, "unit": "V"},

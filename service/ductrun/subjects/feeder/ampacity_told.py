@@ -77,7 +77,10 @@ class CircuitAmpacity(Struct, frozen=True, gc=False, kw_only=True):
     verdict: Annotated[Verdict | UnsetType, Meta(description="Where its current was given.")] = UNSET
     ampacity: Annotated[
         answers.Current | UnsetType,
-        Meta(description="What it may carry: with the others, or with all given currents raised alike."),
+        Meta(
+            description="What it may carry: where currents are looked for, with the same in every conductor, so that a "
+            "cooler circuit could carry more; where all are given, with all of them raised alike."
+        ),
     ] = UNSET
     table_ampacity: Annotated[answers.Current | UnsetType, Meta(description="Of the table of the code, to 2000 V.")] = (
         UNSET
@@ -116,16 +119,17 @@ class AmpacityResult(Struct, frozen=True, gc=False, kw_only=True):
     """What the bank may carry, and how warm it becomes."""
 
     method: Annotated[AmpacityMethod, Meta(description="The method of the figures; of both the one that allows less.")]
-    ampacity: Annotated[answers.Current, Meta(description="The least of the circuits.")]
+    ampacity: Annotated[answers.Current, Meta(description="The least of the circuits, each with all its sets.")]
     governing_duct: Annotated[str, Meta(description="The duct whose conductor is nearest to its limit.", max_length=7)]
     governing_temperature: Annotated[answers.Temperature, Meta(description="Of its conductor.")]
     current_factor: Annotated[
         float | UnsetType, Meta(description="By which all currents may be multiplied, where all are given.")
     ] = UNSET
     single_duct_ampacity: Annotated[
-        answers.Current, Meta(description="Of one conductor of the governing duct, were it loaded alone.")
+        answers.Current,
+        Meta(description="Of the circuit that governs, all its sets, were each duct loaded alone."),
     ]
-    single_duct_ratio: Annotated[float, Meta(description="What it may carry here over what it could alone.")]
+    single_duct_ratio: Annotated[float, Meta(description="What that circuit may carry here over it.")]
     envelope_width: Annotated[answers.Length, Meta(description="Of the concrete, or of the bare ducts.")]
     envelope_height: Annotated[answers.Length, Meta(description="Of the concrete, or of the bare ducts.")]
     center_depth: Annotated[answers.Length, Meta(description="From grade to the center of the envelope.")]
@@ -166,7 +170,7 @@ def tell(asked: Asked, telling: Telling) -> AmpacityResult:
         governing_duct=found.names[duct],
         governing_temperature=temperature(solved.balance.ducts[solved.balance.governing].conductor),
         current_factor=UNSET if solved.current_factor is None else solved.current_factor,
-        single_duct_ampacity=current(found.alone),
+        single_duct_ampacity=current(found.alone * load.sets),
         single_duct_ratio=may / found.alone if found.alone > 0.0 else 0.0,
         envelope_width=size(section.width),
         envelope_height=size(section.height),
@@ -244,7 +248,8 @@ def _ducts(found: Ampacity, telling: Telling) -> list[DuctHeat]:
         factor = math.prod([image_ratio(one.place, other.place) for other in loaded if other is not one])
         own, idle = ground.cyclic[at][at], path.conductors * one.heat.dielectric_loss
         alone = own * (one.heat.heat - idle) + ground.steady[at][at] * idle
-        told.append(_duct(found, one, path, (own, one.heat.outside - ground.ambient - alone, factor), telling))
+        rise = one.heat.outside - ground.ambient - alone
+        told.append(_duct(found, one, path, (own, max(rise, 0.0) if len(loaded) > 1 else 0.0, factor), telling))
     return told
 
 

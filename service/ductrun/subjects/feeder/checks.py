@@ -2,22 +2,31 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from typing import NamedTuple
 
 from ductrun.engineering.rounding import over
+from ductrun.kit.defaults import quantity
 from ductrun.subjects.feeder.choices import TerminalRating
-from ductrun.subjects.feeder.circuits import CircuitLoad
-from ductrun.subjects.feeder.loaded_cable import ZERO_CELSIUS
+from ductrun.subjects.feeder.circuits import IN_A_SET, TERMINAL_RATING, CircuitLoad
+from ductrun.subjects.feeder.loaded_cable import ZERO_CELSIUS, cores_of
+from ductrun.subjects.feeder.table_ampacities import (
+    TABLE_VOLTAGE,
+    table_ampacity,
+    terminal_degrees,
+    too_small_in_parallel,
+)
 from ductrun.subjects.parts.cable_mass import METAL_AREAS
+from ductrun.subjects.parts.cables import Cable
 from ductrun.subjects.parts.choices import ConductorMaterial, ConductorSize
 from ductrun.tables import TABLES
-from ductrun.tables.feeder_rows import GroundingConductor, TableAmpacity
+from ductrun.tables.feeder_rows import GroundingConductor
+from ductrun.units import Voltage
 
-_AMPACITIES: dict[str, TableAmpacity] = {row.size: row for row in TABLES["ampacities"]}
 COLUMNS = (60, 75, 90)
-TABLE_VOLTAGE, TERMINAL_VOLTAGE = 2000.0, 1000.0  # the scopes of the table and of the rule of terminals
-_SMALL = set(list(ConductorSize)[: list(ConductorSize).index(ConductorSize.AWG_1) + 1])
+TERMINAL_VOLTAGE = 1000.0  # the scope of the rule of terminals
+_SMALLEST = {ConductorSize.AWG_14, ConductorSize.AWG_12, ConductorSize.AWG_10}
+WIRE_VOLTAGE = quantity("feeder.wire_voltage", Voltage)
+_NEUTRAL_AND_GROUND = 2
 _DEGREES = {TerminalRating.DEGC_60: 60, TerminalRating.DEGC_75: 75, TerminalRating.DEGC_90: 90}
 
 
@@ -26,7 +35,7 @@ class Checked(NamedTuple):
 
     `table` ampacity at the temperature of its `column` [degC] and `adjusted` to the earth and the count in a duct [A];
     the `terminals` rating [degC] and what it allows, `terminal_ampacity` [A]; the least `grounding` conductor, and
-    whether the duct holds one.
+    whether the duct holds one; the line (index) of conductors in its ducts that belong to no circuit given.
     """
 
     column: int | None
@@ -36,32 +45,101 @@ class Checked(NamedTuple):
     terminal_ampacity: float | None
     grounding: GroundingConductor | None
     is_grounded: bool
+    stray: int | None
 
 
 def check(load: CircuitLoad, ambient: float) -> Checked:
     """Give what the code says beside a circuit in earth of a temperature [K]."""
     size = load.cable.size
     column = table = adjusted = terminals = terminal_ampacity = None
-    if size is not None and not over(load.voltage or 0.0, TABLE_VOLTAGE):
+    if size is not None and not over(load.voltage, TABLE_VOLTAGE):
         column = max([one for one in COLUMNS if one + ZERO_CELSIUS <= load.limit + 1e-6], default=None)
         table = None if column is None else _table(load, size, column)
         if table is not None and column is not None:
             factor = _ambient_factor(ambient, column)
             adjusted = None if factor is None else table * factor * _adjustment(load.cable.conductors)
-        if not over(load.voltage or 0.0, TERMINAL_VOLTAGE):
-            given = load.given.terminal_rating
-            terminals = (60 if size in _SMALL else 75) if given is None else _DEGREES[given]
-            terminal_ampacity = _table(load, size, terminals)
+        terminals, terminal_ampacity = _terminals(load, size)
+        if terminal_ampacity is not None:
+            load.sheet.settle("terminal_rating", load.given.terminal_rating, TERMINAL_RATING)
     grounding = _grounding(load)
     return Checked(
-        column, table, adjusted, terminals, terminal_ampacity, grounding, grounding is None or _holds(load, grounding)
+        column=column,
+        table=table,
+        adjusted=adjusted,
+        terminals=terminals,
+        terminal_ampacity=terminal_ampacity,
+        grounding=grounding,
+        is_grounded=grounding is None or _holds(load, grounding),
+        stray=_stray(load),
+    )
+
+
+def sets_in_a_duct(load: CircuitLoad) -> int:
+    """Count the sets in a duct, at least one."""
+    return max(load.phases_in_a_duct // IN_A_SET[load.system], 1)
+
+
+def largest_device(load: CircuitLoad, ampacity: float) -> float:
+    """Give the largest overcurrent device [A] that protects conductors which all together carry so much [A].
+
+    The next standard rating to 800 A, the ampacity itself above; of 14, 12 and 10 AWG of one set the column of 60 degC.
+    """
+    size = load.cable.size
+    if size in _SMALLEST:
+        ampacity = min(ampacity, _table(load, size, 60) or ampacity)
+    return next((row.rating_a for row in TABLES["overcurrent_devices"] if not over(ampacity, row.rating_a)), ampacity)
+
+
+def over_wire_voltage(load: CircuitLoad) -> bool:
+    """Say whether building wire is at a voltage it is not made for."""
+    return load.cable.marking is not None and over(load.voltage, WIRE_VOLTAGE.value.si)
+
+
+def _stray(load: CircuitLoad) -> int | None:
+    """Give the line of insulated conductors in a duct that are neither loaded nor, for each set there, a neutral and a
+    ground on a line each: they may be another circuit, whose heat is not known.
+    """
+    sets = sets_in_a_duct(load)
+    taken, loaded, beside = 0, load.cable.conductors, 0
+    for index, line in enumerate(load.lines):
+        cable = line.cable
+        spare = 0 if cable.kind == "bare" else line.count * cores_of(cable)
+        if cable == load.cable.given:
+            carrying = min(loaded - taken, spare)
+            taken, spare = taken + carrying, spare - carrying
+        if not spare:
+            continue
+        beside += 1
+        if spare > sets or beside > _NEUTRAL_AND_GROUND:
+            return index
+    return None
+
+
+def _terminals(load: CircuitLoad, size: ConductorSize) -> tuple[int | None, float | None]:
+    """Give what terminals are taken for [degC], and what they allow all sets [A]; none above the scope of the rule."""
+    if over(load.voltage, TERMINAL_VOLTAGE):
+        return None, None
+    given = load.given.terminal_rating
+    degrees = terminal_degrees(size) if given is None or given is TerminalRating.UNMARKED else _DEGREES[given]
+    return degrees, _table(load, size, degrees)
+
+
+def allowed_by_code(load: CircuitLoad) -> bool:
+    """Say whether the code allows the conductors of a circuit for its current and device, its heat apart."""
+    size, device = load.cable.size, load.given.overcurrent_device
+    if too_small_in_parallel(load.sets, load.cable.area):
+        return False
+    allowed = None if size is None else _terminals(load, size)[1]
+    if allowed is None:
+        return True
+    return not over(load.current or 0.0, allowed) and (
+        device is None or not over(device.si, largest_device(load, allowed))
     )
 
 
 def _table(load: CircuitLoad, size: ConductorSize, column: int) -> float | None:
     """Give the table ampacity of all sets [A]."""
-    row = _AMPACITIES.get(size)
-    value = None if row is None else getattr(row, f"{load.cable.material.value}_{column}_a")
+    value = table_ampacity(load.cable.material, size, column)
     return None if value is None else value * load.sets
 
 
@@ -91,20 +169,28 @@ def _grounding(load: CircuitLoad) -> GroundingConductor | None:
 
 
 def _holds(load: CircuitLoad, least: GroundingConductor) -> bool:
-    """Say whether a duct of the circuit holds a conductor beside the loaded ones that is large enough to ground it."""
-    return any(_grounds(material, size, least) for material, size in _spare(load))
+    """Say whether a duct of the circuit holds a conductor beside the loaded ones that is large enough to ground it.
 
-
-def _spare(load: CircuitLoad) -> Sequence[tuple[ConductorMaterial | None, str]]:
-    """Give metal and size of the wires in a duct beside those like the loaded ones: one of these more is a neutral."""
-    found = []
+    Of those like the loaded ones, one for each set is the neutral.
+    """
+    sets, alike = sets_in_a_duct(load), -load.cable.conductors
     for line in load.lines:
         cable = line.cable
-        if cable.kind in ("listed", "compact", "bare") and cable != load.cable.given:
-            found.append((cable.material, cable.size))
-    return found
+        if cable == load.cable.given:
+            alike += line.count * cores_of(cable)
+        elif _grounds(cable, least):
+            return True
+    return alike > sets and _grounds(load.cable.given, least)
 
 
-def _grounds(material: ConductorMaterial | None, size: str, least: GroundingConductor) -> bool:
+def _grounds(cable: Cable, least: GroundingConductor) -> bool:
+    if cable.kind == "multiconductor":
+        return False
+    if cable.kind != "measured":
+        material, size = cable.material, cable.size
+    elif cable.conductor is None or cable.conductor.size is None:
+        return False
+    else:
+        material, size = cable.conductor.material, cable.conductor.size
     needed = least.copper if material is ConductorMaterial.COPPER else least.aluminum
     return not METAL_AREAS[size] < METAL_AREAS[needed]

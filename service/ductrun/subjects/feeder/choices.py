@@ -49,8 +49,9 @@ class ShieldGrounding(Code):
 
 
 class TerminalRating(Code):
-    """Temperatures that terminals are marked for."""
+    """Temperatures that terminals are marked for; unmarked ones are taken by the size of the conductor."""
 
+    UNMARKED = "unmarked"
     DEGC_60 = "60_degc"
     DEGC_75 = "75_degc"
     DEGC_90 = "90_degc"

@@ -23,6 +23,8 @@ from ductrun.subjects.parts.duct_names import DuctName, ducts_of
 from ductrun.units import Current, Temperature, Voltage
 
 SYSTEM = choice("feeder.system", CircuitSystem)
+VOLTAGE = quantity("feeder.voltage", Voltage)
+TERMINAL_RATING = choice("feeder.terminal_rating", TerminalRating)
 LOAD_FACTOR = number("feeder.load_factor_percent")
 SHIELD_GROUNDING = choice("feeder.shield_grounding", ShieldGrounding)
 CONDUCTOR_TEMPERATURE = quantity("feeder.conductor_temperature", Temperature)
@@ -52,9 +54,17 @@ class Loading(Form):
     )
     loaded_conductor_count: Omissible[Annotated[int, Field(ge=1, le=100)]] = Field(
         default=None,
-        description="Conductors in each duct that carry the current; neutrals and grounds carry none here.",
+        description="Conductors in each duct that carry the current, neutrals that count included; other neutrals and "
+        "grounds carry none here.",
         examples=[3],
         json_schema_extra=by_rule("all of the largest size in the duct"),
+    )
+    loaded_neutral_count: Omissible[Annotated[int, Field(ge=0, le=50)]] = Field(
+        default=None,
+        description="Of the loaded conductors in each duct, those that are neutrals, where loads have harmonics: each "
+        "is as large as the phases, and is taken to carry as much.",
+        examples=[1],
+        json_schema_extra=by_rule("0: neutrals carry no heat"),
     )
     current: Omissible[CircuitCurrent] = Field(
         default=None,
@@ -65,6 +75,7 @@ class Loading(Form):
         default=None,
         description="Between lines; to ground of a single phase. For the loss in insulation, and what the code allows.",
         examples=[{"value": 480, "unit": "V"}],
+        json_schema_extra=VOLTAGE.stated,
     )
     load_factor_percent: Omissible[Annotated[float, Field(ge=1, le=100)]] = Field(
         default=None,
@@ -96,7 +107,7 @@ class Loading(Form):
         default=None,
         description="Temperature that the terminals at both ends are marked for.",
         examples=["75_degc"],
-        json_schema_extra=by_rule("60_degc to 100 A and 1 AWG, else 75_degc"),
+        json_schema_extra=TERMINAL_RATING.stated,
     )
 
 
@@ -113,9 +124,10 @@ class LoadedCircuit(Loading):
 class CircuitLoad(NamedTuple):
     """A circuit that loads ducts (indices into those of the bank), each with so many conductors of a cable.
 
-    `sets` in parallel; `current` of all of them [A] if it is known, `voltage` [V], the load factor (ratio); the `limit`
-    of a conductor [K], and whether its insulation is made for that in the ground. `lines` are all cables in a duct.
-    `ducts_sheet` is at the place of its ducts, `sheet` at that of how it is loaded.
+    `sets` in parallel; `neutrals` (count) among the loaded conductors of each duct; `current` of all sets [A] if it is
+    known, `voltage` [V], the load factor (ratio); the `limit` of a conductor [K], and whether its insulation is
+    made for that in the ground. `lines` are all cables in a duct, on the `cables_sheet`. `ducts_sheet` is at the place
+    of its ducts, `sheet` at that of how it is loaded.
     """
 
     name: str | None
@@ -123,16 +135,23 @@ class CircuitLoad(NamedTuple):
     cable: LoadedCable
     system: CircuitSystem
     sets: int
+    neutrals: int
     current: float | None
-    voltage: float | None
+    voltage: float
     load_factor: float
     grounded_at_both_ends: bool
     limit: float
     is_insulated: bool
     lines: Sequence[CableLine]
     given: Loading
+    cables_sheet: Worksheet
     ducts_sheet: Worksheet
     sheet: Worksheet
+
+    @property
+    def phases_in_a_duct(self) -> int:
+        """Loaded conductors in each duct that make its sets."""
+        return self.cable.conductors - self.neutrals
 
 
 def load_of(
@@ -154,20 +173,23 @@ def load_of(
     if cable.shield is not None and system is not CircuitSystem.DIRECT_CURRENT:
         grounding = sheet.settle("shield_grounding", given.shield_grounding, SHIELD_GROUNDING)
     limit, is_insulated = _limit(given, cable, sheet)
+    neutrals = given.loaded_neutral_count or 0
     return CircuitLoad(
         name=name,
         ducts=tuple(ducts),
         cable=cable,
         system=system,
-        sets=_sets(system, len(ducts), cable.conductors, sheet),
+        sets=_sets(system, len(ducts), cable.conductors - neutrals, sheet),
+        neutrals=neutrals,
         current=None if given.current is None else given.current.si,
-        voltage=None if given.voltage is None else given.voltage.si,
+        voltage=sheet.settle("voltage", given.voltage, VOLTAGE).si,
         load_factor=sheet.settle("load_factor_percent", given.load_factor_percent, LOAD_FACTOR) / 100.0,
         grounded_at_both_ends=grounding is ShieldGrounding.BOTH_ENDS,
         limit=limit,
         is_insulated=is_insulated,
         lines=lines,
         given=given,
+        cables_sheet=cables_place,
         ducts_sheet=ducts_place,
         sheet=sheet,
     )
@@ -195,9 +217,7 @@ def check_ducts(loads: Sequence[CircuitLoad], names: Sequence[str]) -> None:
     for load in loads:
         for at, duct in enumerate(load.ducts):
             if duct in loaded:
-                message = (
-                    f"Duct {names[duct]} is loaded twice: give each duct to one circuit, with all its cables there."
-                )
+                message = f"Duct {names[duct]} is loaded twice, where circuits heat each other: give each its own."
                 faults.append(load.ducts_sheet.fault(str(at), "duct_loaded_twice", message))
             loaded[duct] = None
     if len(loaded) > MOST_LOADED:
@@ -208,16 +228,17 @@ def check_ducts(loads: Sequence[CircuitLoad], names: Sequence[str]) -> None:
 
 
 def _sets(system: CircuitSystem, ducts: int, conductors: int, sheet: Worksheet) -> int:
-    """Count the sets in parallel; refuse conductors that make no whole sets."""
+    """Count the sets in parallel of so many phase conductors in each duct; refuse those that make no whole sets."""
     in_a_set = IN_A_SET[system]
     sets, left = divmod(ducts * conductors, in_a_set)
-    if left:
+    if left or not sets:
         raise UnanswerableError(
             sheet.fault(
                 "loaded_conductor_count",
                 "conductors_make_no_sets",
-                f"{ducts * conductors} loaded conductors do not make whole sets of {in_a_set}: give all ducts of the "
-                "circuit, or loaded_conductor_count where a neutral is among them.",
+                f"{max(ducts * conductors, 0)} loaded phase conductors do not make whole sets of {in_a_set}: give all "
+                "ducts of the circuit, loaded_neutral_count where neutrals carry current too, or "
+                "loaded_conductor_count where a neutral of the same size carries none.",
             )
         )
     return sets

@@ -9,25 +9,27 @@ from typing import Annotated, NamedTuple
 from pydantic import Field
 
 from ductrun.engineering import voltage_drop as engineering
-from ductrun.engineering.rounding import over
-from ductrun.kit.defaults import by_rule, choice, count, number
+from ductrun.kit.defaults import by_rule, count, number
 from ductrun.kit.forms import Between, Form, Omissible
-from ductrun.kit.wording import listing
+from ductrun.kit.wording import text_of
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.feeder.choices import CircuitConduit, CircuitSystem
 from ductrun.subjects.feeder.circuits import SYSTEM, CircuitCurrent
-from ductrun.subjects.feeder.impedances import TEMPERATURE, Impedance, impedance_of, listed
+from ductrun.subjects.feeder.drop_impedance import CONDUIT_MATERIAL, settled_impedance
+from ductrun.subjects.feeder.drop_sizes import Case, Wiring, allowed_current, longest_run, smallest, voltage_at_load
+from ductrun.subjects.feeder.impedances import TEMPERATURE, Impedance
 from ductrun.subjects.feeder.loaded_cable import largest_line
+from ductrun.subjects.feeder.rating import FREQUENCY, SystemFrequency
 from ductrun.subjects.parts.cable_layers import MetalResistance
 from ductrun.subjects.parts.cables import Cable, CableLine
 from ductrun.subjects.parts.choices import ConductorMaterial, ConductorSize
 from ductrun.units import ApparentPower, Power, ResistancePerLength, Temperature, Voltage
 
 POWER_FACTOR = number("feeder.power_factor")
-CONDUIT_MATERIAL = choice("feeder.conduit_material", CircuitConduit)
 PARALLEL_COUNT = count("feeder.parallel_count")
 LIMIT = number("feeder.drop_limit_percent")
 TOTAL_LIMIT = number("feeder.total_drop_limit_percent")
+_JUST_MORE = 1.01
 LOOPS = {CircuitSystem.THREE_PHASE: math.sqrt(3.0), CircuitSystem.SINGLE_PHASE: 2.0, CircuitSystem.DIRECT_CURRENT: 2.0}
 WIRES = {CircuitSystem.THREE_PHASE: 3, CircuitSystem.SINGLE_PHASE: 2, CircuitSystem.DIRECT_CURRENT: 2}
 
@@ -109,24 +111,34 @@ class Dropping(Form):
         examples=[3],
         json_schema_extra=by_rule(f"the {LIMIT.value:g} that the code recommends, which is told and not judged"),
     )
+    frequency: Omissible[SystemFrequency] = Field(
+        default=None,
+        description="Of the alternating current; the printed reactance is for 60 Hz and goes with it.",
+        examples=[{"value": 60, "unit": "Hz"}],
+        json_schema_extra=FREQUENCY.stated,
+    )
     hours_per_year: Omissible[Annotated[float, Field(ge=0, le=8784)]] = Field(
         default=None, description="At this load, to tell what is lost in a year.", examples=[4000]
     )
 
 
 class DroppedConductor(NamedTuple):
-    """What the current flows in: metal and size of one conductor, and the `sheet` at the place of its cable."""
+    """What the current flows in: metal and size of one conductor, of so many `cores` (count) in a cable, 1 of a single
+    one, and the `sheet` at the place of its cable.
+    """
 
     material: ConductorMaterial
     size: ConductorSize | None
     sheet: Worksheet
+    cores: int = 1
 
 
 class Drop(NamedTuple):
     """What a circuit loses over a length: voltages [V], `current` of all sets [A], `loss` in all conductors [W].
 
     `impedance` of one conductor; the drop exactly and as the tables have it, None where the source cannot drive the
-    current; `longest` length within the limit [m]; the `smallest` size within it, None where none is.
+    current; `longest` length within the limit [m]; the `smallest` size within it that the code allows for the current,
+    None where none is; the `table_ampacity` that unmarked terminals allow all sets [A], to 2000 V.
     """
 
     system: CircuitSystem
@@ -142,6 +154,7 @@ class Drop(NamedTuple):
     limit_percent: float
     longest: float | None
     smallest: ConductorSize | None
+    table_ampacity: float | None
 
     @property
     def drop(self) -> float:
@@ -155,7 +168,8 @@ def conductor_of(cable: Cable, sheet: Worksheet) -> DroppedConductor:
         held = cable.conductor
         if held is None:
             raise UnanswerableError(sheet.fault("conductor", "missing", "Give the conductor that carries the current."))
-        return DroppedConductor(held.material, held.size, sheet.within("conductor"))
+        cores = held.count if cable.kind == "multiconductor" else 1
+        return DroppedConductor(held.material, held.size, sheet.within("conductor"), cores)
     if cable.material is None:
         raise UnanswerableError(
             sheet.fault("material", "missing", "Give the metal: aluminum loses more than copper of the same size.")
@@ -172,27 +186,39 @@ def conductor_in(lines: Sequence[CableLine], sheet: Worksheet) -> DroppedConduct
 def drop(given: Dropping, conductor: DroppedConductor, length: float, sheet: Worksheet) -> Drop:
     """Give what a circuit loses over a length, one way [m]."""
     system = sheet.settle("system", given.system, SYSTEM)
+    _refuse_few_cores(conductor, system)
     direct = system is CircuitSystem.DIRECT_CURRENT
     power_factor = 1.0 if direct else sheet.settle("power_factor", given.power_factor, POWER_FACTOR)
     sets = sheet.settle("parallel_count", given.parallel_count, PARALLEL_COUNT)
     current = _current(given, system, power_factor, sheet)
-    impedance = _impedance(given, conductor, system, sheet)
+    impedance = settled_impedance(given, conductor, system, sheet)
     voltage, loop = given.voltage.si, LOOPS[system]
-    at_load = _load_voltage(voltage, loop, current / sets, impedance, length, power_factor)
+    at_load = voltage_at_load(voltage, loop, current / sets, impedance, length, power_factor)
     limit = LIMIT.value if given.limit_percent is None else given.limit_percent
-    longest = _longest(voltage, loop, current / sets, impedance, power_factor, limit)
+    longest = longest_run(voltage, loop, current / sets, impedance, power_factor, limit)
     if at_load is None:
+        drawn = loop * current / sets * length * math.hypot(*impedance)
+        grows = 1.0 if given.current is not None else 0.5  # a load of given power draws less of a higher voltage
+        least = sheet.tell.voltage(voltage * (_JUST_MORE * drawn / voltage) ** grows)
         raise UnanswerableError(
             sheet.fault(
                 "voltage/value",
                 "cannot_drive_the_current",
-                "This voltage does not drive the current over the length: raise it, shorten the run, or take larger "
-                "conductors.",
+                f"This voltage does not drive the current over the length: {text_of(least)} would, with little left "
+                f"at the load, and {text_of(sheet.tell.distance(longest))} keeps within {limit:g} percent. Raise it, "
+                "shorten the run, or take larger conductors.",
+                minimum=least,
             )
         )
     effective = engineering.effective_impedance(*impedance, power_factor)
     loss = engineering.loss(WIRES[system] * sets, current / sets, impedance.resistance, length)
     hours = given.hours_per_year
+    wiring = Wiring(
+        given.conduit_material or CONDUIT_MATERIAL.value,
+        (given.conductor_temperature or TEMPERATURE.value).si,
+        1.0 if given.frequency is None else given.frequency.si / FREQUENCY.value.si,
+        direct=direct,
+    )
     return Drop(
         system=system,
         voltage=voltage,
@@ -208,8 +234,24 @@ def drop(given: Dropping, conductor: DroppedConductor, length: float, sheet: Wor
         longest=longest if math.isfinite(longest) else None,
         smallest=None
         if given.resistance is not None
-        else _smallest(given, conductor, system, (voltage, loop, current / sets, length, power_factor, limit)),
+        else smallest(conductor.material, wiring, Case(voltage, loop, current, sets, length, power_factor, limit)),
+        table_ampacity=allowed_current(conductor.material, conductor.size, voltage, sets),
     )
+
+
+def _refuse_few_cores(conductor: DroppedConductor, system: CircuitSystem) -> None:
+    """Refuse a cable of several conductors that has too few for a circuit."""
+    needed = WIRES[system]
+    if 1 < conductor.cores < needed:
+        raise UnanswerableError(
+            conductor.sheet.fault(
+                "count",
+                "too_few_conductors",
+                f"A cable of {conductor.cores} conductors carries no circuit that needs {needed}: give the cable that "
+                "has them all, or the system it serves.",
+                minimum=needed,
+            )
+        )
 
 
 def _current(given: Dropping, system: CircuitSystem, power_factor: float, sheet: Worksheet) -> float:
@@ -226,80 +268,3 @@ def _current(given: Dropping, system: CircuitSystem, power_factor: float, sheet:
     if given.power is not None:
         return engineering.current_of_power(given.power.si, given.voltage.si, phases, power_factor)
     return engineering.current_of_power(told[0].si, given.voltage.si, phases, 1.0)
-
-
-def _impedance(given: Dropping, conductor: DroppedConductor, system: CircuitSystem, sheet: Worksheet) -> Impedance:
-    """Give the impedance of one conductor, as given or of the tables."""
-    direct = system is CircuitSystem.DIRECT_CURRENT
-    conduit = CONDUIT_MATERIAL.value
-    if not direct and (given.resistance is None or given.reactance is None):
-        conduit = sheet.settle("conduit_material", given.conduit_material, CONDUIT_MATERIAL)
-    resistance = reactance = 0.0
-    if given.resistance is None or (given.reactance is None and not direct):
-        temperature = TEMPERATURE.value.si
-        if given.resistance is None:
-            temperature = sheet.settle("conductor_temperature", given.conductor_temperature, TEMPERATURE).si
-        resistance, reactance = _table_impedance(conductor, conduit, temperature, direct=direct)
-        sheet.rule("resistance_table" if direct else "impedance_table")
-    return Impedance(
-        resistance if given.resistance is None else given.resistance.si,
-        0.0 if direct else reactance if given.reactance is None else given.reactance.si,
-    )
-
-
-def _table_impedance(
-    conductor: DroppedConductor, conduit: CircuitConduit, temperature: float, *, direct: bool
-) -> Impedance:
-    """Give the impedance of Table 9, or the resistance to direct current of Table 8, at a temperature [K]."""
-    known = list(listed(conductor.material, conduit, direct=direct))
-    if conductor.size not in known:
-        raise UnanswerableError(
-            conductor.sheet.fault(
-                "size",
-                "impedance_not_listed",
-                f"Table {8 if direct else 9} has no {conductor.material.value} of this size: give resistance and "
-                f"reactance. It has {listing(known)}.",
-                known,
-            )
-        )
-    return impedance_of(conductor.material, conductor.size, conduit, temperature, direct=direct)
-
-
-def _load_voltage(
-    voltage: float, loop: float, current: float, impedance: Impedance, length: float, power_factor: float
-) -> float | None:
-    """Give the voltage at the load [V], None where the source cannot drive the current."""
-    through = loop * current * length
-    return engineering.load_voltage(
-        voltage, through * impedance.resistance, through * impedance.reactance, power_factor
-    )
-
-
-def _longest(
-    voltage: float, loop: float, current: float, impedance: Impedance, power_factor: float, limit: float
-) -> float:
-    """Give the longest run within a limit [m]."""
-    least = voltage * (1.0 - limit / 100.0)
-    through = loop * current
-    return engineering.longest_length(
-        voltage, least, through * impedance.resistance, through * impedance.reactance, power_factor
-    )
-
-
-def _smallest(
-    given: Dropping,
-    conductor: DroppedConductor,
-    system: CircuitSystem,
-    case: tuple[float, float, float, float, float, float],
-) -> ConductorSize | None:
-    """Give the smallest size of the tables that keeps the limit; the largest sizes gain little by it."""
-    voltage, loop, current, length, power_factor, limit = case
-    direct = system is CircuitSystem.DIRECT_CURRENT
-    conduit = given.conduit_material or CONDUIT_MATERIAL.value
-    temperature = (given.conductor_temperature or TEMPERATURE.value).si
-    for size in listed(conductor.material, conduit, direct=direct):
-        impedance = impedance_of(conductor.material, size, conduit, temperature, direct=direct)
-        at_load = _load_voltage(voltage, loop, current, impedance, length, power_factor)
-        if at_load is not None and not over((voltage - at_load) / voltage * 100.0, limit):
-            return ConductorSize(size)
-    return None

@@ -5,18 +5,17 @@ from __future__ import annotations
 from ductrun.engineering.rounding import over
 from ductrun.kit.backing import PRACTICE, WORKED_OUT
 from ductrun.kit.choices import Severity
-from ductrun.kit.defaults import number, quantity
+from ductrun.kit.defaults import number
 from ductrun.kit.wording import apart, in_percent, text_of
 from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.feeder.choices import AmpacityMethod, CircuitSystem, WallMaterial
-from ductrun.subjects.feeder.circuits import CircuitLoad
+from ductrun.subjects.feeder.circuits import IN_A_SET, CircuitLoad
+from ductrun.subjects.feeder.code_findings import breaks_code, report_code
 from ductrun.subjects.feeder.rating import Ampacity, Rated
+from ductrun.subjects.feeder.section_findings import caution_section
 from ductrun.subjects.feeder.solving import Solved
-from ductrun.subjects.feeder.thermal import surround
-from ductrun.units import Temperature
 
 APART = number("feeder.methods_apart_percent")
-DRY_OUT = quantity("feeder.dry_out_temperature", Temperature)
 _MET = 1e-6  # [K] of a limit that was solved for
 
 
@@ -24,10 +23,12 @@ def report(found: Ampacity, sheet: Worksheet) -> None:
     """Tell what is found of a bank, and the cautions of the work."""
     for rated in found.circuits:
         _judge_temperature(rated)
-        _check_terminals(rated)
-        _check_grounding(rated)
+        report_code(rated, found)
+        _find_stray(rated)
         _caution_shields(rated)
-    _caution_section(found, sheet)
+        _caution_unknown_voltage(rated)
+    caution_section(found, sheet)
+    _find_steel(found, sheet)
     _compare_table(found)
     _compare_methods(found, sheet)
     _caution_always(sheet)
@@ -68,50 +69,20 @@ def _judge_temperature(rated: Rated) -> None:
     )
 
 
-def _check_terminals(rated: Rated) -> None:
-    """Hold a circuit against what its terminals allow."""
-    checked, load, sheet = rated.checked, rated.load, rated.load.sheet
-    allowed = checked.terminal_ampacity
-    if allowed is None:
+def _find_stray(rated: Rated) -> None:
+    """Tell of conductors in the ducts of a circuit that may be another one."""
+    stray, load = rated.checked.stray, rated.load
+    if stray is None:
         return
-    told = sheet.tell.current(allowed)
-    if load.current is not None:
-        sheet.judge(not over(load.current, allowed))
-        if over(load.current, allowed):
-            sheet.find(
-                Severity.VIOLATION,
-                "over_terminal_rating",
-                f"{text_of(sheet.tell.current(load.current))} is over the {text_of(told)} that terminals for "
-                f"{checked.terminals} degC allow this conductor: take a larger one, or terminals marked for more.",
-                sheet.rule("terminations"),
-                sheet.tell.current(load.current),
-                told,
-                member="current",
-            )
-    elif rated.ampacity is not None and over(rated.ampacity, allowed):
-        sheet.find(
-            Severity.CAUTION,
-            "terminals_decide",
-            f"The bank would carry {text_of(sheet.tell.current(rated.ampacity))}, but terminals for "
-            f"{checked.terminals} degC allow this conductor {text_of(told)}: that is the most.",
-            sheet.rule("terminations"),
-            sheet.tell.current(rated.ampacity),
-            told,
-            member="",
-        )
-
-
-def _check_grounding(rated: Rated) -> None:
-    least, sheet = rated.checked.grounding, rated.load.cable.sheet
-    if least is None or rated.checked.is_grounded:
-        return
-    sheet.find(
+    load.sheet.judge(None)
+    load.cables_sheet.find(
         Severity.CAUTION,
-        "no_grounding_conductor",
-        f"No conductor beside those like the loaded ones is large enough to ground this circuit: every duct of it "
-        f"takes {least.copper} of copper or {least.aluminum} of aluminum, unless a metal raceway serves.",
-        sheet.rule("equipment_grounding"),
-        member="",
+        "other_conductors_not_judged",
+        "Beside the loaded conductors the duct has more than a neutral and a ground for each set: if these carry load "
+        "they heat this circuit, which was not judged. Give each circuit a duct of its own, and the neutral and the "
+        "ground of this one a line each.",
+        PRACTICE,
+        member=str(stray),
     )
 
 
@@ -130,17 +101,25 @@ def _caution_shields(rated: Rated) -> None:
         )
 
 
-def _caution_section(found: Ampacity, sheet: Worksheet) -> None:
-    """Caution of an envelope beyond the method, of steel, and of earth that would dry."""
-    question = found.solved.question
-    if not surround(question).valid:
-        sheet.find(
+def _caution_unknown_voltage(rated: Rated) -> None:
+    """Caution of a shielded cable whose voltage, and with it the loss in its insulation, is not given."""
+    load = rated.load
+    if load.cable.shield is not None and load.given.voltage is None:
+        load.sheet.find(
             Severity.CAUTION,
-            "envelope_beyond_the_method",
-            "The envelope is longer than three times its short side, or lies at the surface: the method has no figure "
-            "for that, and the nearest one that allows less was taken. Have it calculated numerically.",
-            WORKED_OUT,
+            "voltage_not_given",
+            "Cables with shields are made for medium voltage, and none is given: no loss in their insulation was "
+            "counted. Give the voltage of the circuit.",
+            PRACTICE,
+            member="voltage",
         )
+
+
+def _find_steel(found: Ampacity, sheet: Worksheet) -> None:
+    """Tell of steel around alternating current."""
+    question = found.solved.question
+    for load in question.loads:
+        _find_alone_in_steel(found, load)
     steel = next((load for load in question.loads if _in_steel(found, load)), None)
     if steel is not None:
         sheet.judge(None)
@@ -152,19 +131,6 @@ def _caution_section(found: Ampacity, sheet: Worksheet) -> None:
             PRACTICE,
             member="",
         )
-    hottest = max([duct.outside for duct in found.solved.balance.ducts])
-    if hottest > DRY_OUT.value.si and question.earth.concrete is None:
-        told, limit = sheet.tell.temperature(hottest), sheet.tell.given(DRY_OUT.value)
-        sheet.find(
-            Severity.CAUTION,
-            "earth_may_dry",
-            f"The earth beside the ducts reaches {text_of(told)}: above {text_of(limit)} it loses its water and lets "
-            "less heat through. Take a backfill whose resistivity is known when dry.",
-            DRY_OUT.backing,
-            told,
-            limit,
-            member="earth_thermal_resistivity",
-        )
 
 
 def _in_steel(found: Ampacity, load: CircuitLoad) -> bool:
@@ -172,6 +138,25 @@ def _in_steel(found: Ampacity, load: CircuitLoad) -> bool:
     walls = found.solved.question.section.walls
     steel = any(walls[duct].material is WallMaterial.STEEL for duct in load.ducts)
     return steel and load.system is not CircuitSystem.DIRECT_CURRENT
+
+
+def _alone_in_steel(found: Ampacity, load: CircuitLoad) -> bool:
+    """Say whether a duct of steel holds no whole set of a circuit of alternating current."""
+    return _in_steel(found, load) and load.phases_in_a_duct % IN_A_SET[load.system] != 0
+
+
+def _find_alone_in_steel(found: Ampacity, load: CircuitLoad) -> None:
+    if not _alone_in_steel(found, load):
+        return
+    load.ducts_sheet.find(
+        Severity.VIOLATION,
+        "set_split_in_steel",
+        f"A steel duct of this circuit holds no whole set of {IN_A_SET[load.system]}: the current heats the steel "
+        "around it by induction. Lay all conductors of a set in each steel duct, or take nonmetallic duct.",
+        load.sheet.rule("conductors_grouped"),
+        load.phases_in_a_duct,
+        member="",
+    )
 
 
 def _compare_table(found: Ampacity) -> None:
@@ -182,11 +167,12 @@ def _compare_table(found: Ampacity) -> None:
     if adjusted is None or ampacity is None or rated.checked.column is None:
         return
     tell = load.sheet.tell
-    why = (
-        "the table knows no ducts that warm each other, and no load factor"
-        if ampacity < adjusted
-        else "the table is made for one raceway in ground of its own, whatever its load factor"
-    )
+    if ampacity >= adjusted:
+        why = "the table is made for one raceway in ground of its own, whatever its load factor"
+    elif len(found.loaded) > 1:
+        why = "the table knows no ducts that warm each other"
+    else:
+        why = "the table knows neither the depth of the duct nor what earth and duct let through"
     load.sheet.find(
         Severity.NOTE,
         "table_ampacity",
@@ -230,12 +216,13 @@ def _compare_methods(found: Ampacity, sheet: Worksheet) -> None:
 
 
 def within_limits(rated: Rated, found: Ampacity) -> bool | None:
-    """Say whether a circuit whose current is given keeps its limits; None where steel around it was not judged."""
-    load, allowed = rated.load, rated.checked.terminal_ampacity
-    over_terminals = allowed is not None and over(load.current or 0.0, allowed)
-    if rated.conductor > load.limit + _MET or over_terminals or not load.is_insulated:
+    """Say whether a circuit whose current is given keeps its limits; None where what heats it more was not judged."""
+    load = rated.load
+    if rated.conductor > load.limit + _MET or not load.is_insulated or breaks_code(rated, found):
         return False
-    return None if _in_steel(found, load) else True
+    if _alone_in_steel(found, load):
+        return False
+    return None if _in_steel(found, load) or rated.checked.stray is not None else True
 
 
 def difference_percent(told: Solved, other: Solved) -> float:
@@ -257,7 +244,7 @@ def _caution_always(sheet: Worksheet) -> None:
     )
     sheet.caution(
         "neutral_without_heat",
-        "Neutrals are taken to carry no heat and currents to have no harmonics: where loads are electronic, count the "
-        "neutral among the loaded conductors.",
+        "Neutrals are taken to carry no heat and currents to have no harmonics: where loads are electronic, lay "
+        "neutrals as large as the phases and give them as loaded_neutral_count.",
         sheet.rule("neutral_counted"),
     )

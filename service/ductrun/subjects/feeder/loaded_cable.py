@@ -2,35 +2,32 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Sequence
 from typing import NamedTuple
 
 from ductrun.engineering.conductor_resistance import CIRCULAR_MIL_FOOT, resistance_of_area
 from ductrun.engineering.neher_mcgrath import cores_resistance, layer_resistance
-from ductrun.engineering.rounding import over
-from ductrun.kit.backing import backing_of
-from ductrun.kit.defaults import Default, number
+from ductrun.kit.defaults import number
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
-from ductrun.subjects.parts.cable_layers import CableInsulation, CableJacketLayer, CableLayers
+from ductrun.subjects.feeder.cable_walls import (
+    COVERINGS,
+    TABLE_8,
+    LoadedShield,
+    conductor_diameter,
+    core_diameter,
+    insulation_outside,
+    resistivity_of,
+    shield_of,
+)
 from ductrun.subjects.parts.cable_mass import METAL_AREAS
 from ductrun.subjects.parts.cables import Cable, CableLine, MeasuredCable, MulticonductorCable
 from ductrun.subjects.parts.choices import ConductorMaterial, ConductorSize, Insulation
 from ductrun.subjects.parts.conductors import Wire, row_of
 from ductrun.tables import TABLES
 from ductrun.tables.feeder_rows import InsulationTemperature, ThermalMaterial
-from ductrun.units import ThermalResistivity
 
 ZERO_CELSIUS = 273.15
-COVERINGS: dict[str, ThermalMaterial] = {
-    row.material: row for row in TABLES["thermal_resistivities"] if row.part == "conductor"
-}
-RESISTIVITIES = {
-    material: Default(ThermalResistivity.parse(row.resistivity_degc_cm_per_w, "degC.cm/W"), backing_of(row))
-    for material, row in COVERINGS.items()
-}
 MARKINGS: dict[str, InsulationTemperature] = {row.marking: row for row in TABLES["insulation_temperatures"]}
-TABLE_8 = {row.size: float(row.diameter_in) * 0.0254 for row in TABLES["conductors"] if row.table == "8"}
 COMPACT = number("wire_mass.compact_diameter_ratio").value
 METAL_RESISTIVITIES = {
     metal: number(f"feeder.{metal.value}_resistance").value * CIRCULAR_MIL_FOOT for metal in ConductorMaterial
@@ -38,14 +35,6 @@ METAL_RESISTIVITIES = {
 ZERO_TEMPERATURE = {
     metal: ZERO_CELSIUS - number(f"feeder.{metal.value}_zero_temperature").value for metal in ConductorMaterial
 }
-_SHIELD_RESISTIVITY = number("feeder.shield_resistivity").value * 1e-9  # ohm.mm2/km is 1e-9 ohm.m
-
-
-class LoadedShield(NamedTuple):
-    """A shield: its resistance at 20 degC [ohm/m] and its mean diameter [m]."""
-
-    resistance: float
-    mean_diameter: float
 
 
 class Dielectric(NamedTuple):
@@ -110,12 +99,16 @@ def loaded_cable(lines: Sequence[CableLine], count: int | None, sheet: Worksheet
                 "The largest conductors in the duct are not alike: those that carry current must be.",
             )
         )
-    cores = _cores_of(first)
+    cores = cores_of(first)
     there = cores * sum([lines[index].count for index in which])
     if count is not None and count > there:
         raise UnanswerableError(
             place.fault(
-                "", "more_than_in_the_duct", f"The duct has {there} conductors of the largest size.", maximum=there
+                "",
+                "more_than_in_the_duct",
+                f"The duct has {there} conductors of the largest size: no smaller one carries this current. A neutral "
+                "that counts is as large as the phases.",
+                maximum=there,
             )
         )
     return made(first, count or there, cores, sheet.within(f"{which[0]}/cable"))
@@ -139,7 +132,7 @@ def made(cable: Cable, conductors: int, cores: int, sheet: Worksheet) -> LoadedC
     return _wire(cable, conductors, cables, sheet)
 
 
-def _cores_of(cable: Cable) -> int:
+def cores_of(cable: Cable) -> int:
     """Count the conductors in one cable; a wire is one."""
     if cable.kind != "measured" and cable.kind != "multiconductor":  # noqa: PLR1714  (each narrows the type)
         return 1
@@ -202,17 +195,17 @@ def _layered(
         )
     place = sheet.within("layers")
     area = _area_of(cable, sheet)
-    inner = _conductor_diameter(layers, conductor.size, place)
+    inner = conductor_diameter(layers, conductor.size, place)
     inside = cable.diameter.si - (2.0 * layers.jacket.thickness.si if layers.jacket is not None else 0.0)
-    core = _core_diameter(layers, inner, inside, cores, place)
-    resistivity = _resistivity_of(layers.insulation, place.within("insulation"))
+    core = core_diameter(layers, inner, inside, cores, sheet)
+    resistivity = resistivity_of(layers.insulation, place.within("insulation"))
     if cores > 1:
         insulation = cores_resistance(resistivity, cores, inner, core, inside)
     else:
-        insulation = layer_resistance(resistivity, inner, inside)
+        insulation = layer_resistance(resistivity, inner, insulation_outside(layers, inner, core, inside, place))
     jacket = 0.0
     if layers.jacket is not None:
-        jacket = layer_resistance(_resistivity_of(layers.jacket, place.within("jacket")), inside, cable.diameter.si)
+        jacket = layer_resistance(resistivity_of(layers.jacket, place.within("jacket")), inside, cable.diameter.si)
     given = layers.conductor_resistance
     return LoadedCable(
         conductors,
@@ -228,59 +221,8 @@ def _layered(
         cable.diameter.si,
         insulation,
         jacket,
-        _shield_of(layers, core, place),
+        shield_of(layers, inner, core, place),
         Dielectric(COVERINGS[layers.insulation.material], inner, core),
         cable,
         sheet,
     )
-
-
-def _conductor_diameter(layers: CableLayers, size: ConductorSize | None, place: Worksheet) -> float:
-    if layers.conductor_diameter is not None:
-        return layers.conductor_diameter.si
-    if size is None:
-        raise UnanswerableError(
-            place.fault("conductor_diameter", "missing", "Give the diameter of a conductor that is known by its area.")
-        )
-    return TABLE_8[size]
-
-
-def _core_diameter(layers: CableLayers, inner: float, inside: float, cores: int, place: Worksheet) -> float:
-    """Give the diameter of one conductor over its insulation [m]; refuse layers that the cable has no room for."""
-    thickness = layers.insulation.thickness
-    room = inside if cores == 1 else inside / (1.0 + 1.0 / math.sin(math.pi / cores))
-    core = room if thickness is None else inner + 2.0 * thickness.si
-    if not room > inner or over(core, room):
-        wall = max((room - inner) / 2.0, 0.0)
-        raise UnanswerableError(
-            place.fault(
-                "conductor_diameter" if thickness is None else "insulation/thickness/value",
-                "no_room_for_insulation",
-                "The conductor with its insulation and jacket is wider than the cable: check its diameter, that of the "
-                "conductor and the walls.",
-                maximum=place.tell.size(inner if wall <= 0.0 else wall)
-                if thickness is not None
-                else place.tell.size(room),
-            )
-        )
-    return core
-
-
-def _resistivity_of(layer: CableJacketLayer | CableInsulation, place: Worksheet) -> float:
-    """Give the thermal resistivity of a layer [K.m/W], as given or of its material, on the sheet of the layer."""
-    return place.settle("thermal_resistivity", layer.thermal_resistivity, RESISTIVITIES[layer.material]).si
-
-
-def _shield_of(layers: CableLayers, core: float, place: Worksheet) -> LoadedShield | None:
-    shield = layers.shield
-    if shield is None:
-        return None
-    if (shield.metal_area is None) == (shield.resistance is None):
-        raise UnanswerableError(
-            place.fault("shield", "missing", "Give the area of the shield's copper, or its resistance: one of the two.")
-        )
-    if shield.resistance is not None:
-        resistance = shield.resistance.si
-    else:
-        resistance = resistance_of_area(_SHIELD_RESISTIVITY, shield.metal_area.si)  # type: ignore[union-attr]
-    return LoadedShield(resistance, core if shield.mean_diameter is None else shield.mean_diameter.si)

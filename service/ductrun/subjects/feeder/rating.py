@@ -10,7 +10,9 @@ from pydantic import Field
 from ductrun.engineering.bank import Envelope
 from ductrun.engineering.buried_heat import Place
 from ductrun.engineering.heat_balance import Duct
+from ductrun.engineering.rounding import under
 from ductrun.kit.backing import backing_of
+from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import Default, by_rule, choice, quantity
 from ductrun.kit.forms import Between, Form, Omissible
 from ductrun.kit.wording import text_of
@@ -19,8 +21,8 @@ from ductrun.subjects.feeder.checks import Checked, check
 from ductrun.subjects.feeder.choices import AmpacityMethod, AmpacityStudy, WallMaterial
 from ductrun.subjects.feeder.circuits import CircuitLoad, check_ducts
 from ductrun.subjects.feeder.solving import Solved, alone, by_method, hottest
-from ductrun.subjects.feeder.thermal import Earth, Question, Section, Wall, air_row
-from ductrun.subjects.feeder.walls import DUCT_MATERIAL, DuctWall, refuse_wide_cables
+from ductrun.subjects.feeder.thermal import Earth, Question, Section, Wall, air_of, air_row
+from ductrun.subjects.feeder.walls import DUCT_MATERIAL, DuctWall, refuse_tight_set, refuse_wide_cables
 from ductrun.subjects.parts.duct_names import duct_names
 from ductrun.tables import TABLES
 from ductrun.units import Frequency, Temperature, ThermalResistivity
@@ -37,6 +39,7 @@ DUCT_WALLS = {
     for row in TABLES["thermal_resistivities"]
     if row.part == "duct"
 }
+_LEAST_RISE = 1.0  # [K] over the earth
 MOST_STUDIES = len(AmpacityStudy)
 
 GroundResistivity = Annotated[
@@ -85,7 +88,7 @@ class Rating(Form):
     )
     duct_material: Omissible[WallMaterial] = Field(
         default=None,
-        description="What ducts that are measured are made of, for their heat; of listed ones their type tells.",
+        description="What ducts without a type are made of, for their heat; of the others their type tells.",
         examples=["pvc"],
         json_schema_extra=DUCT_MATERIAL.stated,
     )
@@ -161,7 +164,7 @@ def section_of(given: Rating, envelope: Envelope, walls: Sequence[DuctWall], cov
     top = cover + (0.0 if envelope.concrete is None else envelope.concrete.top) + bank.height
     if given.duct_material is not None and all(wall.material is not None for wall in walls):
         message = (
-            "The ducts are listed: their type tells what they are made of. Leave this out, or give them as measured."
+            "Every duct has a type, which tells what it is made of: leave this out, or measured ducts without a type."
         )
         raise UnanswerableError(sheet.fault("duct_material", "contradiction", message))
     by_duct = [_wall(given, wall, sheet) for wall in walls]
@@ -202,15 +205,16 @@ def rate(
     names = duct_names(envelope.bank)
     check_ducts(loads, names)
     for load in loads:
-        for duct in load.ducts:
-            refuse_wide_cables(load.cable.diameter, walls[duct], load.cable.sheet)
+        for wall in {walls[duct].inside: walls[duct] for duct in load.ducts}.values():
+            refuse_wide_cables(load.cable.diameter, wall, load.cable.sheet)
+            refuse_tight_set(load, wall)
     method = sheet.settle("method", given.method, METHOD)
     question = _question(given, envelope, walls, cover, loads, method, sheet)
     _refuse_cold_limits(question, sheet)
     solved, other = by_method(question, method)
-    _cite_air(solved, sheet)
+    _note_air(solved, sheet)
     if other is not None:
-        _cite_air(other, sheet)
+        _note_air(other, sheet)
     circuits = tuple(
         Rated(load, current, ampacity, warmest, check(load, solved.question.earth.ambient))
         for load, current, ampacity, warmest in zip(
@@ -220,11 +224,21 @@ def rate(
     return Ampacity(envelope, names, solved, other, alone(solved), circuits)
 
 
-def _cite_air(solved: Solved, sheet: Worksheet) -> None:
-    """Cite what the constants of the air in the ducts rest on."""
+def _note_air(solved: Solved, sheet: Worksheet) -> None:
+    """Tell the constants of the air in the ducts, which no member of a request holds, with what they rest on."""
     question = solved.question
     for material in {wall.material: None for wall in question.section.walls}:
-        sheet.cite(air_row(material, question.method).source)
+        row, (u, v, y) = air_row(material, question.method), air_of(material, question.method)
+        stands_in = material.value not in row.duct and row.duct.startswith("asbestos")
+        why = ": the method has none for it, and printed tables for ducts in concrete are met with these"
+        sheet.find(
+            Severity.NOTE,
+            "duct_air_constants",
+            f"Heat crosses the air in {material.value.replace('_', ' ')} duct by the constants of "
+            f"{row.duct.replace('_', ' ')}, U {u:.4g}, V {v:.4g} and Y {y:.4g}{why if stands_in else ''}.",
+            backing_of(row),
+            member="duct_material",
+        )
 
 
 def _question(
@@ -256,17 +270,17 @@ def _question(
 def _refuse_cold_limits(question: Question, sheet: Worksheet) -> None:
     """Refuse a conductor that may not become warmer than the earth: it carries nothing."""
     ambient = question.earth.ambient
-    told = sheet.tell.temperature(ambient)
+    told, least = sheet.tell.temperature(ambient), sheet.tell.temperature(ambient + _LEAST_RISE)
     faults = [
         load.sheet.fault(
             "conductor_temperature",
             "limit_below_the_earth",
-            f"The conductor may not be warmer than the earth around it, {text_of(told)}: it has no ampacity. Take a "
-            "conductor for a higher temperature.",
-            minimum=told,
+            f"The conductor may hardly be warmer than the earth around it, {text_of(told)}: it has no ampacity. Take a "
+            f"conductor for {text_of(least)} or more.",
+            minimum=least,
         )
         for load in question.loads
-        if load.limit <= ambient
+        if under(load.limit, ambient + _LEAST_RISE)
     ]
     if faults:
         raise UnanswerableError(*faults)

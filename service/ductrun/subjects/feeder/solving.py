@@ -98,14 +98,15 @@ def _runaways(question: Question, squares: Sequence[float]) -> list[Fault]:
         return [
             load.sheet.fault("voltage/value", "no_steady_temperature", message)
             for load in question.loads
-            if load.voltage is not None
+            if load.given.voltage is not None
         ]
     return [
         load.sheet.fault(
             "current/value",
             "no_steady_temperature",
             "At these currents the conductors grow hotter without end: resistance rises faster than heat leaves. "
-            f"{text_of(load.sheet.tell.current(most * load.current))} is the most, with all of them less alike.",
+            f"At {text_of(load.sheet.tell.current(most * load.current))} here, and all others lowered alike, "
+            "the hottest is at its limit.",
             maximum=load.sheet.tell.current(most * load.current),
         )
         for load in question.loads

@@ -6,6 +6,7 @@ import math
 from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
+from ductrun.engineering import cable_sets
 from ductrun.engineering.bank import Envelope
 from ductrun.engineering.buried_heat import Place
 from ductrun.engineering.heat_balance import Load, RunawayError
@@ -15,6 +16,7 @@ from ductrun.kit.backing import WORKED_OUT
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import number
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
+from ductrun.subjects.feeder.checks import allowed_by_code
 from ductrun.subjects.feeder.choices import AmpacityStudy
 from ductrun.subjects.feeder.circuits import CircuitLoad
 from ductrun.subjects.feeder.solving import Solved, least_ampacity
@@ -104,9 +106,19 @@ def _nothing(code: str, message: str, sheet: Worksheet) -> None:
     sheet.find(Severity.NOTE, code, message, WORKED_OUT, member="studies")
 
 
+def _passing(question: Question, load: CircuitLoad) -> list[str]:
+    """Give the sizes of the same wire with which the loaded conductors pass all ducts of a circuit."""
+    bore = min([question.section.walls[duct].inside for duct in load.ducts])
+    found = sizes_of(load.cable)
+    return [size for size, diameter in found.items() if cable_sets.passes([diameter] * load.cable.cables, bore)]
+
+
 def _smallest_size(question: Question, sheet: Worksheet) -> ConductorSize | None:
-    """Give the smallest size with which every circuit carries its current, taken by all of them alike."""
-    listed = [sizes_of(load.cable) for load in question.loads]
+    """Give the smallest size with which every circuit carries its current, taken by all of them alike.
+
+    What terminals allow, the device ahead and sets in parallel ask for decides too.
+    """
+    listed = [_passing(question, load) for load in question.loads]
     sizes = [size.value for size in ConductorSize if all(size.value in one for one in listed)]
     if not all(listed) or not sizes:
         _nothing(
@@ -116,11 +128,17 @@ def _smallest_size(question: Question, sheet: Worksheet) -> ConductorSize | None
 
     def carries(size: str) -> bool:
         loads = [load._replace(cable=sized(load.cable, size)) for load in question.loads]
+        if not all(allowed_by_code(load) for load in loads):
+            return False
         return not over(0.0, _margin(question._replace(loads=loads)) + 1e-9)
 
     low, high = 0, len(sizes) - 1
     if not carries(sizes[high]):
-        _nothing("no_size_carries_it", "No size on file carries these currents: take more sets in parallel.", sheet)
+        _nothing(
+            "no_size_carries_it",
+            "No size on file carries these currents by heat and by code: take more sets.",
+            sheet,
+        )
         return None
     while low < high:
         middle = (low + high) // 2
@@ -133,6 +151,10 @@ def _largest_resistivity(question: Question, sheet: Worksheet) -> float | None:
         return _margin(question._replace(earth=question.earth._replace(earth=resistivity)))
 
     found = falling_root(margin, *RESISTIVITIES, 1e-6)
+    if found is not None and found >= RESISTIVITIES[1]:
+        message = f"Even in earth of {RESISTIVITIES[1]:g} K.m/W, the most there is, the bank carries these currents."
+        _nothing("any_earth_carries_it", message, sheet)
+        return None
     if found is None:
         _nothing("no_earth_carries_it", "However good the earth, the bank does not carry these currents.", sheet)
     return found

@@ -203,7 +203,7 @@ def spacing_of(question: Question, load: CircuitLoad) -> float | None:
 def _dielectric(cable: LoadedCable, load: CircuitLoad, frequency: float, *, iec: bool) -> float:
     """Give the heat of the insulation of one conductor [W/m]: above 2000 V, of IEC from the voltage of its material."""
     insulation = cable.dielectric
-    if insulation is None or load.voltage is None or frequency <= 0.0:
+    if insulation is None or frequency <= 0.0:
         return 0.0
     row = insulation.material
     if row.permittivity is None or row.loss_factor is None or load.voltage <= _LEAST_VOLTAGE.value:

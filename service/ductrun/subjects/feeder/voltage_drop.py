@@ -14,10 +14,11 @@ from ductrun.kit.choices import Severity
 from ductrun.kit.forms import Edition, RunLength
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
-from ductrun.kit.wording import in_percent, text_of
-from ductrun.kit.worksheet import Worksheet
+from ductrun.kit.wording import apart, in_percent, text_of
+from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.feeder.choices import CircuitSystem
 from ductrun.subjects.feeder.dropping import TOTAL_LIMIT, Drop, Dropping, conductor_of, drop
+from ductrun.subjects.feeder.table_ampacities import TABLE_VOLTAGE
 from ductrun.subjects.parts.cables import Cable
 from ductrun.subjects.parts.choices import ConductorSize
 
@@ -49,7 +50,8 @@ class VoltageDropResult(Struct, frozen=True, gc=False, kw_only=True):
     energy_loss: Annotated[answers.Energy | UnsetType, Meta(description="In a year, if its hours are given.")] = UNSET
     limit_percent: Annotated[float, Meta(description="What it is held against.")]
     smallest_size: Annotated[
-        ConductorSize | UnsetType, Meta(description="Within the limit, of the sizes in the tables; absent if none is.")
+        ConductorSize | UnsetType,
+        Meta(description="Within the limit, and carrying the current by the tables at unmarked terminals."),
     ] = UNSET
     longest_length: Annotated[answers.Length | UnsetType, Meta(description="Within the limit, one way.")] = UNSET
 
@@ -57,6 +59,7 @@ class VoltageDropResult(Struct, frozen=True, gc=False, kw_only=True):
 def assess(request: VoltageDropRequest, sheet: Worksheet) -> Drop:
     """Reckon the drop of a request."""
     sheet.follow_edition(request.code_edition)
+    _refuse_of_direct_current(request, sheet)
     conductor = conductor_of(request.cable, sheet.within("cable"))
     found = drop(request, conductor, request.length.si, sheet)
     report(request, found, sheet)
@@ -65,38 +68,97 @@ def assess(request: VoltageDropRequest, sheet: Worksheet) -> Drop:
     return found
 
 
+def _refuse_of_direct_current(request: VoltageDropRequest, sheet: Worksheet) -> None:
+    """Refuse what direct current does not have: it would be dropped without a word."""
+    if request.system is not CircuitSystem.DIRECT_CURRENT:
+        return
+    faults = [
+        sheet.fault(member, "not_of_direct_current", f"Direct current has no {word}: leave it out.")
+        for member, word, given in (
+            ("power_factor", "power factor", request.power_factor),
+            ("reactance", "reactance", request.reactance),
+            ("frequency", "frequency", request.frequency),
+            ("conduit_material", "loss in its conduit", request.conduit_material),
+        )
+        if given is not None
+    ]
+    if faults:
+        raise UnanswerableError(*faults)
+
+
 def report(given: Dropping, found: Drop, sheet: Worksheet) -> None:
     """Hold a drop against the limit that was given, or tell the recommended one; caution of what is live."""
     percent, limit, limited = found.drop / found.voltage * 100.0, found.limit_percent, given.limit_percent is not None
     if limited:
         sheet.judge(not over(percent, limit))
     if over(percent, limit):
-        larger = "" if found.smallest is None else f" {found.smallest.value} keeps it."
-        told = f"{text_of(sheet.tell.voltage(found.drop))}, {percent:.3g} percent,"
+        larger = (
+            "take more sets in parallel, or a higher voltage."
+            if found.smallest is None
+            else f"take larger conductors or more sets in parallel. {found.smallest.value} keeps it and carries the "
+            "current."
+        )
+        lost, most = apart(in_percent(percent), in_percent(limit))
         sheet.find(
             Severity.VIOLATION if limited else Severity.CAUTION,
             "voltage_drop_over_limit",
-            f"The circuit loses {told} on its way, over {limit:g} percent: take larger conductors or more sets in "
-            f"parallel.{larger}",
+            f"The circuit loses {text_of(sheet.tell.voltage(found.drop))} on its way, which is {lost} and over {most}: "
+            f"{larger}",
             GIVEN if limited else sheet.rule("voltage_drop_notes"),
             in_percent(percent),
             in_percent(limit),
             member="limit_percent",
         )
-    if found.smallest is None and given.resistance is None:
-        sheet.find(
-            Severity.NOTE,
-            "no_size_within_limit",
-            f"No single size of the tables keeps within {limit:g} percent: take more sets in parallel, or a higher "
-            "voltage.",
-            PRACTICE,
-            member="limit_percent",
-        )
+    _caution_ampacity(found, sheet)
+    _note_size(given, found, sheet)
     sheet.caution(
         "drop_of_feeder_and_branch",
         f"The code recommends {TOTAL_LIMIT.value:g} percent for feeder and branch circuit together, for equipment that "
         "works well: add what the rest of the way loses. Ampacity is asked apart.",
         sheet.rule("voltage_drop_notes"),
+    )
+
+
+def _caution_ampacity(found: Drop, sheet: Worksheet) -> None:
+    """Caution of a current that the tables do not allow the conductors, which no drop tells of."""
+    allowed = found.table_ampacity
+    if allowed is None or not over(found.current, allowed):
+        return
+    actual, limit = sheet.tell.current(found.current), sheet.tell.current(allowed)
+    carried, most = apart(actual, limit)
+    sheet.find(
+        Severity.CAUTION,
+        "over_table_ampacity",
+        f"The current of {carried} is over the {most} that the tables allow these conductors at unmarked terminals: "
+        "take larger ones, or ask for their ampacity.",
+        sheet.rule("terminations"),
+        actual,
+        limit,
+        member="current",
+    )
+
+
+def _note_size(given: Dropping, found: Drop, sheet: Worksheet) -> None:
+    """Say why no smallest size is told."""
+    if found.smallest is not None or given.resistance is not None:
+        return
+    if over(found.voltage, TABLE_VOLTAGE):
+        sheet.find(
+            Severity.NOTE,
+            "size_needs_ampacity",
+            f"Above {text_of(sheet.tell.voltage(TABLE_VOLTAGE))} no table here says what a size carries: no smallest "
+            "one is told. Ask for the ampacity of the cable.",
+            PRACTICE,
+            member="voltage",
+        )
+        return
+    sheet.find(
+        Severity.NOTE,
+        "no_size_within_limit",
+        f"No single size of the tables carries the current and keeps within {found.limit_percent:g} percent: take more "
+        "sets in parallel, or a higher voltage.",
+        PRACTICE,
+        member="limit_percent",
     )
 
 
@@ -157,6 +219,7 @@ OPERATION = Operation(
         "conductor_temperature": {"value": 75, "unit": "degC"},
         "limit_percent": 3,
         "code_edition": "2023",
+        "frequency": {"value": 60, "unit": "Hz"},
         "hours_per_year": 4000,
     },
 )

@@ -4,12 +4,11 @@ from __future__ import annotations
 
 from ductrun.engineering.conductor_resistance import resistance_of_area
 from ductrun.engineering.neher_mcgrath import layer_resistance
+from ductrun.subjects.feeder.cable_walls import COVERINGS, TABLE_8
 from ductrun.subjects.feeder.loaded_cable import (
     COMPACT,
-    COVERINGS,
     MARKINGS,
     METAL_RESISTIVITIES,
-    TABLE_8,
     Dielectric,
     LoadedCable,
 )

@@ -28,7 +28,8 @@ class CableInsulation(Form):
     material: CoveringMaterial = Field(description="What it is made of.", examples=["xlpe"])
     thickness: Omissible[LayerThickness] = Field(
         default=None,
-        description="Its wall; of several conductors in one jacket this is what tells how they lie.",
+        description="Its wall; of several conductors in one jacket this is what tells how they lie. What is left up to "
+        "the jacket is taken for insulation, unless a shield lies there.",
         examples=[{"value": 0.175, "unit": "in"}],
         json_schema_extra=by_rule(
             "all between the conductor and the jacket; of several conductors what lets them touch"
