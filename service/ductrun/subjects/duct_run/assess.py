@@ -14,6 +14,7 @@ from ductrun.kit.worksheet import Fault, Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.duct_run.above import assess_above, assess_riser
 from ductrun.subjects.duct_run.assessment import AssessedCircuit, AssessedStretch, DuctRun, FilledConduit, JudgedType
 from ductrun.subjects.duct_run.banks import RunBank, bank_here, place_bank
+from ductrun.subjects.duct_run.boxes import boxes_of
 from ductrun.subjects.duct_run.burying import (
     Heights,
     Practices,
@@ -28,6 +29,8 @@ from ductrun.subjects.duct_run.burying import (
 from ductrun.subjects.duct_run.choices import StraightLengths
 from ductrun.subjects.duct_run.circuits import PlacedCircuit, place_circuits
 from ductrun.subjects.duct_run.crossings import caution_places, find_bore, find_crossings
+from ductrun.subjects.duct_run.earth_loads import earth_loads_of
+from ductrun.subjects.duct_run.feeders import feeders_of, length_of, passed_by, rate_stretches
 from ductrun.subjects.duct_run.form import STRAIGHT_LENGTHS, DuctRunRequest, RunJoining, Stretch
 from ductrun.subjects.duct_run.joined import pieces_of
 from ductrun.subjects.duct_run.laying import (
@@ -103,11 +106,17 @@ def assess(request: DuctRunRequest, sheet: Worksheet) -> DuctRun:
     faults.stop()
     find_crossings(stretches, names)
     assessed = _circuits(circuits, stretches, stops, request, sheet, names)
+    feeders = feeders_of(circuits, stretches, request, sheet, names)
+    rated = rate_stretches(feeders, circuits, stretches, request, sheet, names)
+    stretches = [one._replace(ampacity=found) for one, found in zip(stretches, rated, strict=True)]
+    for feeder in feeders:
+        assessed[feeder.at] = assessed[feeder.at]._replace(drop=feeder.drop)
+    boxes = boxes_of(circuits, stretches, stops, request, sheet, names)
     caution_places(stretches, stops, sheet)
     names.write()
     stations = [0.0, *(_end(one) for one in laid if one.given.pull_point is not None), _end(laid[-1])]
     ground = None if heights is None else heights.ground
-    return DuctRun(request, stops, stations, stretches, assessed, ground, site.openings)
+    return DuctRun(request, stops, stations, boxes, stretches, assessed, ground, site.openings)
 
 
 def _end(laid: LaidStretch) -> float:
@@ -331,7 +340,8 @@ def _stretch(
             uses += judged_riser(bank, stop)
             risers.append(assess_riser(stop, bank, site))
     uplift = floated_in_fluid(stretch, bank, here, practices)
-    return AssessedStretch(laid, bank, uses, cover, burial, above, risers, pieces, uplift)
+    loads = earth_loads_of(stretch, bank, burial, practices.request, practices.sheet, here)
+    return AssessedStretch(laid, bank, uses, cover, burial, above, risers, pieces, uplift, loads)
 
 
 def _circuits(
@@ -353,7 +363,8 @@ def _circuits(
     with faults:
         pulls = pulls_of(circuits, spans_of(stretches, stops), stops, request, sheet, names)
     faults.stop()
-    return [AssessedCircuit(*one) for one in zip(circuits, fills, pulls, strict=True)]
+    lengths = [length_of(passed_by(circuit, stretches)) for circuit in circuits]
+    return [AssessedCircuit(*one, drop=None) for one in zip(circuits, fills, pulls, lengths, strict=True)]
 
 
 def _fills(circuit: PlacedCircuit, passed: Sequence[AssessedStretch], names: Names) -> list[FilledConduit]:

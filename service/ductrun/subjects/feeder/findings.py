@@ -23,10 +23,20 @@ _MET = 1e-6  # [K] of a limit that was solved for
 def report(found: Ampacity, sheet: Worksheet) -> None:
     """Tell what is found of a bank, and the cautions of the work."""
     for rated in found.circuits:
-        _judge_temperature(rated)
-        _check_terminals(rated)
-        _check_grounding(rated)
-        _caution_shields(rated)
+        report_circuit(rated)
+    report_bank(found, sheet)
+
+
+def report_circuit(rated: Rated) -> None:
+    """Tell what is found of one circuit of a bank."""
+    _judge_temperature(rated)
+    _check_terminals(rated)
+    _check_grounding(rated)
+    _caution_shields(rated)
+
+
+def report_bank(found: Ampacity, sheet: Worksheet) -> None:
+    """Tell what is found of a bank as a whole, and the cautions of the work."""
     _caution_section(found, sheet)
     _compare_table(found)
     _compare_methods(found, sheet)

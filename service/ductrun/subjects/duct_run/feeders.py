@@ -1,0 +1,306 @@
+"""Circuits with a load: the voltage each loses on its way, and how warm they make every buried stretch together."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Any, NamedTuple
+
+from ductrun.engineering.bank import bare, encased
+from ductrun.kit.backing import PRACTICE
+from ductrun.kit.choices import Severity
+from ductrun.kit.wording import listing
+from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
+from ductrun.subjects.duct_run.assessment import AssessedStretch
+from ductrun.subjects.duct_run.choices import Service
+from ductrun.subjects.duct_run.circuits import PlacedCircuit
+from ductrun.subjects.duct_run.form import DuctRunRequest
+from ductrun.subjects.duct_run.laying import conduit_of_riser
+from ductrun.subjects.duct_run.load import RunLoad
+from ductrun.subjects.duct_run.names import Names
+from ductrun.subjects.duct_run.practice import LayeredSheet, laid_over, members_of
+from ductrun.subjects.feeder.choices import CircuitConduit
+from ductrun.subjects.feeder.circuits import SYSTEM, CircuitLoad, load_of, sets_of, usual_limit
+from ductrun.subjects.feeder.dropping import Drop, conductor_in, drop
+from ductrun.subjects.feeder.findings import report_bank, report_circuit
+from ductrun.subjects.feeder.loaded_cable import LoadedLine, loaded_line
+from ductrun.subjects.feeder.rating import Ampacity, RatingPractice, rate
+from ductrun.subjects.feeder.voltage_drop import report as report_drop
+from ductrun.subjects.feeder.walls import walls_of
+from ductrun.subjects.feeder.working import show
+from ductrun.subjects.parts.cables import CableLine
+from ductrun.subjects.parts.choices import ConduitType
+
+_STEEL = {
+    ConduitType.RMC,
+    ConduitType.IMC,
+    ConduitType.EMT,
+    ConduitType.FMC,
+    ConduitType.LFMC,
+}
+_EARTH = ("earth_thermal_resistivity", "earth_temperature")
+_NO_PRACTICE = RatingPractice()
+
+
+class Feeder(NamedTuple):
+    """A circuit with a load, `at` its index: the load and its cables, each with the sheet of its place.
+
+    `load` is how it warms its ducts, None where no buried stretch asks or the layers of its cable are not given; `drop`
+    what it loses on its way, None where no current is given.
+    """
+
+    at: int
+    circuit: PlacedCircuit
+    given: RunLoad
+    sheet: Worksheet
+    lines: Sequence[CableLine]
+    cables_sheet: Worksheet
+    load: CircuitLoad | None
+    drop: Drop | None
+
+
+def passed_by(circuit: PlacedCircuit, stretches: Sequence[AssessedStretch]) -> list[AssessedStretch]:
+    """Give the stretches that a circuit passes."""
+    found, stop = [], 0
+    for stretch in stretches:
+        if circuit.start <= stop < circuit.end:
+            found.append(stretch)
+        stop += stretch.laid.given.pull_point is not None
+    return found
+
+
+def feeders_of(
+    circuits: Sequence[PlacedCircuit],
+    stretches: Sequence[AssessedStretch],
+    request: DuctRunRequest,
+    sheet: Worksheet,
+    names: Names,
+) -> list[Feeder]:
+    """Give the circuits that have a load, with what each loses on its way; all faults at once."""
+    faults = Gathering()
+    found = []
+    for index, circuit in enumerate(circuits):
+        asked = _asked(circuit, request, sheet)
+        if asked is None:
+            continue
+        passed = passed_by(circuit, stretches)
+        with faults, names.about(circuit.name, passed[0].laid.station):
+            found.append(_feeder(index, circuit, asked, passed, request, sheet))
+    faults.stop()
+    return found
+
+
+def _asked(circuit: PlacedCircuit, request: DuctRunRequest, sheet: Worksheet) -> tuple[RunLoad, Worksheet] | None:
+    """Give the load of a circuit with its sheet: its own, or that of the circuit whose cables it has."""
+    if circuit.given.load is not None:
+        return circuit.given.load, circuit.sheet.within("load")
+    source = circuit.cables.key
+    load = (request.circuits or [])[source].load
+    if load is None or circuit.service is Service.SIGNAL:
+        return None
+    return load, sheet.within(f"circuits/{source}/load", about=circuit.sheet.place)
+
+
+def _feeder(
+    index: int,
+    circuit: PlacedCircuit,
+    asked: tuple[RunLoad, Worksheet],
+    passed: Sequence[AssessedStretch],
+    request: DuctRunRequest,
+    sheet: Worksheet,
+) -> Feeder:
+    given, place = asked
+    source = circuit.cables.key
+    lines: Sequence[CableLine] = (request.circuits or [])[source].cables or []
+    cables = sheet.within(f"circuits/{source}/cables")
+    line = loaded_line(lines, given.loaded_conductor_count, cables, place.within("loaded_conductor_count"))
+    load = None
+    if any(stretch.burial is not None for stretch in passed) and _has_layers(lines[line.at]):
+        voltage = {"voltage": circuit.voltage}
+        ducts = circuit.sheet.within("ducts")
+        load = load_of(laid_over(given, voltage), circuit.name, circuit.ducts, ducts, lines, cables, place)  # type: ignore[arg-type]
+    found = None
+    if any(one is not None for one in (given.current, given.power, given.apparent_power)):
+        found = _drop(circuit, given, line, lines, passed, (place, cables))
+    if load is not None and found is not None:
+        load = load._replace(current=found.current)
+    return Feeder(index, circuit, given, place, lines, cables, load, found)
+
+
+def _has_layers(line: CableLine) -> bool:
+    """Say whether it is known what the heat of a cable has to cross."""
+    cable = line.cable
+    measured = cable.kind == "measured" or cable.kind == "multiconductor"  # noqa: PLR1714  (each narrows the type)
+    return not measured or getattr(cable, "layers", None) is not None
+
+
+def _drop(
+    circuit: PlacedCircuit,
+    given: RunLoad,
+    line: LoadedLine,
+    lines: Sequence[CableLine],
+    passed: Sequence[AssessedStretch],
+    sheets: tuple[Worksheet, Worksheet],
+) -> Drop:
+    """Give what a circuit loses from where it begins to where it ends, along the center line."""
+    place, cables = sheets
+    if circuit.voltage is None:
+        words = "Give the voltage: what a load loses on its way is a share of it."
+        raise UnanswerableError(circuit.sheet.fault("voltage", "missing", words))
+    own = circuit.given.voltage is not None
+    at = circuit.sheet.pointer("voltage") if own else cables.place.removesuffix("cables") + "voltage"
+    layered = LayeredSheet(place, place, {"voltage": at}, circuit.sheet.place)
+    system = place.settle("system", given.system, SYSTEM)
+    cable = lines[line.at].cable
+    marking = getattr(cable, "insulation", None)
+    dropping: Any = laid_over(
+        given,
+        {
+            "voltage": circuit.voltage,
+            "parallel_count": sets_of(system, len(circuit.ducts), line.conductors, place),
+            "conduit_material": given.conduit_material or _conduit(circuit, passed),
+            "conductor_temperature": place.settle(
+                "conductor_temperature", given.conductor_temperature, usual_limit(marking)
+            ),
+        },
+    )
+    found = drop(dropping, conductor_in(lines, cables), length_of(passed), layered)
+    report_drop(dropping, found, layered)
+    return found
+
+
+def length_of(passed: Sequence[AssessedStretch]) -> float:
+    """Give the length [m] of stretches along the center line, risers included."""
+    return sum([stretch.laid.length for stretch in passed])
+
+
+def _conduit(circuit: PlacedCircuit, passed: Sequence[AssessedStretch]) -> CircuitConduit:
+    """Give the conduit on the way of a circuit in which it loses the most."""
+    for stretch in passed:
+        for index in circuit.ducts:
+            conduit = stretch.bank.ducts[index].conduit
+            kinds = {conduit.type, *[conduit_of_riser(riser.stop, conduit).type for riser in stretch.risers]}
+            if None in kinds or kinds & _STEEL:
+                return CircuitConduit.STEEL
+    return CircuitConduit.PVC
+
+
+def rate_stretches(
+    feeders: Sequence[Feeder],
+    circuits: Sequence[PlacedCircuit],
+    stretches: Sequence[AssessedStretch],
+    request: DuctRunRequest,
+    sheet: Worksheet,
+    names: Names,
+) -> list[Ampacity | None]:
+    """Rate every buried stretch where its earth is deepest, with the circuits that pass it; alike ones once."""
+    faults = Gathering()
+    known: dict[tuple[object, ...], Ampacity] = {}
+    found: list[Ampacity | None] = []
+    here: dict[int, list[Feeder]] = {}
+    for feeder in feeders:
+        for stretch in passed_by(feeder.circuit, stretches):
+            here.setdefault(id(stretch), []).append(feeder)
+    for stretch in stretches:
+        passing = here.get(id(stretch), [])
+        rated = None
+        with faults, names.about(stretch.laid.name, stretch.laid.station):
+            if passing and _is_rated(passing, stretch):
+                rated = _rate(passing, stretch, request, sheet, known)
+                _report(passing, rated, stretch, names)
+        found.append(rated)
+    faults.stop()
+    if feeders:
+        _caution_idle(circuits, feeders, names)
+    return found
+
+
+def _is_rated(passing: Sequence[Feeder], stretch: AssessedStretch) -> bool:
+    """Say whether the circuits in a stretch can be rated, and what stands against it where they cannot."""
+    lacking = [feeder.circuit.name for feeder in passing if feeder.load is None]
+    if stretch.burial is not None and not lacking:
+        return True
+    kind = stretch.laid.given.setting.kind
+    if stretch.burial is not None:
+        what = f"the layers of the cables of {listing(lacking)} are not given"
+    elif kind == "above_ground":
+        what = "it lies in air; take the table of the code, corrected for the air there"
+    elif kind == "bored":
+        what = "how its ducts lie in the bore is not known"
+    else:
+        what = "how the ducts that are there lie in the earth is not known"
+    here = stretch.laid.sheet
+    here.judge(None)
+    here.find(
+        Severity.CAUTION,
+        "ampacity_not_judged",
+        f"What the circuits may carry was not judged, for {what}.",
+        PRACTICE,
+        member="",
+    )
+    return False
+
+
+def _rate(
+    passing: Sequence[Feeder],
+    stretch: AssessedStretch,
+    request: DuctRunRequest,
+    sheet: Worksheet,
+    known: dict[tuple[object, ...], Ampacity],
+) -> Ampacity:
+    burial, bank, own = stretch.burial, stretch.bank, stretch.laid.given.rating
+    assert burial is not None  # noqa: S101  (only what is buried is rated)
+    given, place = _practice(stretch, request, sheet)
+    concrete = burial.envelope.concrete
+    key = (id(bank), concrete, burial.earth.greatest, id(own), *[feeder.at for feeder in passing])
+    if own is None and key in known:
+        return known[key]
+    envelope = bare(bank.placed) if concrete is None else encased(bank.placed, concrete, stepped=False)
+    loads = [feeder.load for feeder in passing if feeder.load is not None]
+    walls = walls_of(bank.given, bank.placed, bank.sheet)
+    known[key] = rate(given, envelope, walls, burial.earth.greatest, loads, place)
+    return known[key]
+
+
+def _practice(stretch: AssessedStretch, request: DuctRunRequest, sheet: Worksheet) -> tuple[Any, Worksheet]:
+    """Give how a stretch is rated and its sheet: the run's practice, the earth of the site, and its own over them."""
+    here = stretch.laid.sheet
+    common, mine = sheet.within("rating"), here.within("rating")
+    own = members_of(stretch.laid.given.rating)
+    redirected = {member: mine.pointer(member) for member in own}
+    for member in _EARTH:
+        if member not in own:
+            own[member] = getattr(request.site, member, None)
+            redirected[member] = sheet.pointer(f"site/{member}")
+    return laid_over(request.rating or _NO_PRACTICE, own), LayeredSheet(common, mine, redirected, here.place)
+
+
+def _report(passing: Sequence[Feeder], found: Ampacity, stretch: AssessedStretch, names: Names) -> None:
+    station = stretch.laid.station
+    for feeder, rated in zip(passing, found.circuits, strict=True):
+        with names.about(f"{feeder.circuit.name}, {stretch.laid.name}", station):
+            report_circuit(rated)
+    here = stretch.laid.sheet.within("", about=stretch.laid.sheet.place)
+    report_bank(found, here)
+    if here.working is not None:
+        show(found, here)
+
+
+def _caution_idle(circuits: Sequence[PlacedCircuit], feeders: Sequence[Feeder], names: Names) -> None:
+    """Caution of power circuits that were taken to carry nothing, beside others that have a load."""
+    loaded = {feeder.at for feeder in feeders}
+    for index, circuit in enumerate(circuits):
+        if index in loaded or circuit.service is not Service.POWER:
+            continue
+        beside = [one for one in feeders if one.circuit.start < circuit.end and circuit.start < one.circuit.end]
+        if not beside:
+            continue
+        with names.about(circuit.name):
+            circuit.sheet.judge(None)
+            circuit.sheet.find(
+                Severity.CAUTION,
+                "load_not_given",
+                "No load is given: it was taken to warm no other circuit, and its own current was not judged. Give its "
+                "load.",
+                PRACTICE,
+                member="",
+            )
