@@ -61,8 +61,8 @@ def _not_judged(bank: RunBank, burial: Burial | None) -> str | None:
     """Say why ducts cannot be judged under earth; None where they can."""
     if burial is None:
         return "its ducts do not lie in a trench"
-    listed = {duct.conduit.type for duct in bank.ducts if duct.conduit.kind == "listed"}
-    return None if listed <= PLASTIC else "these formulas give the deflection of plastic duct alone"
+    kinds = {duct.conduit.type for duct in bank.ducts if duct.conduit.type is not None}
+    return None if kinds <= PLASTIC else "these formulas give the deflection of plastic duct alone"
 
 
 def _asked(bank: RunBank, here: Worksheet) -> AskedPour:
