@@ -112,9 +112,12 @@ def _circuit(rated: Rated, found: Ampacity, telling: Telling) -> str:
     hot, limit = (_signed(text) for text in apart(warmest, most))
     carried = figure(telling.current(rated.conductor_current * load.sets))
     what = f"{load.name or f'Circuit {number}'} in {ducts}: {carried}, {hot} of {limit}"
-    if rated.ampacity is None or load.current is None:
-        return f"{what}."
-    return f"{what}; it may carry {figure(telling.current(rated.ampacity))}."
+    if rated.ampacity is not None and load.current is not None:
+        what += f"; the bank lets it carry {figure(telling.current(rated.ampacity))}"
+    allowed = rated.checked.terminal_ampacity
+    if allowed is not None and allowed < (rated.ampacity or rated.conductor_current * load.sets):
+        what += f"; its terminals allow {figure(telling.current(allowed))}"
+    return f"{what}."
 
 
 def _signed(text: str) -> str:

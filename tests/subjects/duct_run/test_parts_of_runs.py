@@ -194,6 +194,24 @@ def test_a_load_at_no_voltage_is_refused_at_its_circuit() -> None:
     ]
 
 
+def test_more_loaded_ducts_than_one_answer_carries_are_refused() -> None:
+    run = run_with()
+    run["bank"]["tiers"] = [8, 4]
+    run["circuits"] = [
+        {**run["circuits"][0], "name": f"C {number}", "ducts": None, "load": {"current": quantity(50, "A")}}
+        for number in range(12)
+    ]
+    for circuit in run["circuits"]:
+        del circuit["ducts"]
+    run["stretches"] = [{"setting": buried(24 + at), "length": quantity(10, "ft")} for at in range(41)]
+    # 40 banks of 12 loaded ducts are 480, one more is too many (derived)
+    told = faults("duct-run", run)
+    assert [(one["pointer"], one["code"]) for one in told] == [("#/circuits", "too_many_loaded_ducts")]
+    for stretch in run["stretches"]:
+        stretch["setting"] = buried(24)
+    assert ask("duct-run", run)["result"]["stretches"][40]["ampacity"]["ampacity"]["value"] > 50
+
+
 def test_a_box_is_sized_for_what_passes_it() -> None:
     [_, stop, _] = ask("duct-run", RUN)["result"]["stops"]
     # eight times trade size 4, straight through (derived)

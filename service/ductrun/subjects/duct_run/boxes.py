@@ -14,7 +14,7 @@ from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.boxes.box_cables import BoxCable, settle_box_cables
 from ductrun.subjects.boxes.choices import BoxWall, Structure
 from ductrun.subjects.boxes.entries import MOST_ENTRIES, SPLICED
-from ductrun.subjects.boxes.placing import Circuit, Entered, Entry, pulls_of, raceway_of
+from ductrun.subjects.boxes.placing import Circuit, Entered, Entry, Pull, kind_of, raceway_of
 from ductrun.subjects.boxes.sizing import Sized, cover_of, size_box, sized_by_cable
 from ductrun.subjects.duct_run.assessment import AssessedStretch
 from ductrun.subjects.duct_run.choices import PlaceKind, Service
@@ -170,6 +170,7 @@ def _sized(box: _Box, structure: Structure, request: DuctRunRequest, run: Worksh
     cables: dict[int, list[BoxCable]] = {}
     entries: list[Entry] = []
     circuits: list[Circuit] = []
+    pulls: list[Pull] = []
     faults = Gathering()
     for circuit in box.passing:
         source = circuit.cables.key
@@ -178,12 +179,13 @@ def _sized(box: _Box, structure: Structure, request: DuctRunRequest, run: Worksh
                 place = run.within(f"circuits/{source}/cables", about=sheet.place)
                 cables[source] = settle_box_cables(_lines(circuit, request), by_cable, place)
             for duct in circuit.ducts:
+                pulls.append(Pull(len(circuits), len(entries), len(entries) + 1, kind_of(BoxWall.LEFT, out)))
                 for stretch, wall in ((box.before, BoxWall.LEFT), (box.after, out)):
                     entries.append(_entry(stretch, duct, wall, len(circuits), sheet))
                 about = circuit.sheet.within("", about=sheet.place)
                 circuits.append(Circuit(circuit.name, cables[source], spliced, about))
     faults.stop()
-    return size_box(given, Entered(entries, circuits, pulls_of(entries, circuits), by_cable), removable, sheet)
+    return size_box(given, Entered(entries, circuits, pulls, by_cable), removable, sheet)
 
 
 def _refuse_cover(out: BoxWall, removable: BoxWall, sheet: Worksheet) -> None:

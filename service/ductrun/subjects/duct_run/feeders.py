@@ -37,6 +37,7 @@ _STEEL = {
     ConduitType.FMC,
     ConduitType.LFMC,
 }
+MOST_RATED = 480  # loaded ducts of a run, over all banks: every one warms every other of its bank
 _EARTH = ("earth_thermal_resistivity", "earth_temperature")
 _NO_PRACTICE = RatingPractice()
 
@@ -254,11 +255,24 @@ def _rate(
     key = (id(bank), concrete, burial.earth.greatest, id(own), *[feeder.at for feeder in passing])
     if own is None and key in known:
         return known[key]
+    _refuse_many(passing, known, sheet)
     envelope = bare(bank.placed) if concrete is None else encased(bank.placed, concrete, stepped=False)
     loads = [feeder.load for feeder in passing if feeder.load is not None]
     walls = walls_of(bank.given, bank.placed, bank.sheet)
     known[key] = rate(given, envelope, walls, burial.earth.greatest, loads, place)
     return known[key]
+
+
+def _refuse_many(passing: Sequence[Feeder], known: dict[tuple[object, ...], Ampacity], sheet: Worksheet) -> None:
+    """Refuse more loaded ducts, over all banks that are not alike, than are carried in one answer."""
+    here = sum(len(feeder.circuit.ducts) for feeder in passing)
+    before = sum(len(found.solved.balance.ducts) for found in known.values())
+    if here + before > MOST_RATED:
+        words = (
+            f"More than {MOST_RATED} loaded ducts in banks that are not alike: give loads where they are highest, or "
+            "ask in several runs."
+        )
+        raise UnanswerableError(sheet.fault("circuits", "too_many_loaded_ducts", words, maximum=MOST_RATED))
 
 
 def _practice(stretch: AssessedStretch, request: DuctRunRequest, sheet: Worksheet) -> tuple[Any, Worksheet]:
