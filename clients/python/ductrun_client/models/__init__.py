@@ -132,6 +132,7 @@ from .earth_load_method import EarthLoadMethod
 from .earth_load_request import EarthLoadRequest
 from .earth_load_result import EarthLoadResult
 from .earth_load_stream_answer import EarthLoadStreamAnswer
+from .earth_loading import EarthLoading
 from .elevation_point import ElevationPoint
 from .embedment import Embedment
 from .encased_setting import EncasedSetting
@@ -234,6 +235,7 @@ from .piece_system import PieceSystem
 from .piston_convention import PistonConvention
 from .piston_opening import PistonOpening
 from .place_kind import PlaceKind
+from .place_rating import PlaceRating
 from .placed_duct import PlacedDuct
 from .planned_pull import PlannedPull
 from .plastic_material import PlasticMaterial
@@ -276,6 +278,7 @@ from .pull_through import PullThrough
 from .racked_cable import RackedCable
 from .racking import Racking
 from .rate import Rate
+from .rating_practice import RatingPractice
 from .ready import Ready
 from .refused_assumption import RefusedAssumption
 from .reinforcing import Reinforcing
@@ -289,6 +292,7 @@ from .run_duct import RunDuct
 from .run_end import RunEnd
 from .run_horizontal_bend import RunHorizontalBend
 from .run_joining import RunJoining
+from .run_load import RunLoad
 from .run_movement import RunMovement
 from .run_moving import RunMoving
 from .run_place import RunPlace
@@ -526,6 +530,7 @@ __all__ = (
     "Duration",
     "DurationUnit",
     "EarthLoadAnswer",
+    "EarthLoading",
     "EarthLoadItem",
     "EarthLoadItemAnswer",
     "EarthLoadMethod",
@@ -635,6 +640,7 @@ __all__ = (
     "PistonOpening",
     "PlacedDuct",
     "PlaceKind",
+    "PlaceRating",
     "PlannedPull",
     "PlasticMaterial",
     "PourPractice",
@@ -676,6 +682,7 @@ __all__ = (
     "RackedCable",
     "Racking",
     "Rate",
+    "RatingPractice",
     "Ready",
     "RefusedAssumption",
     "Reinforcing",
@@ -689,6 +696,7 @@ __all__ = (
     "RunEnd",
     "RunHorizontalBend",
     "RunJoining",
+    "RunLoad",
     "RunMovement",
     "RunMoving",
     "RunPlace",

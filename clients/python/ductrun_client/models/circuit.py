@@ -11,6 +11,7 @@ from ..types import UNSET, Unset
 if TYPE_CHECKING:
     from ..models.cable_line import CableLine
     from ..models.pull_practice import PullPractice
+    from ..models.run_load import RunLoad
     from ..models.voltage import Voltage
 
 
@@ -27,6 +28,7 @@ class Circuit:
         ducts (list[str] | Unset): The ducts it lies in, tier-position: tier 1 is the bottom one, position 1 the left
             one, looking from start to end.
         end (str | Unset): Name of the end or pull point where it ends.
+        load (RunLoad | Unset): What a circuit carries, at the voltage it has; its sets are those of its ducts.
         name (str | Unset): Its name.
         pulling (PullPractice | Unset): How cables are pulled: friction, gear, and what they may bear.
         same_as (str | Unset): Name of the circuit whose cables it has.
@@ -39,6 +41,7 @@ class Circuit:
     duct_count: int | Unset = UNSET
     ducts: list[str] | Unset = UNSET
     end: str | Unset = UNSET
+    load: RunLoad | Unset = UNSET
     name: str | Unset = UNSET
     pulling: PullPractice | Unset = UNSET
     same_as: str | Unset = UNSET
@@ -61,6 +64,10 @@ class Circuit:
             ducts = self.ducts
 
         end = self.end
+
+        load: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.load, Unset):
+            load = self.load.to_dict()
 
         name = self.name
 
@@ -91,6 +98,8 @@ class Circuit:
             field_dict["ducts"] = ducts
         if end is not UNSET:
             field_dict["end"] = end
+        if load is not UNSET:
+            field_dict["load"] = load
         if name is not UNSET:
             field_dict["name"] = name
         if pulling is not UNSET:
@@ -110,6 +119,7 @@ class Circuit:
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
         from ..models.cable_line import CableLine  # noqa: PLC0415
         from ..models.pull_practice import PullPractice  # noqa: PLC0415
+        from ..models.run_load import RunLoad  # noqa: PLC0415
         from ..models.voltage import Voltage  # noqa: PLC0415
 
         d = dict(src_dict)
@@ -127,6 +137,13 @@ class Circuit:
         ducts = cast(list[str], d.pop("ducts", UNSET))
 
         end = d.pop("end", UNSET)
+
+        _load = d.pop("load", UNSET)
+        load: RunLoad | Unset
+        if isinstance(_load, Unset):
+            load = UNSET
+        else:
+            load = RunLoad.from_dict(_load)
 
         name = d.pop("name", UNSET)
 
@@ -160,6 +177,7 @@ class Circuit:
             duct_count=duct_count,
             ducts=ducts,
             end=end,
+            load=load,
             name=name,
             pulling=pulling,
             same_as=same_as,

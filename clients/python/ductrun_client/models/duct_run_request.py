@@ -14,11 +14,13 @@ if TYPE_CHECKING:
     from ..models.circuit import Circuit
     from ..models.digging import Digging
     from ..models.duct_bank import DuctBank
+    from ..models.earth_loading import EarthLoading
     from ..models.encasing import Encasing
     from ..models.floating import Floating
     from ..models.profile import Profile
     from ..models.pull_practice import PullPractice
     from ..models.rate import Rate
+    from ..models.rating_practice import RatingPractice
     from ..models.run_joining import RunJoining
     from ..models.run_moving import RunMoving
     from ..models.run_place import RunPlace
@@ -43,6 +45,8 @@ class DuctRunRequest:
         code_edition (CodeEdition | Unset): Editions of NFPA 70 whose numbers and rules an answer can follow.
         concrete (Encasing | Unset): How concrete is mixed, reinforced and bought.
         digging (Digging | Unset): How a trench is dug and filled.
+        earth_load (EarthLoading | Unset): What lies and passes over ducts, how they are bedded, and the limits they are
+            held against.
         flotation (Floating | Unset): What a bank floats in, and how it is held down.
         joining (RunJoining | Unset): How ducts are joined, and how their elbows are made.
         movement (RunMoving | Unset): Expansion fittings and straps of all that lies above ground.
@@ -52,6 +56,7 @@ class DuctRunRequest:
         profile (Profile | Unset): Elevations along the run, straight between the points: they give grades and cover.
         pulling (PullPractice | Unset): How cables are pulled: friction, gear, and what they may bear.
         rates (list[Rate] | Unset): The caller's rates for what is taken off.
+        rating (RatingPractice | Unset): The method a bank is rated by, and what concrete and ducts are to its heat.
         site (Site | Unset): The place, once.
         spacing (Spacing | Unset): How spacers are specified.
         straight_lengths (StraightLengths | Unset): Where the lengths of straights end: at the bends, or at the
@@ -66,6 +71,7 @@ class DuctRunRequest:
     code_edition: CodeEdition | Unset = UNSET
     concrete: Encasing | Unset = UNSET
     digging: Digging | Unset = UNSET
+    earth_load: EarthLoading | Unset = UNSET
     flotation: Floating | Unset = UNSET
     joining: RunJoining | Unset = UNSET
     movement: RunMoving | Unset = UNSET
@@ -75,6 +81,7 @@ class DuctRunRequest:
     profile: Profile | Unset = UNSET
     pulling: PullPractice | Unset = UNSET
     rates: list[Rate] | Unset = UNSET
+    rating: RatingPractice | Unset = UNSET
     site: Site | Unset = UNSET
     spacing: Spacing | Unset = UNSET
     straight_lengths: StraightLengths | Unset = UNSET
@@ -112,6 +119,10 @@ class DuctRunRequest:
         if not isinstance(self.digging, Unset):
             digging = self.digging.to_dict()
 
+        earth_load: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.earth_load, Unset):
+            earth_load = self.earth_load.to_dict()
+
         flotation: dict[str, Any] | Unset = UNSET
         if not isinstance(self.flotation, Unset):
             flotation = self.flotation.to_dict()
@@ -147,6 +158,10 @@ class DuctRunRequest:
                 rates_item = rates_item_data.to_dict()
                 rates.append(rates_item)
 
+        rating: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.rating, Unset):
+            rating = self.rating.to_dict()
+
         site: dict[str, Any] | Unset = UNSET
         if not isinstance(self.site, Unset):
             site = self.site.to_dict()
@@ -178,6 +193,8 @@ class DuctRunRequest:
             field_dict["concrete"] = concrete
         if digging is not UNSET:
             field_dict["digging"] = digging
+        if earth_load is not UNSET:
+            field_dict["earth_load"] = earth_load
         if flotation is not UNSET:
             field_dict["flotation"] = flotation
         if joining is not UNSET:
@@ -196,6 +213,8 @@ class DuctRunRequest:
             field_dict["pulling"] = pulling
         if rates is not UNSET:
             field_dict["rates"] = rates
+        if rating is not UNSET:
+            field_dict["rating"] = rating
         if site is not UNSET:
             field_dict["site"] = site
         if spacing is not UNSET:
@@ -211,11 +230,13 @@ class DuctRunRequest:
         from ..models.circuit import Circuit  # noqa: PLC0415
         from ..models.digging import Digging  # noqa: PLC0415
         from ..models.duct_bank import DuctBank  # noqa: PLC0415
+        from ..models.earth_loading import EarthLoading  # noqa: PLC0415
         from ..models.encasing import Encasing  # noqa: PLC0415
         from ..models.floating import Floating  # noqa: PLC0415
         from ..models.profile import Profile  # noqa: PLC0415
         from ..models.pull_practice import PullPractice  # noqa: PLC0415
         from ..models.rate import Rate  # noqa: PLC0415
+        from ..models.rating_practice import RatingPractice  # noqa: PLC0415
         from ..models.run_joining import RunJoining  # noqa: PLC0415
         from ..models.run_moving import RunMoving  # noqa: PLC0415
         from ..models.run_place import RunPlace  # noqa: PLC0415
@@ -272,6 +293,13 @@ class DuctRunRequest:
         else:
             digging = Digging.from_dict(_digging)
 
+        _earth_load = d.pop("earth_load", UNSET)
+        earth_load: EarthLoading | Unset
+        if isinstance(_earth_load, Unset):
+            earth_load = UNSET
+        else:
+            earth_load = EarthLoading.from_dict(_earth_load)
+
         _flotation = d.pop("flotation", UNSET)
         flotation: Floating | Unset
         if isinstance(_flotation, Unset):
@@ -327,6 +355,13 @@ class DuctRunRequest:
 
                 rates.append(rates_item)
 
+        _rating = d.pop("rating", UNSET)
+        rating: RatingPractice | Unset
+        if isinstance(_rating, Unset):
+            rating = UNSET
+        else:
+            rating = RatingPractice.from_dict(_rating)
+
         _site = d.pop("site", UNSET)
         site: Site | Unset
         if isinstance(_site, Unset):
@@ -357,6 +392,7 @@ class DuctRunRequest:
             code_edition=code_edition,
             concrete=concrete,
             digging=digging,
+            earth_load=earth_load,
             flotation=flotation,
             joining=joining,
             movement=movement,
@@ -366,6 +402,7 @@ class DuctRunRequest:
             profile=profile,
             pulling=pulling,
             rates=rates,
+            rating=rating,
             site=site,
             spacing=spacing,
             straight_lengths=straight_lengths,

@@ -7,10 +7,13 @@ from attrs import define as _attrs_define
 from attrs import field as _attrs_field
 
 from ..models.service import Service
+from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
     from ..models.circuit_fill import CircuitFill
     from ..models.circuit_pulls import CircuitPulls
+    from ..models.length import Length
+    from ..models.voltage_drop_result import VoltageDropResult
 
 
 T = TypeVar("T", bound="RunCircuit")
@@ -24,19 +27,23 @@ class RunCircuit:
         ducts (list[str]):
         end (str):
         fills (list[CircuitFill]): In every conduit on its way.
+        length (Length): A length with its unit.
         name (str):
         pulls (list[CircuitPulls]): From stop to stop.
         service (Service): What a circuit carries.
         start (str):
+        voltage_drop (VoltageDropResult | Unset): What is lost, and what keeps within the limit.
     """
 
     ducts: list[str]
     end: str
     fills: list[CircuitFill]
+    length: Length
     name: str
     pulls: list[CircuitPulls]
     service: Service
     start: str
+    voltage_drop: VoltageDropResult | Unset = UNSET
     additional_properties: dict[str, Any] = _attrs_field(init=False, factory=dict)
 
     def to_dict(self) -> dict[str, Any]:
@@ -49,6 +56,8 @@ class RunCircuit:
             fills_item = fills_item_data.to_dict()
             fills.append(fills_item)
 
+        length = self.length.to_dict()
+
         name = self.name
 
         pulls = []
@@ -60,6 +69,10 @@ class RunCircuit:
 
         start = self.start
 
+        voltage_drop: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.voltage_drop, Unset):
+            voltage_drop = self.voltage_drop.to_dict()
+
         field_dict: dict[str, Any] = {}
         field_dict.update(self.additional_properties)
         field_dict.update(
@@ -67,12 +80,15 @@ class RunCircuit:
                 "ducts": ducts,
                 "end": end,
                 "fills": fills,
+                "length": length,
                 "name": name,
                 "pulls": pulls,
                 "service": service,
                 "start": start,
             }
         )
+        if voltage_drop is not UNSET:
+            field_dict["voltage_drop"] = voltage_drop
 
         return field_dict
 
@@ -80,6 +96,8 @@ class RunCircuit:
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
         from ..models.circuit_fill import CircuitFill  # noqa: PLC0415
         from ..models.circuit_pulls import CircuitPulls  # noqa: PLC0415
+        from ..models.length import Length  # noqa: PLC0415
+        from ..models.voltage_drop_result import VoltageDropResult  # noqa: PLC0415
 
         d = dict(src_dict)
         ducts = cast(list[str], d.pop("ducts"))
@@ -92,6 +110,8 @@ class RunCircuit:
             fills_item = CircuitFill.from_dict(fills_item_data)
 
             fills.append(fills_item)
+
+        length = Length.from_dict(d.pop("length"))
 
         name = d.pop("name")
 
@@ -106,14 +126,23 @@ class RunCircuit:
 
         start = d.pop("start")
 
+        _voltage_drop = d.pop("voltage_drop", UNSET)
+        voltage_drop: VoltageDropResult | Unset
+        if isinstance(_voltage_drop, Unset):
+            voltage_drop = UNSET
+        else:
+            voltage_drop = VoltageDropResult.from_dict(_voltage_drop)
+
         run_circuit = cls(
             ducts=ducts,
             end=end,
             fills=fills,
+            length=length,
             name=name,
             pulls=pulls,
             service=service,
             start=start,
+            voltage_drop=voltage_drop,
         )
 
         run_circuit.additional_properties = d

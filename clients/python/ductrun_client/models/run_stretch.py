@@ -9,7 +9,9 @@ from attrs import field as _attrs_field
 from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
+    from ..models.ampacity_result import AmpacityResult
     from ..models.cover_result import CoverResult
+    from ..models.earth_load_result import EarthLoadResult
     from ..models.encasement_result import EncasementResult
     from ..models.expansion_result import ExpansionResult
     from ..models.flotation_result import FlotationResult
@@ -38,8 +40,11 @@ class RunStretch:
         risers (list[StretchRiser]):
         setting (str):
         station (Length): A length with its unit.
+        ampacity (AmpacityResult | Unset): What the bank may carry, and how warm it becomes.
         bore_flotation (FlotationResult | Unset): The uplift and what holds it.
         cover (CoverResult | Unset): The least cover and how it is measured.
+        earth_loads (list[EarthLoadResult] | Unset): If asked: under its least cover and, where that is another, under
+            its greatest.
         encasement (EncasementResult | Unset): Envelope, volumes and what to order.
         expansion (ExpansionResult | Unset): How far the runs move and what takes it up; runs held by the ground have no
             movement to show.
@@ -58,8 +63,10 @@ class RunStretch:
     risers: list[StretchRiser]
     setting: str
     station: Length
+    ampacity: AmpacityResult | Unset = UNSET
     bore_flotation: FlotationResult | Unset = UNSET
     cover: CoverResult | Unset = UNSET
+    earth_loads: list[EarthLoadResult] | Unset = UNSET
     encasement: EncasementResult | Unset = UNSET
     expansion: ExpansionResult | Unset = UNSET
     flotation: FlotationResult | Unset = UNSET
@@ -95,6 +102,10 @@ class RunStretch:
 
         station = self.station.to_dict()
 
+        ampacity: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.ampacity, Unset):
+            ampacity = self.ampacity.to_dict()
+
         bore_flotation: dict[str, Any] | Unset = UNSET
         if not isinstance(self.bore_flotation, Unset):
             bore_flotation = self.bore_flotation.to_dict()
@@ -102,6 +113,13 @@ class RunStretch:
         cover: dict[str, Any] | Unset = UNSET
         if not isinstance(self.cover, Unset):
             cover = self.cover.to_dict()
+
+        earth_loads: list[dict[str, Any]] | Unset = UNSET
+        if not isinstance(self.earth_loads, Unset):
+            earth_loads = []
+            for earth_loads_item_data in self.earth_loads:
+                earth_loads_item = earth_loads_item_data.to_dict()
+                earth_loads.append(earth_loads_item)
 
         encasement: dict[str, Any] | Unset = UNSET
         if not isinstance(self.encasement, Unset):
@@ -148,10 +166,14 @@ class RunStretch:
                 "station": station,
             }
         )
+        if ampacity is not UNSET:
+            field_dict["ampacity"] = ampacity
         if bore_flotation is not UNSET:
             field_dict["bore_flotation"] = bore_flotation
         if cover is not UNSET:
             field_dict["cover"] = cover
+        if earth_loads is not UNSET:
+            field_dict["earth_loads"] = earth_loads
         if encasement is not UNSET:
             field_dict["encasement"] = encasement
         if expansion is not UNSET:
@@ -171,7 +193,9 @@ class RunStretch:
 
     @classmethod
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
+        from ..models.ampacity_result import AmpacityResult  # noqa: PLC0415
         from ..models.cover_result import CoverResult  # noqa: PLC0415
+        from ..models.earth_load_result import EarthLoadResult  # noqa: PLC0415
         from ..models.encasement_result import EncasementResult  # noqa: PLC0415
         from ..models.expansion_result import ExpansionResult  # noqa: PLC0415
         from ..models.flotation_result import FlotationResult  # noqa: PLC0415
@@ -215,6 +239,13 @@ class RunStretch:
 
         station = Length.from_dict(d.pop("station"))
 
+        _ampacity = d.pop("ampacity", UNSET)
+        ampacity: AmpacityResult | Unset
+        if isinstance(_ampacity, Unset):
+            ampacity = UNSET
+        else:
+            ampacity = AmpacityResult.from_dict(_ampacity)
+
         _bore_flotation = d.pop("bore_flotation", UNSET)
         bore_flotation: FlotationResult | Unset
         if isinstance(_bore_flotation, Unset):
@@ -228,6 +259,15 @@ class RunStretch:
             cover = UNSET
         else:
             cover = CoverResult.from_dict(_cover)
+
+        _earth_loads = d.pop("earth_loads", UNSET)
+        earth_loads: list[EarthLoadResult] | Unset = UNSET
+        if _earth_loads is not UNSET:
+            earth_loads = []
+            for earth_loads_item_data in _earth_loads:
+                earth_loads_item = EarthLoadResult.from_dict(earth_loads_item_data)
+
+                earth_loads.append(earth_loads_item)
 
         _encasement = d.pop("encasement", UNSET)
         encasement: EncasementResult | Unset
@@ -289,8 +329,10 @@ class RunStretch:
             risers=risers,
             setting=setting,
             station=station,
+            ampacity=ampacity,
             bore_flotation=bore_flotation,
             cover=cover,
+            earth_loads=earth_loads,
             encasement=encasement,
             expansion=expansion,
             flotation=flotation,

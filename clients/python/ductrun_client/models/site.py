@@ -9,8 +9,10 @@ from ..types import UNSET, Unset
 
 if TYPE_CHECKING:
     from ..models.length import Length
+    from ..models.temperature import Temperature
     from ..models.temperature_range import TemperatureRange
     from ..models.temperature_spread import TemperatureSpread
+    from ..models.thermal_resistivity import ThermalResistivity
 
 
 T = TypeVar("T", bound="Site")
@@ -21,15 +23,27 @@ class Site:
     """The place, once.
 
     Attributes:
+        earth_temperature (Temperature | Unset): A temperature with its unit.
+        earth_thermal_resistivity (ThermalResistivity | Unset): A thermal resistivity with its unit.
         groundwater_depth (Length | Unset): A length with its unit.
         temperatures (TemperatureRange | TemperatureSpread | Unset):
     """
 
+    earth_temperature: Temperature | Unset = UNSET
+    earth_thermal_resistivity: ThermalResistivity | Unset = UNSET
     groundwater_depth: Length | Unset = UNSET
     temperatures: TemperatureRange | TemperatureSpread | Unset = UNSET
 
     def to_dict(self) -> dict[str, Any]:
         from ..models.temperature_range import TemperatureRange  # noqa: PLC0415
+
+        earth_temperature: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.earth_temperature, Unset):
+            earth_temperature = self.earth_temperature.to_dict()
+
+        earth_thermal_resistivity: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.earth_thermal_resistivity, Unset):
+            earth_thermal_resistivity = self.earth_thermal_resistivity.to_dict()
 
         groundwater_depth: dict[str, Any] | Unset = UNSET
         if not isinstance(self.groundwater_depth, Unset):
@@ -46,6 +60,10 @@ class Site:
         field_dict: dict[str, Any] = {}
 
         field_dict.update({})
+        if earth_temperature is not UNSET:
+            field_dict["earth_temperature"] = earth_temperature
+        if earth_thermal_resistivity is not UNSET:
+            field_dict["earth_thermal_resistivity"] = earth_thermal_resistivity
         if groundwater_depth is not UNSET:
             field_dict["groundwater_depth"] = groundwater_depth
         if temperatures is not UNSET:
@@ -56,10 +74,26 @@ class Site:
     @classmethod
     def from_dict(cls: type[T], src_dict: Mapping[str, Any]) -> T:
         from ..models.length import Length  # noqa: PLC0415
+        from ..models.temperature import Temperature  # noqa: PLC0415
         from ..models.temperature_range import TemperatureRange  # noqa: PLC0415
         from ..models.temperature_spread import TemperatureSpread  # noqa: PLC0415
+        from ..models.thermal_resistivity import ThermalResistivity  # noqa: PLC0415
 
         d = dict(src_dict)
+        _earth_temperature = d.pop("earth_temperature", UNSET)
+        earth_temperature: Temperature | Unset
+        if isinstance(_earth_temperature, Unset):
+            earth_temperature = UNSET
+        else:
+            earth_temperature = Temperature.from_dict(_earth_temperature)
+
+        _earth_thermal_resistivity = d.pop("earth_thermal_resistivity", UNSET)
+        earth_thermal_resistivity: ThermalResistivity | Unset
+        if isinstance(_earth_thermal_resistivity, Unset):
+            earth_thermal_resistivity = UNSET
+        else:
+            earth_thermal_resistivity = ThermalResistivity.from_dict(_earth_thermal_resistivity)
+
         _groundwater_depth = d.pop("groundwater_depth", UNSET)
         groundwater_depth: Length | Unset
         if isinstance(_groundwater_depth, Unset):
@@ -87,6 +121,8 @@ class Site:
         temperatures = _parse_temperatures(d.pop("temperatures", UNSET))
 
         site = cls(
+            earth_temperature=earth_temperature,
+            earth_thermal_resistivity=earth_thermal_resistivity,
             groundwater_depth=groundwater_depth,
             temperatures=temperatures,
         )

@@ -14,12 +14,14 @@ if TYPE_CHECKING:
     from ..models.digging import Digging
     from ..models.direct_buried_setting import DirectBuriedSetting
     from ..models.duct_bank import DuctBank
+    from ..models.earth_loading import EarthLoading
     from ..models.encased_setting import EncasedSetting
     from ..models.encasing import Encasing
     from ..models.existing_setting import ExistingSetting
     from ..models.length import Length
     from ..models.listed_conduit import ListedConduit
     from ..models.measured_conduit import MeasuredConduit
+    from ..models.place_rating import PlaceRating
     from ..models.run_horizontal_bend import RunHorizontalBend
     from ..models.run_joining import RunJoining
     from ..models.run_place import RunPlace
@@ -43,11 +45,14 @@ class Stretch:
         conduit_type (ConduitType | Unset): Kinds of conduit and duct with a sourced table row; RTRC has rules, but no
             dimensions on file.
         digging (Digging | Unset): How a trench is dug and filled.
+        earth_load (EarthLoading | Unset): What lies and passes over ducts, how they are bedded, and the limits they are
+            held against.
         friction_coefficient (float | Unset): Coefficient of friction here, where it differs.
         joining (RunJoining | Unset): How ducts are joined, and how their elbows are made.
         length (Length | Unset): A length with its unit.
         name (str | Unset): Its name.
         pull_point (RunPlace | Unset): An end of the run, or a pull point in it.
+        rating (PlaceRating | Unset): The place a bank lies in, and the method it is rated by.
         sections (list[RunHorizontalBend | RunStraight | RunVerticalBend] | Unset): Its straights and bends; these or
             length.
         spacing (Spacing | Unset): How spacers are specified.
@@ -62,11 +67,13 @@ class Stretch:
     conduit: ListedConduit | MeasuredConduit | Unset = UNSET
     conduit_type: ConduitType | Unset = UNSET
     digging: Digging | Unset = UNSET
+    earth_load: EarthLoading | Unset = UNSET
     friction_coefficient: float | Unset = UNSET
     joining: RunJoining | Unset = UNSET
     length: Length | Unset = UNSET
     name: str | Unset = UNSET
     pull_point: RunPlace | Unset = UNSET
+    rating: PlaceRating | Unset = UNSET
     sections: list[RunHorizontalBend | RunStraight | RunVerticalBend] | Unset = UNSET
     spacing: Spacing | Unset = UNSET
     tiers: list[int] | Unset = UNSET
@@ -116,6 +123,10 @@ class Stretch:
         if not isinstance(self.digging, Unset):
             digging = self.digging.to_dict()
 
+        earth_load: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.earth_load, Unset):
+            earth_load = self.earth_load.to_dict()
+
         friction_coefficient = self.friction_coefficient
 
         joining: dict[str, Any] | Unset = UNSET
@@ -131,6 +142,10 @@ class Stretch:
         pull_point: dict[str, Any] | Unset = UNSET
         if not isinstance(self.pull_point, Unset):
             pull_point = self.pull_point.to_dict()
+
+        rating: dict[str, Any] | Unset = UNSET
+        if not isinstance(self.rating, Unset):
+            rating = self.rating.to_dict()
 
         sections: list[dict[str, Any]] | Unset = UNSET
         if not isinstance(self.sections, Unset):
@@ -171,6 +186,8 @@ class Stretch:
             field_dict["conduit_type"] = conduit_type
         if digging is not UNSET:
             field_dict["digging"] = digging
+        if earth_load is not UNSET:
+            field_dict["earth_load"] = earth_load
         if friction_coefficient is not UNSET:
             field_dict["friction_coefficient"] = friction_coefficient
         if joining is not UNSET:
@@ -181,6 +198,8 @@ class Stretch:
             field_dict["name"] = name
         if pull_point is not UNSET:
             field_dict["pull_point"] = pull_point
+        if rating is not UNSET:
+            field_dict["rating"] = rating
         if sections is not UNSET:
             field_dict["sections"] = sections
         if spacing is not UNSET:
@@ -197,12 +216,14 @@ class Stretch:
         from ..models.digging import Digging  # noqa: PLC0415
         from ..models.direct_buried_setting import DirectBuriedSetting  # noqa: PLC0415
         from ..models.duct_bank import DuctBank  # noqa: PLC0415
+        from ..models.earth_loading import EarthLoading  # noqa: PLC0415
         from ..models.encased_setting import EncasedSetting  # noqa: PLC0415
         from ..models.encasing import Encasing  # noqa: PLC0415
         from ..models.existing_setting import ExistingSetting  # noqa: PLC0415
         from ..models.length import Length  # noqa: PLC0415
         from ..models.listed_conduit import ListedConduit  # noqa: PLC0415
         from ..models.measured_conduit import MeasuredConduit  # noqa: PLC0415
+        from ..models.place_rating import PlaceRating  # noqa: PLC0415
         from ..models.run_horizontal_bend import RunHorizontalBend  # noqa: PLC0415
         from ..models.run_joining import RunJoining  # noqa: PLC0415
         from ..models.run_place import RunPlace  # noqa: PLC0415
@@ -308,6 +329,13 @@ class Stretch:
         else:
             digging = Digging.from_dict(_digging)
 
+        _earth_load = d.pop("earth_load", UNSET)
+        earth_load: EarthLoading | Unset
+        if isinstance(_earth_load, Unset):
+            earth_load = UNSET
+        else:
+            earth_load = EarthLoading.from_dict(_earth_load)
+
         friction_coefficient = d.pop("friction_coefficient", UNSET)
 
         _joining = d.pop("joining", UNSET)
@@ -332,6 +360,13 @@ class Stretch:
             pull_point = UNSET
         else:
             pull_point = RunPlace.from_dict(_pull_point)
+
+        _rating = d.pop("rating", UNSET)
+        rating: PlaceRating | Unset
+        if isinstance(_rating, Unset):
+            rating = UNSET
+        else:
+            rating = PlaceRating.from_dict(_rating)
 
         _sections = d.pop("sections", UNSET)
         sections: list[RunHorizontalBend | RunStraight | RunVerticalBend] | Unset = UNSET
@@ -384,11 +419,13 @@ class Stretch:
             conduit=conduit,
             conduit_type=conduit_type,
             digging=digging,
+            earth_load=earth_load,
             friction_coefficient=friction_coefficient,
             joining=joining,
             length=length,
             name=name,
             pull_point=pull_point,
+            rating=rating,
             sections=sections,
             spacing=spacing,
             tiers=tiers,
