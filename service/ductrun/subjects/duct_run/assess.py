@@ -30,7 +30,7 @@ from ductrun.subjects.duct_run.choices import StraightLengths
 from ductrun.subjects.duct_run.circuits import PlacedCircuit, place_circuits
 from ductrun.subjects.duct_run.crossings import caution_places, find_bore, find_crossings
 from ductrun.subjects.duct_run.earth_loads import earth_loads_of
-from ductrun.subjects.duct_run.feeders import feeders_of, length_of, passed_by, rate_stretches
+from ductrun.subjects.duct_run.feeders import feeders_of, length_of, passed_by
 from ductrun.subjects.duct_run.form import STRAIGHT_LENGTHS, DuctRunRequest, RunJoining, Stretch
 from ductrun.subjects.duct_run.joined import pieces_of
 from ductrun.subjects.duct_run.laying import (
@@ -51,6 +51,7 @@ from ductrun.subjects.duct_run.names import Names
 from ductrun.subjects.duct_run.places import Stop
 from ductrun.subjects.duct_run.practice import practice_of
 from ductrun.subjects.duct_run.pulls import pulls_of, spans_of
+from ductrun.subjects.duct_run.rated_stretches import rate_stretches
 from ductrun.subjects.duct_run.site import Site, site_of
 from ductrun.subjects.duct_run.uses import judged_riser, judged_uses
 from ductrun.subjects.fill.fill import hold
