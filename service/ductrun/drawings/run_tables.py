@@ -7,6 +7,7 @@ from typing import Any, Final
 
 from msgspec import UNSET, Struct
 
+from ductrun.drawings.load_tables import load_tables
 from ductrun.drawings.markup import NOTHING, Markup, element, joined, table
 from ductrun.drawings.pull_tables import circuit_tables
 from ductrun.drawings.readable import quantity_text, shown, words_of
@@ -37,6 +38,7 @@ def run_tables(result: DuctRunResult) -> Markup:
             _joints(result.stretches),
             _movement(result.stretches),
             _supports(result.stretches),
+            load_tables(result, member),
             circuit_tables(result.circuits),
         ]
     )

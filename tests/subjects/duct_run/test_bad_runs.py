@@ -160,7 +160,7 @@ def test_what_no_run_can_be_is_refused_at_its_place(
 @pytest.mark.parametrize(
     ("members", "pointer"),
     [
-        ({"load": {"current": quantity(420, "A")}}, "#/circuits/0/load"),
+        ({"load": {"amperes": quantity(420, "A")}}, "#/circuits/0/load/amperes"),
         ({"name": "a\u0007b"}, "#/circuits/0/name"),
     ],
 )

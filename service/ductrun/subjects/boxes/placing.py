@@ -187,14 +187,17 @@ def _entry(entry: BoxEntry, names: dict[str, int], by_cable: bool, removable: Bo
 
 def _raceway(entry: BoxEntry, by_cable: bool, sheet: Worksheet) -> tuple[float | None, float | None]:
     """Give trade size and outside diameter [m] of the raceway of an entry."""
-    conduit = entry.conduit
-    if conduit is None:
+    if entry.conduit is None:
         if by_cable:
             return None, None
         raise UnanswerableError(
             sheet.fault("conduit", "missing", "At this voltage the raceway sizes the box: give its type and size.")
         )
-    place = sheet.within("conduit")
+    return raceway_of(entry.conduit, sheet.within("conduit"))
+
+
+def raceway_of(conduit: ListedConduit | MeasuredConduit, place: Worksheet) -> tuple[float, float]:
+    """Give trade size and outside diameter [m] of a raceway, on the sheet of its conduit."""
     if conduit.kind == "measured":
         outside = outside_diameter(conduit, place)
         return nominal_size(outside), outside

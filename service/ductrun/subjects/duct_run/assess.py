@@ -16,6 +16,7 @@ from ductrun.subjects.duct_run.above import assess_above, assess_riser
 from ductrun.subjects.duct_run.assessment import AssessedCircuit, AssessedStretch, DuctRun, FilledConduit, JudgedType
 from ductrun.subjects.duct_run.banks import RunBank, bank_here, place_bank
 from ductrun.subjects.duct_run.boring import find_bore, floated_in_fluid
+from ductrun.subjects.duct_run.boxes import boxes_of
 from ductrun.subjects.duct_run.burying import (
     Heights,
     Practices,
@@ -30,6 +31,8 @@ from ductrun.subjects.duct_run.changes import Beside
 from ductrun.subjects.duct_run.choices import StraightLengths
 from ductrun.subjects.duct_run.circuits import PlacedCircuit, place_circuits
 from ductrun.subjects.duct_run.crossings import caution_places, find_crossings
+from ductrun.subjects.duct_run.earth_loads import earth_loads_of
+from ductrun.subjects.duct_run.feeders import feeders_of, length_of, passed_by
 from ductrun.subjects.duct_run.form import STRAIGHT_LENGTHS, DuctRunRequest, RunJoining, Stretch
 from ductrun.subjects.duct_run.joined import Around, pieces_of
 from ductrun.subjects.duct_run.laying import (
@@ -51,6 +54,7 @@ from ductrun.subjects.duct_run.names import Names
 from ductrun.subjects.duct_run.places import Stop
 from ductrun.subjects.duct_run.practice import practice_of, settle_shared
 from ductrun.subjects.duct_run.pulls import pulls_of, spans_of
+from ductrun.subjects.duct_run.rated_stretches import rate_stretches
 from ductrun.subjects.duct_run.rates import check_rates, find_idle_rates
 from ductrun.subjects.duct_run.site import Site, site_of
 from ductrun.subjects.duct_run.takeoff import entries_of
@@ -112,11 +116,17 @@ def assess(request: DuctRunRequest, sheet: Worksheet) -> DuctRun:
     faults.stop()
     find_crossings(stretches, names)
     assessed = _circuits(circuits, stretches, stops, request, sheet, names)
+    feeders = feeders_of(circuits, stretches, request, sheet, names)
+    rated = rate_stretches(feeders, circuits, stretches, request, sheet, names)
+    stretches = [one._replace(ampacity=found) for one, found in zip(stretches, rated, strict=True)]
+    for feeder in feeders:
+        assessed[feeder.at] = assessed[feeder.at]._replace(drop=feeder.drop)
+    boxes = boxes_of(circuits, stretches, stops, request, sheet, names)
     caution_places(stretches, stops, sheet)
     settle_shared(sheet.book)
     stations = [0.0, *(_end(one) for one in laid if one.given.pull_point is not None), _end(laid[-1])]
     ground = None if heights is None else heights.ground
-    run = DuctRun(request, stops, stations, stretches, assessed, ground, site.openings)
+    run = DuctRun(request, stops, stations, boxes, stretches, assessed, ground, site.openings)
     if request.rates:
         run = run._replace(entries=list(entries_of(run, sheet.tell)))
         find_idle_rates(request.rates, run.entries or (), sheet)
@@ -383,7 +393,8 @@ def _stretch(
         with names.about(f"the riser at {stop.name}", laid.station if stop is around.start else _end(laid)):
             uses += judged_riser(bank, stop)
             risers.append(assess_riser(stop, bank, site))
-    return AssessedStretch(laid, bank, uses, cover, burial, above, risers, pieces, uplift, tail)
+    loads = earth_loads_of(stretch, bank, burial, practices.request, practices.sheet, here)
+    return AssessedStretch(laid, bank, uses, cover, burial, above, risers, pieces, uplift, tail, loads)
 
 
 def _circuits(
@@ -405,7 +416,8 @@ def _circuits(
     with faults:
         pulls = pulls_of(circuits, spans_of(stretches, stops), stops, request, sheet, names)
     faults.stop()
-    return [AssessedCircuit(*one) for one in zip(circuits, fills, pulls, strict=True)]
+    lengths = [length_of(passed_by(circuit, stretches)) for circuit in circuits]
+    return [AssessedCircuit(*one, drop=None) for one in zip(circuits, fills, pulls, lengths, strict=True)]
 
 
 def _fills(circuit: PlacedCircuit, passed: Sequence[AssessedStretch], names: Names) -> list[FilledConduit]:

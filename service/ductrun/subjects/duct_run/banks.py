@@ -17,6 +17,7 @@ class DuctPlace(NamedTuple):
     """A duct of a bank: its name, its conduit, and the sheet of that."""
 
     name: str
+    tier: int
     conduit: ListedConduit | MeasuredConduit
     sheet: Worksheet
 
@@ -104,7 +105,7 @@ def place_bank(given: DuctBank, sheet: Worksheet, *, takes_room: bool) -> RunBan
     for line in lines:
         before = sum(duct.name.startswith(f"{line.tier + 1}-") for duct in ducts)
         ducts += [
-            DuctPlace(f"{line.tier + 1}-{before + position}", line.conduit, line.place)
+            DuctPlace(f"{line.tier + 1}-{before + position}", line.tier, line.conduit, line.place)
             for position in range(1, line.duct_count + 1)
         ]
     return RunBank(given, sheet, placed, lines, ducts)

@@ -16,6 +16,8 @@ from ductrun.subjects.bank import encasement, flotation, spacers
 from ductrun.subjects.bank.encasement import EncasementResult
 from ductrun.subjects.bank.flotation import FlotationResult
 from ductrun.subjects.bank.spacers import SpacersResult
+from ductrun.subjects.boxes import pull_box_told
+from ductrun.subjects.boxes.pull_box_told import PullBoxResult
 from ductrun.subjects.conduit import joints
 from ductrun.subjects.conduit.joints import JointsResult
 from ductrun.subjects.conduit.permitted_use import MOST_USES, JudgedUse
@@ -34,10 +36,15 @@ from ductrun.subjects.duct_run.banks import RunBank
 from ductrun.subjects.duct_run.choices import Service
 from ductrun.subjects.duct_run.form import MOST_CIRCUITS, MOST_DUCTS, MOST_STRETCHES
 from ductrun.subjects.duct_run.mandrels import mandrels_of
+from ductrun.subjects.feeder import ampacity_told, voltage_drop
+from ductrun.subjects.feeder.ampacity_told import AmpacityResult, Asked
+from ductrun.subjects.feeder.studies import Studied
+from ductrun.subjects.feeder.voltage_drop import VoltageDropResult
 from ductrun.subjects.fill import fill
 from ductrun.subjects.fill.fill import FillResult
-from ductrun.subjects.ground import cover, trench
+from ductrun.subjects.ground import cover, earth_load_told, trench
 from ductrun.subjects.ground.cover import CoverResult
+from ductrun.subjects.ground.earth_load_told import EarthLoadResult
 from ductrun.subjects.ground.trench import TrenchResult
 from ductrun.subjects.movement import expansion_told, supports
 from ductrun.subjects.movement.expansion_told import ExpansionResult
@@ -87,6 +94,9 @@ class RunStop(Struct, frozen=True, gc=False):
     name: StopName
     kind: str
     station: Annotated[answers.Length, Meta(description="Distance in plan from the start.")]
+    box: Annotated[
+        PullBoxResult | UnsetType, Meta(description="What it must measure for the circuits that pass it, where known.")
+    ] = UNSET
 
 
 class StretchUse(Struct, frozen=True, gc=False):
@@ -139,6 +149,14 @@ class RunStretch(Struct, frozen=True, gc=False, kw_only=True):
     bore_uplift_per_length: Annotated[
         answers.ForcePerLength | UnsetType,
         Meta(description="Of all ducts together in the fluid of the bore; negative if they sink."),
+    ] = UNSET
+    ampacity: Annotated[
+        AmpacityResult | UnsetType,
+        Meta(description="What its circuits may carry where it lies deepest, if they have a load."),
+    ] = UNSET
+    earth_loads: Annotated[
+        Annotated[list[EarthLoadResult], Meta(max_length=2)] | UnsetType,
+        Meta(description="If asked: under its least cover and, where that is another, under its greatest."),
     ] = UNSET
     expansion: Annotated[ExpansionResult | UnsetType, Meta(description="Of its straights above ground.")] = UNSET
     supports: Annotated[
@@ -198,6 +216,10 @@ class RunCircuit(Struct, frozen=True, gc=False):
     ducts: Annotated[list[Annotated[str, Meta(max_length=5)]], Meta(max_length=MOST_DUCTS)]
     fills: Annotated[list[CircuitFill], Meta(description="In every conduit on its way.", max_length=3 * MOST_STRETCHES)]
     pulls: Annotated[list[CircuitPulls], Meta(description="From stop to stop.", max_length=MOST_DUCTS)]
+    length: Annotated[answers.Length, Meta(description="From its start to its end along the center line.")]
+    voltage_drop: Annotated[
+        VoltageDropResult | UnsetType, Meta(description="Over that length, if a current or a power is given.")
+    ] = UNSET
 
 
 class DuctRunResult(Struct, frozen=True, gc=False, kw_only=True):
@@ -235,8 +257,8 @@ def told_run(run: DuctRun, takeoff: Takeoff, telling: Telling) -> DuctRunResult:
         spare_count=spares,
         mandrel_diameter=telling.size(next(iter(mandrels.values()))) if alike else UNSET,
         stops=[
-            RunStop(stop.name, str(stop.given.kind), telling.distance(station))
-            for stop, station in zip(run.stops, run.stations, strict=True)
+            RunStop(stop.name, str(stop.given.kind), telling.distance(station), _told(box, pull_box_told.tell, telling))
+            for stop, station, box in zip(run.stops, run.stations, run.boxes, strict=True)
         ],
         ducts=_ducts(bank, run, mandrels, telling),
         stretches=[_stretch(one, telling) for one in run.stretches],
@@ -288,6 +310,8 @@ def _stretch(one: AssessedStretch, telling: Telling) -> RunStretch:
         flotation=_told(burial.flotation, flotation.tell, telling),
         groundwater_flotation=_told(burial.in_groundwater, flotation.tell, telling),
         bore_uplift_per_length=UNSET if one.bore_uplift is None else telling.force_per_length(one.bore_uplift),
+        ampacity=UNSET if one.ampacity is None else ampacity_told.tell(Asked(one.ampacity, Studied()), telling),
+        earth_loads=[earth_load_told.tell(found, telling) for found in one.earth_loads] or UNSET,
         expansion=UNSET if above is None else _told(above.movement, expansion_told.tell, telling),
         supports=UNSET if above is None else [supports.tell(strapped, telling) for strapped in above.supported],
         risers=[_riser(riser, telling) for riser in one.risers],
@@ -331,6 +355,8 @@ def _circuit(one: AssessedCircuit, run: DuctRun, telling: Telling) -> RunCircuit
         [names[duct] for duct in placed.ducts],
         [_fill(filled, telling) for filled in one.fills],
         [_pull(pull, names, run, telling) for pull in one.pulls],
+        telling.distance(one.length),
+        _told(one.drop, voltage_drop.tell, telling),
     )
 
 
