@@ -186,10 +186,22 @@ def test_a_problem_is_typed_to_its_last_member() -> None:
     assert all(code in members["code"]["description"] for code in (*REQUEST_CODES, *QUERY_CODES, *ASSUMPTION_CODES))
 
 
-def test_every_field_of_a_request_says_what_it_is() -> None:
-    for operation in OPERATIONS:
-        for name, field in SCHEMAS[operation.request.__name__]["properties"].items():
-            assert field.get("description"), f"{operation.name} {name}"
+def test_every_schema_and_every_member_of_one_says_what_it_is() -> None:
+    without = [name for name, schema in SCHEMAS.items() if not schema.get("description")]
+    members = {
+        f"{name}.{member}": described.get("description", "")
+        for name, schema in SCHEMAS.items()
+        for member, described in schema.get("properties", {}).items()
+    }
+    assert len(members) > 1_900
+    assert without + [member for member, description in members.items() if not description.endswith((".", "?"))] == []
+
+
+def test_a_setting_is_told_by_one_of_the_kinds_that_are_asked_for() -> None:
+    kinds = set(SCHEMAS["Setting"]["discriminator"]["mapping"])
+    assert set(SCHEMAS["SettingKind"]["enum"]) == kinds
+    assert SCHEMAS["RunStretch"]["properties"]["setting"]["$ref"].endswith("/SettingKind")
+    assert SCHEMAS["RunStop"]["properties"]["kind"]["$ref"].endswith("/PlaceKind")
 
 
 def test_a_quantity_is_the_same_in_request_and_answer() -> None:

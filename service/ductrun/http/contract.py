@@ -7,7 +7,7 @@ import json
 import sys
 from collections.abc import Iterable, Iterator
 from enum import StrEnum
-from typing import Any
+from typing import Annotated, Any, get_type_hints
 
 import msgspec
 from pydantic import TypeAdapter
@@ -21,8 +21,7 @@ from ductrun.http.descriptions import AssumptionPolicy, Page, RequestBack, stem,
 from ductrun.http.health import Alive, Ready
 from ductrun.http.problems import Problem
 from ductrun.kit.answering import Chosen, answer_to
-from ductrun.kit.answers import NOTICE, PURPOSE, USE, Assumption, Basis, Caution, Finding, Step
-from ductrun.kit.choices import Verdict
+from ductrun.kit.answers import NOTICE, PURPOSE, USE, Answer
 from ductrun.kit.telling import UnitSystem
 from ductrun.subjects import OPERATIONS, Operation
 from ductrun.subjects.reference_tables import REFERENCE_TABLES, ReferenceTable
@@ -49,35 +48,37 @@ Calculations are POST only because they carry a body: they change nothing, need 
 """
 
 
+_ENVELOPE = get_type_hints(Answer, include_extras=True)
+
+
 def _answer_of(operation: Operation[Any, Any, Any]) -> type[msgspec.Struct]:
+    """Give the envelope with the result of an operation in it; the request comes in with the schemas of requests."""
+    own: dict[str, Any] = {"result": operation.result}
+    if operation.suggesting is not None:
+        own["suggestions"] = operation.suggesting.result | msgspec.UnsetType
+    left_out = {"request", "suggestions"} - own.keys()
+    members: list[Any] = []
+    for member in msgspec.structs.fields(Answer):
+        if member.name not in left_out:
+            hint = _ENVELOPE[member.name]
+            kind = Annotated[own[member.name], *hint.__metadata__] if member.name in own else hint
+            members.append((member.name, kind) if member.required else (member.name, kind, msgspec.UNSET))
     return msgspec.defstruct(
         f"{stem(operation)}Answer",
-        [
-            ("result", operation.result),
-            ("findings", list[Finding]),
-            ("cautions", list[Caution]),
-            ("assumptions", list[Assumption]),
-            ("basis", Basis),
-            ("notice", str),
-            ("verdict", Verdict | msgspec.UnsetType, msgspec.UNSET),
-            ("working", list[Step] | msgspec.UnsetType, msgspec.UNSET),
-            *_suggestions_of(operation),
-        ],
+        members,
+        kw_only=True,
         namespace={"__doc__": f"The answer of {operation.name} with everything that defends it."},
     )
-
-
-def _suggestions_of(operation: Operation[Any, Any, Any]) -> list[Any]:
-    if operation.suggesting is None:
-        return []
-    return [("suggestions", operation.suggesting.result | msgspec.UnsetType, msgspec.UNSET)]
 
 
 def _table_of(table: ReferenceTable) -> type[msgspec.Struct]:
     rows: Any = list[table.row]  # type: ignore[name-defined]
     return msgspec.defstruct(
         table_name(table),
-        [("tables_version", str), ("rows", rows)],
+        [
+            ("tables_version", Annotated[str, msgspec.Meta(description="Hash of all reference tables.")]),
+            ("rows", Annotated[rows, msgspec.Meta(description="The rows, as the source has them.")]),
+        ],
         namespace={"__doc__": f"{table.summary}, with the hash of all tables."},
     )
 

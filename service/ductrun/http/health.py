@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from msgspec import Struct, json
+from typing import Annotated
+
+from msgspec import Meta, Struct, json
 from starlette.requests import Request
 from starlette.responses import Response
 
@@ -13,14 +15,14 @@ from ductrun.tables import TABLES
 class Alive(Struct, frozen=True):
     """The process answers."""
 
-    status: str
+    status: Annotated[str, Meta(description="The word `alive`.")]
 
 
 class Ready(Struct, frozen=True):
     """The tables are loaded and requests are welcome."""
 
-    status: str
-    tables: str
+    status: Annotated[str, Meta(description="The word `ready`.")]
+    tables: Annotated[str, Meta(description="Hash of all reference tables.")]
 
 
 class Health:

@@ -162,11 +162,11 @@ Headers = Sequence[tuple[bytes, bytes]]
 class RefusedAssumption(Struct, frozen=True, gc=False):
     """The value that would have been taken for want of one; a quantity too, where it is a figure."""
 
-    text: str
-    citation: str
-    standing: Standing
-    source_id: str | UnsetType = UNSET
-    quantity: AnyQuantity | UnsetType = UNSET
+    text: Annotated[str, Meta(description="The value as a text.")]
+    citation: Annotated[str, Meta(description="Where it comes from, or that it is practice.")]
+    standing: Annotated[Standing, Meta(description="With what right it would be taken.")]
+    source_id: Annotated[str | UnsetType, Meta(description="Id of the source in the table of sources.")] = UNSET
+    quantity: Annotated[AnyQuantity | UnsetType, Meta(description="The value, where it is a figure.")] = UNSET
 
 
 _CODES = ", ".join({**REQUEST_CODES, **QUERY_CODES, **ASSUMPTION_CODES})

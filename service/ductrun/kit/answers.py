@@ -80,16 +80,25 @@ class Basis(Struct, frozen=True, gc=False):
 class Answer(Struct, frozen=True, gc=False, kw_only=True):
     """The envelope of every calculation; it has a verdict where something was held against a limit."""
 
-    verdict: Verdict | UnsetType = UNSET
-    result: Any
-    findings: list[Finding]
-    cautions: list[Caution]
-    assumptions: list[Assumption]
-    basis: Basis
-    notice: str
-    working: list[Step] | UnsetType = UNSET
-    request: Any | UnsetType = UNSET
-    suggestions: Any | UnsetType = UNSET
+    verdict: Annotated[
+        Verdict | UnsetType,
+        Meta(description="What the answer says of its limits; absent where nothing was held against one."),
+    ] = UNSET
+    result: Annotated[Any, Meta(description="What was calculated.")]
+    findings: Annotated[list[Finding], Meta(description="What is broken, unwise or worth a note; often none.")]
+    cautions: Annotated[list[Caution], Meta(description="The usual cautions of the work, whatever the figures.")]
+    assumptions: Annotated[list[Assumption], Meta(description="What was taken for members that were left out.")]
+    basis: Annotated[Basis, Meta(description="The versions and sources that the answer rests on.")]
+    notice: Annotated[str, Meta(description="What the answer is not: show it wherever its figures are shown.")]
+    working: Annotated[
+        list[Step] | UnsetType, Meta(description="How it was worked out, step by step, if asked for.")
+    ] = UNSET
+    request: Annotated[Any | UnsetType, Meta(description="The request with every default filled in, if asked for.")] = (
+        UNSET
+    )
+    suggestions: Annotated[
+        Any | UnsetType, Meta(description="Changes of the request that were tried and keep its limits, if asked for.")
+    ] = UNSET
 
 
 NOTICE = (

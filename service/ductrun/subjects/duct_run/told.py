@@ -33,7 +33,7 @@ from ductrun.subjects.duct_run.assessment import (
     RiserAbove,
 )
 from ductrun.subjects.duct_run.banks import RunBank
-from ductrun.subjects.duct_run.choices import Service
+from ductrun.subjects.duct_run.choices import PlaceKind, Service, SettingKind
 from ductrun.subjects.duct_run.form import MOST_CIRCUITS, MOST_DUCTS, MOST_STRETCHES
 from ductrun.subjects.duct_run.mandrels import mandrels_of
 from ductrun.subjects.feeder import ampacity_told, voltage_drop
@@ -63,6 +63,7 @@ _NOT_BURIED = SimpleNamespace(
     **dict.fromkeys(("trench", "spacers", "encasement", "flotation", "in_groundwater")),
 )
 StopName = Annotated[str, Meta(max_length=MOST_NAME)]
+_Note = Annotated[str, Meta(max_length=1000)]
 MOST_STOPS = MOST_STRETCHES + 1
 MOST_PIECES = 3 * 40
 MOST_STRAIGHTS = MOST_RUN_SECTIONS + 101
@@ -84,15 +85,17 @@ class RunDuct(Struct, frozen=True, gc=False):
     ] = UNSET
     x: Annotated[answers.Length | UnsetType, Meta(description="Distance of its center to the right.")] = UNSET
     y: Annotated[answers.Length | UnsetType, Meta(description="Distance of its center upward.")] = UNSET
-    outside_diameter: answers.Length | UnsetType = UNSET
+    outside_diameter: Annotated[
+        answers.Length | UnsetType, Meta(description="Outside diameter, where it is known.")
+    ] = UNSET
     signal: Annotated[bool | UnsetType, Meta(description="Whether it is for signals.")] = UNSET
 
 
 class RunStop(Struct, frozen=True, gc=False):
     """An end of the run or a pull point."""
 
-    name: StopName
-    kind: str
+    name: Annotated[StopName, Meta(description="What the request calls it, or its place.")]
+    kind: Annotated[PlaceKind, Meta(description="What stands there.")]
     station: Annotated[answers.Length, Meta(description="Distance in plan from the start.")]
     box: Annotated[
         PullBoxResult | UnsetType, Meta(description="What it must measure for the circuits that pass it, where known.")
@@ -102,18 +105,18 @@ class RunStop(Struct, frozen=True, gc=False):
 class StretchUse(Struct, frozen=True, gc=False):
     """The uses of one type of conduit in a stretch."""
 
-    conduit_type: ConduitType
-    verdict: Verdict
-    uses: Annotated[list[JudgedUse], Meta(max_length=MOST_USES)]
+    conduit_type: Annotated[ConduitType, Meta(description="Type of the conduit.")]
+    verdict: Annotated[Verdict, Meta(description="Of all its uses together.")]
+    uses: Annotated[list[JudgedUse], Meta(description="What is said of each use.", max_length=MOST_USES)]
 
 
 class StretchJoints(Struct, frozen=True, gc=False):
     """Ducts of one conduit in a stretch, or in a riser of it."""
 
-    duct_count: int
+    duct_count: Annotated[int, Meta(description="Ducts of this conduit.")]
     length: Annotated[answers.Length, Meta(description="Of one duct along its center line.")]
-    conduit_type: ConduitType | UnsetType = UNSET
-    trade_size: TradeSize | UnsetType = UNSET
+    conduit_type: Annotated[ConduitType | UnsetType, Meta(description="Its type, where it is given.")] = UNSET
+    trade_size: Annotated[TradeSize | UnsetType, Meta(description="Trade size, where it is given.")] = UNSET
     riser: Annotated[StopName | UnsetType, Meta(description="Where it comes up, if it is a riser.")] = UNSET
     stick_length: Annotated[
         answers.Length | UnsetType, Meta(description="Length of its sticks, if it is on file how it is joined.")
@@ -132,16 +135,19 @@ class StretchRiser(Struct, frozen=True, gc=False):
 class RunStretch(Struct, frozen=True, gc=False, kw_only=True):
     """One stretch of the run, each part as its own operation tells it."""
 
-    name: Annotated[str, Meta(max_length=MOST_NAME)]
-    setting: str
+    name: Annotated[str, Meta(description="What the request calls it, or its place.", max_length=MOST_NAME)]
+    setting: Annotated[SettingKind, Meta(description="How it is laid.")]
     station: Annotated[answers.Length, Meta(description="Where it begins, in plan from the start.")]
     plan_length: Annotated[answers.Length, Meta(description="Length in plan, that of its trench.")]
     length: Annotated[answers.Length, Meta(description="Length of a duct along its center line, risers included.")]
-    permitted_uses: Annotated[list[StretchUse], Meta(max_length=MOST_PIECES)]
-    cover: CoverResult | UnsetType = UNSET
-    trench: TrenchResult | UnsetType = UNSET
-    spacers: SpacersResult | UnsetType = UNSET
-    encasement: EncasementResult | UnsetType = UNSET
+    permitted_uses: Annotated[
+        list[StretchUse],
+        Meta(description="Whether each type of its conduit may be used as it is here.", max_length=MOST_PIECES),
+    ]
+    cover: Annotated[CoverResult | UnsetType, Meta(description="The cover it needs, where it is buried.")] = UNSET
+    trench: Annotated[TrenchResult | UnsetType, Meta(description="The trench it lies in.")] = UNSET
+    spacers: Annotated[SpacersResult | UnsetType, Meta(description="The spacers of its bank.")] = UNSET
+    encasement: Annotated[EncasementResult | UnsetType, Meta(description="The concrete around its bank.")] = UNSET
     flotation: Annotated[FlotationResult | UnsetType, Meta(description="While its concrete is poured.")] = UNSET
     groundwater_flotation: Annotated[
         FlotationResult | UnsetType, Meta(description="Finished and empty, where it lies under the groundwater.")
@@ -163,7 +169,7 @@ class RunStretch(Struct, frozen=True, gc=False, kw_only=True):
         Annotated[list[SupportsResult], Meta(max_length=MOST_STRAIGHTS)] | UnsetType,
         Meta(description="Of each straight above ground."),
     ] = UNSET
-    risers: Annotated[list[StretchRiser], Meta(max_length=2)]
+    risers: Annotated[list[StretchRiser], Meta(description="The parts above grade at its ends.", max_length=2)]
     ducts: Annotated[
         list[StretchJoints], Meta(description="Its ducts by conduit, risers of another apart.", max_length=MOST_PIECES)
     ]
@@ -176,9 +182,9 @@ class CircuitFill(Struct, frozen=True, gc=False):
         list[Annotated[str, Meta(max_length=MOST_NAME + 20)]],
         Meta(description="The stretches and risers where it lies in such conduit.", max_length=3 * MOST_STRETCHES),
     ]
-    fill: FillResult
-    conduit_type: ConduitType | UnsetType = UNSET
-    trade_size: TradeSize | UnsetType = UNSET
+    fill: Annotated[FillResult, Meta(description="The fill of the conduit.")]
+    conduit_type: Annotated[ConduitType | UnsetType, Meta(description="Its type, where it is given.")] = UNSET
+    trade_size: Annotated[TradeSize | UnsetType, Meta(description="Trade size, where it is given.")] = UNSET
 
 
 class CircuitPulls(Struct, frozen=True, gc=False, kw_only=True):
@@ -186,7 +192,10 @@ class CircuitPulls(Struct, frozen=True, gc=False, kw_only=True):
 
     start: Annotated[str, Meta(description="Stop nearer the start of the run.", max_length=MOST_NAME)]
     end: Annotated[str, Meta(description="Stop nearer the end of the run.", max_length=MOST_NAME)]
-    ducts: Annotated[list[Annotated[str, Meta(max_length=5)]], Meta(max_length=MOST_DUCTS)]
+    ducts: Annotated[
+        list[Annotated[str, Meta(max_length=5)]],
+        Meta(description="Names of the ducts pulled alike, as tier-position.", max_length=MOST_DUCTS),
+    ]
     verdict: Annotated[Verdict, Meta(description="Of the pull in its better direction.")]
     direction: Annotated[PullDirection, Meta(description="The better direction: forward pulls toward the end.")]
     feed_from: Annotated[str, Meta(description="Stop where the reel stands.", max_length=MOST_NAME)]
@@ -209,11 +218,14 @@ class CircuitPulls(Struct, frozen=True, gc=False, kw_only=True):
 class RunCircuit(Struct, frozen=True, gc=False):
     """One circuit."""
 
-    name: Annotated[str, Meta(max_length=MOST_NAME)]
-    service: Service
-    start: Annotated[str, Meta(max_length=MOST_NAME)]
-    end: Annotated[str, Meta(max_length=MOST_NAME)]
-    ducts: Annotated[list[Annotated[str, Meta(max_length=5)]], Meta(max_length=MOST_DUCTS)]
+    name: Annotated[str, Meta(description="What the request calls it, or its place.", max_length=MOST_NAME)]
+    service: Annotated[Service, Meta(description="What it carries.")]
+    start: Annotated[str, Meta(description="Stop where it enters, nearer the start of the run.", max_length=MOST_NAME)]
+    end: Annotated[str, Meta(description="Stop where it leaves, nearer the end of the run.", max_length=MOST_NAME)]
+    ducts: Annotated[
+        list[Annotated[str, Meta(max_length=5)]],
+        Meta(description="Names of its ducts, as tier-position.", max_length=MOST_DUCTS),
+    ]
     fills: Annotated[list[CircuitFill], Meta(description="In every conduit on its way.", max_length=3 * MOST_STRETCHES)]
     pulls: Annotated[list[CircuitPulls], Meta(description="From stop to stop.", max_length=MOST_DUCTS)]
     length: Annotated[answers.Length, Meta(description="From its start to its end along the center line.")]
@@ -225,11 +237,13 @@ class RunCircuit(Struct, frozen=True, gc=False):
 class DuctRunResult(Struct, frozen=True, gc=False, kw_only=True):
     """The run from end to end."""
 
-    name: StopName | UnsetType = UNSET
-    note: Annotated[str, Meta(max_length=1000)] | UnsetType = UNSET
+    name: Annotated[StopName | UnsetType, Meta(description="What the request calls the run.")] = UNSET
+    note: Annotated[
+        Annotated[str, Meta(max_length=1000)] | UnsetType, Meta(description="The remark of the request.")
+    ] = UNSET
     plan_length: Annotated[answers.Length, Meta(description="Length in plan.")]
     length: Annotated[answers.Length, Meta(description="Length of a duct from end to end along its center line.")]
-    duct_count: int
+    duct_count: Annotated[int, Meta(description="Ducts side by side and above each other.")]
     spare_count: Annotated[int, Meta(description="Ducts in which no circuit lies.")]
     mandrel_diameter: Annotated[
         answers.Length | UnsetType, Meta(description="One mandrel for the whole run, if all its ducts take the same.")
@@ -238,7 +252,7 @@ class DuctRunResult(Struct, frozen=True, gc=False, kw_only=True):
     ducts: Annotated[list[RunDuct], Meta(description="The ducts of the first stretch.", max_length=MOST_DUCTS)]
     stretches: Annotated[list[RunStretch], Meta(description="In order.", max_length=MOST_STRETCHES)]
     circuits: Annotated[list[RunCircuit], Meta(description="In the order given.", max_length=MOST_CIRCUITS)]
-    takeoff: Takeoff
+    takeoff: Annotated[Takeoff, Meta(description="What is ordered, dug and done.")]
 
 
 def told_run(run: DuctRun, takeoff: Takeoff, telling: Telling) -> DuctRunResult:
@@ -257,7 +271,7 @@ def told_run(run: DuctRun, takeoff: Takeoff, telling: Telling) -> DuctRunResult:
         spare_count=spares,
         mandrel_diameter=telling.size(next(iter(mandrels.values()))) if alike else UNSET,
         stops=[
-            RunStop(stop.name, str(stop.given.kind), telling.distance(station), _told(box, pull_box_told.tell, telling))
+            RunStop(stop.name, stop.given.kind, telling.distance(station), _told(box, pull_box_told.tell, telling))
             for stop, station, box in zip(run.stops, run.stations, run.boxes, strict=True)
         ],
         ducts=_ducts(bank, run, mandrels, telling),
@@ -298,7 +312,7 @@ def _stretch(one: AssessedStretch, telling: Telling) -> RunStretch:
     burial = one.burial or _NOT_BURIED
     return RunStretch(
         name=laid.name,
-        setting=laid.given.setting.kind,
+        setting=SettingKind(laid.given.setting.kind),
         station=telling.distance(laid.station),
         plan_length=telling.distance(laid.plan_length),
         length=telling.distance(laid.length),

@@ -51,7 +51,7 @@ class Paved(NamedTuple):
 class PavementTakeoff(Struct, frozen=True, gc=False):
     """Pavement in place; what is taken up of it is no spoil."""
 
-    kind: PavementKind
+    kind: Annotated[PavementKind, Meta(description="Kind of the pavement.")]
     cut_width: Annotated[answers.Length, Meta(description="Width of the cut; the greatest, if it varies.")]
     saw_cut_length: Annotated[answers.Length, Meta(description="Along both sides and across both ends.")]
     removal_area: Annotated[answers.Area, Meta(description="Taken up, the whole cut.")]

@@ -44,7 +44,11 @@ class ListedPositions(Form):
 
 
 BoxPositions = TypeAliasType(
-    "BoxPositions", Annotated[BetweenSections | Anywhere | ListedPositions, Field(discriminator="kind")]
+    "BoxPositions",
+    Annotated[
+        BetweenSections | Anywhere | ListedPositions,
+        Field(discriminator="kind", description="Where pull points may stand."),
+    ],
 )
 
 
