@@ -113,7 +113,7 @@ def _pages(described: Sequence[Endpoint]) -> Iterator[Endpoint]:
 
     @cache  # made when it is first asked for: a start need not wait for it
     def written() -> Tagged:
-        return Tagged(contract.written(described).encode(), "no-cache")
+        return Tagged(contract.sent(described), "no-cache")
 
     async def openapi(request: Request) -> Response:
         return (await asyncio.to_thread(written)).answer(request)

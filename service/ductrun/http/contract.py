@@ -43,6 +43,9 @@ finding of severity `violation` in a 200: that is the answer. A 4xx is a questio
 `application/problem+json` with every member that is wrong, the reason, what is taken there and, where a known value was
 nearly given, which one was probably meant: it is never guessed. `/problems/invalid_request` explains the codes.
 
+Answers may grow. `x-extensible-enum: true` beside an `enum` or a `oneOf` says that more values or objects may come: a
+generated client must take one that it does not know, where a request still takes those that are listed alone.
+
 Calculations are POST only because they carry a body: they change nothing, need no idempotency key and may be retried.
 {NOTICE}
 """
@@ -52,7 +55,7 @@ _ENVELOPE = get_type_hints(Answer, include_extras=True)
 
 
 def _answer_of(operation: Operation[Any, Any, Any]) -> type[msgspec.Struct]:
-    """Give the envelope with the result of an operation in it; the request comes in with the schemas of requests."""
+    """Give the answer that all share with the result of an operation in it; the request comes with its schema."""
     own: dict[str, Any] = {"result": operation.result}
     if operation.suggesting is not None:
         own["suggestions"] = operation.suggesting.result | msgspec.UnsetType
@@ -214,12 +217,19 @@ def _tidy_schema(node: dict[str, Any]) -> None:
 
 
 def written(endpoints: Iterable[Endpoint]) -> str:
-    """Write the contract: members sorted, but paths in the order of a job and examples in that of their reader."""
-    document = build(endpoints)
-    in_order = document["paths"]
-    document = _sorted(document)
-    document["paths"] = {path: _sorted(described) for path, described in in_order.items()}
-    return json.dumps(document, indent=2, ensure_ascii=False, allow_nan=False) + "\n"
+    """Write the contract to be read and compared, a member a line."""
+    return json.dumps(_in_order(build(endpoints)), indent=2, ensure_ascii=False, allow_nan=False) + "\n"
+
+
+def sent(endpoints: Iterable[Endpoint]) -> bytes:
+    """Write the contract to be sent, without a blank: half as long."""
+    return msgspec.json.encode(_in_order(build(endpoints)))
+
+
+def _in_order(document: dict[str, Any]) -> dict[str, Any]:
+    """Sort the members, but keep paths in the order of a job and examples in that of their reader."""
+    paths = {path: _sorted(described) for path, described in document["paths"].items()}
+    return {key: paths if key == "paths" else _sorted(document[key]) for key in sorted(document)}
 
 
 def _sorted(node: Any) -> Any:

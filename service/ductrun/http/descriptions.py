@@ -56,6 +56,14 @@ def table_name(table: ReferenceTable) -> str:
     return f"{table.row.__name__.removesuffix('Row')}Table"
 
 
+_RETRY_AFTER = {
+    "Retry-After": {
+        "description": "With a 429 or a 503: after how many seconds, or from when, it is worth asking again.",
+        "schema": {"type": "string", "maxLength": 100},
+    }
+}
+
+
 def problem_responses(*statuses: int) -> dict[str, dict[str, Any]]:
     """Give the documented problems of an operation."""
     content = {MEDIA_TYPE: {"schema": {"$ref": "#/components/schemas/Problem"}}}
@@ -65,7 +73,10 @@ def problem_responses(*statuses: int) -> dict[str, dict[str, Any]]:
     responses: dict[str, dict[str, Any]] = {
         str(status): {"description": f"{titles[status]}.", "content": content} for status in statuses
     }
-    return responses | {"default": {"description": "Any other problem.", "content": content}}
+    if "503" in responses:
+        responses["503"]["headers"] = _RETRY_AFTER
+    rest = {"description": "Any other problem, also of a gateway before it.", "content": content}
+    return responses | {"default": rest | {"headers": _RETRY_AFTER}}
 
 
 def _post(

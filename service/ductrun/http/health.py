@@ -39,7 +39,8 @@ class Health:
     async def readyz(self, _request: Request) -> Response:
         """Say that requests are welcome, or answer with a problem."""
         if not self.ready:
-            raise ProblemRaised("not_ready", "The service is starting or stopping.")
+            soon = ((b"retry-after", b"1"),)
+            raise ProblemRaised("not_ready", "The service is starting or stopping.", headers=soon)
         return _no_store(Ready("ready", TABLES.hash))
 
 
