@@ -11,7 +11,6 @@ from typing import Any
 from tools.client_schemas import Asked, Contract, in_capitals, named, variants
 
 _HEAD = "// Written by `make clients` from the contract: change the contract, not this file.\n"
-RENAMED = {"ProblemError": "Fault"}  # the error that is thrown carries that name
 
 
 def models_of(contract: Contract) -> str:
@@ -24,7 +23,7 @@ def models_of(contract: Contract) -> str:
             kinds = "".join(f"\n  | {kind}" for kind in variants(schema).values())
             told.append(f"{_documented(schema, '')}export type {name} ={kinds};\n")
         else:
-            told.append(f"{_documented(schema, '')}export interface {RENAMED.get(name, name)} {{")
+            told.append(f"{_documented(schema, '')}export interface {name} {{")
             told += list(_members(schema))
             told.append("}\n")
     return "\n".join(told)
@@ -86,8 +85,7 @@ def _members(schema: dict[str, Any]) -> Iterator[str]:
 def type_of(schema: dict[str, Any], prefix: str = "") -> str:
     """Give the TypeScript type of a schema."""
     if "$ref" in schema:
-        name = named(schema["$ref"])
-        return prefix + RENAMED.get(name, name)
+        return prefix + named(schema["$ref"])
     if "const" in schema:
         return json.dumps(schema["const"])
     if schema["type"] == "array":

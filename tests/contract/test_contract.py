@@ -178,7 +178,7 @@ def test_no_schema_is_there_for_nothing() -> None:
 
 def test_a_problem_is_typed_to_its_last_member() -> None:
     assert set(SCHEMAS["Problem"]["properties"]) == {"type", "title", "status", "detail", "request_id", "errors"}
-    members = SCHEMAS["ProblemError"]["properties"]
+    members = SCHEMAS["Fault"]["properties"]
     for bound in ("minimum", "maximum"):
         assert members[bound]["$ref"].endswith("/AnyQuantity")
     assert members["allowed_values"]["items"]["type"] == members["suggestion"]["type"] == "string"

@@ -38,8 +38,16 @@ def wanted_at(node: Schema, around: Schema) -> str:
         return f"Give an array{_bounds(node, 'minItems', 'maxItems', ' items long')}."
     if kind == "boolean":
         return "Give true or false."
-    members = node.get("properties", {})
-    return f"Give an object of: {_listed(members)}." if 0 < len(members) <= _LONGEST_LIST else "Give an object."
+    return _object(node)
+
+
+def _object(node: Schema) -> str:
+    """Say what an object is made of: first what it must have, then what it may have."""
+    required = node.get("required", [])
+    members = [name for name in node.get("properties", {}) if name not in required]
+    may = f"it may have: {_listed(members)}" if 0 < len(members) <= _LONGEST_LIST else ""
+    must = f"Give an object of: {_listed(required)}" if required else "Give an object"
+    return f"{must}{'; ' if may else ''}{may}."
 
 
 def _listed(values: Sequence[str]) -> str:

@@ -15,6 +15,7 @@ from ductrun.units import *  # noqa: F403  # every dimension that is declared
 from ductrun.units import AnyQuantity
 
 MOST_COUNTED = 2**31 - 1  # of a count: whole numbers are of 32 bits in the languages of the callers
+LISTED = ": all are listed in docs/findings.md of the service"
 Figure = float | AnyQuantity  # a bare one is told as a ratio
 
 
@@ -25,7 +26,7 @@ class Finding(Struct, frozen=True, gc=False):
     """
 
     severity: Annotated[Severity, Meta(description="Violation, caution or note.")]
-    code: Annotated[str, Meta(description="What was found, in one stable word for programs.", max_length=100)]
+    code: Annotated[str, Meta(description=f"What was found, in one stable word for programs{LISTED}.", max_length=100)]
     message: Annotated[str, Meta(description="The sentence for people.")]
     citation: Annotated[str, Meta(description="Where the rule or the limit stands.")]
     standing: Annotated[Standing, Meta(description="With what right that is given.")]
@@ -38,7 +39,7 @@ class Finding(Struct, frozen=True, gc=False):
 class Caution(Struct, frozen=True, gc=False):
     """A usual caution of the work at hand, whatever the figures."""
 
-    code: Annotated[str, Meta(description="Which caution, in one stable word for programs.", max_length=100)]
+    code: Annotated[str, Meta(description=f"Which caution, in one stable word for programs{LISTED}.", max_length=100)]
     message: Annotated[str, Meta(description="The sentence for people.")]
     citation: Annotated[str, Meta(description="Where it stands, or that it is practice.")]
 

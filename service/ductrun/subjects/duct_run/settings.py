@@ -56,7 +56,7 @@ class EncasedSetting(_Buried):
     """In concrete, in a trench."""
 
     kind: Literal["encased"] = Field(description="Fixed text that says: encased in concrete.")
-    concrete_cover: Omissible[ConcreteCover] = Field(default=None, description="Concrete above, below and beside the ducts.")
+    concrete_cover: Omissible[ConcreteCover] = Field(default=None, description="Concrete on every side of the ducts.")
     pour: Omissible[PourPractice] = Field(
         default=None,
         description="Whether the concrete is poured against forms or against the trench.",
