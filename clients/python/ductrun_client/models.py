@@ -1136,6 +1136,13 @@ SERVICE_VALUES: Final[tuple[Service, ...]] = ("power", "signal")
 """What a circuit carries."""
 
 if TYPE_CHECKING:
+    SettingKind: TypeAlias = Literal["encased", "direct_buried", "above_ground", "bored", "existing"]
+else:
+    SettingKind = str
+SETTING_KIND_VALUES: Final[tuple[SettingKind, ...]] = ("encased", "direct_buried", "above_ground", "bored", "existing")
+"""How a stretch is laid."""
+
+if TYPE_CHECKING:
     Severity: TypeAlias = Literal["violation", "caution", "note"]
 else:
     Severity = str
@@ -1590,29 +1597,38 @@ class Alive(Struct, kw_only=True, omit_defaults=True):
     """The process answers."""
 
     status: str
+    """The word `alive`."""
 
 
 class AmpacityAnswer(Struct, kw_only=True, omit_defaults=True):
     """The answer of ampacity with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: AmpacityResult
+    """What was calculated."""
 
     request: AmpacityRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
 class AmpacityItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="ampacity"):
@@ -1642,6 +1658,7 @@ class AmpacityItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="op
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class AmpacityRequest(Struct, kw_only=True, omit_defaults=True):
@@ -1759,6 +1776,7 @@ class AmpacitySensitivity(Struct, kw_only=True, omit_defaults=True):
     """What a member of the request, greater by a step, makes of the ampacity."""
 
     ampacity: Current
+    """The ampacity then."""
 
     ampacity_change_percent: float
     """Negative where it costs."""
@@ -1788,6 +1806,7 @@ class AmpacityStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class Angle(Quantity, frozen=True):
@@ -1963,6 +1982,7 @@ class BankGroundTakeoff(Struct, kw_only=True, omit_defaults=True):
     """The same with waste."""
 
     size: ConductorSize
+    """Size of the conductors."""
 
 
 class BareCable(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="bare"):
@@ -2037,6 +2057,7 @@ class BatchAnswer(Struct, kw_only=True, omit_defaults=True):
     """How many questions the batch had."""
 
     items: list[BatchItemAnswer]
+    """What became of each, in the order asked."""
 
 
 class BatchRequest(Struct, kw_only=True, omit_defaults=True):
@@ -2290,7 +2311,8 @@ class Caution(Struct, kw_only=True, omit_defaults=True):
     """Where it stands, or that it is practice."""
 
     code: str
-    """Which caution, in one stable word for programs."""
+    """Which caution, in one stable word for programs: all are listed in docs/findings.md of the
+    service."""
 
     message: str
     """The sentence for people."""
@@ -2355,6 +2377,7 @@ class CircuitAmpacity(Struct, kw_only=True, omit_defaults=True):
     """Sets in parallel."""
 
     temperature_limit: Temperature
+    """Most that its conductors may reach."""
 
     adjusted_table_ampacity: Current | None = None
     """The same, corrected for the earth and the count in a duct."""
@@ -2386,13 +2409,16 @@ class CircuitFill(Struct, kw_only=True, omit_defaults=True):
     """A circuit in one conduit of its way."""
 
     fill: FillResult
+    """The fill of the conduit."""
 
     places: list[str]
     """The stretches and risers where it lies in such conduit."""
 
     conduit_type: ConduitType | None = None
+    """Its type, where it is given."""
 
     trade_size: TradeSize | None = None
+    """Trade size, where it is given."""
 
 
 class CircuitPulls(Struct, kw_only=True, omit_defaults=True):
@@ -2405,6 +2431,7 @@ class CircuitPulls(Struct, kw_only=True, omit_defaults=True):
     """The better direction: forward pulls toward the end."""
 
     ducts: list[str]
+    """Names of the ducts pulled alike, as tier-position."""
 
     end: str
     """Stop nearer the end of the run."""
@@ -2486,6 +2513,7 @@ class ComparedCount(Struct, kw_only=True, omit_defaults=True):
     """A count of a run beside that of the base."""
 
     value: int
+    """The count of this run."""
 
     difference: int | None = None
     """Less that of the base, where it differs."""
@@ -2504,6 +2532,7 @@ class ComparedFinding(Struct, kw_only=True, omit_defaults=True):
     """The sentence for people."""
 
     severity: Severity
+    """Violation, caution or note."""
 
     pointer: str | None = None
     """JSON pointer of the member it is about."""
@@ -2513,6 +2542,7 @@ class ComparedLength(Struct, kw_only=True, omit_defaults=True):
     """A length of a run beside that of the base."""
 
     length: Length
+    """The length of this run."""
 
     difference: Length | None = None
     """Less that of the base, where it differs."""
@@ -2528,8 +2558,10 @@ class ComparedLine(Struct, kw_only=True, omit_defaults=True):
     """The item in words."""
 
     group: TakeoffGroup
+    """The part of the work it belongs to."""
 
     item: TakeoffItem
+    """What it is a line of."""
 
     runs: list[LineOfRun]
     """Every run in order, the base first."""
@@ -2554,6 +2586,7 @@ class ComparedNumber(Struct, kw_only=True, omit_defaults=True):
     """A figure of a run beside that of the base."""
 
     value: float
+    """The number of this run."""
 
     difference: float | None = None
     """Less that of the base, where it differs."""
@@ -2566,6 +2599,7 @@ class ComparedQuantity(Struct, kw_only=True, omit_defaults=True):
     """A quantity of a takeoff beside that of the base."""
 
     quantity: TakeoffQuantity
+    """The quantity of this run."""
 
     difference: TakeoffQuantity | None = None
     """Less that of the base, where it differs."""
@@ -2585,11 +2619,13 @@ class ComparedRun(Struct, kw_only=True, omit_defaults=True):
     """Findings that the base alone has."""
 
     length: ComparedLength
+    """Length of a duct from end to end along its center line."""
 
     name: str
     """Name of the run, as given."""
 
     plan_length: ComparedLength
+    """Length in plan."""
 
     pull_count: ComparedCount
     """Pulls, one a duct of a circuit from stop to stop."""
@@ -2656,23 +2692,31 @@ class ConductorCountAnswer(Struct, kw_only=True, omit_defaults=True):
     """The answer of conductor-count with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: ConductorCountResult
+    """What was calculated."""
 
     request: ConductorCountRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
 class ConductorCountItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="conductor_count"):
@@ -2702,6 +2746,7 @@ class ConductorCountItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_fie
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class ConductorCountRequest(Struct, kw_only=True, omit_defaults=True):
@@ -2777,6 +2822,7 @@ class ConductorCountStreamAnswer(
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class ConductorRow(Struct, kw_only=True, omit_defaults=True):
@@ -2786,11 +2832,13 @@ class ConductorRow(Struct, kw_only=True, omit_defaults=True):
     """Area over the insulation; of a bare conductor, its overall circle."""
 
     diameter: Length
+    """Diameter over the insulation; of a bare conductor, its own."""
 
     insulations: list[ConductorMarking]
     """Markings the row serves; an asterisk: without covering."""
 
     size: ConductorSize
+    """Size of the conductor."""
 
     source_id: str
     """Id of the source; see /v1/tables/sources."""
@@ -2812,8 +2860,10 @@ class ConductorTable(Struct, kw_only=True, omit_defaults=True):
     """Conductor dimensions, with the hash of all tables."""
 
     rows: list[ConductorRow]
+    """The rows, as the source has them."""
 
     tables_version: str
+    """Hash of all reference tables."""
 
 
 class ConduitRow(Struct, kw_only=True, omit_defaults=True):
@@ -2829,20 +2879,25 @@ class ConduitRow(Struct, kw_only=True, omit_defaults=True):
     """With what right it is given."""
 
     trade_size: TradeSize
+    """Trade size."""
 
     type: ConduitType
+    """Type of the conduit."""
 
     area: Area | None = None
     """Area of the bore."""
 
     inside_diameter: Length | None = None
+    """Diameter of the bore."""
 
     minimum_wall: Length | None = None
+    """Least thickness of the wall."""
 
     note: str | None = None
     """Remark on the row."""
 
     outside_diameter: Length | None = None
+    """Outside diameter, as printed."""
 
     wall_source_id: str | None = None
     """Source of outside diameter and wall."""
@@ -2855,23 +2910,31 @@ class ConduitSizeAnswer(Struct, kw_only=True, omit_defaults=True):
     """The answer of conduit-size with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: ConduitSizeResult
+    """What was calculated."""
 
     request: ConduitSizeRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
 class ConduitSizeItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="conduit_size"):
@@ -2901,6 +2964,7 @@ class ConduitSizeItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field=
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class ConduitSizeRequest(Struct, kw_only=True, omit_defaults=True):
@@ -2977,37 +3041,48 @@ class ConduitSizeStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_fiel
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class ConduitTable(Struct, kw_only=True, omit_defaults=True):
     """Conduit and duct dimensions, with the hash of all tables."""
 
     rows: list[ConduitRow]
+    """The rows, as the source has them."""
 
     tables_version: str
+    """Hash of all reference tables."""
 
 
 class CoverAnswer(Struct, kw_only=True, omit_defaults=True):
     """The answer of cover with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: CoverResult
+    """What was calculated."""
 
     request: CoverRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
 class CoverItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="cover"):
@@ -3037,6 +3112,7 @@ class CoverItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="opera
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class CoverRequest(Struct, kw_only=True, omit_defaults=True):
@@ -3113,6 +3189,7 @@ class CoverStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="ope
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class Current(Quantity, frozen=True):
@@ -3292,6 +3369,7 @@ class DuctHeat(Struct, kw_only=True, omit_defaults=True):
     """Of one conductor to the current, at its temperature."""
 
     conductor_temperature: Temperature
+    """Of its conductors."""
 
     depth: Length
     """Depth of its center below grade."""
@@ -3343,48 +3421,65 @@ class DuctRunAnswer(Struct, kw_only=True, omit_defaults=True):
     """The answer of duct-run with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: DuctRunResult
+    """What was calculated."""
 
     request: DuctRunRequest | None = None
     """The request with every default filled in, if asked for."""
 
     suggestions: Suggestions | None = None
+    """Changes of the request that were tried and keep its limits, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
 class DuctRunComparisonAnswer(Struct, kw_only=True, omit_defaults=True):
     """The answer of duct-run/compare with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: DuctRunComparisonResult
+    """What was calculated."""
 
     request: DuctRunComparisonRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
 class DuctRunComparisonItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="duct_run_compare"):
@@ -3416,6 +3511,7 @@ class DuctRunComparisonItemAnswer(
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class DuctRunComparisonRequest(Struct, kw_only=True, omit_defaults=True):
@@ -3464,6 +3560,7 @@ class DuctRunComparisonStreamAnswer(
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class DuctRunItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="duct_run"):
@@ -3493,6 +3590,7 @@ class DuctRunItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="ope
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class DuctRunRequest(Struct, kw_only=True, omit_defaults=True):
@@ -3573,6 +3671,7 @@ class DuctRunResult(Struct, kw_only=True, omit_defaults=True):
     """In the order given."""
 
     duct_count: int
+    """Ducts side by side and above each other."""
 
     ducts: list[RunDuct]
     """The ducts of the first stretch."""
@@ -3593,13 +3692,16 @@ class DuctRunResult(Struct, kw_only=True, omit_defaults=True):
     """In order."""
 
     takeoff: Takeoff
+    """What is ordered, dug and done."""
 
     mandrel_diameter: Length | None = None
     """One mandrel for the whole run, if all its ducts take the same."""
 
     name: str | None = None
+    """What the request calls the run."""
 
     note: str | None = None
+    """The remark of the request."""
 
 
 class DuctRunStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="duct_run"):
@@ -3620,6 +3722,7 @@ class DuctRunStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="o
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class DuctsBeside(Struct, kw_only=True, omit_defaults=True):
@@ -3645,23 +3748,31 @@ class EarthLoadAnswer(Struct, kw_only=True, omit_defaults=True):
     """The answer of earth-load with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: EarthLoadResult
+    """What was calculated."""
 
     request: EarthLoadRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
 class EarthLoadItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="earth_load"):
@@ -3691,6 +3802,7 @@ class EarthLoadItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="o
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class EarthLoadRequest(Struct, kw_only=True, omit_defaults=True):
@@ -3850,6 +3962,7 @@ class EarthLoadStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field=
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class EarthLoading(Struct, kw_only=True, omit_defaults=True):
@@ -3961,6 +4074,7 @@ class EncasedSetting(Struct, kw_only=True, omit_defaults=True, tag_field="kind",
     kind: ClassVar[Literal["encased"]] = "encased"
 
     concrete_cover: ConcreteCover | None = None
+    """Concrete on every side of the ducts."""
 
     cover: Length | None = None
     """Earth over the top of what is buried, its concrete where it is encased; needed without a
@@ -3980,23 +4094,31 @@ class EncasementAnswer(Struct, kw_only=True, omit_defaults=True):
     """The answer of encasement with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: EncasementResult
+    """What was calculated."""
 
     request: EncasementRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
 class EncasementItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="encasement"):
@@ -4026,6 +4148,7 @@ class EncasementItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class EncasementRequest(Struct, kw_only=True, omit_defaults=True):
@@ -4151,6 +4274,7 @@ class EncasementStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class Encasing(Struct, kw_only=True, omit_defaults=True):
@@ -4206,23 +4330,31 @@ class ExpansionAnswer(Struct, kw_only=True, omit_defaults=True):
     """The answer of expansion with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: ExpansionResult
+    """What was calculated."""
 
     request: ExpansionRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
 class ExpansionCoefficient(Quantity, frozen=True):
@@ -4261,6 +4393,7 @@ class ExpansionItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="o
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class ExpansionRequest(Struct, kw_only=True, omit_defaults=True):
@@ -4375,6 +4508,7 @@ class ExpansionStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field=
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class Fall(Struct, kw_only=True, omit_defaults=True):
@@ -4387,27 +4521,69 @@ class Fall(Struct, kw_only=True, omit_defaults=True):
     """Whether they fall from one end to the other, or from the middle to both."""
 
 
+class Fault(Struct, kw_only=True, omit_defaults=True):
+    """One fault of a request."""
+
+    code: str
+    """Stable code, of request and query: missing, unknown_member, wrong_type, not_an_integer,
+    not_allowed, kind_missing, unknown_kind, out_of_range, too_few, too_many, too_short, too_long,
+    control_character, unknown_parameter, repeated, assumption_needed; or one of a calculation: all
+    are listed in docs/findings.md of the service."""
+
+    message: str
+    """What is wrong and what to do next."""
+
+    allowed_values: list[str] | None = None
+    """The values or names that are taken."""
+
+    assumption: RefusedAssumption | None = None
+    """What would have been assumed, had it not been refused."""
+
+    maximum: AnyQuantity | None = None
+    """Most that is taken; what must be less is so in the message."""
+
+    minimum: AnyQuantity | None = None
+    """Least that is taken; what must be more is so in the message."""
+
+    parameter: str | None = None
+    """Name of the query parameter."""
+
+    pointer: str | None = None
+    """JSON Pointer of the member, as a URI fragment."""
+
+    suggestion: str | None = None
+    """The one of them that was probably meant: it was not taken for it."""
+
+
 class FillAnswer(Struct, kw_only=True, omit_defaults=True):
     """The answer of fill with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: FillResult
+    """What was calculated."""
 
     request: FillRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
 class FillItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="fill"):
@@ -4437,6 +4613,7 @@ class FillItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operat
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class FillRequest(Struct, kw_only=True, omit_defaults=True):
@@ -4522,6 +4699,7 @@ class FillStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="oper
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class Finding(Struct, kw_only=True, omit_defaults=True):
@@ -4532,7 +4710,8 @@ class Finding(Struct, kw_only=True, omit_defaults=True):
     """Where the rule or the limit stands."""
 
     code: str
-    """What was found, in one stable word for programs."""
+    """What was found, in one stable word for programs: all are listed in docs/findings.md of the
+    service."""
 
     message: str
     """The sentence for people."""
@@ -4623,23 +4802,31 @@ class FlotationAnswer(Struct, kw_only=True, omit_defaults=True):
     """The answer of flotation with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: FlotationResult
+    """What was calculated."""
 
     request: FlotationRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
 class FlotationItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="flotation"):
@@ -4669,6 +4856,7 @@ class FlotationItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="o
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class FlotationRequest(Struct, kw_only=True, omit_defaults=True):
@@ -4785,6 +4973,7 @@ class FlotationStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field=
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class Force(Quantity, frozen=True):
@@ -4827,6 +5016,7 @@ class FrictionCase(Struct, kw_only=True, omit_defaults=True):
     """The pull at one coefficient of friction, from both ends."""
 
     friction_coefficient: float
+    """The coefficient of friction."""
 
     reversed_tension: Force
     """Tension at the pulling end from the other end."""
@@ -4870,14 +5060,19 @@ class FrictionRow(Struct, kw_only=True, omit_defaults=True):
     """A published range of the coefficient of friction of a cable jacket against a conduit."""
 
     conduit: str
+    """Conduit, as the source names it."""
 
     high_coefficient: float
+    """Upper end of the range."""
 
     jacket: str
+    """Jacket of the cable, as the source names it."""
 
     low_coefficient: float
+    """Lower end of the range."""
 
     lubrication: str
+    """How the cable was lubricated."""
 
     source_id: str
     """Id of the source; see /v1/tables/sources."""
@@ -4893,8 +5088,10 @@ class FrictionTable(Struct, kw_only=True, omit_defaults=True):
     """Friction coefficients, with the hash of all tables."""
 
     rows: list[FrictionRow]
+    """The rows, as the source has them."""
 
     tables_version: str
+    """Hash of all reference tables."""
 
 
 class Grade(Quantity, frozen=True):
@@ -4910,8 +5107,10 @@ class GroundingSize(Struct, kw_only=True, omit_defaults=True):
     """The least equipment grounding conductor in every duct of a circuit."""
 
     aluminum: ConductorSize
+    """Least size in aluminum."""
 
     copper: ConductorSize
+    """Least size in copper."""
 
 
 class HorizontalBendSection(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="horizontal_bend"):
@@ -4974,23 +5173,31 @@ class JointsAnswer(Struct, kw_only=True, omit_defaults=True):
     """The answer of joints with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: JointsResult
+    """What was calculated."""
 
     request: JointsRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
 class JointsItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="joints"):
@@ -5020,6 +5227,7 @@ class JointsItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="oper
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class JointsRequest(Struct, kw_only=True, omit_defaults=True):
@@ -5149,6 +5357,7 @@ class JointsStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="op
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class JudgedUse(Struct, kw_only=True, omit_defaults=True):
@@ -5158,6 +5367,7 @@ class JudgedUse(Struct, kw_only=True, omit_defaults=True):
     """Where that stands, or that it is from memory."""
 
     use: ConduitUse
+    """The use asked about."""
 
     verdict: Verdict
     """Permitted, not, or not judged: permitted under a condition that was not looked at."""
@@ -5384,8 +5594,10 @@ class MaterialRow(Struct, kw_only=True, omit_defaults=True):
     """Coefficient of linear expansion of one conduit material."""
 
     coefficient: ExpansionCoefficient
+    """Coefficient of linear expansion."""
 
     material: ConduitMaterial
+    """Material of the conduit."""
 
     source_id: str
     """Id of the source; see /v1/tables/sources."""
@@ -5401,8 +5613,10 @@ class MaterialTable(Struct, kw_only=True, omit_defaults=True):
     """Expansion coefficients, with the hash of all tables."""
 
     rows: list[MaterialRow]
+    """The rows, as the source has them."""
 
     tables_version: str
+    """Hash of all reference tables."""
 
 
 class MeasuredCable(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="measured"):
@@ -5536,6 +5750,7 @@ class OtherMethod(Struct, kw_only=True, omit_defaults=True):
     """The method that allows more, where both were asked."""
 
     ampacity: Current
+    """What it allows."""
 
     conductor_temperature: Temperature
     """Of its hottest conductor."""
@@ -5544,12 +5759,14 @@ class OtherMethod(Struct, kw_only=True, omit_defaults=True):
     """By how much it allows more."""
 
     method: AmpacityMethod
+    """The method."""
 
 
 class PatchOperation(Struct, kw_only=True, omit_defaults=True):
     """One operation of a JSON Patch (RFC 6902) on the request; what it sets is always an object."""
 
     op: PatchOp
+    """Whether the object is put in or takes the place of another."""
 
     path: str
     """JSON pointer of the member that is set, or of the item that is put in."""
@@ -5579,6 +5796,7 @@ class PavementTakeoff(Struct, kw_only=True, omit_defaults=True):
     """Width of the cut; the greatest, if it varies."""
 
     kind: PavementKind
+    """Kind of the pavement."""
 
     removal_area: Area
     """Taken up, the whole cut."""
@@ -5612,23 +5830,31 @@ class PermittedUseAnswer(Struct, kw_only=True, omit_defaults=True):
     """The answer of permitted-use with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: PermittedUseResult
+    """What was calculated."""
 
     request: PermittedUseRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
 class PermittedUseItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="permitted_use"):
@@ -5658,6 +5884,7 @@ class PermittedUseItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class PermittedUseRequest(Struct, kw_only=True, omit_defaults=True):
@@ -5701,6 +5928,7 @@ class PermittedUseStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_fie
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class PistonOpening(Struct, kw_only=True, omit_defaults=True):
@@ -5746,6 +5974,7 @@ class PlacedDuct(Struct, kw_only=True, omit_defaults=True):
     """One duct of the bank, from the lower left corner of the bank without its cover."""
 
     outside_diameter: Length
+    """Outside diameter of the duct."""
 
     signal: bool
     """Whether it carries signals."""
@@ -5860,40 +6089,6 @@ class Problem(Struct, kw_only=True, omit_defaults=True):
     """Every fault found, up to a thousand."""
 
 
-class Fault(Struct, kw_only=True, omit_defaults=True):
-    """One fault of a request."""
-
-    code: str
-    """Stable code of the fault. Of a request and its query: missing, unknown_member, wrong_type,
-    not_an_integer, not_allowed, kind_missing, unknown_kind, out_of_range, too_few, too_many,
-    too_short, too_long, control_character, unknown_parameter, repeated, assumption_needed; or one
-    of a calculation."""
-
-    message: str
-    """What is wrong and what to do next."""
-
-    allowed_values: list[str] | None = None
-    """The values or names that are taken."""
-
-    assumption: RefusedAssumption | None = None
-    """What would have been assumed, had it not been refused."""
-
-    maximum: AnyQuantity | None = None
-    """Most that is taken; what must be less is so in the message."""
-
-    minimum: AnyQuantity | None = None
-    """Least that is taken; what must be more is so in the message."""
-
-    parameter: str | None = None
-    """Name of the query parameter."""
-
-    pointer: str | None = None
-    """JSON Pointer of the member, as a URI fragment."""
-
-    suggestion: str | None = None
-    """The one of them that was probably meant: it was not taken for it."""
-
-
 class Profile(Struct, kw_only=True, omit_defaults=True):
     """Elevations along the run, straight between the points: they give grades and cover."""
 
@@ -5919,23 +6114,31 @@ class PullBoxAnswer(Struct, kw_only=True, omit_defaults=True):
     """The answer of pull-box with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: PullBoxResult
+    """What was calculated."""
 
     request: PullBoxRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
 class PullBoxItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="pull_box"):
@@ -5965,6 +6168,7 @@ class PullBoxItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="ope
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class PullBoxRequest(Struct, kw_only=True, omit_defaults=True):
@@ -6052,29 +6256,38 @@ class PullBoxStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="o
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class PullPlanAnswer(Struct, kw_only=True, omit_defaults=True):
     """The answer of pull-plan with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: PullPlanResult
+    """What was calculated."""
 
     request: PullPlanRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
 class PullPlanItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="pull_plan"):
@@ -6104,6 +6317,7 @@ class PullPlanItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="op
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class PullPlanRequest(Struct, kw_only=True, omit_defaults=True):
@@ -6209,6 +6423,7 @@ class PullPlanStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class PullPractice(Struct, kw_only=True, omit_defaults=True):
@@ -6265,23 +6480,31 @@ class PullTensionAnswer(Struct, kw_only=True, omit_defaults=True):
     """The answer of pull-tension with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: PullTensionResult
+    """What was calculated."""
 
     request: PullTensionRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
 class PullTensionItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="pull_tension"):
@@ -6311,6 +6534,7 @@ class PullTensionItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field=
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class PullTensionRequest(Struct, kw_only=True, omit_defaults=True):
@@ -6487,6 +6711,7 @@ class PullTensionStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_fiel
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class PullThrough(Struct, kw_only=True, omit_defaults=True):
@@ -6594,8 +6819,10 @@ class Ready(Struct, kw_only=True, omit_defaults=True):
     """The tables are loaded and requests are welcome."""
 
     status: str
+    """The word `ready`."""
 
     tables: str
+    """Hash of all reference tables."""
 
 
 class RefusedAssumption(Struct, kw_only=True, omit_defaults=True):
@@ -6603,14 +6830,19 @@ class RefusedAssumption(Struct, kw_only=True, omit_defaults=True):
     figure."""
 
     citation: str
+    """Where it comes from, or that it is practice."""
 
     standing: Standing
+    """With what right it would be taken."""
 
     text: str
+    """The value as a text."""
 
     quantity: AnyQuantity | None = None
+    """The value, where it is a figure."""
 
     source_id: str | None = None
+    """Id of the source in the table of sources."""
 
 
 class Reinforcing(Struct, kw_only=True, omit_defaults=True):
@@ -6720,8 +6952,10 @@ class RunCircuit(Struct, kw_only=True, omit_defaults=True):
     """One circuit."""
 
     ducts: list[str]
+    """Names of its ducts, as tier-position."""
 
     end: str
+    """Stop where it leaves, nearer the end of the run."""
 
     fills: list[CircuitFill]
     """In every conduit on its way."""
@@ -6730,13 +6964,16 @@ class RunCircuit(Struct, kw_only=True, omit_defaults=True):
     """From its start to its end along the center line."""
 
     name: str
+    """What the request calls it, or its place."""
 
     pulls: list[CircuitPulls]
     """From stop to stop."""
 
     service: Service
+    """What it carries."""
 
     start: str
+    """Stop where it enters, nearer the start of the run."""
 
     voltage_drop: VoltageDropResult | None = None
     """Over that length, if a current or a power is given."""
@@ -6756,6 +6993,7 @@ class RunDuct(Struct, kw_only=True, omit_defaults=True):
     """Mandrel of the smallest bore along it, as far as that is known."""
 
     outside_diameter: Length | None = None
+    """Outside diameter, where it is known."""
 
     signal: bool | None = None
     """Whether it is for signals."""
@@ -6997,9 +7235,11 @@ class RunPlace(Struct, kw_only=True, omit_defaults=True):
 class RunStop(Struct, kw_only=True, omit_defaults=True):
     """An end of the run or a pull point."""
 
-    kind: str
+    kind: PlaceKind
+    """What stands there."""
 
     name: str
+    """What the request calls it, or its place."""
 
     station: Length
     """Distance in plan from the start."""
@@ -7031,15 +7271,19 @@ class RunStretch(Struct, kw_only=True, omit_defaults=True):
     """Length of a duct along its center line, risers included."""
 
     name: str
+    """What the request calls it, or its place."""
 
     permitted_uses: list[StretchUse]
+    """Whether each type of its conduit may be used as it is here."""
 
     plan_length: Length
     """Length in plan, that of its trench."""
 
     risers: list[StretchRiser]
+    """The parts above grade at its ends."""
 
-    setting: str
+    setting: SettingKind
+    """How it is laid."""
 
     station: Length
     """Where it begins, in plan from the start."""
@@ -7051,11 +7295,13 @@ class RunStretch(Struct, kw_only=True, omit_defaults=True):
     """Of all ducts together in the fluid of the bore; negative if they sink."""
 
     cover: CoverResult | None = None
+    """The cover it needs, where it is buried."""
 
     earth_loads: list[EarthLoadResult] | None = None
     """If asked: under its least cover and, where that is another, under its greatest."""
 
     encasement: EncasementResult | None = None
+    """The concrete around its bank."""
 
     expansion: ExpansionResult | None = None
     """Of its straights above ground."""
@@ -7067,11 +7313,13 @@ class RunStretch(Struct, kw_only=True, omit_defaults=True):
     """Finished and empty, where it lies under the groundwater."""
 
     spacers: SpacersResult | None = None
+    """The spacers of its bank."""
 
     supports: list[SupportsResult] | None = None
     """Of each straight above ground."""
 
     trench: TrenchResult | None = None
+    """The trench it lies in."""
 
 
 class RunVerticalBend(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="vertical_bend"):
@@ -7148,6 +7396,7 @@ class SizeCandidate(Struct, kw_only=True, omit_defaults=True):
     """Limit area less conductor area; negative when over."""
 
     trade_size: TradeSize
+    """Trade size of the conduit."""
 
     verdict: Verdict
     """Whether the set complies and leaves the spare asked for."""
@@ -7189,8 +7438,10 @@ class SourceRow(Struct, kw_only=True, omit_defaults=True):
     """A cited document."""
 
     citation: str
+    """Title, publisher and date of the document."""
 
     source_id: str
+    """Id by which rows and findings name the document."""
 
     note: str | None = None
     """Where its figures were read."""
@@ -7200,31 +7451,41 @@ class SourceTable(Struct, kw_only=True, omit_defaults=True):
     """Sources, with the hash of all tables."""
 
     rows: list[SourceRow]
+    """The rows, as the source has them."""
 
     tables_version: str
+    """Hash of all reference tables."""
 
 
 class SpacersAnswer(Struct, kw_only=True, omit_defaults=True):
     """The answer of spacers with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: SpacersResult
+    """What was calculated."""
 
     request: SpacersRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
 class SpacersItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="spacers"):
@@ -7254,14 +7515,17 @@ class SpacersItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="ope
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class SpacersOfSize(Struct, kw_only=True, omit_defaults=True):
     """The pieces for ducts of one size."""
 
     base_spacer_count: int
+    """Base spacers, which carry the bottom tier."""
 
     intermediate_spacer_count: int
+    """Intermediate spacers, which part two tiers."""
 
     order_count: int
     """All pieces of this size with waste, rounded up."""
@@ -7270,6 +7534,7 @@ class SpacersOfSize(Struct, kw_only=True, omit_defaults=True):
     """Of the ducts that they carry or close."""
 
     top_piece_count: int
+    """Pieces that close the top tier."""
 
 
 class SpacersRequest(Struct, kw_only=True, omit_defaults=True):
@@ -7356,6 +7621,7 @@ class SpacersStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="o
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class Spacing(Struct, kw_only=True, omit_defaults=True):
@@ -7550,11 +7816,13 @@ class StretchJoints(Struct, kw_only=True, omit_defaults=True):
     """Ducts of one conduit in a stretch, or in a riser of it."""
 
     duct_count: int
+    """Ducts of this conduit."""
 
     length: Length
     """Of one duct along its center line."""
 
     conduit_type: ConduitType | None = None
+    """Its type, where it is given."""
 
     joints: JointsResult | None = None
     """If it is on file how it is joined."""
@@ -7566,6 +7834,7 @@ class StretchJoints(Struct, kw_only=True, omit_defaults=True):
     """Length of its sticks, if it is on file how it is joined."""
 
     trade_size: TradeSize | None = None
+    """Trade size, where it is given."""
 
 
 class StretchRiser(Struct, kw_only=True, omit_defaults=True):
@@ -7585,10 +7854,13 @@ class StretchUse(Struct, kw_only=True, omit_defaults=True):
     """The uses of one type of conduit in a stretch."""
 
     conduit_type: ConduitType
+    """Type of the conduit."""
 
     uses: list[JudgedUse]
+    """What is said of each use."""
 
     verdict: Verdict
+    """Of all its uses together."""
 
 
 class StructureJoint(Struct, kw_only=True, omit_defaults=True):
@@ -7605,6 +7877,7 @@ class Suggestion(Struct, kw_only=True, omit_defaults=True):
     """One change that was run: it removes a violation and adds none."""
 
     change: ChangeKind
+    """What kind of change it is."""
 
     message: str
     """What to change, in one sentence."""
@@ -7655,23 +7928,31 @@ class SupportsAnswer(Struct, kw_only=True, omit_defaults=True):
     """The answer of supports with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: SupportsResult
+    """What was calculated."""
 
     request: SupportsRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
 class SupportsItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="supports"):
@@ -7701,6 +7982,7 @@ class SupportsItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="op
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class SupportsRequest(Struct, kw_only=True, omit_defaults=True):
@@ -7778,6 +8060,7 @@ class SupportsStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class Takeoff(Struct, kw_only=True, omit_defaults=True):
@@ -7803,8 +8086,10 @@ class TakeoffLine(Struct, kw_only=True, omit_defaults=True):
     """What is laid, dug or done, without waste."""
 
     group: TakeoffGroup
+    """The part of the work it belongs to."""
 
     item: TakeoffItem
+    """What it is a line of."""
 
     line: int
     """Number of the line, from 1."""
@@ -7941,6 +8226,7 @@ class TakeoffShare(Struct, kw_only=True, omit_defaults=True):
     """What of the exact quantity one stretch of the run takes."""
 
     quantity: TakeoffQuantity
+    """How much of it."""
 
     stretch: str
     """Name of the stretch."""
@@ -8139,6 +8425,7 @@ class TierUplift(Struct, kw_only=True, omit_defaults=True):
     """Of one empty duct."""
 
     outside_diameter: Length
+    """Outside diameter of one duct."""
 
     tier: int
     """Tier, from 1 at the bottom."""
@@ -8151,31 +8438,41 @@ class TravelOption(Struct, kw_only=True, omit_defaults=True):
     """What fittings of one travel that is sold would mean."""
 
     fitting_count: int
+    """Fittings of that travel that the run needs."""
 
     fitting_travel: Length
+    """Travel of one fitting."""
 
 
 class TrenchAnswer(Struct, kw_only=True, omit_defaults=True):
     """The answer of trench with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: TrenchResult
+    """What was calculated."""
 
     request: TrenchRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
 class TrenchItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="trench"):
@@ -8205,6 +8502,7 @@ class TrenchItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="oper
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class TrenchRequest(Struct, kw_only=True, omit_defaults=True):
@@ -8374,6 +8672,7 @@ class TrenchStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="op
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class UnitRow(Struct, kw_only=True, omit_defaults=True):
@@ -8381,25 +8680,32 @@ class UnitRow(Struct, kw_only=True, omit_defaults=True):
     that."""
 
     dimension: str
+    """What it measures, such as mass_per_length."""
 
     si_factor: float
+    """What a value is multiplied by."""
 
     si_offset: float
+    """What is added then."""
 
     si_unit: str
+    """SI unit of the dimension."""
 
     ucum: str
     """UCUM code."""
 
     unit: str
+    """The code, as a request and an answer write it."""
 
 
 class UnitTable(Struct, kw_only=True, omit_defaults=True):
     """Unit codes, with the hash of all tables."""
 
     rows: list[UnitRow]
+    """The rows, as the source has them."""
 
     tables_version: str
+    """Hash of all reference tables."""
 
 
 class VerticalBendSection(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="vertical_bend"):
@@ -8440,23 +8746,31 @@ class VoltageDropAnswer(Struct, kw_only=True, omit_defaults=True):
     """The answer of voltage-drop with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: VoltageDropResult
+    """What was calculated."""
 
     request: VoltageDropRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
 class VoltageDropItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="voltage_drop"):
@@ -8486,6 +8800,7 @@ class VoltageDropItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field=
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class VoltageDropRequest(Struct, kw_only=True, omit_defaults=True):
@@ -8610,6 +8925,7 @@ class VoltageDropStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_fiel
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class Volume(Quantity, frozen=True):

@@ -26,20 +26,29 @@ export interface AboveGroundSetting {
 
 /** The process answers. */
 export interface Alive {
+  /** The word `alive`. */
   status: string;
 }
 
 /** The answer of ampacity with everything that defends it. */
 export interface AmpacityAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: AmpacityResult;
   /** The request with every default filled in, if asked for. */
   request?: AmpacityRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -47,6 +56,7 @@ export interface AmpacityAnswer {
 export interface AmpacityItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: ampacity. */
   operation: "ampacity";
   /** The body of `POST /v1/ampacity`. */
   request: AmpacityRequest;
@@ -58,9 +68,11 @@ export interface AmpacityItemAnswer {
   answer: AmpacityAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: ampacity. */
   operation: "ampacity";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -147,6 +159,7 @@ export interface AmpacityResult {
 
 /** What a member of the request, greater by a step, makes of the ampacity. */
 export interface AmpacitySensitivity {
+  /** The ampacity then. */
   ampacity: Current;
   /** Negative where it costs. */
   ampacity_change_percent: number;
@@ -164,9 +177,11 @@ export interface AmpacityStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: ampacity. */
   operation: "ampacity";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -176,7 +191,9 @@ export type AmpacityStudy = (typeof AMPACITY_STUDY_VALUES)[number];
 
 /** An angle with its unit. */
 export interface Angle {
+  /** The unit, by its code. */
   unit: AngleUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -186,7 +203,9 @@ export type AngleUnit = (typeof ANGLE_UNIT_VALUES)[number];
 
 /** A value with its unit, of whatever dimension the text beside it says. */
 export interface AnyQuantity {
+  /** The unit, by its code in the table of units. */
   unit: string;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -200,7 +219,9 @@ export interface Anywhere {
 
 /** An apparent power with its unit. */
 export interface ApparentPower {
+  /** The unit, by its code. */
   unit: ApparentPowerUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -214,7 +235,9 @@ export type ArchingSoil = (typeof ARCHING_SOIL_VALUES)[number];
 
 /** An area with its unit. */
 export interface Area {
+  /** The unit, by its code. */
   unit: AreaUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -268,6 +291,7 @@ export interface BankGroundTakeoff {
   conductor_length: Length;
   /** The same with waste. */
   order_length: Length;
+  /** Size of the conductors. */
   size: ConductorSize;
 }
 
@@ -337,6 +361,7 @@ export interface BatchAnswer {
   failed_count: number;
   /** How many questions the batch had. */
   item_count: number;
+  /** What became of each, in the order asked. */
   items: BatchItemAnswer[];
 }
 
@@ -447,6 +472,7 @@ export interface BoxEntry {
   row?: number;
 }
 
+/** Where pull points may stand. */
 export type BoxPositions =
   | Anywhere
   | BetweenSections
@@ -488,6 +514,7 @@ export const BURIAL_LOCATION_VALUES = ["not_otherwise_specified", "trench_below_
 /** Where it is buried. */
 export type BurialLocation = (typeof BURIAL_LOCATION_VALUES)[number];
 
+/** A conductor or cable: one of the tables, or by its measures. */
 export type Cable =
   | BareCable
   | CompactCable
@@ -610,7 +637,7 @@ export type CableType = (typeof CABLE_TYPE_VALUES)[number];
 export interface Caution {
   /** Where it stands, or that it is practice. */
   citation: string;
-  /** Which caution, in one stable word for programs. */
+  /** Which caution, in one stable word for programs: all are listed in docs/findings.md of the service. */
   code: string;
   /** The sentence for people. */
   message: string;
@@ -667,6 +694,7 @@ export interface CircuitAmpacity {
   ducts: string[];
   /** Sets in parallel. */
   parallel_count: number;
+  /** Most that its conductors may reach. */
   temperature_limit: Temperature;
   /** The same, corrected for the earth and the count in a duct. */
   adjusted_table_ampacity?: Current;
@@ -695,10 +723,13 @@ export type CircuitConduit = (typeof CIRCUIT_CONDUIT_VALUES)[number];
 
 /** A circuit in one conduit of its way. */
 export interface CircuitFill {
+  /** The fill of the conduit. */
   fill: FillResult;
   /** The stretches and risers where it lies in such conduit. */
   places: string[];
+  /** Its type, where it is given. */
   conduit_type?: ConduitType;
+  /** Trade size, where it is given. */
   trade_size?: TradeSize;
 }
 
@@ -708,6 +739,7 @@ export interface CircuitPulls {
   cables_to_order: OrderedCable[];
   /** The better direction: forward pulls toward the end. */
   direction: PullDirection;
+  /** Names of the ducts pulled alike, as tier-position. */
   ducts: string[];
   /** Stop nearer the end of the run. */
   end: string;
@@ -782,6 +814,7 @@ export type Compaction = (typeof COMPACTION_VALUES)[number] | (string & {});
 
 /** A count of a run beside that of the base. */
 export interface ComparedCount {
+  /** The count of this run. */
   value: number;
   /** Less that of the base, where it differs. */
   difference?: number;
@@ -795,6 +828,7 @@ export interface ComparedFinding {
   code: string;
   /** The sentence for people. */
   message: string;
+  /** Violation, caution or note. */
   severity: Severity;
   /** JSON pointer of the member it is about. */
   pointer?: string;
@@ -802,6 +836,7 @@ export interface ComparedFinding {
 
 /** A length of a run beside that of the base. */
 export interface ComparedLength {
+  /** The length of this run. */
   length: Length;
   /** Less that of the base, where it differs. */
   difference?: Length;
@@ -813,7 +848,9 @@ export interface ComparedLength {
 export interface ComparedLine {
   /** The item in words. */
   description: string;
+  /** The part of the work it belongs to. */
   group: TakeoffGroup;
+  /** What it is a line of. */
   item: TakeoffItem;
   /** Every run in order, the base first. */
   runs: LineOfRun[];
@@ -831,6 +868,7 @@ export interface ComparedLine {
 
 /** A figure of a run beside that of the base. */
 export interface ComparedNumber {
+  /** The number of this run. */
   value: number;
   /** Less that of the base, where it differs. */
   difference?: number;
@@ -840,6 +878,7 @@ export interface ComparedNumber {
 
 /** A quantity of a takeoff beside that of the base. */
 export interface ComparedQuantity {
+  /** The quantity of this run. */
   quantity: TakeoffQuantity;
   /** Less that of the base, where it differs. */
   difference?: TakeoffQuantity;
@@ -853,9 +892,11 @@ export interface ComparedRun {
   findings_gained: ComparedFinding[];
   /** Findings that the base alone has. */
   findings_lost: ComparedFinding[];
+  /** Length of a duct from end to end along its center line. */
   length: ComparedLength;
   /** Name of the run, as given. */
   name: string;
+  /** Length in plan. */
   plan_length: ComparedLength;
   /** Pulls, one a duct of a circuit from stop to stop. */
   pull_count: ComparedCount;
@@ -901,7 +942,9 @@ export interface ConcreteCover {
 
 /** The metal area of a conductor with its unit. */
 export interface ConductorArea {
+  /** The unit, by its code. */
   unit: ConductorAreaUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -915,15 +958,23 @@ export type ConductorChange = (typeof CONDUCTOR_CHANGE_VALUES)[number] | (string
 
 /** The answer of conductor-count with everything that defends it. */
 export interface ConductorCountAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: ConductorCountResult;
   /** The request with every default filled in, if asked for. */
   request?: ConductorCountRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -931,6 +982,7 @@ export interface ConductorCountAnswer {
 export interface ConductorCountItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: conductor count. */
   operation: "conductor_count";
   /** The body of `POST /v1/conductor-count`. */
   request: ConductorCountRequest;
@@ -942,9 +994,11 @@ export interface ConductorCountItemAnswer {
   answer: ConductorCountAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: conductor count. */
   operation: "conductor_count";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -999,9 +1053,11 @@ export interface ConductorCountStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: conductor count. */
   operation: "conductor_count";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -1021,9 +1077,11 @@ export type ConductorMaterial = (typeof CONDUCTOR_MATERIAL_VALUES)[number];
 export interface ConductorRow {
   /** Area over the insulation; of a bare conductor, its overall circle. */
   area: Area;
+  /** Diameter over the insulation; of a bare conductor, its own. */
   diameter: Length;
   /** Markings the row serves; an asterisk: without covering. */
   insulations: ConductorMarking[];
+  /** Size of the conductor. */
   size: ConductorSize;
   /** Id of the source; see /v1/tables/sources. */
   source_id: string;
@@ -1043,7 +1101,9 @@ export type ConductorSize = (typeof CONDUCTOR_SIZE_VALUES)[number] | (string & {
 
 /** Conductor dimensions, with the hash of all tables. */
 export interface ConductorTable {
+  /** The rows, as the source has them. */
   rows: ConductorRow[];
+  /** Hash of all reference tables. */
   tables_version: string;
 }
 
@@ -1051,6 +1111,7 @@ export const CONDUCTOR_TEMPER_VALUES = ["soft", "half_hard", "three_quarter_hard
 /** Tempers and alloys of conductors with a published pulling stress. */
 export type ConductorTemper = (typeof CONDUCTOR_TEMPER_VALUES)[number];
 
+/** A conduit: by type and trade size, or by its measures. */
 export type Conduit =
   | ListedConduit
   | MeasuredConduit;
@@ -1067,14 +1128,19 @@ export interface ConduitRow {
   source_id: string;
   /** With what right it is given. */
   standing: Standing;
+  /** Trade size. */
   trade_size: TradeSize;
+  /** Type of the conduit. */
   type: ConduitType;
   /** Area of the bore. */
   area?: Area;
+  /** Diameter of the bore. */
   inside_diameter?: Length;
+  /** Least thickness of the wall. */
   minimum_wall?: Length;
   /** Remark on the row. */
   note?: string;
+  /** Outside diameter, as printed. */
   outside_diameter?: Length;
   /** Source of outside diameter and wall. */
   wall_source_id?: string;
@@ -1084,15 +1150,23 @@ export interface ConduitRow {
 
 /** The answer of conduit-size with everything that defends it. */
 export interface ConduitSizeAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: ConduitSizeResult;
   /** The request with every default filled in, if asked for. */
   request?: ConduitSizeRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -1100,6 +1174,7 @@ export interface ConduitSizeAnswer {
 export interface ConduitSizeItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: conduit size. */
   operation: "conduit_size";
   /** The body of `POST /v1/conduit-size`. */
   request: ConduitSizeRequest;
@@ -1111,9 +1186,11 @@ export interface ConduitSizeItemAnswer {
   answer: ConduitSizeAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: conduit size. */
   operation: "conduit_size";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -1170,15 +1247,19 @@ export interface ConduitSizeStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: conduit size. */
   operation: "conduit_size";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
 /** Conduit and duct dimensions, with the hash of all tables. */
 export interface ConduitTable {
+  /** The rows, as the source has them. */
   rows: ConduitRow[];
+  /** Hash of all reference tables. */
   tables_version: string;
 }
 
@@ -1196,15 +1277,23 @@ export type Coupling = (typeof COUPLING_VALUES)[number];
 
 /** The answer of cover with everything that defends it. */
 export interface CoverAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: CoverResult;
   /** The request with every default filled in, if asked for. */
   request?: CoverRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -1212,6 +1301,7 @@ export interface CoverAnswer {
 export interface CoverItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: cover. */
   operation: "cover";
   /** The body of `POST /v1/cover`. */
   request: CoverRequest;
@@ -1223,9 +1313,11 @@ export interface CoverItemAnswer {
   answer: CoverAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: cover. */
   operation: "cover";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -1284,9 +1376,11 @@ export interface CoverStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: cover. */
   operation: "cover";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -1296,7 +1390,9 @@ export type CoveringMaterial = (typeof COVERING_MATERIAL_VALUES)[number];
 
 /** An electric current with its unit. */
 export interface Current {
+  /** The unit, by its code. */
   unit: CurrentUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -1306,7 +1402,9 @@ export type CurrentUnit = (typeof CURRENT_UNIT_VALUES)[number];
 
 /** A mass per volume with its unit. */
 export interface Density {
+  /** The unit, by its code. */
   unit: DensityUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -1444,6 +1542,7 @@ export interface DuctHeat {
   conductor_loss: PowerPerLength;
   /** Of one conductor to the current, at its temperature. */
   conductor_resistance: ResistancePerLength;
+  /** Of its conductors. */
   conductor_temperature: Temperature;
   /** Depth of its center below grade. */
   depth: Length;
@@ -1483,30 +1582,47 @@ export type DuctMaterial = (typeof DUCT_MATERIAL_VALUES)[number];
 
 /** The answer of duct-run with everything that defends it. */
 export interface DuctRunAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: DuctRunResult;
   /** The request with every default filled in, if asked for. */
   request?: DuctRunRequest;
+  /** Changes of the request that were tried and keep its limits, if asked for. */
   suggestions?: Suggestions;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
 /** The answer of duct-run/compare with everything that defends it. */
 export interface DuctRunComparisonAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: DuctRunComparisonResult;
   /** The request with every default filled in, if asked for. */
   request?: DuctRunComparisonRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -1514,6 +1630,7 @@ export interface DuctRunComparisonAnswer {
 export interface DuctRunComparisonItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: duct run compare. */
   operation: "duct_run_compare";
   /** The body of `POST /v1/duct-run/compare`. */
   request: DuctRunComparisonRequest;
@@ -1525,9 +1642,11 @@ export interface DuctRunComparisonItemAnswer {
   answer: DuctRunComparisonAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: duct run compare. */
   operation: "duct_run_compare";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -1559,9 +1678,11 @@ export interface DuctRunComparisonStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: duct run compare. */
   operation: "duct_run_compare";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -1569,6 +1690,7 @@ export interface DuctRunComparisonStreamAnswer {
 export interface DuctRunItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: duct run. */
   operation: "duct_run";
   /** The body of `POST /v1/duct-run`. */
   request: DuctRunRequest;
@@ -1580,9 +1702,11 @@ export interface DuctRunItemAnswer {
   answer: DuctRunAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: duct run. */
   operation: "duct_run";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -1641,6 +1765,7 @@ export interface DuctRunRequest {
 export interface DuctRunResult {
   /** In the order given. */
   circuits: RunCircuit[];
+  /** Ducts side by side and above each other. */
   duct_count: number;
   /** The ducts of the first stretch. */
   ducts: RunDuct[];
@@ -1654,10 +1779,13 @@ export interface DuctRunResult {
   stops: RunStop[];
   /** In order. */
   stretches: RunStretch[];
+  /** What is ordered, dug and done. */
   takeoff: Takeoff;
   /** One mandrel for the whole run, if all its ducts take the same. */
   mandrel_diameter?: Length;
+  /** What the request calls the run. */
   name?: string;
+  /** The remark of the request. */
   note?: string;
 }
 
@@ -1669,9 +1797,11 @@ export interface DuctRunStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: duct run. */
   operation: "duct_run";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -1685,7 +1815,9 @@ export interface DuctsBeside {
 
 /** A time with its unit. */
 export interface Duration {
+  /** The unit, by its code. */
   unit: DurationUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -1695,15 +1827,23 @@ export type DurationUnit = (typeof DURATION_UNIT_VALUES)[number];
 
 /** The answer of earth-load with everything that defends it. */
 export interface EarthLoadAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: EarthLoadResult;
   /** The request with every default filled in, if asked for. */
   request?: EarthLoadRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -1711,6 +1851,7 @@ export interface EarthLoadAnswer {
 export interface EarthLoadItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: earth load. */
   operation: "earth_load";
   /** The body of `POST /v1/earth-load`. */
   request: EarthLoadRequest;
@@ -1722,9 +1863,11 @@ export interface EarthLoadItemAnswer {
   answer: EarthLoadAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: earth load. */
   operation: "earth_load";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -1837,9 +1980,11 @@ export interface EarthLoadStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: earth load. */
   operation: "earth_load";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -1924,6 +2069,7 @@ export type Embedment = (typeof EMBEDMENT_VALUES)[number];
 export interface EncasedSetting {
   /** Fixed text that says: encased in concrete. */
   kind: "encased";
+  /** Concrete on every side of the ducts. */
   concrete_cover?: ConcreteCover;
   /**
    * Earth over the top of what is buried, its concrete where it is encased; needed without a profile. From 0 in
@@ -1940,15 +2086,23 @@ export interface EncasedSetting {
 
 /** The answer of encasement with everything that defends it. */
 export interface EncasementAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: EncasementResult;
   /** The request with every default filled in, if asked for. */
   request?: EncasementRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -1956,6 +2110,7 @@ export interface EncasementAnswer {
 export interface EncasementItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: encasement. */
   operation: "encasement";
   /** The body of `POST /v1/encasement`. */
   request: EncasementRequest;
@@ -1967,9 +2122,11 @@ export interface EncasementItemAnswer {
   answer: EncasementAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: encasement. */
   operation: "encasement";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -2056,9 +2213,11 @@ export interface EncasementStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: encasement. */
   operation: "encasement";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -2088,7 +2247,9 @@ export interface Encasing {
 
 /** An energy with its unit. */
 export interface Energy {
+  /** The unit, by its code. */
   unit: EnergyUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -2108,21 +2269,31 @@ export interface ExistingSetting {
 
 /** The answer of expansion with everything that defends it. */
 export interface ExpansionAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: ExpansionResult;
   /** The request with every default filled in, if asked for. */
   request?: ExpansionRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
 /** A coefficient of linear thermal expansion with its unit. */
 export interface ExpansionCoefficient {
+  /** The unit, by its code. */
   unit: ExpansionCoefficientUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -2134,6 +2305,7 @@ export type ExpansionCoefficientUnit = (typeof EXPANSION_COEFFICIENT_UNIT_VALUES
 export interface ExpansionItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: expansion. */
   operation: "expansion";
   /** The body of `POST /v1/expansion`. */
   request: ExpansionRequest;
@@ -2145,9 +2317,11 @@ export interface ExpansionItemAnswer {
   answer: ExpansionAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: expansion. */
   operation: "expansion";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -2227,9 +2401,11 @@ export interface ExpansionStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: expansion. */
   operation: "expansion";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -2241,17 +2417,52 @@ export interface Fall {
   drains_to?: DrainsTo;
 }
 
+/** One fault of a request. */
+export interface Fault {
+  /**
+   * Stable code, of request and query: missing, unknown_member, wrong_type, not_an_integer, not_allowed,
+   * kind_missing, unknown_kind, out_of_range, too_few, too_many, too_short, too_long, control_character,
+   * unknown_parameter, repeated, assumption_needed; or one of a calculation: all are listed in docs/findings.md
+   * of the service.
+   */
+  code: string;
+  /** What is wrong and what to do next. */
+  message: string;
+  /** The values or names that are taken. */
+  allowed_values?: string[];
+  /** What would have been assumed, had it not been refused. */
+  assumption?: RefusedAssumption;
+  /** Most that is taken; what must be less is so in the message. */
+  maximum?: AnyQuantity;
+  /** Least that is taken; what must be more is so in the message. */
+  minimum?: AnyQuantity;
+  /** Name of the query parameter. */
+  parameter?: string;
+  /** JSON Pointer of the member, as a URI fragment. */
+  pointer?: string;
+  /** The one of them that was probably meant: it was not taken for it. */
+  suggestion?: string;
+}
+
 /** The answer of fill with everything that defends it. */
 export interface FillAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: FillResult;
   /** The request with every default filled in, if asked for. */
   request?: FillRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -2259,6 +2470,7 @@ export interface FillAnswer {
 export interface FillItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: fill. */
   operation: "fill";
   /** The body of `POST /v1/fill`. */
   request: FillRequest;
@@ -2270,9 +2482,11 @@ export interface FillItemAnswer {
   answer: FillAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: fill. */
   operation: "fill";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -2339,9 +2553,11 @@ export interface FillStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: fill. */
   operation: "fill";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -2352,7 +2568,7 @@ export interface FillStreamAnswer {
 export interface Finding {
   /** Where the rule or the limit stands. */
   citation: string;
-  /** What was found, in one stable word for programs. */
+  /** What was found, in one stable word for programs: all are listed in docs/findings.md of the service. */
   code: string;
   /** The sentence for people. */
   message: string;
@@ -2423,15 +2639,23 @@ export interface Floating {
 
 /** The answer of flotation with everything that defends it. */
 export interface FlotationAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: FlotationResult;
   /** The request with every default filled in, if asked for. */
   request?: FlotationRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -2439,6 +2663,7 @@ export interface FlotationAnswer {
 export interface FlotationItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: flotation. */
   operation: "flotation";
   /** The body of `POST /v1/flotation`. */
   request: FlotationRequest;
@@ -2450,9 +2675,11 @@ export interface FlotationItemAnswer {
   answer: FlotationAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: flotation. */
   operation: "flotation";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -2541,21 +2768,27 @@ export interface FlotationStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: flotation. */
   operation: "flotation";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
 /** A force with its unit; tension is a force. */
 export interface Force {
+  /** The unit, by its code. */
   unit: ForceUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
 /** A force per length with its unit; sidewall pressure is one. */
 export interface ForcePerLength {
+  /** The unit, by its code. */
   unit: ForcePerLengthUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -2569,7 +2802,9 @@ export type ForceUnit = (typeof FORCE_UNIT_VALUES)[number];
 
 /** A frequency with its unit. */
 export interface Frequency {
+  /** The unit, by its code. */
   unit: FrequencyUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -2579,6 +2814,7 @@ export type FrequencyUnit = (typeof FREQUENCY_UNIT_VALUES)[number];
 
 /** The pull at one coefficient of friction, from both ends. */
 export interface FrictionCase {
+  /** The coefficient of friction. */
   friction_coefficient: number;
   /** Tension at the pulling end from the other end. */
   reversed_tension: Force;
@@ -2610,10 +2846,15 @@ export interface FrictionRange {
 
 /** A published range of the coefficient of friction of a cable jacket against a conduit. */
 export interface FrictionRow {
+  /** Conduit, as the source names it. */
   conduit: string;
+  /** Upper end of the range. */
   high_coefficient: number;
+  /** Jacket of the cable, as the source names it. */
   jacket: string;
+  /** Lower end of the range. */
   low_coefficient: number;
+  /** How the cable was lubricated. */
   lubrication: string;
   /** Id of the source; see /v1/tables/sources. */
   source_id: string;
@@ -2625,13 +2866,17 @@ export interface FrictionRow {
 
 /** Friction coefficients, with the hash of all tables. */
 export interface FrictionTable {
+  /** The rows, as the source has them. */
   rows: FrictionRow[];
+  /** Hash of all reference tables. */
   tables_version: string;
 }
 
 /** A grade with its unit; positive climbs in the direction of travel. */
 export interface Grade {
+  /** The unit, by its code. */
   unit: GradeUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -2641,7 +2886,9 @@ export type GradeUnit = (typeof GRADE_UNIT_VALUES)[number];
 
 /** The least equipment grounding conductor in every duct of a circuit. */
 export interface GroundingSize {
+  /** Least size in aluminum. */
   aluminum: ConductorSize;
+  /** Least size in copper. */
   copper: ConductorSize;
 }
 
@@ -2708,6 +2955,7 @@ export interface ItemProblem {
   problem: Problem;
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: problem. */
   type: "problem";
   /** Id of the question; left out if it had none that could be read. */
   id?: string;
@@ -2721,15 +2969,23 @@ export type JoiningMethod = (typeof JOINING_METHOD_VALUES)[number] | (string & {
 
 /** The answer of joints with everything that defends it. */
 export interface JointsAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: JointsResult;
   /** The request with every default filled in, if asked for. */
   request?: JointsRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -2737,6 +2993,7 @@ export interface JointsAnswer {
 export interface JointsItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: joints. */
   operation: "joints";
   /** The body of `POST /v1/joints`. */
   request: JointsRequest;
@@ -2748,9 +3005,11 @@ export interface JointsItemAnswer {
   answer: JointsAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: joints. */
   operation: "joints";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -2840,9 +3099,11 @@ export interface JointsStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: joints. */
   operation: "joints";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -2850,6 +3111,7 @@ export interface JointsStreamAnswer {
 export interface JudgedUse {
   /** Where that stands, or that it is from memory. */
   citation: string;
+  /** The use asked about. */
   use: ConduitUse;
   /** Permitted, not, or not judged: permitted under a condition that was not looked at. */
   verdict: Verdict;
@@ -2884,7 +3146,9 @@ export interface LeastDimension {
 
 /** A length with its unit. */
 export interface Length {
+  /** The unit, by its code. */
   unit: LengthUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -3016,13 +3280,17 @@ export interface LoadedCircuit {
 
 /** A mass with its unit; a force is not a mass: see Force. */
 export interface Mass {
+  /** The unit, by its code. */
   unit: MassUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
 /** A mass per length with its unit. */
 export interface MassPerLength {
+  /** The unit, by its code. */
   unit: MassPerLengthUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -3036,7 +3304,9 @@ export type MassUnit = (typeof MASS_UNIT_VALUES)[number];
 
 /** Coefficient of linear expansion of one conduit material. */
 export interface MaterialRow {
+  /** Coefficient of linear expansion. */
   coefficient: ExpansionCoefficient;
+  /** Material of the conduit. */
   material: ConduitMaterial;
   /** Id of the source; see /v1/tables/sources. */
   source_id: string;
@@ -3048,7 +3318,9 @@ export interface MaterialRow {
 
 /** Expansion coefficients, with the hash of all tables. */
 export interface MaterialTable {
+  /** The rows, as the source has them. */
   rows: MaterialRow[];
+  /** Hash of all reference tables. */
   tables_version: string;
 }
 
@@ -3161,11 +3433,13 @@ export interface OrderedCable {
 
 /** The method that allows more, where both were asked. */
 export interface OtherMethod {
+  /** What it allows. */
   ampacity: Current;
   /** Of its hottest conductor. */
   conductor_temperature: Temperature;
   /** By how much it allows more. */
   difference_percent: number;
+  /** The method. */
   method: AmpacityMethod;
 }
 
@@ -3179,6 +3453,7 @@ export type PatchOp = (typeof PATCH_OP_VALUES)[number] | (string & {});
 
 /** One operation of a JSON Patch (RFC 6902) on the request; what it sets is always an object. */
 export interface PatchOperation {
+  /** Whether the object is put in or takes the place of another. */
   op: PatchOp;
   /** JSON pointer of the member that is set, or of the item that is put in. */
   path: string;
@@ -3204,6 +3479,7 @@ export type PavementKind = (typeof PAVEMENT_KIND_VALUES)[number] | (string & {})
 export interface PavementTakeoff {
   /** Width of the cut; the greatest, if it varies. */
   cut_width: Length;
+  /** Kind of the pavement. */
   kind: PavementKind;
   /** Taken up, the whole cut. */
   removal_area: Area;
@@ -3229,15 +3505,23 @@ export interface PerStickInterval {
 
 /** The answer of permitted-use with everything that defends it. */
 export interface PermittedUseAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: PermittedUseResult;
   /** The request with every default filled in, if asked for. */
   request?: PermittedUseRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -3245,6 +3529,7 @@ export interface PermittedUseAnswer {
 export interface PermittedUseItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: permitted use. */
   operation: "permitted_use";
   /** The body of `POST /v1/permitted-use`. */
   request: PermittedUseRequest;
@@ -3256,9 +3541,11 @@ export interface PermittedUseItemAnswer {
   answer: PermittedUseAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: permitted use. */
   operation: "permitted_use";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -3288,9 +3575,11 @@ export interface PermittedUseStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: permitted use. */
   operation: "permitted_use";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -3312,7 +3601,7 @@ export interface PistonOpening {
 
 export const PLACE_KIND_VALUES = ["manhole", "vault", "handhole", "pull_box", "conduit_body", "pad", "equipment", "pole_base", "stub_up", "capped", "existing_duct"] as const;
 /** What stands at an end of a run or at a pull point. */
-export type PlaceKind = (typeof PLACE_KIND_VALUES)[number];
+export type PlaceKind = (typeof PLACE_KIND_VALUES)[number] | (string & {});
 
 /** The place a bank lies in, and the method it is rated by. */
 export interface PlaceRating {
@@ -3336,6 +3625,7 @@ export interface PlaceRating {
 
 /** One duct of the bank, from the lower left corner of the bank without its cover. */
 export interface PlacedDuct {
+  /** Outside diameter of the duct. */
   outside_diameter: Length;
   /** Whether it carries signals. */
   signal: boolean;
@@ -3387,13 +3677,17 @@ export type PourShape = (typeof POUR_SHAPE_VALUES)[number];
 
 /** A power with its unit. */
 export interface Power {
+  /** The unit, by its code. */
   unit: PowerUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
 /** A power per length with its unit; the heat that a cable gives off is one. */
 export interface PowerPerLength {
+  /** The unit, by its code. */
   unit: PowerPerLengthUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -3415,7 +3709,9 @@ export interface PresetInterval {
 
 /** A pressure or stress with its unit. */
 export interface Pressure {
+  /** The unit, by its code. */
   unit: PressureUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -3437,32 +3733,6 @@ export interface Problem {
   type: string;
   /** Every fault found, up to a thousand. */
   errors?: Fault[];
-}
-
-/** One fault of a request. */
-export interface Fault {
-  /**
-   * Stable code of the fault. Of a request and its query: missing, unknown_member, wrong_type, not_an_integer,
-   * not_allowed, kind_missing, unknown_kind, out_of_range, too_few, too_many, too_short, too_long,
-   * control_character, unknown_parameter, repeated, assumption_needed; or one of a calculation.
-   */
-  code: string;
-  /** What is wrong and what to do next. */
-  message: string;
-  /** The values or names that are taken. */
-  allowed_values?: string[];
-  /** What would have been assumed, had it not been refused. */
-  assumption?: RefusedAssumption;
-  /** Most that is taken; what must be less is so in the message. */
-  maximum?: AnyQuantity;
-  /** Least that is taken; what must be more is so in the message. */
-  minimum?: AnyQuantity;
-  /** Name of the query parameter. */
-  parameter?: string;
-  /** JSON Pointer of the member, as a URI fragment. */
-  pointer?: string;
-  /** The one of them that was probably meant: it was not taken for it. */
-  suggestion?: string;
 }
 
 /** Elevations along the run, straight between the points: they give grades and cover. */
@@ -3487,15 +3757,23 @@ export type ProfileReference = (typeof PROFILE_REFERENCE_VALUES)[number];
 
 /** The answer of pull-box with everything that defends it. */
 export interface PullBoxAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: PullBoxResult;
   /** The request with every default filled in, if asked for. */
   request?: PullBoxRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -3503,6 +3781,7 @@ export interface PullBoxAnswer {
 export interface PullBoxItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: pull box. */
   operation: "pull_box";
   /** The body of `POST /v1/pull-box`. */
   request: PullBoxRequest;
@@ -3514,9 +3793,11 @@ export interface PullBoxItemAnswer {
   answer: PullBoxAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: pull box. */
   operation: "pull_box";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -3577,9 +3858,11 @@ export interface PullBoxStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: pull box. */
   operation: "pull_box";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -3593,15 +3876,23 @@ export type PullKind = (typeof PULL_KIND_VALUES)[number] | (string & {});
 
 /** The answer of pull-plan with everything that defends it. */
 export interface PullPlanAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: PullPlanResult;
   /** The request with every default filled in, if asked for. */
   request?: PullPlanRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -3609,6 +3900,7 @@ export interface PullPlanAnswer {
 export interface PullPlanItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: pull plan. */
   operation: "pull_plan";
   /** The body of `POST /v1/pull-plan`. */
   request: PullPlanRequest;
@@ -3620,9 +3912,11 @@ export interface PullPlanItemAnswer {
   answer: PullPlanAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: pull plan. */
   operation: "pull_plan";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -3696,9 +3990,11 @@ export interface PullPlanStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: pull plan. */
   operation: "pull_plan";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -3742,15 +4038,23 @@ export interface PullPractice {
 
 /** The answer of pull-tension with everything that defends it. */
 export interface PullTensionAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: PullTensionResult;
   /** The request with every default filled in, if asked for. */
   request?: PullTensionRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -3758,6 +4062,7 @@ export interface PullTensionAnswer {
 export interface PullTensionItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: pull tension. */
   operation: "pull_tension";
   /** The body of `POST /v1/pull-tension`. */
   request: PullTensionRequest;
@@ -3769,9 +4074,11 @@ export interface PullTensionItemAnswer {
   answer: PullTensionAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: pull tension. */
   operation: "pull_tension";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -3891,9 +4198,11 @@ export interface PullTensionStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: pull tension. */
   operation: "pull_tension";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -3975,16 +4284,23 @@ export interface RatingPractice {
 
 /** The tables are loaded and requests are welcome. */
 export interface Ready {
+  /** The word `ready`. */
   status: string;
+  /** Hash of all reference tables. */
   tables: string;
 }
 
 /** The value that would have been taken for want of one; a quantity too, where it is a figure. */
 export interface RefusedAssumption {
+  /** Where it comes from, or that it is practice. */
   citation: string;
+  /** With what right it would be taken. */
   standing: Standing;
+  /** The value as a text. */
   text: string;
+  /** The value, where it is a figure. */
   quantity?: AnyQuantity;
+  /** Id of the source in the table of sources. */
   source_id?: string;
 }
 
@@ -4042,7 +4358,9 @@ export type RequestBack = (typeof REQUEST_BACK_VALUES)[number];
 
 /** An electric resistance per length with its unit. */
 export interface ResistancePerLength {
+  /** The unit, by its code. */
   unit: ResistancePerLengthUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -4070,6 +4388,7 @@ export interface ReversedPull {
   sidewall_pressure?: ForcePerLength;
 }
 
+/** One section of a route: a straight or a bend. */
 export type RouteSection =
   | HorizontalBendSection
   | StraightSection
@@ -4077,16 +4396,21 @@ export type RouteSection =
 
 /** One circuit. */
 export interface RunCircuit {
+  /** Names of its ducts, as tier-position. */
   ducts: string[];
+  /** Stop where it leaves, nearer the end of the run. */
   end: string;
   /** In every conduit on its way. */
   fills: CircuitFill[];
   /** From its start to its end along the center line. */
   length: Length;
+  /** What the request calls it, or its place. */
   name: string;
   /** From stop to stop. */
   pulls: CircuitPulls[];
+  /** What it carries. */
   service: Service;
+  /** Stop where it enters, nearer the start of the run. */
   start: string;
   /** Over that length, if a current or a power is given. */
   voltage_drop?: VoltageDropResult;
@@ -4103,6 +4427,7 @@ export interface RunDuct {
   name: string;
   /** Mandrel of the smallest bore along it, as far as that is known. */
   mandrel_diameter?: Length;
+  /** Outside diameter, where it is known. */
   outside_diameter?: Length;
   /** Whether it is for signals. */
   signal?: boolean;
@@ -4287,6 +4612,7 @@ export interface RunPlace {
   spliced?: boolean;
 }
 
+/** One section of a run in plan or profile: a straight or a bend. */
 export type RunSection =
   | RunHorizontalBend
   | RunStraight
@@ -4298,7 +4624,9 @@ export type RunSetting = (typeof RUN_SETTING_VALUES)[number];
 
 /** An end of the run or a pull point. */
 export interface RunStop {
-  kind: string;
+  /** What stands there. */
+  kind: PlaceKind;
+  /** What the request calls it, or its place. */
   name: string;
   /** Distance in plan from the start. */
   station: Length;
@@ -4322,21 +4650,27 @@ export interface RunStretch {
   ducts: StretchJoints[];
   /** Length of a duct along its center line, risers included. */
   length: Length;
+  /** What the request calls it, or its place. */
   name: string;
+  /** Whether each type of its conduit may be used as it is here. */
   permitted_uses: StretchUse[];
   /** Length in plan, that of its trench. */
   plan_length: Length;
+  /** The parts above grade at its ends. */
   risers: StretchRiser[];
-  setting: string;
+  /** How it is laid. */
+  setting: SettingKind;
   /** Where it begins, in plan from the start. */
   station: Length;
   /** What its circuits may carry where it lies deepest, if they have a load. */
   ampacity?: AmpacityResult;
   /** Of all ducts together in the fluid of the bore; negative if they sink. */
   bore_uplift_per_length?: ForcePerLength;
+  /** The cover it needs, where it is buried. */
   cover?: CoverResult;
   /** If asked: under its least cover and, where that is another, under its greatest. */
   earth_loads?: EarthLoadResult[];
+  /** The concrete around its bank. */
   encasement?: EncasementResult;
   /** Of its straights above ground. */
   expansion?: ExpansionResult;
@@ -4344,9 +4678,11 @@ export interface RunStretch {
   flotation?: FlotationResult;
   /** Finished and empty, where it lies under the groundwater. */
   groundwater_flotation?: FlotationResult;
+  /** The spacers of its bank. */
   spacers?: SpacersResult;
   /** Of each straight above ground. */
   supports?: SupportsResult[];
+  /** The trench it lies in. */
   trench?: TrenchResult;
 }
 
@@ -4384,12 +4720,17 @@ export const SERVICE_VALUES = ["power", "signal"] as const;
 /** What a circuit carries. */
 export type Service = (typeof SERVICE_VALUES)[number] | (string & {});
 
+/** How a stretch is laid: encased, buried, bored, above ground, or there already. */
 export type Setting =
   | AboveGroundSetting
   | BoredSetting
   | DirectBuriedSetting
   | EncasedSetting
   | ExistingSetting;
+
+export const SETTING_KIND_VALUES = ["encased", "direct_buried", "above_ground", "bored", "existing"] as const;
+/** How a stretch is laid. */
+export type SettingKind = (typeof SETTING_KIND_VALUES)[number] | (string & {});
 
 export const SEVERITY_VALUES = ["violation", "caution", "note"] as const;
 /** Weight of a finding: a broken rule or limit, something unwise or near a limit, or a note. */
@@ -4428,6 +4769,7 @@ export interface SizeCandidate {
   rounding_decided: boolean;
   /** Limit area less conductor area; negative when over. */
   spare_area: Area;
+  /** Trade size of the conduit. */
   trade_size: TradeSize;
   /** Whether the set complies and leaves the spare asked for. */
   verdict: Verdict;
@@ -4463,7 +4805,9 @@ export type SoilKind = (typeof SOIL_KIND_VALUES)[number];
 
 /** A cited document. */
 export interface SourceRow {
+  /** Title, publisher and date of the document. */
   citation: string;
+  /** Id by which rows and findings name the document. */
   source_id: string;
   /** Where its figures were read. */
   note?: string;
@@ -4471,10 +4815,13 @@ export interface SourceRow {
 
 /** Sources, with the hash of all tables. */
 export interface SourceTable {
+  /** The rows, as the source has them. */
   rows: SourceRow[];
+  /** Hash of all reference tables. */
   tables_version: string;
 }
 
+/** How far apart spacers stand: a distance, so many a stick, or the interval of a specification. */
 export type SpacerInterval =
   | DistanceInterval
   | PerStickInterval
@@ -4486,15 +4833,23 @@ export type SpacerPreset = (typeof SPACER_PRESET_VALUES)[number];
 
 /** The answer of spacers with everything that defends it. */
 export interface SpacersAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: SpacersResult;
   /** The request with every default filled in, if asked for. */
   request?: SpacersRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -4502,6 +4857,7 @@ export interface SpacersAnswer {
 export interface SpacersItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: spacers. */
   operation: "spacers";
   /** The body of `POST /v1/spacers`. */
   request: SpacersRequest;
@@ -4513,20 +4869,25 @@ export interface SpacersItemAnswer {
   answer: SpacersAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: spacers. */
   operation: "spacers";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
 /** The pieces for ducts of one size. */
 export interface SpacersOfSize {
+  /** Base spacers, which carry the bottom tier. */
   base_spacer_count: number;
+  /** Intermediate spacers, which part two tiers. */
   intermediate_spacer_count: number;
   /** All pieces of this size with waste, rounded up. */
   order_count: number;
   /** Of the ducts that they carry or close. */
   outside_diameter: Length;
+  /** Pieces that close the top tier. */
   top_piece_count: number;
 }
 
@@ -4584,9 +4945,11 @@ export interface SpacersStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: spacers. */
   operation: "spacers";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -4710,6 +5073,7 @@ export interface StreamBasis {
   service_version: string;
   /** Hash of all tables. */
   tables_version: string;
+  /** Fixed text that says: basis. */
   type: "basis";
 }
 
@@ -4721,6 +5085,7 @@ export interface StreamProblem {
   problem: Problem;
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: problem. */
   type: "problem";
   /** Id of the question; left out if it had none that could be read. */
   id?: string;
@@ -4734,6 +5099,7 @@ export interface StreamSummary {
   failed_count: number;
   /** Lines that were answered, blank ones not counted. */
   item_count: number;
+  /** Fixed text that says: summary. */
   type: "summary";
 }
 
@@ -4778,9 +5144,11 @@ export interface Stretch {
 
 /** Ducts of one conduit in a stretch, or in a riser of it. */
 export interface StretchJoints {
+  /** Ducts of this conduit. */
   duct_count: number;
   /** Of one duct along its center line. */
   length: Length;
+  /** Its type, where it is given. */
   conduit_type?: ConduitType;
   /** If it is on file how it is joined. */
   joints?: JointsResult;
@@ -4788,6 +5156,7 @@ export interface StretchJoints {
   riser?: string;
   /** Length of its sticks, if it is on file how it is joined. */
   stick_length?: Length;
+  /** Trade size, where it is given. */
   trade_size?: TradeSize;
 }
 
@@ -4803,8 +5172,11 @@ export interface StretchRiser {
 
 /** The uses of one type of conduit in a stretch. */
 export interface StretchUse {
+  /** Type of the conduit. */
   conduit_type: ConduitType;
+  /** What is said of each use. */
   uses: JudgedUse[];
+  /** Of all its uses together. */
   verdict: Verdict;
 }
 
@@ -4822,6 +5194,7 @@ export interface StructureJoint {
 
 /** One change that was run: it removes a violation and adds none. */
 export interface Suggestion {
+  /** What kind of change it is. */
   change: ChangeKind;
   /** What to change, in one sentence. */
   message: string;
@@ -4867,15 +5240,23 @@ export type SupportedConduitType = (typeof SUPPORTED_CONDUIT_TYPE_VALUES)[number
 
 /** The answer of supports with everything that defends it. */
 export interface SupportsAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: SupportsResult;
   /** The request with every default filled in, if asked for. */
   request?: SupportsRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -4883,6 +5264,7 @@ export interface SupportsAnswer {
 export interface SupportsItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: supports. */
   operation: "supports";
   /** The body of `POST /v1/supports`. */
   request: SupportsRequest;
@@ -4894,9 +5276,11 @@ export interface SupportsItemAnswer {
   answer: SupportsAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: supports. */
   operation: "supports";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -4955,9 +5339,11 @@ export interface SupportsStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: supports. */
   operation: "supports";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -4985,7 +5371,9 @@ export interface TakeoffLine {
   description: string;
   /** What is laid, dug or done, without waste. */
   exact_quantity: TakeoffQuantity;
+  /** The part of the work it belongs to. */
   group: TakeoffGroup;
+  /** What it is a line of. */
   item: TakeoffItem;
   /** Number of the line, from 1. */
   line: number;
@@ -5023,12 +5411,15 @@ export interface TakeoffLine {
 
 /** A quantity with the unit in which it is sold, paid or done. */
 export interface TakeoffQuantity {
+  /** The unit. */
   unit: TakeoffUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
 /** What of the exact quantity one stretch of the run takes. */
 export interface TakeoffShare {
+  /** How much of it. */
   quantity: TakeoffQuantity;
   /** Name of the stretch. */
   stretch: string;
@@ -5054,13 +5445,17 @@ export type TakeoffUnit = (typeof TAKEOFF_UNIT_VALUES)[number];
 
 /** A temperature with its unit. */
 export interface Temperature {
+  /** The unit, by its code. */
   unit: TemperatureUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
 /** A difference between two temperatures with its unit. */
 export interface TemperatureDifference {
+  /** The unit, by its code. */
   unit: TemperatureDifferenceUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -5099,6 +5494,7 @@ export const TEMPERATURE_UNIT_VALUES = ["degC", "degF", "K"] as const;
 /** Units of temperature, each with its own zero. */
 export type TemperatureUnit = (typeof TEMPERATURE_UNIT_VALUES)[number];
 
+/** The temperatures the conduit passes through: lowest and highest, or their difference. */
 export type Temperatures =
   | TemperatureSpread
   | TemperatureRange;
@@ -5109,7 +5505,9 @@ export type TerminalRating = (typeof TERMINAL_RATING_VALUES)[number];
 
 /** A thermal resistance of a length, as of a metre or a foot of a layer, with its unit. */
 export interface ThermalResistance {
+  /** The unit, by its code. */
   unit: ThermalResistanceUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -5119,7 +5517,9 @@ export type ThermalResistanceUnit = (typeof THERMAL_RESISTANCE_UNIT_VALUES)[numb
 
 /** A thermal resistivity with its unit. */
 export interface ThermalResistivity {
+  /** The unit, by its code. */
   unit: ThermalResistivityUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -5195,6 +5595,7 @@ export interface TierUplift {
   duct_uplift_per_length: ForcePerLength;
   /** Of one empty duct. */
   mass_per_length: MassPerLength;
+  /** Outside diameter of one duct. */
   outside_diameter: Length;
   /** Tier, from 1 at the bottom. */
   tier: number;
@@ -5216,21 +5617,31 @@ export type Traffic = (typeof TRAFFIC_VALUES)[number];
 
 /** What fittings of one travel that is sold would mean. */
 export interface TravelOption {
+  /** Fittings of that travel that the run needs. */
   fitting_count: number;
+  /** Travel of one fitting. */
   fitting_travel: Length;
 }
 
 /** The answer of trench with everything that defends it. */
 export interface TrenchAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: TrenchResult;
   /** The request with every default filled in, if asked for. */
   request?: TrenchRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -5238,6 +5649,7 @@ export interface TrenchAnswer {
 export interface TrenchItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: trench. */
   operation: "trench";
   /** The body of `POST /v1/trench`. */
   request: TrenchRequest;
@@ -5249,9 +5661,11 @@ export interface TrenchItemAnswer {
   answer: TrenchAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: trench. */
   operation: "trench";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -5371,9 +5785,11 @@ export interface TrenchStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: trench. */
   operation: "trench";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -5383,12 +5799,17 @@ export type Turn = (typeof TURN_VALUES)[number];
 
 /** One unit code: SI value = factor x value + offset; a grade in percent is the arc tangent of that. */
 export interface UnitRow {
+  /** What it measures, such as mass_per_length. */
   dimension: string;
+  /** What a value is multiplied by. */
   si_factor: number;
+  /** What is added then. */
   si_offset: number;
+  /** SI unit of the dimension. */
   si_unit: string;
   /** UCUM code. */
   ucum: string;
+  /** The code, as a request and an answer write it. */
   unit: string;
 }
 
@@ -5398,7 +5819,9 @@ export type UnitSystem = (typeof UNIT_SYSTEM_VALUES)[number];
 
 /** Unit codes, with the hash of all tables. */
 export interface UnitTable {
+  /** The rows, as the source has them. */
   rows: UnitRow[];
+  /** Hash of all reference tables. */
   tables_version: string;
 }
 
@@ -5429,7 +5852,9 @@ export interface VerticalBendSection {
 
 /** A voltage with its unit. */
 export interface Voltage {
+  /** The unit, by its code. */
   unit: VoltageUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -5439,15 +5864,23 @@ export type VoltageClass = (typeof VOLTAGE_CLASS_VALUES)[number];
 
 /** The answer of voltage-drop with everything that defends it. */
 export interface VoltageDropAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: VoltageDropResult;
   /** The request with every default filled in, if asked for. */
   request?: VoltageDropRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -5455,6 +5888,7 @@ export interface VoltageDropAnswer {
 export interface VoltageDropItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: voltage drop. */
   operation: "voltage_drop";
   /** The body of `POST /v1/voltage-drop`. */
   request: VoltageDropRequest;
@@ -5466,9 +5900,11 @@ export interface VoltageDropItemAnswer {
   answer: VoltageDropAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: voltage drop. */
   operation: "voltage_drop";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -5551,9 +5987,11 @@ export interface VoltageDropStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: voltage drop. */
   operation: "voltage_drop";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -5563,7 +6001,9 @@ export type VoltageUnit = (typeof VOLTAGE_UNIT_VALUES)[number];
 
 /** A volume with its unit. */
 export interface Volume {
+  /** The unit, by its code. */
   unit: VolumeUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
