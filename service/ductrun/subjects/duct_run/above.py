@@ -12,12 +12,13 @@ from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.duct_run.assessment import AboveGround, RiserAbove, StructureGap
 from ductrun.subjects.duct_run.banks import RunBank
 from ductrun.subjects.duct_run.choices import SupportKind
-from ductrun.subjects.duct_run.laying import LaidStretch, conduit_of_riser
+from ductrun.subjects.duct_run.laid import LaidStretch
 from ductrun.subjects.duct_run.moving_practice import RunMoving
-from ductrun.subjects.duct_run.places import Stop
 from ductrun.subjects.duct_run.practice import LayeredSheet, laid_over
+from ductrun.subjects.duct_run.risers import conduit_of_riser
 from ductrun.subjects.duct_run.settings import SUPPORTS, AboveGroundSetting
 from ductrun.subjects.duct_run.site import Site
+from ductrun.subjects.duct_run.stops import Stop
 from ductrun.subjects.movement.choices import ConduitMaterial, SupportedConduitType
 from ductrun.subjects.movement.findings import Coefficient, coefficient_of, report_crossings
 from ductrun.subjects.movement.fittings import FITTING_TRAVEL

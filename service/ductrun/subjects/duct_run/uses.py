@@ -10,8 +10,8 @@ from ductrun.subjects.conduit.permitted_use import Using, judge
 from ductrun.subjects.duct_run.assessment import JudgedType
 from ductrun.subjects.duct_run.banks import RunBank
 from ductrun.subjects.duct_run.form import Stretch
-from ductrun.subjects.duct_run.laying import conduit_of_riser
-from ductrun.subjects.duct_run.places import Stop
+from ductrun.subjects.duct_run.risers import conduit_of_riser
+from ductrun.subjects.duct_run.stops import Stop
 from ductrun.subjects.parts.choices import ConduitType
 from ductrun.subjects.parts.conduit import PlacedType
 

@@ -12,8 +12,8 @@ from ductrun.kit import answers
 from ductrun.kit.telling import Telling, UnitSystem
 from ductrun.kit.wording import text_of, without_noise
 from ductrun.subjects.duct_run.form import Rate
-from ductrun.subjects.duct_run.rates import Priced, priced, rate_of, total_of
-from ductrun.subjects.duct_run.takeoff_entries import Entry, order_of, unit_of
+from ductrun.subjects.duct_run.takeoff.entries import Entry, order_of, unit_of
+from ductrun.subjects.duct_run.takeoff.rates import Priced, priced, rate_of, total_of
 from ductrun.subjects.parts.takeoff import (
     Takeoff,
     TakeoffGroup,
