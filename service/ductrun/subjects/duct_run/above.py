@@ -88,7 +88,7 @@ def assess_riser(stop: Stop, bank: RunBank, site: Site) -> RiserAbove:
 
 def _governing(bank: RunBank) -> _Conduit:
     """Give the conduit that moves most, else the first."""
-    kinds = {duct.conduit.type: duct.conduit for duct in bank.ducts}
+    kinds = {conduit.type: conduit for conduit in bank.conduits}
     return next((kinds[kind] for kind in _MOVING_MOST if kind in kinds), bank.ducts[0].conduit)
 
 

@@ -26,14 +26,15 @@ class DuctPlace(NamedTuple):
 class RunBank(NamedTuple):
     """The bank of a stretch: as given with its sheet, its ducts placed, and each in order from the bottom left.
 
-    `placed` is None where the ducts take no room and no outside diameter of some is known.
+    `placed` is None where the ducts take no room and no outside diameter of some is known; `conduits` are those of the
+    ducts, each once.
     """
 
     given: DuctBank
     sheet: Worksheet
     placed: Bank | None
-    lines: list[DuctLine]
     ducts: list[DuctPlace]
+    conduits: list[ListedConduit | MeasuredConduit]
 
     @property
     def in_its_place(self) -> Bank:
@@ -135,7 +136,8 @@ def _place_bank(given: DuctBank, sheet: Worksheet, *, takes_room: bool) -> RunBa
             DuctPlace(f"{line.tier + 1}-{before + position}", line.tier, line.conduit, line.place)
             for position in range(1, line.duct_count + 1)
         ]
-    return RunBank(given, sheet, placed, lines, ducts)
+    conduits = list({id(line.conduit): line.conduit for line in lines}.values())
+    return RunBank(given, sheet, placed, ducts, conduits)
 
 
 def _checked_lines(given: DuctBank, sheet: Worksheet) -> list[DuctLine]:

@@ -168,6 +168,7 @@ def _sized(box: _Box, structure: Structure, asked: Asked) -> Sized:
     out = sheet.settle("exit_wall", stop.given.exit_wall, EXIT_WALL)
     _refuse_cover(out, removable, sheet)
     cables: dict[int, list[BoxCable]] = {}
+    raceways: dict[int, tuple[float, float]] = {}
     entries: list[Entry] = []
     circuits: list[Circuit] = []
     pulls: list[Pull] = []
@@ -181,7 +182,7 @@ def _sized(box: _Box, structure: Structure, asked: Asked) -> Sized:
             for duct in circuit.ducts:
                 pulls.append(Pull(len(circuits), len(entries), len(entries) + 1, kind_of(BoxWall.LEFT, out)))
                 for stretch, wall in ((box.before, BoxWall.LEFT), (box.after, out)):
-                    entries.append(_entry(stretch, duct, wall, len(circuits), sheet))
+                    entries.append(_entry(stretch, duct, wall, len(circuits), sheet, raceways))
                 about = circuit.sheet.within("", about=sheet.place)
                 circuits.append(Circuit(circuit.name, cables[source], spliced, about))
     faults.stop()
@@ -197,9 +198,21 @@ def _refuse_cover(out: BoxWall, removable: BoxWall, sheet: Worksheet) -> None:
             raise UnanswerableError(sheet.fault(member, "entry_in_the_cover", words, allowed))
 
 
-def _entry(stretch: AssessedStretch, duct: int, wall: BoxWall, circuit: int, sheet: Worksheet) -> Entry:
-    """Give a duct of a stretch as it enters, its tier as the row; its pointer is that of the stretch."""
+def _entry(
+    stretch: AssessedStretch,
+    duct: int,
+    wall: BoxWall,
+    circuit: int,
+    sheet: Worksheet,
+    raceways: dict[int, tuple[float, float]],
+) -> Entry:
+    """Give a duct of a stretch as it enters, its tier as the row; its pointer is that of the stretch.
+
+    `raceways` has trade size and outside diameter [m] of the conduits that entered before.
+    """
     named = stretch.bank.ducts[duct]
-    size, outside = raceway_of(named.conduit, named.sheet)
+    key = id(named.conduit)
+    if key not in raceways:
+        raceways[key] = raceway_of(named.conduit, named.sheet)
     place = stretch.laid.sheet.within("", about=sheet.place)
-    return Entry(wall, named.tier + 1, None, None, size, outside, (circuit,), place)
+    return Entry(wall, named.tier + 1, None, None, *raceways[key], (circuit,), place)

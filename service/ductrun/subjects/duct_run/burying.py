@@ -6,7 +6,7 @@ from ductrun.engineering.bank import Envelope, bare
 from ductrun.engineering.rounding import over
 from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.bank.choices import FlotationMedium
-from ductrun.subjects.bank.duct_masses import DuctWall, walls_of
+from ductrun.subjects.bank.duct_masses import walls_of
 from ductrun.subjects.bank.encasing import encase
 from ductrun.subjects.bank.floating import Flotation, float_bank
 from ductrun.subjects.bank.flotation_practice import DENSITIES
@@ -57,13 +57,14 @@ def bury(
     """Give what a stretch in earth takes over a length in plan [m]."""
     digging, dug_on = asked.digging(stretch, here)
     trench = dig(digging, envelope, earth, length, dug_on)
-    walls = walls_of(bank.given, bank.sheet)
     spacers = encasement = flotation = None
     if stretch.setting.kind == "encased":
         concrete, poured_on = asked.concrete(stretch, here)
         encasement = encase(concrete, envelope, length, poured_on)
         floating, floated_on = asked.floating(here)
-        flotation = float_bank(floating, bare(bank.in_its_place), walls, None, length, floated_on)
+        flotation = float_bank(
+            floating, bare(bank.in_its_place), walls_of(bank.given, bank.sheet), None, length, floated_on
+        )
     if _is_spaced(stretch, bank, here):
         spacers = _spaced(stretch, bank, length, here, asked)
     return Burial(
@@ -73,7 +74,7 @@ def bury(
         spacers,
         encasement,
         flotation,
-        _in_groundwater(envelope, walls, earth, trench.depth - trench.bedding, here, asked),
+        _in_groundwater(envelope, bank, earth, trench.depth - trench.bedding, here, asked),
     )
 
 
@@ -95,7 +96,7 @@ def _spaced(stretch: Stretch, bank: RunBank, length: float, here: Worksheet, ask
 
 def _in_groundwater(
     envelope: Envelope,
-    walls: list[DuctWall],
+    bank: RunBank,
     earth: EarthCover,
     bottom: float,
     here: Worksheet,
@@ -109,4 +110,4 @@ def _in_groundwater(
     water = DENSITIES[FlotationMedium.GROUNDWATER]
     sheet.cite(water.backing.source_id)
     own = {"medium": FlotationMedium.GROUNDWATER, "fluid_density": water.value, "lift_height": None}
-    return float_bank(laid_over(given, own), envelope, walls, earth.least, None, sheet)
+    return float_bank(laid_over(given, own), envelope, walls_of(bank.given, bank.sheet), earth.least, None, sheet)

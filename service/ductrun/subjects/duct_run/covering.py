@@ -87,7 +87,7 @@ def least_over(setting: EncasedSetting | DirectBuriedSetting, earth: EarthCover)
 
 def _method(bank: RunBank) -> WiringMethod | None:
     """Say what is buried, for its cover: of several kinds the one that asks for more."""
-    kinds = {duct.conduit.type for duct in bank.ducts}
+    kinds = {conduit.type for conduit in bank.conduits}
     if kinds <= _STEEL:
         return WiringMethod.RMC_IMC
     return WiringMethod.NONMETALLIC_RACEWAY if kinds <= _STEEL | _NONMETALLIC else None

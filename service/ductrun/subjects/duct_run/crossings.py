@@ -101,6 +101,8 @@ def _find_emergence(before: AssessedStretch, after: AssessedStretch) -> None:
 
 
 def _note_tiers(before: AssessedStretch, after: AssessedStretch) -> None:
+    if before.bank is after.bank:
+        return
     names = [[duct.name for duct in one.bank.ducts] for one in (before, after)]
     if names[0] == names[1]:
         return

@@ -63,7 +63,7 @@ def _not_judged(bank: RunBank, burial: Burial | None) -> str | None:
     """Say why ducts cannot be judged under earth; None where they can."""
     if burial is None:
         return "its ducts do not lie in a trench"
-    kinds = {duct.conduit.type for duct in bank.ducts if duct.conduit.type is not None}
+    kinds = {conduit.type for conduit in bank.conduits if conduit.type is not None}
     return None if kinds <= MADE_OF.keys() else "these formulas give the deflection of plastic duct alone"
 
 

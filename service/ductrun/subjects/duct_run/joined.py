@@ -63,19 +63,24 @@ _Transitions = tuple[Transition | None, Transition | None]
 def _alike(bank: RunBank, around: Around) -> list[tuple[Conduits, Worksheet, list[int], _Transitions]]:
     """Give every conduit of a bank with the sheet of its place, the ducts that are of it and go on alike, and how."""
     found: dict[tuple[object, ...], tuple[Conduits, Worksheet, list[int], _Transitions]] = {}
+    known: dict[tuple[int, ...], list[int]] = {}  # by the conduit of a duct and those it goes on in: few of many
     behind, ahead = (None if isinstance(one, Stop) else one for one in around)
+    beside = [one.bank.ducts for one in (behind, ahead) if one is not None]
     for index, duct in enumerate(bank.ducts):
         conduit = duct.conduit
-        transitions = (
-            transition_to(behind, index, conduit, ahead=False),
-            transition_to(ahead, index, conduit, ahead=True),
-        )
-        key = (
-            (conduit.type, conduit.trade_size, transitions)
-            if conduit.kind == "listed"
-            else (conduit.type, conduit.trade_size, conduit.inside_diameter.si, id(conduit), transitions)
-        )
-        found.setdefault(key, (conduit, duct.sheet, [], transitions))[2].append(index)
+        same = (id(conduit), *[id(ducts[index].conduit) for ducts in beside])
+        if same not in known:
+            transitions = (
+                transition_to(behind, index, conduit, ahead=False),
+                transition_to(ahead, index, conduit, ahead=True),
+            )
+            key = (
+                (conduit.type, conduit.trade_size, transitions)
+                if conduit.kind == "listed"
+                else (conduit.type, conduit.trade_size, conduit.inside_diameter.si, id(conduit), transitions)
+            )
+            known[same] = found.setdefault(key, (conduit, duct.sheet, [], transitions))[2]
+        known[same].append(index)
     return list(found.values())
 
 

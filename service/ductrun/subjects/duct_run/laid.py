@@ -42,11 +42,7 @@ class LaidStretch(NamedTuple):
     sections: list[LaidSection]
     station: float
     plan_length: float
-
-    @property
-    def length(self) -> float:
-        """Length along the conduit [m], risers included."""
-        return sum([one.element.developed_length for one in self.sections])
+    length: float
 
     @property
     def end(self) -> float:

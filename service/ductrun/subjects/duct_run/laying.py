@@ -109,7 +109,8 @@ def _lay(outline: Outline, station: float, heights: Heights | None) -> LaidStret
     if end is not None:
         leg = leg_of(end, _above(outline, station + whole, heights), outline.bank)
         laid += climb(end, leg, down=False, grade=sections[-1].element.exit_grade)
-    return LaidStretch(outline.stretch, outline.name, outline.sheet, laid, station, whole)
+    along = sum([one.element.developed_length for one in laid])
+    return LaidStretch(outline.stretch, outline.name, outline.sheet, laid, station, whole, along)
 
 
 def _above(outline: Outline, station: float, heights: Heights | None) -> float:

@@ -122,13 +122,13 @@ def _route(way: _Way, duct_index: int, sheet: Worksheet) -> PlacedRoute:
 def _bores(route: PlacedRoute) -> list[float]:
     faults = Gathering()
     known: dict[object, float] = {}
-    for conduit, place in zip(route.conduits, route.places or (), strict=True):
-        key = _key(conduit)
+    keys = [_key(conduit) for conduit in route.conduits]
+    for key, conduit, place in zip(keys, route.conduits, route.places or (), strict=True):
         if key not in known:
             with faults:
                 known[key] = inside_diameter(conduit, place.conduit_sheet)
     faults.stop()
-    return [known[_key(conduit)] for conduit in route.conduits]
+    return [known[key] for key in keys]
 
 
 def _pull(

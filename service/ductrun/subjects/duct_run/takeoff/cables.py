@@ -9,6 +9,7 @@ from ductrun.kit.wording import text_of
 from ductrun.subjects.duct_run.assessment import DuctRun
 from ductrun.subjects.duct_run.takeoff.entries import Entry
 from ductrun.subjects.parts.takeoff import TakeoffItem
+from ductrun.subjects.pulling.cable_order import OrderedLine
 from ductrun.subjects.pulling.choices import Attachment
 from ductrun.subjects.pulling.practice import ATTACHMENT
 
@@ -16,45 +17,41 @@ from ductrun.subjects.pulling.practice import ATTACHMENT
 def cable_entries(run: DuctRun, tell: Telling) -> Iterator[Entry]:
     """Give cable, reels, eyes and lubricant of every pull."""
     for number, circuit in enumerate(run.circuits):
+        eyes = _attachment(run, number) is Attachment.PULLING_EYE
+        sizes = [_cable_size(line.given, tell) for line in circuit.placed.cables.pulled.lines]
         for at, (ducts, pull) in enumerate(circuit.pulls):
-            index, place = run.spans[pull.start][0], f"circuits/{number}/pulls/{at}"
+            index, place, count = run.spans[pull.start][0], f"circuits/{number}/pulls/{at}", len(ducts)
             way = f"{circuit.placed.name}, {run.stops[pull.start].name} to {run.stops[pull.end].name}"
+            volume = pull.pulled.lubricant_volume
             yield Entry(
                 TakeoffItem.LUBRICANT,
-                pull.pulled.lubricant_volume * len(ducts),
+                volume * count,
                 index,
                 f"{place}/pull/lubricant_volume",
-                f"{len(ducts)} x {text_of(tell.liquid_volume(pull.pulled.lubricant_volume))}, {way}",
+                f"{count} x {text_of(tell.liquid_volume(volume))}, {way}",
                 ordered=True,
             )
-            held = _attachment(run, number)
-            if held is Attachment.PULLING_EYE:
-                yield Entry(TakeoffItem.PULLING_EYE, len(ducts), index, place, way, ordered=True)
-            for line, cable in zip(pull.order, pull.pulled.pulling.cables.lines, strict=True):
-                number_of = line.cable_count * len(ducts)
-                size = _cable_size(cable.given, tell)
-                each = text_of(tell.given(line.order_length))
-                yield Entry(
-                    TakeoffItem.CABLE,
-                    line.exact_length * number_of,
-                    index,
-                    f"{place}/cables_to_order",
-                    f"{number_of} x {each}, {way}",
-                    size=size,
-                    waste=line.waste_percent,
-                    order=line.order_length.si * number_of,
-                )
-                if line.reel_count is not None:
-                    reels = line.reel_count * len(ducts)
-                    yield Entry(
-                        TakeoffItem.CABLE_REEL,
-                        reels,
-                        index,
-                        f"{place}/cables_to_order",
-                        way,
-                        size=size,
-                        ordered=True,
-                    )
+            if eyes:
+                yield Entry(TakeoffItem.PULLING_EYE, count, index, place, way, ordered=True)
+            for line, size in zip(pull.order, sizes, strict=True):
+                yield from _line(line, size, count, index, f"{place}/cables_to_order", way, tell)
+
+
+def _line(line: OrderedLine, size: str, ducts: int, index: int, place: str, way: str, tell: Telling) -> Iterator[Entry]:
+    """Give alike cables of a pull in so many ducts, and their reels."""
+    count = line.cable_count * ducts
+    yield Entry(
+        TakeoffItem.CABLE,
+        line.exact_length * count,
+        index,
+        place,
+        f"{count} x {text_of(tell.given(line.order_length))}, {way}",
+        size=size,
+        waste=line.waste_percent,
+        order=line.order_length.si * count,
+    )
+    if line.reel_count is not None:
+        yield Entry(TakeoffItem.CABLE_REEL, line.reel_count * ducts, index, place, way, size=size, ordered=True)
 
 
 def _attachment(run: DuctRun, number: int) -> Attachment:

@@ -8,8 +8,8 @@ from ductrun.engineering.pulling import Straight
 from ductrun.kit.telling import Telling
 from ductrun.kit.wording import listing, text_of
 from ductrun.subjects.conduit.choices import JoiningMethod, RunEnd
+from ductrun.subjects.conduit.joining import Joined
 from ductrun.subjects.duct_run.assessment import AssessedStretch, Piece
-from ductrun.subjects.duct_run.laid import LaidSection
 from ductrun.subjects.duct_run.takeoff.above_ground import cement_entry, sticks_of
 from ductrun.subjects.duct_run.takeoff.entries import Entry, SizeOfLine, sized
 from ductrun.subjects.duct_run.transitions import called
@@ -39,11 +39,14 @@ def duct_entries(index: int, at: int, stretch: AssessedStretch, piece: Piece, te
         package=None if joined is None else f"stick of {joined.stick_length}",
         ordered=True,
     )
-    for one in piece.sections:
-        yield from _bend(index, one, named, count, stretch)
-    if joined is None:
-        return
-    ducts = f"{count} {'duct' if count == 1 else 'ducts'}"
+    yield from _bends(index, piece, named, named_by_section=stretch.laid.given.sections is not None)
+    if joined is not None:
+        yield from _joints(index, place, piece, joined, named)
+
+
+def _joints(index: int, place: str, piece: Piece, joined: Joined, named: SizeOfLine) -> Iterator[Entry]:
+    """Give what joins and finishes ducts."""
+    ducts = _ducts_in_words(piece.duct_count)
     fitted = f"{ducts}, with the change to {listing(list(dict.fromkeys(piece.to)))}" if piece.to else ducts
     fused = joined.ducts.method is JoiningMethod.FUSED
     for item, number, member, bought in (
@@ -52,30 +55,36 @@ def duct_entries(index: int, at: int, stretch: AssessedStretch, piece: Piece, te
         (TakeoffItem.END_BELL, joined.finish_count(RunEnd.END_BELL), "end_bell_count", True),
         (TakeoffItem.TERMINAL_ADAPTER, joined.finish_count(RunEnd.ADAPTER), "adapter_count", True),
     ):
-        words = ducts if item not in _FITTINGS else fitted
-        yield Entry(item, number, index, f"{place}/joints/{member}", words, *named, ordered=bought)
+        if number:
+            words = ducts if item not in _FITTINGS else fitted
+            yield Entry(item, number, index, f"{place}/joints/{member}", words, *named, ordered=bought)
     if joined.cement is not None:
         place, words = f"{place}/joints/cement_volume", f"{joined.joint_count} joints of {called(piece.conduit)}"
         yield cement_entry(joined.cement.volume, index, place, words)
 
 
-def _bend(index: int, one: LaidSection, named: SizeOfLine, count: int, stretch: AssessedStretch) -> Iterator[Entry]:
-    """Give a bend that is bought or bent; what is laid on a curve is conduit."""
-    element = one.element
-    if isinstance(element, Straight):
-        return
-    item = TakeoffItem.ELBOW if one.is_elbow else TakeoffItem.FIELD_BEND if one.made is BendMade.FIELD_BEND else None
-    if item is None:
-        return
-    ducts = f"{count} {'duct' if count == 1 else 'ducts'}"
-    yield Entry(
-        item,
-        count,
-        index,
-        f"stretches/{index}/length",
-        f"{ducts}, one in each at {inside(one.name)}" if stretch.laid.given.sections else f"{ducts}, one in each",
-        *named,
-        angle=element.angle,
-        radius=element.radius,
-        ordered=item is TakeoffItem.ELBOW,
-    )
+def _bends(index: int, piece: Piece, named: SizeOfLine, *, named_by_section: bool) -> Iterator[Entry]:
+    """Give the bends that are bought or bent; what is laid on a curve is conduit."""
+    count, place = piece.duct_count, f"stretches/{index}/length"
+    words = f"{_ducts_in_words(count)}, one in each"
+    for one in piece.sections:
+        element = one.element
+        if isinstance(element, Straight):
+            continue
+        bought = one.is_elbow
+        if bought or one.made is BendMade.FIELD_BEND:
+            yield Entry(
+                TakeoffItem.ELBOW if bought else TakeoffItem.FIELD_BEND,
+                count,
+                index,
+                place,
+                f"{words} at {inside(one.name)}" if named_by_section else words,
+                *named,
+                angle=element.angle,
+                radius=element.radius,
+                ordered=bought,
+            )
+
+
+def _ducts_in_words(count: int) -> str:
+    return "1 duct" if count == 1 else f"{count} ducts"

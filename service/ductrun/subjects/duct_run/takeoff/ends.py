@@ -52,12 +52,12 @@ def _end(index: int, stop: Stop, stretch: AssessedStretch, tell: Telling) -> _En
         return None
     rises = any(riser.stop is stop for riser in stretch.risers)
     alike: dict[SizeOfLine, list[int]] = {}
-    known: dict[int, SizeOfLine] = {}
+    lying = {
+        id(conduit): alike.setdefault(sized(conduit_of_riser(stop, conduit) if rises else conduit, tell), [])
+        for conduit in stretch.bank.conduits
+    }
     for duct, place in enumerate(stretch.bank.ducts):
-        conduit = place.conduit
-        if id(conduit) not in known:
-            known[id(conduit)] = sized(conduit_of_riser(stop, conduit) if rises else conduit, tell)
-        alike.setdefault(known[id(conduit)], []).append(duct)
+        lying[id(place.conduit)].append(duct)
     return _End(index, stop, alike)
 
 
