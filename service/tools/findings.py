@@ -13,14 +13,14 @@ from ductrun.http.descriptions import subject_of
 from ductrun.http.problems import ASSUMPTION_CODES, QUERY_CODES, REQUEST_CODES
 from ductrun.subjects import OPERATIONS
 
-from tools.sentences import BLANK, Module
+from tools.sentences import BLANK, Module, module_at
 
 SUBJECTS = Path(ductrun.__file__).parent / "subjects"
 _HEAD = f"""\
 # Every code of a finding, a caution or a fault
 
-Written by `tools.pages` from the source. A code keeps its meaning; its sentence may be worded better, and more codes may
-come. `{BLANK}` stands for the figures and names of the question.
+Written by `tools.pages` from the source. A code keeps its meaning; its sentence may be worded better, and more codes
+may come. `{BLANK}` stands for the figures and names of the question.
 
 | | where it is told |
 |---|---|
@@ -65,12 +65,12 @@ def _of_any_request() -> list[Told]:
 
 def told_in(folder: Path) -> list[Told]:
     """Give what the modules of a folder may tell, by code, the graver first."""
-    found = {told for path in sorted(folder.rglob("*.py")) for told in _told(Module(path))}
+    found = {told for path in sorted(folder.rglob("*.py")) for told in _told(module_at(path))}
     return sorted(found, key=lambda one: (one.code, _IN_ORDER.index(one.kind), one.sentence))
 
 
 def _told(module: Module) -> Iterator[Told]:
-    for call in module.calls():
+    for call in module.calls:
         if not isinstance(call.func, ast.Attribute):
             continue
         given = {one.arg: one.value for one in call.keywords}

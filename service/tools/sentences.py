@@ -37,26 +37,22 @@ class Module:
     """A module of the source with what is needed to follow its names."""
 
     def __init__(self, path: Path) -> None:
-        """Read it."""
-        self.path = path
+        """Read it, and note what its names may be looked up in."""
         self.tree = ast.parse(path.read_text(encoding="utf-8"))
-        self.inside: dict[ast.AST, ast.AST] = {}
-        for node in ast.walk(self.tree):
-            for child in ast.iter_child_nodes(node):
-                self.inside[child] = node
-        self.functions = {node.name: node for node in ast.walk(self.tree) if isinstance(node, Function)}
+        every = list(ast.walk(self.tree))
+        self.inside = {child: node for node in every for child in ast.iter_child_nodes(node)}
+        self.functions = {node.name: node for node in every if isinstance(node, Function)}
+        self.calls = sorted((node for node in every if isinstance(node, ast.Call)), key=lambda one: one.lineno)
         self.imported = {
             alias.asname or alias.name: (str(node.module), alias.name)
-            for node in ast.walk(self.tree)
+            for node in every
             if isinstance(node, ast.ImportFrom)
             for alias in node.names
         }
-
-    def calls(self) -> Iterator[ast.Call]:
-        """Give every call, in the order of the source."""
-        yield from sorted(
-            (node for node in ast.walk(self.tree) if isinstance(node, ast.Call)), key=lambda one: one.lineno
-        )
+        self.assignments: dict[ast.AST, list[ast.Assign | ast.AnnAssign | ast.NamedExpr]] = {}
+        for node in every:
+            if isinstance(node, ast.Assign | ast.AnnAssign | ast.NamedExpr):
+                self.assignments.setdefault(self.function_of(node) or self.tree, []).append(node)
 
     def function_of(self, node: ast.AST) -> Function | None:
         """Give the function a node stands in."""
@@ -137,13 +133,8 @@ class Module:
             yield choices, value
 
     def _assigned(self, name: str, scope: ast.AST) -> Iterator[tuple[ast.AST, Choices, ast.AST]]:
-        for node in ast.walk(scope) if scope is not self.tree else ast.iter_child_nodes(scope):
-            if isinstance(node, ast.Assign):
-                targets: list[ast.expr] = node.targets
-            elif isinstance(node, ast.AnnAssign | ast.NamedExpr):
-                targets = [node.target]
-            else:
-                continue
+        for node in self.assignments.get(scope, ()):
+            targets: list[ast.expr] = node.targets if isinstance(node, ast.Assign) else [node.target]
             for target in targets:
                 if isinstance(target, ast.Name) and target.id == name and node.value is not None:
                     yield node, self._branches(node, scope), node.value
@@ -153,9 +144,7 @@ class Module:
                         for choices, part in self._parts(node.value, names.index(name)):
                             yield node, {**self._branches(node, scope), **choices}, part
 
-    def _before(
-        self, use: ast.Name, held: Iterator[tuple[ast.AST, Choices, ast.AST]]
-    ) -> list[tuple[Choices, ast.AST]]:
+    def _before(self, use: ast.Name, held: Iterator[tuple[ast.AST, Choices, ast.AST]]) -> list[tuple[Choices, ast.AST]]:
         """Leave out what is set after the use of a name, and what is surely set anew before it."""
         around = {use, *self._above(use)}
         found: dict[ast.AST, list[tuple[Choices, ast.AST]]] = {}
@@ -195,7 +184,7 @@ class Module:
         parameters = [one.arg for one in (*function.args.posonlyargs, *function.args.args)]
         if name not in parameters + [one.arg for one in function.args.kwonlyargs]:
             return
-        for call in self.calls():
+        for call in self.calls:
             if isinstance(call.func, ast.Name) and call.func.id == function.name:
                 given = dict(zip(parameters, call.args, strict=False))
                 given |= {one.arg: one.value for one in call.keywords if one.arg}
@@ -215,7 +204,8 @@ class Module:
         """Give what stands in a dictionary of the module, whatever it is looked up by."""
         for _, table in self._set_to(name, self.tree):
             if isinstance(table, ast.Dict):
-                yield from (({ast.dump(looked_up): row}, one) for row, one in enumerate(table.values))
+                for row, one in enumerate(table.values):
+                    yield {ast.dump(looked_up): row}, one
             elif isinstance(table, ast.DictComp):
                 yield {}, table.value
 
@@ -237,4 +227,10 @@ class Module:
 def module_of(name: str) -> Module | None:
     """Give a module of the service by its name."""
     found = importlib.util.find_spec(name) if name.startswith("ductrun.") else None
-    return Module(Path(found.origin)) if found is not None and found.origin else None
+    return module_at(Path(found.origin)) if found is not None and found.origin else None
+
+
+@cache
+def module_at(path: Path) -> Module:
+    """Read a module of the source, once."""
+    return Module(path)

@@ -180,3 +180,4 @@ Setting = TypeAliasType(
         ),
     ],
 )
+BURIED = {"encased", "direct_buried"}
