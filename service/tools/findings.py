@@ -95,6 +95,7 @@ def _together(module: Module, kind: ast.AST | None, code: ast.AST | None, messag
 def _tidy(sentence: str) -> str:
     """Write blanks that meet as one, and nothing that a table would take for its own."""
     text = re.sub(rf"{BLANK}(?:[ ,]*{BLANK})+", BLANK, " ".join(sentence.split())).replace("|", "\\|")
+    text = re.sub(rf"{BLANK}(?=[A-Za-z])", f"{BLANK} ", text)
     return "worded by the case" if text == BLANK else text
 
 
