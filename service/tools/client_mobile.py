@@ -2,14 +2,13 @@
 
 It needs Java 17, node with npm, and PyPI for the generator: what it fetches is named by hash. The Kotlin client stands
 on HttpURLConnection, which every JVM and Android has, and kotlinx.serialization. No Swift compiler is to be had here:
-every member of the generated models is held to have a type that is known.
+every member of the generated models is held to have a type that is known, and the five lines are read against them.
 """
 
 from __future__ import annotations
 
 import json
 import os
-import re
 import shutil
 import subprocess
 import sys
@@ -19,6 +18,8 @@ from pathlib import Path
 
 from tools.client_schemas import REPOSITORY, Contract
 from tools.live import serving
+from tools.swift_client import declared, unknown_types, unwritable
+from tools.swift_program import unsaid
 
 HERE = REPOSITORY / "clients" / "mobile"
 BUILD = REPOSITORY / "build" / "mobile"
@@ -33,7 +34,6 @@ PINNED: dict[str, tuple[str, ...]] = {
 }
 # an optional member that is not given must be left out: the service takes no null
 _LEFT_OUT = ("encodeDefaults = true", "encodeDefaults = false\n            explicitNulls = false")
-_KNOWN = {"String", "Double", "Int", "Int32", "Bool"}
 
 
 def run(*command: str | Path, folder: Path = REPOSITORY) -> str:
@@ -94,29 +94,23 @@ def kotlin(folder: Path) -> str:
     return f"Kotlin: {len(sources)} files compiled to {size} KiB, its five lines run in {seconds:.1f} s"
 
 
-def unknown_types(folder: Path) -> list[str]:
-    """Give every member of the Swift models whose type is none that is known."""
-    texts = {path.stem: path.read_text(encoding="utf-8") for path in folder.rglob("Models/*.swift")}
-    defined = {name for text in texts.values() for name in re.findall(r"\b(?:struct|enum|class) (\w+)", text)} | _KNOWN
-    found = []
-    for name, text in texts.items():
-        members = re.findall(r"^    public (?:private\(set\) )?(?:var|let) (\w+): ([^={\n]+)", text, re.MULTILINE)
-        cases = re.findall(r"^    case (\w+)\((\w+)\)", text, re.MULTILINE)
-        for member, written in members + cases:
-            kind = written.strip().strip("[]?")
-            if kind not in defined:
-                found.append(f"{name}.{member}: {written.strip()}")
-    return found
-
-
 def swift(folder: Path) -> str:
-    """Read the Swift models: a member of an unknown type is a fault, and so is an object that is not there."""
-    found = unknown_types(folder)
+    """Read the Swift client: every object is there, every member of a known type, and five lines say what it has."""
+    contract = Contract()
+    untyped = frozenset(f"{name}.{member}" for name, member in contract.untyped)
     written = {path.stem for path in folder.rglob("Models/*.swift")}
-    found += [f"{name} is not there" for name in Contract().schemas if name not in written]
+    found = unknown_types(folder, untyped) + unwritable(folder)
+    found += [f"{name} is not there" for name in contract.schemas if name not in written]
+    found += unsaid(five_of_swift(), declared(folder))
     if found:
         sys.exit("Swift cannot know:\n" + "\n".join(found[:40]))
-    return f"Swift: {len(written)} models read, every member of a known type; not compiled, for want of a compiler"
+    return f"Swift: {len(written)} models and five lines read, every name known; not compiled, for want of a compiler"
+
+
+def five_of_swift() -> str:
+    """Give the Swift program without its imports."""
+    text = (HERE / "Five.swift").read_text(encoding="utf-8")
+    return text.partition("import Ductrun\n")[2]
 
 
 def main() -> int:

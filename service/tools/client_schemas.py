@@ -51,6 +51,16 @@ class Contract:
                     found[name] = (schema["discriminator"]["propertyName"], value)
         return found
 
+    @property
+    def untyped(self) -> list[tuple[str, str]]:
+        """Every member of which the contract says no more than that it is an object, as name and member."""
+        return [
+            (name, member)
+            for name, schema in self.schemas.items()
+            for member, described in schema.get("properties", {}).items()
+            if described.get("type") == "object" and "properties" not in described
+        ]
+
     @cached_property
     def operations(self) -> list[Asked]:
         """Every operation that takes one question; the stream is written by hand in each client."""
