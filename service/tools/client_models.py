@@ -81,7 +81,7 @@ def _record(contract: Contract, name: str, schema: dict[str, Any]) -> Iterator[s
         return
     tag, value = contract.tags.get(name, (None, None))
     tagged = f", tag_field={_text(tag)}, tag={_text(value)}" if tag and value else ""
-    yield f"class {name}(Struct, kw_only=True, omit_defaults=True{tagged}):"
+    yield f"class {name}(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True{tagged}):"
     yield _documented(schema, "    ")
     required = schema.get("required", [])
     in_order = sorted(schema["properties"], key=lambda member: (member not in required, member))

@@ -1567,7 +1567,9 @@ WIRING_METHOD_VALUES: Final[tuple[WiringMethod, ...]] = (
 """What is buried, for its cover."""
 
 
-class AboveGroundSetting(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="above_ground"):
+class AboveGroundSetting(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="above_ground"
+):
     """Above ground, on supports."""
 
     kind: ClassVar[Literal["above_ground"]] = "above_ground"
@@ -1593,14 +1595,14 @@ class AboveGroundSetting(Struct, kw_only=True, omit_defaults=True, tag_field="ki
     """What it meets there beside being above ground."""
 
 
-class Alive(Struct, kw_only=True, omit_defaults=True):
+class Alive(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The process answers."""
 
     status: str
     """The word `alive`."""
 
 
-class AmpacityAnswer(Struct, kw_only=True, omit_defaults=True):
+class AmpacityAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of ampacity with everything that defends it."""
 
     assumptions: list[Assumption]
@@ -1631,7 +1633,9 @@ class AmpacityAnswer(Struct, kw_only=True, omit_defaults=True):
     """How it was worked out, step by step, if asked for."""
 
 
-class AmpacityItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="ampacity"):
+class AmpacityItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="ampacity"
+):
     """A question of ampacity."""
 
     id: str
@@ -1643,7 +1647,9 @@ class AmpacityItem(Struct, kw_only=True, omit_defaults=True, tag_field="operatio
     """The body of `POST /v1/ampacity`."""
 
 
-class AmpacityItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="ampacity"):
+class AmpacityItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="ampacity"
+):
     """An answer of ampacity."""
 
     answer: AmpacityAnswer
@@ -1661,7 +1667,7 @@ class AmpacityItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="op
     """Fixed text that says: answer."""
 
 
-class AmpacityRequest(Struct, kw_only=True, omit_defaults=True):
+class AmpacityRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A bank in the earth, and the circuits in its ducts."""
 
     bank: DuctBank
@@ -1717,7 +1723,7 @@ class AmpacityRequest(Struct, kw_only=True, omit_defaults=True):
     """What is asked beside the ampacity."""
 
 
-class AmpacityResult(Struct, kw_only=True, omit_defaults=True):
+class AmpacityResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What the bank may carry, and how warm it becomes."""
 
     ampacity: Current
@@ -1772,7 +1778,7 @@ class AmpacityResult(Struct, kw_only=True, omit_defaults=True):
     """That carries the currents, taken by all circuits alike; if asked."""
 
 
-class AmpacitySensitivity(Struct, kw_only=True, omit_defaults=True):
+class AmpacitySensitivity(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What a member of the request, greater by a step, makes of the ampacity."""
 
     ampacity: Current
@@ -1788,7 +1794,9 @@ class AmpacitySensitivity(Struct, kw_only=True, omit_defaults=True):
     """By how much it is greater."""
 
 
-class AmpacityStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="ampacity"):
+class AmpacityStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="ampacity"
+):
     """An answer of ampacity."""
 
     answer: AmpacityAnswer
@@ -1900,7 +1908,7 @@ class AnyQuantity(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = False
 
 
-class Anywhere(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="anywhere"):
+class Anywhere(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="anywhere"):
     """Pull points may stand anywhere on a straight, at places no more than a spacing apart."""
 
     kind: ClassVar[Literal["anywhere"]] = "anywhere"
@@ -1933,7 +1941,7 @@ class Area(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class Assumption(Struct, kw_only=True, omit_defaults=True):
+class Assumption(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A value taken for want of one, with every member it stands in for; a quantity too, where it
     is a figure."""
 
@@ -1956,7 +1964,7 @@ class Assumption(Struct, kw_only=True, omit_defaults=True):
     """Id of the source in the table of sources."""
 
 
-class BankGround(Struct, kw_only=True, omit_defaults=True):
+class BankGround(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Bare conductors in the envelope."""
 
     size: ConductorSize
@@ -1972,7 +1980,7 @@ class BankGround(Struct, kw_only=True, omit_defaults=True):
     """Waste on the length, in percent."""
 
 
-class BankGroundTakeoff(Struct, kw_only=True, omit_defaults=True):
+class BankGroundTakeoff(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The conductors of the ground."""
 
     conductor_length: Length
@@ -1985,7 +1993,7 @@ class BankGroundTakeoff(Struct, kw_only=True, omit_defaults=True):
     """Size of the conductors."""
 
 
-class BareCable(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="bare"):
+class BareCable(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="bare"):
     """A bare conductor by size, from Chapter 9, Table 8; the circle around all strands counts."""
 
     kind: ClassVar[Literal["bare"]] = "bare"
@@ -2031,7 +2039,7 @@ class BareCable(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag=
     """Temper or alloy of the metal."""
 
 
-class Basis(Struct, kw_only=True, omit_defaults=True):
+class Basis(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What the answer rests on."""
 
     service_version: str
@@ -2047,7 +2055,7 @@ class Basis(Struct, kw_only=True, omit_defaults=True):
     """Code and edition followed; absent where a calculation follows none."""
 
 
-class BatchAnswer(Struct, kw_only=True, omit_defaults=True):
+class BatchAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What became of each question, in order."""
 
     failed_count: int
@@ -2060,20 +2068,22 @@ class BatchAnswer(Struct, kw_only=True, omit_defaults=True):
     """What became of each, in the order asked."""
 
 
-class BatchRequest(Struct, kw_only=True, omit_defaults=True):
+class BatchRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Questions to answer in one go."""
 
     items: list[BatchItem]
     """The questions, of any calculations in any order."""
 
 
-class BetweenSections(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="between_sections"):
+class BetweenSections(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="between_sections"
+):
     """Pull points may stand at either end of every straight."""
 
     kind: ClassVar[Literal["between_sections"]] = "between_sections"
 
 
-class BoredSetting(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="bored"):
+class BoredSetting(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="bored"):
     """In a bore; how the ducts are drawn into it is not judged."""
 
     kind: ClassVar[Literal["bored"]] = "bored"
@@ -2098,7 +2108,7 @@ class BoredSetting(Struct, kw_only=True, omit_defaults=True, tag_field="kind", t
     """What lies above, for the least cover."""
 
 
-class BoxCandidate(Struct, kw_only=True, omit_defaults=True):
+class BoxCandidate(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A box that can be had."""
 
     depth: Length
@@ -2120,7 +2130,7 @@ class BoxCandidate(Struct, kw_only=True, omit_defaults=True):
     """From bottom to top, as listed."""
 
 
-class BoxCircuit(Struct, kw_only=True, omit_defaults=True):
+class BoxCircuit(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Conductors that enter a box together and leave it together."""
 
     name: str
@@ -2133,7 +2143,7 @@ class BoxCircuit(Struct, kw_only=True, omit_defaults=True):
     """Whether it is spliced or tapped in the box."""
 
 
-class BoxEntry(Struct, kw_only=True, omit_defaults=True):
+class BoxEntry(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A raceway that enters a box, or above the threshold voltage a cable."""
 
     circuits: list[str]
@@ -2157,7 +2167,7 @@ class BoxEntry(Struct, kw_only=True, omit_defaults=True):
     """Row of its wall, from 1 at the back; of the back itself from the bottom."""
 
 
-class BoxSize(Struct, kw_only=True, omit_defaults=True):
+class BoxSize(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Inside dimensions of a box; of a handhole without a bottom the depth is to the ends of the
     raceways."""
 
@@ -2171,7 +2181,7 @@ class BoxSize(Struct, kw_only=True, omit_defaults=True):
     """From bottom to top. From 0.1 in to 1200 in."""
 
 
-class BrakingCase(Struct, kw_only=True, omit_defaults=True):
+class BrakingCase(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The pull at the low friction, at which the cable runs away most, from its own least brake."""
 
     friction_coefficient: float
@@ -2190,7 +2200,7 @@ class BrakingCase(Struct, kw_only=True, omit_defaults=True):
     """Highest sidewall pressure, if there is a bend."""
 
 
-class CableConductor(Struct, kw_only=True, omit_defaults=True):
+class CableConductor(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The conductors within one cable, which a pulling eye holds and which carry the current."""
 
     count: int
@@ -2213,7 +2223,7 @@ class CableConductor(Struct, kw_only=True, omit_defaults=True):
     """Temper or alloy of the metal."""
 
 
-class CableInsulation(Struct, kw_only=True, omit_defaults=True):
+class CableInsulation(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The insulation of one conductor, with the screens on both sides of it."""
 
     material: CoveringMaterial
@@ -2227,7 +2237,7 @@ class CableInsulation(Struct, kw_only=True, omit_defaults=True):
     up to the jacket is taken for insulation, unless a shield lies there. From 0.001 in to 10 in."""
 
 
-class CableJacketLayer(Struct, kw_only=True, omit_defaults=True):
+class CableJacketLayer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The jacket around the cable."""
 
     material: CoveringMaterial
@@ -2240,7 +2250,7 @@ class CableJacketLayer(Struct, kw_only=True, omit_defaults=True):
     """Its thermal resistivity. From 0.01 K.m/W to 50 K.m/W."""
 
 
-class CableLayers(Struct, kw_only=True, omit_defaults=True):
+class CableLayers(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What lies between the conductor of a cable and its surface."""
 
     insulation: CableInsulation
@@ -2260,7 +2270,7 @@ class CableLayers(Struct, kw_only=True, omit_defaults=True):
     """Metal shield of one conductor, if it has one."""
 
 
-class CableLine(Struct, kw_only=True, omit_defaults=True):
+class CableLine(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """So many of one cable."""
 
     cable: Cable
@@ -2270,7 +2280,7 @@ class CableLine(Struct, kw_only=True, omit_defaults=True):
     """How many, grounding and bonding conductors included."""
 
 
-class CableOrder(Struct, kw_only=True, omit_defaults=True):
+class CableOrder(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What is added to the route at each of its two ends, and how the cable comes."""
 
     racking: Length | None = None
@@ -2290,7 +2300,7 @@ class CableOrder(Struct, kw_only=True, omit_defaults=True):
     """Waste added to the length."""
 
 
-class CableShield(Struct, kw_only=True, omit_defaults=True):
+class CableShield(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The metal shield over the insulation of one conductor."""
 
     mean_diameter: Length | None = None
@@ -2304,7 +2314,7 @@ class CableShield(Struct, kw_only=True, omit_defaults=True):
     ohm/1000ft."""
 
 
-class Caution(Struct, kw_only=True, omit_defaults=True):
+class Caution(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A usual caution of the work at hand, whatever the figures."""
 
     citation: str
@@ -2318,7 +2328,7 @@ class Caution(Struct, kw_only=True, omit_defaults=True):
     """The sentence for people."""
 
 
-class Circuit(Struct, kw_only=True, omit_defaults=True):
+class Circuit(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Alike cables in one or several ducts."""
 
     cables: list[CableLine] | None = None
@@ -2358,7 +2368,7 @@ class Circuit(Struct, kw_only=True, omit_defaults=True):
     out. From 1 V to 1e+06 V."""
 
 
-class CircuitAmpacity(Struct, kw_only=True, omit_defaults=True):
+class CircuitAmpacity(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One circuit, all its sets together."""
 
     conductor_current: Current
@@ -2405,7 +2415,7 @@ class CircuitAmpacity(Struct, kw_only=True, omit_defaults=True):
     """Where its current was given."""
 
 
-class CircuitFill(Struct, kw_only=True, omit_defaults=True):
+class CircuitFill(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A circuit in one conduit of its way."""
 
     fill: FillResult
@@ -2421,7 +2431,7 @@ class CircuitFill(Struct, kw_only=True, omit_defaults=True):
     """Trade size, where it is given."""
 
 
-class CircuitPulls(Struct, kw_only=True, omit_defaults=True):
+class CircuitPulls(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One pull of a circuit between two stops."""
 
     cables_to_order: list[OrderedCable]
@@ -2462,7 +2472,7 @@ class CircuitPulls(Struct, kw_only=True, omit_defaults=True):
     """Where pull points would help, if it does not comply."""
 
 
-class CompactCable(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="compact"):
+class CompactCable(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="compact"):
     """Insulated building wire of compact stranding by marking and size, from Chapter 9, Table
     5A."""
 
@@ -2509,7 +2519,7 @@ class CompactCable(Struct, kw_only=True, omit_defaults=True, tag_field="kind", t
     """Temper or alloy of the metal."""
 
 
-class ComparedCount(Struct, kw_only=True, omit_defaults=True):
+class ComparedCount(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A count of a run beside that of the base."""
 
     value: int
@@ -2522,7 +2532,7 @@ class ComparedCount(Struct, kw_only=True, omit_defaults=True):
     """The difference in percent of the base."""
 
 
-class ComparedFinding(Struct, kw_only=True, omit_defaults=True):
+class ComparedFinding(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A finding that one of two runs has, by its pointer in that run."""
 
     code: str
@@ -2538,7 +2548,7 @@ class ComparedFinding(Struct, kw_only=True, omit_defaults=True):
     """JSON pointer of the member it is about."""
 
 
-class ComparedLength(Struct, kw_only=True, omit_defaults=True):
+class ComparedLength(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A length of a run beside that of the base."""
 
     length: Length
@@ -2551,7 +2561,7 @@ class ComparedLength(Struct, kw_only=True, omit_defaults=True):
     """The difference in percent of the base."""
 
 
-class ComparedLine(Struct, kw_only=True, omit_defaults=True):
+class ComparedLine(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One line of the takeoffs that is not the same in all runs."""
 
     description: str
@@ -2582,7 +2592,7 @@ class ComparedLine(Struct, kw_only=True, omit_defaults=True):
     """Trade size, conductor size or bar size."""
 
 
-class ComparedNumber(Struct, kw_only=True, omit_defaults=True):
+class ComparedNumber(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A figure of a run beside that of the base."""
 
     value: float
@@ -2595,7 +2605,7 @@ class ComparedNumber(Struct, kw_only=True, omit_defaults=True):
     """The difference in percent of the base."""
 
 
-class ComparedQuantity(Struct, kw_only=True, omit_defaults=True):
+class ComparedQuantity(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A quantity of a takeoff beside that of the base."""
 
     quantity: TakeoffQuantity
@@ -2608,7 +2618,7 @@ class ComparedQuantity(Struct, kw_only=True, omit_defaults=True):
     """The difference in percent of the base."""
 
 
-class ComparedRun(Struct, kw_only=True, omit_defaults=True):
+class ComparedRun(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One run: what it says of its limits, its place, its figures beside those of the base, its
     findings."""
 
@@ -2666,7 +2676,7 @@ class ComparedRun(Struct, kw_only=True, omit_defaults=True):
     """What this run says of its limits."""
 
 
-class ConcreteCover(Struct, kw_only=True, omit_defaults=True):
+class ConcreteCover(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Concrete outside the ducts."""
 
     bottom: Length | None = None
@@ -2688,7 +2698,7 @@ class ConductorArea(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class ConductorCountAnswer(Struct, kw_only=True, omit_defaults=True):
+class ConductorCountAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of conductor-count with everything that defends it."""
 
     assumptions: list[Assumption]
@@ -2719,7 +2729,9 @@ class ConductorCountAnswer(Struct, kw_only=True, omit_defaults=True):
     """How it was worked out, step by step, if asked for."""
 
 
-class ConductorCountItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="conductor_count"):
+class ConductorCountItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="conductor_count"
+):
     """A question of conductor_count."""
 
     id: str
@@ -2731,7 +2743,9 @@ class ConductorCountItem(Struct, kw_only=True, omit_defaults=True, tag_field="op
     """The body of `POST /v1/conductor-count`."""
 
 
-class ConductorCountItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="conductor_count"):
+class ConductorCountItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="conductor_count"
+):
     """An answer of conductor_count."""
 
     answer: ConductorCountAnswer
@@ -2749,7 +2763,7 @@ class ConductorCountItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_fie
     """Fixed text that says: answer."""
 
 
-class ConductorCountRequest(Struct, kw_only=True, omit_defaults=True):
+class ConductorCountRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One cable, and the conduit to be filled with it."""
 
     cable: Cable
@@ -2771,7 +2785,7 @@ class ConductorCountRequest(Struct, kw_only=True, omit_defaults=True):
     single conductor of Tables 5, 5A and 8 is always rounded, as the counts of Annex C are."""
 
 
-class ConductorCountResult(Struct, kw_only=True, omit_defaults=True):
+class ConductorCountResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """How many may be in the conduit, and what decided."""
 
     conductor_area: Area
@@ -2803,7 +2817,7 @@ class ConductorCountResult(Struct, kw_only=True, omit_defaults=True):
 
 
 class ConductorCountStreamAnswer(
-    Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="conductor_count"
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="conductor_count"
 ):
     """An answer of conductor_count."""
 
@@ -2825,7 +2839,7 @@ class ConductorCountStreamAnswer(
     """Fixed text that says: answer."""
 
 
-class ConductorRow(Struct, kw_only=True, omit_defaults=True):
+class ConductorRow(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One size of one conductor of Chapter 9, Table 5, 5A or 8."""
 
     area: Area
@@ -2856,7 +2870,7 @@ class ConductorRow(Struct, kw_only=True, omit_defaults=True):
     """Make-up, where the table tells."""
 
 
-class ConductorTable(Struct, kw_only=True, omit_defaults=True):
+class ConductorTable(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Conductor dimensions, with the hash of all tables."""
 
     rows: list[ConductorRow]
@@ -2866,7 +2880,7 @@ class ConductorTable(Struct, kw_only=True, omit_defaults=True):
     """Hash of all reference tables."""
 
 
-class ConduitRow(Struct, kw_only=True, omit_defaults=True):
+class ConduitRow(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One trade size of one conduit type; utility duct has no inside diameter here."""
 
     metric_designator: int
@@ -2906,7 +2920,7 @@ class ConduitRow(Struct, kw_only=True, omit_defaults=True):
     """Standing of outside diameter and wall."""
 
 
-class ConduitSizeAnswer(Struct, kw_only=True, omit_defaults=True):
+class ConduitSizeAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of conduit-size with everything that defends it."""
 
     assumptions: list[Assumption]
@@ -2937,7 +2951,9 @@ class ConduitSizeAnswer(Struct, kw_only=True, omit_defaults=True):
     """How it was worked out, step by step, if asked for."""
 
 
-class ConduitSizeItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="conduit_size"):
+class ConduitSizeItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="conduit_size"
+):
     """A question of conduit_size."""
 
     id: str
@@ -2949,7 +2965,9 @@ class ConduitSizeItem(Struct, kw_only=True, omit_defaults=True, tag_field="opera
     """The body of `POST /v1/conduit-size`."""
 
 
-class ConduitSizeItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="conduit_size"):
+class ConduitSizeItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="conduit_size"
+):
     """An answer of conduit_size."""
 
     answer: ConduitSizeAnswer
@@ -2967,7 +2985,7 @@ class ConduitSizeItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field=
     """Fixed text that says: answer."""
 
 
-class ConduitSizeRequest(Struct, kw_only=True, omit_defaults=True):
+class ConduitSizeRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What goes into a conduit whose size is asked for."""
 
     cables: list[CableLine]
@@ -2992,7 +3010,7 @@ class ConduitSizeRequest(Struct, kw_only=True, omit_defaults=True):
     """Share of the permitted area to leave free, in percent."""
 
 
-class ConduitSizeResult(Struct, kw_only=True, omit_defaults=True):
+class ConduitSizeResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The smallest size that complies, its neighbors, and what small changes would do."""
 
     candidates: list[SizeCandidate]
@@ -3023,7 +3041,9 @@ class ConduitSizeResult(Struct, kw_only=True, omit_defaults=True):
     """Smallest trade size that complies; absent if none does."""
 
 
-class ConduitSizeStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="conduit_size"):
+class ConduitSizeStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="conduit_size"
+):
     """An answer of conduit_size."""
 
     answer: ConduitSizeAnswer
@@ -3044,7 +3064,7 @@ class ConduitSizeStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_fiel
     """Fixed text that says: answer."""
 
 
-class ConduitTable(Struct, kw_only=True, omit_defaults=True):
+class ConduitTable(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Conduit and duct dimensions, with the hash of all tables."""
 
     rows: list[ConduitRow]
@@ -3054,7 +3074,7 @@ class ConduitTable(Struct, kw_only=True, omit_defaults=True):
     """Hash of all reference tables."""
 
 
-class CoverAnswer(Struct, kw_only=True, omit_defaults=True):
+class CoverAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of cover with everything that defends it."""
 
     assumptions: list[Assumption]
@@ -3085,7 +3105,7 @@ class CoverAnswer(Struct, kw_only=True, omit_defaults=True):
     """How it was worked out, step by step, if asked for."""
 
 
-class CoverItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="cover"):
+class CoverItem(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="cover"):
     """A question of cover."""
 
     id: str
@@ -3097,7 +3117,9 @@ class CoverItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation",
     """The body of `POST /v1/cover`."""
 
 
-class CoverItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="cover"):
+class CoverItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="cover"
+):
     """An answer of cover."""
 
     answer: CoverAnswer
@@ -3115,7 +3137,7 @@ class CoverItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="opera
     """Fixed text that says: answer."""
 
 
-class CoverRequest(Struct, kw_only=True, omit_defaults=True):
+class CoverRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What is buried, and where."""
 
     location: BurialLocation
@@ -3149,7 +3171,7 @@ class CoverRequest(Struct, kw_only=True, omit_defaults=True):
     """Whether a raceway is listed for direct burial without encasement."""
 
 
-class CoverResult(Struct, kw_only=True, omit_defaults=True):
+class CoverResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The least cover and how it is measured."""
 
     concrete_required: Length
@@ -3171,7 +3193,9 @@ class CoverResult(Struct, kw_only=True, omit_defaults=True):
     """By how much it exceeds the least; below 0 if it is too shallow."""
 
 
-class CoverStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="cover"):
+class CoverStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="cover"
+):
     """An answer of cover."""
 
     answer: CoverAnswer
@@ -3214,7 +3238,7 @@ class Density(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class Digging(Struct, kw_only=True, omit_defaults=True):
+class Digging(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """How a trench is dug and filled."""
 
     bedding: Length | None = None
@@ -3270,7 +3294,9 @@ class Digging(Struct, kw_only=True, omit_defaults=True):
     From 0 in to 240 in."""
 
 
-class DirectBuriedSetting(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="direct_buried"):
+class DirectBuriedSetting(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="direct_buried"
+):
     """In earth, without concrete."""
 
     kind: ClassVar[Literal["direct_buried"]] = "direct_buried"
@@ -3286,7 +3312,9 @@ class DirectBuriedSetting(Struct, kw_only=True, omit_defaults=True, tag_field="k
     """Whether spacers hold its ducts apart, where there are several; in concrete they always do."""
 
 
-class DistanceInterval(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="distance"):
+class DistanceInterval(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="distance"
+):
     """Stations no more than a distance apart, ends included."""
 
     distance: Length
@@ -3295,7 +3323,7 @@ class DistanceInterval(Struct, kw_only=True, omit_defaults=True, tag_field="kind
     kind: ClassVar[Literal["distance"]] = "distance"
 
 
-class DuctBank(Struct, kw_only=True, omit_defaults=True):
+class DuctBank(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Ducts in tiers: of one kind (tiers), or of several (tier_ducts)."""
 
     conduit: Conduit
@@ -3327,7 +3355,7 @@ class DuctBank(Struct, kw_only=True, omit_defaults=True):
     """Distance between tiers. From 0 in to 240 in."""
 
 
-class DuctElbow(Struct, kw_only=True, omit_defaults=True):
+class DuctElbow(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Elbows or sweeps of one kind in each duct."""
 
     angle: Angle
@@ -3344,7 +3372,7 @@ class DuctElbow(Struct, kw_only=True, omit_defaults=True):
     """Straight part at either end. From 0 in to 240 in."""
 
 
-class DuctHeat(Struct, kw_only=True, omit_defaults=True):
+class DuctHeat(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One loaded duct: where it lies, how warm it is, and what its heat has to cross."""
 
     air_resistance: ThermalResistance
@@ -3417,7 +3445,7 @@ class DuctHeat(Struct, kw_only=True, omit_defaults=True):
     """Distance of its center to the right of the left edge of the ducts."""
 
 
-class DuctRunAnswer(Struct, kw_only=True, omit_defaults=True):
+class DuctRunAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of duct-run with everything that defends it."""
 
     assumptions: list[Assumption]
@@ -3451,7 +3479,7 @@ class DuctRunAnswer(Struct, kw_only=True, omit_defaults=True):
     """How it was worked out, step by step, if asked for."""
 
 
-class DuctRunComparisonAnswer(Struct, kw_only=True, omit_defaults=True):
+class DuctRunComparisonAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of duct-run/compare with everything that defends it."""
 
     assumptions: list[Assumption]
@@ -3482,7 +3510,9 @@ class DuctRunComparisonAnswer(Struct, kw_only=True, omit_defaults=True):
     """How it was worked out, step by step, if asked for."""
 
 
-class DuctRunComparisonItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="duct_run_compare"):
+class DuctRunComparisonItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="duct_run_compare"
+):
     """A question of duct_run_compare."""
 
     id: str
@@ -3495,7 +3525,7 @@ class DuctRunComparisonItem(Struct, kw_only=True, omit_defaults=True, tag_field=
 
 
 class DuctRunComparisonItemAnswer(
-    Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="duct_run_compare"
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="duct_run_compare"
 ):
     """An answer of duct_run_compare."""
 
@@ -3514,7 +3544,7 @@ class DuctRunComparisonItemAnswer(
     """Fixed text that says: answer."""
 
 
-class DuctRunComparisonRequest(Struct, kw_only=True, omit_defaults=True):
+class DuctRunComparisonRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Whole runs to compare with the first of them."""
 
     runs: list[NamedRun]
@@ -3524,7 +3554,7 @@ class DuctRunComparisonRequest(Struct, kw_only=True, omit_defaults=True):
     """What they are ranked by, least first; of an item what is ordered of it, else what is done."""
 
 
-class DuctRunComparisonResult(Struct, kw_only=True, omit_defaults=True):
+class DuctRunComparisonResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Runs side by side; the first is the base."""
 
     alike_line_count: int
@@ -3541,7 +3571,7 @@ class DuctRunComparisonResult(Struct, kw_only=True, omit_defaults=True):
 
 
 class DuctRunComparisonStreamAnswer(
-    Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="duct_run_compare"
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="duct_run_compare"
 ):
     """An answer of duct_run_compare."""
 
@@ -3563,7 +3593,9 @@ class DuctRunComparisonStreamAnswer(
     """Fixed text that says: answer."""
 
 
-class DuctRunItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="duct_run"):
+class DuctRunItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="duct_run"
+):
     """A question of duct_run."""
 
     id: str
@@ -3575,7 +3607,9 @@ class DuctRunItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation
     """The body of `POST /v1/duct-run`."""
 
 
-class DuctRunItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="duct_run"):
+class DuctRunItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="duct_run"
+):
     """An answer of duct_run."""
 
     answer: DuctRunAnswer
@@ -3593,7 +3627,7 @@ class DuctRunItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="ope
     """Fixed text that says: answer."""
 
 
-class DuctRunRequest(Struct, kw_only=True, omit_defaults=True):
+class DuctRunRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A run from end to end."""
 
     end: RunPlace
@@ -3664,7 +3698,7 @@ class DuctRunRequest(Struct, kw_only=True, omit_defaults=True):
     intersections of their tangents."""
 
 
-class DuctRunResult(Struct, kw_only=True, omit_defaults=True):
+class DuctRunResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The run from end to end."""
 
     circuits: list[RunCircuit]
@@ -3704,7 +3738,9 @@ class DuctRunResult(Struct, kw_only=True, omit_defaults=True):
     """The remark of the request."""
 
 
-class DuctRunStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="duct_run"):
+class DuctRunStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="duct_run"
+):
     """An answer of duct_run."""
 
     answer: DuctRunAnswer
@@ -3725,7 +3761,7 @@ class DuctRunStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="o
     """Fixed text that says: answer."""
 
 
-class DuctsBeside(Struct, kw_only=True, omit_defaults=True):
+class DuctsBeside(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Like ducts beside each other in a tier."""
 
     count: int
@@ -3744,7 +3780,7 @@ class Duration(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class EarthLoadAnswer(Struct, kw_only=True, omit_defaults=True):
+class EarthLoadAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of earth-load with everything that defends it."""
 
     assumptions: list[Assumption]
@@ -3775,7 +3811,9 @@ class EarthLoadAnswer(Struct, kw_only=True, omit_defaults=True):
     """How it was worked out, step by step, if asked for."""
 
 
-class EarthLoadItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="earth_load"):
+class EarthLoadItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="earth_load"
+):
     """A question of earth_load."""
 
     id: str
@@ -3787,7 +3825,9 @@ class EarthLoadItem(Struct, kw_only=True, omit_defaults=True, tag_field="operati
     """The body of `POST /v1/earth-load`."""
 
 
-class EarthLoadItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="earth_load"):
+class EarthLoadItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="earth_load"
+):
     """An answer of earth_load."""
 
     answer: EarthLoadAnswer
@@ -3805,7 +3845,7 @@ class EarthLoadItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="o
     """Fixed text that says: answer."""
 
 
-class EarthLoadRequest(Struct, kw_only=True, omit_defaults=True):
+class EarthLoadRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Ducts in the ground, and what lies and passes over them."""
 
     cover: Length
@@ -3913,7 +3953,7 @@ class EarthLoadRequest(Struct, kw_only=True, omit_defaults=True):
     """Load of one wheel of the axle, under traffic. From 1 lbf to 500000 lbf."""
 
 
-class EarthLoadResult(Struct, kw_only=True, omit_defaults=True):
+class EarthLoadResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Ducts under earth and traffic; without tiers where no load was put on them."""
 
     pour: list[TierInPour]
@@ -3944,7 +3984,9 @@ class EarthLoadResult(Struct, kw_only=True, omit_defaults=True):
     """What would comply, of ducts in earth."""
 
 
-class EarthLoadStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="earth_load"):
+class EarthLoadStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="earth_load"
+):
     """An answer of earth_load."""
 
     answer: EarthLoadAnswer
@@ -3965,7 +4007,7 @@ class EarthLoadStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field=
     """Fixed text that says: answer."""
 
 
-class EarthLoading(Struct, kw_only=True, omit_defaults=True):
+class EarthLoading(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What lies and passes over ducts, how they are bedded, and the limits they are held
     against."""
 
@@ -4055,7 +4097,7 @@ class EarthLoading(Struct, kw_only=True, omit_defaults=True):
     """Load of one wheel of the axle, under traffic. From 1 lbf to 500000 lbf."""
 
 
-class ElevationPoint(Struct, kw_only=True, omit_defaults=True):
+class ElevationPoint(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Ground and line at one station."""
 
     ground: Length
@@ -4068,7 +4110,9 @@ class ElevationPoint(Struct, kw_only=True, omit_defaults=True):
     """Distance in plan from the start of the run. From 0 ft to 1e+07 ft."""
 
 
-class EncasedSetting(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="encased"):
+class EncasedSetting(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="encased"
+):
     """In concrete, in a trench."""
 
     kind: ClassVar[Literal["encased"]] = "encased"
@@ -4090,7 +4134,7 @@ class EncasedSetting(Struct, kw_only=True, omit_defaults=True, tag_field="kind",
     """Whether a formed pour fills the bounding rectangle or steps with the tiers."""
 
 
-class EncasementAnswer(Struct, kw_only=True, omit_defaults=True):
+class EncasementAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of encasement with everything that defends it."""
 
     assumptions: list[Assumption]
@@ -4121,7 +4165,9 @@ class EncasementAnswer(Struct, kw_only=True, omit_defaults=True):
     """How it was worked out, step by step, if asked for."""
 
 
-class EncasementItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="encasement"):
+class EncasementItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="encasement"
+):
     """A question of encasement."""
 
     id: str
@@ -4133,7 +4179,9 @@ class EncasementItem(Struct, kw_only=True, omit_defaults=True, tag_field="operat
     """The body of `POST /v1/encasement`."""
 
 
-class EncasementItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="encasement"):
+class EncasementItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="encasement"
+):
     """An answer of encasement."""
 
     answer: EncasementAnswer
@@ -4151,7 +4199,7 @@ class EncasementItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="
     """Fixed text that says: answer."""
 
 
-class EncasementRequest(Struct, kw_only=True, omit_defaults=True):
+class EncasementRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A length of duct bank in concrete."""
 
     bank: DuctBank
@@ -4204,7 +4252,7 @@ class EncasementRequest(Struct, kw_only=True, omit_defaults=True):
     """Waste on the net volume, in percent."""
 
 
-class EncasementResult(Struct, kw_only=True, omit_defaults=True):
+class EncasementResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Envelope, volumes and what to order."""
 
     bag_count: int
@@ -4256,7 +4304,9 @@ class EncasementResult(Struct, kw_only=True, omit_defaults=True):
     """Bars, if asked for."""
 
 
-class EncasementStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="encasement"):
+class EncasementStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="encasement"
+):
     """An answer of encasement."""
 
     answer: EncasementAnswer
@@ -4277,7 +4327,7 @@ class EncasementStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field
     """Fixed text that says: answer."""
 
 
-class Encasing(Struct, kw_only=True, omit_defaults=True):
+class Encasing(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """How concrete is mixed, reinforced and bought."""
 
     bag_mass: Mass | None = None
@@ -4320,13 +4370,15 @@ class Energy(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class ExistingSetting(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="existing"):
+class ExistingSetting(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="existing"
+):
     """Ducts that are there already: nothing is bought for them but cable, cord and proofing."""
 
     kind: ClassVar[Literal["existing"]] = "existing"
 
 
-class ExpansionAnswer(Struct, kw_only=True, omit_defaults=True):
+class ExpansionAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of expansion with everything that defends it."""
 
     assumptions: list[Assumption]
@@ -4366,7 +4418,9 @@ class ExpansionCoefficient(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class ExpansionItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="expansion"):
+class ExpansionItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="expansion"
+):
     """A question of expansion."""
 
     id: str
@@ -4378,7 +4432,9 @@ class ExpansionItem(Struct, kw_only=True, omit_defaults=True, tag_field="operati
     """The body of `POST /v1/expansion`."""
 
 
-class ExpansionItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="expansion"):
+class ExpansionItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="expansion"
+):
     """An answer of expansion."""
 
     answer: ExpansionAnswer
@@ -4396,7 +4452,7 @@ class ExpansionItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="o
     """Fixed text that says: answer."""
 
 
-class ExpansionRequest(Struct, kw_only=True, omit_defaults=True):
+class ExpansionRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Straight runs between securely mounted items, and the temperatures they see."""
 
     temperatures: Temperatures
@@ -4449,7 +4505,7 @@ class ExpansionRequest(Struct, kw_only=True, omit_defaults=True):
     """Most of the travel of a fitting that its share of the movement may use."""
 
 
-class ExpansionResult(Struct, kw_only=True, omit_defaults=True):
+class ExpansionResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """How far the runs move and what takes it up; runs held by the ground have no movement to
     show."""
 
@@ -4490,7 +4546,9 @@ class ExpansionResult(Struct, kw_only=True, omit_defaults=True):
     """Travel with which one fitting would do for the longest run, its usable share considered."""
 
 
-class ExpansionStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="expansion"):
+class ExpansionStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="expansion"
+):
     """An answer of expansion."""
 
     answer: ExpansionAnswer
@@ -4511,7 +4569,7 @@ class ExpansionStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field=
     """Fixed text that says: answer."""
 
 
-class Fall(Struct, kw_only=True, omit_defaults=True):
+class Fall(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The fall of ducts that drain, below level ground."""
 
     grade: Grade
@@ -4521,7 +4579,7 @@ class Fall(Struct, kw_only=True, omit_defaults=True):
     """Whether they fall from one end to the other, or from the middle to both."""
 
 
-class Fault(Struct, kw_only=True, omit_defaults=True):
+class Fault(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One fault of a request."""
 
     code: str
@@ -4555,7 +4613,7 @@ class Fault(Struct, kw_only=True, omit_defaults=True):
     """The one of them that was probably meant: it was not taken for it."""
 
 
-class FillAnswer(Struct, kw_only=True, omit_defaults=True):
+class FillAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of fill with everything that defends it."""
 
     assumptions: list[Assumption]
@@ -4586,7 +4644,7 @@ class FillAnswer(Struct, kw_only=True, omit_defaults=True):
     """How it was worked out, step by step, if asked for."""
 
 
-class FillItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="fill"):
+class FillItem(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="fill"):
     """A question of fill."""
 
     id: str
@@ -4598,7 +4656,9 @@ class FillItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", 
     """The body of `POST /v1/fill`."""
 
 
-class FillItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="fill"):
+class FillItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="fill"
+):
     """An answer of fill."""
 
     answer: FillAnswer
@@ -4616,7 +4676,7 @@ class FillItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operat
     """Fixed text that says: answer."""
 
 
-class FillRequest(Struct, kw_only=True, omit_defaults=True):
+class FillRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What goes into which conduit."""
 
     cables: list[CableLine]
@@ -4638,7 +4698,7 @@ class FillRequest(Struct, kw_only=True, omit_defaults=True):
     single conductor of Tables 5, 5A and 8 is always rounded, as the counts of Annex C are."""
 
 
-class FillResult(Struct, kw_only=True, omit_defaults=True):
+class FillResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """How full the conduit is, and against which limit."""
 
     conductor_area: Area
@@ -4681,7 +4741,9 @@ class FillResult(Struct, kw_only=True, omit_defaults=True):
     """Smallest trade size of the same type that complies; listed only."""
 
 
-class FillStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="fill"):
+class FillStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="fill"
+):
     """An answer of fill."""
 
     answer: FillAnswer
@@ -4702,7 +4764,7 @@ class FillStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="oper
     """Fixed text that says: answer."""
 
 
-class Finding(Struct, kw_only=True, omit_defaults=True):
+class Finding(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One sentence a foreman understands: what, how much, the limit, what to do; `pointer` is where
     in the request. What the caller gave, and what is worked out, has no source id."""
 
@@ -4735,7 +4797,7 @@ class Finding(Struct, kw_only=True, omit_defaults=True):
     """Id of the source in the table of sources."""
 
 
-class Fittings(Struct, kw_only=True, omit_defaults=True):
+class Fittings(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The expansion fittings of a run, as `expansion` counts them: one in each of as many equal
     pieces."""
 
@@ -4750,7 +4812,7 @@ class Fittings(Struct, kw_only=True, omit_defaults=True):
     coupling. A fitting fully open is as long as this and twice its travel. From 0 in to 12 in."""
 
 
-class Floating(Struct, kw_only=True, omit_defaults=True):
+class Floating(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What a bank floats in, and how it is held down."""
 
     cable_mass_per_length: MassPerLength | None = None
@@ -4798,7 +4860,7 @@ class Floating(Struct, kw_only=True, omit_defaults=True):
     """What one tie-down holds; without it tie-downs are not counted. From 1 lbf to 1e+06 lbf."""
 
 
-class FlotationAnswer(Struct, kw_only=True, omit_defaults=True):
+class FlotationAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of flotation with everything that defends it."""
 
     assumptions: list[Assumption]
@@ -4829,7 +4891,9 @@ class FlotationAnswer(Struct, kw_only=True, omit_defaults=True):
     """How it was worked out, step by step, if asked for."""
 
 
-class FlotationItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="flotation"):
+class FlotationItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="flotation"
+):
     """A question of flotation."""
 
     id: str
@@ -4841,7 +4905,9 @@ class FlotationItem(Struct, kw_only=True, omit_defaults=True, tag_field="operati
     """The body of `POST /v1/flotation`."""
 
 
-class FlotationItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="flotation"):
+class FlotationItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="flotation"
+):
     """An answer of flotation."""
 
     answer: FlotationAnswer
@@ -4859,7 +4925,7 @@ class FlotationItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="o
     """Fixed text that says: answer."""
 
 
-class FlotationRequest(Struct, kw_only=True, omit_defaults=True):
+class FlotationRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A bank in a fluid."""
 
     bank: DuctBank
@@ -4924,7 +4990,7 @@ class FlotationRequest(Struct, kw_only=True, omit_defaults=True):
     """What one tie-down holds; without it tie-downs are not counted. From 1 lbf to 1e+06 lbf."""
 
 
-class FlotationResult(Struct, kw_only=True, omit_defaults=True):
+class FlotationResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The uplift and what holds it."""
 
     full_uplift_per_length: ForcePerLength
@@ -4955,7 +5021,9 @@ class FlotationResult(Struct, kw_only=True, omit_defaults=True):
     """Tie-downs of the run, if its length is given as well."""
 
 
-class FlotationStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="flotation"):
+class FlotationStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="flotation"
+):
     """An answer of flotation."""
 
     answer: FlotationAnswer
@@ -5012,7 +5080,7 @@ class Frequency(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class FrictionCase(Struct, kw_only=True, omit_defaults=True):
+class FrictionCase(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The pull at one coefficient of friction, from both ends."""
 
     friction_coefficient: float
@@ -5046,7 +5114,7 @@ class FrictionCase(Struct, kw_only=True, omit_defaults=True):
     """The same from the other end."""
 
 
-class FrictionRange(Struct, kw_only=True, omit_defaults=True):
+class FrictionRange(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A low and a high coefficient of friction beside the expected one."""
 
     high: float
@@ -5056,7 +5124,7 @@ class FrictionRange(Struct, kw_only=True, omit_defaults=True):
     """Low coefficient, lubricated."""
 
 
-class FrictionRow(Struct, kw_only=True, omit_defaults=True):
+class FrictionRow(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A published range of the coefficient of friction of a cable jacket against a conduit."""
 
     conduit: str
@@ -5084,7 +5152,7 @@ class FrictionRow(Struct, kw_only=True, omit_defaults=True):
     """Remark on the row."""
 
 
-class FrictionTable(Struct, kw_only=True, omit_defaults=True):
+class FrictionTable(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Friction coefficients, with the hash of all tables."""
 
     rows: list[FrictionRow]
@@ -5103,7 +5171,7 @@ class Grade(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class GroundingSize(Struct, kw_only=True, omit_defaults=True):
+class GroundingSize(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The least equipment grounding conductor in every duct of a circuit."""
 
     aluminum: ConductorSize
@@ -5113,7 +5181,9 @@ class GroundingSize(Struct, kw_only=True, omit_defaults=True):
     """Least size in copper."""
 
 
-class HorizontalBendSection(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="horizontal_bend"):
+class HorizontalBendSection(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="horizontal_bend"
+):
     """A bend in a level plane; an offset is two bends."""
 
     angle: Angle
@@ -5134,7 +5204,7 @@ class HorizontalBendSection(Struct, kw_only=True, omit_defaults=True, tag_field=
     """Whether it is bought or bent on site."""
 
 
-class InService(Struct, kw_only=True, omit_defaults=True):
+class InService(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Empty ducts in groundwater."""
 
     hold_down_per_length: ForcePerLength
@@ -5151,7 +5221,7 @@ class InService(Struct, kw_only=True, omit_defaults=True):
     nothing lifts."""
 
 
-class ItemProblem(Struct, kw_only=True, omit_defaults=True, tag_field="type", tag="problem"):
+class ItemProblem(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="type", tag="problem"):
     """A question of a batch that has no answer."""
 
     problem: Problem
@@ -5169,7 +5239,7 @@ class ItemProblem(Struct, kw_only=True, omit_defaults=True, tag_field="type", ta
     """The calculation asked for; left out if it could not be read."""
 
 
-class JointsAnswer(Struct, kw_only=True, omit_defaults=True):
+class JointsAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of joints with everything that defends it."""
 
     assumptions: list[Assumption]
@@ -5200,7 +5270,9 @@ class JointsAnswer(Struct, kw_only=True, omit_defaults=True):
     """How it was worked out, step by step, if asked for."""
 
 
-class JointsItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="joints"):
+class JointsItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="joints"
+):
     """A question of joints."""
 
     id: str
@@ -5212,7 +5284,9 @@ class JointsItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation"
     """The body of `POST /v1/joints`."""
 
 
-class JointsItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="joints"):
+class JointsItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="joints"
+):
     """An answer of joints."""
 
     answer: JointsAnswer
@@ -5230,7 +5304,7 @@ class JointsItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="oper
     """Fixed text that says: answer."""
 
 
-class JointsRequest(Struct, kw_only=True, omit_defaults=True):
+class JointsRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Ducts along a run."""
 
     conduit: ListedConduit
@@ -5284,7 +5358,7 @@ class JointsRequest(Struct, kw_only=True, omit_defaults=True):
     """Sticks to order beyond those laid."""
 
 
-class JointsResult(Struct, kw_only=True, omit_defaults=True):
+class JointsResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What to order and how long to wait."""
 
     adapter_count: int
@@ -5339,7 +5413,9 @@ class JointsResult(Struct, kw_only=True, omit_defaults=True):
     """Initial set of a cemented joint, before it is handled."""
 
 
-class JointsStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="joints"):
+class JointsStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="joints"
+):
     """An answer of joints."""
 
     answer: JointsAnswer
@@ -5360,7 +5436,7 @@ class JointsStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="op
     """Fixed text that says: answer."""
 
 
-class JudgedUse(Struct, kw_only=True, omit_defaults=True):
+class JudgedUse(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One use."""
 
     citation: str
@@ -5376,7 +5452,7 @@ class JudgedUse(Struct, kw_only=True, omit_defaults=True):
     """What it hangs on where it is not judged, if that is on file."""
 
 
-class LargestComplying(Struct, kw_only=True, omit_defaults=True):
+class LargestComplying(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The largest values with which the pull as given would still comply; absent where none
     does."""
 
@@ -5391,7 +5467,7 @@ class LargestComplying(Struct, kw_only=True, omit_defaults=True):
     could follow. Absent if the pull before it does not comply, or if no length is too long."""
 
 
-class LeastDimension(Struct, kw_only=True, omit_defaults=True):
+class LeastDimension(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The least of a dimension, inside, and what decided it."""
 
     citation: str
@@ -5423,7 +5499,7 @@ class Length(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class LineOfRun(Struct, kw_only=True, omit_defaults=True):
+class LineOfRun(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What one run takes of a line, beside the base."""
 
     exact_quantity: ComparedQuantity
@@ -5442,7 +5518,7 @@ class LineOfRun(Struct, kw_only=True, omit_defaults=True):
     """Of the order, by the rates of the run."""
 
 
-class ListedCable(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="listed"):
+class ListedCable(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="listed"):
     """Insulated building wire by marking and size, from Chapter 9, Table 5."""
 
     insulation: Insulation
@@ -5488,7 +5564,7 @@ class ListedCable(Struct, kw_only=True, omit_defaults=True, tag_field="kind", ta
     """Temper or alloy of the metal."""
 
 
-class ListedConduit(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="listed"):
+class ListedConduit(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="listed"):
     """A conduit or duct by its type and trade size; its diameters come from the tables."""
 
     kind: ClassVar[Literal["listed"]] = "listed"
@@ -5500,7 +5576,9 @@ class ListedConduit(Struct, kw_only=True, omit_defaults=True, tag_field="kind", 
     """Type of conduit or duct."""
 
 
-class ListedPositions(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="listed"):
+class ListedPositions(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="listed"
+):
     """Pull points may stand at given places only."""
 
     kind: ClassVar[Literal["listed"]] = "listed"
@@ -5509,7 +5587,7 @@ class ListedPositions(Struct, kw_only=True, omit_defaults=True, tag_field="kind"
     """Distances along the centre line from the start of the route, each on a straight."""
 
 
-class LiveLoadByMethod(Struct, kw_only=True, omit_defaults=True):
+class LiveLoadByMethod(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The pressure of traffic on top of a duct by one method, its impact included."""
 
     method: LiveLoadMethod
@@ -5519,7 +5597,7 @@ class LiveLoadByMethod(Struct, kw_only=True, omit_defaults=True):
     """On top of the duct."""
 
 
-class LoadedCircuit(Struct, kw_only=True, omit_defaults=True):
+class LoadedCircuit(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A circuit in ducts of the bank."""
 
     cables: list[CableLine]
@@ -5590,7 +5668,7 @@ class MassPerLength(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class MaterialRow(Struct, kw_only=True, omit_defaults=True):
+class MaterialRow(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Coefficient of linear expansion of one conduit material."""
 
     coefficient: ExpansionCoefficient
@@ -5609,7 +5687,7 @@ class MaterialRow(Struct, kw_only=True, omit_defaults=True):
     """Remark on the row."""
 
 
-class MaterialTable(Struct, kw_only=True, omit_defaults=True):
+class MaterialTable(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Expansion coefficients, with the hash of all tables."""
 
     rows: list[MaterialRow]
@@ -5619,7 +5697,9 @@ class MaterialTable(Struct, kw_only=True, omit_defaults=True):
     """Hash of all reference tables."""
 
 
-class MeasuredCable(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="measured"):
+class MeasuredCable(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="measured"
+):
     """A single conductor or single-conductor cable by its diameter (Chapter 9, Table 1, Note 5)."""
 
     diameter: Length
@@ -5658,7 +5738,9 @@ class MeasuredCable(Struct, kw_only=True, omit_defaults=True, tag_field="kind", 
     """Make-up of the cable, for its bending radius."""
 
 
-class MeasuredConduit(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="measured"):
+class MeasuredConduit(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="measured"
+):
     """A conduit or duct by its diameters, for one that no table lists; take them from its maker."""
 
     inside_diameter: Length
@@ -5677,7 +5759,9 @@ class MeasuredConduit(Struct, kw_only=True, omit_defaults=True, tag_field="kind"
     """Type of conduit or duct, for the rules that hang on it; its diameters stay those given."""
 
 
-class MulticonductorCable(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="multiconductor"):
+class MulticonductorCable(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="multiconductor"
+):
     """A multiconductor cable or cord by its diameter: it counts as one (Chapter 9, Table 1, Note
     9)."""
 
@@ -5717,7 +5801,7 @@ class MulticonductorCable(Struct, kw_only=True, omit_defaults=True, tag_field="k
     """Make-up of the cable, for its bending radius."""
 
 
-class NamedRun(Struct, kw_only=True, omit_defaults=True):
+class NamedRun(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One whole run with the name it is compared under."""
 
     name: str
@@ -5727,7 +5811,7 @@ class NamedRun(Struct, kw_only=True, omit_defaults=True):
     """The run, complete by itself."""
 
 
-class OrderedCable(Struct, kw_only=True, omit_defaults=True):
+class OrderedCable(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What to order of one line of cables."""
 
     count: int
@@ -5746,7 +5830,7 @@ class OrderedCable(Struct, kw_only=True, omit_defaults=True):
     """Reels, if their length was given and holds one cable."""
 
 
-class OtherMethod(Struct, kw_only=True, omit_defaults=True):
+class OtherMethod(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The method that allows more, where both were asked."""
 
     ampacity: Current
@@ -5762,7 +5846,7 @@ class OtherMethod(Struct, kw_only=True, omit_defaults=True):
     """The method."""
 
 
-class PatchOperation(Struct, kw_only=True, omit_defaults=True):
+class PatchOperation(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One operation of a JSON Patch (RFC 6902) on the request; what it sets is always an object."""
 
     op: PatchOp
@@ -5775,7 +5859,7 @@ class PatchOperation(Struct, kw_only=True, omit_defaults=True):
     """The object that is set there, as a request has it."""
 
 
-class Pavement(Struct, kw_only=True, omit_defaults=True):
+class Pavement(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The pavement that a trench goes through; its top is grade, and it is laid again as thick as
     it was."""
 
@@ -5789,7 +5873,7 @@ class Pavement(Struct, kw_only=True, omit_defaults=True):
     """How far beyond each edge of the trench it is cut. From 0 in to 240 in."""
 
 
-class PavementTakeoff(Struct, kw_only=True, omit_defaults=True):
+class PavementTakeoff(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Pavement in place; what is taken up of it is no spoil."""
 
     cut_width: Length
@@ -5814,7 +5898,9 @@ class PavementTakeoff(Struct, kw_only=True, omit_defaults=True):
     """Along both sides and across both ends."""
 
 
-class PerStickInterval(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="per_stick"):
+class PerStickInterval(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="per_stick"
+):
     """So many stations for each stick of duct."""
 
     count: int
@@ -5826,7 +5912,7 @@ class PerStickInterval(Struct, kw_only=True, omit_defaults=True, tag_field="kind
     """Length of a stick. From 0.25 ft to 1000 ft."""
 
 
-class PermittedUseAnswer(Struct, kw_only=True, omit_defaults=True):
+class PermittedUseAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of permitted-use with everything that defends it."""
 
     assumptions: list[Assumption]
@@ -5857,7 +5943,9 @@ class PermittedUseAnswer(Struct, kw_only=True, omit_defaults=True):
     """How it was worked out, step by step, if asked for."""
 
 
-class PermittedUseItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="permitted_use"):
+class PermittedUseItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="permitted_use"
+):
     """A question of permitted_use."""
 
     id: str
@@ -5869,7 +5957,9 @@ class PermittedUseItem(Struct, kw_only=True, omit_defaults=True, tag_field="oper
     """The body of `POST /v1/permitted-use`."""
 
 
-class PermittedUseItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="permitted_use"):
+class PermittedUseItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="permitted_use"
+):
     """An answer of permitted_use."""
 
     answer: PermittedUseAnswer
@@ -5887,7 +5977,7 @@ class PermittedUseItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field
     """Fixed text that says: answer."""
 
 
-class PermittedUseRequest(Struct, kw_only=True, omit_defaults=True):
+class PermittedUseRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A conduit and everything it meets."""
 
     type: ConduitType
@@ -5903,14 +5993,16 @@ class PermittedUseRequest(Struct, kw_only=True, omit_defaults=True):
     """Edition of NFPA 70 to follow."""
 
 
-class PermittedUseResult(Struct, kw_only=True, omit_defaults=True):
+class PermittedUseResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Whether the conduit may be used so."""
 
     uses: list[JudgedUse]
     """Each use, in the order asked."""
 
 
-class PermittedUseStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="permitted_use"):
+class PermittedUseStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="permitted_use"
+):
     """An answer of permitted_use."""
 
     answer: PermittedUseAnswer
@@ -5931,7 +6023,7 @@ class PermittedUseStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_fie
     """Fixed text that says: answer."""
 
 
-class PistonOpening(Struct, kw_only=True, omit_defaults=True):
+class PistonOpening(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One line of the table the crew carries."""
 
     opening: Length
@@ -5941,7 +6033,7 @@ class PistonOpening(Struct, kw_only=True, omit_defaults=True):
     """Temperature of the conduit."""
 
 
-class PlaceRating(Struct, kw_only=True, omit_defaults=True):
+class PlaceRating(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The place a bank lies in, and the method it is rated by."""
 
     concrete_thermal_resistivity: ThermalResistivity | None = None
@@ -5970,7 +6062,7 @@ class PlaceRating(Struct, kw_only=True, omit_defaults=True):
     """Method; both gives the one that allows less, with the other beside it."""
 
 
-class PlacedDuct(Struct, kw_only=True, omit_defaults=True):
+class PlacedDuct(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One duct of the bank, from the lower left corner of the bank without its cover."""
 
     outside_diameter: Length
@@ -5989,7 +6081,7 @@ class PlacedDuct(Struct, kw_only=True, omit_defaults=True):
     """Distance of its center upward."""
 
 
-class PlannedPull(Struct, kw_only=True, omit_defaults=True):
+class PlannedPull(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One pull of the plan."""
 
     bend_total: Angle
@@ -6044,7 +6136,7 @@ class PowerPerLength(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class PresetInterval(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="preset"):
+class PresetInterval(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="preset"):
     """The interval of a published specification or of the trade, by name."""
 
     kind: ClassVar[Literal["preset"]] = "preset"
@@ -6067,7 +6159,7 @@ class Pressure(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class Problem(Struct, kw_only=True, omit_defaults=True):
+class Problem(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Problem details by RFC 9457."""
 
     detail: str
@@ -6089,7 +6181,7 @@ class Problem(Struct, kw_only=True, omit_defaults=True):
     """Every fault found, up to a thousand."""
 
 
-class Profile(Struct, kw_only=True, omit_defaults=True):
+class Profile(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Elevations along the run, straight between the points: they give grades and cover."""
 
     points: list[ElevationPoint]
@@ -6100,7 +6192,7 @@ class Profile(Struct, kw_only=True, omit_defaults=True):
     duct."""
 
 
-class ProfilePoint(Struct, kw_only=True, omit_defaults=True):
+class ProfilePoint(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Tension at one place of the run."""
 
     position: Length
@@ -6110,7 +6202,7 @@ class ProfilePoint(Struct, kw_only=True, omit_defaults=True):
     """Tension there."""
 
 
-class PullBoxAnswer(Struct, kw_only=True, omit_defaults=True):
+class PullBoxAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of pull-box with everything that defends it."""
 
     assumptions: list[Assumption]
@@ -6141,7 +6233,9 @@ class PullBoxAnswer(Struct, kw_only=True, omit_defaults=True):
     """How it was worked out, step by step, if asked for."""
 
 
-class PullBoxItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="pull_box"):
+class PullBoxItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="pull_box"
+):
     """A question of pull_box."""
 
     id: str
@@ -6153,7 +6247,9 @@ class PullBoxItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation
     """The body of `POST /v1/pull-box`."""
 
 
-class PullBoxItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="pull_box"):
+class PullBoxItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="pull_box"
+):
     """An answer of pull_box."""
 
     answer: PullBoxAnswer
@@ -6171,7 +6267,7 @@ class PullBoxItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="ope
     """Fixed text that says: answer."""
 
 
-class PullBoxRequest(Struct, kw_only=True, omit_defaults=True):
+class PullBoxRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What enters a box."""
 
     circuits: list[BoxCircuit]
@@ -6203,7 +6299,7 @@ class PullBoxRequest(Struct, kw_only=True, omit_defaults=True):
     """What it is."""
 
 
-class PullBoxResult(Struct, kw_only=True, omit_defaults=True):
+class PullBoxResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What a box must measure for what enters it; a dimension that no rule sets is absent."""
 
     candidates: list[BoxCandidate]
@@ -6238,7 +6334,9 @@ class PullBoxResult(Struct, kw_only=True, omit_defaults=True):
     may."""
 
 
-class PullBoxStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="pull_box"):
+class PullBoxStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="pull_box"
+):
     """An answer of pull_box."""
 
     answer: PullBoxAnswer
@@ -6259,7 +6357,7 @@ class PullBoxStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="o
     """Fixed text that says: answer."""
 
 
-class PullPlanAnswer(Struct, kw_only=True, omit_defaults=True):
+class PullPlanAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of pull-plan with everything that defends it."""
 
     assumptions: list[Assumption]
@@ -6290,7 +6388,9 @@ class PullPlanAnswer(Struct, kw_only=True, omit_defaults=True):
     """How it was worked out, step by step, if asked for."""
 
 
-class PullPlanItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="pull_plan"):
+class PullPlanItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="pull_plan"
+):
     """A question of pull_plan."""
 
     id: str
@@ -6302,7 +6402,9 @@ class PullPlanItem(Struct, kw_only=True, omit_defaults=True, tag_field="operatio
     """The body of `POST /v1/pull-plan`."""
 
 
-class PullPlanItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="pull_plan"):
+class PullPlanItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="pull_plan"
+):
     """An answer of pull_plan."""
 
     answer: PullPlanAnswer
@@ -6320,7 +6422,7 @@ class PullPlanItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="op
     """Fixed text that says: answer."""
 
 
-class PullPlanRequest(Struct, kw_only=True, omit_defaults=True):
+class PullPlanRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Cables, conduit, the whole route, and where pull points may stand."""
 
     cables: list[CableLine]
@@ -6385,7 +6487,7 @@ class PullPlanRequest(Struct, kw_only=True, omit_defaults=True):
     """Where the weight correction factor multiplies friction."""
 
 
-class PullPlanResult(Struct, kw_only=True, omit_defaults=True):
+class PullPlanResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The fewest pulls, or the bend that forbids any."""
 
     box_count: int
@@ -6405,7 +6507,9 @@ class PullPlanResult(Struct, kw_only=True, omit_defaults=True):
     is."""
 
 
-class PullPlanStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="pull_plan"):
+class PullPlanStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="pull_plan"
+):
     """An answer of pull_plan."""
 
     answer: PullPlanAnswer
@@ -6426,7 +6530,7 @@ class PullPlanStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="
     """Fixed text that says: answer."""
 
 
-class PullPractice(Struct, kw_only=True, omit_defaults=True):
+class PullPractice(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """How cables are pulled: friction, gear, and what they may bear."""
 
     allowable_sidewall_pressure: ForcePerLength | None = None
@@ -6476,7 +6580,7 @@ class PullPractice(Struct, kw_only=True, omit_defaults=True):
     """Where the weight correction factor multiplies friction."""
 
 
-class PullTensionAnswer(Struct, kw_only=True, omit_defaults=True):
+class PullTensionAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of pull-tension with everything that defends it."""
 
     assumptions: list[Assumption]
@@ -6507,7 +6611,9 @@ class PullTensionAnswer(Struct, kw_only=True, omit_defaults=True):
     """How it was worked out, step by step, if asked for."""
 
 
-class PullTensionItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="pull_tension"):
+class PullTensionItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="pull_tension"
+):
     """A question of pull_tension."""
 
     id: str
@@ -6519,7 +6625,9 @@ class PullTensionItem(Struct, kw_only=True, omit_defaults=True, tag_field="opera
     """The body of `POST /v1/pull-tension`."""
 
 
-class PullTensionItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="pull_tension"):
+class PullTensionItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="pull_tension"
+):
     """An answer of pull_tension."""
 
     answer: PullTensionAnswer
@@ -6537,7 +6645,7 @@ class PullTensionItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field=
     """Fixed text that says: answer."""
 
 
-class PullTensionRequest(Struct, kw_only=True, omit_defaults=True):
+class PullTensionRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Cables, conduit, and the route in the order of the pull; and what to find beside the
     tension."""
 
@@ -6614,7 +6722,7 @@ class PullTensionRequest(Struct, kw_only=True, omit_defaults=True):
     """Where the weight correction factor multiplies friction."""
 
 
-class PullTensionResult(Struct, kw_only=True, omit_defaults=True):
+class PullTensionResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The pull from the first section to the last, and from the other end."""
 
     allowable_sidewall_pressure: ForcePerLength
@@ -6693,7 +6801,9 @@ class PullTensionResult(Struct, kw_only=True, omit_defaults=True):
     """Highest sidewall pressure, if there is a bend."""
 
 
-class PullTensionStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="pull_tension"):
+class PullTensionStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="pull_tension"
+):
     """An answer of pull_tension."""
 
     answer: PullTensionAnswer
@@ -6714,7 +6824,7 @@ class PullTensionStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_fiel
     """Fixed text that says: answer."""
 
 
-class PullThrough(Struct, kw_only=True, omit_defaults=True):
+class PullThrough(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A circuit between two entries; the distance of entries is between their near edges."""
 
     circuit: str
@@ -6739,7 +6849,7 @@ class PullThrough(Struct, kw_only=True, omit_defaults=True):
     """Whether they are so far apart; absent where nothing is asked."""
 
 
-class RackedCable(Struct, kw_only=True, omit_defaults=True):
+class RackedCable(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Cable on the racks of a manhole."""
 
     centerline_radius: Length
@@ -6752,7 +6862,7 @@ class RackedCable(Struct, kw_only=True, omit_defaults=True):
     """Least length of the wall, from duct to duct."""
 
 
-class Racking(Struct, kw_only=True, omit_defaults=True):
+class Racking(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """How cable leads from its ducts to the racks on a wall of a manhole, along its length."""
 
     offset: Length
@@ -6770,7 +6880,7 @@ class Racking(Struct, kw_only=True, omit_defaults=True):
     """Straight out of the duct, before the cable bends. From 0 in to 240 in."""
 
 
-class Rate(Struct, kw_only=True, omit_defaults=True):
+class Rate(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The caller's own rate for an item; a key left out matches any."""
 
     item: TakeoffItem
@@ -6792,7 +6902,7 @@ class Rate(Struct, kw_only=True, omit_defaults=True):
     """Price for one of the unit, in the caller's money; this, or labor hours, or both."""
 
 
-class RatingPractice(Struct, kw_only=True, omit_defaults=True):
+class RatingPractice(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The method a bank is rated by, and what concrete and ducts are to its heat."""
 
     concrete_thermal_resistivity: ThermalResistivity | None = None
@@ -6815,7 +6925,7 @@ class RatingPractice(Struct, kw_only=True, omit_defaults=True):
     """Method; both gives the one that allows less, with the other beside it."""
 
 
-class Ready(Struct, kw_only=True, omit_defaults=True):
+class Ready(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The tables are loaded and requests are welcome."""
 
     status: str
@@ -6825,7 +6935,7 @@ class Ready(Struct, kw_only=True, omit_defaults=True):
     """Hash of all reference tables."""
 
 
-class RefusedAssumption(Struct, kw_only=True, omit_defaults=True):
+class RefusedAssumption(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The value that would have been taken for want of one; a quantity too, where it is a
     figure."""
 
@@ -6845,7 +6955,7 @@ class RefusedAssumption(Struct, kw_only=True, omit_defaults=True):
     """Id of the source in the table of sources."""
 
 
-class Reinforcing(Struct, kw_only=True, omit_defaults=True):
+class Reinforcing(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Longitudinal bars and ties."""
 
     bar_count: int
@@ -6876,7 +6986,7 @@ class Reinforcing(Struct, kw_only=True, omit_defaults=True):
     """Distance of the ties. From 0.25 ft to 1000 ft."""
 
 
-class ReinforcingTakeoff(Struct, kw_only=True, omit_defaults=True):
+class ReinforcingTakeoff(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Bars of the envelope."""
 
     lap_count: int
@@ -6901,7 +7011,7 @@ class ReinforcingTakeoff(Struct, kw_only=True, omit_defaults=True):
     """All ties together."""
 
 
-class RemovedViolation(Struct, kw_only=True, omit_defaults=True):
+class RemovedViolation(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A violation that the changed run has no more."""
 
     code: str
@@ -6920,7 +7030,7 @@ class ResistancePerLength(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class ReversedPull(Struct, kw_only=True, omit_defaults=True):
+class ReversedPull(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The same pull from the other end."""
 
     highest_tension: Force
@@ -6948,7 +7058,7 @@ class ReversedPull(Struct, kw_only=True, omit_defaults=True):
     """Highest sidewall pressure, if there is a bend."""
 
 
-class RunCircuit(Struct, kw_only=True, omit_defaults=True):
+class RunCircuit(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One circuit."""
 
     ducts: list[str]
@@ -6979,7 +7089,7 @@ class RunCircuit(Struct, kw_only=True, omit_defaults=True):
     """Over that length, if a current or a power is given."""
 
 
-class RunDuct(Struct, kw_only=True, omit_defaults=True):
+class RunDuct(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One duct of the run, from the lower left corner of the bank without its cover. It has no
     place where the first stretch takes no room and an outside diameter is not known."""
 
@@ -7005,7 +7115,9 @@ class RunDuct(Struct, kw_only=True, omit_defaults=True):
     """Distance of its center upward."""
 
 
-class RunHorizontalBend(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="horizontal_bend"):
+class RunHorizontalBend(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="horizontal_bend"
+):
     """A bend in a level plane."""
 
     angle: Angle
@@ -7023,7 +7135,7 @@ class RunHorizontalBend(Struct, kw_only=True, omit_defaults=True, tag_field="kin
     """To which side; nothing is reckoned with it, it is drawn."""
 
 
-class RunJoining(Struct, kw_only=True, omit_defaults=True):
+class RunJoining(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """How ducts are joined, and how their elbows are made."""
 
     bell_loss: Length | None = None
@@ -7057,7 +7169,7 @@ class RunJoining(Struct, kw_only=True, omit_defaults=True):
     """Sticks to order beyond those laid."""
 
 
-class RunLoad(Struct, kw_only=True, omit_defaults=True):
+class RunLoad(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What a circuit carries, at the voltage it has; its sets are those of its ducts."""
 
     apparent_power: ApparentPower | None = None
@@ -7121,7 +7233,7 @@ class RunLoad(Struct, kw_only=True, omit_defaults=True):
     """Temperature that the terminals at both ends are marked for."""
 
 
-class RunMovement(Struct, kw_only=True, omit_defaults=True):
+class RunMovement(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One straight run."""
 
     anchor_positions: list[Length]
@@ -7157,7 +7269,7 @@ class RunMovement(Struct, kw_only=True, omit_defaults=True):
     """Share of the travel of a fitting that its movement uses."""
 
 
-class RunMoving(Struct, kw_only=True, omit_defaults=True):
+class RunMoving(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Expansion fittings and straps of all that lies above ground."""
 
     coupling: Coupling | None = None
@@ -7187,7 +7299,7 @@ class RunMoving(Struct, kw_only=True, omit_defaults=True):
     """Most of the travel of a fitting that its share of the movement may use."""
 
 
-class RunPlace(Struct, kw_only=True, omit_defaults=True):
+class RunPlace(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """An end of the run, or a pull point in it."""
 
     kind: PlaceKind
@@ -7232,7 +7344,7 @@ class RunPlace(Struct, kw_only=True, omit_defaults=True):
     """Whether the circuits that pass are spliced there."""
 
 
-class RunStop(Struct, kw_only=True, omit_defaults=True):
+class RunStop(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """An end of the run or a pull point."""
 
     kind: PlaceKind
@@ -7248,7 +7360,7 @@ class RunStop(Struct, kw_only=True, omit_defaults=True):
     """What it must measure for the circuits that pass it, where known."""
 
 
-class RunStraight(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="straight"):
+class RunStraight(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="straight"):
     """A straight; in plan where a profile gives the heights, else along the conduit."""
 
     kind: ClassVar[Literal["straight"]] = "straight"
@@ -7261,7 +7373,7 @@ class RunStraight(Struct, kw_only=True, omit_defaults=True, tag_field="kind", ta
     deg."""
 
 
-class RunStretch(Struct, kw_only=True, omit_defaults=True):
+class RunStretch(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One stretch of the run, each part as its own operation tells it."""
 
     ducts: list[StretchJoints]
@@ -7322,7 +7434,9 @@ class RunStretch(Struct, kw_only=True, omit_defaults=True):
     """The trench it lies in."""
 
 
-class RunVerticalBend(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="vertical_bend"):
+class RunVerticalBend(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="vertical_bend"
+):
     """A bend in a vertical plane, from the grade of what is before it; none with a profile."""
 
     exit_grade: Grade
@@ -7340,7 +7454,7 @@ class RunVerticalBend(Struct, kw_only=True, omit_defaults=True, tag_field="kind"
     """Radius to the centre line. From 0.5 in to 120000 in."""
 
 
-class SectionTension(Struct, kw_only=True, omit_defaults=True):
+class SectionTension(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One section of the pull."""
 
     highest_tension: Force
@@ -7356,7 +7470,7 @@ class SectionTension(Struct, kw_only=True, omit_defaults=True):
     """Highest pressure on the worst cable; bends only."""
 
 
-class Site(Struct, kw_only=True, omit_defaults=True):
+class Site(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The place, once."""
 
     earth_temperature: Temperature | None = None
@@ -7374,7 +7488,7 @@ class Site(Struct, kw_only=True, omit_defaults=True):
     """What conduit above ground sees; without them its movement is not judged."""
 
 
-class SizeCandidate(Struct, kw_only=True, omit_defaults=True):
+class SizeCandidate(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One trade size of the type with what the set would take of it."""
 
     conduit_area: Area
@@ -7408,7 +7522,7 @@ class SizeCandidate(Struct, kw_only=True, omit_defaults=True):
     """The same times 1.05."""
 
 
-class SizeChange(Struct, kw_only=True, omit_defaults=True):
+class SizeChange(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What one change of the set does to the size."""
 
     cable_index: int
@@ -7421,7 +7535,7 @@ class SizeChange(Struct, kw_only=True, omit_defaults=True):
     """Smallest size that then complies; absent if none does."""
 
 
-class SmallConductorVolume(Struct, kw_only=True, omit_defaults=True):
+class SmallConductorVolume(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Conductors smaller than 4 AWG."""
 
     conductor_count: int
@@ -7434,7 +7548,7 @@ class SmallConductorVolume(Struct, kw_only=True, omit_defaults=True):
     """Least standard box for them, where nothing larger enters."""
 
 
-class SourceRow(Struct, kw_only=True, omit_defaults=True):
+class SourceRow(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A cited document."""
 
     citation: str
@@ -7447,7 +7561,7 @@ class SourceRow(Struct, kw_only=True, omit_defaults=True):
     """Where its figures were read."""
 
 
-class SourceTable(Struct, kw_only=True, omit_defaults=True):
+class SourceTable(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Sources, with the hash of all tables."""
 
     rows: list[SourceRow]
@@ -7457,7 +7571,7 @@ class SourceTable(Struct, kw_only=True, omit_defaults=True):
     """Hash of all reference tables."""
 
 
-class SpacersAnswer(Struct, kw_only=True, omit_defaults=True):
+class SpacersAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of spacers with everything that defends it."""
 
     assumptions: list[Assumption]
@@ -7488,7 +7602,9 @@ class SpacersAnswer(Struct, kw_only=True, omit_defaults=True):
     """How it was worked out, step by step, if asked for."""
 
 
-class SpacersItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="spacers"):
+class SpacersItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="spacers"
+):
     """A question of spacers."""
 
     id: str
@@ -7500,7 +7616,9 @@ class SpacersItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation
     """The body of `POST /v1/spacers`."""
 
 
-class SpacersItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="spacers"):
+class SpacersItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="spacers"
+):
     """An answer of spacers."""
 
     answer: SpacersAnswer
@@ -7518,7 +7636,7 @@ class SpacersItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="ope
     """Fixed text that says: answer."""
 
 
-class SpacersOfSize(Struct, kw_only=True, omit_defaults=True):
+class SpacersOfSize(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The pieces for ducts of one size."""
 
     base_spacer_count: int
@@ -7537,7 +7655,7 @@ class SpacersOfSize(Struct, kw_only=True, omit_defaults=True):
     """Pieces that close the top tier."""
 
 
-class SpacersRequest(Struct, kw_only=True, omit_defaults=True):
+class SpacersRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One straight run of a duct bank and how its spacers are specified."""
 
     length: Length
@@ -7575,7 +7693,7 @@ class SpacersRequest(Struct, kw_only=True, omit_defaults=True):
     """Extra pieces to order, in percent."""
 
 
-class SpacersResult(Struct, kw_only=True, omit_defaults=True):
+class SpacersResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The stations and the pieces."""
 
     base_spacer_count: int
@@ -7603,7 +7721,9 @@ class SpacersResult(Struct, kw_only=True, omit_defaults=True):
     """The pieces by size, the largest first, if a bank is given."""
 
 
-class SpacersStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="spacers"):
+class SpacersStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="spacers"
+):
     """An answer of spacers."""
 
     answer: SpacersAnswer
@@ -7624,7 +7744,7 @@ class SpacersStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="o
     """Fixed text that says: answer."""
 
 
-class Spacing(Struct, kw_only=True, omit_defaults=True):
+class Spacing(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """How spacers are specified."""
 
     duct_count_per_spacer: int | None = None
@@ -7653,7 +7773,7 @@ class Spacing(Struct, kw_only=True, omit_defaults=True):
     """Extra pieces to order, in percent."""
 
 
-class StandardBoxFound(Struct, kw_only=True, omit_defaults=True):
+class StandardBoxFound(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A standard metal box."""
 
     kind: StandardBoxKind
@@ -7666,7 +7786,7 @@ class StandardBoxFound(Struct, kw_only=True, omit_defaults=True):
     """Its volume."""
 
 
-class Station(Struct, kw_only=True, omit_defaults=True):
+class Station(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Depth of cover at one place of the run."""
 
     cover: Length
@@ -7676,7 +7796,7 @@ class Station(Struct, kw_only=True, omit_defaults=True):
     """Distance from the start. From 0 ft to 1e+07 ft."""
 
 
-class Step(Struct, kw_only=True, omit_defaults=True):
+class Step(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One line of the working; `pointer` is the part of the request it is about."""
 
     formula: str
@@ -7695,7 +7815,9 @@ class Step(Struct, kw_only=True, omit_defaults=True):
     """Symbol of what comes out."""
 
 
-class StraightSection(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="straight"):
+class StraightSection(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="straight"
+):
     """A straight length of conduit."""
 
     kind: ClassVar[Literal["straight"]] = "straight"
@@ -7714,7 +7836,7 @@ class StraightSection(Struct, kw_only=True, omit_defaults=True, tag_field="kind"
     straight or vertical bend ends. From -90 deg to 90 deg."""
 
 
-class StreamBasis(Struct, kw_only=True, omit_defaults=True, tag_field="type", tag="basis"):
+class StreamBasis(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="type", tag="basis"):
     """The first line of a stream: what all its answers rest on."""
 
     service_version: str
@@ -7726,7 +7848,7 @@ class StreamBasis(Struct, kw_only=True, omit_defaults=True, tag_field="type", ta
     type: ClassVar[Literal["basis"]] = "basis"
 
 
-class StreamProblem(Struct, kw_only=True, omit_defaults=True, tag_field="type", tag="problem"):
+class StreamProblem(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="type", tag="problem"):
     """A line of a stream that has no answer."""
 
     line: int
@@ -7747,7 +7869,7 @@ class StreamProblem(Struct, kw_only=True, omit_defaults=True, tag_field="type", 
     """The calculation asked for; left out if it could not be read."""
 
 
-class StreamSummary(Struct, kw_only=True, omit_defaults=True, tag_field="type", tag="summary"):
+class StreamSummary(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="type", tag="summary"):
     """The last line of a stream; an answer without it was cut off."""
 
     failed_count: int
@@ -7759,7 +7881,7 @@ class StreamSummary(Struct, kw_only=True, omit_defaults=True, tag_field="type", 
     type: ClassVar[Literal["summary"]] = "summary"
 
 
-class Stretch(Struct, kw_only=True, omit_defaults=True):
+class Stretch(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A part of the run in one setting, from the end of the one before it."""
 
     setting: Setting
@@ -7812,7 +7934,7 @@ class Stretch(Struct, kw_only=True, omit_defaults=True):
     """The same ducts in other tiers here: they go on in order, from the bottom left."""
 
 
-class StretchJoints(Struct, kw_only=True, omit_defaults=True):
+class StretchJoints(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Ducts of one conduit in a stretch, or in a riser of it."""
 
     duct_count: int
@@ -7837,7 +7959,7 @@ class StretchJoints(Struct, kw_only=True, omit_defaults=True):
     """Trade size, where it is given."""
 
 
-class StretchRiser(Struct, kw_only=True, omit_defaults=True):
+class StretchRiser(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The part of a riser above grade."""
 
     name: str
@@ -7850,7 +7972,7 @@ class StretchRiser(Struct, kw_only=True, omit_defaults=True):
     """If a rule is on file."""
 
 
-class StretchUse(Struct, kw_only=True, omit_defaults=True):
+class StretchUse(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The uses of one type of conduit in a stretch."""
 
     conduit_type: ConduitType
@@ -7863,7 +7985,7 @@ class StretchUse(Struct, kw_only=True, omit_defaults=True):
     """Of all its uses together."""
 
 
-class StructureJoint(Struct, kw_only=True, omit_defaults=True):
+class StructureJoint(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A joint of the structure that the run lies on."""
 
     movement: Length
@@ -7873,7 +7995,7 @@ class StructureJoint(Struct, kw_only=True, omit_defaults=True):
     """Distance from the start of the stretch. From 0 ft to 100000 ft."""
 
 
-class Suggestion(Struct, kw_only=True, omit_defaults=True):
+class Suggestion(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One change that was run: it removes a violation and adds none."""
 
     change: ChangeKind
@@ -7895,7 +8017,7 @@ class Suggestion(Struct, kw_only=True, omit_defaults=True):
     """Of the run so changed."""
 
 
-class Suggestions(Struct, kw_only=True, omit_defaults=True):
+class Suggestions(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What would make a run comply, each change of one thing verified by running it."""
 
     bound_met: bool
@@ -7908,7 +8030,7 @@ class Suggestions(Struct, kw_only=True, omit_defaults=True):
     """How many changed runs were tried; 50 at most."""
 
 
-class SupportedConduit(Struct, kw_only=True, omit_defaults=True):
+class SupportedConduit(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A conduit with a rule of support spacing, by type and trade size."""
 
     kind: Literal["listed"]
@@ -7924,7 +8046,7 @@ class SupportedConduit(Struct, kw_only=True, omit_defaults=True):
     """How the lengths are coupled, of rmc and imc alone."""
 
 
-class SupportsAnswer(Struct, kw_only=True, omit_defaults=True):
+class SupportsAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of supports with everything that defends it."""
 
     assumptions: list[Assumption]
@@ -7955,7 +8077,9 @@ class SupportsAnswer(Struct, kw_only=True, omit_defaults=True):
     """How it was worked out, step by step, if asked for."""
 
 
-class SupportsItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="supports"):
+class SupportsItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="supports"
+):
     """A question of supports."""
 
     id: str
@@ -7967,7 +8091,9 @@ class SupportsItem(Struct, kw_only=True, omit_defaults=True, tag_field="operatio
     """The body of `POST /v1/supports`."""
 
 
-class SupportsItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="supports"):
+class SupportsItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="supports"
+):
     """An answer of supports."""
 
     answer: SupportsAnswer
@@ -7985,7 +8111,7 @@ class SupportsItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="op
     """Fixed text that says: answer."""
 
 
-class SupportsRequest(Struct, kw_only=True, omit_defaults=True):
+class SupportsRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A straight run above ground."""
 
     conduit: SupportedConduit
@@ -8010,7 +8136,7 @@ class SupportsRequest(Struct, kw_only=True, omit_defaults=True):
     """Ends of the run at a box or other termination; with one, the run goes on."""
 
 
-class SupportsResult(Struct, kw_only=True, omit_defaults=True):
+class SupportsResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """How far apart, how many and where."""
 
     anchor_positions: list[Length]
@@ -8042,7 +8168,9 @@ class SupportsResult(Struct, kw_only=True, omit_defaults=True):
     """Widest distance between straps; none for a single one."""
 
 
-class SupportsStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="supports"):
+class SupportsStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="supports"
+):
     """An answer of supports."""
 
     answer: SupportsAnswer
@@ -8063,7 +8191,7 @@ class SupportsStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="
     """Fixed text that says: answer."""
 
 
-class Takeoff(Struct, kw_only=True, omit_defaults=True):
+class Takeoff(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """All lines in the order of building, and their total by the caller's rates."""
 
     lines: list[TakeoffLine]
@@ -8073,7 +8201,7 @@ class Takeoff(Struct, kw_only=True, omit_defaults=True):
     """If rates were given."""
 
 
-class TakeoffLine(Struct, kw_only=True, omit_defaults=True):
+class TakeoffLine(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One line: an item of one conduit type and size with all that the run takes of it."""
 
     basis: str
@@ -8222,7 +8350,7 @@ class TakeoffQuantity(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class TakeoffShare(Struct, kw_only=True, omit_defaults=True):
+class TakeoffShare(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What of the exact quantity one stretch of the run takes."""
 
     quantity: TakeoffQuantity
@@ -8232,7 +8360,7 @@ class TakeoffShare(Struct, kw_only=True, omit_defaults=True):
     """Name of the stretch."""
 
 
-class TakeoffTotal(Struct, kw_only=True, omit_defaults=True):
+class TakeoffTotal(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What the caller's rates come to; a total with gaps says so."""
 
     complete: bool
@@ -8269,7 +8397,9 @@ class TemperatureDifference(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class TemperatureRange(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="range"):
+class TemperatureRange(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="range"
+):
     """The lowest and highest temperature of the conduit itself, which in the sun is not that of the
     air."""
 
@@ -8292,7 +8422,9 @@ class TemperatureRange(Struct, kw_only=True, omit_defaults=True, tag_field="kind
     """What direct sun adds to the highest temperature. From 0 delta_degF to 100 delta_degF."""
 
 
-class TemperatureSpread(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="difference"):
+class TemperatureSpread(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="difference"
+):
     """The difference between the highest and lowest temperature of the conduit, sun included."""
 
     difference: TemperatureDifference
@@ -8325,7 +8457,7 @@ class ThermalResistivity(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class TierInPour(Struct, kw_only=True, omit_defaults=True):
+class TierInPour(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The ducts of one tier in wet concrete."""
 
     head: Length
@@ -8344,7 +8476,7 @@ class TierInPour(Struct, kw_only=True, omit_defaults=True):
     """What they bear, safety included, where that is on file."""
 
 
-class TierUnderLoad(Struct, kw_only=True, omit_defaults=True):
+class TierUnderLoad(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The ducts of one tier under earth and traffic; what a wall or a load not on file leaves open
     is absent."""
 
@@ -8412,7 +8544,7 @@ class TierUnderLoad(Struct, kw_only=True, omit_defaults=True):
     """Thrust in the wall."""
 
 
-class TierUplift(Struct, kw_only=True, omit_defaults=True):
+class TierUplift(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Like ducts of one tier."""
 
     duct_count: int
@@ -8434,7 +8566,7 @@ class TierUplift(Struct, kw_only=True, omit_defaults=True):
     """Of these ducts together."""
 
 
-class TravelOption(Struct, kw_only=True, omit_defaults=True):
+class TravelOption(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What fittings of one travel that is sold would mean."""
 
     fitting_count: int
@@ -8444,7 +8576,7 @@ class TravelOption(Struct, kw_only=True, omit_defaults=True):
     """Travel of one fitting."""
 
 
-class TrenchAnswer(Struct, kw_only=True, omit_defaults=True):
+class TrenchAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of trench with everything that defends it."""
 
     assumptions: list[Assumption]
@@ -8475,7 +8607,9 @@ class TrenchAnswer(Struct, kw_only=True, omit_defaults=True):
     """How it was worked out, step by step, if asked for."""
 
 
-class TrenchItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="trench"):
+class TrenchItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="trench"
+):
     """A question of trench."""
 
     id: str
@@ -8487,7 +8621,9 @@ class TrenchItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation"
     """The body of `POST /v1/trench`."""
 
 
-class TrenchItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="trench"):
+class TrenchItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="trench"
+):
     """An answer of trench."""
 
     answer: TrenchAnswer
@@ -8505,7 +8641,7 @@ class TrenchItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="oper
     """Fixed text that says: answer."""
 
 
-class TrenchRequest(Struct, kw_only=True, omit_defaults=True):
+class TrenchRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A bank in its trench."""
 
     bank: DuctBank
@@ -8587,7 +8723,7 @@ class TrenchRequest(Struct, kw_only=True, omit_defaults=True):
     From 0 in to 240 in."""
 
 
-class TrenchResult(Struct, kw_only=True, omit_defaults=True):
+class TrenchResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Size and volumes; bank, loose and compacted are named as such."""
 
     backfill_volume: Volume
@@ -8654,7 +8790,9 @@ class TrenchResult(Struct, kw_only=True, omit_defaults=True):
     """Cut, taken up and laid again, if any."""
 
 
-class TrenchStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="trench"):
+class TrenchStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="trench"
+):
     """An answer of trench."""
 
     answer: TrenchAnswer
@@ -8675,7 +8813,7 @@ class TrenchStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="op
     """Fixed text that says: answer."""
 
 
-class UnitRow(Struct, kw_only=True, omit_defaults=True):
+class UnitRow(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One unit code: SI value = factor x value + offset; a grade in percent is the arc tangent of
     that."""
 
@@ -8698,7 +8836,7 @@ class UnitRow(Struct, kw_only=True, omit_defaults=True):
     """The code, as a request and an answer write it."""
 
 
-class UnitTable(Struct, kw_only=True, omit_defaults=True):
+class UnitTable(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Unit codes, with the hash of all tables."""
 
     rows: list[UnitRow]
@@ -8708,7 +8846,9 @@ class UnitTable(Struct, kw_only=True, omit_defaults=True):
     """Hash of all reference tables."""
 
 
-class VerticalBendSection(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="vertical_bend"):
+class VerticalBendSection(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="vertical_bend"
+):
     """A bend in a vertical plane; the slope rises through a sag and falls over a crest."""
 
     exit_grade: Grade
@@ -8742,7 +8882,7 @@ class Voltage(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class VoltageDropAnswer(Struct, kw_only=True, omit_defaults=True):
+class VoltageDropAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of voltage-drop with everything that defends it."""
 
     assumptions: list[Assumption]
@@ -8773,7 +8913,9 @@ class VoltageDropAnswer(Struct, kw_only=True, omit_defaults=True):
     """How it was worked out, step by step, if asked for."""
 
 
-class VoltageDropItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="voltage_drop"):
+class VoltageDropItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="voltage_drop"
+):
     """A question of voltage_drop."""
 
     id: str
@@ -8785,7 +8927,9 @@ class VoltageDropItem(Struct, kw_only=True, omit_defaults=True, tag_field="opera
     """The body of `POST /v1/voltage-drop`."""
 
 
-class VoltageDropItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="voltage_drop"):
+class VoltageDropItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="voltage_drop"
+):
     """An answer of voltage_drop."""
 
     answer: VoltageDropAnswer
@@ -8803,7 +8947,7 @@ class VoltageDropItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field=
     """Fixed text that says: answer."""
 
 
-class VoltageDropRequest(Struct, kw_only=True, omit_defaults=True):
+class VoltageDropRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A circuit and its length."""
 
     cable: Cable
@@ -8864,7 +9008,7 @@ class VoltageDropRequest(Struct, kw_only=True, omit_defaults=True):
     """Three phases between lines, or two wires."""
 
 
-class VoltageDropResult(Struct, kw_only=True, omit_defaults=True):
+class VoltageDropResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What is lost, and what keeps within the limit."""
 
     current: Current
@@ -8907,7 +9051,9 @@ class VoltageDropResult(Struct, kw_only=True, omit_defaults=True):
     """Within the limit, and carrying the current by the tables at unmarked terminals."""
 
 
-class VoltageDropStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="voltage_drop"):
+class VoltageDropStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="voltage_drop"
+):
     """An answer of voltage_drop."""
 
     answer: VoltageDropAnswer
@@ -8945,7 +9091,7 @@ class Volume(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class WouldComply(Struct, kw_only=True, omit_defaults=True):
+class WouldComply(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What would keep every limit of this calculation with all else as it is; absent where nothing
     would."""
 
