@@ -208,3 +208,24 @@ def test_a_quantity_is_the_same_in_request_and_answer() -> None:
     assert set(SCHEMAS["Length"]["properties"]) == {"value", "unit"}
     assert SCHEMAS["FillResult"]["properties"]["conduit_area"]["$ref"].endswith("/Area")
     assert SCHEMAS["Area"]["properties"]["unit"]["$ref"].endswith("/AreaUnit")
+
+
+def test_a_set_of_texts_says_in_words_whether_answers_may_bring_others() -> None:
+    texts = {name: schema for name, schema in SCHEMAS.items() if "enum" in schema}
+    told = {name for name, schema in texts.items() if "Answers may bring others." in schema["description"]}
+    assert told == {name for name, schema in texts.items() if schema.get("x-extensible-enum")}
+    assert "Severity" in told
+    assert "LengthUnit" not in told
+
+
+def test_a_query_parameter_says_with_which_forms_of_the_answer_it_is_taken() -> None:
+    run, cover = ({one["name"]: one for one in _asked(path)} for path in ("/v1/duct-run", "/v1/cover"))
+    assert run["page"]["x-media-types"] == ["text/html"]
+    assert run["request"]["x-media-types"] == run["suggestions"]["x-media-types"] == ["application/json"]
+    assert run["working"]["x-media-types"] == ["application/json", "text/html"]
+    assert "x-media-types" not in run["units"]
+    assert "x-media-types" not in cover["working"]
+
+
+def _asked(path: str) -> Any:
+    return DOCUMENT["paths"][path]["post"]["parameters"]

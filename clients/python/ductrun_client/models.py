@@ -19,7 +19,7 @@ else:
     AmpacityMethod = str
 AMPACITY_METHOD_VALUES: Final[tuple[AmpacityMethod, ...]] = ("neher_mcgrath", "iec_60287", "both")
 """Methods of calculating ampacity; both asks for the one that allows less, with the other beside
-it."""
+it. Answers may bring others."""
 
 if TYPE_CHECKING:
     AmpacityStudy: TypeAlias = Literal[
@@ -142,7 +142,7 @@ BOX_RULE_VALUES: Final[tuple[BoxRule, ...]] = (
     "least_structure",
     "racking",
 )
-"""What sets the least of a dimension."""
+"""What sets the least of a dimension. Answers may bring others."""
 
 if TYPE_CHECKING:
     BoxWall: TypeAlias = Literal["left", "right", "top", "bottom", "back", "front"]
@@ -192,7 +192,8 @@ CABLE_ARRANGEMENT_VALUES: Final[tuple[CableArrangement, ...]] = (
     "worst_case",
 )
 """How cables lie in the conduit; three cables lie triangular or cradled, triplexed if twisted at
-the factory. In the worst case each check takes the arrangement that asks most."""
+the factory. In the worst case each check takes the arrangement that asks most. Answers may bring
+others."""
 
 if TYPE_CHECKING:
     CableJacket: TypeAlias = Literal["pe", "pvc", "neoprene"]
@@ -273,7 +274,7 @@ CHANGE_KIND_VALUES: Final[tuple[ChangeKind, ...]] = (
     "trade_size",
     "pull_point",
 )
-"""What a suggestion changes, the cheapest to build first."""
+"""What a suggestion changes, the cheapest to build first. Answers may bring others."""
 
 if TYPE_CHECKING:
     CircuitConduit: TypeAlias = Literal["pvc", "aluminum", "steel"]
@@ -302,7 +303,7 @@ else:
     Compaction = str
 COMPACTION_VALUES: Final[tuple[Compaction, ...]] = ("dumped", "slight", "moderate", "high")
 """How an embedment is compacted: under 85, 85 to 95, over 95 percent of the standard Proctor
-density."""
+density. Answers may bring others."""
 
 if TYPE_CHECKING:
     ConductorAreaUnit: TypeAlias = Literal["mm2", "kcmil"]
@@ -316,7 +317,7 @@ if TYPE_CHECKING:
 else:
     ConductorChange = str
 CONDUCTOR_CHANGE_VALUES: Final[tuple[ConductorChange, ...]] = ("one_more", "one_size_larger")
-"""A small change of one line of cables."""
+"""A small change of one line of cables. Answers may bring others."""
 
 if TYPE_CHECKING:
     ConductorCounting: TypeAlias = Literal["all_counted", "two_of_three"]
@@ -371,7 +372,8 @@ CONDUCTOR_MARKING_VALUES: Final[tuple[ConductorMarking, ...]] = (
     "USE-2",
     "bare",
 )
-"""What the rows of the conductor table go by: markings of insulation, and bare."""
+"""What the rows of the conductor table go by: markings of insulation, and bare. Answers may bring
+others."""
 
 if TYPE_CHECKING:
     ConductorMaterial: TypeAlias = Literal["copper", "aluminum"]
@@ -447,7 +449,7 @@ CONDUCTOR_SIZE_VALUES: Final[tuple[ConductorSize, ...]] = (
     "1750 kcmil",
     "2000 kcmil",
 )
-"""Sizes of conductors."""
+"""Sizes of conductors. Answers may bring others."""
 
 if TYPE_CHECKING:
     ConductorTemper: TypeAlias = Literal["soft", "half_hard", "three_quarter_hard", "hard", "aa_8000"]
@@ -467,7 +469,7 @@ if TYPE_CHECKING:
 else:
     ConduitMaterial = str
 CONDUIT_MATERIAL_VALUES: Final[tuple[ConduitMaterial, ...]] = ("pvc", "rtrc", "hdpe", "steel", "aluminum")
-"""Materials of conduit with a coefficient of expansion on file."""
+"""Materials of conduit with a coefficient of expansion on file. Answers may bring others."""
 
 if TYPE_CHECKING:
     ConduitType: TypeAlias = Literal[
@@ -514,7 +516,8 @@ CONDUIT_TYPE_VALUES: Final[tuple[ConduitType, ...]] = (
     "lfnc_a",
     "lfnc_b",
 )
-"""Kinds of conduit and duct with a sourced table row; RTRC has rules, but no dimensions on file."""
+"""Kinds of conduit and duct with a sourced table row; RTRC has rules, but no dimensions on file.
+Answers may bring others."""
 
 if TYPE_CHECKING:
     ConduitUse: TypeAlias = Literal[
@@ -553,7 +556,7 @@ CONDUIT_USE_VALUES: Final[tuple[ConduitUse, ...]] = (
     "plenum",
     "severe_physical_damage",
 )
-"""Places and ways conduit is used."""
+"""Places and ways conduit is used. Answers may bring others."""
 
 if TYPE_CHECKING:
     Coupling: TypeAlias = Literal["threaded", "threadless"]
@@ -623,7 +626,8 @@ if TYPE_CHECKING:
 else:
     EarthLoadMethod = str
 EARTH_LOAD_METHOD_VALUES: Final[tuple[EarthLoadMethod, ...]] = ("prism", "trench")
-"""How earth loads a duct: by the prism above it, or arching on the walls of its trench."""
+"""How earth loads a duct: by the prism above it, or arching on the walls of its trench. Answers may
+bring others."""
 
 if TYPE_CHECKING:
     Embedment: TypeAlias = Literal[
@@ -678,7 +682,7 @@ FILL_LIMIT_RULE_VALUES: Final[tuple[FillLimitRule, ...]] = (
     "nipple",
 )
 """Which line of Chapter 9, Table 1 sets the limit: one by the number in the conduit, or that of a
-nipple."""
+nipple. Answers may bring others."""
 
 if TYPE_CHECKING:
     FlotationMedium: TypeAlias = Literal["concrete", "slurry", "groundwater"]
@@ -766,8 +770,8 @@ if TYPE_CHECKING:
 else:
     JoiningMethod = str
 JOINING_METHOD_VALUES: Final[tuple[JoiningMethod, ...]] = ("cemented", "fused", "threaded", "coupled")
-"""How lengths of a conduit are joined: by solvent cement, fused, threaded, or by couplings set
-on."""
+"""How lengths of a conduit are joined: by solvent cement, fused, threaded, or by couplings set on.
+Answers may bring others."""
 
 if TYPE_CHECKING:
     LengthUnit: TypeAlias = Literal["mm", "cm", "m", "in", "ft", "yd"]
@@ -787,7 +791,7 @@ LIVE_LOAD_METHOD_VALUES: Final[tuple[LiveLoadMethod, ...]] = (
     "boussinesq",
 )
 """How the load of a wheel is found at a depth; the governing one is the largest of those that go so
-shallow."""
+shallow. Answers may bring others."""
 
 if TYPE_CHECKING:
     MassPerLengthUnit: TypeAlias = Literal["kg/m", "kg/km", "lb/ft", "lb/1000ft"]
@@ -850,7 +854,7 @@ OPERATION_NAME_VALUES: Final[tuple[OperationName, ...]] = (
     "ampacity",
     "voltage_drop",
 )
-"""The calculations an item may ask for."""
+"""The calculations an item may ask for. Answers may bring others."""
 
 if TYPE_CHECKING:
     Page: TypeAlias = Literal["sheet", "takeoff", "crew"]
@@ -865,14 +869,14 @@ if TYPE_CHECKING:
 else:
     PatchOp = str
 PATCH_OP_VALUES: Final[tuple[PatchOp, ...]] = ("add", "replace")
-"""Operations of JSON Patch that suggestions use."""
+"""Operations of JSON Patch that suggestions use. Answers may bring others."""
 
 if TYPE_CHECKING:
     PavementKind: TypeAlias = Literal["asphalt", "concrete", "pavers"]
 else:
     PavementKind = str
 PAVEMENT_KIND_VALUES: Final[tuple[PavementKind, ...]] = ("asphalt", "concrete", "pavers")
-"""What a pavement is made of."""
+"""What a pavement is made of. Answers may bring others."""
 
 if TYPE_CHECKING:
     PieceSystem: TypeAlias = Literal["pieces", "whole_tier", "whole_bank"]
@@ -918,7 +922,7 @@ PLACE_KIND_VALUES: Final[tuple[PlaceKind, ...]] = (
     "capped",
     "existing_duct",
 )
-"""What stands at an end of a run or at a pull point."""
+"""What stands at an end of a run or at a pull point. Answers may bring others."""
 
 if TYPE_CHECKING:
     PlasticMaterial: TypeAlias = Literal["pvc", "hdpe"]
@@ -974,7 +978,7 @@ if TYPE_CHECKING:
 else:
     PullDirection = str
 PULL_DIRECTION_VALUES: Final[tuple[PullDirection, ...]] = ("forward", "reversed")
-"""From which end the cable is pulled."""
+"""From which end the cable is pulled. Answers may bring others."""
 
 if TYPE_CHECKING:
     PullKind: TypeAlias = Literal["straight", "angle", "u_pull"]
@@ -982,7 +986,7 @@ else:
     PullKind = str
 PULL_KIND_VALUES: Final[tuple[PullKind, ...]] = ("straight", "angle", "u_pull")
 """How conductors go through a box: to the wall opposite, to a wall beside it, or back out of the
-same wall."""
+same wall. Answers may bring others."""
 
 if TYPE_CHECKING:
     RankMeasure: TypeAlias = Literal[
@@ -1091,7 +1095,8 @@ RANK_MEASURE_VALUES: Final[tuple[RankMeasure, ...]] = (
     "cable_reel",
     "pulling_eye",
 )
-"""What runs are ranked by, least first: a figure of the whole run, or an item of its takeoff."""
+"""What runs are ranked by, least first: a figure of the whole run, or an item of its takeoff.
+Answers may bring others."""
 
 if TYPE_CHECKING:
     RequestBack: TypeAlias = Literal["completed"]
@@ -1133,21 +1138,22 @@ if TYPE_CHECKING:
 else:
     Service = str
 SERVICE_VALUES: Final[tuple[Service, ...]] = ("power", "signal")
-"""What a circuit carries."""
+"""What a circuit carries. Answers may bring others."""
 
 if TYPE_CHECKING:
     SettingKind: TypeAlias = Literal["encased", "direct_buried", "above_ground", "bored", "existing"]
 else:
     SettingKind = str
 SETTING_KIND_VALUES: Final[tuple[SettingKind, ...]] = ("encased", "direct_buried", "above_ground", "bored", "existing")
-"""How a stretch is laid."""
+"""How a stretch is laid. Answers may bring others."""
 
 if TYPE_CHECKING:
     Severity: TypeAlias = Literal["violation", "caution", "note"]
 else:
     Severity = str
 SEVERITY_VALUES: Final[tuple[Severity, ...]] = ("violation", "caution", "note")
-"""Weight of a finding: a broken rule or limit, something unwise or near a limit, or a note."""
+"""Weight of a finding: a broken rule or limit, something unwise or near a limit, or a note. Answers
+may bring others."""
 
 if TYPE_CHECKING:
     ShieldGrounding: TypeAlias = Literal["both_ends", "single_point"]
@@ -1211,7 +1217,7 @@ STANDARD_BOX_KIND_VALUES: Final[tuple[StandardBoxKind, ...]] = (
     "fs_multiple",
     "fd_multiple",
 )
-"""Kinds of standard metal boxes; the volume of some is per gang."""
+"""Kinds of standard metal boxes; the volume of some is per gang. Answers may bring others."""
 
 if TYPE_CHECKING:
     Standing: TypeAlias = Literal["published", "practice", "memory", "derived", "caller"]
@@ -1219,7 +1225,7 @@ else:
     Standing = str
 STANDING_VALUES: Final[tuple[Standing, ...]] = ("published", "practice", "memory", "derived", "caller")
 """What backs a figure: a published source, practice, memory of a source, a derivation, or the
-caller."""
+caller. Answers may bring others."""
 
 if TYPE_CHECKING:
     StraightLengths: TypeAlias = Literal["tangent", "to_intersections"]
@@ -1233,7 +1239,7 @@ if TYPE_CHECKING:
 else:
     Structure = str
 STRUCTURE_VALUES: Final[tuple[Structure, ...]] = ("pull_box", "handhole", "manhole")
-"""What conductors are pulled through."""
+"""What conductors are pulled through. Answers may bring others."""
 
 if TYPE_CHECKING:
     SupportKind: TypeAlias = Literal["strap", "hanger"]
@@ -1268,7 +1274,7 @@ if TYPE_CHECKING:
 else:
     TakeoffGroup = str
 TAKEOFF_GROUP_VALUES: Final[tuple[TakeoffGroup, ...]] = ("site_work", "duct", "bank", "backfill", "supports", "cable")
-"""Groups of a takeoff, in the order of building."""
+"""Groups of a takeoff, in the order of building. Answers may bring others."""
 
 if TYPE_CHECKING:
     TakeoffItem: TypeAlias = Literal[
@@ -1369,7 +1375,7 @@ TAKEOFF_ITEM_VALUES: Final[tuple[TakeoffItem, ...]] = (
     "cable_reel",
     "pulling_eye",
 )
-"""What a line of a takeoff is of, in the order of its group."""
+"""What a line of a takeoff is of, in the order of its group. Answers may bring others."""
 
 if TYPE_CHECKING:
     TakeoffUnit: TypeAlias = Literal["each", "ft", "m", "ft2", "m2", "yd3", "m3", "gal_us", "qt_us", "L", "lb", "kg"]
@@ -1455,7 +1461,7 @@ TRADE_SIZE_VALUES: Final[tuple[TradeSize, ...]] = (
     "5",
     "6",
 )
-"""Trade sizes of conduit; a name, not a dimension."""
+"""Trade sizes of conduit; a name, not a dimension. Answers may bring others."""
 
 if TYPE_CHECKING:
     Traffic: TypeAlias = Literal["none", "h_20"]
@@ -1491,7 +1497,7 @@ else:
     Verdict = str
 VERDICT_VALUES: Final[tuple[Verdict, ...]] = ("complies", "violates", "not_judged")
 """What an answer, or a part of it, says of the limits: kept, broken, or not judged for want of
-something."""
+something. Answers may bring others."""
 
 if TYPE_CHECKING:
     VoltageClass: TypeAlias = Literal["up_to_1000_v", "over_1_kv_to_22_kv", "over_22_kv_to_40_kv", "over_40_kv"]
@@ -1517,7 +1523,8 @@ if TYPE_CHECKING:
 else:
     VolumeMeasure = str
 VOLUME_MEASURE_VALUES: Final[tuple[VolumeMeasure, ...]] = ("bank", "loose", "compacted")
-"""How a volume of earth is measured: in the bank, loose, or compacted; never mixed in one line."""
+"""How a volume of earth is measured: in the bank, loose, or compacted; never mixed in one line.
+Answers may bring others."""
 
 if TYPE_CHECKING:
     VolumeUnit: TypeAlias = Literal["L", "m3", "in3", "ft3", "yd3", "qt_us", "gal_us"]

@@ -77,7 +77,10 @@ export interface AmpacityItemAnswer {
 }
 
 export const AMPACITY_METHOD_VALUES = ["neher_mcgrath", "iec_60287", "both"] as const;
-/** Methods of calculating ampacity; both asks for the one that allows less, with the other beside it. */
+/**
+ * Methods of calculating ampacity; both asks for the one that allows less, with the other beside it. Answers may
+ * bring others.
+ */
 export type AmpacityMethod = (typeof AMPACITY_METHOD_VALUES)[number] | (string & {});
 
 /** A bank in the earth, and the circuits in its ducts. */
@@ -479,7 +482,7 @@ export type BoxPositions =
   | ListedPositions;
 
 export const BOX_RULE_VALUES = ["straight_pull", "opposite_wall", "entries_apart", "bending_space", "bending_radius", "room_for_entries", "least_structure", "racking"] as const;
-/** What sets the least of a dimension. */
+/** What sets the least of a dimension. Answers may bring others. */
 export type BoxRule = (typeof BOX_RULE_VALUES)[number] | (string & {});
 
 /** Inside dimensions of a box; of a handhole without a bottom the depth is to the ends of the raceways. */
@@ -525,7 +528,7 @@ export type Cable =
 export const CABLE_ARRANGEMENT_VALUES = ["single", "two", "triangular", "triplexed", "cradled", "diamond", "many", "worst_case"] as const;
 /**
  * How cables lie in the conduit; three cables lie triangular or cradled, triplexed if twisted at the factory. In
- * the worst case each check takes the arrangement that asks most.
+ * the worst case each check takes the arrangement that asks most. Answers may bring others.
  */
 export type CableArrangement = (typeof CABLE_ARRANGEMENT_VALUES)[number] | (string & {});
 
@@ -644,7 +647,7 @@ export interface Caution {
 }
 
 export const CHANGE_KIND_VALUES = ["brake_limit", "end_distance", "pigment_percent", "fitting_travel", "radius", "cover", "riser_conduit_type", "conduit_type", "concrete_cover", "encasement", "trade_size", "pull_point"] as const;
-/** What a suggestion changes, the cheapest to build first. */
+/** What a suggestion changes, the cheapest to build first. Answers may bring others. */
 export type ChangeKind = (typeof CHANGE_KIND_VALUES)[number] | (string & {});
 
 /** Alike cables in one or several ducts. */
@@ -809,7 +812,10 @@ export interface CompactCable {
 }
 
 export const COMPACTION_VALUES = ["dumped", "slight", "moderate", "high"] as const;
-/** How an embedment is compacted: under 85, 85 to 95, over 95 percent of the standard Proctor density. */
+/**
+ * How an embedment is compacted: under 85, 85 to 95, over 95 percent of the standard Proctor density. Answers
+ * may bring others.
+ */
 export type Compaction = (typeof COMPACTION_VALUES)[number] | (string & {});
 
 /** A count of a run beside that of the base. */
@@ -953,7 +959,7 @@ export const CONDUCTOR_AREA_UNIT_VALUES = ["mm2", "kcmil"] as const;
 export type ConductorAreaUnit = (typeof CONDUCTOR_AREA_UNIT_VALUES)[number];
 
 export const CONDUCTOR_CHANGE_VALUES = ["one_more", "one_size_larger"] as const;
-/** A small change of one line of cables. */
+/** A small change of one line of cables. Answers may bring others. */
 export type ConductorChange = (typeof CONDUCTOR_CHANGE_VALUES)[number] | (string & {});
 
 /** The answer of conductor-count with everything that defends it. */
@@ -1066,7 +1072,7 @@ export const CONDUCTOR_COUNTING_VALUES = ["all_counted", "two_of_three"] as cons
 export type ConductorCounting = (typeof CONDUCTOR_COUNTING_VALUES)[number];
 
 export const CONDUCTOR_MARKING_VALUES = ["THHN", "THWN", "THWN-2", "XHH", "XHHW", "XHHW-2", "ZW", "TW", "THW", "THHW", "THW-2", "RHH", "RHW", "RHW-2", "RHH*", "RHW*", "RHW-2*", "USE-2", "bare"] as const;
-/** What the rows of the conductor table go by: markings of insulation, and bare. */
+/** What the rows of the conductor table go by: markings of insulation, and bare. Answers may bring others. */
 export type ConductorMarking = (typeof CONDUCTOR_MARKING_VALUES)[number] | (string & {});
 
 export const CONDUCTOR_MATERIAL_VALUES = ["copper", "aluminum"] as const;
@@ -1096,7 +1102,7 @@ export interface ConductorRow {
 }
 
 export const CONDUCTOR_SIZE_VALUES = ["18 AWG", "16 AWG", "14 AWG", "12 AWG", "10 AWG", "8 AWG", "6 AWG", "4 AWG", "3 AWG", "2 AWG", "1 AWG", "1/0 AWG", "2/0 AWG", "3/0 AWG", "4/0 AWG", "250 kcmil", "300 kcmil", "350 kcmil", "400 kcmil", "500 kcmil", "600 kcmil", "700 kcmil", "750 kcmil", "800 kcmil", "900 kcmil", "1000 kcmil", "1250 kcmil", "1500 kcmil", "1750 kcmil", "2000 kcmil"] as const;
-/** Sizes of conductors. */
+/** Sizes of conductors. Answers may bring others. */
 export type ConductorSize = (typeof CONDUCTOR_SIZE_VALUES)[number] | (string & {});
 
 /** Conductor dimensions, with the hash of all tables. */
@@ -1117,7 +1123,7 @@ export type Conduit =
   | MeasuredConduit;
 
 export const CONDUIT_MATERIAL_VALUES = ["pvc", "rtrc", "hdpe", "steel", "aluminum"] as const;
-/** Materials of conduit with a coefficient of expansion on file. */
+/** Materials of conduit with a coefficient of expansion on file. Answers may bring others. */
 export type ConduitMaterial = (typeof CONDUIT_MATERIAL_VALUES)[number] | (string & {});
 
 /** One trade size of one conduit type; utility duct has no inside diameter here. */
@@ -1264,11 +1270,14 @@ export interface ConduitTable {
 }
 
 export const CONDUIT_TYPE_VALUES = ["pvc_schedule_40", "pvc_schedule_80", "pvc_type_a", "pvc_type_eb", "pvc_db_60", "pvc_db_100", "pvc_db_120", "pvc_eb_20", "pvc_eb_35", "hdpe_schedule_40", "rtrc", "emt", "imc", "rmc", "ent", "fmc", "lfmc", "lfnc_a", "lfnc_b"] as const;
-/** Kinds of conduit and duct with a sourced table row; RTRC has rules, but no dimensions on file. */
+/**
+ * Kinds of conduit and duct with a sourced table row; RTRC has rules, but no dimensions on file. Answers may
+ * bring others.
+ */
 export type ConduitType = (typeof CONDUIT_TYPE_VALUES)[number] | (string & {});
 
 export const CONDUIT_USE_VALUES = ["above_ground", "sunlight", "physical_damage", "direct_burial", "concrete_encasement", "directional_bore", "under_building", "hazardous_location", "emerging_from_grade", "within_building", "wet_location", "corrosive_influence", "cinder_fill", "plenum", "severe_physical_damage"] as const;
-/** Places and ways conduit is used. */
+/** Places and ways conduit is used. Answers may bring others. */
 export type ConduitUse = (typeof CONDUIT_USE_VALUES)[number] | (string & {});
 
 export const COUPLING_VALUES = ["threaded", "threadless"] as const;
@@ -1872,7 +1881,10 @@ export interface EarthLoadItemAnswer {
 }
 
 export const EARTH_LOAD_METHOD_VALUES = ["prism", "trench"] as const;
-/** How earth loads a duct: by the prism above it, or arching on the walls of its trench. */
+/**
+ * How earth loads a duct: by the prism above it, or arching on the walls of its trench. Answers may bring
+ * others.
+ */
 export type EarthLoadMethod = (typeof EARTH_LOAD_METHOD_VALUES)[number] | (string & {});
 
 /** Ducts in the ground, and what lies and passes over them. */
@@ -2491,7 +2503,10 @@ export interface FillItemAnswer {
 }
 
 export const FILL_LIMIT_RULE_VALUES = ["one_conductor", "two_conductors", "over_two_conductors", "nipple"] as const;
-/** Which line of Chapter 9, Table 1 sets the limit: one by the number in the conduit, or that of a nipple. */
+/**
+ * Which line of Chapter 9, Table 1 sets the limit: one by the number in the conduit, or that of a nipple.
+ * Answers may bring others.
+ */
 export type FillLimitRule = (typeof FILL_LIMIT_RULE_VALUES)[number] | (string & {});
 
 /** What goes into which conduit. */
@@ -2964,7 +2979,10 @@ export interface ItemProblem {
 }
 
 export const JOINING_METHOD_VALUES = ["cemented", "fused", "threaded", "coupled"] as const;
-/** How lengths of a conduit are joined: by solvent cement, fused, threaded, or by couplings set on. */
+/**
+ * How lengths of a conduit are joined: by solvent cement, fused, threaded, or by couplings set on. Answers may
+ * bring others.
+ */
 export type JoiningMethod = (typeof JOINING_METHOD_VALUES)[number] | (string & {});
 
 /** The answer of joints with everything that defends it. */
@@ -3233,7 +3251,10 @@ export interface LiveLoadByMethod {
 }
 
 export const LIVE_LOAD_METHOD_VALUES = ["governing", "handbook_table", "aashto_spread", "boussinesq"] as const;
-/** How the load of a wheel is found at a depth; the governing one is the largest of those that go so shallow. */
+/**
+ * How the load of a wheel is found at a depth; the governing one is the largest of those that go so shallow.
+ * Answers may bring others.
+ */
 export type LiveLoadMethod = (typeof LIVE_LOAD_METHOD_VALUES)[number] | (string & {});
 
 /** A circuit in ducts of the bank. */
@@ -3414,7 +3435,7 @@ export interface NamedRun {
 }
 
 export const OPERATION_NAME_VALUES = ["duct_run", "duct_run_compare", "permitted_use", "conduit_size", "fill", "conductor_count", "cover", "trench", "spacers", "encasement", "flotation", "earth_load", "joints", "expansion", "supports", "pull_box", "pull_plan", "pull_tension", "ampacity", "voltage_drop"] as const;
-/** The calculations an item may ask for. */
+/** The calculations an item may ask for. Answers may bring others. */
 export type OperationName = (typeof OPERATION_NAME_VALUES)[number] | (string & {});
 
 /** What to order of one line of cables. */
@@ -3448,7 +3469,7 @@ export const PAGE_VALUES = ["sheet", "takeoff", "crew"] as const;
 export type Page = (typeof PAGE_VALUES)[number];
 
 export const PATCH_OP_VALUES = ["add", "replace"] as const;
-/** Operations of JSON Patch that suggestions use. */
+/** Operations of JSON Patch that suggestions use. Answers may bring others. */
 export type PatchOp = (typeof PATCH_OP_VALUES)[number] | (string & {});
 
 /** One operation of a JSON Patch (RFC 6902) on the request; what it sets is always an object. */
@@ -3472,7 +3493,7 @@ export interface Pavement {
 }
 
 export const PAVEMENT_KIND_VALUES = ["asphalt", "concrete", "pavers"] as const;
-/** What a pavement is made of. */
+/** What a pavement is made of. Answers may bring others. */
 export type PavementKind = (typeof PAVEMENT_KIND_VALUES)[number] | (string & {});
 
 /** Pavement in place; what is taken up of it is no spoil. */
@@ -3600,7 +3621,7 @@ export interface PistonOpening {
 }
 
 export const PLACE_KIND_VALUES = ["manhole", "vault", "handhole", "pull_box", "conduit_body", "pad", "equipment", "pole_base", "stub_up", "capped", "existing_duct"] as const;
-/** What stands at an end of a run or at a pull point. */
+/** What stands at an end of a run or at a pull point. Answers may bring others. */
 export type PlaceKind = (typeof PLACE_KIND_VALUES)[number] | (string & {});
 
 /** The place a bank lies in, and the method it is rated by. */
@@ -3867,11 +3888,14 @@ export interface PullBoxStreamAnswer {
 }
 
 export const PULL_DIRECTION_VALUES = ["forward", "reversed"] as const;
-/** From which end the cable is pulled. */
+/** From which end the cable is pulled. Answers may bring others. */
 export type PullDirection = (typeof PULL_DIRECTION_VALUES)[number] | (string & {});
 
 export const PULL_KIND_VALUES = ["straight", "angle", "u_pull"] as const;
-/** How conductors go through a box: to the wall opposite, to a wall beside it, or back out of the same wall. */
+/**
+ * How conductors go through a box: to the wall opposite, to a wall beside it, or back out of the same wall.
+ * Answers may bring others.
+ */
 export type PullKind = (typeof PULL_KIND_VALUES)[number] | (string & {});
 
 /** The answer of pull-plan with everything that defends it. */
@@ -4247,7 +4271,10 @@ export interface Racking {
 }
 
 export const RANK_MEASURE_VALUES = ["price", "labor_hours", "pull_count", "highest_utilization", "pavement_sawcut", "pavement_removal", "excavation", "shoring", "bore", "bore_pit", "conduit", "elbow", "field_bend", "coupling", "expansion_fitting", "terminal_adapter", "conduit_body", "end_bell", "duct_plug", "cap", "wall_penetration", "joint", "fusion_joint", "solvent_cement", "primer", "base_spacer", "intermediate_spacer", "top_spacer", "tie_down", "reinforcing_bar", "tie_bar", "form", "concrete", "bank_ground", "bedding", "select_fill", "import", "native_backfill", "warning_tape", "spoil", "haul_load", "pavement_restoration", "strap", "hanger", "mandrel_pass", "pull_cord", "lubricant", "cable", "cable_reel", "pulling_eye"] as const;
-/** What runs are ranked by, least first: a figure of the whole run, or an item of its takeoff. */
+/**
+ * What runs are ranked by, least first: a figure of the whole run, or an item of its takeoff. Answers may bring
+ * others.
+ */
 export type RankMeasure = (typeof RANK_MEASURE_VALUES)[number] | (string & {});
 
 /** The caller's own rate for an item; a key left out matches any. */
@@ -4717,7 +4744,7 @@ export const SEPARATION_MEASURE_VALUES = ["clear", "center_to_center"] as const;
 export type SeparationMeasure = (typeof SEPARATION_MEASURE_VALUES)[number];
 
 export const SERVICE_VALUES = ["power", "signal"] as const;
-/** What a circuit carries. */
+/** What a circuit carries. Answers may bring others. */
 export type Service = (typeof SERVICE_VALUES)[number] | (string & {});
 
 /** How a stretch is laid: encased, buried, bored, above ground, or there already. */
@@ -4729,11 +4756,14 @@ export type Setting =
   | ExistingSetting;
 
 export const SETTING_KIND_VALUES = ["encased", "direct_buried", "above_ground", "bored", "existing"] as const;
-/** How a stretch is laid. */
+/** How a stretch is laid. Answers may bring others. */
 export type SettingKind = (typeof SETTING_KIND_VALUES)[number] | (string & {});
 
 export const SEVERITY_VALUES = ["violation", "caution", "note"] as const;
-/** Weight of a finding: a broken rule or limit, something unwise or near a limit, or a note. */
+/**
+ * Weight of a finding: a broken rule or limit, something unwise or near a limit, or a note. Answers may bring
+ * others.
+ */
 export type Severity = (typeof SEVERITY_VALUES)[number] | (string & {});
 
 export const SHIELD_GROUNDING_VALUES = ["both_ends", "single_point"] as const;
@@ -4984,11 +5014,14 @@ export interface StandardBoxFound {
 }
 
 export const STANDARD_BOX_KIND_VALUES = ["round", "square", "device", "masonry", "fs_single", "fd_single", "fs_multiple", "fd_multiple"] as const;
-/** Kinds of standard metal boxes; the volume of some is per gang. */
+/** Kinds of standard metal boxes; the volume of some is per gang. Answers may bring others. */
 export type StandardBoxKind = (typeof STANDARD_BOX_KIND_VALUES)[number] | (string & {});
 
 export const STANDING_VALUES = ["published", "practice", "memory", "derived", "caller"] as const;
-/** What backs a figure: a published source, practice, memory of a source, a derivation, or the caller. */
+/**
+ * What backs a figure: a published source, practice, memory of a source, a derivation, or the caller. Answers
+ * may bring others.
+ */
 export type Standing = (typeof STANDING_VALUES)[number] | (string & {});
 
 /** Depth of cover at one place of the run. */
@@ -5181,7 +5214,7 @@ export interface StretchUse {
 }
 
 export const STRUCTURE_VALUES = ["pull_box", "handhole", "manhole"] as const;
-/** What conductors are pulled through. */
+/** What conductors are pulled through. Answers may bring others. */
 export type Structure = (typeof STRUCTURE_VALUES)[number] | (string & {});
 
 /** A joint of the structure that the run lies on. */
@@ -5356,11 +5389,11 @@ export interface Takeoff {
 }
 
 export const TAKEOFF_GROUP_VALUES = ["site_work", "duct", "bank", "backfill", "supports", "cable"] as const;
-/** Groups of a takeoff, in the order of building. */
+/** Groups of a takeoff, in the order of building. Answers may bring others. */
 export type TakeoffGroup = (typeof TAKEOFF_GROUP_VALUES)[number] | (string & {});
 
 export const TAKEOFF_ITEM_VALUES = ["pavement_sawcut", "pavement_removal", "excavation", "shoring", "bore", "bore_pit", "conduit", "elbow", "field_bend", "coupling", "expansion_fitting", "terminal_adapter", "conduit_body", "end_bell", "duct_plug", "cap", "wall_penetration", "joint", "fusion_joint", "solvent_cement", "primer", "base_spacer", "intermediate_spacer", "top_spacer", "tie_down", "reinforcing_bar", "tie_bar", "form", "concrete", "bank_ground", "bedding", "select_fill", "import", "native_backfill", "warning_tape", "spoil", "haul_load", "pavement_restoration", "strap", "hanger", "mandrel_pass", "pull_cord", "lubricant", "cable", "cable_reel", "pulling_eye"] as const;
-/** What a line of a takeoff is of, in the order of its group. */
+/** What a line of a takeoff is of, in the order of its group. Answers may bring others. */
 export type TakeoffItem = (typeof TAKEOFF_ITEM_VALUES)[number] | (string & {});
 
 /** One line: an item of one conduit type and size with all that the run takes of it. */
@@ -5608,7 +5641,7 @@ export const TOP_CLOSURE_VALUES = ["none", "cap", "strap", "intermediate", "base
 export type TopClosure = (typeof TOP_CLOSURE_VALUES)[number];
 
 export const TRADE_SIZE_VALUES = ["3/8", "1/2", "3/4", "1", "1-1/4", "1-1/2", "2", "2-1/2", "3", "3-1/2", "4", "5", "6"] as const;
-/** Trade sizes of conduit; a name, not a dimension. */
+/** Trade sizes of conduit; a name, not a dimension. Answers may bring others. */
 export type TradeSize = (typeof TRADE_SIZE_VALUES)[number] | (string & {});
 
 export const TRAFFIC_VALUES = ["none", "h_20"] as const;
@@ -5826,7 +5859,10 @@ export interface UnitTable {
 }
 
 export const VERDICT_VALUES = ["complies", "violates", "not_judged"] as const;
-/** What an answer, or a part of it, says of the limits: kept, broken, or not judged for want of something. */
+/**
+ * What an answer, or a part of it, says of the limits: kept, broken, or not judged for want of something.
+ * Answers may bring others.
+ */
 export type Verdict = (typeof VERDICT_VALUES)[number] | (string & {});
 
 /** A bend in a vertical plane; the slope rises through a sag and falls over a crest. */
@@ -6008,7 +6044,10 @@ export interface Volume {
 }
 
 export const VOLUME_MEASURE_VALUES = ["bank", "loose", "compacted"] as const;
-/** How a volume of earth is measured: in the bank, loose, or compacted; never mixed in one line. */
+/**
+ * How a volume of earth is measured: in the bank, loose, or compacted; never mixed in one line. Answers may
+ * bring others.
+ */
 export type VolumeMeasure = (typeof VOLUME_MEASURE_VALUES)[number] | (string & {});
 
 export const VOLUME_UNIT_VALUES = ["L", "m3", "in3", "ft3", "yd3", "qt_us", "gal_us"] as const;

@@ -113,6 +113,9 @@ def schemas() -> dict[str, Any]:
     for name in answers:
         if "enum" in merged[name] and not name.endswith("Unit"):  # the units are complete
             merged[name]["x-extensible-enum"] = True
+    for schema in merged.values():
+        if "enum" in schema and "x-extensible-enum" in schema:  # said in words too: these are what an editor shows
+            schema["description"] = f"{schema['description'].rstrip('.')}. Answers may bring others."
     for operation in OPERATIONS:
         merged[f"{stem(operation)}Answer"]["properties"]["request"] = {
             "$ref": f"#/components/schemas/{operation.request.__name__}",
