@@ -449,3 +449,17 @@ def test_a_service_that_is_not_started_is_not_ready() -> None:
     assert_problem(found, "not_ready")
     assert found.headers["retry-after"] == "1"
     assert reply("GET", "/livez").json == {"status": "alive"}
+
+
+def test_a_choice_of_objects_that_is_missing_says_what_each_must_have() -> None:
+    problem = post("expansion", {"material": "pvc", "length": {"value": 1, "unit": "ft"}}).json
+    [fault] = problem["errors"]
+    assert fault["message"] == (
+        "This member is required. Give an object whose kind is one of: difference (with difference), "
+        "range (with lowest and highest)."
+    )
+
+
+def test_an_object_of_an_unknown_kind_is_told_the_same() -> None:
+    problem = post("fill", {"conduit": {"kind": "round"}, "cables": []}).json
+    assert "listed (with type and trade_size), measured (with inside_diameter)" in problem["errors"][0]["message"]

@@ -16,7 +16,7 @@ from pydantic_core import ErrorDetails
 
 from ductrun.http.problems import Fault
 from ductrun.http.suggestions import probably_meant
-from ductrun.http.wanted import members_of, wanted_at
+from ductrun.http.wanted import MUST_HAVE, members_of, wanted_at
 from ductrun.kit import worksheet
 from ductrun.units import AnyQuantity
 
@@ -97,6 +97,16 @@ class RequestSchema:
             node = self.definitions[node["$ref"].rsplit("/", 1)[1]] | {k: v for k, v in node.items() if k != "$ref"}
         return node
 
+    def _with_kinds(self, node: Schema) -> Schema:
+        """Give a node with what each object of it must have, if it is a choice of objects."""
+        if "discriminator" not in node:
+            return node
+        kinds = {
+            kind: [name for name in self._resolve({"$ref": place}).get("required", []) if name != "kind"]
+            for kind, place in node["discriminator"]["mapping"].items()
+        }
+        return node | {MUST_HAVE: kinds}
+
     def follow(self, location: Iterable[int | str]) -> Place:
         """Give the place of a validator's location; that of a member whose name is overlong is its object."""
         place = Place("#", "", self._resolve(self.root), {})
@@ -112,7 +122,7 @@ class RequestSchema:
                 pointer += "/" + name.replace("~", "~0").replace("/", "~1")
             child = node.get("items", {}) if isinstance(item, int) else node.get("properties", {}).get(item, {})
             place = Place(pointer, item, self._resolve(child), node)
-        return place
+        return place._replace(node=self._with_kinds(place.node))
 
 
 @cache
