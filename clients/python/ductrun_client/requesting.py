@@ -95,7 +95,8 @@ def wire_of(call: Call, body: tuple[Any, ...], given: Mapping[str, Any]) -> Wire
         return Wire(call.method, call.path, params, None, {"Accept": "application/json"})
     members = {name.removesuffix("_"): value for name, value in given.items() if name not in call.query}
     if body and (members or len(body) > 1):
-        raise TypeError(f"give one whole request or members by name: {', '.join(members) or f'{len(body)} were given'}")
+        taken = ", ".join(call.query)
+        raise TypeError(f"give one whole request, and beside it {taken}; not {', '.join(members) or 'several'}")
     asked = body[0] if body else {name: value for name, value in members.items() if value is not None}
     headers = {"Accept": "application/json", "Content-Type": "application/json"}
     return Wire(call.method, call.path, params, encoded(to_send(asked, call.request)), headers)
@@ -133,7 +134,7 @@ def answer_of(response: httpx.Response, kind: Any) -> Any:
     try:
         return _decoder(kind).decode(response.content)
     except (msgspec.DecodeError, UnicodeDecodeError) as fault:
-        why = f"this client cannot read that ({fault}); is it older than the service by a version?"
+        why = f"this client cannot read that ({fault}): it may be older than the service by a version"
         raise UnexpectedAnswerError(response.status_code, response.headers, response.content, why) from fault
 
 
