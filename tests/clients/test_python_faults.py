@@ -100,7 +100,10 @@ def test_what_pint_would_convert_into_something_else_is_refused(kind: Any, membe
 def test_what_cannot_be_sent_at_all_is_a_type_error_that_says_where() -> None:
     with pytest.raises(TypeError, match="/tiers/0: object cannot be sent"):
         sent(models.SpacersRequest, tiers=[object()])
-    with Client("http://127.0.0.1:1") as nowhere, pytest.raises(TypeError, match="one whole request, and beside it units, .*; not length"):
+    with (
+        Client("http://127.0.0.1:1") as nowhere,
+        pytest.raises(TypeError, match=r"one whole request, and beside it units, .*; not length"),
+    ):
         nowhere.spacers(EXAMPLES["spacers"], length=FEET)  # type: ignore[call-overload]
 
 
