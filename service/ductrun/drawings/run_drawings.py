@@ -105,7 +105,7 @@ def alike_pulls(run: DuctRun) -> list[AlikePulls]:
 def _figures(pull: RunPull) -> object:
     """Give what is the same of pulls that are alike: where they are, and what every section has in both directions."""
     ways = (pull.pulled.forward.pulling.pulled, pull.pulled.backward.pulling.pulled)
-    return pull.start, pull.end, pull.stop_tension, *map(tuple, ways)
+    return pull.start, pull.end, pull.stop, *map(tuple, ways)
 
 
 def pull_drawing(alike: AlikePulls, telling: Telling) -> str:

@@ -32,6 +32,7 @@ from ductrun.subjects.parts.choices import ConduitType
 from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit
 from ductrun.subjects.pulling.assessment import PlanAssessment, PullAssessment
 from ductrun.subjects.pulling.cable_order import OrderedLine
+from ductrun.subjects.pulling.stop_tension import Stop as PullStop
 from ductrun.units import Temperature
 
 
@@ -134,14 +135,14 @@ class FilledConduit(NamedTuple):
 
 
 class RunPull(NamedTuple):
-    """One pull of a circuit between two stops: their indexes, the pull carried both ways, the tension at which to stop
-    [N] at the pulling end, the pull points that would help where it does not comply, and the cable to order.
+    """One pull of a circuit between two stops: their indexes, the pull carried both ways, when to stop
+    at the pulling end, the pull points that would help where it does not comply, and the cable to order.
     """
 
     start: int
     end: int
     pulled: PullAssessment
-    stop_tension: float
+    stop: PullStop
     plan: PlanAssessment | None
     order: list[OrderedLine]
 

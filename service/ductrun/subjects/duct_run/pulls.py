@@ -28,7 +28,7 @@ from ductrun.subjects.pulling.pull_plan import plan
 from ductrun.subjects.pulling.pull_tension import pull_from_better_end
 from ductrun.subjects.pulling.settled import Pulling
 from ductrun.subjects.pulling.settling import settle
-from ductrun.subjects.pulling.stop_tension import stop_tension
+from ductrun.subjects.pulling.stop_tension import report_stop, stop_of
 
 
 class _Given(NamedTuple):
@@ -160,12 +160,14 @@ def _pull(
     pulling = settle(given, circuit.cables.pulled, route, practice)
     pulled = pull_from_better_end(pulling, practice)
     turned = pulled.better is PullDirection.REVERSED
-    within = pulled.within_backward if turned else pulled.within
+    within, way = (pulled.within_backward, pulled.backward) if turned else (pulled.within, pulled.forward)
+    stop = stop_of(way, pulling, turned=turned)
+    report_stop(stop, way, pulling, practice, turned=turned)
     return RunPull(
         span.start,
         span.end,
         pulled,
-        stop_tension(pulling, turned=turned),
+        stop,
         _help(pulling, practice) if within is False else None,
         _order(pulled, (stops[span.start], stops[span.end]), request, sheet),
     )
