@@ -38,11 +38,13 @@ def stop_of(way: Direction, pulling: Pulling, *, turned: bool) -> Stop:
     Where that is less than a pull within its limits needs at the friction it is pulled with, no crew could finish: then
     what is borne is carried on at that friction. `turned` says that the pull is from the other end.
     """
-    route, most = _at_lowest_friction(pulling), pulling.limits.tension
+    most, pressure = pulling.limits.tension, pulling.limits.pressure
     if pulling.braking_coefficient is None and all(
-        _borne_in(section, pulling.limits.pressure) >= most for section in route
+        isinstance(section, engineering.Straight) or _borne_in(section.radius, contact.share, pressure) >= most
+        for section, contact in zip(pulling.sections, pulling.contacts, strict=True)
     ):
         return Stop(most, StopBasis.ANY_FRICTION, most, 0)  # nothing runs away, so that the tension rises to the end
+    route = _at_lowest_friction(pulling)
     safe, section = _carried_on(engineering.reverse(route) if turned else route, pulling)
     expected = way.pulling.case.final
     if over(expected, safe):
@@ -78,7 +80,9 @@ def _carried_on(route: Sequence[engineering.Section], pulling: Pulling) -> tuple
     """Carry on to the pulling end what is borne on the way [N]; gives the last section too that bears the least."""
     weight, borne, least = pulling.load.weight, pulling.limits.tension, 0
     for index, section in enumerate(route):
-        here = min(pulling.limits.tension, _borne_in(section, pulling.limits.pressure))
+        here = pulling.limits.tension
+        if not isinstance(section, engineering.Straight):
+            here = min(here, _borne_in(section.radius, section.share, pulling.limits.pressure))
         leaving = section.pulled(min(borne, here), weight).tension_out
         if here < max(borne, leaving):
             least = index
@@ -86,11 +90,9 @@ def _carried_on(route: Sequence[engineering.Section], pulling: Pulling) -> tuple
     return borne, least
 
 
-def _borne_in(section: engineering.Section, pressure: float) -> float:
-    """Give the tension [N] that brings a bend to a sidewall pressure [N/m]; of a straight there is none."""
-    if isinstance(section, engineering.Straight) or not section.share:
-        return math.inf
-    return pressure * section.radius / section.share
+def _borne_in(radius: float, share: float, pressure: float) -> float:
+    """Give the tension [N] that brings a bend of a radius [m] to a sidewall pressure [N/m], by its share of T/R."""
+    return pressure * radius / share if share else math.inf
 
 
 def _at_lowest_friction(pulling: Pulling) -> list[engineering.Section]:
