@@ -11,6 +11,7 @@ from ductrun.subjects.bank.encasing import Encasement
 from ductrun.subjects.bank.floating import Flotation
 from ductrun.subjects.bank.spacing import Spacers
 from ductrun.subjects.boxes.sizing import Sized
+from ductrun.subjects.conduit.choices import RunEnd
 from ductrun.subjects.conduit.joining import Joined
 from ductrun.subjects.conduit.permitted_use import Judged
 from ductrun.subjects.duct_run.banks import RunBank
@@ -47,7 +48,7 @@ class Piece(NamedTuple):
     """Ducts of one conduit in one stretch: how many, their sections, and what joining them takes.
 
     `joined` is None where nothing is on file of how the conduit is joined; `riser` names the stop it comes up to;
-    `ducts` are their indexes, `to` says to what other conduit they change at their ends.
+    `ducts` are their indexes, `ends` how they finish at either, and where in words that is.
     """
 
     conduit: ListedConduit | MeasuredConduit
@@ -56,7 +57,7 @@ class Piece(NamedTuple):
     joined: Joined | None
     riser: Stop | None
     ducts: Sequence[int] = ()
-    to: Sequence[str] = ()
+    ends: Sequence[tuple[RunEnd, str]] = ()
 
     @property
     def length(self) -> float:
