@@ -25,12 +25,13 @@ class _About(NamedTuple):
 class Names:
     """Remembers what the findings of a book are about, by when they were found."""
 
-    __slots__ = ("_about", "_book", "_next", "_within")
+    __slots__ = ("_about", "_also", "_book", "_next", "_within")
 
     def __init__(self, book: Book) -> None:
         """Start with a book."""
         self._book = book
         self._about: list[_About] = []
+        self._also: dict[int, list[_About]] = {}
         self._next = _About("", 0.0)
         self._within = [self._next]
 
@@ -49,6 +50,16 @@ class Names:
         self._name_found()
         self._within.pop()
 
+    @property
+    def count(self) -> int:
+        """How many findings there are so far."""
+        return len(self._book.findings)
+
+    def repeat(self, found: range) -> None:
+        """Say that what was found before, from one count to another, is also about what is named now."""
+        for index in found:
+            self._also.setdefault(index, []).append(self._within[-1])
+
     def _name_found(self) -> None:
         missing = len(self._book.findings) - len(self._about)
         if missing:
@@ -58,9 +69,9 @@ class Names:
         """Put the findings of the book in order, alike ones together, each with the name of what it is about."""
         self._name_found()
         alike: dict[tuple[object, ...], tuple[Finding, list[_About]]] = {}
-        for finding, about in zip(self._book.findings, self._about, strict=True):
+        for index, (finding, about) in enumerate(zip(self._book.findings, self._about, strict=True)):
             key = (finding.severity, finding.code, finding.message, finding.citation)
-            alike.setdefault(key, (finding, []))[1].append(about)
+            alike.setdefault(key, (finding, []))[1].extend((about, *self._also.get(index, ())))
         found = sorted(alike.values(), key=lambda one: (_ORDER[one[0].severity], one[1][0].station))
         self._book.findings[:] = [_named(finding, about) for finding, about in found]
 

@@ -60,7 +60,7 @@ def pulls_of(
 ) -> list[list[CircuitPull]]:
     """Pull every circuit from stop to stop; alike cables through alike ducts are pulled once."""
     faults = Gathering()
-    known: dict[tuple[object, ...], RunPull] = {}
+    known: dict[tuple[object, ...], tuple[RunPull, range]] = {}
     routes: dict[tuple[object, ...], PlacedRoute] = {}
     ways = [_Way(at, at + 1, [stretches[index] for index in span]) for at, span in enumerate(spans)]
     found = []
@@ -74,9 +74,13 @@ def pulls_of(
                 with faults, asked.names.about(name, station):
                     if conduits not in routes:
                         routes[conduits] = _route(way, ducts[0], asked.sheet)
-                    if key not in known:
-                        known[key] = _pull(circuit, way, routes[conduits], stops, asked)
-                    pulls.append(CircuitPull(ducts, known[key]))
+                    if key in known:
+                        asked.names.repeat(known[key][1])
+                    else:
+                        before = asked.names.count
+                        pulled = _pull(circuit, way, routes[conduits], stops, asked)
+                        known[key] = pulled, range(before, asked.names.count)
+                    pulls.append(CircuitPull(ducts, known[key][0]))
         found.append(pulls)
     faults.stop()
     return found
