@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import NamedTuple
 
 import msgspec
@@ -16,10 +17,11 @@ _MOST_NAMED = 6
 
 
 class _About(NamedTuple):
-    """What a finding is about, and where along the run that begins [m]."""
+    """What a finding is about, where along the run that begins [m], and the place in words that is not in its name."""
 
     name: str
     station: float
+    where: str
 
 
 class Names:
@@ -32,12 +34,14 @@ class Names:
         self._book = book
         self._about: list[_About] = []
         self._also: dict[int, list[_About]] = {}
-        self._next = _About("", 0.0)
+        self._next = _About("", 0.0, "")
         self._within = [self._next]
 
-    def about(self, name: str, station: float = 0.0) -> Names:
-        """Say what is found within: `with names.about("West approach", 12.0): ...`; within it others may be named."""
-        self._next = _About(name, station)
+    def about(self, name: str, station: float = 0.0, where: str = "") -> Names:
+        """Say what is found within: `with names.about("F-21", 12.0, "West approach"): ...`; within it others may be
+        named.
+        """
+        self._next = _About(name, station, where)
         return self
 
     def __enter__(self) -> None:
@@ -77,9 +81,21 @@ class Names:
 
 
 def _named(finding: Finding, about: list[_About]) -> Finding:
-    names = [name for name in dict.fromkeys(one.name for one in about) if name]
+    """Write before a finding what it is about: of one place every name once, and of the same names every place."""
+    names: dict[str, dict[str, None]] = {}
+    for one in about:
+        if one.name:
+            names.setdefault(one.where, {})[one.name] = None
     if not names:
         return finding
-    told = names if len(names) <= _MOST_NAMED else [*names[: _MOST_NAMED - 1], f"{len(names) - _MOST_NAMED + 1} more"]
-    words = listing(told)
+    places: dict[tuple[str, ...], list[str]] = {}
+    for where, there in names.items():
+        places.setdefault(tuple(there), []).append(where)
+    parts = [listing([_listed(there), *([_listed(where)] if where[0] else [])]) for there, where in places.items()]
+    words = "; ".join(parts)
     return msgspec.structs.replace(finding, message=f"{words[0].upper()}{words[1:]}: {finding.message}")
+
+
+def _listed(names: Sequence[str]) -> str:
+    told = names if len(names) <= _MOST_NAMED else [*names[: _MOST_NAMED - 1], f"{len(names) - _MOST_NAMED + 1} more"]
+    return listing(told)

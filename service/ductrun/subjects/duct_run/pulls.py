@@ -67,11 +67,11 @@ def pulls_of(
     for circuit in circuits:
         pulls = []
         for way in ways[circuit.start : circuit.end]:
-            name = f"{circuit.name}, {stops[way.start].name} to {stops[way.end].name}"
+            between = f"{stops[way.start].name} to {stops[way.end].name}"
             station = way.stretches[0].laid.station
             for conduits, ducts in _alike(way, circuit.ducts).items():
                 key = (circuit.cables.key, id(circuit.given.pulling), *conduits)
-                with faults, asked.names.about(name, station):
+                with faults, asked.names.about(circuit.name, station, between):
                     if conduits not in routes:
                         routes[conduits] = _route(way, ducts[0], asked.sheet)
                     if key in known:

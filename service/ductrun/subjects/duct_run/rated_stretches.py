@@ -130,7 +130,7 @@ def _practice(stretch: AssessedStretch, asked: Asked) -> tuple[Any, Worksheet]:
 def _report(passing: Sequence[Feeder], found: Ampacity, stretch: AssessedStretch, names: Names) -> None:
     station = stretch.laid.station
     for feeder, rated in zip(passing, found.circuits, strict=True):
-        with names.about(f"{feeder.circuit.name}, {stretch.laid.name}", station):
+        with names.about(feeder.circuit.name, station, stretch.laid.name):
             report_circuit(rated, found)
     here = stretch.laid.sheet.within("", about=stretch.laid.sheet.place)
     report_bank(found, here)
