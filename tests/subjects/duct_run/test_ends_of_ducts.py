@@ -98,6 +98,14 @@ def test_each_fitting_is_told_where_it_is() -> None:
     assert exact(answer, "terminal_adapter") == {(PVC, "4"): 4, (RMC, "4"): 2}
 
 
+def test_one_duct_is_told_as_one() -> None:
+    alone = run(
+        stretch(buried()), end=place("pole_base", "P", height=quantity(3, "ft"), riser_radius=quantity(3, "ft"))
+    )
+    alone["bank"] = {"conduit": alone["bank"]["conduit"], "tiers": [1]}
+    assert [one["basis"] for one in lines_of(ask("duct-run", alone), "strap")] == ["stretch 1: 1 duct x 1 at P"]
+
+
 def test_a_riser_of_steel_is_met_by_an_adapter_and_one_of_other_pvc_by_its_joint() -> None:
     def risen(kind: str) -> dict[str, Any]:
         more = {"height": quantity(3, "ft"), "riser_radius": quantity(3, "ft"), "riser_conduit_type": kind}

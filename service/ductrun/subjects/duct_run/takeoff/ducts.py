@@ -11,7 +11,7 @@ from ductrun.subjects.conduit.choices import JoiningMethod, RunEnd
 from ductrun.subjects.conduit.joining import Joined
 from ductrun.subjects.duct_run.assessment import AssessedStretch, Piece
 from ductrun.subjects.duct_run.takeoff.above_ground import cement_entry, sticks_of
-from ductrun.subjects.duct_run.takeoff.entries import Entry, SizeOfLine, sized
+from ductrun.subjects.duct_run.takeoff.entries import Entry, SizeOfLine, ducts_in_words, sized
 from ductrun.subjects.duct_run.transitions import called
 from ductrun.subjects.parts.choices import BendMade
 from ductrun.subjects.parts.route import inside
@@ -44,7 +44,7 @@ def duct_entries(index: int, at: int, stretch: AssessedStretch, piece: Piece, te
 
 def _joints(index: int, place: str, piece: Piece, joined: Joined, named: SizeOfLine) -> Iterator[Entry]:
     """Give what joins and finishes ducts."""
-    ducts = _ducts_in_words(piece.duct_count)
+    ducts = ducts_in_words(piece.duct_count)
     fused = joined.ducts.method is JoiningMethod.FUSED
     coupled = _where(piece, RunEnd.COUPLING)
     for item, number, member, words in (
@@ -84,7 +84,7 @@ def _where(piece: Piece, finish: RunEnd) -> str:
 def _bends(index: int, piece: Piece, named: SizeOfLine, *, named_by_section: bool) -> Iterator[Entry]:
     """Give the bends that are bought or bent; what is laid on a curve is conduit."""
     count, place = piece.duct_count, f"stretches/{index}/length"
-    words = f"{_ducts_in_words(count)}, one in each"
+    words = f"{ducts_in_words(count)}, one in each"
     for one in piece.sections:
         element = one.element
         if isinstance(element, Straight):
@@ -102,7 +102,3 @@ def _bends(index: int, piece: Piece, named: SizeOfLine, *, named_by_section: boo
                 radius=element.radius,
                 ordered=bought,
             )
-
-
-def _ducts_in_words(count: int) -> str:
-    return "1 duct" if count == 1 else f"{count} ducts"
