@@ -5,6 +5,8 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from ductrun.engineering import voltage_drop as engineering
+from ductrun.kit.backing import Backing
+from ductrun.kit.choices import Standing
 from ductrun.kit.defaults import Default, by_rule, number
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.feeder.choices import CircuitSystem
@@ -31,8 +33,12 @@ def settled_power_factor(given: Dropping, impedance: Impedance, sheet: Worksheet
         return given.power_factor
     if given.power is not None:
         return sheet.settle("power_factor", None, LEAST)
-    backing = LEAST.backing.noting(f"; of {LEAST.value:g} to 1 the one at which these conductors lose the most")
-    return sheet.settle("power_factor", None, Default(worst_of(impedance), backing))
+    worst, (citation, _, source) = worst_of(impedance), LEAST.backing
+    words = f"of {LEAST.value:g} to 1 the one at which these conductors lose the most"
+    if worst > LEAST.value:
+        backing = Backing(f"derived: {words}; {LEAST.value:g} by {citation}", Standing.DERIVED, source)
+        return sheet.settle("power_factor", None, Default(worst, backing))
+    return sheet.settle("power_factor", None, LEAST.noting(words))
 
 
 def refuse_of_direct_current(given: DroppedLoad, system: CircuitSystem | None, sheet: Worksheet) -> None:
