@@ -5338,7 +5338,7 @@ class ListedPositions(Struct, kw_only=True, omit_defaults=True, tag_field="kind"
     kind: ClassVar[Literal["listed"]] = "listed"
 
     positions: list[Length]
-    """Distances along the centre line from the start of the route, each on a straight."""
+    """Distances along the center line from the start of the route, each on a straight."""
 
 
 class LiveLoadByMethod(Struct, kw_only=True, omit_defaults=True):
@@ -6794,7 +6794,7 @@ class RunHorizontalBend(Struct, kw_only=True, omit_defaults=True, tag_field="kin
     """Whether it is bought, bent on site, or laid on a curve."""
 
     radius: Length | None = None
-    """Radius to the centre line. From 0.5 in to 120000 in."""
+    """Radius to the center line. From 0.5 in to 120000 in."""
 
     turn: Turn | None = None
     """To which side; nothing is reckoned with it, it is drawn."""
@@ -7105,7 +7105,7 @@ class RunVerticalBend(Struct, kw_only=True, omit_defaults=True, tag_field="kind"
     """Whether it is bought, bent on site, or laid on a curve."""
 
     radius: Length | None = None
-    """Radius to the centre line. From 0.5 in to 120000 in."""
+    """Radius to the center line. From 0.5 in to 120000 in."""
 
 
 class SectionTension(Struct, kw_only=True, omit_defaults=True):

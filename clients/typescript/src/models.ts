@@ -2985,7 +2985,7 @@ export interface ListedConduit {
 export interface ListedPositions {
   /** Fixed text that says: at these places. */
   kind: "listed";
-  /** Distances along the centre line from the start of the route, each on a straight. */
+  /** Distances along the center line from the start of the route, each on a straight. */
   positions: Length[];
 }
 
@@ -4136,7 +4136,7 @@ export interface RunHorizontalBend {
   kind: "horizontal_bend";
   /** Whether it is bought, bent on site, or laid on a curve. */
   made?: BendMade;
-  /** Radius to the centre line. From 0.5 in to 120000 in. */
+  /** Radius to the center line. From 0.5 in to 120000 in. */
   radius?: Length;
   /** To which side; nothing is reckoned with it, it is drawn. */
   turn?: Turn;
@@ -4375,7 +4375,7 @@ export interface RunVerticalBend {
   entry_grade?: Grade;
   /** Whether it is bought, bent on site, or laid on a curve. */
   made?: BendMade;
-  /** Radius to the centre line. From 0.5 in to 120000 in. */
+  /** Radius to the center line. From 0.5 in to 120000 in. */
   radius?: Length;
 }
 
