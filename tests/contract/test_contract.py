@@ -204,6 +204,12 @@ def test_a_setting_is_told_by_one_of_the_kinds_that_are_asked_for() -> None:
     assert SCHEMAS["RunStop"]["properties"]["kind"]["$ref"].endswith("/PlaceKind")
 
 
+def test_the_words_of_answers_may_grow_and_the_units_of_quantities_may_not() -> None:
+    assert SCHEMAS["TakeoffUnit"]["x-extensible-enum"] is True
+    assert SCHEMAS["TakeoffItem"]["x-extensible-enum"] is True
+    assert "x-extensible-enum" not in SCHEMAS["LengthUnit"]
+
+
 def test_a_quantity_is_the_same_in_request_and_answer() -> None:
     assert set(SCHEMAS["Length"]["properties"]) == {"value", "unit"}
     assert SCHEMAS["FillResult"]["properties"]["conduit_area"]["$ref"].endswith("/Area")

@@ -1228,6 +1228,14 @@ STANDING_VALUES: Final[tuple[Standing, ...]] = ("published", "practice", "memory
 caller. Answers may bring others."""
 
 if TYPE_CHECKING:
+    StopBasis: TypeAlias = Literal["any_friction", "friction_assumed"]
+else:
+    StopBasis = str
+STOP_BASIS_VALUES: Final[tuple[StopBasis, ...]] = ("any_friction", "friction_assumed")
+"""What a stop tension rests on: that no friction loads a bend unseen, or the friction assumed.
+Answers may bring others."""
+
+if TYPE_CHECKING:
     StraightLengths: TypeAlias = Literal["tangent", "to_intersections"]
 else:
     StraightLengths = str
@@ -1395,7 +1403,8 @@ TAKEOFF_UNIT_VALUES: Final[tuple[TakeoffUnit, ...]] = (
     "lb",
     "kg",
 )
-"""Units of a takeoff: of counts each, of all else as they are sold or paid."""
+"""Units of a takeoff: of counts each, of all else as they are sold or paid. Answers may bring
+others."""
 
 if TYPE_CHECKING:
     TemperatureDifferenceUnit: TypeAlias = Literal["delta_degC", "delta_degF"]
@@ -2468,9 +2477,17 @@ class CircuitPulls(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=
     start: str
     """Stop nearer the start of the run."""
 
+    stop_basis: StopBasis
+    """any_friction: with less no bend is beyond its limit, whatever the friction. friction_assumed:
+    that would stop the pull below what it is expected to need, so the limits are carried on at the
+    friction it is pulled with."""
+
     stop_tension: Force
     """At the pulling end: stop there. What cable, grip and device bear, or less, where a bend has
-    its sidewall limit before."""
+    its sidewall limit before, as stop_basis says."""
+
+    tension_safe_at_any_friction: Force
+    """At the pulling end: with less no bend is beyond its limit, whatever the friction."""
 
     verdict: Verdict
     """Of the pull in its better direction."""
@@ -3692,7 +3709,8 @@ class DuctRunRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_default
     """The caller's rates for what is taken off."""
 
     rating: RatingPractice | None = None
-    """How circuits with a load are rated in the ground."""
+    """How circuits with a load are rated in the ground, and the one frequency of the run: their
+    voltage drop is reckoned at it too."""
 
     site: Site | None = None
     """The place."""
@@ -4102,6 +4120,32 @@ class EarthLoading(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=
 
     wheel_load: Force | None = None
     """Load of one wheel of the axle, under traffic. From 1 lbf to 500000 lbf."""
+
+
+class EarthRating(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
+    """The earth a bank lies in, and the method it is rated by."""
+
+    concrete_thermal_resistivity: ThermalResistivity | None = None
+    """Thermal resistivity of the concrete. From 20 degC.cm/W to 1000 degC.cm/W."""
+
+    duct_air_temperature: Temperature | None = None
+    """Temperature that the air in every duct is taken to have, as printed tables do. From 0 degC to
+    150 degC."""
+
+    duct_material: WallMaterial | None = None
+    """What ducts without a type are made of, for their heat; of the others their type tells."""
+
+    duct_thermal_resistivity: ThermalResistivity | None = None
+    """Thermal resistivity of the duct walls. From 0 K.m/W to 50 K.m/W."""
+
+    earth_temperature: Temperature | None = None
+    """Temperature of the earth at that depth, away from the cables. From -20 degC to 70 degC."""
+
+    earth_thermal_resistivity: ThermalResistivity | None = None
+    """Thermal resistivity of the earth and the backfill. From 20 degC.cm/W to 1000 degC.cm/W."""
+
+    method: AmpacityMethod | None = None
+    """Method; both gives the one that allows less, with the other beside it."""
 
 
 class ElevationPoint(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
@@ -5591,7 +5635,7 @@ class ListedPositions(
     kind: ClassVar[Literal["listed"]] = "listed"
 
     positions: list[Length]
-    """Distances along the centre line from the start of the route, each on a straight."""
+    """Distances along the center line from the start of the route, each on a straight."""
 
 
 class LiveLoadByMethod(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
@@ -6040,35 +6084,6 @@ class PistonOpening(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults
     """Temperature of the conduit."""
 
 
-class PlaceRating(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
-    """The place a bank lies in, and the method it is rated by."""
-
-    concrete_thermal_resistivity: ThermalResistivity | None = None
-    """Thermal resistivity of the concrete. From 20 degC.cm/W to 1000 degC.cm/W."""
-
-    duct_air_temperature: Temperature | None = None
-    """Temperature that the air in every duct is taken to have, as printed tables do. From 0 degC to
-    150 degC."""
-
-    duct_material: WallMaterial | None = None
-    """What ducts without a type are made of, for their heat; of the others their type tells."""
-
-    duct_thermal_resistivity: ThermalResistivity | None = None
-    """Thermal resistivity of the duct walls. From 0 K.m/W to 50 K.m/W."""
-
-    earth_temperature: Temperature | None = None
-    """Temperature of the earth at that depth, away from the cables. From -20 degC to 70 degC."""
-
-    earth_thermal_resistivity: ThermalResistivity | None = None
-    """Thermal resistivity of the earth and the backfill. From 20 degC.cm/W to 1000 degC.cm/W."""
-
-    frequency: Frequency | None = None
-    """Frequency of the alternating current. From 10 Hz to 400 Hz."""
-
-    method: AmpacityMethod | None = None
-    """Method; both gives the one that allows less, with the other beside it."""
-
-
 class PlacedDuct(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One duct of the bank, from the lower left corner of the bank without its cover."""
 
@@ -6291,7 +6306,8 @@ class PullBoxRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_default
     """The box as planned or built, held against what it must measure."""
 
     box_sizes: list[BoxSize] | None = None
-    """Boxes that can be had: the smallest that holds the entries is named."""
+    """Boxes that can be had: the smallest that holds the entries is named. A box that is given is
+    judged by itself."""
 
     code_edition: CodeEdition | None = None
     """Edition of NFPA 70 to follow."""
@@ -6910,7 +6926,8 @@ class Rate(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
 
 
 class RatingPractice(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
-    """The method a bank is rated by, and what concrete and ducts are to its heat."""
+    """The method banks are rated by, at one frequency for all, and what concrete and ducts are to
+    their heat."""
 
     concrete_thermal_resistivity: ThermalResistivity | None = None
     """Thermal resistivity of the concrete. From 20 degC.cm/W to 1000 degC.cm/W."""
@@ -7136,7 +7153,7 @@ class RunHorizontalBend(
     """Whether it is bought, bent on site, or laid on a curve."""
 
     radius: Length | None = None
-    """Radius to the centre line. From 0.5 in to 120000 in."""
+    """Radius to the center line. From 0.5 in to 120000 in."""
 
     turn: Turn | None = None
     """To which side; nothing is reckoned with it, it is drawn."""
@@ -7316,7 +7333,8 @@ class RunPlace(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True
     """The box as planned or built, held against what it must measure."""
 
     box_sizes: list[BoxSize] | None = None
-    """Boxes that can be had: the smallest that holds the entries is named."""
+    """Boxes that can be had: the smallest that holds the entries is named. A box that is given is
+    judged by itself."""
 
     cable_allowance: Length | None = None
     """Cable beyond the conduit there, for racking, tail and termination together. From 0 ft to 1000
@@ -7458,7 +7476,7 @@ class RunVerticalBend(
     """Whether it is bought, bent on site, or laid on a curve."""
 
     radius: Length | None = None
-    """Radius to the centre line. From 0.5 in to 120000 in."""
+    """Radius to the center line. From 0.5 in to 120000 in."""
 
 
 class SectionTension(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
@@ -7928,8 +7946,9 @@ class Stretch(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True)
     pull_point: RunPlace | None = None
     """The pull point at its end, if one is there."""
 
-    rating: PlaceRating | None = None
-    """What differs here from the rating of the run, or the earth from that of the site."""
+    rating: EarthRating | None = None
+    """What differs here from the rating of the run, or the earth from that of the site; its
+    frequency is one for all stretches."""
 
     sections: list[RunSection] | None = None
     """Its straights and bends; these or length."""
@@ -9055,7 +9074,8 @@ class VoltageDropResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defa
     """Within the limit, one way."""
 
     smallest_size: ConductorSize | None = None
-    """Within the limit, and carrying the current by the tables at unmarked terminals."""
+    """Within the limit, and carrying the current by the tables at unmarked terminals. Where the
+    power factor is the one at which the most is lost, each size is held to its own."""
 
 
 class VoltageDropStreamAnswer(

@@ -757,10 +757,18 @@ export interface CircuitPulls {
   /** Stop nearer the start of the run. */
   start: string;
   /**
+   * any_friction: with less no bend is beyond its limit, whatever the friction. friction_assumed: that would
+   * stop the pull below what it is expected to need, so the limits are carried on at the friction it is pulled
+   * with.
+   */
+  stop_basis: StopBasis;
+  /**
    * At the pulling end: stop there. What cable, grip and device bear, or less, where a bend has its sidewall
-   * limit before.
+   * limit before, as stop_basis says.
    */
   stop_tension: Force;
+  /** At the pulling end: with less no bend is beyond its limit, whatever the friction. */
+  tension_safe_at_any_friction: Force;
   /** Of the pull in its better direction. */
   verdict: Verdict;
   /** Where pull points would help, if it does not comply. */
@@ -1757,7 +1765,10 @@ export interface DuctRunRequest {
   pulling?: PullPractice;
   /** The caller's rates for what is taken off. */
   rates?: Rate[];
-  /** How circuits with a load are rated in the ground. */
+  /**
+   * How circuits with a load are rated in the ground, and the one frequency of the run: their voltage drop is
+   * reckoned at it too.
+   */
   rating?: RatingPractice;
   /** The place. */
   site?: Site;
@@ -2061,6 +2072,24 @@ export interface EarthLoading {
   trench_width?: Length;
   /** Load of one wheel of the axle, under traffic. From 1 lbf to 500000 lbf. */
   wheel_load?: Force;
+}
+
+/** The earth a bank lies in, and the method it is rated by. */
+export interface EarthRating {
+  /** Thermal resistivity of the concrete. From 20 degC.cm/W to 1000 degC.cm/W. */
+  concrete_thermal_resistivity?: ThermalResistivity;
+  /** Temperature that the air in every duct is taken to have, as printed tables do. From 0 degC to 150 degC. */
+  duct_air_temperature?: Temperature;
+  /** What ducts without a type are made of, for their heat; of the others their type tells. */
+  duct_material?: WallMaterial;
+  /** Thermal resistivity of the duct walls. From 0 K.m/W to 50 K.m/W. */
+  duct_thermal_resistivity?: ThermalResistivity;
+  /** Temperature of the earth at that depth, away from the cables. From -20 degC to 70 degC. */
+  earth_temperature?: Temperature;
+  /** Thermal resistivity of the earth and the backfill. From 20 degC.cm/W to 1000 degC.cm/W. */
+  earth_thermal_resistivity?: ThermalResistivity;
+  /** Method; both gives the one that allows less, with the other beside it. */
+  method?: AmpacityMethod;
 }
 
 /** Ground and line at one station. */
@@ -3238,7 +3267,7 @@ export interface ListedConduit {
 export interface ListedPositions {
   /** Fixed text that says: at these places. */
   kind: "listed";
-  /** Distances along the centre line from the start of the route, each on a straight. */
+  /** Distances along the center line from the start of the route, each on a straight. */
   positions: Length[];
 }
 
@@ -3624,26 +3653,6 @@ export const PLACE_KIND_VALUES = ["manhole", "vault", "handhole", "pull_box", "c
 /** What stands at an end of a run or at a pull point. Answers may bring others. */
 export type PlaceKind = (typeof PLACE_KIND_VALUES)[number] | (string & {});
 
-/** The place a bank lies in, and the method it is rated by. */
-export interface PlaceRating {
-  /** Thermal resistivity of the concrete. From 20 degC.cm/W to 1000 degC.cm/W. */
-  concrete_thermal_resistivity?: ThermalResistivity;
-  /** Temperature that the air in every duct is taken to have, as printed tables do. From 0 degC to 150 degC. */
-  duct_air_temperature?: Temperature;
-  /** What ducts without a type are made of, for their heat; of the others their type tells. */
-  duct_material?: WallMaterial;
-  /** Thermal resistivity of the duct walls. From 0 K.m/W to 50 K.m/W. */
-  duct_thermal_resistivity?: ThermalResistivity;
-  /** Temperature of the earth at that depth, away from the cables. From -20 degC to 70 degC. */
-  earth_temperature?: Temperature;
-  /** Thermal resistivity of the earth and the backfill. From 20 degC.cm/W to 1000 degC.cm/W. */
-  earth_thermal_resistivity?: ThermalResistivity;
-  /** Frequency of the alternating current. From 10 Hz to 400 Hz. */
-  frequency?: Frequency;
-  /** Method; both gives the one that allows less, with the other beside it. */
-  method?: AmpacityMethod;
-}
-
 /** One duct of the bank, from the lower left corner of the bank without its cover. */
 export interface PlacedDuct {
   /** Outside diameter of the duct. */
@@ -3835,7 +3844,10 @@ export interface PullBoxRequest {
   voltage: Voltage;
   /** The box as planned or built, held against what it must measure. */
   box?: BoxSize;
-  /** Boxes that can be had: the smallest that holds the entries is named. */
+  /**
+   * Boxes that can be had: the smallest that holds the entries is named. A box that is given is judged by
+   * itself.
+   */
   box_sizes?: BoxSize[];
   /** Edition of NFPA 70 to follow. */
   code_edition?: CodeEdition;
@@ -4293,7 +4305,7 @@ export interface Rate {
   unit_price?: number;
 }
 
-/** The method a bank is rated by, and what concrete and ducts are to its heat. */
+/** The method banks are rated by, at one frequency for all, and what concrete and ducts are to their heat. */
 export interface RatingPractice {
   /** Thermal resistivity of the concrete. From 20 degC.cm/W to 1000 degC.cm/W. */
   concrete_thermal_resistivity?: ThermalResistivity;
@@ -4476,7 +4488,7 @@ export interface RunHorizontalBend {
   kind: "horizontal_bend";
   /** Whether it is bought, bent on site, or laid on a curve. */
   made?: BendMade;
-  /** Radius to the centre line. From 0.5 in to 120000 in. */
+  /** Radius to the center line. From 0.5 in to 120000 in. */
   radius?: Length;
   /** To which side; nothing is reckoned with it, it is drawn. */
   turn?: Turn;
@@ -4612,7 +4624,10 @@ export interface RunPlace {
   kind: PlaceKind;
   /** The box as planned or built, held against what it must measure. */
   box?: BoxSize;
-  /** Boxes that can be had: the smallest that holds the entries is named. */
+  /**
+   * Boxes that can be had: the smallest that holds the entries is named. A box that is given is judged by
+   * itself.
+   */
   box_sizes?: BoxSize[];
   /** Cable beyond the conduit there, for racking, tail and termination together. From 0 ft to 1000 ft. */
   cable_allowance?: Length;
@@ -4723,7 +4738,7 @@ export interface RunVerticalBend {
   entry_grade?: Grade;
   /** Whether it is bought, bent on site, or laid on a curve. */
   made?: BendMade;
-  /** Radius to the centre line. From 0.5 in to 120000 in. */
+  /** Radius to the center line. From 0.5 in to 120000 in. */
   radius?: Length;
 }
 
@@ -5046,6 +5061,13 @@ export interface Step {
   symbol: string;
 }
 
+export const STOP_BASIS_VALUES = ["any_friction", "friction_assumed"] as const;
+/**
+ * What a stop tension rests on: that no friction loads a bend unseen, or the friction assumed. Answers may bring
+ * others.
+ */
+export type StopBasis = (typeof STOP_BASIS_VALUES)[number] | (string & {});
+
 export const STRAIGHT_LENGTHS_VALUES = ["tangent", "to_intersections"] as const;
 /** Where the lengths of straights end: at the bends, or at the intersections of their tangents. */
 export type StraightLengths = (typeof STRAIGHT_LENGTHS_VALUES)[number];
@@ -5165,8 +5187,11 @@ export interface Stretch {
   name?: string;
   /** The pull point at its end, if one is there. */
   pull_point?: RunPlace;
-  /** What differs here from the rating of the run, or the earth from that of the site. */
-  rating?: PlaceRating;
+  /**
+   * What differs here from the rating of the run, or the earth from that of the site; its frequency is one for
+   * all stretches.
+   */
+  rating?: EarthRating;
   /** Its straights and bends; these or length. */
   sections?: RunSection[];
   /** What differs here from the spacing of the run. */
@@ -5473,8 +5498,8 @@ export interface TakeoffTotal {
 }
 
 export const TAKEOFF_UNIT_VALUES = ["each", "ft", "m", "ft2", "m2", "yd3", "m3", "gal_us", "qt_us", "L", "lb", "kg"] as const;
-/** Units of a takeoff: of counts each, of all else as they are sold or paid. */
-export type TakeoffUnit = (typeof TAKEOFF_UNIT_VALUES)[number];
+/** Units of a takeoff: of counts each, of all else as they are sold or paid. Answers may bring others. */
+export type TakeoffUnit = (typeof TAKEOFF_UNIT_VALUES)[number] | (string & {});
 
 /** A temperature with its unit. */
 export interface Temperature {
@@ -6011,7 +6036,10 @@ export interface VoltageDropResult {
   energy_loss?: Energy;
   /** Within the limit, one way. */
   longest_length?: Length;
-  /** Within the limit, and carrying the current by the tables at unmarked terminals. */
+  /**
+   * Within the limit, and carrying the current by the tables at unmarked terminals. Where the power factor is
+   * the one at which the most is lost, each size is held to its own.
+   */
   smallest_size?: ConductorSize;
 }
 

@@ -110,8 +110,9 @@ def schemas() -> dict[str, Any]:
         if code.__name__ in answers or code in _of_queries()
     }
     merged: dict[str, Any] = answers | enums | used | requests["$defs"] | batch_schemas.schemas()
+    units = {code.__name__ for code in UNIT_CODES.values()}
     for name in answers:
-        if "enum" in merged[name] and not name.endswith("Unit"):  # the units are complete
+        if "enum" in merged[name] and name not in units:  # the units of quantities are complete
             merged[name]["x-extensible-enum"] = True
     for schema in merged.values():
         if "enum" in schema and "x-extensible-enum" in schema:  # said in words too: these are what an editor shows

@@ -34,7 +34,7 @@ class RunStraight(Form):
 class _AnyBend(Form):
     radius: Omissible[BendRadius] = Field(
         default=None,
-        description="Radius to the centre line.",
+        description="Radius to the center line.",
         examples=[{"value": 36, "unit": "in"}],
         json_schema_extra=_STANDARD_RADIUS,
     )

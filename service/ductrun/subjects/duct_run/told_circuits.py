@@ -21,7 +21,7 @@ from ductrun.subjects.fill.fill import FillResult
 from ductrun.subjects.parts.choices import ConduitType, TradeSize
 from ductrun.subjects.pulling import pull_plan_told, pull_tension_told
 from ductrun.subjects.pulling.cable_order import OrderedCable, told_order
-from ductrun.subjects.pulling.choices import PullDirection
+from ductrun.subjects.pulling.choices import PullDirection, StopBasis
 from ductrun.subjects.pulling.pull_plan_told import PullPlanResult
 from ductrun.subjects.pulling.pull_tension_told import PullTensionResult
 
@@ -56,8 +56,20 @@ class CircuitPulls(Struct, frozen=True, gc=False, kw_only=True):
         answers.Force,
         Meta(
             description="At the pulling end: stop there. What cable, grip and device bear, or less, where a bend has "
-            "its sidewall limit before."
+            "its sidewall limit before, as stop_basis says."
         ),
+    ]
+    stop_basis: Annotated[
+        StopBasis,
+        Meta(
+            description="any_friction: with less no bend is beyond its limit, whatever the friction. friction_assumed: "
+            "that would stop the pull below what it is expected to need, so the limits are carried on at the friction "
+            "it is pulled with."
+        ),
+    ]
+    tension_safe_at_any_friction: Annotated[
+        answers.Force,
+        Meta(description="At the pulling end: with less no bend is beyond its limit, whatever the friction."),
     ]
     pull: Annotated[PullTensionResult, Meta(description="The pull both ways; its sections from the start of the run.")]
     plan: Annotated[
@@ -128,7 +140,9 @@ def _pull(one: CircuitPull, names: list[str], run: DuctRun, telling: Telling) ->
         feed_from=ends[1] if turned else ends[0],
         pull_to=ends[0] if turned else ends[1],
         length=telling.distance(length),
-        stop_tension=telling.force(pull.stop_tension),
+        stop_tension=telling.force(pull.stop.tension),
+        stop_basis=pull.stop.basis,
+        tension_safe_at_any_friction=telling.force(pull.stop.safe),
         pull=pull_tension_told.tell(pulled, telling),
         plan=UNSET if pull.plan is None else pull_plan_told.tell(pull.plan, telling),
         cables_to_order=order or [],

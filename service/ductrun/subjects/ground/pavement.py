@@ -39,9 +39,12 @@ class Pavement(Form):
 
 
 class Paved(NamedTuple):
-    """Pavement over a trench [m, m2, m3]: greatest width and length of the cut, what is taken up and laid again."""
+    """Pavement over a trench [m, m2, m3]: its thickness, greatest width and length of the cut, what is taken up and
+    laid again.
+    """
 
     kind: PavementKind
+    thickness: float
     width: float
     cut_length: float
     area: float
@@ -99,6 +102,7 @@ def pave(given: Pavement, section: Section, profile: engineering.Profile, sheet:
     )
     return Paved(
         kind=given.kind,
+        thickness=given.thickness.si,
         width=max(widths),
         cut_length=engineering.edge_length(slope, profile) + widths[0] + widths[-1],
         area=area,
