@@ -115,6 +115,44 @@ def test_ducts_in_groundwater_are_held_down_by_earth_and_their_mass() -> None:
     assert "floats_in_service" in codes(shallow, "violation")
 
 
+def test_groundwater_lifts_what_of_a_duct_lies_below_it() -> None:
+    """Derived for 4.5 in below 2 in of earth, the water at its center, 4.25 in: half of 6.8919 lb/ft lifts; earth
+    120 x 2/12 x 0.375 = 7.5, beside the crown 62.6 x 0.1073 x 0.375^2 = 0.9446, wall 1.0103: 9.4549.
+    """
+    shallow = {"cover": quantity(2, "in"), "traffic": "none"}
+    found = result("earth-load", asked(groundwater_depth=quantity(4.25, "in"), **shallow))["in_service"]
+    assert found["uplift_per_length"]["value"] == pytest.approx(6.89187 / 2, abs=1e-5)
+    assert found["hold_down_per_length"]["value"] == pytest.approx(9.4549, abs=1e-4)
+    assert found["factor_ratio"] == pytest.approx(9.4549 / 3.44594, abs=1e-4)
+    for inches, share in ((2, 1), (6.5, 0)):  # at its top and at its bottom
+        edge = result("earth-load", asked(groundwater_depth=quantity(inches, "in"), **shallow))["in_service"]
+        assert edge["uplift_per_length"]["value"] == pytest.approx(6.89187 * share, abs=1e-5)
+        assert ("factor_ratio" in edge) is bool(share)
+
+
+def test_groundwater_lifts_what_of_an_envelope_lies_below_it() -> None:
+    """17 in of concrete 17 in wide below 24 in of earth, the water at 30 in: 62.4 x 17 x 11 / 144 = 81.033 lb/ft."""
+    given = {"encased": True, "cover": quantity(24, "in"), "traffic": "none"}
+    wet = result("earth-load", asked(conduit=None, bank=BANK, groundwater_depth=quantity(30, "in"), **given))
+    assert wet["in_service"]["uplift_per_length"]["value"] == pytest.approx(81.0333, abs=1e-4)
+    dry = result("earth-load", asked(conduit=None, bank=BANK, groundwater_depth=quantity(41, "in"), **given))
+    assert dry["in_service"]["uplift_per_length"]["value"] == 0
+
+
+def test_the_least_cover_is_not_one_under_which_a_duct_begins_to_float() -> None:
+    """DB-60 of 6.625 in in water at 6 in. Derived: below 5 in of earth 31.1990 in2 of it lie under water and lift
+    13.520 lb/ft, held by 120 x 5/12 x 0.55208 + 62.6 x 0.1073 x 0.55208^2 + 2.2359 = 31.887: 2.359 times as much.
+    Below 3 in it is 2.492 times, below 6 in 2.504: of 2.42 times, shallower covers comply again and are not told.
+    """
+    given: dict[str, Any] = {"conduit": listed("pvc_db_60", "6"), "groundwater_depth": quantity(6, "in")}
+    given |= {"traffic": "none", "flotation_factor": 2.42}
+    answers = [ask("earth-load", asked(**given, cover=quantity(inches, "in"))) for inches in (3, 5, 6)]
+    assert [answer["verdict"] for answer in answers] == ["complies", "violates", "complies"]
+    factors = [answer["result"]["in_service"]["factor_ratio"] for answer in answers]
+    assert factors == [pytest.approx(factor, abs=1e-3) for factor in (2.492, 2.359, 2.504)]
+    assert {answer["result"]["would_comply"]["least_cover"]["value"] for answer in answers} == {6}
+
+
 def test_earth_over_the_gap_between_ducts_does_not_hold_them_down() -> None:
     """Schedule 40 of trade size 4 below 2 in of earth, 36 in apart: each lifts pi/4 x 0.375^2 x 62.4 = 6.8919 lb/ft.
 
@@ -460,10 +498,10 @@ def test_no_class_is_told_that_floats_where_the_heavier_duct_stays_down() -> Non
     embedment=st.sampled_from(["fine_grained", "coarse_grained", "crushed_rock"]),
     compaction=st.sampled_from(["dumped", "slight", "high"]),
     traffic=st.sampled_from(["none", "h_20"]),
-    water=st.sampled_from([0, 2, 20]),
+    water=st.sampled_from([0, 0.5, 2, 20]),
 )
 def test_whatever_is_told_to_comply_complies_when_it_is_sent_back(
-    kind: str, size: str, cover: int, embedment: str, compaction: str, traffic: str, water: int
+    kind: str, size: str, cover: int, embedment: str, compaction: str, traffic: str, water: float
 ) -> None:
     changes: dict[str, Any] = {"conduit": listed(kind, size), "cover": quantity(cover, "in"), "embedment": embedment}
     changes |= {"compaction": compaction, "traffic": traffic, "groundwater_depth": quantity(water, "ft")}

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable, Sequence
 from typing import NamedTuple
 
@@ -30,12 +31,17 @@ from ductrun.units import Length, LengthUnit, Pressure
 _INCH = LengthUnit.INCH.scale
 _LEAST_STIFFNESS, _MOST_STIFFNESS = (Pressure.parse(psi, "psi").si for psi in (LEAST_STIFFNESS, MOST_STIFFNESS))
 # looked at in inches: every foot where earth and traffic cross, wide steps where only the earth still grows
-_FEET = [12 * foot for foot in (*range(1, 13), 15, 20, 30, 50, 100)]
-_EVERY_FOOT = [12 * foot for foot in range(1, 101)]
+_FEET = [12 * foot for foot in (*range(13), 15, 20, 30, 50, 100)]
+_EVERY_FOOT = [12 * foot for foot in range(101)]
+_DEEPEST = _FEET[-1]
+_PARTS = 8  # of a duct that dips into the water
 
 
 class Complying(NamedTuple):
-    """What would comply with all else as it is [Pa]: None where nothing does, or where no greatest cover is met."""
+    """What would comply with all else as it is [Pa]: None where nothing does, or where no greatest cover is met.
+
+    All covers between the least and the greatest comply.
+    """
 
     least_cover: Length | None
     greatest_cover: Length | None
@@ -70,26 +76,49 @@ def complying(
     def inch(inches: int) -> bool:
         return keeps(laid, ground, inches * _INCH, stacks)
 
-    looked_at = _FEET
-    held = [at for at in looked_at if inch(at)]
-    if not held:  # what complies may lie between two of them
-        looked_at = _EVERY_FOOT
-        held = [at for at in looked_at if inch(at)]
-    least = greatest = None
-    if held:
-        least = _edge(inch, held[0], max([at for at in looked_at if at < held[0]], default=0))
-        deeper = [at for at in looked_at if at > held[-1]]
-        greatest = _edge(inch, held[-1], deeper[0]) if deeper else None
+    under_water = _under_water(ground, stacks)
+    covers = _covers(inch, sorted({*_FEET, *under_water}))
+    if covers is None:  # what complies may lie between two of them
+        covers = _covers(inch, sorted({*_EVERY_FOOT, *under_water}))
+    least, greatest = (None, None) if covers is None else covers
     return Complying(
-        least,
-        greatest,
+        None if least is None else Length.parse(least, "in"),
+        None if greatest is None else Length.parse(greatest, "in"),
         _least_stiffness(laid, ground, tiers, cover, stacks),
         _least_class(given, laid, ground, cover),
         _least_compaction(laid, ground, cover, stacks),
     )
 
 
-def _edge(holds: Callable[[int], bool], good: int, bad: int) -> Length:
+def _under_water(ground: Ground, stacks: Sequence[Stack]) -> set[int]:
+    """Give the covers in whole inches at which the top ducts dip into the water, from their bottoms to their tops:
+    somewhere there it lifts them most for the earth that lies on them.
+    """
+    dips: set[int] = set()
+    for top, height in {(one.deeper, one.top_height) for one in stacks}:
+        dip = math.floor((ground.water_depth - top) / _INCH)
+        dips |= {dip + 1, *(dip - round(height * part / _PARTS / _INCH) for part in range(_PARTS + 1))}
+    return {inches for inches in dips if 0 < inches < _DEEPEST}
+
+
+def _covers(holds: Callable[[int], bool], looked_at: Sequence[int]) -> tuple[int, int | None] | None:
+    """Give the least and the greatest cover in whole inches of the deepest ones that all hold; no greatest where the
+    last one looked at still holds, and None where none does.
+    """
+    last = next((at for at in reversed(looked_at) if holds(at)), None)
+    if last is None:
+        return None
+    deeper = [at for at in looked_at if at > last]
+    greatest = _edge(holds, last, deeper[0]) if deeper else None
+    first = last
+    for at in reversed([at for at in looked_at if at < last]):
+        if not holds(at):
+            return _edge(holds, first, at), greatest
+        first = at
+    return first, greatest
+
+
+def _edge(holds: Callable[[int], bool], good: int, bad: int) -> int:
     """Give the last whole inch that holds on the way from one that does to one that does not."""
     while abs(bad - good) > 1:
         middle = (good + bad) // 2
@@ -97,7 +126,7 @@ def _edge(holds: Callable[[int], bool], good: int, bad: int) -> Length:
             good = middle
         else:
             bad = middle
-    return Length.parse(good, "in")
+    return good
 
 
 def _least_stiffness(

@@ -100,7 +100,7 @@ class TierInPour(Struct, frozen=True, gc=False):
 class InService(Struct, frozen=True, gc=False):
     """Empty ducts in groundwater."""
 
-    uplift_per_length: Annotated[answers.ForcePerLength, Meta(description="Of the groundwater; 0 above it.")]
+    uplift_per_length: Annotated[answers.ForcePerLength, Meta(description="Of the groundwater, on what lies below it.")]
     hold_down_per_length: Annotated[answers.ForcePerLength, Meta(description="Of earth, ducts and concrete.")]
     verdict: Annotated[Verdict, Meta(description="Whether they stay down with the factor asked.")]
     factor_ratio: Annotated[
@@ -115,7 +115,10 @@ class InService(Struct, frozen=True, gc=False):
 class WouldComply(Struct, frozen=True, gc=False):
     """What would keep every limit of this calculation with all else as it is; absent where nothing would."""
 
-    least_cover: Annotated[answers.Length | UnsetType, Meta(description="Least cover, in whole inches.")] = UNSET
+    least_cover: Annotated[
+        answers.Length | UnsetType,
+        Meta(description="Least cover, in whole inches; all from it to the greatest comply."),
+    ] = UNSET
     greatest_cover: Annotated[
         answers.Length | UnsetType, Meta(description="Greatest cover, in whole inches; absent where 100 ft comply.")
     ] = UNSET

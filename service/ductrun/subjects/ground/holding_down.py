@@ -8,7 +8,7 @@ from typing import NamedTuple
 
 from ductrun.engineering.bank import Bank, Duct, Envelope
 from ductrun.engineering.flexible_duct import earth_on_duct, ring_pressure
-from ductrun.engineering.flotation import GRAVITY, uplift
+from ductrun.engineering.flotation import GRAVITY, submerged_area, uplift
 from ductrun.engineering.rounding import over, under
 from ductrun.subjects.ground.earth_ground import RING_FACTOR, WATER_DENSITY, Ground, water_over
 from ductrun.subjects.ground.loaded_ducts import LoadedDuct
@@ -22,11 +22,6 @@ class Laid(NamedTuple):
     bank: Bank
     ducts: list[LoadedDuct]
     concrete: Envelope | None
-
-    @property
-    def height(self) -> float:
-        """Height [m] of all that is buried."""
-        return self.bank.height if self.concrete is None else self.concrete.height
 
     @property
     def concrete_above(self) -> float:
@@ -61,14 +56,18 @@ class PourLoad(NamedTuple):
 
 
 class Stack(NamedTuple):
-    """Ducts in earth that lie over each other, apart from all others: what lifts them and what they weigh with the
-    earth beside their crowns [N/m], the width they take [m], and how much deeper than the bank they begin [m].
+    """Ducts in earth that lie over each other, apart from all others: each with how much deeper than the top of the
+    bank its bottom lies [m], what lifts them when all are under water and what they weigh with the earth beside their
+    crowns [N/m], the width they take [m], how much deeper than the bank they begin [m], and how high the top ones
+    are [m].
     """
 
-    uplift: float
+    ducts: Sequence[tuple[Duct, float]]
+    full_uplift: float
     weight: float
     width: float
     deeper: float
+    top_height: float
 
 
 def stacks_of(laid: Laid, ground: Ground) -> list[Stack]:
@@ -97,7 +96,9 @@ def _stack(ducts: Sequence[Duct], laid: Laid, ground: Ground) -> Stack:
     )
     own = sum(laid.ducts[duct.tier].mass for duct in ducts) * GRAVITY
     lifts = sum(uplift(duct.diameter, _WATER, 0.0) for duct in ducts)
-    return Stack(lifts, own + crowns, right - left, max(0.0, laid.bank.height - top))
+    bottoms = [(duct, laid.bank.height - duct.y + duct.diameter / 2) for duct in ducts]
+    height = max(duct.diameter for duct in ducts if duct.tier == highest)
+    return Stack(bottoms, lifts, own + crowns, right - left, max(0.0, laid.bank.height - top), height)
 
 
 def float_in_water(
@@ -105,20 +106,28 @@ def float_in_water(
 ) -> Floating:
     """Give what groundwater lifts and what holds it down, below a cover [m] of earth.
 
-    Earth holds down what lies under it: in the gaps between bare ducts it does not.
+    It lifts what lies below it. Earth holds down what lies under it: in the gaps between bare ducts it does not.
     """
-    wet_at_all = over(cover + laid.height, ground.water_depth)
+    dry = ground.water_depth - cover
     if laid.concrete is not None:
         concrete = laid.concrete
         weight = (_mass(laid) + concrete_density * (concrete.area - concrete.duct_area)) * GRAVITY
         weight += _earth(ground, concrete.top_width, cover)
-        lifts = _WATER * GRAVITY * concrete.area
-        return Floating(lifts, weight, weight / lifts) if wet_at_all else Floating(0.0, weight, None)
+        below = min(concrete.height, concrete.height - dry) if over(concrete.height, dry) else 0.0
+        lift = _WATER * GRAVITY * concrete.area * below / concrete.height
+        return Floating(lift, weight, weight / lift if lift else None)
     held = [one.weight + _earth(ground, one.width, cover + one.deeper) for one in stacks]
-    if not wet_at_all:
-        return Floating(0.0, sum(held), None)
-    factor = min(weight / one.uplift for weight, one in zip(held, stacks, strict=True))
-    return Floating(sum(one.uplift for one in stacks), sum(held), factor)
+    lifts = [_lift(one, dry) for one in stacks]
+    factors = [weight / lift for weight, lift in zip(held, lifts, strict=True) if lift]
+    return Floating(sum(lifts), sum(held), min(factors, default=None))
+
+
+def _lift(stack: Stack, dry: float) -> float:
+    """Give the uplift [N/m] of ducts over each other, the water so much deeper [m] than the top of the bank."""
+    if dry <= stack.deeper:
+        return stack.full_uplift
+    below = [submerged_area(duct.diameter, bottom - dry) for duct, bottom in stack.ducts if over(bottom, dry)]
+    return _WATER * GRAVITY * sum(below)
 
 
 def _earth(ground: Ground, width: float, cover: float) -> float:
