@@ -23,8 +23,9 @@ from ductrun.subjects.ground.earth_ground import (
     water_over,
 )
 from ductrun.subjects.ground.earth_loading import LEAST_STIFFNESS, MOST_STIFFNESS, EarthLoading
-from ductrun.subjects.ground.holding_down import Laid, Stack, float_in_water, stacks_of, stays_down
-from ductrun.subjects.ground.loaded_ducts import BURIAL_CLASSES, in_class
+from ductrun.subjects.ground.holding_down import Stack, float_in_water, stacks_of, stays_down
+from ductrun.subjects.ground.laid_ducts import Laid
+from ductrun.subjects.ground.loaded_ducts import BURIAL_CLASSES, LoadedDuct, in_class
 from ductrun.subjects.parts.choices import ConduitType
 from ductrun.units import Length, LengthUnit, Pressure
 
@@ -51,11 +52,8 @@ class Complying(NamedTuple):
 
 
 def tier_loads(laid: Laid, ground: Ground, cover: float) -> list[TierLoad]:
-    """Give the figures of every tier, the bottom one first; each lies as much deeper as the bank is higher."""
-    return [
-        load_tier(ground, duct, cover + (laid.bank.height - top))
-        for duct, top in zip(laid.ducts, laid.bank.tier_tops, strict=True)
-    ]
+    """Give the figures of every kind of duct in every tier, the bottom one first."""
+    return [load_tier(ground, kind, cover) for kind in laid.kinds]
 
 
 def keeps(laid: Laid, ground: Ground, cover: float, stacks: Sequence[Stack]) -> bool:
@@ -140,8 +138,17 @@ def _least_stiffness(
     least = max(_LEAST_STIFFNESS, *(_stiffness_of(ground, tier) for tier in tiers))
     if over(least, _MOST_STIFFNESS):
         return None
-    ducts = [duct._replace(stiffness=least, long_term_stiffness=least * duct.long_term_share) for duct in laid.ducts]
-    return least if keeps(laid._replace(ducts=ducts), ground, cover, stacks) else None
+    ducts = [
+        kind.duct._replace(stiffness=least, long_term_stiffness=least * kind.duct.long_term_share)
+        for kind in laid.kinds
+    ]
+    return least if keeps(_of(laid, ducts), ground, cover, stacks) else None
+
+
+def _of(laid: Laid, ducts: Sequence[LoadedDuct]) -> Laid:
+    """Give the same bank of other ducts, one for every kind in it."""
+    kinds = [kind._replace(duct=duct) for kind, duct in zip(laid.kinds, ducts, strict=True)]
+    return laid._replace(kinds=kinds)
 
 
 def _least_class(given: EarthLoading, laid: Laid, ground: Ground, cover: float) -> ConduitType | None:
@@ -151,11 +158,11 @@ def _least_class(given: EarthLoading, laid: Laid, ground: Ground, cover: float) 
     if given.pipe_stiffness is not None:
         return None
     for kind in BURIAL_CLASSES:
-        ducts = [in_class(duct, kind, given) for duct in laid.ducts]
+        ducts = [in_class(one.duct, kind, given) for one in laid.kinds]
         known = [one for one in ducts if one is not None]
         if len(known) < len(ducts):
             continue
-        classed = laid._replace(ducts=known)
+        classed = _of(laid, known)
         if keeps(classed, ground, cover, stacks_of(classed, ground)):
             return kind
     return None
