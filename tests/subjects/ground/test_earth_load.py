@@ -86,7 +86,7 @@ def test_every_method_is_told_and_one_alone_where_it_is_named() -> None:
     ],
 )
 def test_the_lane_load_is_the_same_beside_any_wheel(pounds: float, spread: float, psf: float) -> None:
-    """Below 2.5 ft the allowance is 0.33 (1 - 2.5/8) = 0.226875; the load of the lane 640 x 1.2 = 768 lb/ft: derived."""
+    """Below 2.5 ft the allowance is 0.33 (1 - 2.5/8) = 0.226875, and the lane has 640 x 1.2 = 768 lb/ft: derived."""
     given: dict[str, Any] = {"wheel_load": quantity(pounds, "lbf"), "load_spread_ratio": spread}
     found = tier(**given, live_load_method="aashto_spread")
     assert found["live_pressure"]["value"] * 144 == pytest.approx(psf, abs=0.01)
