@@ -251,7 +251,7 @@ def _note_air(solved: Solved, sheet: Worksheet) -> None:
             Severity.NOTE,
             "duct_air_constants",
             f"Heat crosses the air in {material.value.replace('_', ' ')} duct by the constants of "
-            f"{row.duct.replace('_', ' ')}, U {u:.4g}, V {v:.4g} and Y {y:.4g}{why}.",
+            f"{row.duct.replace('_', ' ')}, U {u:.4g}, V {v:.4g} and Y {round(y, 5):g}{why}.",
             backing_of(row),
             member="duct_material",
         )

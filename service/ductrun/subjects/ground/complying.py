@@ -23,7 +23,7 @@ from ductrun.subjects.ground.earth_ground import (
     water_over,
 )
 from ductrun.subjects.ground.earth_loading import LEAST_STIFFNESS, MOST_STIFFNESS, EarthLoading
-from ductrun.subjects.ground.holding_down import Stack, float_in_water, stacks_of, stays_down
+from ductrun.subjects.ground.holding_down import Stack, float_in_water, stacks_of, stays_down, stays_under_water
 from ductrun.subjects.ground.laid_ducts import Laid
 from ductrun.subjects.ground.loaded_ducts import BURIAL_CLASSES, LoadedDuct, in_class
 from ductrun.subjects.parts.choices import ConduitType
@@ -74,10 +74,10 @@ def complying(
     def inch(inches: int) -> bool:
         return keeps(laid, ground, inches * _INCH, stacks)
 
-    under_water = _under_water(ground, stacks)
-    covers = _covers(inch, sorted({*_FEET, *under_water}))
+    afloat = _afloat(laid, ground, stacks)
+    covers = _covers(inch, sorted({*_FEET, *afloat}))
     if covers is None:  # what complies may lie between two of them
-        covers = _covers(inch, sorted({*_EVERY_FOOT, *under_water}))
+        covers = _covers(inch, sorted({*_EVERY_FOOT, *afloat}))
     least, greatest = (None, None) if covers is None else covers
     return Complying(
         None if least is None else Length.parse(least, "in"),
@@ -88,15 +88,18 @@ def complying(
     )
 
 
-def _under_water(ground: Ground, stacks: Sequence[Stack]) -> set[int]:
-    """Give the covers in whole inches at which the top ducts dip into the water, from their bottoms to their tops:
-    somewhere there it lifts them most for the earth that lies on them.
+def _afloat(laid: Laid, ground: Ground, stacks: Sequence[Stack]) -> set[int]:
+    """Give the covers in whole inches at which ducts float, of those at which the top ones dip into the water from
+    their bottoms to their tops: somewhere there it lifts them most for the earth that lies on them.
     """
     dips: set[int] = set()
     for top, height in {(one.deeper, one.top_height) for one in stacks}:
         dip = math.floor((ground.water_depth - top) / _INCH)
         dips |= {dip + 1, *(dip - round(height * part / _PARTS / _INCH) for part in range(_PARTS + 1))}
-    return {inches for inches in dips if 0 < inches < _DEEPEST}
+    dips = {inches for inches in dips if 0 < inches < _DEEPEST}
+    if not dips or stays_under_water(ground, min(dips) * _INCH, stacks):
+        return set()
+    return {one for one in dips if not stays_down(float_in_water(laid, ground, one * _INCH, 0.0, stacks), ground)}
 
 
 def _covers(holds: Callable[[int], bool], looked_at: Sequence[int]) -> tuple[int, int | None] | None:

@@ -116,6 +116,14 @@ def float_in_water(
     return Floating(sum(lifts), sum(held), min(factors, default=None))
 
 
+def stays_under_water(ground: Ground, cover: float, stacks: Sequence[Stack]) -> bool:
+    """Say whether ducts would stay down below a cover [m] with all of them under water, its earth as it is."""
+    return all(
+        not under(one.weight + _earth(ground, one.width, cover + one.deeper), ground.flotation_factor * one.full_uplift)
+        for one in stacks
+    )
+
+
 def _lift(stack: Stack, dry: float) -> float:
     """Give the uplift [N/m] of ducts over each other, the water so much deeper [m] than the top of the bank."""
     if dry <= stack.deeper:
