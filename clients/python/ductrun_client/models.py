@@ -1425,8 +1425,9 @@ if TYPE_CHECKING:
 else:
     TerminalRating = str
 TERMINAL_RATING_VALUES: Final[tuple[TerminalRating, ...]] = ("unmarked", "60_degc", "75_degc", "90_degc")
-"""Temperatures that terminals are marked for; unmarked ones are taken by the size of the
-conductor."""
+"""Temperatures that terminals are marked for. Unmarked ones are taken for 60 degC to 100 A of the
+overcurrent device or, without one, of the current, and for 75 degC above; where neither is given,
+for 60 degC to 1 AWG."""
 
 if TYPE_CHECKING:
     ThermalResistanceUnit: TypeAlias = Literal["K.m/W", "degC.ft/W"]
@@ -2422,7 +2423,7 @@ class CircuitAmpacity(Struct, kw_only=True, omit_defaults=True, repr_omit_defaul
     """Of the table of the code, to 2000 V."""
 
     terminal_ampacity: Current | None = None
-    """What terminals allow it."""
+    """What terminals and insulation allow it."""
 
     terminal_temperature: Temperature | None = None
     """Terminals are taken for."""
@@ -3982,10 +3983,10 @@ class EarthLoadResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaul
     """Ducts under earth and traffic; without tiers where no load was put on them."""
 
     pour: list[TierInPour]
-    """Encased ducts in wet concrete by tier, the bottom first."""
+    """Encased ducts in wet concrete by tier, the bottom first, each kind of a tier."""
 
     tiers: list[TierUnderLoad]
-    """Ducts in earth by tier, the bottom first."""
+    """Ducts in earth by tier, the bottom first, each kind of a tier."""
 
     deflection_percent: float | None = None
     """The largest deflection of all tiers."""
@@ -5262,7 +5263,7 @@ class InService(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=Tru
     """Of earth, ducts and concrete."""
 
     uplift_per_length: ForcePerLength
-    """Of the groundwater; 0 above it."""
+    """Of the groundwater, on what lies below it."""
 
     verdict: Verdict
     """Whether they stay down with the factor asked."""
@@ -5689,7 +5690,9 @@ class LoadedCircuit(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults
     """Kind of circuit: three conductors make a set, or two."""
 
     terminal_rating: TerminalRating | None = None
-    """Temperature that the terminals at both ends are marked for."""
+    """Temperature that the terminals at both ends are marked for; unmarked ones are taken for 60
+    degC to 100 A of overcurrent_device or, without one, of current, and for 75 degC above; where
+    neither is given, for 60 degC to 1 AWG."""
 
     voltage: Voltage | None = None
     """Between lines; to ground of a single phase. For the loss in insulation, and what the code
@@ -7254,7 +7257,9 @@ class RunLoad(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True)
     """Kind of circuit: three conductors make a set, or two."""
 
     terminal_rating: TerminalRating | None = None
-    """Temperature that the terminals at both ends are marked for."""
+    """Temperature that the terminals at both ends are marked for; unmarked ones are taken for 60
+    degC to 100 A of overcurrent_device or, without one, of current, and for 75 degC above; where
+    neither is given, for 60 degC to 1 AWG."""
 
 
 class RunMovement(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
@@ -7435,7 +7440,8 @@ class RunStretch(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=Tr
     """The cover it needs, where it is buried."""
 
     earth_loads: list[EarthLoadResult] | None = None
-    """If asked: under its least cover and, where that is another, under its greatest."""
+    """If asked: under its least cover, where that is another under its greatest, and between them
+    where groundwater stands at the top of what is buried."""
 
     encasement: EncasementResult | None = None
     """The concrete around its bank."""
@@ -8484,10 +8490,13 @@ class ThermalResistivity(Quantity, frozen=True):
 
 
 class TierInPour(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
-    """The ducts of one tier in wet concrete."""
+    """Like ducts of one tier in wet concrete."""
 
     head: Length
     """Wet concrete over the bottom of its ducts."""
+
+    pointer: str
+    """Place of their conduit in the request, the first of like ones."""
 
     pressure: Pressure
     """Of that head."""
@@ -8503,7 +8512,7 @@ class TierInPour(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=Tr
 
 
 class TierUnderLoad(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
-    """The ducts of one tier under earth and traffic; what a wall or a load not on file leaves open
+    """Like ducts of one tier under earth and traffic; what a wall or a load not on file leaves open
     is absent."""
 
     buckling_verdict: Verdict
@@ -8520,6 +8529,9 @@ class TierUnderLoad(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults
 
     live_loads: list[LiveLoadByMethod]
     """Of traffic, by every method asked that goes so shallow."""
+
+    pointer: str
+    """Place of their conduit in the request, the first of like ones."""
 
     prism_pressure: Pressure
     """Of the prism of earth above a duct."""
@@ -9071,11 +9083,12 @@ class VoltageDropResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defa
     """In a year, if its hours are given."""
 
     longest_length: Length | None = None
-    """Within the limit, one way."""
+    """Within the limit, one way; absent where the longest run that may be given keeps it."""
 
     smallest_size: ConductorSize | None = None
-    """Within the limit, and carrying the current by the tables at unmarked terminals. Where the
-    power factor is the one at which the most is lost, each size is held to its own."""
+    """Within the limit, and carrying the current by the tables at unmarked terminals and with this
+    insulation in a wet place. Where the power factor is the one at which the most is lost, each
+    size is held to its own."""
 
 
 class VoltageDropStreamAnswer(
@@ -9132,7 +9145,7 @@ class WouldComply(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=T
     """Least compaction of the embedment asked."""
 
     least_cover: Length | None = None
-    """Least cover, in whole inches."""
+    """Least cover, in whole inches; all from it to the greatest comply."""
 
     least_pipe_stiffness: Pressure | None = None
     """Least stiffness; absent where wall, cover or flotation would not be kept."""

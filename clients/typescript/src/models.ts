@@ -712,7 +712,7 @@ export interface CircuitAmpacity {
   name?: string;
   /** Of the table of the code, to 2000 V. */
   table_ampacity?: Current;
-  /** What terminals allow it. */
+  /** What terminals and insulation allow it. */
   terminal_ampacity?: Current;
   /** Terminals are taken for. */
   terminal_temperature?: Temperature;
@@ -1975,9 +1975,9 @@ export interface EarthLoadRequest {
 
 /** Ducts under earth and traffic; without tiers where no load was put on them. */
 export interface EarthLoadResult {
-  /** Encased ducts in wet concrete by tier, the bottom first. */
+  /** Encased ducts in wet concrete by tier, the bottom first, each kind of a tier. */
   pour: TierInPour[];
-  /** Ducts in earth by tier, the bottom first. */
+  /** Ducts in earth by tier, the bottom first, each kind of a tier. */
   tiers: TierUnderLoad[];
   /** The largest deflection of all tiers. */
   deflection_percent?: number;
@@ -2956,7 +2956,7 @@ export interface HorizontalBendSection {
 export interface InService {
   /** Of earth, ducts and concrete. */
   hold_down_per_length: ForcePerLength;
-  /** Of the groundwater; 0 above it. */
+  /** Of the groundwater, on what lies below it. */
   uplift_per_length: ForcePerLength;
   /** Whether they stay down with the factor asked. */
   verdict: Verdict;
@@ -3319,7 +3319,11 @@ export interface LoadedCircuit {
   shield_grounding?: ShieldGrounding;
   /** Kind of circuit: three conductors make a set, or two. */
   system?: CircuitSystem;
-  /** Temperature that the terminals at both ends are marked for. */
+  /**
+   * Temperature that the terminals at both ends are marked for; unmarked ones are taken for 60 degC to 100 A of
+   * overcurrent_device or, without one, of current, and for 75 degC above; where neither is given, for 60 degC
+   * to 1 AWG.
+   */
   terminal_rating?: TerminalRating;
   /**
    * Between lines; to ground of a single phase. For the loss in insulation, and what the code allows. From 1 V
@@ -4564,7 +4568,11 @@ export interface RunLoad {
   shield_grounding?: ShieldGrounding;
   /** Kind of circuit: three conductors make a set, or two. */
   system?: CircuitSystem;
-  /** Temperature that the terminals at both ends are marked for. */
+  /**
+   * Temperature that the terminals at both ends are marked for; unmarked ones are taken for 60 degC to 100 A of
+   * overcurrent_device or, without one, of current, and for 75 degC above; where neither is given, for 60 degC
+   * to 1 AWG.
+   */
   terminal_rating?: TerminalRating;
 }
 
@@ -4710,7 +4718,10 @@ export interface RunStretch {
   bore_uplift_per_length?: ForcePerLength;
   /** The cover it needs, where it is buried. */
   cover?: CoverResult;
-  /** If asked: under its least cover and, where that is another, under its greatest. */
+  /**
+   * If asked: under its least cover, where that is another under its greatest, and between them where
+   * groundwater stands at the top of what is buried.
+   */
   earth_loads?: EarthLoadResult[];
   /** The concrete around its bank. */
   encasement?: EncasementResult;
@@ -5558,7 +5569,10 @@ export type Temperatures =
   | TemperatureRange;
 
 export const TERMINAL_RATING_VALUES = ["unmarked", "60_degc", "75_degc", "90_degc"] as const;
-/** Temperatures that terminals are marked for; unmarked ones are taken by the size of the conductor. */
+/**
+ * Temperatures that terminals are marked for. Unmarked ones are taken for 60 degC to 100 A of the overcurrent
+ * device or, without one, of the current, and for 75 degC above; where neither is given, for 60 degC to 1 AWG.
+ */
 export type TerminalRating = (typeof TERMINAL_RATING_VALUES)[number];
 
 /** A thermal resistance of a length, as of a metre or a foot of a layer, with its unit. */
@@ -5585,10 +5599,12 @@ export const THERMAL_RESISTIVITY_UNIT_VALUES = ["K.m/W", "degC.cm/W"] as const;
 /** Units of thermal resistivity; the trade in the US says its rho in degC.cm/W. */
 export type ThermalResistivityUnit = (typeof THERMAL_RESISTIVITY_UNIT_VALUES)[number];
 
-/** The ducts of one tier in wet concrete. */
+/** Like ducts of one tier in wet concrete. */
 export interface TierInPour {
   /** Wet concrete over the bottom of its ducts. */
   head: Length;
+  /** Place of their conduit in the request, the first of like ones. */
+  pointer: string;
   /** Of that head. */
   pressure: Pressure;
   /** Tier, from 1 at the bottom. */
@@ -5599,7 +5615,7 @@ export interface TierInPour {
   allowable_pressure?: Pressure;
 }
 
-/** The ducts of one tier under earth and traffic; what a wall or a load not on file leaves open is absent. */
+/** Like ducts of one tier under earth and traffic; what a wall or a load not on file leaves open is absent. */
 export interface TierUnderLoad {
   /** Whether they bear it. */
   buckling_verdict: Verdict;
@@ -5611,6 +5627,8 @@ export interface TierUnderLoad {
   earth_pressure: Pressure;
   /** Of traffic, by every method asked that goes so shallow. */
   live_loads: LiveLoadByMethod[];
+  /** Place of their conduit in the request, the first of like ones. */
+  pointer: string;
   /** Of the prism of earth above a duct. */
   prism_pressure: Pressure;
   /** Tier, from 1 at the bottom. */
@@ -6034,11 +6052,11 @@ export interface VoltageDropResult {
   table_drop_percent: number;
   /** In a year, if its hours are given. */
   energy_loss?: Energy;
-  /** Within the limit, one way. */
+  /** Within the limit, one way; absent where the longest run that may be given keeps it. */
   longest_length?: Length;
   /**
-   * Within the limit, and carrying the current by the tables at unmarked terminals. Where the power factor is
-   * the one at which the most is lost, each size is held to its own.
+   * Within the limit, and carrying the current by the tables at unmarked terminals and with this insulation in a
+   * wet place. Where the power factor is the one at which the most is lost, each size is held to its own.
    */
   smallest_size?: ConductorSize;
 }
@@ -6102,7 +6120,7 @@ export interface WouldComply {
   least_class?: ConduitType;
   /** Least compaction of the embedment asked. */
   least_compaction?: Compaction;
-  /** Least cover, in whole inches. */
+  /** Least cover, in whole inches; all from it to the greatest comply. */
   least_cover?: Length;
   /** Least stiffness; absent where wall, cover or flotation would not be kept. */
   least_pipe_stiffness?: Pressure;

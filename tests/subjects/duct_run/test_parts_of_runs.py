@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import copy
+import math
 from typing import Any
 
 import pytest
@@ -313,6 +314,26 @@ def test_earth_and_traffic_are_told_under_the_least_and_the_greatest_cover() -> 
     assert covers == pytest.approx([12 * 2.9, 12 * 3.2])
     live = [one["tiers"][0]["live_pressure"]["value"] for one in stretch["earth_loads"]]
     assert live[0] > live[1]
+
+
+def test_groundwater_between_the_least_and_the_greatest_cover_is_judged_where_it_just_covers_the_ducts() -> None:
+    """Trade 5 of DB-60, 5.563 in, below 2.9 to 3.2 ft of earth with water at 3 ft: derived, dry earth at 3 ft holds it
+    with 120 x 3 x 0.46358 = 166.89, beside its crown 62.6 x 0.1073 x 0.46358^2 = 1.4435 and its own weight.
+    """
+    run = copy.deepcopy(MANHOLES) | {"earth_load": {"traffic": "none", "groundwater_depth": quantity(3, "ft")}}
+    run["stretches"][0]["setting"] = {"kind": "direct_buried"}
+    run["bank"] = {"conduit": listed("5", "pvc_db_60"), "tiers": [1]}
+    run["circuits"] = []
+    [stretch] = ask("duct-run", run)["result"]["stretches"]
+    covers = [one["tiers"][0]["cover"]["value"] for one in stretch["earth_loads"]]
+    assert covers == pytest.approx([12 * 2.9, 36, 12 * 3.2])
+    above, within, below = (one["in_service"] for one in stretch["earth_loads"])
+    displaced = 62.4 * math.pi / 4 * (5.563 / 12) ** 2
+    assert within["uplift_per_length"]["value"] == pytest.approx(displaced, rel=1e-5)
+    assert below["uplift_per_length"]["value"] == pytest.approx(displaced, rel=1e-5)
+    assert above["uplift_per_length"]["value"] < displaced
+    assert 168.33 < within["hold_down_per_length"]["value"] < 170.5
+    assert within["factor_ratio"] < min(above["factor_ratio"], below["factor_ratio"])
 
 
 def test_a_stretch_may_have_another_load_of_earth_than_the_run_or_one_alone() -> None:

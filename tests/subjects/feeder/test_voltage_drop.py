@@ -171,6 +171,69 @@ def test_the_smallest_size_carries_the_current_too(changed: dict[str, Any], size
     assert result("voltage-drop", asked | {"limit_percent": 4} | changed)["smallest_size"] == size
 
 
+@pytest.mark.parametrize(
+    ("insulation", "amperes", "size"),
+    [
+        ("TW", 232, "500 kcmil"),  # at 60 degC 350 kcmil has 210 A, 400 kcmil 225, 500 kcmil 260
+        ("THW", 232, "350 kcmil"),  # at 75 degC 300 kcmil has 230 A, 350 kcmil 250
+        ("THWN-2", 232, "350 kcmil"),  # unmarked terminals leave the column of 75 degC
+        ("THHN", 90, "1/0 AWG"),  # to 100 A that of 60 degC: 1 AWG has 85 A, 1/0 100
+    ],
+)
+def test_the_smallest_size_goes_by_its_insulation(insulation: str, amperes: float, size: str) -> None:
+    """Table 310.16, aluminum."""
+    wire = WIRE | {"insulation": insulation, "material": "aluminum", "size": "4/0 AWG"}
+    asked = ASKED | {"cable": wire, "current": quantity(amperes, "A"), "length": quantity(10, "ft")}
+    assert result("voltage-drop", asked)["smallest_size"] == size
+
+
+def test_a_current_over_the_column_of_the_insulation_is_a_caution() -> None:
+    """Table 310.16: 4/0 of aluminum 150 A at 60 degC, 180 A at 75."""
+    wire = WIRE | {"material": "aluminum", "size": "4/0 AWG"}
+    asked = ASKED | {"current": quantity(170, "A"), "length": quantity(10, "ft")}
+    answer = ask("voltage-drop", asked | {"cable": wire | {"insulation": "TW"}})
+    [found] = [one for one in answer["findings"] if one["code"] == "over_table_ampacity"]
+    assert found["limit"] == {"value": 150, "unit": "A"}
+    assert "over_table_ampacity" not in codes(ask("voltage-drop", asked | {"cable": wire | {"insulation": "THW"}}))
+
+
+def test_a_current_over_100_amperes_takes_the_75_degree_column_of_a_small_conductor() -> None:
+    """Table 310.16: 1 AWG of copper 110 A at 60 degC, 130 A at 75."""
+    asked = ASKED | {"cable": WIRE | {"size": "1 AWG"}, "length": quantity(10, "ft")}
+    assert "over_table_ampacity" not in codes(ask("voltage-drop", asked | {"current": quantity(120, "A")}))
+    assert "over_table_ampacity" in codes(ask("voltage-drop", asked | {"current": quantity(131, "A")}))
+
+
+@pytest.mark.parametrize(
+    ("conductor", "told"),
+    [({"size": "1 AWG"}, True), ({"size": "1/0 AWG"}, False), ({"area": quantity(50, "mm2")}, True)],
+)
+def test_conductors_too_small_in_parallel_are_a_violation(conductor: dict[str, Any], told: bool) -> None:
+    """1/0 AWG, 53.5 mm2, is the least in parallel."""
+    cable = {
+        "kind": "measured",
+        "diameter": quantity(1, "in"),
+        "conductor": {"material": "copper", "count": 1} | conductor,
+    }
+    given = {"resistance": quantity(0.1, "ohm/1000ft"), "reactance": quantity(0.04, "ohm/1000ft")}
+    asked = without("conduit_material", "conductor_temperature", cable=cable, length=quantity(10, "ft"), **given)
+    assert "too_small_in_parallel" not in codes(ask("voltage-drop", asked))
+    answer = ask("voltage-drop", asked | {"parallel_count": 2})
+    assert ("too_small_in_parallel" in codes(answer, "violation")) is told
+    assert answer.get("verdict") == ("violates" if told else None)
+    if told:
+        [found] = [one for one in answer["findings"] if one["code"] == "too_small_in_parallel"]
+        assert found["pointer"] == "#/cable/conductor"
+        assert (found["actual"]["value"], found["limit"]["value"]) == (2, 1)
+
+
+def test_no_longest_run_is_told_that_no_request_may_have() -> None:
+    """R pf + X sin = 0.027 x 0.85 + 0.039 x 0.5268 = 0.04349 ohm in 1000 ft: 14.4 V at 1 A are lost in 191,000 ft."""
+    assert "longest_length" not in result("voltage-drop", ASKED | {"current": quantity(1, "A")})
+    near = result("voltage-drop", ASKED | {"current": quantity(2, "A")})["longest_length"]
+    assert near["value"] == pytest.approx(14.4 / (math.sqrt(3) * 2 * 0.04349) * 1000, rel=0.01)
+
+
 def test_above_the_scope_of_the_tables_no_smallest_size_is_told() -> None:
     answer = ask("voltage-drop", ASKED | {"voltage": quantity(12.47, "kV")})
     assert "smallest_size" not in answer["result"]

@@ -151,7 +151,7 @@ def _drop(
             ),
         },
     )
-    found = drop(dropping, conductor_in(lines, cables), length_of(passed), place)
+    found = drop(dropping, conductor_in(lines, cables), length_of(passed), place, given.overcurrent_device)
     report_drop(dropping, found, place)
     return found
 

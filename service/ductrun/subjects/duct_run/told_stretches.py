@@ -100,8 +100,11 @@ class RunStretch(Struct, frozen=True, gc=False, kw_only=True):
         Meta(description="What its circuits may carry where it lies deepest, if they have a load."),
     ] = UNSET
     earth_loads: Annotated[
-        Annotated[list[EarthLoadResult], Meta(max_length=2)] | UnsetType,
-        Meta(description="If asked: under its least cover and, where that is another, under its greatest."),
+        Annotated[list[EarthLoadResult], Meta(max_length=3)] | UnsetType,
+        Meta(
+            description="If asked: under its least cover, where that is another under its greatest, and between them "
+            "where groundwater stands at the top of what is buried."
+        ),
     ] = UNSET
     expansion: Annotated[ExpansionResult | UnsetType, Meta(description="Of its straights above ground.")] = UNSET
     supports: Annotated[

@@ -91,7 +91,9 @@ class CircuitAmpacity(Struct, frozen=True, gc=False, kw_only=True):
     terminal_temperature: Annotated[answers.Temperature | UnsetType, Meta(description="Terminals are taken for.")] = (
         UNSET
     )
-    terminal_ampacity: Annotated[answers.Current | UnsetType, Meta(description="What terminals allow it.")] = UNSET
+    terminal_ampacity: Annotated[
+        answers.Current | UnsetType, Meta(description="What terminals and insulation allow it.")
+    ] = UNSET
     grounding_conductor: Annotated[
         GroundingSize | UnsetType, Meta(description="Least one, where the overcurrent device is given.")
     ] = UNSET

@@ -100,7 +100,9 @@ class CableLoading(Form):
     )
     terminal_rating: Omissible[TerminalRating] = Field(
         default=None,
-        description="Temperature that the terminals at both ends are marked for.",
+        description="Temperature that the terminals at both ends are marked for; unmarked ones are taken for 60 degC "
+        "to 100 A of overcurrent_device or, without one, of current, and for 75 degC above; where neither is given, "
+        "for 60 degC to 1 AWG.",
         examples=["75_degc"],
         json_schema_extra=TERMINAL_RATING.stated,
     )

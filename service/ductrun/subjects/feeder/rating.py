@@ -252,15 +252,19 @@ def rate(
 def _note_air(solved: Solved, sheet: Worksheet) -> None:
     """Tell the constants of the air in the ducts, which no member of a request holds, with what they rest on."""
     question = solved.question
+    encased = question.earth.concrete is not None
     for material in {wall.material: None for wall in question.section.walls}:
-        row, (u, v, y) = air_row(material, question.method), air_of(material, question.method)
+        row = air_row(material, question.method, encased=encased)
+        u, v, y = air_of(material, question.method, encased=encased)
         stands_in = material.value not in row.duct and row.duct.startswith("asbestos")
-        why = ": the method has none for it, and printed tables for ducts in concrete are met with these"
+        why = ": the method has none for it, and printed tables for ducts in concrete are met with these" * stands_in
+        if row.duct.endswith("in_air"):
+            why = ": none are for ducts in earth, and those for concrete let more heat through"
         sheet.find(
             Severity.NOTE,
             "duct_air_constants",
             f"Heat crosses the air in {material.value.replace('_', ' ')} duct by the constants of "
-            f"{row.duct.replace('_', ' ')}, U {u:.4g}, V {v:.4g} and Y {y:.4g}{why if stands_in else ''}.",
+            f"{row.duct.replace('_', ' ')}, U {u:.4g}, V {v:.4g} and Y {round(y, 5):g}{why}.",
             backing_of(row),
             member="duct_material",
         )

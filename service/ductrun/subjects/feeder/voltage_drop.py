@@ -17,6 +17,7 @@ from ductrun.kit.telling import Telling
 from ductrun.kit.wording import apart, in_percent, text_of
 from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.feeder.choices import CircuitSystem
+from ductrun.subjects.feeder.code_findings import find_small_in_parallel
 from ductrun.subjects.feeder.dropping import TOTAL_LIMIT, Drop, Dropping, conductor_of, drop
 from ductrun.subjects.feeder.power_factor import refuse_of_direct_current
 from ductrun.subjects.feeder.table_ampacities import TABLE_VOLTAGE
@@ -53,11 +54,15 @@ class VoltageDropResult(Struct, frozen=True, gc=False, kw_only=True):
     smallest_size: Annotated[
         ConductorSize | UnsetType,
         Meta(
-            description="Within the limit, and carrying the current by the tables at unmarked terminals. Where the "
-            "power factor is the one at which the most is lost, each size is held to its own."
+            description="Within the limit, and carrying the current by the tables at unmarked terminals and with this "
+            "insulation in a wet place. Where the power factor is the one at which the most is lost, each size is held "
+            "to its own."
         ),
     ] = UNSET
-    longest_length: Annotated[answers.Length | UnsetType, Meta(description="Within the limit, one way.")] = UNSET
+    longest_length: Annotated[
+        answers.Length | UnsetType,
+        Meta(description="Within the limit, one way; absent where the longest run that may be given keeps it."),
+    ] = UNSET
 
 
 def assess(request: VoltageDropRequest, sheet: Worksheet) -> Drop:
@@ -95,6 +100,7 @@ def report(given: Dropping, found: Drop, sheet: Worksheet) -> None:
             in_percent(limit),
             member="limit_percent",
         )
+    find_small_in_parallel(found.sets, found.area, found.conductor.sheet)
     _caution_ampacity(found, sheet)
     _note_size(given, found, sheet)
     sheet.caution(
@@ -115,8 +121,8 @@ def _caution_ampacity(found: Drop, sheet: Worksheet) -> None:
     sheet.find(
         Severity.CAUTION,
         "over_table_ampacity",
-        f"The current of {carried} is over the {most} that the tables allow these conductors at unmarked terminals: "
-        "take larger ones, or ask for their ampacity.",
+        f"The current of {carried} is over the {most} that the tables allow these conductors at unmarked terminals and "
+        "with their insulation in a wet place: take larger ones, or ask for their ampacity.",
         sheet.rule("terminations"),
         actual,
         limit,
