@@ -123,7 +123,7 @@ def test_it_has_one_schema_in_requests_and_answers() -> None:
     _, answer = msgspec.json.schema_components([LightResult], ref_template="#/$defs/{name}")
     for definitions in (request, answer):
         assert definitions["LuminanceOfTheTests"]["description"] == "An illuminance with its unit."
-        assert definitions["LuminanceOfTheTests"]["properties"]["unit"] == {"$ref": "#/$defs/LuminanceUnitOfTheTests"}
+        assert definitions["LuminanceOfTheTests"]["properties"]["unit"]["$ref"] == "#/$defs/LuminanceUnitOfTheTests"
         assert set(definitions["LuminanceUnitOfTheTests"]["enum"]) == {"lx", "fc"}
 
 
