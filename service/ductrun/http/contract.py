@@ -61,16 +61,16 @@ def _answer_of(operation: Operation[Any, Any, Any]) -> type[msgspec.Struct]:
             ("notice", str),
             ("verdict", Verdict | msgspec.UnsetType, msgspec.UNSET),
             ("working", list[Step] | msgspec.UnsetType, msgspec.UNSET),
-            *_suggestions_of(operation),
+            *_remedies_of(operation),
         ],
         namespace={"__doc__": f"The answer of {operation.name} with everything that defends it."},
     )
 
 
-def _suggestions_of(operation: Operation[Any, Any, Any]) -> list[Any]:
-    if operation.suggesting is None:
+def _remedies_of(operation: Operation[Any, Any, Any]) -> list[Any]:
+    if operation.remedying is None:
         return []
-    return [("suggestions", operation.suggesting.result | msgspec.UnsetType, msgspec.UNSET)]
+    return [("remedies", operation.remedying.result | msgspec.UnsetType, msgspec.UNSET)]
 
 
 def _table_of(table: ReferenceTable) -> type[msgspec.Struct]:

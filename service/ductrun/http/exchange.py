@@ -25,7 +25,7 @@ QUERY: Final[Mapping[str, Mapping[str, Any]]] = {
     "assumptions": {"state": False, "refuse": True},
     "request": {"completed": True},
 }
-SUGGESTING: Final[Mapping[str, Mapping[str, Any]]] = {**QUERY, "suggestions": {"true": True, "false": False}}
+REMEDYING: Final[Mapping[str, Mapping[str, Any]]] = {**QUERY, "remedies": {"true": True, "false": False}}
 
 
 class ClientGone(Exception):  # noqa: N818
@@ -35,7 +35,7 @@ class ClientGone(Exception):  # noqa: N818
 _USUAL = Chosen()
 
 
-def read_query(query: bytes, known: Mapping[str, Mapping[str, Any]] = SUGGESTING, usual: Chosen = _USUAL) -> Chosen:
+def read_query(query: bytes, known: Mapping[str, Mapping[str, Any]] = REMEDYING, usual: Chosen = _USUAL) -> Chosen:
     """Read the query of a calculation, or what of it a representation takes; `usual` is what is meant where it does not
     say. Raises ProblemRaised with everything that is wrong with it.
     """
@@ -48,7 +48,7 @@ def read_query(query: bytes, known: Mapping[str, Mapping[str, Any]] = SUGGESTING
         chosen.get("assumptions", False),
         chosen.get("request", False),
         chosen.get("page", usual.page),
-        chosen.get("suggestions", False),
+        chosen.get("remedies", False),
     )
 
 

@@ -89,7 +89,7 @@ class Answer(Struct, frozen=True, gc=False, kw_only=True):
     notice: str
     working: list[Step] | UnsetType = UNSET
     request: Any | UnsetType = UNSET
-    suggestions: Any | UnsetType = UNSET
+    remedies: Any | UnsetType = UNSET
 
 
 NOTICE = (

@@ -130,8 +130,7 @@ def assess(request: DuctRunRequest, sheet: Worksheet) -> DuctRun:
     if request.rates:
         run = run._replace(entries=list(entries_of(run, sheet.tell)))
         find_idle_rates(request.rates, run.entries or (), sheet)
-    names.write()
-    return run
+    return run._replace(apart=names.write())
 
 
 def _end(laid: LaidStretch) -> float:

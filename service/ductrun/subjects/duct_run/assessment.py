@@ -17,6 +17,7 @@ from ductrun.subjects.duct_run.banks import RunBank
 from ductrun.subjects.duct_run.circuits import PlacedCircuit
 from ductrun.subjects.duct_run.form import DuctRunRequest
 from ductrun.subjects.duct_run.laying import LaidSection, LaidStretch
+from ductrun.subjects.duct_run.names import Apart
 from ductrun.subjects.duct_run.places import Stop
 from ductrun.subjects.duct_run.takeoff_entries import Entry
 from ductrun.subjects.feeder.dropping import Drop
@@ -170,7 +171,7 @@ class DuctRun(NamedTuple):
 
     `stations` are those of the stops [m] in plan, `boxes` what they must measure, None where that is not asked or not
     known; `openings` the temperatures of the opening table; `entries` what it takes, where rates were held against
-    that.
+    that; `apart` what was found of each place alone.
     """
 
     given: DuctRunRequest
@@ -182,6 +183,7 @@ class DuctRun(NamedTuple):
     ground: Line | None
     openings: list[Temperature]
     entries: list[Entry] | None = None
+    apart: Sequence[Apart] = ()
 
     @property
     def length(self) -> float:

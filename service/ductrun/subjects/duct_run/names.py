@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from contextlib import contextmanager
 from typing import NamedTuple
 
@@ -17,11 +17,14 @@ _ORDER = {severity: rank for rank, severity in enumerate(Severity)}
 _MOST_NAMED = 6
 
 
-class _About(NamedTuple):
+class About(NamedTuple):
     """What a finding is about, and where along the run that begins [m]."""
 
     name: str
     station: float
+
+
+Apart = tuple[Finding, About]  # a finding of one place alone, before alike ones are told together
 
 
 class Names:
@@ -32,14 +35,14 @@ class Names:
     def __init__(self, book: Book) -> None:
         """Start with a book."""
         self._book = book
-        self._about: list[_About] = []
-        self._within: list[_About] = [_About("", 0.0)]
+        self._about: list[About] = []
+        self._within: list[About] = [About("", 0.0)]
 
     @contextmanager
     def about(self, name: str, station: float = 0.0) -> Iterator[None]:
         """Say what is found within: `with names.about("West approach", 12.0): ...`; within it others may be named."""
         self._name_found()
-        self._within.append(_About(name, station))
+        self._within.append(About(name, station))
         try:
             yield
         finally:
@@ -50,18 +53,25 @@ class Names:
         missing = len(self._book.findings) - len(self._about)
         self._about += [self._within[-1]] * missing
 
-    def write(self) -> None:
-        """Put the findings of the book in order, alike ones together, each with the name of what it is about."""
+    def write(self) -> list[Apart]:
+        """Put the findings of the book together, and give them as they were apart."""
         self._name_found()
-        alike: dict[tuple[object, ...], tuple[Finding, list[_About]]] = {}
-        for finding, about in zip(self._book.findings, self._about, strict=True):
-            key = (finding.severity, finding.code, finding.message, finding.citation)
-            alike.setdefault(key, (finding, []))[1].append(about)
-        found = sorted(alike.values(), key=lambda one: (_ORDER[one[0].severity], one[1][0].station))
-        self._book.findings[:] = [_named(finding, about) for finding, about in found]
+        apart = list(zip(self._book.findings, self._about, strict=True))
+        self._book.findings[:] = together(apart)
+        return apart
 
 
-def _named(finding: Finding, about: list[_About]) -> Finding:
+def together(apart: Iterable[Apart]) -> list[Finding]:
+    """Put findings in order, alike ones together, each with the name of what it is about."""
+    alike: dict[tuple[object, ...], tuple[Finding, list[About]]] = {}
+    for finding, about in apart:
+        key = (finding.severity, finding.code, finding.message, finding.citation)
+        alike.setdefault(key, (finding, []))[1].append(about)
+    found = sorted(alike.values(), key=lambda one: (_ORDER[one[0].severity], one[1][0].station))
+    return [_named(finding, about) for finding, about in found]
+
+
+def _named(finding: Finding, about: list[About]) -> Finding:
     names = [name for name in dict.fromkeys(one.name for one in about) if name]
     if not names:
         return finding

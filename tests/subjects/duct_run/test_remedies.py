@@ -1,4 +1,4 @@
-"""What would make a run comply: each suggestion by hand, and applied to its request and sent again."""
+"""What would make a run comply: each remedy by hand, and the run it gives sent again."""
 
 from __future__ import annotations
 
@@ -10,13 +10,12 @@ from typing import Any
 
 import pytest
 from ductrun.http.problems import ProblemRaised
-from ductrun.subjects.duct_run.suggesting.cutting import Cut, Divided
+from ductrun.subjects.duct_run.remedies.cutting import Cut, Divided
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from tools.asking import post
 
 from tests.asking import EXAMPLES, ask, codes, problem, quantity
-from tests.subjects.duct_run.patched import patched
 from tests.subjects.duct_run.runs import (
     BORE,
     BRIDGE,
@@ -37,7 +36,7 @@ def altered(run: dict[str, Any], change: Callable[[dict[str, Any]], Any]) -> dic
 
 
 def unloaded(run: dict[str, Any]) -> None:
-    """Leave out what no suggestion changes: loads of circuits and of earth, of which some is not judged."""
+    """Leave out what no remedy here changes: loads of circuits and of earth, of which some is not judged."""
     del run["earth_load"]
     for circuit in run["circuits"]:
         circuit.pop("load", None)
@@ -46,47 +45,64 @@ def unloaded(run: dict[str, Any]) -> None:
 LANDING: dict[str, Any] = altered(EXAMPLES["duct-run"], unloaded)
 
 
-def suggested(run: dict[str, Any]) -> dict[str, Any]:
-    told: dict[str, Any] = ask("duct-run", run, "suggestions=true")["suggestions"]
-    check_applied(run, told)
+def remedied(run: dict[str, Any]) -> dict[str, Any]:
+    told: dict[str, Any] = ask("duct-run", run, "remedies=true")["remedies"]
+    check_sent_again(run, told)
     return told
 
 
 def by_kind(run: dict[str, Any]) -> dict[str, dict[str, Any]]:
-    return {one["change"]: one for one in suggested(run)["suggestions"]}
+    """Give the first remedy of each kind: those that leave least, then the cheapest."""
+    found: dict[str, dict[str, Any]] = {}
+    for one in remedied(run)["found"]:
+        found.setdefault(one["change"], one)
+    return found
+
+
+def set_in(one: dict[str, Any]) -> dict[str, Any]:
+    """Give what a remedy sets, by its pointers into the changed run."""
+    return {pointer: member(one["run"], pointer) for pointer in one["changed"]}
+
+
+def member(document: Any, pointer: str) -> Any:
+    for step in pointer.split("/")[1:]:
+        document = document[int(step)] if isinstance(document, list) else document[step]
+    return document
 
 
 def violations(answer: dict[str, Any]) -> list[tuple[str, str]]:
-    return [(one["code"], one["pointer"]) for one in answer["findings"] if one["severity"] == "violation"]
+    return [(one["code"], one.get("pointer")) for one in answer["findings"] if one["severity"] == "violation"]
 
 
-def check_applied(run: dict[str, Any], told: dict[str, Any]) -> None:
+def check_sent_again(run: dict[str, Any], told: dict[str, Any]) -> None:
     """Send every changed run: what is told of it must be what it answers."""
     before = violations(ask("duct-run", run))
-    for one in told["suggestions"]:
-        after = ask("duct-run", patched(run, one["patch"]))
+    gone = {(one["code"], one.get("pointer")) for remedy in told["found"] for one in remedy["removed"]}
+    assert set(before) - gone == {(one["code"], one.get("pointer")) for one in told["not_found"]}
+    for one in told["found"]:
+        after = ask("duct-run", one["run"])
         assert after["verdict"] == one["verdict"], one["message"]
-        assert len(violations(after)) == one["remaining_violation_count"], one["message"]
-        removed = [(each["code"], each["pointer"]) for each in one["removed"]]
+        removed = [(each["code"], each.get("pointer")) for each in one["removed"]]
         assert removed, one["message"]
         assert set(removed) <= set(before), one["message"]
+        assert len(violations(after)) == one["remaining_violation_count"] == len(before) - len(removed), one["message"]
         assert {code for code, _ in violations(after)} <= {code for code, _ in before}, one["message"]
-        if len({code for code, _ in before}) == 1:
-            assert one["remaining_violation_count"] < len(before), one["message"]
+        assert one["run"] != run
+        assert all(member(one["run"], pointer) is not None for pointer in one["changed"])
 
 
 def test_a_run_that_breaks_no_limit_gets_none_and_tries_none() -> None:
     for run in (LANDING, POLE):
-        assert suggested(run) == {"suggestions": [], "trial_count": 0, "bound_met": False}
+        assert remedied(run) == {"found": [], "not_found": [], "trial_count": 0, "cut_short": False}
 
 
-def test_suggestions_come_only_where_they_are_asked_for() -> None:
+def test_remedies_come_only_where_they_are_asked_for() -> None:
     shallow = altered(POLE, lambda run: run["stretches"][0].update(setting=buried(12)))
-    plain, asked = ask("duct-run", shallow), ask("duct-run", shallow, "suggestions=true")
-    assert "suggestions" not in plain
-    assert asked.pop("suggestions")["suggestions"]
+    plain, asked = ask("duct-run", shallow), ask("duct-run", shallow, "remedies=true")
+    assert "remedies" not in plain
+    assert asked.pop("remedies")["found"]
     assert asked == plain, "nothing else of the answer changes"
-    assert ask("duct-run", shallow, "suggestions=false") == plain
+    assert ask("duct-run", shallow, "remedies=false") == plain
 
 
 def test_what_lies_too_shallow_goes_as_deep_as_the_table_asks_in_the_unit_given() -> None:
@@ -99,7 +115,7 @@ def test_what_lies_too_shallow_goes_as_deep_as_the_table_asks_in_the_unit_given(
         run = copy.deepcopy(POLE)
         run["stretches"][0]["setting"]["cover"] = cover
         one = by_kind(run)["cover"]
-        assert one["patch"] == [{"op": "replace", "path": "/stretches/0/setting/cover", "value": deeper}]
+        assert set_in(one) == {"#/stretches/0/setting/cover": deeper}
         assert one["removed"] == [{"code": "too_shallow", "pointer": "#/stretches/0"}]
         assert one["remaining_violation_count"] == 0
         assert one["verdict"] == ask("duct-run", POLE)["verdict"] == "not_judged", "temperatures are not given"
@@ -113,7 +129,7 @@ def test_several_stretches_that_are_too_shallow_go_deeper_together() -> None:
         ]
 
     one = by_kind(altered(POLE, two))["cover"]
-    assert [each["path"] for each in one["patch"]] == [f"/stretches/{at}/setting/cover" for at in (0, 1)]
+    assert one["changed"] == [f"#/stretches/{at}/setting/cover" for at in (0, 1)]
     assert one["message"] == "Lay yard, lawn with 18 in of cover instead of 12 in."
 
 
@@ -125,11 +141,11 @@ def test_with_a_profile_the_whole_line_goes_deeper() -> None:
 
     one = by_kind(altered(MANHOLES, raised))["cover"]
     assert one["message"] == "Lay the whole run 14 in deeper."
-    [operation] = one["patch"]
-    assert operation["path"] == "/profile"
+    assert one["changed"] == ["#/profile/points"]
     # 13.7 ft less 1.16667 ft is 12.5333 ft, to the hundredth below it
-    assert operation["value"]["points"][0]["line"] == quantity(12.53, "ft")
-    assert operation["value"]["points"][0]["ground"] == quantity(14.2, "ft")
+    first = one["run"]["profile"]["points"][0]
+    assert first["line"] == quantity(12.53, "ft")
+    assert first["ground"] == quantity(14.2, "ft")
 
 
 def test_a_conduit_too_full_takes_the_first_trade_size_that_holds_its_cables() -> None:
@@ -137,7 +153,7 @@ def test_a_conduit_too_full_takes_the_first_trade_size_that_holds_its_cables() -
     # are 0.581, of 1-1/2 in (1.986 in2) 0.794: the second size up is the first that holds them
     full = altered(POLE, lambda run: run["circuits"][0]["cables"][0].update(count=30))
     one = by_kind(full)["trade_size"]
-    assert one["patch"] == [{"op": "replace", "path": "/bank/conduit", "value": listed("1-1/2")}]
+    assert set_in(one) == {"#/bank/conduit/trade_size": "1-1/2"}
     assert one["removed"] == [{"code": "fill_exceeded", "pointer": "#/circuits/0/cables"}]
     assert one["message"] == "Take trade size 1-1/2 for Circuit 1."
 
@@ -147,9 +163,7 @@ def test_a_tight_bend_takes_the_first_radius_on_file_that_keeps_the_limit() -> N
     # allowed; pressure goes with 1 / R, 388.85 x 16 / 24 = 259 lbf/ft: 24 in keeps it
     tight = altered(LANDING, lambda run: run["stretches"][1]["sections"][1].update(radius=quantity(16, "in")))
     found = by_kind(tight)
-    assert found["radius"]["patch"] == [
-        {"op": "replace", "path": "/stretches/1/sections/1/radius", "value": quantity(24, "in")}
-    ]
+    assert set_in(found["radius"]) == {"#/stretches/1/sections/1/radius": quantity(24, "in")}
     assert found["radius"]["verdict"] == "complies"
     assert found["radius"]["message"] == "Give section 2 of across the field a radius of 24 in instead of 16 in."
     assert list(found) == ["radius", "pull_point"], "of those that comply the cheapest to build comes first"
@@ -157,13 +171,12 @@ def test_a_tight_bend_takes_the_first_radius_on_file_that_keeps_the_limit() -> N
 
 def test_where_conduit_may_be_damaged_schedule_80_is_taken_in_that_stretch() -> None:
     bare = altered(LANDING, lambda run: run["stretches"][2].pop("conduit_type"))
-    told = suggested(bare)
-    [one] = told["suggestions"]
-    schedule_80 = bare["stretches"][2] | {"conduit_type": "pvc_schedule_80"}
-    assert one["patch"] == [{"op": "replace", "path": "/stretches/2", "value": schedule_80}]
+    told = remedied(bare)
+    [one] = told["found"]
+    assert set_in(one) == {"#/stretches/2/conduit_type": "pvc_schedule_80"}
     assert (one["change"], one["verdict"]) == ("conduit_type", "complies")
     assert one["message"] == "Take Schedule 80 PVC in up the wall."
-    assert (told["trial_count"], told["bound_met"]) == (1, False)
+    assert (told["trial_count"], told["cut_short"]) == (1, False)
 
 
 def test_risers_of_duct_for_concrete_come_up_in_schedule_80_both_at_once() -> None:
@@ -173,10 +186,7 @@ def test_risers_of_duct_for_concrete_come_up_in_schedule_80_both_at_once() -> No
 
     run = altered(POLE, encased)
     one = by_kind(run)["riser_conduit_type"]
-    assert one["patch"] == [
-        {"op": "replace", "path": f"/{end}", "value": run[end] | {"riser_conduit_type": "pvc_schedule_80"}}
-        for end in ("start", "end")
-    ]
+    assert set_in(one) == {f"#/{end}/riser_conduit_type": "pvc_schedule_80" for end in ("start", "end")}
     assert one["remaining_violation_count"] == 0
 
 
@@ -184,29 +194,20 @@ def test_a_joint_of_the_structure_takes_a_fitting_of_more_travel() -> None:
     # 90 percent of 2 in are 1.8 in, of 4 in 3.6 in: the joint moves 2 in
     short = altered(BRIDGE, lambda run: run["stretches"][1]["setting"].update(fitting_travel=quantity(2, "in")))
     one = by_kind(short)["fitting_travel"]
-    assert one["patch"] == [
-        {"op": "replace", "path": "/stretches/1/setting/fitting_travel", "value": quantity(4, "in")}
-    ]
+    assert set_in(one) == {"#/stretches/1/setting/fitting_travel": quantity(4, "in")}
 
 
 def test_practice_beyond_a_limit_is_set_to_the_limit() -> None:
     # 10 percent of pigment are allowed; straps stand within 3 ft of a termination
-    for practice, patch in (
+    for practice, changed in (
         (
             {"concrete": {"pigment_percent": 11, "cement_content": quantity(564, "lb/yd3")}},
-            {
-                "op": "replace",
-                "path": "/concrete",
-                "value": {"pigment_percent": 10, "cement_content": quantity(564, "lb/yd3")},
-            },
+            {"#/concrete/pigment_percent": 10},
         ),
-        (
-            {"movement": {"end_distance": quantity(5, "ft")}},
-            {"op": "replace", "path": "/movement/end_distance", "value": quantity(3, "ft")},
-        ),
+        ({"movement": {"end_distance": quantity(5, "ft")}}, {"#/movement/end_distance": quantity(3, "ft")}),
     ):
-        [one] = suggested(LANDING | practice)["suggestions"]
-        assert one["patch"] == [patch]
+        [one] = remedied(LANDING | practice)["found"]
+        assert set_in(one) == changed
         assert one["verdict"] == "complies"
 
 
@@ -215,8 +216,8 @@ def test_a_field_bend_too_tight_is_widened_to_what_its_size_needs() -> None:
     def bent(run: dict[str, Any]) -> None:
         run["stretches"][1]["sections"][1] |= {"made": "field_bend", "radius": quantity(12, "in")}
 
-    first, *others = suggested(altered(LANDING, bent))["suggestions"]
-    assert first["patch"][0]["value"] == quantity(24, "in")
+    first, *others = remedied(altered(LANDING, bent))["found"]
+    assert list(set_in(first).values()) == [quantity(24, "in")]
     assert [one["code"] for one in first["removed"]] == ["field_bend_too_tight", "sidewall_pressure_exceeded"]
     assert all(one["remaining_violation_count"] == 1 for one in others), "those that leave a violation come behind"
 
@@ -229,7 +230,7 @@ def test_duct_for_concrete_that_lies_in_earth_is_taken_for_another_everywhere() 
 
     one = by_kind(altered(POLE, in_earth))["conduit_type"]
     assert one["message"] == "Take Schedule 40 PVC for all ducts."
-    assert one["patch"] == [{"op": "replace", "path": "/bank/conduit", "value": listed("4")}]
+    assert set_in(one) == {"#/bank/conduit": listed("4")}
     assert one["verdict"] == "complies"
 
 
@@ -246,9 +247,8 @@ def test_a_weak_brake_is_made_strong_enough() -> None:
     assert "brake_exceeded" in codes(answer, "violation")
     needed = next(one["actual"]["value"] for one in answer["findings"] if one["code"] == "brake_exceeded")
     one = by_kind(run)["brake_limit"]
-    [operation] = one["patch"]
-    assert operation["path"] == "/pulling/brake_limit"
-    assert 0 <= operation["value"]["value"] - needed < 50, "rounded up to 50 lbf"
+    assert one["changed"] == ["#/pulling/brake_limit"]
+    assert 0 <= one["run"]["pulling"]["brake_limit"]["value"] - needed < 50, "rounded up to 50 lbf"
 
 
 def test_a_pull_too_long_is_divided_at_the_end_of_a_straight() -> None:
@@ -262,23 +262,12 @@ def test_a_pull_too_long_is_divided_at_the_end_of_a_straight() -> None:
     # derived: 900 ft and a bend of 36 in by 45 degrees, 3 x 0.7854 = 2.356 ft: 902 ft 4 in
     assert one["message"] == "Put a handhole 902 ft 4 in along the pull from HH-2, in across the field."
     field = run["stretches"][1]
-    assert one["patch"] == [
-        {
-            "op": "replace",
-            "path": "/stretches/1",
-            "value": field
-            | {
-                "sections": field["sections"][:2],
-                "pull_point": {"kind": "handhole", "name": "added pull point 1"},
-            },
-        },
-        {
-            "op": "add",
-            "path": "/stretches/2",
-            "value": field | {"name": "across the field, continued", "sections": field["sections"][2:]},
-        },
-    ]
-    lengths = [ask("duct-run", each)["result"]["length"]["value"] for each in (run, patched(run, one["patch"]))]
+    assert set_in(one) == {
+        "#/stretches/1": field
+        | {"sections": field["sections"][:2], "pull_point": {"kind": "handhole", "name": "added pull point 1"}},
+        "#/stretches/2": field | {"name": "across the field, continued", "sections": field["sections"][2:]},
+    }
+    lengths = [ask("duct-run", each)["result"]["length"]["value"] for each in (run, one["run"])]
     assert lengths[1] == pytest.approx(lengths[0]), "a pull point makes no run longer"
 
 
@@ -297,11 +286,11 @@ def test_a_straight_too_long_for_one_pull_is_divided_into_equal_parts() -> None:
     parts = -(-told["tension"]["value"] // told["allowable_tension"]["value"])
     assert parts >= 2
     one = by_kind(run)["pull_point"]
-    assert len(one["patch"]) == parts
-    pieces = [each["length"]["value"] for each in patched(run, one["patch"])["stretches"]]
+    assert len(one["changed"]) == parts
+    pieces = [each["length"]["value"] for each in one["run"]["stretches"]]
     assert sum(pieces) == pytest.approx(3_000)
     assert pieces == pytest.approx([3_000 / parts] * int(parts), abs=1)
-    assert all(each["setting"] == run["stretches"][0]["setting"] for each in patched(run, one["patch"])["stretches"])
+    assert all(each["setting"] == run["stretches"][0]["setting"] for each in one["run"]["stretches"])
 
 
 def test_dimensioned_to_intersections_a_run_keeps_its_length_when_it_is_divided() -> None:
@@ -314,7 +303,7 @@ def test_dimensioned_to_intersections_a_run_keeps_its_length_when_it_is_divided(
     run = altered(MANHOLES, longer)
     one = by_kind(run)["pull_point"]
     assert one["remaining_violation_count"] == 0
-    lengths = [ask("duct-run", each)["result"]["length"]["value"] for each in (run, patched(run, one["patch"]))]
+    lengths = [ask("duct-run", each)["result"]["length"]["value"] for each in (run, one["run"])]
     assert lengths[1] == pytest.approx(lengths[0])
     assert one["message"].count("a manhole") == 2
 
@@ -329,9 +318,9 @@ def test_a_divided_run_keeps_its_grades() -> None:
     run = altered(BORE, sloped)
     one = by_kind(run)["pull_point"]
     given = ask("duct-run", run)["result"]
-    changed = ask("duct-run", patched(run, one["patch"]))["result"]
+    changed = ask("duct-run", one["run"])["result"]
     assert changed["plan_length"]["value"] == pytest.approx(given["plan_length"]["value"])
-    assert any(each["path"].endswith("/grade") or "grade" in str(each["value"]) for each in one["patch"])
+    assert any("grade" in f"{pointer}{value}" for pointer, value in set_in(one).items())
 
 
 def test_pointers_of_a_divided_run_are_led_back_to_the_run_given() -> None:
@@ -365,32 +354,32 @@ def test_no_more_than_fifty_runs_are_tried_and_the_answer_says_so() -> None:
         del run["stretches"][-1]["pull_point"]
         run["pulling"] = {"allowable_sidewall_pressure": quantity(1, "lbf/ft")}
 
-    told = suggested(altered(POLE, hopeless))
-    assert (told["trial_count"], told["bound_met"]) == (50, True)
-    assert suggested(altered(POLE, hopeless)) == told, "the same request gets the same suggestions"
+    told = remedied(altered(POLE, hopeless))
+    assert (told["trial_count"], told["cut_short"]) == (50, True)
+    assert remedied(altered(POLE, hopeless)) == told, "the same request gets the same remedies"
 
 
-def test_a_run_and_what_holds_runs_may_be_asked_for_suggestions_and_nothing_else() -> None:
+def test_a_run_and_what_holds_runs_may_be_asked_for_remedies_and_nothing_else() -> None:
     shallow = altered(POLE, lambda run: run["stretches"][0].update(setting=buried(12)))
-    alone = ask("duct-run", shallow, "suggestions=true")["suggestions"]["suggestions"]
-    answer = post("/v1/duct-run?suggestions=true", json.dumps(shallow).encode())
-    assert answer["suggestions"]["suggestions"] == alone
+    alone = ask("duct-run", shallow, "remedies=true")["remedies"]["found"]
+    answer = post("/v1/duct-run?remedies=true", json.dumps(shallow).encode())
+    assert answer["remedies"]["found"] == alone
     assert "cover" in [one["change"] for one in alone]
     for path, example in (("fill", EXAMPLES["fill"]), ("duct-run/compare", EXAMPLES["duct-run/compare"])):
-        refused = post(f"/v1/{path}?suggestions=true", json.dumps(example).encode())
-        assert [(one["parameter"], one["code"]) for one in refused["errors"]] == [("suggestions", "unknown_parameter")]
+        refused = post(f"/v1/{path}?remedies=true", json.dumps(example).encode())
+        assert [(one["parameter"], one["code"]) for one in refused["errors"]] == [("remedies", "unknown_parameter")]
     items = [
         {"id": "run", "operation": "duct_run", "request": shallow},
         {"id": "fill", "operation": "fill", "request": EXAMPLES["fill"]},
         {"id": "both", "operation": "duct_run_compare", "request": EXAMPLES["duct-run/compare"]},
     ]
-    answers = post("/v1/batch?suggestions=true", json.dumps({"items": items}).encode())["items"]
-    assert answers[0]["answer"]["suggestions"]["suggestions"] == alone
-    assert [("suggestions" in one["answer"], one["status"]) for one in answers[1:]] == [(False, 200)] * 2
-    assert problem("duct-run", POLE, "suggestions=yes").kind.status == 422
+    answers = post("/v1/batch?remedies=true", json.dumps({"items": items}).encode())["items"]
+    assert answers[0]["answer"]["remedies"]["found"] == alone
+    assert [("remedies" in one["answer"], one["status"]) for one in answers[1:]] == [(False, 200)] * 2
+    assert problem("duct-run", POLE, "remedies=yes").kind.status == 422
 
 
-def test_a_run_with_marks_of_inches_in_its_name_gets_its_suggestions_too() -> None:
+def test_a_run_with_marks_of_inches_in_its_name_gets_its_remedies_too() -> None:
     shallow = altered(POLE, lambda run: run["stretches"][0].update(setting=buried(12), name='2" along the \\ wall'))
     assert by_kind(shallow)["cover"]["message"].startswith('Lay 2" along the \\ wall with 18 in of cover')
 
@@ -402,10 +391,10 @@ def test_a_text_that_reads_like_a_null_is_a_text() -> None:
 
 @settings(max_examples=25, deadline=None)
 @given(random=st.randoms(use_true_random=False))
-def test_a_suggestion_applied_and_sent_again_removes_what_it_says(random: Random) -> None:
+def test_a_remedy_sent_again_removes_what_it_says(random: Random) -> None:
     run = altered(random.choice([LANDING, POLE, MANHOLES, BORE, BRIDGE]), lambda run: _worsen(run, random))
     try:
-        suggested(run)
+        remedied(run)
     except ProblemRaised:
         return
 

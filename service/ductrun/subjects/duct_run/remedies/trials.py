@@ -1,0 +1,211 @@
+"""Trying changes of a run that breaks limits: what is told was run, and complies or breaks less."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from itertools import zip_longest
+from typing import Any, NamedTuple
+
+from msgspec import UNSET, Raw, json
+
+from ductrun.kit.answering import REFUSALS, read_slowly
+from ductrun.kit.answers import Finding
+from ductrun.kit.choices import Severity, Verdict
+from ductrun.kit.reading import REFUSED, reader_of
+from ductrun.kit.wording import listing
+from ductrun.kit.worksheet import Book, Worksheet
+from ductrun.subjects.duct_run.assess import assess
+from ductrun.subjects.duct_run.assessment import DuctRun
+from ductrun.subjects.duct_run.form import DuctRunRequest
+from ductrun.subjects.duct_run.remedies.acting import ladders_of
+from ductrun.subjects.duct_run.remedies.case import Case
+from ductrun.subjects.duct_run.remedies.changes import Change, Ladder, Pointers, applied, as_given, pointers_of
+from ductrun.subjects.duct_run.remedies.remedies import (
+    MOST_BYTES,
+    MOST_CHANGED,
+    MOST_REMEDIES,
+    MOST_TRIALS,
+    ChangeKind,
+    Remedies,
+    Remedy,
+    RemovedViolation,
+    UnremediedViolation,
+)
+
+_read = reader_of(DuctRunRequest)
+_encode: Callable[[Any], bytes] = json.Encoder().encode
+_Key = tuple[str, str]  # code and pointer
+_NOT_PERMITTED = {"use_not_permitted", "needs_concrete"}
+_CONDITION = "use_under_condition"
+_ORDER = {kind: place for place, kind in enumerate(ChangeKind)}
+
+
+class _Tried(NamedTuple):
+    """A change that was run: the violations that are gone, and the codes of what is found instead; the run as changed,
+    its verdict, how many violations it has and whether it is permitted under a condition only, where it is a remedy.
+    """
+
+    change: Change
+    gone: Sequence[Finding] = ()
+    instead: Sequence[str] = ()
+    run: bytes = b""
+    verdict: Verdict | None = None
+    left: int = 0
+    under_condition: bool = False
+
+    @property
+    def removed(self) -> Sequence[Finding]:
+        """What it removes as a remedy: nothing, where something else is found instead."""
+        return () if self.instead else self.gone
+
+
+def find_remedies(body: Any, run: DuctRun, sheet: Worksheet) -> Remedies:
+    """Find what would make a run comply; a run that breaks no limit gets none, and costs nothing."""
+    if sheet.book.verdict is not Verdict.VIOLATES:
+        return Remedies([], [], 0, cut_short=False)
+    violations = [found for found in sheet.book.findings if found.severity is Severity.VIOLATION]
+    ladders = ladders_of(Case(body, run, sheet.tell, violations))
+    tried: dict[bytes, _Tried] = {}
+    against: dict[_Key, set[bytes]] = {_key(found): set() for found in violations}
+    done: set[int] = set()
+    cut_short = False
+    for number, change in _in_turn(ladders):
+        if number in done:
+            continue
+        key = _encode(change.edits)
+        if key not in tried:
+            if len(tried) == MOST_TRIALS:
+                cut_short = True
+                break
+            tried[key] = _try(change, body, violations, sheet)
+        for found in violations:
+            if _is_meant(found, ladders[number]):
+                against[_key(found)].add(key)
+        if not tried[key].under_condition and any(_is_meant(found, ladders[number]) for found in tried[key].removed):
+            done.add(number)
+    told, whole = _told(tried.values())
+    cut_short = cut_short or not whole
+    vain = {key: [tried[change] for change in sorted(changes)] for key, changes in against.items()}
+    return Remedies(told, _unremedied(told, vain, cut_short), len(tried), cut_short)
+
+
+def _in_turn(ladders: list[Ladder]) -> Iterator[tuple[int, Change]]:
+    """Give the smallest change of every ladder, then the next of each."""
+    for rungs in zip_longest(*(ladder.rungs for ladder in ladders)):
+        yield from ((number, change) for number, change in enumerate(rungs) if change is not None)
+
+
+def _is_meant(found: Finding, ladder: Ladder) -> bool:
+    return found.code in ladder.codes and ladder.pointer in {None, found.pointer}
+
+
+def _try(change: Change, body: Any, violations: list[Finding], sheet: Worksheet) -> _Tried:
+    """Run a change; it is told if it removes a violation, adds none, and leaves nothing unjudged that was judged but
+    where it broke a limit.
+    """
+    trial = Worksheet(sheet.tell)
+    book, was = trial.book, sheet.book
+    nothing = _Tried(change)
+    if len(change.edits) > MOST_CHANGED:
+        return nothing
+    try:
+        changed = _encode(applied(body, change.edits))
+        assess(_request(changed), trial)
+    except (*REFUSALS, LookupError):  # also where one cut of several moved what another names
+        return nothing
+    before, after = _keys(was, Severity.VIOLATION), _keys(book, Severity.VIOLATION, change.origin)
+    gone = _gone(violations, before - after)
+    opened = _opened(change, book, was)
+    under_condition = _CONDITION in opened and any(found.code in _NOT_PERMITTED for found in gone)
+    instead = {code for code, _ in after - before} | (opened - {_CONDITION} if under_condition else opened)
+    if instead or not gone:
+        return _Tried(change, gone, sorted(instead))
+    return _Tried(change, gone, (), changed, book.verdict, after.total(), under_condition)
+
+
+def _gone(violations: Sequence[Finding], missing: Counter[_Key]) -> list[Finding]:
+    """Give the violations that are missing, as many at one place as are: what is left is then all that there is."""
+    gone = []
+    for found in violations:
+        if missing[_key(found)]:
+            missing[_key(found)] -= 1
+            gone.append(found)
+    return gone
+
+
+def _opened(change: Change, book: Book, was: Book) -> set[str]:
+    """Give the cautions of a changed run that leaves more unjudged; among them that a use is permitted under a
+    condition, which is more than not permitted.
+    """
+    if book.unjudged_count <= was.unjudged_count:
+        return set()
+    known = _keys(was, Severity.CAUTION)
+    return {key[0] for key in _keys(book, Severity.CAUTION, change.origin) if key not in known}
+
+
+def _request(body: bytes) -> Any:
+    try:
+        return _read(body)
+    except REFUSED:
+        return read_slowly(DuctRunRequest, body)
+
+
+def _keys(book: Book, severity: Severity, origin: Pointers = as_given) -> Counter[_Key]:
+    keys = (_key(found) for found in book.findings if found.severity is severity)
+    return Counter((code, origin(pointer)) for code, pointer in keys)
+
+
+def _key(found: Finding | RemovedViolation) -> _Key:
+    return found.code, "" if found.pointer is UNSET else found.pointer
+
+
+def _told(tried: Iterable[_Tried]) -> tuple[list[Remedy], bool]:
+    """Tell the best remedies, as many as may be and as their runs have room; say whether these are all."""
+    found = [one for one in tried if one.removed]
+    firm = {(one.change.kind, one.left) for one in found if not one.under_condition}
+    found = [one for one in found if not one.under_condition or (one.change.kind, one.left) not in firm]
+    found.sort(
+        key=lambda one: (one.left, one.verdict is not Verdict.COMPLIES, one.under_condition, _ORDER[one.change.kind])
+    )
+    told: list[Remedy] = []
+    size = 0
+    for one in found[:MOST_REMEDIES]:
+        size += len(one.run)
+        if size > MOST_BYTES:
+            break
+        told.append(_remedy(one))
+    return told, len(told) == len(found)
+
+
+def _remedy(one: _Tried) -> Remedy:
+    assert one.verdict is not None  # noqa: S101  (a run that broke a limit is held against it)
+    return Remedy(
+        one.change.kind,
+        one.change.message,
+        Raw(one.run),
+        pointers_of(one.change.edits),
+        one.verdict,
+        [RemovedViolation(found.code, found.pointer) for found in one.removed],
+        one.left,
+    )
+
+
+def _unremedied(told: list[Remedy], against: dict[_Key, list[_Tried]], cut_short: bool) -> list[UnremediedViolation]:
+    """Tell of every violation that no remedy told removes, and why."""
+    removed = {_key(one) for remedy in told for one in remedy.removed}
+    return [
+        UnremediedViolation(key[0], _why(key, tried, cut_short), len(tried), key[1] or UNSET)
+        for key, tried in against.items()
+        if key not in removed
+    ]
+
+
+def _why(key: _Key, tried: list[_Tried], cut_short: bool) -> str:
+    more = " More was left untried or untold." if cut_short else ""
+    if not tried:
+        return f"No change was tried against it: do what the finding says.{more}"
+    count = "The one change tried does not remove it" if len(tried) == 1 else f"None of {len(tried)} changes removes it"
+    instead = {code for one in tried if any(_key(found) == key for found in one.gone) for code in one.instead}
+    told = f" alone: {listing(sorted(instead))} would come of it" if instead else ""
+    return f"{count}{told}.{more}"
