@@ -9,7 +9,9 @@ from msgspec import UNSET
 
 from ductrun.drawings.markup import NOTHING, Markup, element, joined, table
 from ductrun.drawings.readable import words_of
-from ductrun.subjects.duct_run.told import DuctRunResult, RunCircuit, RunStop, RunStretch
+from ductrun.subjects.duct_run.told import DuctRunResult, RunStop
+from ductrun.subjects.duct_run.told_circuits import RunCircuit
+from ductrun.subjects.duct_run.told_stretches import RunStretch
 
 Write = Callable[[Any, str], str]
 

@@ -11,7 +11,8 @@ from ductrun.drawings.load_tables import load_tables
 from ductrun.drawings.markup import NOTHING, Markup, element, joined, table
 from ductrun.drawings.pull_tables import circuit_tables
 from ductrun.drawings.readable import quantity_text, shown, words_of
-from ductrun.subjects.duct_run.told import DuctRunResult, RunStretch, StretchRiser
+from ductrun.subjects.duct_run.told import DuctRunResult
+from ductrun.subjects.duct_run.told_stretches import RunStretch, StretchRiser
 from ductrun.units import AnyQuantity
 
 _NO_VALUE: Final = ""

@@ -185,6 +185,18 @@ def test_faults_of_several_stretches_come_at_once() -> None:
     assert {one["pointer"] for one in faults("duct-run", asked)} == {"#/stretches/0/length", "#/stretches/2/length"}
 
 
+def test_a_fault_that_many_parts_meet_is_told_once() -> None:
+    run = copy.deepcopy(POLE)
+    run["bank"]["conduit"] = listed("2", "pvc_db_60")  # its bore is not in the tables
+    sections = [straight(10), straight(20), straight(30)]
+    run["stretches"] = [{"setting": buried(24), "sections": sections}, {"setting": buried(30), "sections": sections}]
+    run["start"], run["end"] = {"kind": "vault", "name": "A"}, {"kind": "vault", "name": "B"}
+    run["bank"]["tiers"] = [2]
+    run["circuits"].append({"voltage": quantity(277, "V"), "cables": run["circuits"][0]["cables"]})
+    [fault] = faults("duct-run", run)
+    assert (fault["pointer"], fault["code"]) == ("#/bank/conduit/type", "inside_diameter_not_listed")
+
+
 @pytest.mark.parametrize("text", ["=1+1", "@SUM(A1)", "<script>alert(1)</script>", "\u202fnarrow", "naïve ✓ 管路"])
 def test_text_stays_text(text: str) -> None:
     asked = POLE | {"name": text, "note": text}

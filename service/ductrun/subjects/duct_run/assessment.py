@@ -16,10 +16,10 @@ from ductrun.subjects.conduit.permitted_use import Judged
 from ductrun.subjects.duct_run.banks import RunBank
 from ductrun.subjects.duct_run.circuits import PlacedCircuit
 from ductrun.subjects.duct_run.form import DuctRunRequest
-from ductrun.subjects.duct_run.laying import LaidSection, LaidStretch
+from ductrun.subjects.duct_run.laid import LaidSection, LaidStretch
 from ductrun.subjects.duct_run.names import Apart
-from ductrun.subjects.duct_run.places import Stop
-from ductrun.subjects.duct_run.takeoff_entries import Entry
+from ductrun.subjects.duct_run.stops import Stop
+from ductrun.subjects.duct_run.takeoff.entries import Entry
 from ductrun.subjects.feeder.dropping import Drop
 from ductrun.subjects.feeder.rating import Ampacity
 from ductrun.subjects.fill.fill import Filled
@@ -169,13 +169,15 @@ class AssessedCircuit(NamedTuple):
 class DuctRun(NamedTuple):
     """A whole run: as asked, its stops from start to end, stretches and circuits, and its ground, if that is known.
 
-    `stations` are those of the stops [m] in plan, `boxes` what they must measure, None where that is not asked or not
-    known; `openings` the temperatures of the opening table; `entries` what it takes, where rates were held against
-    that; `apart` what was found of each place alone.
+    `spans` are the stretches from every stop to the next, by their indexes; `stations` those of the stops [m] in plan;
+    `boxes` what they must measure, None where that is not asked or not known; `openings` the temperatures of the
+    opening table; `entries` what it takes, where rates were held against that;
+    `apart` what was found of each place alone.
     """
 
     given: DuctRunRequest
     stops: list[Stop]
+    spans: list[range]
     stations: list[float]
     boxes: list[Sized | None]
     stretches: list[AssessedStretch]

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
+from itertools import pairwise
 from typing import Any, NamedTuple
 
 from ductrun.engineering.rounding import over
@@ -16,13 +17,14 @@ from ductrun.subjects.boxes.choices import BoxWall, Structure
 from ductrun.subjects.boxes.entries import MOST_ENTRIES, SPLICED
 from ductrun.subjects.boxes.placing import Circuit, Entered, Entry, Pull, kind_of, raceway_of
 from ductrun.subjects.boxes.sizing import Sized, cover_of, size_box, sized_by_cable
+from ductrun.subjects.duct_run.asked import Asked
 from ductrun.subjects.duct_run.assessment import AssessedStretch
 from ductrun.subjects.duct_run.choices import PlaceKind, Service
 from ductrun.subjects.duct_run.circuits import PlacedCircuit
 from ductrun.subjects.duct_run.form import DuctRunRequest
-from ductrun.subjects.duct_run.names import Names
-from ductrun.subjects.duct_run.places import EXIT_WALL, Stop
+from ductrun.subjects.duct_run.places import EXIT_WALL
 from ductrun.subjects.duct_run.practice import laid_over
+from ductrun.subjects.duct_run.stops import Stop
 from ductrun.subjects.parts.cables import CableLine
 from ductrun.subjects.parts.choices import CableShielding
 
@@ -49,29 +51,27 @@ def boxes_of(
     circuits: Sequence[PlacedCircuit],
     stretches: Sequence[AssessedStretch],
     stops: Sequence[Stop],
-    request: DuctRunRequest,
-    sheet: Worksheet,
-    names: Names,
+    spans: Sequence[range],
+    asked: Asked,
 ) -> list[Sized | None]:
     """Size the box at every stop that circuits pass; None where that is not asked or not known."""
     faults = Gathering()
-    at = [index for index, one in enumerate(stretches) if one.laid.given.pull_point is not None]
     found: list[Sized | None] = [None]
-    with faults, names.about(stops[0].name):
+    with faults, asked.names.about(stops[0].name):
         _at_an_end(stops[0])
-    for index, last in enumerate(at, start=1):
+    for index, (before, after) in enumerate(pairwise(spans), start=1):
         box = _Box(
             stops[index],
-            stretches[last],
-            stretches[last + 1],
+            stretches[before[-1]],
+            stretches[after[0]],
             [circuit for circuit in circuits if circuit.start < index < circuit.end],
             [circuit for circuit in circuits if index in (circuit.start, circuit.end)],
         )
         sized = None
-        with faults, names.about(box.stop.name, box.after.laid.station):
-            sized = _box(box, request, sheet)
+        with faults, asked.names.about(box.stop.name, box.after.laid.station):
+            sized = _box(box, asked)
         found.append(sized)
-    with faults, names.about(stops[-1].name):
+    with faults, asked.names.about(stops[-1].name):
         _at_an_end(stops[-1])
     faults.stop()
     return [*found, None]
@@ -87,7 +87,7 @@ def _is_asked(stop: Stop) -> bool:
     return stop.given.box is not None or stop.given.box_sizes is not None
 
 
-def _box(box: _Box, request: DuctRunRequest, sheet: Worksheet) -> Sized | None:
+def _box(box: _Box, asked: Asked) -> Sized | None:
     stop = box.stop
     structure = _STRUCTURES.get(stop.given.kind)
     if structure is None:
@@ -98,13 +98,13 @@ def _box(box: _Box, request: DuctRunRequest, sheet: Worksheet) -> Sized | None:
         if _is_asked(stop):
             _not_sized(stop, "no circuit passes it")
         return None
-    why = _unknown(box, request)
+    why = _unknown(box, asked.request)
     if why is not None:
         _not_sized(stop, why)
         return None
     if box.ending:
         _caution_ending(box)
-    return _sized(box, structure, request, sheet)
+    return _sized(box, structure, asked)
 
 
 def _not_sized(stop: Stop, why: str) -> None:
@@ -159,7 +159,7 @@ def _caution_ending(box: _Box) -> None:
     )
 
 
-def _sized(box: _Box, structure: Structure, request: DuctRunRequest, run: Worksheet) -> Sized:
+def _sized(box: _Box, structure: Structure, asked: Asked) -> Sized:
     stop, sheet = box.stop, box.stop.sheet
     given: Any = laid_over(stop.given, {"structure": structure})
     voltage = max([one.voltage.si for one in box.passing if one.voltage is not None], default=0.0)
@@ -168,6 +168,7 @@ def _sized(box: _Box, structure: Structure, request: DuctRunRequest, run: Worksh
     out = sheet.settle("exit_wall", stop.given.exit_wall, EXIT_WALL)
     _refuse_cover(out, removable, sheet)
     cables: dict[int, list[BoxCable]] = {}
+    raceways: dict[int, tuple[float, float]] = {}
     entries: list[Entry] = []
     circuits: list[Circuit] = []
     pulls: list[Pull] = []
@@ -176,12 +177,12 @@ def _sized(box: _Box, structure: Structure, request: DuctRunRequest, run: Worksh
         source = circuit.cables.key
         with faults:
             if source not in cables:
-                place = run.within(f"circuits/{source}/cables", about=sheet.place)
-                cables[source] = settle_box_cables(_lines(circuit, request), by_cable, place)
+                place = asked.sheet.within(f"circuits/{source}/cables", about=sheet.place)
+                cables[source] = settle_box_cables(_lines(circuit, asked.request), by_cable, place)
             for duct in circuit.ducts:
                 pulls.append(Pull(len(circuits), len(entries), len(entries) + 1, kind_of(BoxWall.LEFT, out)))
                 for stretch, wall in ((box.before, BoxWall.LEFT), (box.after, out)):
-                    entries.append(_entry(stretch, duct, wall, len(circuits), sheet))
+                    entries.append(_entry(stretch, duct, wall, len(circuits), sheet, raceways))
                 about = circuit.sheet.within("", about=sheet.place)
                 circuits.append(Circuit(circuit.name, cables[source], spliced, about))
     faults.stop()
@@ -197,9 +198,21 @@ def _refuse_cover(out: BoxWall, removable: BoxWall, sheet: Worksheet) -> None:
             raise UnanswerableError(sheet.fault(member, "entry_in_the_cover", words, allowed))
 
 
-def _entry(stretch: AssessedStretch, duct: int, wall: BoxWall, circuit: int, sheet: Worksheet) -> Entry:
-    """Give a duct of a stretch as it enters, its tier as the row; its pointer is that of the stretch."""
+def _entry(
+    stretch: AssessedStretch,
+    duct: int,
+    wall: BoxWall,
+    circuit: int,
+    sheet: Worksheet,
+    raceways: dict[int, tuple[float, float]],
+) -> Entry:
+    """Give a duct of a stretch as it enters, its tier as the row; its pointer is that of the stretch.
+
+    `raceways` has trade size and outside diameter [m] of the conduits that entered before.
+    """
     named = stretch.bank.ducts[duct]
-    size, outside = raceway_of(named.conduit, named.sheet)
+    key = id(named.conduit)
+    if key not in raceways:
+        raceways[key] = raceway_of(named.conduit, named.sheet)
     place = stretch.laid.sheet.within("", about=sheet.place)
-    return Entry(wall, named.tier + 1, None, None, size, outside, (circuit,), place)
+    return Entry(wall, named.tier + 1, None, None, *raceways[key], (circuit,), place)

@@ -10,7 +10,7 @@ from ductrun.subjects.duct_run.example import EXAMPLE
 from ductrun.subjects.duct_run.form import DuctRunRequest
 from ductrun.subjects.duct_run.remedies.remedies import Remedies
 from ductrun.subjects.duct_run.remedies.trials import find_remedies
-from ductrun.subjects.duct_run.takeoff import takeoff_of_run
+from ductrun.subjects.duct_run.takeoff.takeoff import takeoff_of_run
 from ductrun.subjects.duct_run.told import DuctRunResult, told_run
 
 

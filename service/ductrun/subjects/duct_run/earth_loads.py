@@ -9,9 +9,10 @@ from ductrun.engineering.rounding import over
 from ductrun.kit.backing import PRACTICE
 from ductrun.kit.choices import Severity
 from ductrun.kit.worksheet import Worksheet
+from ductrun.subjects.duct_run.asked import Asked
 from ductrun.subjects.duct_run.assessment import Burial
 from ductrun.subjects.duct_run.banks import RunBank
-from ductrun.subjects.duct_run.form import DuctRunRequest, Stretch
+from ductrun.subjects.duct_run.form import Stretch
 from ductrun.subjects.duct_run.practice import LayeredSheet, laid_over, members_of
 from ductrun.subjects.ground.choices import EarthLoadMethod
 from ductrun.subjects.ground.holding_down import Laid
@@ -24,14 +25,14 @@ _IN_EARTH = {"encased", "direct_buried", "bored", "existing"}
 
 
 def earth_loads_of(
-    stretch: Stretch, bank: RunBank, burial: Burial | None, request: DuctRunRequest, sheet: Worksheet, here: Worksheet
+    stretch: Stretch, bank: RunBank, burial: Burial | None, asked: Asked, here: Worksheet
 ) -> list[UnderLoad]:
     """Give what earth and traffic do to a stretch at its least cover and, where that is another, at its greatest.
 
     Traffic presses most under the least cover and earth under the greatest: between them both press less than at one
-    of the two. `sheet` is that of the request, `here` that of the stretch.
+    of the two. `here` is the sheet of the stretch.
     """
-    if (request.earth_load is None and stretch.earth_load is None) or stretch.setting.kind not in _IN_EARTH:
+    if (asked.request.earth_load is None and stretch.earth_load is None) or stretch.setting.kind not in _IN_EARTH:
         return []
     why = _not_judged(bank, burial)
     if burial is None or why is not None:
@@ -44,7 +45,7 @@ def earth_loads_of(
             member="",
         )
         return []
-    given, place = _practice(stretch, request, sheet, here)
+    given, place = _practice(stretch, asked, here)
     given = _in_its_trench(given, burial)
     earth = burial.earth
     covers = [earth.least, earth.greatest] if over(earth.greatest, earth.least) else [earth.least]
@@ -62,7 +63,7 @@ def _not_judged(bank: RunBank, burial: Burial | None) -> str | None:
     """Say why ducts cannot be judged under earth; None where they can."""
     if burial is None:
         return "its ducts do not lie in a trench"
-    kinds = {duct.conduit.type for duct in bank.ducts if duct.conduit.type is not None}
+    kinds = {conduit.type for conduit in bank.conduits if conduit.type is not None}
     return None if kinds <= MADE_OF.keys() else "these formulas give the deflection of plastic duct alone"
 
 
@@ -71,8 +72,9 @@ def _asked(bank: RunBank, here: Worksheet) -> AskedPour:
     return AskedPour(bank.given, bank.sheet, None, place, None, place)
 
 
-def _practice(stretch: Stretch, request: DuctRunRequest, sheet: Worksheet, here: Worksheet) -> tuple[Any, Worksheet]:
+def _practice(stretch: Stretch, asked: Asked, here: Worksheet) -> tuple[Any, Worksheet]:
     """Give how a stretch is loaded and its sheet: what the run says, the groundwater of its place, its own over it."""
+    request, sheet = asked.request, asked.sheet
     mine = here.within("earth_load")
     if request.earth_load is None:
         shared, common, own = stretch.earth_load, mine, {}

@@ -6,14 +6,13 @@ from collections.abc import Sequence
 from typing import Any, NamedTuple
 
 from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
+from ductrun.subjects.duct_run.asked import Asked
 from ductrun.subjects.duct_run.assessment import AssessedStretch
 from ductrun.subjects.duct_run.choices import Service
 from ductrun.subjects.duct_run.circuits import PlacedCircuit
-from ductrun.subjects.duct_run.form import DuctRunRequest
-from ductrun.subjects.duct_run.laying import conduit_of_riser
 from ductrun.subjects.duct_run.load import RunLoad
-from ductrun.subjects.duct_run.names import Names
 from ductrun.subjects.duct_run.practice import LayeredSheet, laid_over
+from ductrun.subjects.duct_run.risers import conduit_of_riser
 from ductrun.subjects.feeder.choices import CircuitConduit
 from ductrun.subjects.feeder.circuits import SYSTEM, CircuitLoad, load_of, sets_of, usual_limit
 from ductrun.subjects.feeder.dropping import Drop, conductor_in, drop
@@ -48,62 +47,45 @@ class Feeder(NamedTuple):
     drop: Drop | None
 
 
-def passed_by(circuit: PlacedCircuit, stretches: Sequence[AssessedStretch]) -> list[AssessedStretch]:
-    """Give the stretches that a circuit passes."""
-    found, stop = [], 0
-    for stretch in stretches:
-        if circuit.start <= stop < circuit.end:
-            found.append(stretch)
-        stop += stretch.laid.given.pull_point is not None
-    return found
-
-
-def feeders_of(
-    circuits: Sequence[PlacedCircuit],
-    stretches: Sequence[AssessedStretch],
-    request: DuctRunRequest,
-    sheet: Worksheet,
-    names: Names,
-) -> list[Feeder]:
+def feeders_of(circuits: Sequence[PlacedCircuit], stretches: Sequence[AssessedStretch], asked: Asked) -> list[Feeder]:
     """Give the circuits that have a load, with what each loses on its way; all faults at once."""
     faults = Gathering()
     found = []
     for index, circuit in enumerate(circuits):
-        asked = _asked(circuit, request, sheet)
-        if asked is None:
+        loaded = _load_of(circuit, asked)
+        if loaded is None:
             continue
-        passed = passed_by(circuit, stretches)
-        with faults, names.about(circuit.name, passed[0].laid.station):
-            found.append(_feeder(index, circuit, asked, passed, request, sheet))
+        passed = circuit.passed(stretches)
+        with faults, asked.names.about(circuit.name, passed[0].laid.station):
+            found.append(_feeder(index, circuit, loaded, passed, asked))
     faults.stop()
     return found
 
 
-def _asked(circuit: PlacedCircuit, request: DuctRunRequest, sheet: Worksheet) -> tuple[RunLoad, Worksheet] | None:
+def _load_of(circuit: PlacedCircuit, asked: Asked) -> tuple[RunLoad, Worksheet] | None:
     """Give the load of a circuit with its sheet: its own, or that of the circuit whose cables it has."""
     if circuit.given.load is not None:
         return circuit.given.load, circuit.sheet.within("load")
     source = circuit.cables.key
-    load = (request.circuits or [])[source].load
+    load = (asked.request.circuits or [])[source].load
     if load is None or circuit.service is Service.SIGNAL:
         return None
-    return load, sheet.within(f"circuits/{source}/load", about=circuit.sheet.place)
+    return load, asked.sheet.within(f"circuits/{source}/load", about=circuit.sheet.place)
 
 
 def _feeder(
     index: int,
     circuit: PlacedCircuit,
-    asked: tuple[RunLoad, Worksheet],
+    loaded: tuple[RunLoad, Worksheet],
     passed: Sequence[AssessedStretch],
-    request: DuctRunRequest,
-    sheet: Worksheet,
+    asked: Asked,
 ) -> Feeder:
-    given, place = asked
+    given, place = loaded
     source = circuit.cables.key
-    lines: Sequence[CableLine] = (request.circuits or [])[source].cables or []
-    cables = sheet.within(f"circuits/{source}/cables")
+    lines: Sequence[CableLine] = (asked.request.circuits or [])[source].cables or []
+    cables = asked.sheet.within(f"circuits/{source}/cables")
     line = loaded_line(lines, given.loaded_conductor_count, cables, place.within("loaded_conductor_count"))
-    laid, given_at = _practice(circuit, given, cables, request, sheet)
+    laid, given_at = _practice(circuit, given, cables, asked)
     load = None
     if any(stretch.burial is not None for stretch in passed) and _has_layers(lines[line.at]):
         layered = LayeredSheet(place, place, given_at, place.about)
@@ -117,9 +99,7 @@ def _feeder(
     return Feeder(index, circuit, given, place, lines, cables, load, found)
 
 
-def _practice(
-    circuit: PlacedCircuit, given: RunLoad, cables: Worksheet, request: DuctRunRequest, sheet: Worksheet
-) -> tuple[Any, dict[str, str]]:
+def _practice(circuit: PlacedCircuit, given: RunLoad, cables: Worksheet, asked: Asked) -> tuple[Any, dict[str, str]]:
     """Give a load at the voltage of its circuit and the frequency of the run, with the pointers of these two."""
     if circuit.voltage is None:
         words = "Give the voltage: what a load loses on its way is a share of it, and insulation is made for one."
@@ -127,9 +107,10 @@ def _practice(
     own = circuit.given.voltage is not None
     redirected = {
         "voltage": circuit.sheet.pointer("voltage") if own else cables.place.removesuffix("cables") + "voltage",
-        "frequency": sheet.pointer("rating/frequency"),
+        "frequency": asked.sheet.pointer("rating/frequency"),
     }
-    frequency = None if request.rating is None else request.rating.frequency
+    rating = asked.request.rating
+    frequency = None if rating is None else rating.frequency
     return laid_over(given, {"voltage": circuit.voltage, "frequency": frequency}), redirected
 
 

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
-from contextlib import contextmanager
+from collections.abc import Iterable
 from typing import NamedTuple
 
 import msgspec
@@ -30,28 +29,34 @@ Apart = tuple[Finding, About]  # a finding of one place alone, before alike ones
 class Names:
     """Remembers what the findings of a book are about, by when they were found."""
 
-    __slots__ = ("_about", "_book", "_within")
+    __slots__ = ("_about", "_book", "_next", "_within")
 
     def __init__(self, book: Book) -> None:
         """Start with a book."""
         self._book = book
         self._about: list[About] = []
-        self._within: list[About] = [About("", 0.0)]
+        self._next = About("", 0.0)
+        self._within = [self._next]
 
-    @contextmanager
-    def about(self, name: str, station: float = 0.0) -> Iterator[None]:
+    def about(self, name: str, station: float = 0.0) -> Names:
         """Say what is found within: `with names.about("West approach", 12.0): ...`; within it others may be named."""
+        self._next = About(name, station)
+        return self
+
+    def __enter__(self) -> None:
+        """Name what was found before, and begin with what `about` said."""
         self._name_found()
-        self._within.append(About(name, station))
-        try:
-            yield
-        finally:
-            self._name_found()
-            self._within.pop()
+        self._within.append(self._next)
+
+    def __exit__(self, kind: object, error: object, trace: object) -> None:
+        """Name what was found within."""
+        self._name_found()
+        self._within.pop()
 
     def _name_found(self) -> None:
         missing = len(self._book.findings) - len(self._about)
-        self._about += [self._within[-1]] * missing
+        if missing:
+            self._about += [self._within[-1]] * missing
 
     def write(self) -> list[Apart]:
         """Put the findings of the book together, and give them as they were apart."""

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from typing import Annotated, NamedTuple
+from typing import Annotated
 
 from pydantic import Field
 
 from ductrun.kit.defaults import by_rule, choice
 from ductrun.kit.forms import BendRadius, CableTail, Omissible, between
 from ductrun.kit.texts import Name
-from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.boxes.boxing import BoxAtHand
 from ductrun.subjects.boxes.choices import BoxWall
 from ductrun.subjects.boxes.entries import SPLICED
@@ -74,29 +73,4 @@ class RunPlace(BoxAtHand):
     )
 
 
-_BELL = {PlaceKind.MANHOLE, PlaceKind.VAULT, PlaceKind.HANDHOLE, PlaceKind.PAD, PlaceKind.POLE_BASE}
-_ADAPTER = {PlaceKind.PULL_BOX, PlaceKind.EQUIPMENT}
 CONFINED = {PlaceKind.MANHOLE, PlaceKind.VAULT}
-_FINISHES = {
-    **dict.fromkeys(_BELL, RunEnd.END_BELL),
-    **dict.fromkeys(_ADAPTER, RunEnd.ADAPTER),
-    PlaceKind.CONDUIT_BODY: RunEnd.CONDUIT_BODY,
-    PlaceKind.EXISTING_DUCT: RunEnd.COUPLING,
-    PlaceKind.STUB_UP: RunEnd.NONE,
-    PlaceKind.CAPPED: RunEnd.NONE,
-}
-
-
-class Stop(NamedTuple):
-    """An end or a pull point: as given, its name, and the sheet of its place."""
-
-    given: RunPlace
-    name: str
-    sheet: Worksheet
-
-    def finish(self, *, belled: bool) -> RunEnd:
-        """Give how ducts finish here: as given, else by what stands here and whether bells fit them."""
-        if self.given.finish is not None:
-            return self.given.finish
-        usual = _FINISHES[self.given.kind]
-        return RunEnd.NONE if usual is RunEnd.END_BELL and not belled else usual

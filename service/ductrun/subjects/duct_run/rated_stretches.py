@@ -10,11 +10,11 @@ from ductrun.kit.backing import PRACTICE
 from ductrun.kit.choices import Severity
 from ductrun.kit.wording import listing
 from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
+from ductrun.subjects.duct_run.asked import Asked
 from ductrun.subjects.duct_run.assessment import AssessedStretch
 from ductrun.subjects.duct_run.choices import Service
 from ductrun.subjects.duct_run.circuits import PlacedCircuit
-from ductrun.subjects.duct_run.feeders import Feeder, passed_by
-from ductrun.subjects.duct_run.form import DuctRunRequest
+from ductrun.subjects.duct_run.feeders import Feeder
 from ductrun.subjects.duct_run.names import Names
 from ductrun.subjects.duct_run.practice import LayeredSheet, laid_over, members_of
 from ductrun.subjects.feeder.findings import report_bank, report_circuit
@@ -31,29 +31,23 @@ def rate_stretches(
     feeders: Sequence[Feeder],
     circuits: Sequence[PlacedCircuit],
     stretches: Sequence[AssessedStretch],
-    request: DuctRunRequest,
-    sheet: Worksheet,
-    names: Names,
+    asked: Asked,
 ) -> list[Ampacity | None]:
     """Rate every buried stretch where its earth is deepest, with the circuits that pass it; alike ones once."""
     faults = Gathering()
     known: dict[tuple[object, ...], Ampacity] = {}
     found: list[Ampacity | None] = []
-    here: dict[int, list[Feeder]] = {}
-    for feeder in feeders:
-        for stretch in passed_by(feeder.circuit, stretches):
-            here.setdefault(id(stretch), []).append(feeder)
-    for stretch in stretches:
-        passing = here.get(id(stretch), [])
+    for index, stretch in enumerate(stretches):
+        passing = [feeder for feeder in feeders if index in feeder.circuit.passes]
         rated = None
-        with faults, names.about(stretch.laid.name, stretch.laid.station):
+        with faults, asked.names.about(stretch.laid.name, stretch.laid.station):
             if passing and _is_rated(passing, stretch):
-                rated = _rate(passing, stretch, request, sheet, known)
-                _report(passing, rated, stretch, names)
+                rated = _rate(passing, stretch, asked, known)
+                _report(passing, rated, stretch, asked.names)
         found.append(rated)
     faults.stop()
     if feeders:
-        _caution_idle(circuits, feeders, names)
+        _caution_idle(circuits, feeders, asked.names)
     return found
 
 
@@ -86,18 +80,17 @@ def _is_rated(passing: Sequence[Feeder], stretch: AssessedStretch) -> bool:
 def _rate(
     passing: Sequence[Feeder],
     stretch: AssessedStretch,
-    request: DuctRunRequest,
-    sheet: Worksheet,
+    asked: Asked,
     known: dict[tuple[object, ...], Ampacity],
 ) -> Ampacity:
     burial, bank, own = stretch.burial, stretch.bank, stretch.laid.given.rating
     assert burial is not None  # noqa: S101  (only what is buried is rated)
-    given, place = _practice(stretch, request, sheet)
+    given, place = _practice(stretch, asked)
     concrete = burial.envelope.concrete
     key = (id(bank), concrete, burial.earth.greatest, id(own), *[feeder.at for feeder in passing])
     if own is None and key in known:
         return known[key]
-    _refuse_many(passing, known, sheet)
+    _refuse_many(passing, known, asked.sheet)
     placed = bank.in_its_place
     envelope = bare(placed) if concrete is None else encased(placed, concrete, stepped=False)
     loads = [feeder.load for feeder in passing if feeder.load is not None]
@@ -118,9 +111,9 @@ def _refuse_many(passing: Sequence[Feeder], known: dict[tuple[object, ...], Ampa
         raise UnanswerableError(sheet.fault("circuits", "too_many_loaded_ducts", words, maximum=MOST_RATED))
 
 
-def _practice(stretch: AssessedStretch, request: DuctRunRequest, sheet: Worksheet) -> tuple[Any, Worksheet]:
+def _practice(stretch: AssessedStretch, asked: Asked) -> tuple[Any, Worksheet]:
     """Give how a stretch is rated and its sheet: the run's practice, the earth of the site, and its own over them."""
-    here = stretch.laid.sheet
+    here, request, sheet = stretch.laid.sheet, asked.request, asked.sheet
     common, mine = sheet.within("rating"), here.within("rating")
     own = members_of(stretch.laid.given.rating)
     redirected = {member: mine.pointer(member) for member in own}

@@ -8,10 +8,10 @@ from msgspec import UNSET
 
 from ductrun.kit.answers import Finding
 from ductrun.subjects.boxes.box_findings import DIMENSIONS
-from ductrun.subjects.duct_run.places import Stop
 from ductrun.subjects.duct_run.remedies.case import Case, at_least, inches, length_of, place_of, si, written
 from ductrun.subjects.duct_run.remedies.changes import Change, Edit, member
 from ductrun.subjects.duct_run.remedies.remedies import ChangeKind
+from ductrun.subjects.duct_run.stops import Stop
 from ductrun.units import Length
 
 _MORE = (2, 4, 6, 9, 12)  # inches that are tried beyond the least, for room that no one side decides

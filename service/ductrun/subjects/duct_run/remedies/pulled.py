@@ -12,11 +12,12 @@ from ductrun.kit.answers import Finding
 from ductrun.kit.wording import text_of
 from ductrun.subjects.conduit.elbows import sold_radii
 from ductrun.subjects.duct_run.assessment import RunPull
-from ductrun.subjects.duct_run.laying import LaidSection, conduit_of_riser
+from ductrun.subjects.duct_run.laid import LaidSection
 from ductrun.subjects.duct_run.remedies.case import Case, at_least, si, written
 from ductrun.subjects.duct_run.remedies.changes import Change, Edit, Ladder, member
 from ductrun.subjects.duct_run.remedies.pull_points import pull_point_changes
 from ductrun.subjects.duct_run.remedies.remedies import ChangeKind
+from ductrun.subjects.duct_run.risers import conduit_of_riser
 from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit
 from ductrun.subjects.pulling.choices import PullDirection
 from ductrun.units import Force, Length
