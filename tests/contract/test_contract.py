@@ -168,6 +168,7 @@ def test_everything_has_one_type_that_a_generator_can_name() -> None:
         assert len({"type", "$ref", "oneOf"} & set(schema)) == 1, schema
         assert not {"anyOf", "allOf", "not"} & set(schema), schema
         assert isinstance(schema.get("type", ""), str), schema
+        assert schema.get("type") != "object" or schema.get("properties"), "members of any kind are no type"
     assert '"anyOf"' not in CONTRACT.read_text(encoding="utf-8")
 
 

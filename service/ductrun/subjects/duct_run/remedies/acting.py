@@ -7,12 +7,13 @@ from collections.abc import Callable, Sequence
 from msgspec import UNSET
 
 from ductrun.kit.answers import Finding
-from ductrun.subjects.duct_run.remedies.boxed import larger_box
+from ductrun.subjects.duct_run.remedies.boxed import larger_box, one_more_size
 from ductrun.subjects.duct_run.remedies.case import Case, circuit_at, place_of
 from ductrun.subjects.duct_run.remedies.changes import Change, Ladder
 from ductrun.subjects.duct_run.remedies.conductors import (
     farther_apart,
     larger_conductors,
+    larger_device,
     other_device,
     other_insulation,
     rated_lower,
@@ -91,9 +92,12 @@ _ACTING: dict[str, Sequence[_Acting]] = {
     "insulation_for_dry_places": (other_insulation,),
     "conductor_temperature_over_rating": (rated_lower, other_insulation),
     "device_over_ampacity": (other_device, larger_conductors),
+    "load_over_device": (larger_device,),
     "no_grounding_conductor": (with_ground,),
     "set_split_in_steel": (nonmetallic_types,),
     "box_too_small": (larger_box,),
     "box_volume_too_small": (larger_box,),
     "entries_too_close": (larger_box,),
+    "no_size_large_enough": (one_more_size,),
 }
+KNOWN = _ACTING.keys() | OF_A_PULL  # codes that something is known against

@@ -2,51 +2,80 @@
 
 from __future__ import annotations
 
+from math import prod
 from typing import Any
-
-from msgspec import UNSET
 
 from ductrun.kit.answers import Finding
 from ductrun.subjects.boxes.box_findings import DIMENSIONS
-from ductrun.subjects.duct_run.remedies.case import Case, at_least, inches, length_of, place_of, si, written
+from ductrun.subjects.boxes.sizing import Sized
+from ductrun.subjects.duct_run.remedies.case import Case, at_least, inches, length_of, place_of, written
 from ductrun.subjects.duct_run.remedies.changes import Change, Edit, member
 from ductrun.subjects.duct_run.remedies.remedies import ChangeKind
-from ductrun.subjects.duct_run.stops import Stop
 from ductrun.units import Length
 
-_MORE = (2, 4, 6, 9, 12)  # inches that are tried beyond the least, for room that no one side decides
+_MORE = (0, 2, 4, 6, 9, 12)  # inches that are tried beyond the least, for room that no one side decides
+
+_Size = dict[str, Any]  # a box as a request has it
 
 
 def larger_box(found: Finding, case: Case) -> list[Change]:
-    """Take a box whose every side is the least that is asked for, up to the next inch, then larger ones."""
-    stop = next((one for one in case.run.stops if place_of(found).startswith(f"{one.sheet.place}/box")), None)
-    if stop is None:
-        stop = next((one for one in case.run.stops if one.sheet.place == place_of(found)), None)
-    if stop is None or member(case.body, f"{stop.sheet.place[1:]}/box") is None:
+    """Take one of the boxes that can be had which holds what enters it, the smallest first; else a box whose every side
+    is the least that is asked for, up to the next inch, then larger ones.
+    """
+    at = _stop_at(found, case)
+    sized = None if at is None else case.run.boxes[at]
+    if at is None or sized is None:
         return []
-    least = _least(stop, case)
-    mores = (0, *_MORE) if found.code == "box_too_small" else _MORE
-    return [_box(stop, {side: value + inches(more) for side, value in least.items()}, case) for more in mores]
+    path = f"{case.run.stops[at].sheet.place[1:]}/box"
+    given: _Size | None = member(case.body, path)
+    if given is None:
+        return []
+    sizes = _that_hold(sized, case) + [_least(sized, given, more) for more in _MORE]
+    return [_change(at, size, Edit(path, size), case) for size in sizes if size != given]
 
 
-def _least(stop: Stop, case: Case) -> dict[str, float]:
-    """Give the sides of the box at a stop, each at least what is asked of it [m]."""
-    path = f"{stop.sheet.place}/box"
-    sides = {str(side): length_of(member(case.body, f"{path[1:]}/{side}")) for side in DIMENSIONS}
-    for one in case.violations:
-        side = place_of(one).removeprefix(f"{path}/")
-        if one.code == "box_too_small" and side in sides and one.limit is not UNSET:
-            sides[side] = max(sides[side], si(one.limit, Length))
-    return sides
+def one_more_size(found: Finding, case: Case) -> list[Change]:
+    """Have one more box to choose from, which holds what enters it."""
+    at = _stop_at(found, case)
+    sized = None if at is None else case.run.boxes[at]
+    if at is None or sized is None:
+        return []
+    path = f"{case.run.stops[at].sheet.place[1:]}/box_sizes"
+    given: list[_Size] = member(case.body, path)
+    shallow = {str(side): min((one[side] for one in given), key=length_of) for side in DIMENSIONS}
+    sizes = [_least(sized, shallow, more) for more in _MORE]
+    return [_change(at, size, Edit(f"{path}/{len(given)}", size, put_in=True), case) for size in sizes]
 
 
-def _box(stop: Stop, sides: dict[str, float], case: Case) -> Change:
-    path = f"{stop.sheet.place[1:]}/box"
-    box: dict[str, Any] = {}
-    for side, value in sides.items():
-        given = member(case.body, f"{path}/{side}")
-        box[side] = given if value <= length_of(given) else at_least(value, given["unit"], Length)
+def _stop_at(found: Finding, case: Case) -> int | None:
+    places = [one.sheet.place for one in case.run.stops]
+    place = place_of(found)
+    return next((at for at, one in enumerate(places) if place == one or place.startswith(f"{one}/")), None)
+
+
+def _that_hold(sized: Sized, case: Case) -> list[_Size]:
+    """Give the boxes that can be had and hold what enters, the smallest first, each as it must stand."""
+    sizes = []
+    for one in sized.candidates:
+        size = member(case.body, one.pointer[1:])
+        if one.holds:
+            sizes.append(size | {"length": size["width"], "width": size["length"]} if one.turned else size)
+    return sorted(sizes, key=lambda size: prod(length_of(size[side]) for side in DIMENSIONS))
+
+
+def _least(sized: Sized, given: _Size, more: float) -> _Size:
+    """Give a box as large as one given and as what is asked of it, and larger by so many inches than that."""
+    size = {}
+    for side, need in zip(DIMENSIONS, sized.least, strict=True):
+        has = length_of(given[side])
+        least = max(has, 0.0 if need is None else need.least) + inches(more)
+        size[str(side)] = given[side] if least <= has else at_least(least, given[side]["unit"], Length)
+    return size
+
+
+def _change(at: int, size: _Size, edit: Edit, case: Case) -> Change:
+    stop = case.run.stops[at]
+    long, wide, deep = (written(size[side]) for side in DIMENSIONS)
     kind = stop.given.kind.replace("_", " ")
-    long, wide, deep = (written(one) for one in box.values())
     message = f"Take a {kind} {long} long, {wide} wide and {deep} deep at {stop.name}."
-    return Change(ChangeKind.BOX, message, [Edit(path, box)])
+    return Change(ChangeKind.BOX, message, [edit])

@@ -15,9 +15,11 @@ from ductrun.subjects.duct_run.remedies.remedies import ChangeKind
 from ductrun.subjects.parts.cable_mass import METAL_AREAS
 from ductrun.subjects.parts.choices import ConductorSize, Insulation
 from ductrun.subjects.parts.separations import HORIZONTAL_SEPARATION, VERTICAL_SEPARATION
+from ductrun.tables import TABLES
 from ductrun.units import Current, Length, Temperature
 
 _MOST_STEPS = 6
+_MOST_DEVICES = 2
 _FOR_WET_PLACES = (Insulation.THWN_2, Insulation.XHHW_2)
 _FARTHER = (1, 2, 4, 6)  # inches
 
@@ -120,9 +122,24 @@ def other_device(found: Finding, case: Case) -> list[Change]:
     if given is None or found.limit is UNSET:
         return []
     unit = Current.parse(given["value"], given["unit"]).unit
-    device = given | {"value": without_noise(unit.from_si(si(found.limit, Current)))}
+    return [_device(path, given, without_noise(unit.from_si(si(found.limit, Current))))]
+
+
+def larger_device(found: Finding, case: Case) -> list[Change]:
+    """Take the next standard devices that bear the load; whether the conductors bear them too, the trial says."""
+    path = f"{place_of(found)[1:].rpartition('/')[0]}/overcurrent_device"
+    given = member(case.body, path)
+    if given is None or found.actual is UNSET:
+        return []
+    load, unit = si(found.actual, Current), Current.parse(given["value"], given["unit"]).unit
+    ratings = [row.rating_a for row in TABLES["overcurrent_devices"] if not over(load, row.rating_a)][:_MOST_DEVICES]
+    return [_device(path, given, without_noise(unit.from_si(rating))) for rating in ratings]
+
+
+def _device(path: str, given: dict[str, Any], value: float) -> Change:
+    device = given | {"value": value}
     message = f"Take an overcurrent device of {written(device)} instead of {written(given)}."
-    return [Change(ChangeKind.OVERCURRENT_DEVICE, message, [Edit(path, device)])]
+    return Change(ChangeKind.OVERCURRENT_DEVICE, message, [Edit(path, device)])
 
 
 def with_ground(found: Finding, case: Case) -> list[Change]:

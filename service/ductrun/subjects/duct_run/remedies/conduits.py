@@ -99,9 +99,14 @@ def nonmetallic_types(found: Finding, case: Case) -> list[Change]:
 
 
 def _about(found: Finding, case: Case) -> list[int]:
-    """Give the stretches that a finding may be about: what is found of a bank lies at the place of that."""
-    index = stretch_at(found)
-    return list(range(len(case.run.stretches))) if index is None else [index]
+    """Give the stretches that a finding is about: alike ones are told once, and those of a bank at its place."""
+    names = {
+        about.name
+        for one, about in case.run.apart
+        if one.code == found.code and one.severity is found.severity and found.message.endswith(one.message)
+    }
+    named = [at for at, stretch in enumerate(case.run.stretches) if stretch.laid.name in names]
+    return named or [at for at in [stretch_at(found)] if at is not None] or list(range(len(case.run.stretches)))
 
 
 def _present(stretch: int, case: Case) -> set[ConduitType]:
@@ -109,16 +114,18 @@ def _present(stretch: int, case: Case) -> set[ConduitType]:
 
 
 def _types(kinds: Sequence[ConduitType], stretches: Sequence[int], case: Case) -> list[Change]:
-    """Give types of conduit for one stretch after the other, then for all ducts."""
+    """Give types of conduit for one stretch after the other, for those together, then for all ducts."""
     given = case.body["stretches"]
     alone = len(given) == 1 and not {"bank", "conduit", "conduit_type"} & set(given[0])
+    groups = [[at] for at in stretches] + ([list(stretches)] if 1 < len(stretches) < len(given) else [])
     changes: list[Change] = []
     for kind in kinds:
-        for at in () if alone else stretches:
-            here = _of_stretch(at, kind, case.body) if _differs(at, kind, case) else None
-            if here is not None:
-                message = f"Take {name_of(kind)} in {names_of([at], case)}."
-                changes.append(Change(ChangeKind.CONDUIT_TYPE, message, [here]))
+        for group in () if alone else groups:
+            here = [_of_stretch(at, kind, case.body) for at in group if _differs(at, kind, case)]
+            edits = [edit for edit in here if edit is not None]
+            if len(edits) == len(group):
+                message = f"Take {name_of(kind)} in {names_of(group, case)}."
+                changes.append(Change(ChangeKind.CONDUIT_TYPE, message, edits))
     for kind in kinds:
         whole = (
             _of_bank("/bank/conduit", kind, case.body) if any(_differs(at, kind, case) for at in stretches) else None

@@ -18,7 +18,7 @@ from ductrun.kit.worksheet import Book, Worksheet
 from ductrun.subjects.duct_run.assess import assess
 from ductrun.subjects.duct_run.assessment import DuctRun
 from ductrun.subjects.duct_run.form import DuctRunRequest
-from ductrun.subjects.duct_run.remedies.acting import ladders_of
+from ductrun.subjects.duct_run.remedies.acting import KNOWN, ladders_of
 from ductrun.subjects.duct_run.remedies.case import Case
 from ductrun.subjects.duct_run.remedies.changes import Change, Ladder, Pointers, applied, as_given, pointers_of
 from ductrun.subjects.duct_run.remedies.remedies import (
@@ -36,6 +36,12 @@ from ductrun.subjects.duct_run.remedies.remedies import (
 _read = reader_of(DuctRunRequest)
 _encode: Callable[[Any], bytes] = json.Encoder().encode
 _Key = tuple[str, str]  # code and pointer
+# why nothing was tried: whether its turn did not come, and whether something is known that acts on its code
+_UNTRIED = {
+    (True, True): f"Not tried: {MOST_TRIALS} changes were tried against others before. Mend those, and ask again.",
+    (False, True): "Not tried: what could be changed against it is not given in this run, or not on file.",
+    (False, False): "Not tried: no one change is known against it. Do what the finding says.",
+}
 _NOT_PERMITTED = {"use_not_permitted", "needs_concrete"}
 _CONDITION = "use_under_condition"
 _ORDER = {kind: place for place, kind in enumerate(ChangeKind)}
@@ -58,6 +64,13 @@ class _Tried(NamedTuple):
     def removed(self) -> Sequence[Finding]:
         """What it removes as a remedy: nothing, where something else is found instead."""
         return () if self.instead else self.gone
+
+
+class _Vain(NamedTuple):
+    """What was tried against a violation, and whether there is anything to try."""
+
+    tried: list[_Tried]
+    acted: bool
 
 
 def find_remedies(body: Any, run: DuctRun, sheet: Worksheet) -> Remedies:
@@ -86,7 +99,8 @@ def find_remedies(body: Any, run: DuctRun, sheet: Worksheet) -> Remedies:
             done.add(number)
     told, whole = _told(tried.values())
     cut_short = cut_short or not whole
-    vain = {key: [tried[change] for change in sorted(changes)] for key, changes in against.items()}
+    acted = {_key(found) for found in violations if any(_is_meant(found, ladder) for ladder in ladders)}
+    vain = {key: _Vain([tried[one] for one in sorted(changes)], key in acted) for key, changes in against.items()}
     return Remedies(told, _unremedied(told, vain, cut_short), len(tried), cut_short)
 
 
@@ -191,21 +205,26 @@ def _remedy(one: _Tried) -> Remedy:
     )
 
 
-def _unremedied(told: list[Remedy], against: dict[_Key, list[_Tried]], cut_short: bool) -> list[UnremediedViolation]:
+def _unremedied(told: list[Remedy], against: dict[_Key, _Vain], cut_short: bool) -> list[UnremediedViolation]:
     """Tell of every violation that no remedy told removes, and why."""
     removed = {_key(one) for remedy in told for one in remedy.removed}
     return [
-        UnremediedViolation(key[0], _why(key, tried, cut_short), len(tried), key[1] or UNSET)
-        for key, tried in against.items()
+        UnremediedViolation(key[0], _why(key, vain, cut_short), len(vain.tried), key[1] or UNSET)
+        for key, vain in against.items()
         if key not in removed
     ]
 
 
-def _why(key: _Key, tried: list[_Tried], cut_short: bool) -> str:
+def _why(key: _Key, vain: _Vain, cut_short: bool) -> str:
     more = " More was left untried or untold." if cut_short else ""
-    if not tried:
-        return f"No change was tried against it: do what the finding says.{more}"
-    count = "The one change tried does not remove it" if len(tried) == 1 else f"None of {len(tried)} changes removes it"
-    instead = {code for one in tried if any(_key(found) == key for found in one.gone) for code in one.instead}
-    told = f" alone: {listing(sorted(instead))} would come of it" if instead else ""
-    return f"{count}{told}.{more}"
+    if not vain.tried:
+        return _UNTRIED[cut_short and vain.acted, vain.acted or key[0] in KNOWN]
+    kinds = listing([kind.replace("_", " ") for kind in dict.fromkeys(one.change.kind for one in vain.tried)])
+    count = (
+        "The one change tried does not remove it"
+        if len(vain.tried) == 1
+        else f"None of {len(vain.tried)} changes removes it"
+    )
+    instead = {code for one in vain.tried if any(_key(found) == key for found in one.gone) for code in one.instead}
+    told = f"; {listing(sorted(instead))} would come of it" if instead else ""
+    return f"Tried: {kinds}. {count}{told}.{more}"
