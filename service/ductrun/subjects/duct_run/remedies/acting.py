@@ -14,6 +14,7 @@ from ductrun.subjects.duct_run.remedies.conductors import (
     farther_apart,
     larger_conductors,
     larger_device,
+    more_sets,
     other_device,
     other_insulation,
     rated_lower,
@@ -60,7 +61,7 @@ def _larger(found: Finding, case: Case) -> list[Change]:
 
 
 _Acting = Callable[[Finding, Case], list[Change]]
-_CARRYING: Sequence[_Acting] = (farther_apart, larger_conductors)
+_CARRYING: Sequence[_Acting] = (farther_apart, larger_conductors, more_sets)
 _BEARING: Sequence[_Acting] = (compacted, stiffer_types, encase)
 _ACTING: dict[str, Sequence[_Acting]] = {
     "too_shallow": (deeper, _other_type, encase),
@@ -86,12 +87,12 @@ _ACTING: dict[str, Sequence[_Acting]] = {
     "end_support_too_far": (nearer_straps,),
     "conductor_too_hot": _CARRYING,
     "nothing_left_to_carry": _CARRYING,
-    "over_terminal_rating": (larger_conductors,),
-    "voltage_drop_over_limit": (larger_conductors,),
+    "over_terminal_rating": (larger_conductors, more_sets),
+    "voltage_drop_over_limit": (larger_conductors, more_sets),
     "too_small_in_parallel": (larger_conductors,),
     "insulation_for_dry_places": (other_insulation,),
     "conductor_temperature_over_rating": (rated_lower, other_insulation),
-    "device_over_ampacity": (other_device, larger_conductors),
+    "device_over_ampacity": (other_device, larger_conductors, more_sets),
     "load_over_device": (larger_device,),
     "no_grounding_conductor": (with_ground,),
     "set_split_in_steel": (nonmetallic_types,),

@@ -20,6 +20,7 @@ from ductrun.units import Current, Length, Temperature
 
 _MOST_STEPS = 6
 _MOST_DEVICES = 2
+_MOST_SETS = 2
 _FOR_WET_PLACES = (Insulation.THWN_2, Insulation.XHHW_2)
 _FARTHER = (1, 2, 4, 6)  # inches
 
@@ -83,6 +84,26 @@ def _of_size(source: int, loaded: ConductorSize, size: ConductorSize, case: Case
     more = f", and beside them {listing(list(beside))}" if beside else ""
     message = f"Take conductors of {size} instead of {loaded} for {_names(source, case)}{more}."
     return Change(ChangeKind.CONDUCTOR_SIZE, message, edits)
+
+
+def more_sets(found: Finding, case: Case) -> list[Change]:
+    """Pull one more set into a duct that no circuit has, or two."""
+    index = circuit_at(found)
+    if index is None:
+        return []
+    circuit = case.run.circuits[index].placed
+    taken = {duct for one in case.run.circuits for duct in one.placed.ducts}
+    names = [duct.name for duct in case.run.stretches[0].bank.ducts]
+    spare = [name for at, name in enumerate(names) if at not in taken]
+    changes = []
+    for more in range(1, min(len(spare), _MOST_SETS) + 1):
+        ducts = [*(names[at] for at in circuit.ducts), *spare[:more]]
+        named = "duct_count" not in case.body["circuits"][index]
+        edit = Edit(f"/circuits/{index}/ducts", ducts) if named else Edit(f"/circuits/{index}/duct_count", len(ducts))
+        where = f": {listing(ducts)}" if named else ""
+        message = f"Pull {circuit.name} in {len(ducts)} ducts instead of {len(circuit.ducts)}, a set in each{where}."
+        changes.append(Change(ChangeKind.PARALLEL_SETS, message, [edit]))
+    return changes
 
 
 def other_insulation(found: Finding, case: Case) -> list[Change]:

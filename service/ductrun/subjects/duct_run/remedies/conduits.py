@@ -30,8 +30,7 @@ _NAMES = {
     ConduitType.PVC_DB_120: "DB-120",
     ConduitType.PVC_EB_35: "EB-35",
 }
-# the stiffest first: nobody has said what lies on them
-_BURIAL_TYPES = (ConduitType.PVC_DB_120, ConduitType.PVC_DB_100, ConduitType.PVC_DB_60)
+_BURIAL_TYPE = ConduitType.PVC_DB_120  # the stiffest: nobody has said what lies on it
 # from the least stiff
 _STIFFER = (
     ConduitType.PVC_EB_20,
@@ -81,7 +80,7 @@ def other_types(found: Finding, case: Case) -> list[Change]:
 
 def burial_types(found: Finding, case: Case) -> list[Change]:
     """Give duct for direct burial where duct for concrete lies in earth."""
-    return _types(_BURIAL_TYPES, [at for at in _about(found, case) if _present(at, case) & _FOR_CONCRETE], case)
+    return _types([_BURIAL_TYPE], [at for at in _about(found, case) if _present(at, case) & _FOR_CONCRETE], case)
 
 
 def stiffer_types(found: Finding, case: Case) -> list[Change]:

@@ -38,6 +38,7 @@ class ChangeKind(Code):
     SEPARATION = "separation"
     ENCASEMENT = "encasement"
     CONDUCTOR_SIZE = "conductor_size"
+    PARALLEL_SETS = "parallel_sets"
     TRADE_SIZE = "trade_size"
     PULL_POINT = "pull_point"
 

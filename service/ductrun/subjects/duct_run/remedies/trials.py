@@ -44,6 +44,7 @@ _UNTRIED = {
 }
 _NOT_PERMITTED = {"use_not_permitted", "needs_concrete"}
 _CONDITION = "use_under_condition"
+_UNDER_CONDITION = " It is permitted under a condition, which its answer names: use_under_condition."
 _ORDER = {kind: place for place, kind in enumerate(ChangeKind)}
 
 
@@ -81,6 +82,7 @@ def find_remedies(body: Any, run: DuctRun, sheet: Worksheet) -> Remedies:
     ladders = ladders_of(Case(body, run, sheet.tell, violations))
     tried: dict[bytes, _Tried] = {}
     against: dict[_Key, set[bytes]] = {_key(found): set() for found in violations}
+    asked_by: dict[bytes, set[int]] = {}
     done: set[int] = set()
     cut_short = False
     for number, change in _in_turn(ladders):
@@ -92,12 +94,13 @@ def find_remedies(body: Any, run: DuctRun, sheet: Worksheet) -> Remedies:
                 cut_short = True
                 break
             tried[key] = _try(change, body, violations, sheet)
+        asked_by.setdefault(key, set()).add(number)
         for found in violations:
             if _is_meant(found, ladders[number]):
                 against[_key(found)].add(key)
         if not tried[key].under_condition and any(_is_meant(found, ladders[number]) for found in tried[key].removed):
             done.add(number)
-    told, whole = _told(tried.values())
+    told, whole = _told(_worth_telling(tried, asked_by, done))
     cut_short = cut_short or not whole
     acted = {_key(found) for found in violations if any(_is_meant(found, ladder) for ladder in ladders)}
     vain = {key: _Vain([tried[one] for one in sorted(changes)], key in acted) for key, changes in against.items()}
@@ -174,13 +177,26 @@ def _key(found: Finding | RemovedViolation) -> _Key:
     return found.code, "" if found.pointer is UNSET else found.pointer
 
 
+def _worth_telling(tried: dict[bytes, _Tried], asked_by: dict[bytes, set[int]], done: set[int]) -> Iterator[_Tried]:
+    """Give what removes a violation; what is permitted under a condition where no other of its ladder is permitted
+    without, and of several of a kind the smallest.
+    """
+    conditions = set()
+    for key, one in tried.items():
+        alike = one.change.kind, tuple(map(_key, one.removed))
+        if one.under_condition and (asked_by[key] & done or alike in conditions):
+            continue
+        if one.under_condition:
+            conditions.add(alike)
+        if one.removed:
+            yield one
+
+
 def _told(tried: Iterable[_Tried]) -> tuple[list[Remedy], bool]:
     """Tell the best remedies, as many as may be and as their runs have room; say whether these are all."""
-    found = [one for one in tried if one.removed]
-    firm = {(one.change.kind, one.left) for one in found if not one.under_condition}
-    found = [one for one in found if not one.under_condition or (one.change.kind, one.left) not in firm]
-    found.sort(
-        key=lambda one: (one.left, one.verdict is not Verdict.COMPLIES, one.under_condition, _ORDER[one.change.kind])
+    found = sorted(
+        tried,
+        key=lambda one: (one.left, one.verdict is not Verdict.COMPLIES, one.under_condition, _ORDER[one.change.kind]),
     )
     told: list[Remedy] = []
     size = 0
@@ -196,7 +212,7 @@ def _remedy(one: _Tried) -> Remedy:
     assert one.verdict is not None  # noqa: S101  (a run that broke a limit is held against it)
     return Remedy(
         one.change.kind,
-        one.change.message,
+        f"{one.change.message}{_UNDER_CONDITION if one.under_condition else ''}",
         Raw(one.run),
         pointers_of(one.change.edits),
         one.verdict,
