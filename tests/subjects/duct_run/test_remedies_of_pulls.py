@@ -8,9 +8,10 @@ import pytest
 from ductrun.subjects.duct_run.remedies.cutting import Cut, Divided
 
 from tests.asking import ask, codes, quantity
-from tests.subjects.duct_run.remedied import LANDING, altered, by_kind, remedied, set_in
+from tests.subjects.duct_run.remedied import LANDING, altered, by_kind, remedied, set_in, violations
 from tests.subjects.duct_run.runs import (
     BORE,
+    KILN,
     MANHOLES,
     POLE,
     buried,
@@ -147,3 +148,16 @@ def test_pointers_of_a_divided_run_are_led_back_to_the_run_given() -> None:
         ("#/stretches/5/sections/4", "#/stretches/3/sections/4"),
     ):
         assert origin(pointer) == given_
+
+
+def test_where_the_better_end_changes_the_brake_goes_with_it() -> None:
+    # with 10 lbf the pull is told from the end at which it breaks a bend's limit, 818 lbf/ft; with 33.3 lbf the reel
+    # holds at the other end, and the brake is taken to the next 50 lbf
+    weak = altered(KILN, lambda run: run["pulling"].update(brake_limit=quantity(10, "lbf")))
+    before = ask("duct-run", weak)
+    assert [code for code, _ in violations(before)] == ["sidewall_pressure_exceeded"]
+    one = by_kind(weak)["brake_limit"]
+    assert set_in(one) == {"#/pulling/brake_limit": quantity(50, "lbf")}
+    assert one["verdict"] == "complies"
+    ends = [each["result"]["circuits"][0]["pulls"][0]["direction"] for each in (before, ask("duct-run", one["run"]))]
+    assert ends[0] != ends[1]

@@ -235,6 +235,10 @@ def _why(key: _Key, vain: _Vain, cut_short: bool) -> str:
     more = " More was left untried or untold." if cut_short else ""
     if not vain.tried:
         return _UNTRIED[cut_short and vain.acted, vain.acted or key[0] in KNOWN]
+    if any(key in map(_key, one.removed) for one in vain.tried):
+        return (
+            "A change was found that removes it, and is left out here for its length. Mend the others, and ask again."
+        )
     kinds = listing([kind.replace("_", " ") for kind in dict.fromkeys(one.change.kind for one in vain.tried)])
     count = (
         "The one change tried does not remove it"
