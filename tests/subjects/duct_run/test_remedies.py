@@ -7,7 +7,9 @@ import json
 from random import Random
 from typing import Any
 
+import pytest
 from ductrun.http.problems import ProblemRaised
+from ductrun.subjects.duct_run.remedies import trials
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from tools.asking import post
@@ -147,7 +149,7 @@ def test_duct_for_concrete_that_lies_in_earth_is_taken_for_another_everywhere() 
     assert one["verdict"] == "complies"
 
 
-def test_no_more_than_fifty_runs_are_tried_and_the_answer_says_so() -> None:
+def test_no_more_than_fifty_runs_are_tried_and_the_answer_says_so(monkeypatch: pytest.MonkeyPatch) -> None:
     # five pulls, each of seven straights with six bends, of which nothing keeps 1 lbf/ft of sidewall pressure
     def hopeless(run: dict[str, Any]) -> None:
         bend = level_bend(30, 3)
@@ -164,6 +166,9 @@ def test_no_more_than_fifty_runs_are_tried_and_the_answer_says_so() -> None:
     told = remedied(altered(POLE, hopeless))
     assert (told["trial_count"], told["cut_short"]) == (50, True)
     assert remedied(altered(POLE, hopeless)) == told, "the same request gets the same remedies"
+    # five stretches of thirteen sections are 65 sections a trial: three trials take 195 of 200
+    monkeypatch.setattr(trials, "MOST_SECTIONS", 200)
+    assert remedied(altered(POLE, hopeless))["trial_count"] == 3, "a long run is tried less often"
 
 
 def test_a_run_and_what_holds_runs_may_be_asked_for_remedies_and_nothing_else() -> None:

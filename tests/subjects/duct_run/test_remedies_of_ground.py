@@ -99,5 +99,5 @@ def test_runs_that_take_more_than_their_room_are_cut_and_the_answer_says_so(monk
     assert cut["found"] == whole["found"][:1], "one run of some 2,000 bytes has room in 3,000"
     assert cut["cut_short"] is True
     assert [one["message"] for one in cut["not_found"]] == [
-        "A change was found that removes it, and is left out here for its length. Mend the others, and ask again."
+        "A change was found that removes it, and is left out: the answer is full. Mend what is told, and ask again."
     ]

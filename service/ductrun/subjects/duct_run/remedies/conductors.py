@@ -124,10 +124,20 @@ def other_insulation(found: Finding, case: Case) -> list[Change]:
     ]
 
 
+def _of_load(name: str, found: Finding, case: Case) -> tuple[str, dict[str, Any] | None]:
+    """Give the path of a member of the load of the circuit found, its own or that of the one whose cables it has, and
+    the quantity given there.
+    """
+    index = circuit_at(found)
+    if index is not None and "load" not in case.body["circuits"][index]:
+        index = _source(found, case)
+    path = f"/circuits/{index}/load/{name}"
+    return path, None if index is None else member(case.body, path)
+
+
 def rated_lower(found: Finding, case: Case) -> list[Change]:
     """Let conductors become no hotter than their marking bears."""
-    path = place_of(found)[1:]
-    given = member(case.body, path)
+    path, given = _of_load("conductor_temperature", found, case)
     if given is None or found.limit is UNSET:
         return []
     unit = Temperature.parse(given["value"], given["unit"]).unit
@@ -138,8 +148,7 @@ def rated_lower(found: Finding, case: Case) -> list[Change]:
 
 def other_device(found: Finding, case: Case) -> list[Change]:
     """Take the largest device that protects the conductors."""
-    path = place_of(found)[1:]
-    given = member(case.body, path)
+    path, given = _of_load("overcurrent_device", found, case)
     if given is None or found.limit is UNSET:
         return []
     unit = Current.parse(given["value"], given["unit"]).unit
@@ -148,8 +157,7 @@ def other_device(found: Finding, case: Case) -> list[Change]:
 
 def larger_device(found: Finding, case: Case) -> list[Change]:
     """Take the next standard devices that bear the load; whether the conductors bear them too, the trial says."""
-    path = f"{place_of(found)[1:].rpartition('/')[0]}/overcurrent_device"
-    given = member(case.body, path)
+    path, given = _of_load("overcurrent_device", found, case)
     if given is None or found.actual is UNSET:
         return []
     load, unit = si(found.actual, Current), Current.parse(given["value"], given["unit"]).unit

@@ -10,6 +10,7 @@ from ductrun.kit.choices import Verdict
 from ductrun.units import Code
 
 MOST_TRIALS = 50
+MOST_SECTIONS = 5_000  # of all runs that are tried together: a trial takes as long as its run
 MOST_REMEDIES = 20
 MOST_CHANGED = 500
 MOST_BYTES = 4 * 1_048_576  # of all changed runs of an answer together
@@ -92,11 +93,17 @@ class Remedies(Struct, frozen=True, gc=False):
         list[UnremediedViolation],
         Meta(description="Violations that none of them removes, each with why.", max_length=_MOST_VIOLATIONS),
     ]
-    trial_count: Annotated[int, Meta(description=f"How many changed runs were tried; {MOST_TRIALS} at most.")]
+    trial_count: Annotated[
+        int,
+        Meta(
+            description=f"How many changed runs were tried: {MOST_TRIALS} at most, and fewer of a run of more than "
+            f"{MOST_SECTIONS // MOST_TRIALS} sections, {MOST_SECTIONS:,} in all."
+        ),
+    ]
     cut_short: Annotated[
         bool,
         Meta(
-            description=f"Whether there is more than is told: {MOST_TRIALS} runs were tried and changes left, more "
+            description="Whether there is more than is told: as many runs were tried as may be and changes left, more "
             f"than {MOST_REMEDIES} were found, or their runs take more than {MOST_BYTES // 1_048_576} MiB together."
         ),
     ]

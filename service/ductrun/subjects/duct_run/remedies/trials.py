@@ -25,6 +25,7 @@ from ductrun.subjects.duct_run.remedies.remedies import (
     MOST_BYTES,
     MOST_CHANGED,
     MOST_REMEDIES,
+    MOST_SECTIONS,
     MOST_TRIALS,
     ChangeKind,
     Remedies,
@@ -38,7 +39,7 @@ _encode: Callable[[Any], bytes] = json.Encoder().encode
 _Key = tuple[str, str]  # code and pointer
 # why nothing was tried: whether its turn did not come, and whether something is known that acts on its code
 _UNTRIED = {
-    (True, True): f"Not tried: {MOST_TRIALS} changes were tried against others before. Mend those, and ask again.",
+    (True, True): "Not tried: changes against others took all trials. Mend what is told, and ask again.",
     (False, True): "Not tried: what could be changed against it is not given in this run, or not on file.",
     (False, False): "Not tried: no one change is known against it. Do what the finding says.",
 }
@@ -84,13 +85,13 @@ def find_remedies(body: Any, run: DuctRun, sheet: Worksheet) -> Remedies:
     against: dict[_Key, set[bytes]] = {_key(found): set() for found in violations}
     asked_by: dict[bytes, set[int]] = {}
     done: set[int] = set()
-    cut_short = False
+    cut_short, most = False, _most_trials(run)
     for number, change in _in_turn(ladders):
         if number in done:
             continue
         key = _encode(change.edits)
         if key not in tried:
-            if len(tried) == MOST_TRIALS:
+            if len(tried) == most:
                 cut_short = True
                 break
             tried[key] = _try(change, body, violations, sheet)
@@ -105,6 +106,12 @@ def find_remedies(body: Any, run: DuctRun, sheet: Worksheet) -> Remedies:
     acted = {_key(found) for found in violations if any(_is_meant(found, ladder) for ladder in ladders)}
     vain = {key: _Vain([tried[one] for one in sorted(changes)], key in acted) for key, changes in against.items()}
     return Remedies(told, _unremedied(told, vain, cut_short), len(tried), cut_short)
+
+
+def _most_trials(run: DuctRun) -> int:
+    """Give how many runs are tried: as many as may be, fewer of a long one, at least one."""
+    sections = sum(len(stretch.laid.sections) for stretch in run.stretches)
+    return max(min(MOST_TRIALS, MOST_SECTIONS // sections), 1)
 
 
 def _in_turn(ladders: list[Ladder]) -> Iterator[tuple[int, Change]]:
