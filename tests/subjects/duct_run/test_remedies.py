@@ -166,8 +166,8 @@ def test_no_more_than_fifty_runs_are_tried_and_the_answer_says_so(monkeypatch: p
     told = remedied(altered(POLE, hopeless))
     assert (told["trial_count"], told["cut_short"]) == (50, True)
     assert remedied(altered(POLE, hopeless)) == told, "the same request gets the same remedies"
-    # five stretches of thirteen sections are 65 sections a trial: three trials take 195 of 200
-    monkeypatch.setattr(trials, "MOST_SECTIONS", 200)
+    # five stretches of thirteen sections, 65 and so one stretch more: three trials take 18 of 20
+    monkeypatch.setattr(trials, "MOST_STRETCHES", 20)
     assert remedied(altered(POLE, hopeless))["trial_count"] == 3, "a long run is tried less often"
 
 

@@ -25,8 +25,9 @@ from ductrun.subjects.duct_run.remedies.remedies import (
     MOST_BYTES,
     MOST_CHANGED,
     MOST_REMEDIES,
-    MOST_SECTIONS,
+    MOST_STRETCHES,
     MOST_TRIALS,
+    SECTIONS_A_STRETCH,
     ChangeKind,
     Remedies,
     Remedy,
@@ -111,7 +112,8 @@ def find_remedies(body: Any, run: DuctRun, sheet: Worksheet) -> Remedies:
 def _most_trials(run: DuctRun) -> int:
     """Give how many runs are tried: as many as may be, fewer of a long one, at least one."""
     sections = sum(len(stretch.laid.sections) for stretch in run.stretches)
-    return max(min(MOST_TRIALS, MOST_SECTIONS // sections), 1)
+    stretches = len(run.stretches) + sections // SECTIONS_A_STRETCH
+    return max(min(MOST_TRIALS, MOST_STRETCHES // stretches), 1)
 
 
 def _in_turn(ladders: list[Ladder]) -> Iterator[tuple[int, Change]]:
