@@ -11,14 +11,15 @@ import pytest
 from ductrun.http.problems import ProblemRaised
 from ductrun.subjects.duct_run.remedies import trials
 from hypothesis import given, settings
-from hypothesis import strategies as st
 from tools.asking import post
 
 from tests.asking import EXAMPLES, ask, problem, quantity
+from tests.properties.requests import RANDOMS
 from tests.subjects.duct_run.remedied import LANDING, altered, by_kind, remedied, set_in
 from tests.subjects.duct_run.runs import (
     BORE,
     BRIDGE,
+    KILN,
     MANHOLES,
     POLE,
     buried,
@@ -202,9 +203,9 @@ def test_a_text_that_reads_like_a_null_is_a_text() -> None:
 
 
 @settings(max_examples=25, deadline=None)
-@given(random=st.randoms(use_true_random=False))
+@given(random=RANDOMS)
 def test_a_remedy_sent_again_removes_what_it_says(random: Random) -> None:
-    run = altered(random.choice([LANDING, POLE, MANHOLES, BORE, BRIDGE]), lambda run: _worsen(run, random))
+    run = altered(random.choice([LANDING, POLE, MANHOLES, BORE, BRIDGE, KILN]), lambda run: _worsen(run, random))
     try:
         remedied(run)
     except ProblemRaised:
@@ -212,7 +213,7 @@ def test_a_remedy_sent_again_removes_what_it_says(random: Random) -> None:
 
 
 def _worsen(run: dict[str, Any], random: Random) -> None:
-    """Make covers shallower, straights longer, bends tighter and cables more, here and there."""
+    """Make covers shallower, straights longer, bends tighter, cables more and loads larger, here and there."""
     for stretch in run["stretches"]:
         cover = stretch["setting"].get("cover")
         if cover is not None and random.random() < 0.3:
@@ -225,3 +226,5 @@ def _worsen(run: dict[str, Any], random: Random) -> None:
     for circuit in run.get("circuits", ()):
         for line in circuit.get("cables", ()):
             line["count"] = min(30, line["count"] * random.choice([1, 1, 2, 5]))
+        if "load" in circuit:
+            circuit["load"] |= {"current": quantity(random.choice([400, 620, 770]), "A"), "limit_percent": 1.4}
