@@ -27,7 +27,7 @@ class AsyncCalls:
         working: bool | None = None,
         assumptions: models.AssumptionPolicy | None = None,
         request: models.RequestBack | None = None,
-        suggestions: bool | None = None,
+        remedies: bool | None = None,
         page: models.Page | None = None,
     ) -> models.DuctRunAnswer: ...
 
@@ -61,7 +61,7 @@ class AsyncCalls:
         working: bool | None = None,
         assumptions: models.AssumptionPolicy | None = None,
         request: models.RequestBack | None = None,
-        suggestions: bool | None = None,
+        remedies: bool | None = None,
         page: models.Page | None = None,
     ) -> models.DuctRunAnswer: ...
 
@@ -826,7 +826,7 @@ class AsyncCalls:
         working: bool | None = None,
         assumptions: models.AssumptionPolicy | None = None,
         request: models.RequestBack | None = None,
-        suggestions: bool | None = None,
+        remedies: bool | None = None,
     ) -> models.BatchAnswer: ...
 
     @overload
@@ -838,7 +838,7 @@ class AsyncCalls:
         working: bool | None = None,
         assumptions: models.AssumptionPolicy | None = None,
         request: models.RequestBack | None = None,
-        suggestions: bool | None = None,
+        remedies: bool | None = None,
     ) -> models.BatchAnswer: ...
 
     async def batch(self, *body: Any, **given: Any) -> Any:

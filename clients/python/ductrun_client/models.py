@@ -7,7 +7,7 @@ Answers may grow: members and texts that this version does not know do not distu
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import TYPE_CHECKING, Any, ClassVar, Final, Literal, TypeAlias
+from typing import TYPE_CHECKING, ClassVar, Final, Literal, TypeAlias
 
 from msgspec import Raw, Struct
 
@@ -247,13 +247,23 @@ if TYPE_CHECKING:
         "brake_limit",
         "end_distance",
         "pigment_percent",
+        "lift_height",
+        "compaction",
         "fitting_travel",
+        "overcurrent_device",
+        "conductor_temperature",
+        "insulation",
+        "grounding_conductor",
         "radius",
+        "box",
         "cover",
         "riser_conduit_type",
         "conduit_type",
         "concrete_cover",
+        "separation",
         "encasement",
+        "conductor_size",
+        "parallel_sets",
         "trade_size",
         "pull_point",
     ]
@@ -263,17 +273,27 @@ CHANGE_KIND_VALUES: Final[tuple[ChangeKind, ...]] = (
     "brake_limit",
     "end_distance",
     "pigment_percent",
+    "lift_height",
+    "compaction",
     "fitting_travel",
+    "overcurrent_device",
+    "conductor_temperature",
+    "insulation",
+    "grounding_conductor",
     "radius",
+    "box",
     "cover",
     "riser_conduit_type",
     "conduit_type",
     "concrete_cover",
+    "separation",
     "encasement",
+    "conductor_size",
+    "parallel_sets",
     "trade_size",
     "pull_point",
 )
-"""What a suggestion changes, the cheapest to build first."""
+"""What a remedy changes, the cheapest to build first."""
 
 if TYPE_CHECKING:
     CircuitConduit: TypeAlias = Literal["pvc", "aluminum", "steel"]
@@ -859,13 +879,6 @@ else:
 PAGE_VALUES: Final[tuple[Page, ...]] = ("sheet", "takeoff", "crew")
 """Pages on which an answer may be read: the calculation sheet, the takeoff, and what the crew
 needs."""
-
-if TYPE_CHECKING:
-    PatchOp: TypeAlias = Literal["add", "replace"]
-else:
-    PatchOp = str
-PATCH_OP_VALUES: Final[tuple[PatchOp, ...]] = ("add", "replace")
-"""Operations of JSON Patch that suggestions use."""
 
 if TYPE_CHECKING:
     PavementKind: TypeAlias = Literal["asphalt", "concrete", "pavers"]
@@ -3354,10 +3367,10 @@ class DuctRunAnswer(Struct, kw_only=True, omit_defaults=True):
 
     result: DuctRunResult
 
+    remedies: Remedies | None = None
+
     request: DuctRunRequest | None = None
     """The request with every default filled in, if asked for."""
-
-    suggestions: Suggestions | None = None
 
     verdict: Verdict | None = None
 
@@ -5546,18 +5559,6 @@ class OtherMethod(Struct, kw_only=True, omit_defaults=True):
     method: AmpacityMethod
 
 
-class PatchOperation(Struct, kw_only=True, omit_defaults=True):
-    """One operation of a JSON Patch (RFC 6902) on the request; what it sets is always an object."""
-
-    op: PatchOp
-
-    path: str
-    """JSON pointer of the member that is set, or of the item that is put in."""
-
-    value: dict[str, Any]
-    """The object that is set there, as a request has it."""
-
-
 class Pavement(Struct, kw_only=True, omit_defaults=True):
     """The pavement that a trench goes through; its top is grade, and it is laid again as thick as
     it was."""
@@ -6669,6 +6670,49 @@ class ReinforcingTakeoff(Struct, kw_only=True, omit_defaults=True):
     """All ties together."""
 
 
+class Remedies(Struct, kw_only=True, omit_defaults=True):
+    """What would make a run comply, each change of one thing verified by running it."""
+
+    cut_short: bool
+    """Whether there is more than is told: as many runs were tried as may be and changes left, more
+    than 20 were found, or their runs take more than 4 MiB together."""
+
+    found: list[Remedy]
+    """Those that comply first, then the cheapest to build."""
+
+    not_found: list[UnremediedViolation]
+    """Violations that none of them removes, each with why."""
+
+    trial_count: int
+    """How many changed runs were tried: 50 at most, and fewer of a run of more than 12 stretches:
+    600 in all, 50 sections counted as one more."""
+
+
+class Remedy(Struct, kw_only=True, omit_defaults=True):
+    """One change that was run: it removes a violation and adds none."""
+
+    change: ChangeKind
+
+    changed: list[str]
+    """JSON pointers into that run of what was set."""
+
+    message: str
+    """What to change, in one sentence."""
+
+    remaining_violation_count: int
+    """Violations that are left then."""
+
+    removed: list[RemovedViolation]
+    """Violations that are gone then."""
+
+    run: DuctRunRequest
+    """The run as it was sent with this one change made: to send, to alter further, or to
+    compare."""
+
+    verdict: Verdict
+    """Of the run so changed."""
+
+
 class RemovedViolation(Struct, kw_only=True, omit_defaults=True):
     """A violation that the changed run has no more."""
 
@@ -7601,40 +7645,6 @@ class StructureJoint(Struct, kw_only=True, omit_defaults=True):
     """Distance from the start of the stretch. From 0 ft to 100000 ft."""
 
 
-class Suggestion(Struct, kw_only=True, omit_defaults=True):
-    """One change that was run: it removes a violation and adds none."""
-
-    change: ChangeKind
-
-    message: str
-    """What to change, in one sentence."""
-
-    patch: list[PatchOperation]
-    """The change of the request, operations in order."""
-
-    remaining_violation_count: int
-    """Violations that are left then."""
-
-    removed: list[RemovedViolation]
-    """Violations that are gone then."""
-
-    verdict: Verdict
-    """Of the run so changed."""
-
-
-class Suggestions(Struct, kw_only=True, omit_defaults=True):
-    """What would make a run comply, each change of one thing verified by running it."""
-
-    bound_met: bool
-    """Whether changes were left untried for that bound."""
-
-    suggestions: list[Suggestion]
-    """Those that comply first, then the cheapest to build."""
-
-    trial_count: int
-    """How many changed runs were tried; 50 at most."""
-
-
 class SupportedConduit(Struct, kw_only=True, omit_defaults=True):
     """A conduit with a rule of support spacing, by type and trade size."""
 
@@ -8400,6 +8410,22 @@ class UnitTable(Struct, kw_only=True, omit_defaults=True):
     rows: list[UnitRow]
 
     tables_version: str
+
+
+class UnremediedViolation(Struct, kw_only=True, omit_defaults=True):
+    """A violation that no remedy told removes."""
+
+    code: str
+    """Its code."""
+
+    message: str
+    """Why there is none: nothing known to try, or tried in vain."""
+
+    trial_count: int
+    """How many changes were tried against it."""
+
+    pointer: str | None = None
+    """Where it is in the request that was sent."""
 
 
 class VerticalBendSection(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="vertical_bend"):
