@@ -11,7 +11,7 @@ CALLS: Final[dict[str, Call]] = {
         "/v1/duct-run",
         models.DuctRunAnswer,
         models.DuctRunRequest,
-        ("units", "working", "assumptions", "request", "remedies", "page"),
+        ("units", "working", "assumptions", "request", "remedies"),
     ),
     "duct_run_compare": Call(
         "POST",

@@ -9,7 +9,7 @@ from typing import Annotated, Any
 from msgspec import UNSET, Meta, Raw, Struct, json, structs
 from pydantic import StringConstraints
 
-from ductrun.http.problems import ProblemError, ProblemRaised, body_of, failure
+from ductrun.http.problems import Fault, ProblemRaised, body_of, failure
 from ductrun.http.refusals import problem_of
 from ductrun.kit import strict_json
 from ductrun.kit.answering import REFUSALS, Answering, Chosen, read_slowly
@@ -120,7 +120,7 @@ def _each_member_once(item: bytes, read: _Item, request: bytes) -> bool:
 
 
 def refused(
-    problem: ProblemRaised, instance: str, named: bytes, errors: list[ProblemError] | None = None
+    problem: ProblemRaised, instance: str, named: bytes, errors: list[Fault] | None = None
 ) -> tuple[int, bytes]:
     """Write what became of an item that has no answer; `named` are the members that say which item it is."""
     written = body_of(problem.kind, problem.detail, instance, errors)
@@ -131,7 +131,7 @@ def refused(
     )
 
 
-def _moved(errors: list[ProblemError] | None, start: str) -> list[ProblemError] | None:
+def _moved(errors: list[Fault] | None, start: str) -> list[Fault] | None:
     """Give faults whose pointers start at what the caller sent."""
     return errors and [
         structs.replace(error, pointer=start + error.pointer[1:]) if error.pointer else error for error in errors

@@ -341,6 +341,18 @@ def test_the_smallest_of_the_boxes_at_hand_is_named_turned_if_need_be() -> None:
     assert codes(none, "violation") == ["no_size_large_enough"]
 
 
+def test_a_box_at_hand_is_judged_by_its_own_dimensions_whatever_else_can_be_had() -> None:
+    """Trade size 3 straight through takes 8 x 3 = 24 in."""
+    straight = box([raceway("left", "3", "a"), raceway("right", "3", "a")], box_sizes=[sides(12, 12, 6)])
+    built = ask("pull-box", straight | {"box": sides(24, 24, 8)})
+    assert built["verdict"] == "complies"
+    assert codes(built, "violation") == []
+    assert "no_size_large_enough" in codes(built, "note")
+    small = straight | {"box": sides(20, 24, 8), "box_sizes": [sides(24, 24, 8)]}
+    assert codes(ask("pull-box", small), "violation") == ["box_too_small"]
+    assert ask("pull-box", straight)["verdict"] == "violates"
+
+
 CORNER = box([raceway("left", "4", "a"), raceway("bottom", "1", "a")])
 
 

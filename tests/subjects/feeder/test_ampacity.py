@@ -277,4 +277,4 @@ def test_what_layers_and_walls_are_made_of_is_assumed_by_its_table() -> None:
 def test_what_always_holds_is_told_once() -> None:
     answer = ask("ampacity", bank([2, 2], *map(circuit, ("1-1", "1-2", "2-1"))))
     told = [one["code"] for one in answer["cautions"]]
-    assert sorted(told) == ["energized_parts", "engineering_supervision", "neutral_without_heat"]
+    assert sorted(told) == ["energized_parts", "engineering_supervision"]

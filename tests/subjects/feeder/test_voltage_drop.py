@@ -96,6 +96,41 @@ def test_sets_in_parallel_share_the_current() -> None:
     assert two["loss"]["value"] == pytest.approx(one["loss"]["value"] / 2)
 
 
+@pytest.mark.parametrize(
+    ("size", "worst"),
+    [
+        ("500 kcmil", 0.8),  # Table 9: 0.027 and 0.039 ohm, 0.027 / 0.04743 = 0.569, under the least that is usual
+        ("1/0 AWG", 0.12 / math.hypot(0.12, 0.044)),  # 0.9389
+        ("12 AWG", 2.0 / math.hypot(2.0, 0.054)),  # 0.9996
+    ],
+)
+def test_without_a_power_factor_the_one_that_loses_the_most_is_taken(size: str, worst: float) -> None:
+    asked = without("power_factor", cable=WIRE | {"size": size}, length=quantity(30, "ft"))
+    answer = ask("voltage-drop", asked)
+    assert assumed(answer)["#/power_factor"] == pytest.approx(worst)
+    lost = answer["result"]["table_drop"]["value"]
+    for other in (0.8, 0.85, 0.9, 0.95, 1.0):
+        assert result("voltage-drop", asked | {"power_factor": other})["table_drop"]["value"] <= lost * (1 + 1e-12)
+
+
+def test_the_smallest_size_without_a_power_factor_loses_the_most_at_its_own() -> None:
+    """k I L = sqrt 3 x 40 A x .3 = 20.78 A.kft, 2 percent are 9.6 V; 6 AWG: 0.49 and 0.051 ohm, together 0.4926.
+
+    10.2 V are too many. At 0.85 6 AWG loses 0.4434 x 20.78 = 9.21 V, and keeps it.
+    """
+    asked = without("power_factor", current=quantity(40, "A"), limit_percent=2)
+    assert result("voltage-drop", asked)["smallest_size"] == "4 AWG"
+    assert result("voltage-drop", asked | {"power_factor": 0.85})["smallest_size"] == "6 AWG"
+
+
+def test_a_load_of_given_power_draws_the_most_at_the_least_power_factor() -> None:
+    """12 kW at 480 V and 0.8: 12,000 / (sqrt 3 x 480 x .8) = 18.04 A."""
+    powered = without("power_factor", "current", power=quantity(12, "kW"), cable=WIRE | {"size": "12 AWG"})
+    answer = ask("voltage-drop", powered)
+    assert assumed(answer)["#/power_factor"] == 0.8
+    assert answer["result"]["current"]["value"] == pytest.approx(18.042, abs=0.001)
+
+
 def test_the_load_may_be_given_as_power() -> None:
     """sqrt 3 x 480 V x 340 A = 282.67 kVA, 240.27 kW at 0.85."""
     kva = math.sqrt(3) * 480 * 340 / 1000

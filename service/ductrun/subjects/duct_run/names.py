@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from typing import NamedTuple
 
 import msgspec
@@ -17,10 +17,11 @@ _MOST_NAMED = 6
 
 
 class About(NamedTuple):
-    """What a finding is about, and where along the run that begins [m]."""
+    """What a finding is about, where along the run that begins [m], and the place in words that is not in its name."""
 
     name: str
     station: float
+    where: str
 
 
 Apart = tuple[Finding, About]  # a finding of one place alone, before alike ones are told together
@@ -29,18 +30,21 @@ Apart = tuple[Finding, About]  # a finding of one place alone, before alike ones
 class Names:
     """Remembers what the findings of a book are about, by when they were found."""
 
-    __slots__ = ("_about", "_book", "_next", "_within")
+    __slots__ = ("_about", "_also", "_book", "_next", "_within")
 
     def __init__(self, book: Book) -> None:
         """Start with a book."""
         self._book = book
         self._about: list[About] = []
-        self._next = About("", 0.0)
+        self._also: dict[int, list[About]] = {}
+        self._next = About("", 0.0, "")
         self._within = [self._next]
 
-    def about(self, name: str, station: float = 0.0) -> Names:
-        """Say what is found within: `with names.about("West approach", 12.0): ...`; within it others may be named."""
-        self._next = About(name, station)
+    def about(self, name: str, station: float = 0.0, where: str = "") -> Names:
+        """Say what is found within: `with names.about("F-21", 12.0, "West approach"): ...`; within it others may be
+        named.
+        """
+        self._next = About(name, station, where)
         return self
 
     def __enter__(self) -> None:
@@ -53,6 +57,16 @@ class Names:
         self._name_found()
         self._within.pop()
 
+    @property
+    def count(self) -> int:
+        """How many findings there are so far."""
+        return len(self._book.findings)
+
+    def repeat(self, found: range) -> None:
+        """Say that what was found before, from one count to another, is also about what is named now."""
+        for index in found:
+            self._also.setdefault(index, []).append(self._within[-1])
+
     def _name_found(self) -> None:
         missing = len(self._book.findings) - len(self._about)
         if missing:
@@ -61,7 +75,9 @@ class Names:
     def write(self) -> list[Apart]:
         """Put the findings of the book together, and give them as they were apart."""
         self._name_found()
-        apart = list(zip(self._book.findings, self._about, strict=True))
+        apart: list[Apart] = []
+        for index, (finding, about) in enumerate(zip(self._book.findings, self._about, strict=True)):
+            apart += [(finding, one) for one in (about, *self._also.get(index, ()))]
         self._book.findings[:] = together(apart)
         return apart
 
@@ -77,9 +93,21 @@ def together(apart: Iterable[Apart]) -> list[Finding]:
 
 
 def _named(finding: Finding, about: list[About]) -> Finding:
-    names = [name for name in dict.fromkeys(one.name for one in about) if name]
+    """Write before a finding what it is about: of one place every name once, and of the same names every place."""
+    names: dict[str, dict[str, None]] = {}
+    for one in about:
+        if one.name:
+            names.setdefault(one.where, {})[one.name] = None
     if not names:
         return finding
-    told = names if len(names) <= _MOST_NAMED else [*names[: _MOST_NAMED - 1], f"{len(names) - _MOST_NAMED + 1} more"]
-    words = listing(told)
+    places: dict[tuple[str, ...], list[str]] = {}
+    for where, there in names.items():
+        places.setdefault(tuple(there), []).append(where)
+    parts = [listing([_listed(there), *([_listed(where)] if where[0] else [])]) for there, where in places.items()]
+    words = "; ".join(parts)
     return msgspec.structs.replace(finding, message=f"{words[0].upper()}{words[1:]}: {finding.message}")
+
+
+def _listed(names: Sequence[str]) -> str:
+    told = names if len(names) <= _MOST_NAMED else [*names[: _MOST_NAMED - 1], f"{len(names) - _MOST_NAMED + 1} more"]
+    return listing(told)

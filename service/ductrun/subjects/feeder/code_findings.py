@@ -7,6 +7,7 @@ from ductrun.kit.choices import Severity
 from ductrun.kit.wording import apart, text_of
 from ductrun.subjects.feeder.checks import WIRE_VOLTAGE, largest_device, over_wire_voltage
 from ductrun.subjects.feeder.choices import WallMaterial
+from ductrun.subjects.feeder.circuits import CircuitLoad
 from ductrun.subjects.feeder.rating import Ampacity, Rated
 from ductrun.subjects.feeder.table_ampacities import LEAST_IN_PARALLEL, too_small_in_parallel
 
@@ -128,14 +129,15 @@ def _check_device(rated: Rated, found: Ampacity) -> None:
     )
 
 
-def _in_metal(rated: Rated, found: Ampacity) -> bool:
+def in_metal(load: CircuitLoad, found: Ampacity) -> bool:
+    """Say whether all ducts of a circuit are of metal."""
     walls = found.solved.question.section.walls
-    return all(walls[duct].material in _METAL for duct in rated.load.ducts)
+    return all(walls[duct].material in _METAL for duct in load.ducts)
 
 
 def _is_ungrounded(rated: Rated, found: Ampacity) -> bool:
     """Say whether building wire in nonmetallic duct has no conductor that grounds its circuit."""
-    return not rated.checked.is_grounded and rated.load.cable.marking is not None and not _in_metal(rated, found)
+    return not rated.checked.is_grounded and rated.load.cable.marking is not None and not in_metal(rated.load, found)
 
 
 def _check_grounding(rated: Rated, found: Ampacity) -> None:

@@ -19,13 +19,13 @@ from ductrun.subjects.feeder.drop_impedance import CONDUIT_MATERIAL, settled_imp
 from ductrun.subjects.feeder.drop_sizes import Case, Wiring, allowed_current, longest_run, smallest, voltage_at_load
 from ductrun.subjects.feeder.impedances import TEMPERATURE, Impedance
 from ductrun.subjects.feeder.loaded_cable import largest_line
+from ductrun.subjects.feeder.power_factor import STATED, settled_power_factor, worst_of
 from ductrun.subjects.feeder.rating import FREQUENCY, SystemFrequency
 from ductrun.subjects.parts.cable_layers import MetalResistance
 from ductrun.subjects.parts.cables import Cable, CableLine
 from ductrun.subjects.parts.choices import ConductorMaterial, ConductorSize
 from ductrun.units import ApparentPower, Power, ResistancePerLength, Temperature, Voltage
 
-POWER_FACTOR = number("feeder.power_factor")
 PARALLEL_COUNT = count("feeder.parallel_count")
 LIMIT = number("feeder.drop_limit_percent")
 TOTAL_LIMIT = number("feeder.total_drop_limit_percent")
@@ -62,7 +62,7 @@ class DroppedLoad(Form):
         default=None,
         description="Of the load, which lags; of direct current there is none.",
         examples=[0.85],
-        json_schema_extra=POWER_FACTOR.stated,
+        json_schema_extra=STATED,
     )
     resistance: Omissible[MetalResistance] = Field(
         default=None,
@@ -193,10 +193,10 @@ def drop(given: Dropping, conductor: DroppedConductor, length: float, sheet: Wor
     system = sheet.settle("system", given.system, SYSTEM)
     _refuse_few_cores(conductor, system)
     direct = system is CircuitSystem.DIRECT_CURRENT
-    power_factor = 1.0 if direct else sheet.settle("power_factor", given.power_factor, POWER_FACTOR)
     sets = sheet.settle("parallel_count", given.parallel_count, PARALLEL_COUNT)
-    current = _current(given, system, power_factor, sheet)
     impedance = settled_impedance(given, conductor, system, sheet)
+    power_factor = 1.0 if direct else settled_power_factor(given, impedance, sheet)
+    current = _current(given, system, power_factor, sheet)
     voltage, loop = given.voltage.si, LOOPS[system]
     at_load = voltage_at_load(voltage, loop, current / sets, impedance, length, power_factor)
     limit = LIMIT.value if given.limit_percent is None else given.limit_percent
@@ -223,6 +223,10 @@ def drop(given: Dropping, conductor: DroppedConductor, length: float, sheet: Wor
         (given.conductor_temperature or TEMPERATURE.value).si,
         1.0 if given.frequency is None else given.frequency.si / FREQUENCY.value.si,
         direct=direct,
+        # told or taken, that of the most loss is that of every size: a request completed is answered as it was
+        power_factor=None
+        if not direct and given.power is None and power_factor == worst_of(impedance)
+        else power_factor,
     )
     return Drop(
         system=system,
@@ -239,7 +243,7 @@ def drop(given: Dropping, conductor: DroppedConductor, length: float, sheet: Wor
         longest=longest if math.isfinite(longest) else None,
         smallest=None
         if given.resistance is not None
-        else smallest(conductor.material, wiring, Case(voltage, loop, current, sets, length, power_factor, limit)),
+        else smallest(conductor.material, wiring, Case(voltage, loop, current, sets, length, limit)),
         table_ampacity=allowed_current(conductor.material, conductor.size, voltage, sets),
     )
 

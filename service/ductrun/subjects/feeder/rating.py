@@ -53,7 +53,7 @@ WallResistivity = Annotated[
 ]
 
 
-class RatingPractice(Form):
+class BankRating(Form):
     """The method a bank is rated by, and what concrete and ducts are to its heat."""
 
     method: Omissible[AmpacityMethod] = Field(
@@ -67,12 +67,6 @@ class RatingPractice(Form):
         description="Thermal resistivity of the concrete.",
         examples=[{"value": 85, "unit": "degC.cm/W"}],
         json_schema_extra=CONCRETE_RESISTIVITY.stated,
-    )
-    frequency: Omissible[SystemFrequency] = Field(
-        default=None,
-        description="Frequency of the alternating current.",
-        examples=[{"value": 60, "unit": "Hz"}],
-        json_schema_extra=FREQUENCY.stated,
     )
     duct_material: Omissible[WallMaterial] = Field(
         default=None,
@@ -94,8 +88,23 @@ class RatingPractice(Form):
     )
 
 
-class PlaceRating(RatingPractice):
-    """The place a bank lies in, and the method it is rated by."""
+class SystemRating(Form):
+    """The current that a bank is rated for."""
+
+    frequency: Omissible[SystemFrequency] = Field(
+        default=None,
+        description="Frequency of the alternating current.",
+        examples=[{"value": 60, "unit": "Hz"}],
+        json_schema_extra=FREQUENCY.stated,
+    )
+
+
+class RatingPractice(BankRating, SystemRating):
+    """The method banks are rated by, at one frequency for all, and what concrete and ducts are to their heat."""
+
+
+class EarthRating(BankRating):
+    """The earth a bank lies in, and the method it is rated by."""
 
     earth_thermal_resistivity: Omissible[GroundResistivity] = Field(
         default=None,
@@ -109,6 +118,10 @@ class PlaceRating(RatingPractice):
         examples=[{"value": 20, "unit": "degC"}],
         json_schema_extra=EARTH_TEMPERATURE.stated,
     )
+
+
+class PlaceRating(EarthRating, SystemRating):
+    """The place a bank lies in, the current in it, and the method it is rated by."""
 
 
 class Rating(PlaceRating):
@@ -169,7 +182,7 @@ class Ampacity(NamedTuple):
 
 
 def section_of(
-    given: RatingPractice, envelope: Envelope, walls: Sequence[DuctWall], cover: float, sheet: Worksheet
+    given: BankRating, envelope: Envelope, walls: Sequence[DuctWall], cover: float, sheet: Worksheet
 ) -> Section:
     """Give the section of a bank under so much earth [m]; `walls` are those of every duct."""
     bank = envelope.bank
@@ -192,7 +205,7 @@ def section_of(
     )
 
 
-def _wall(given: RatingPractice, wall: DuctWall, sheet: Worksheet) -> Wall:
+def _wall(given: BankRating, wall: DuctWall, sheet: Worksheet) -> Wall:
     material = wall.material
     if material is None:
         material = sheet.settle("duct_material", given.duct_material, DUCT_MATERIAL)

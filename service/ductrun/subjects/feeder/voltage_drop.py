@@ -15,9 +15,10 @@ from ductrun.kit.forms import Edition, RunLength
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
 from ductrun.kit.wording import apart, in_percent, text_of
-from ductrun.kit.worksheet import UnanswerableError, Worksheet
+from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.feeder.choices import CircuitSystem
 from ductrun.subjects.feeder.dropping import TOTAL_LIMIT, Drop, Dropping, conductor_of, drop
+from ductrun.subjects.feeder.power_factor import refuse_of_direct_current
 from ductrun.subjects.feeder.table_ampacities import TABLE_VOLTAGE
 from ductrun.subjects.parts.cables import Cable
 from ductrun.subjects.parts.choices import ConductorSize
@@ -51,7 +52,10 @@ class VoltageDropResult(Struct, frozen=True, gc=False, kw_only=True):
     limit_percent: Annotated[float, Meta(description="What it is held against.")]
     smallest_size: Annotated[
         ConductorSize | UnsetType,
-        Meta(description="Within the limit, and carrying the current by the tables at unmarked terminals."),
+        Meta(
+            description="Within the limit, and carrying the current by the tables at unmarked terminals. Where the "
+            "power factor is the one at which the most is lost, each size is held to its own."
+        ),
     ] = UNSET
     longest_length: Annotated[answers.Length | UnsetType, Meta(description="Within the limit, one way.")] = UNSET
 
@@ -59,31 +63,13 @@ class VoltageDropResult(Struct, frozen=True, gc=False, kw_only=True):
 def assess(request: VoltageDropRequest, sheet: Worksheet) -> Drop:
     """Reckon the drop of a request."""
     sheet.follow_edition(request.code_edition)
-    _refuse_of_direct_current(request, sheet)
+    refuse_of_direct_current(request, request.system, sheet)
     conductor = conductor_of(request.cable, sheet.within("cable"))
     found = drop(request, conductor, request.length.si, sheet)
     report(request, found, sheet)
     if sheet.working is not None:
         _show(found, request.length.si, sheet)
     return found
-
-
-def _refuse_of_direct_current(request: VoltageDropRequest, sheet: Worksheet) -> None:
-    """Refuse what direct current does not have: it would be dropped without a word."""
-    if request.system is not CircuitSystem.DIRECT_CURRENT:
-        return
-    faults = [
-        sheet.fault(member, "not_of_direct_current", f"Direct current has no {word}: leave it out.")
-        for member, word, given in (
-            ("power_factor", "power factor", request.power_factor),
-            ("reactance", "reactance", request.reactance),
-            ("frequency", "frequency", request.frequency),
-            ("conduit_material", "loss in its conduit", request.conduit_material),
-        )
-        if given is not None
-    ]
-    if faults:
-        raise UnanswerableError(*faults)
 
 
 def report(given: Dropping, found: Drop, sheet: Worksheet) -> None:

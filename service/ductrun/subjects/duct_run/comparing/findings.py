@@ -12,7 +12,7 @@ from msgspec import UNSET, Meta, Struct, UnsetType
 from ductrun.kit.answers import Finding
 from ductrun.kit.choices import Severity
 from ductrun.subjects.duct_run.assessment import DuctRun
-from ductrun.subjects.duct_run.names import About, Apart, together
+from ductrun.subjects.duct_run.names import Apart, together
 
 _PLACE = 4  # steps of a pointer before those within the run: #/runs/0/run
 _NUMBER = re.compile(r" \d+$")  # of a stretch or a circuit without a name
@@ -21,7 +21,7 @@ _NUMBER = re.compile(r" \d+$")  # of a stretch or a circuit without a name
 class ComparedFinding(Struct, frozen=True, gc=False):
     """A finding that one of two runs has, by its pointer in that run."""
 
-    severity: Severity
+    severity: Annotated[Severity, Meta(description="Violation, caution or note.")]
     code: Annotated[str, Meta(description="What was found, in one stable word for programs.", max_length=100)]
     message: Annotated[str, Meta(description="The sentence for people.")]
     pointer: Annotated[str | UnsetType, Meta(description="JSON pointer of the member it is about.")] = UNSET
@@ -69,7 +69,7 @@ def _place_of(found: Finding, run: DuctRun) -> tuple[str, ...] | None:
 
 def _place(one: _Placed) -> Hashable:
     found, about = one.apart
-    return found.severity, found.code, about.name, one.place
+    return found.severity, found.code, about.name, about.where, one.place
 
 
 def _exactly(one: _Placed) -> Hashable:
@@ -78,12 +78,13 @@ def _exactly(one: _Placed) -> Hashable:
 
 def _sentence(one: _Placed) -> Hashable:
     found, about = one.apart
-    return found.severity, found.code, about.name, found.message
+    return found.severity, found.code, about.name, about.where, found.message
 
 
 def _wherever(one: _Placed) -> Hashable:
     """Know what bears a number for a name by its sentence alone: one more before it moves it on."""
-    return _sentence(one._replace(apart=(one.apart[0], About(_NUMBER.sub("", one.apart[1].name), 0.0))))
+    found, about = one.apart
+    return found.severity, found.code, *(_NUMBER.sub("", name) for name in (about.name, about.where)), found.message
 
 
 def _unmatched(

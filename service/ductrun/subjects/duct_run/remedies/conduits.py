@@ -100,9 +100,10 @@ def nonmetallic_types(found: Finding, case: Case) -> list[Change]:
 def _about(found: Finding, case: Case) -> list[int]:
     """Give the stretches that a finding is about: alike ones are told once, and those of a bank at its place."""
     names = {
-        about.name
+        name
         for one, about in case.run.apart
         if one.code == found.code and one.severity is found.severity and found.message.endswith(one.message)
+        for name in (about.name, about.where)
     }
     named = [at for at, stretch in enumerate(case.run.stretches) if stretch.laid.name in names]
     return named or [at for at in [stretch_at(found)] if at is not None] or list(range(len(case.run.stretches)))

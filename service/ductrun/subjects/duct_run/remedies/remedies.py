@@ -55,7 +55,7 @@ class RemovedViolation(Struct, frozen=True, gc=False):
 class Remedy(Struct, frozen=True, gc=False):
     """One change that was run: it removes a violation and adds none."""
 
-    change: ChangeKind
+    change: Annotated[ChangeKind, Meta(description="What kind of change it is.")]
     message: Annotated[str, Meta(description="What to change, in one sentence.")]
     run: Annotated[
         Any,

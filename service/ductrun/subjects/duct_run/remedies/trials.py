@@ -246,7 +246,7 @@ def _why(key: _Key, vain: _Vain, cut_short: bool) -> str:
         return _UNTRIED[cut_short and vain.acted, vain.acted or key[0] in KNOWN]
     if any(key in map(_key, one.removed) for one in vain.tried):
         return (
-            "A change was found that removes it, and is left out here for its length. Mend the others, and ask again."
+            "A change was found that removes it, and is left out: the answer is full. Mend what is told, and ask again."
         )
     kinds = listing([kind.replace("_", " ") for kind in dict.fromkeys(one.change.kind for one in vain.tried)])
     count = (
