@@ -228,7 +228,7 @@ def test_a_set_of_texts_says_in_words_whether_answers_may_bring_others() -> None
 def test_a_query_parameter_says_with_which_forms_of_the_answer_it_is_taken() -> None:
     run, cover = ({one["name"]: one for one in _asked(path)} for path in ("/v1/duct-run", "/v1/cover"))
     assert run["page"]["x-media-types"] == ["text/html"]
-    assert run["request"]["x-media-types"] == run["suggestions"]["x-media-types"] == ["application/json"]
+    assert run["request"]["x-media-types"] == run["remedies"]["x-media-types"] == ["application/json"]
     assert run["working"]["x-media-types"] == ["application/json", "text/html"]
     assert "x-media-types" not in run["units"]
     assert "x-media-types" not in cover["working"]
