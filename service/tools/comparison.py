@@ -15,6 +15,7 @@ from typing import Any, NamedTuple
 Node = dict[str, Any]
 _AT_LEAST = ("minimum", "minItems", "minLength", "exclusiveMinimum")
 _AT_MOST = ("maximum", "maxItems", "maxLength", "exclusiveMaximum")
+_CHANGED_RUN = "Remedy.run"
 
 
 class Break(NamedTuple):
@@ -127,7 +128,8 @@ class Comparison:
         for name, schema in before.items():
             if name not in after:
                 yield Break(f"{place}.{name}", "is gone")
-            elif asked or name != "request":  # a request that comes back holds what was sent
+            elif asked or (name != "request" and f"{place}.{name}" != _CHANGED_RUN):
+                # a request that comes back holds what was sent, and so does a remedy but for what it sets
                 yield from self._schema(f"{place}.{name}", schema, after[name], asked=asked)
         if asked:
             yield from (Break(f"{place}.{name}", "must be given now") for name in sorted(needs - needed))

@@ -93,6 +93,22 @@ def test_a_request_is_written_in_types(client: Client) -> None:
     assert answer.assumptions[0].pointers[0] == "#/code_edition"
 
 
+def test_the_run_of_a_remedy_is_typed_and_is_sent_as_it_came(client: Client) -> None:
+    shallow = msgspec.convert(EXAMPLES["duct-run"], models.DuctRunRequest)
+    setting = shallow.stretches[0].setting
+    assert isinstance(setting, models.EncasedSetting)
+    setting.cover = models.Length(6, "in")
+    answer = client.duct_run(shallow, remedies=True)
+    assert answer.remedies is not None
+    [one] = [one for one in answer.remedies.found if one.change == "cover"]
+    deeper = one.run.stretches[0].setting
+    assert isinstance(deeper, models.EncasedSetting)
+    assert deeper.cover == models.Length(21, "in"), "3 in of concrete make the 24 in"
+    again = client.duct_run(one.run)
+    assert again.verdict == one.verdict
+    assert "too_shallow" not in {found.code for found in again.findings}
+
+
 @dataclass
 class Duct:
     kind: str

@@ -168,6 +168,7 @@ def test_everything_has_one_type_that_a_generator_can_name() -> None:
         assert len({"type", "$ref", "oneOf"} & set(schema)) == 1, schema
         assert not {"anyOf", "allOf", "not"} & set(schema), schema
         assert isinstance(schema.get("type", ""), str), schema
+        assert schema.get("type") != "object" or schema.get("properties"), "members of any kind are no type"
     assert '"anyOf"' not in CONTRACT.read_text(encoding="utf-8")
 
 
@@ -227,7 +228,7 @@ def test_a_set_of_texts_says_in_words_whether_answers_may_bring_others() -> None
 def test_a_query_parameter_says_with_which_forms_of_the_answer_it_is_taken() -> None:
     run, cover = ({one["name"]: one for one in _asked(path)} for path in ("/v1/duct-run", "/v1/cover"))
     assert run["page"]["x-media-types"] == ["text/html"]
-    assert run["request"]["x-media-types"] == run["suggestions"]["x-media-types"] == ["application/json"]
+    assert run["request"]["x-media-types"] == run["remedies"]["x-media-types"] == ["application/json"]
     assert run["working"]["x-media-types"] == ["application/json", "text/html"]
     assert "x-media-types" not in run["units"]
     assert "x-media-types" not in cover["working"]

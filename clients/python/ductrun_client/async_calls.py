@@ -30,7 +30,7 @@ class AsyncCalls:
         working: bool | None = None,
         assumptions: models.AssumptionPolicy | None = None,
         request: models.RequestBack | None = None,
-        suggestions: bool | None = None,
+        remedies: bool | None = None,
     ) -> models.DuctRunAnswer: ...
 
     @overload
@@ -63,7 +63,7 @@ class AsyncCalls:
         working: bool | None = None,
         assumptions: models.AssumptionPolicy | None = None,
         request: models.RequestBack | None = None,
-        suggestions: bool | None = None,
+        remedies: bool | None = None,
     ) -> models.DuctRunAnswer: ...
 
     async def duct_run(self, *body: Any, **given: Any) -> Any:
@@ -827,7 +827,7 @@ class AsyncCalls:
         working: bool | None = None,
         assumptions: models.AssumptionPolicy | None = None,
         request: models.RequestBack | None = None,
-        suggestions: bool | None = None,
+        remedies: bool | None = None,
     ) -> models.BatchAnswer: ...
 
     @overload
@@ -839,7 +839,7 @@ class AsyncCalls:
         working: bool | None = None,
         assumptions: models.AssumptionPolicy | None = None,
         request: models.RequestBack | None = None,
-        suggestions: bool | None = None,
+        remedies: bool | None = None,
     ) -> models.BatchAnswer: ...
 
     async def batch(self, *body: Any, **given: Any) -> Any:

@@ -77,7 +77,7 @@ class Client(Calls):
         working: bool | None = None,
         assumptions: models.AssumptionPolicy | None = None,
         request: models.RequestBack | None = None,
-        suggestions: bool | None = None,
+        remedies: bool | None = None,
     ) -> Iterator[StreamItem]:
         """Ask any number of questions and give each answer in order, taking no more `items` than are being asked.
 
@@ -89,7 +89,7 @@ class Client(Calls):
                 "working": working,
                 "assumptions": assumptions,
                 "request": request,
-                "suggestions": suggestions,
+                "remedies": remedies,
             }
         )
         for item in items:
@@ -162,7 +162,7 @@ class AsyncClient(AsyncCalls):
         working: bool | None = None,
         assumptions: models.AssumptionPolicy | None = None,
         request: models.RequestBack | None = None,
-        suggestions: bool | None = None,
+        remedies: bool | None = None,
     ) -> AsyncIterator[StreamItem]:
         """Ask any number of questions and give each answer in order, taking no more `items` than are being asked.
 
@@ -174,7 +174,7 @@ class AsyncClient(AsyncCalls):
                 "working": working,
                 "assumptions": assumptions,
                 "request": request,
-                "suggestions": suggestions,
+                "remedies": remedies,
             }
         )
         async for item in _each(items):

@@ -7,7 +7,7 @@ Answers may grow: members and texts that this version does not know do not distu
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import TYPE_CHECKING, Any, ClassVar, Final, Literal, TypeAlias
+from typing import TYPE_CHECKING, ClassVar, Final, Literal, TypeAlias
 
 from msgspec import Raw, Struct
 
@@ -248,13 +248,23 @@ if TYPE_CHECKING:
         "brake_limit",
         "end_distance",
         "pigment_percent",
+        "lift_height",
+        "compaction",
         "fitting_travel",
+        "overcurrent_device",
+        "conductor_temperature",
+        "insulation",
+        "grounding_conductor",
         "radius",
+        "box",
         "cover",
         "riser_conduit_type",
         "conduit_type",
         "concrete_cover",
+        "separation",
         "encasement",
+        "conductor_size",
+        "parallel_sets",
         "trade_size",
         "pull_point",
     ]
@@ -264,17 +274,27 @@ CHANGE_KIND_VALUES: Final[tuple[ChangeKind, ...]] = (
     "brake_limit",
     "end_distance",
     "pigment_percent",
+    "lift_height",
+    "compaction",
     "fitting_travel",
+    "overcurrent_device",
+    "conductor_temperature",
+    "insulation",
+    "grounding_conductor",
     "radius",
+    "box",
     "cover",
     "riser_conduit_type",
     "conduit_type",
     "concrete_cover",
+    "separation",
     "encasement",
+    "conductor_size",
+    "parallel_sets",
     "trade_size",
     "pull_point",
 )
-"""What a suggestion changes, the cheapest to build first. Answers may bring others."""
+"""What a remedy changes, the cheapest to build first. Answers may bring others."""
 
 if TYPE_CHECKING:
     CircuitConduit: TypeAlias = Literal["pvc", "aluminum", "steel"]
@@ -863,13 +883,6 @@ else:
 PAGE_VALUES: Final[tuple[Page, ...]] = ("sheet", "takeoff", "crew")
 """Pages on which an answer may be read: the calculation sheet, the takeoff, and what the crew
 needs."""
-
-if TYPE_CHECKING:
-    PatchOp: TypeAlias = Literal["add", "replace"]
-else:
-    PatchOp = str
-PATCH_OP_VALUES: Final[tuple[PatchOp, ...]] = ("add", "replace")
-"""Operations of JSON Patch that suggestions use. Answers may bring others."""
 
 if TYPE_CHECKING:
     PavementKind: TypeAlias = Literal["asphalt", "concrete", "pavers"]
@@ -3491,11 +3504,11 @@ class DuctRunAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults
     result: DuctRunResult
     """What was calculated."""
 
+    remedies: Remedies | None = None
+    """What would keep the limits it breaks, each tried, if asked for."""
+
     request: DuctRunRequest | None = None
     """The request with every default filled in, if asked for."""
-
-    suggestions: Suggestions | None = None
-    """Changes of the request that were tried and keep its limits, if asked for."""
 
     verdict: Verdict | None = None
     """What the answer says of its limits; absent where nothing was held against one."""
@@ -5900,19 +5913,6 @@ class OtherMethod(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=T
     """The method."""
 
 
-class PatchOperation(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
-    """One operation of a JSON Patch (RFC 6902) on the request; what it sets is always an object."""
-
-    op: PatchOp
-    """Whether the object is put in or takes the place of another."""
-
-    path: str
-    """JSON pointer of the member that is set, or of the item that is put in."""
-
-    value: dict[str, Any]
-    """The object that is set there, as a request has it."""
-
-
 class Pavement(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The pavement that a trench goes through; its top is grade, and it is laid again as thick as
     it was."""
@@ -7038,6 +7038,50 @@ class ReinforcingTakeoff(Struct, kw_only=True, omit_defaults=True, repr_omit_def
     """All ties together."""
 
 
+class Remedies(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
+    """What would make a run comply, each change of one thing verified by running it."""
+
+    cut_short: bool
+    """Whether there is more than is told: as many runs were tried as may be and changes left, more
+    than 20 were found, or their runs take more than 4 MiB together."""
+
+    found: list[Remedy]
+    """Those that comply first, then the cheapest to build."""
+
+    not_found: list[UnremediedViolation]
+    """Violations that none of them removes, each with why."""
+
+    trial_count: int
+    """How many changed runs were tried: 50 at most, and fewer of a run of more than 12 stretches:
+    600 in all, 50 sections counted as one more."""
+
+
+class Remedy(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
+    """One change that was run: it removes a violation and adds none."""
+
+    change: ChangeKind
+    """What kind of change it is."""
+
+    changed: list[str]
+    """JSON pointers into that run of what was set."""
+
+    message: str
+    """What to change, in one sentence."""
+
+    remaining_violation_count: int
+    """Violations that are left then."""
+
+    removed: list[RemovedViolation]
+    """Violations that are gone then."""
+
+    run: DuctRunRequest
+    """The run as it was sent with this one change made: to send, to alter further, or to
+    compare."""
+
+    verdict: Verdict
+    """Of the run so changed."""
+
+
 class RemovedViolation(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A violation that the changed run has no more."""
 
@@ -8027,41 +8071,6 @@ class StructureJoint(Struct, kw_only=True, omit_defaults=True, repr_omit_default
     """Distance from the start of the stretch. From 0 ft to 100000 ft."""
 
 
-class Suggestion(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
-    """One change that was run: it removes a violation and adds none."""
-
-    change: ChangeKind
-    """What kind of change it is."""
-
-    message: str
-    """What to change, in one sentence."""
-
-    patch: list[PatchOperation]
-    """The change of the request, operations in order."""
-
-    remaining_violation_count: int
-    """Violations that are left then."""
-
-    removed: list[RemovedViolation]
-    """Violations that are gone then."""
-
-    verdict: Verdict
-    """Of the run so changed."""
-
-
-class Suggestions(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
-    """What would make a run comply, each change of one thing verified by running it."""
-
-    bound_met: bool
-    """Whether changes were left untried for that bound."""
-
-    suggestions: list[Suggestion]
-    """Those that comply first, then the cheapest to build."""
-
-    trial_count: int
-    """How many changed runs were tried; 50 at most."""
-
-
 class SupportedConduit(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A conduit with a rule of support spacing, by type and trade size."""
 
@@ -8882,6 +8891,22 @@ class UnitTable(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=Tru
 
     tables_version: str
     """Hash of all reference tables."""
+
+
+class UnremediedViolation(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
+    """A violation that no remedy told removes."""
+
+    code: str
+    """Its code."""
+
+    message: str
+    """Why there is none: nothing known to try, or tried in vain."""
+
+    trial_count: int
+    """How many changes were tried against it."""
+
+    pointer: str | None = None
+    """Where it is in the request that was sent."""
 
 
 class VerticalBendSection(

@@ -11,7 +11,7 @@ CALLS: Final[dict[str, Call]] = {
         "/v1/duct-run",
         models.DuctRunAnswer,
         models.DuctRunRequest,
-        ("units", "working", "assumptions", "request", "suggestions"),
+        ("units", "working", "assumptions", "request", "remedies"),
     ),
     "duct_run_compare": Call(
         "POST",
@@ -135,7 +135,7 @@ CALLS: Final[dict[str, Call]] = {
         "/v1/batch",
         models.BatchAnswer,
         models.BatchRequest,
-        ("units", "working", "assumptions", "request", "suggestions"),
+        ("units", "working", "assumptions", "request", "remedies"),
     ),
     "list_conduits": Call("GET", "/v1/tables/conduits", models.ConduitTable, None, ("type", "trade_size", "units")),
     "list_conductors": Call(

@@ -29,10 +29,10 @@ export interface SuggestingOptions extends Options {
   /** Whether the answer gives the request back, completed. */
   request?: models.RequestBack;
   /**
-   * Whether to add, where a limit is broken, changes of the request that were tried and keep it; where a
-   * calculation can suggest.
+   * Whether to add, where a limit is broken, what would keep it: the request changed in one thing, and tried; of
+   * a whole run alone.
    */
-  suggestions?: boolean;
+  remedies?: boolean;
 }
 
 export interface DocumentOptions extends Options {

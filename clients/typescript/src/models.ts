@@ -646,8 +646,8 @@ export interface Caution {
   message: string;
 }
 
-export const CHANGE_KIND_VALUES = ["brake_limit", "end_distance", "pigment_percent", "fitting_travel", "radius", "cover", "riser_conduit_type", "conduit_type", "concrete_cover", "encasement", "trade_size", "pull_point"] as const;
-/** What a suggestion changes, the cheapest to build first. Answers may bring others. */
+export const CHANGE_KIND_VALUES = ["brake_limit", "end_distance", "pigment_percent", "lift_height", "compaction", "fitting_travel", "overcurrent_device", "conductor_temperature", "insulation", "grounding_conductor", "radius", "box", "cover", "riser_conduit_type", "conduit_type", "concrete_cover", "separation", "encasement", "conductor_size", "parallel_sets", "trade_size", "pull_point"] as const;
+/** What a remedy changes, the cheapest to build first. Answers may bring others. */
 export type ChangeKind = (typeof CHANGE_KIND_VALUES)[number] | (string & {});
 
 /** Alike cables in one or several ducts. */
@@ -1611,10 +1611,10 @@ export interface DuctRunAnswer {
   notice: string;
   /** What was calculated. */
   result: DuctRunResult;
+  /** What would keep the limits it breaks, each tried, if asked for. */
+  remedies?: Remedies;
   /** The request with every default filled in, if asked for. */
   request?: DuctRunRequest;
-  /** Changes of the request that were tried and keep its limits, if asked for. */
-  suggestions?: Suggestions;
   /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
   /** How it was worked out, step by step, if asked for. */
@@ -3501,20 +3501,6 @@ export const PAGE_VALUES = ["sheet", "takeoff", "crew"] as const;
 /** Pages on which an answer may be read: the calculation sheet, the takeoff, and what the crew needs. */
 export type Page = (typeof PAGE_VALUES)[number];
 
-export const PATCH_OP_VALUES = ["add", "replace"] as const;
-/** Operations of JSON Patch that suggestions use. Answers may bring others. */
-export type PatchOp = (typeof PATCH_OP_VALUES)[number] | (string & {});
-
-/** One operation of a JSON Patch (RFC 6902) on the request; what it sets is always an object. */
-export interface PatchOperation {
-  /** Whether the object is put in or takes the place of another. */
-  op: PatchOp;
-  /** JSON pointer of the member that is set, or of the item that is put in. */
-  path: string;
-  /** The object that is set there, as a request has it. */
-  value: Record<string, unknown>;
-}
-
 /** The pavement that a trench goes through; its top is grade, and it is laid again as thick as it was. */
 export interface Pavement {
   /** What it is made of. */
@@ -4385,6 +4371,42 @@ export interface ReinforcingTakeoff {
   tie_count: number;
   /** All ties together. */
   tie_length: Length;
+}
+
+/** What would make a run comply, each change of one thing verified by running it. */
+export interface Remedies {
+  /**
+   * Whether there is more than is told: as many runs were tried as may be and changes left, more than 20 were
+   * found, or their runs take more than 4 MiB together.
+   */
+  cut_short: boolean;
+  /** Those that comply first, then the cheapest to build. */
+  found: Remedy[];
+  /** Violations that none of them removes, each with why. */
+  not_found: UnremediedViolation[];
+  /**
+   * How many changed runs were tried: 50 at most, and fewer of a run of more than 12 stretches: 600 in all, 50
+   * sections counted as one more.
+   */
+  trial_count: number;
+}
+
+/** One change that was run: it removes a violation and adds none. */
+export interface Remedy {
+  /** What kind of change it is. */
+  change: ChangeKind;
+  /** JSON pointers into that run of what was set. */
+  changed: string[];
+  /** What to change, in one sentence. */
+  message: string;
+  /** Violations that are left then. */
+  remaining_violation_count: number;
+  /** Violations that are gone then. */
+  removed: RemovedViolation[];
+  /** The run as it was sent with this one change made: to send, to alter further, or to compare. */
+  run: DuctRunRequest;
+  /** Of the run so changed. */
+  verdict: Verdict;
 }
 
 /** A violation that the changed run has no more. */
@@ -5261,32 +5283,6 @@ export interface StructureJoint {
   position: Length;
 }
 
-/** One change that was run: it removes a violation and adds none. */
-export interface Suggestion {
-  /** What kind of change it is. */
-  change: ChangeKind;
-  /** What to change, in one sentence. */
-  message: string;
-  /** The change of the request, operations in order. */
-  patch: PatchOperation[];
-  /** Violations that are left then. */
-  remaining_violation_count: number;
-  /** Violations that are gone then. */
-  removed: RemovedViolation[];
-  /** Of the run so changed. */
-  verdict: Verdict;
-}
-
-/** What would make a run comply, each change of one thing verified by running it. */
-export interface Suggestions {
-  /** Whether changes were left untried for that bound. */
-  bound_met: boolean;
-  /** Those that comply first, then the cheapest to build. */
-  suggestions: Suggestion[];
-  /** How many changed runs were tried; 50 at most. */
-  trial_count: number;
-}
-
 export const SUPPORT_KIND_VALUES = ["strap", "hanger"] as const;
 /** What holds conduit above ground. */
 export type SupportKind = (typeof SUPPORT_KIND_VALUES)[number];
@@ -5899,6 +5895,18 @@ export interface UnitTable {
   rows: UnitRow[];
   /** Hash of all reference tables. */
   tables_version: string;
+}
+
+/** A violation that no remedy told removes. */
+export interface UnremediedViolation {
+  /** Its code. */
+  code: string;
+  /** Why there is none: nothing known to try, or tried in vain. */
+  message: string;
+  /** How many changes were tried against it. */
+  trial_count: number;
+  /** Where it is in the request that was sent. */
+  pointer?: string;
 }
 
 export const VERDICT_VALUES = ["complies", "violates", "not_judged"] as const;

@@ -76,7 +76,7 @@ test("a stream takes what a batch takes, and a line without an answer ends nothi
   const [first, second] = [...runs(2)] as [BatchItem, BatchItem];
   const wrong = { ...second, request: { length: { value: 1, unit: "furlong" }, tiers: [3] } } as unknown as BatchItem;
   const told = [];
-  for await (const line of ductrun.stream([first, wrong, second], { request: "completed", suggestions: true })) {
+  for await (const line of ductrun.stream([first, wrong, second], { request: "completed", remedies: true })) {
     told.push(line.type === "answer" ? Boolean(line.answer.request) : line.problem.errors?.[0]?.pointer);
   }
   assert.deepEqual(told, [true, "#/request/length/unit", true]);

@@ -57,9 +57,9 @@ _ENVELOPE = get_type_hints(Answer, include_extras=True)
 def _answer_of(operation: Operation[Any, Any, Any]) -> type[msgspec.Struct]:
     """Give the answer that all share with the result of an operation in it; the request comes with its schema."""
     own: dict[str, Any] = {"result": operation.result}
-    if operation.suggesting is not None:
-        own["suggestions"] = operation.suggesting.result | msgspec.UnsetType
-    left_out = {"request", "suggestions"} - own.keys()
+    if operation.remedying is not None:
+        own["remedies"] = operation.remedying.result | msgspec.UnsetType
+    left_out = {"request", "remedies"} - own.keys()
     members: list[Any] = []
     for member in msgspec.structs.fields(Answer):
         if member.name not in left_out:

@@ -86,7 +86,7 @@ def _post(
     body: dict[str, Any],
     answer: dict[str, Any],
     *more_problems: int,
-    suggesting: bool = True,
+    remedying: bool = True,
 ) -> dict[str, Any]:
     return {
         "operationId": operation_id,
@@ -94,7 +94,7 @@ def _post(
         "description": description,
         "tags": ["batches"],
         "responses": {"200": answer} | problem_responses(400, 405, *more_problems, 413, 415, 422),
-        "parameters": [*_asked(), *([_SUGGESTIONS] if suggesting else [])],
+        "parameters": [*_asked(), *([_REMEDIES] if remedying else [])],
         "requestBody": {"required": True} | body,
     }
 
@@ -148,7 +148,7 @@ def calculation_options(
         {"content": {"application/json": body}},
         {"description": "The answer, as the Accept header asks for it.", "content": answer},
         406,
-        suggesting=operation.suggesting is not None,
+        remedying=operation.remedying is not None,
     )
     if len(pages_of(operation)) > 1:
         described["parameters"].append(
@@ -222,11 +222,11 @@ def _lines(description: str, line: str, media_types: Sequence[str], more: dict[s
     return {"description": description, "content": dict.fromkeys(media_types, content | more)}
 
 
-_SUGGESTIONS = {
-    "name": "suggestions",
+_REMEDIES = {
+    "name": "remedies",
     "in": "query",
-    "description": "Whether to add, where a limit is broken, changes of the request that were tried and keep it; where "
-    "a calculation can suggest.",
+    "description": "Whether to add, where a limit is broken, what would keep it: the request changed in one thing, and "
+    "tried; of a whole run alone.",
     "schema": {"type": "boolean", "default": False},
 }
 

@@ -25,7 +25,7 @@ QUERY: Final[Mapping[str, Mapping[str, Any]]] = {
     "assumptions": {"state": False, "refuse": True},
     "request": {"completed": True},
 }
-SUGGESTING: Final[Mapping[str, Mapping[str, Any]]] = {**QUERY, "suggestions": {"true": True, "false": False}}
+REMEDYING: Final[Mapping[str, Mapping[str, Any]]] = {**QUERY, "remedies": {"true": True, "false": False}}
 
 
 class ClientGone(Exception):  # noqa: N818
@@ -38,7 +38,7 @@ _NOWHERE: Final[Mapping[str, str]] = {}
 
 def read_query(
     query: bytes,
-    known: Mapping[str, Mapping[str, Any]] = SUGGESTING,
+    known: Mapping[str, Mapping[str, Any]] = REMEDYING,
     usual: Chosen = _USUAL,
     elsewhere: Mapping[str, str] = _NOWHERE,
 ) -> Chosen:
@@ -55,7 +55,7 @@ def read_query(
         chosen.get("assumptions", False),
         chosen.get("request", False),
         chosen.get("page", usual.page),
-        chosen.get("suggestions", False),
+        chosen.get("remedies", False),
     )
 
 

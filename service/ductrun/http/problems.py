@@ -122,8 +122,8 @@ _ALL = (
         422,
         "A query parameter is not valid",
         "A calculation takes units (us or metric), working (true or false), assumptions (state or refuse) and request "
-        "(completed), its drawing units and assumptions; one that can suggest, a batch and a stream take suggestions "
-        "(true or false) too; a table takes its filters and, if it has quantities, units; each at most once. Other "
+        "(completed), its drawing units and assumptions; a whole run, a batch and a stream take remedies (true or "
+        "false) too; a table takes its filters and, if it has quantities, units; each at most once. Other "
         "paths take none.",
         QUERY_CODES,
     ),

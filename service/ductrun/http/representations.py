@@ -9,7 +9,7 @@ from ductrun.drawings.documents import CSV, WORKBOOK, Answered, lists_of, pages_
 from ductrun.drawings.markup import Document
 from ductrun.drawings.registry import DRAWINGS
 from ductrun.drawings.svg import STYLE_HASH
-from ductrun.http.exchange import QUERY, SUGGESTING
+from ductrun.http.exchange import QUERY, REMEDYING
 from ductrun.kit.answering import Answering, Chosen, drawing_of, told_by, written
 from ductrun.subjects import Operation
 from ductrun.subjects.parts.takeoff import Takeoff
@@ -52,7 +52,7 @@ class Representation(NamedTuple):
 
 def representations_of(operation: Operation[Any, Any, Any], answer: Answering) -> tuple[Representation, ...]:
     """Give what the answer of an operation may be given as, what is given to whoever does not say first."""
-    found = [Representation(JSON, answer, QUERY if operation.suggesting is None else SUGGESTING, (VARY,))]
+    found = [Representation(JSON, answer, QUERY if operation.remedying is None else REMEDYING, (VARY,))]
     draw = DRAWINGS.get(operation.name)
     if draw is not None:
         drawing = drawing_of(operation, draw)

@@ -39,7 +39,7 @@ class Chosen(NamedTuple):
     refuse_assumptions: bool = False
     complete_request: bool = False
     page: str = "sheet"
-    suggestions: bool = False
+    remedies: bool = False
 
 
 class InvalidRequestError(Exception):
@@ -87,7 +87,7 @@ def told_by(operation: Operation[Any, T, Any]) -> Callable[[bytes, Chosen], tupl
     """Give the function from the bytes of a request to its answer, not written yet, and what was assessed of it; it
     raises one of REFUSALS.
     """
-    assessed, tell, suggesting = assessed_by(operation), operation.tell, operation.suggesting
+    assessed, tell, remedying = assessed_by(operation), operation.tell, operation.remedying
 
     def told(body: bytes, chosen: Chosen) -> tuple[Answer, T]:
         assessment, sheet = assessed(body, chosen)
@@ -108,9 +108,9 @@ def told_by(operation: Operation[Any, T, Any]) -> Callable[[bytes, Chosen], tupl
             notice=NOTICE,
             working=UNSET if book.working is None else book.working,
             request=completed(json.decode(body), book) if chosen.complete_request else UNSET,
-            suggestions=(
-                suggesting.suggest(json.decode(body), assessment, sheet)
-                if chosen.suggestions and suggesting is not None
+            remedies=(
+                remedying.find(json.decode(body), assessment, sheet)
+                if chosen.remedies and remedying is not None
                 else UNSET
             ),
         )

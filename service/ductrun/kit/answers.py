@@ -97,8 +97,8 @@ class Answer(Struct, frozen=True, gc=False, kw_only=True):
     request: Annotated[Any | UnsetType, Meta(description="The request with every default filled in, if asked for.")] = (
         UNSET
     )
-    suggestions: Annotated[
-        Any | UnsetType, Meta(description="Changes of the request that were tried and keep its limits, if asked for.")
+    remedies: Annotated[
+        Any | UnsetType, Meta(description="What would keep the limits it breaks, each tried, if asked for.")
     ] = UNSET
 
 

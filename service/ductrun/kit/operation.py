@@ -27,11 +27,11 @@ class Ending(NamedTuple):
 
 
 @dataclass(frozen=True, slots=True)
-class Suggesting(Generic[Assessment]):
-    """What suggests how a request would comply: `suggest` takes the request as JSON, its assessment and its sheet."""
+class Remedying(Generic[Assessment]):
+    """What finds how a request would comply: `find` takes the request as JSON, its assessment and its sheet."""
 
     result: type[Struct]
-    suggest: Callable[[Any, Assessment, Worksheet], Struct]
+    find: Callable[[Any, Assessment, Worksheet], Struct]
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,4 +52,4 @@ class Operation(Generic[Request, Assessment, Result]):
     tell: Callable[[Assessment, Telling], Result]
     example: dict[str, Any]
     ending: Ending | None = None
-    suggesting: Suggesting[Assessment] | None = None
+    remedying: Remedying[Assessment] | None = None

@@ -200,3 +200,83 @@ POLE: dict[str, Any] = {
     "stretches": [{"setting": buried(24), "length": quantity(140, FEET)}],
     "end": {"kind": "pole_base", "height": quantity(2, FEET)},
 }
+
+# a kiln fed through a street, a yard and a lawn, with its load and the earth over it
+KILN: dict[str, Any] = {
+    "name": "Kiln feeder",
+    "bank": {
+        "conduit": listed("4"),
+        "tiers": [2, 2],
+        "horizontal_separation": quantity(3, "in"),
+        "vertical_separation": quantity(3, "in"),
+    },
+    "circuits": [
+        {
+            "name": "KF",
+            "ducts": ["1-1", "1-2"],
+            "voltage": quantity(480, "V"),
+            "cables": [
+                {
+                    "count": count,
+                    "cable": {"kind": "listed", "insulation": "THWN-2", "size": size, "material": "copper"},
+                }
+                for count, size in ((4, "500 kcmil"), (1, "2/0 AWG"))
+            ],
+            "load": {
+                "current": quantity(560, "A"),
+                "power_factor": 0.9,
+                "loaded_conductor_count": 4,
+                "loaded_neutral_count": 1,
+                "limit_percent": 3,
+                "overcurrent_device": quantity(600, "A"),
+            },
+        }
+    ],
+    "start": {
+        "kind": "equipment",
+        "name": "SWBD",
+        "height": quantity(1.5, FEET),
+        "riser_conduit_type": "pvc_schedule_80",
+        "riser_radius": quantity(36, "in"),
+    },
+    "stretches": [
+        {
+            "name": "street",
+            "setting": {"kind": "encased", "cover": quantity(30, "in"), "location": "street_road_driveway_parking_lot"},
+            "length": quantity(80, FEET),
+            "earth_load": {"traffic": "none"},
+        },
+        {
+            "name": "yard",
+            "setting": buried(30),
+            "length": quantity(200, FEET),
+            "pull_point": {
+                "kind": "handhole",
+                "name": "HH-1",
+                "box": {"length": quantity(48, "in"), "width": quantity(36, "in"), "depth": quantity(36, "in")},
+            },
+        },
+        {"name": "lawn", "setting": buried(30), "length": quantity(60, FEET)},
+    ],
+    "end": {
+        "kind": "equipment",
+        "name": "KILN",
+        "height": quantity(2, FEET),
+        "riser_conduit_type": "pvc_schedule_80",
+        "riser_radius": quantity(36, "in"),
+    },
+    "site": {
+        "temperatures": {
+            "kind": "range",
+            "lowest": quantity(0, "degF"),
+            "highest": quantity(100, "degF"),
+            "installation": quantity(60, "degF"),
+        },
+        "groundwater_depth": quantity(2, FEET),
+        "earth_temperature": quantity(20, "degC"),
+        "earth_thermal_resistivity": quantity(90, "degC.cm/W"),
+    },
+    "earth_load": {"traffic": "h_20", "embedment": "coarse_grained", "compaction": "moderate"},
+    "flotation": {"lift_height": quantity(12, "in"), "tie_down_capacity": quantity(500, "lbf")},
+    "pulling": {"friction_coefficient": 0.35, "brake_limit": quantity(500, "lbf")},
+}

@@ -156,7 +156,7 @@ def test_a_measure_with_gaps_gives_no_place_and_says_which() -> None:
     rates = [priced("conduit", 2.0, 0.5)]
     found = result(COMPARE, compared(field(rates=rates), field(125), rank_by="price"))
     assert all("rank" not in one for one in found["runs"])
-    assert found["runs"][0]["not_ranked_because"].startswith("Without a price: Excavation, bank, End bell, 1 in")
+    assert found["runs"][0]["not_ranked_because"].startswith("Without a price: Excavation, bank; End bell, 1 in")
     assert found["runs"][1]["not_ranked_because"] == "No prices: give rates with a unit_price for what is ordered."
     gapped = found["runs"][0]
     assert gapped["price"]["value"] == pytest.approx(240.0), "6 sticks of 20 ft, 2 a foot"

@@ -60,8 +60,7 @@ def assess(request: DuctRunRequest, sheet: Worksheet) -> DuctRun:
     if request.rates:
         run = run._replace(entries=list(entries_of(run, sheet.tell)))
         find_idle_rates(request.rates, run.entries or (), sheet)
-    asked.names.write()
-    return run
+    return run._replace(apart=asked.names.write())
 
 
 def _settle(asked: Asked) -> _Settled:

@@ -18,6 +18,7 @@ from ductrun.subjects.duct_run.banks import RunBank
 from ductrun.subjects.duct_run.circuits import PlacedCircuit
 from ductrun.subjects.duct_run.form import DuctRunRequest
 from ductrun.subjects.duct_run.laid import LaidSection, LaidStretch
+from ductrun.subjects.duct_run.names import Apart
 from ductrun.subjects.duct_run.stops import Stop
 from ductrun.subjects.duct_run.takeoff.entries import Entry
 from ductrun.subjects.feeder.dropping import Drop
@@ -172,7 +173,8 @@ class DuctRun(NamedTuple):
 
     `spans` are the stretches from every stop to the next, by their indexes; `stations` those of the stops [m] in plan;
     `boxes` what they must measure, None where that is not asked or not known; `openings` the temperatures of the
-    opening table; `entries` what it takes, where rates were held against that.
+    opening table; `entries` what it takes, where rates were held against that;
+    `apart` what was found of each place alone.
     """
 
     given: DuctRunRequest
@@ -185,6 +187,7 @@ class DuctRun(NamedTuple):
     ground: Line | None
     openings: list[Temperature]
     entries: list[Entry] | None = None
+    apart: Sequence[Apart] = ()
 
     @property
     def length(self) -> float:

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from ductrun.kit.operation import Operation, Suggesting
+from ductrun.kit.operation import Operation, Remedying
 from ductrun.kit.telling import Telling
 from ductrun.subjects.duct_run.assess import assess
 from ductrun.subjects.duct_run.assessment import DuctRun
 from ductrun.subjects.duct_run.example import EXAMPLE
 from ductrun.subjects.duct_run.form import DuctRunRequest
-from ductrun.subjects.duct_run.suggesting.suggestions import Suggestions
-from ductrun.subjects.duct_run.suggesting.trials import suggest
+from ductrun.subjects.duct_run.remedies.remedies import Remedies
+from ductrun.subjects.duct_run.remedies.trials import find_remedies
 from ductrun.subjects.duct_run.takeoff.takeoff import takeoff_of_run
 from ductrun.subjects.duct_run.told import DuctRunResult, told_run
 
@@ -31,5 +31,5 @@ OPERATION = Operation(
     assess=assess,
     tell=tell,
     example=EXAMPLE,
-    suggesting=Suggesting(Suggestions, suggest),
+    remedying=Remedying(Remedies, find_remedies),
 )

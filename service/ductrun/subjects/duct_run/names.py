@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from typing import NamedTuple
 
 import msgspec
@@ -16,12 +16,15 @@ _ORDER = {severity: rank for rank, severity in enumerate(Severity)}
 _MOST_NAMED = 6
 
 
-class _About(NamedTuple):
+class About(NamedTuple):
     """What a finding is about, where along the run that begins [m], and the place in words that is not in its name."""
 
     name: str
     station: float
     where: str
+
+
+Apart = tuple[Finding, About]  # a finding of one place alone, before alike ones are told together
 
 
 class Names:
@@ -32,16 +35,16 @@ class Names:
     def __init__(self, book: Book) -> None:
         """Start with a book."""
         self._book = book
-        self._about: list[_About] = []
-        self._also: dict[int, list[_About]] = {}
-        self._next = _About("", 0.0, "")
+        self._about: list[About] = []
+        self._also: dict[int, list[About]] = {}
+        self._next = About("", 0.0, "")
         self._within = [self._next]
 
     def about(self, name: str, station: float = 0.0, where: str = "") -> Names:
         """Say what is found within: `with names.about("F-21", 12.0, "West approach"): ...`; within it others may be
         named.
         """
-        self._next = _About(name, station, where)
+        self._next = About(name, station, where)
         return self
 
     def __enter__(self) -> None:
@@ -69,18 +72,27 @@ class Names:
         if missing:
             self._about += [self._within[-1]] * missing
 
-    def write(self) -> None:
-        """Put the findings of the book in order, alike ones together, each with the name of what it is about."""
+    def write(self) -> list[Apart]:
+        """Put the findings of the book together, and give them as they were apart."""
         self._name_found()
-        alike: dict[tuple[object, ...], tuple[Finding, list[_About]]] = {}
+        apart: list[Apart] = []
         for index, (finding, about) in enumerate(zip(self._book.findings, self._about, strict=True)):
-            key = (finding.severity, finding.code, finding.message, finding.citation)
-            alike.setdefault(key, (finding, []))[1].extend((about, *self._also.get(index, ())))
-        found = sorted(alike.values(), key=lambda one: (_ORDER[one[0].severity], one[1][0].station))
-        self._book.findings[:] = [_named(finding, about) for finding, about in found]
+            apart += [(finding, one) for one in (about, *self._also.get(index, ()))]
+        self._book.findings[:] = together(apart)
+        return apart
 
 
-def _named(finding: Finding, about: list[_About]) -> Finding:
+def together(apart: Iterable[Apart]) -> list[Finding]:
+    """Put findings in order, alike ones together, each with the name of what it is about."""
+    alike: dict[tuple[object, ...], tuple[Finding, list[About]]] = {}
+    for finding, about in apart:
+        key = (finding.severity, finding.code, finding.message, finding.citation)
+        alike.setdefault(key, (finding, []))[1].append(about)
+    found = sorted(alike.values(), key=lambda one: (_ORDER[one[0].severity], one[1][0].station))
+    return [_named(finding, about) for finding, about in found]
+
+
+def _named(finding: Finding, about: list[About]) -> Finding:
     """Write before a finding what it is about: of one place every name once, and of the same names every place."""
     names: dict[str, dict[str, None]] = {}
     for one in about:

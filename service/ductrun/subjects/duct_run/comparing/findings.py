@@ -2,16 +2,20 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
-from typing import Annotated
+import re
+from collections import Counter
+from collections.abc import Callable, Hashable
+from typing import Annotated, NamedTuple
 
 from msgspec import UNSET, Meta, Struct, UnsetType
 
 from ductrun.kit.answers import Finding
 from ductrun.kit.choices import Severity
-from ductrun.subjects.duct_run.comparing.comparison import ComparedAssessment
+from ductrun.subjects.duct_run.assessment import DuctRun
+from ductrun.subjects.duct_run.names import Apart, together
 
 _PLACE = 4  # steps of a pointer before those within the run: #/runs/0/run
+_NUMBER = re.compile(r" \d+$")  # of a stretch or a circuit without a name
 
 
 class ComparedFinding(Struct, frozen=True, gc=False):
@@ -23,42 +27,87 @@ class ComparedFinding(Struct, frozen=True, gc=False):
     pointer: Annotated[str | UnsetType, Meta(description="JSON pointer of the member it is about.")] = UNSET
 
 
-def findings_apart(
-    one: ComparedAssessment, base: ComparedAssessment
-) -> tuple[list[ComparedFinding], list[ComparedFinding]]:
+def findings_apart(one: DuctRun, base: DuctRun) -> tuple[list[ComparedFinding], list[ComparedFinding]]:
     """Give the findings that a run has beyond the base, and those that the base alone has.
 
-    The same sentence is the same finding wherever its stretch stands, and so is the same code at the same place
-    of what bears the same name, whatever its figures.
+    They are held against each other place by place, before alike ones are told together. A finding is the same with
+    the same sentence at the same place, else with the same code there whatever its figures; what is left of it
+    elsewhere in what bears the same name is the same by its sentence. What bears no name of its own may have moved.
     """
-    gained, lost = _unmatched(one.book.findings, base.book.findings, lambda found: found.message)
-    gained, lost = _unmatched(gained, lost, _place)
-    return [_told(found) for found in gained], [_told(found) for found in lost]
+    mine, theirs = _placed(one), _placed(base)
+    said, other = {_sentence(each) for each in mine}, {_sentence(each) for each in theirs}
+    for alike in (_exactly, _place):
+        mine, theirs = _unmatched(mine, theirs, alike)
+    mine = [each for each in mine if _sentence(each) not in other]
+    theirs = [each for each in theirs if _sentence(each) not in said]
+    mine, theirs = _unmatched(mine, theirs, _wherever)
+    return _told(mine), _told(theirs)
+
+
+class _Placed(NamedTuple):
+    """A finding of one place of a run, with what that is: its pointer, stretches and circuits by their names."""
+
+    apart: Apart
+    place: tuple[str, ...] | None
+
+
+def _placed(run: DuctRun) -> list[_Placed]:
+    return [_Placed(apart, _place_of(apart[0], run)) for apart in run.apart]
+
+
+def _place_of(found: Finding, run: DuctRun) -> tuple[str, ...] | None:
+    """Give where in the run a finding lies, a stretch and a circuit by its name: others may stand before it."""
+    if found.pointer is UNSET:
+        return None
+    steps = found.pointer.split("/")[_PLACE:]
+    if steps[:1] == ["stretches"] and len(steps) > 1:
+        steps[1] = run.stretches[int(steps[1])].laid.name
+    elif steps[:1] == ["circuits"] and len(steps) > 1:
+        steps[1] = run.circuits[int(steps[1])].placed.name
+    return tuple(steps)
+
+
+def _place(one: _Placed) -> Hashable:
+    found, about = one.apart
+    return found.severity, found.code, about.name, about.where, one.place
+
+
+def _exactly(one: _Placed) -> Hashable:
+    return _place(one), one.apart[0].message
+
+
+def _sentence(one: _Placed) -> Hashable:
+    found, about = one.apart
+    return found.severity, found.code, about.name, about.where, found.message
+
+
+def _wherever(one: _Placed) -> Hashable:
+    """Know what bears a number for a name by its sentence alone: one more before it moves it on."""
+    found, about = one.apart
+    return found.severity, found.code, *(_NUMBER.sub("", name) for name in (about.name, about.where)), found.message
 
 
 def _unmatched(
-    mine: Sequence[Finding], theirs: Sequence[Finding], by: Callable[[Finding], object]
-) -> tuple[list[Finding], list[Finding]]:
+    mine: list[_Placed], theirs: list[_Placed], alike: Callable[[_Placed], Hashable]
+) -> tuple[list[_Placed], list[_Placed]]:
     """Leave out what both have, each as often as both have it."""
-    open_: dict[tuple[object, ...], list[Finding]] = {}
-    for found in theirs:
-        open_.setdefault((found.severity, found.code, by(found)), []).append(found)
+    both = Counter(map(alike, mine)) & Counter(map(alike, theirs))
+    return _beyond(mine, Counter(both), alike), _beyond(theirs, both, alike)
+
+
+def _beyond(placed: list[_Placed], both: Counter[Hashable], alike: Callable[[_Placed], Hashable]) -> list[_Placed]:
     left = []
-    matched: set[int] = set()
-    for found in mine:
-        alike = open_.get((found.severity, found.code, by(found)))
-        if alike:
-            matched.add(id(alike.pop(0)))
+    for one in placed:
+        key = alike(one)
+        if both[key]:
+            both[key] -= 1
         else:
-            left.append(found)
-    return left, [found for found in theirs if id(found) not in matched]
+            left.append(one)
+    return left
 
 
-def _place(found: Finding) -> object:
-    """Give where in the run a finding lies, and what it names: alike ones of several stretches are one sentence."""
-    where = None if found.pointer is UNSET else tuple(found.pointer.split("/")[_PLACE:])
-    return where, found.message.partition(": ")[0]
-
-
-def _told(found: Finding) -> ComparedFinding:
-    return ComparedFinding(found.severity, found.code, found.message, found.pointer)
+def _told(placed: list[_Placed]) -> list[ComparedFinding]:
+    return [
+        ComparedFinding(found.severity, found.code, found.message, found.pointer)
+        for found in together(one.apart for one in placed)
+    ]

@@ -8,7 +8,6 @@ from typing import NamedTuple
 from msgspec import UNSET
 
 from ductrun.kit.choices import Verdict
-from ductrun.kit.wording import listing
 from ductrun.subjects.duct_run.assessment import CircuitPull, DuctRun
 from ductrun.subjects.parts.takeoff import Takeoff, TakeoffItem, TakeoffLine, TakeoffQuantity
 from ductrun.subjects.pulling.choices import PullDirection
@@ -126,7 +125,7 @@ def _by_hours(run: DuctRun, takeoff: Takeoff) -> Ranked:
 def _lines(numbers: Sequence[int], takeoff: Takeoff) -> str:
     named = [takeoff.lines[number - 1].description for number in numbers[:_FEW]]
     more = len(numbers) - len(named)
-    return listing([*named, *([f"{more} more lines"] if more else [])])
+    return "; ".join([*named, *([f"{more} more"] if more else [])])  # a line has commas of its own
 
 
 def _by_utilization(run: DuctRun) -> Ranked:

@@ -151,7 +151,7 @@ def _ranks(taken: Sequence[_Taken]) -> list[int | None]:
 def _run(taken: _Taken, base: _Taken, rank: int | None, measure: str | None, telling: Telling) -> ComparedRun:
     book, run, other = taken.one.book, taken.one.run, base.one.run
     is_base = taken is base
-    gained, lost = ([], []) if is_base else findings_apart(taken.one, base.one)
+    gained, lost = ([], []) if is_base else findings_apart(run, other)
     gap = None if taken.ranked is None else taken.ranked.gap
     return ComparedRun(
         name=taken.one.name,

@@ -13,9 +13,9 @@ from ductrun.kit.telling import Telling
 from ductrun.kit.wording import text_of
 from ductrun.subjects.duct_run.assessment import DuctRun, RunPull
 from ductrun.subjects.duct_run.choices import PlaceKind, StraightLengths
-from ductrun.subjects.duct_run.suggesting.changes import Change, Edit
-from ductrun.subjects.duct_run.suggesting.cutting import Cut, Divided, edits_of
-from ductrun.subjects.duct_run.suggesting.suggestions import ChangeKind
+from ductrun.subjects.duct_run.remedies.changes import Change, Edit
+from ductrun.subjects.duct_run.remedies.cutting import Cut, Divided, edits_of
+from ductrun.subjects.duct_run.remedies.remedies import ChangeKind
 from ductrun.units import Length
 
 _PLACE = re.compile(r"#/stretches/(\d+)/(?:sections/(\d+)|length)")

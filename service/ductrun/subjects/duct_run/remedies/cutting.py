@@ -11,8 +11,7 @@ from ductrun.engineering.pulling import HorizontalBend, VerticalBend
 from ductrun.kit.texts import MOST_NAME
 from ductrun.kit.wording import without_noise
 from ductrun.subjects.duct_run.assessment import DuctRun
-from ductrun.subjects.duct_run.suggesting.changes import Edit, applied
-from ductrun.subjects.duct_run.suggesting.suggestions import PatchOp
+from ductrun.subjects.duct_run.remedies.changes import Edit, applied
 
 _POINTER = re.compile(r"#/stretches/(\d+)(?:/sections/(\d+))?(.*)")
 
@@ -50,13 +49,13 @@ def edits_of(stretch: int, cuts: Sequence[tuple[Cut, dict[str, Any]]], body: Any
         if not cut.divides:
             pieces[0] = pieces[0] | {"pull_point": point}
             continue
-        own = [Edit(edit.op, f"/{edit.path.removeprefix(inside)}", edit.value) for edit in graded if edit not in beyond]
+        own = [Edit(f"/{edit.path.removeprefix(inside)}", edit.value) for edit in graded if edit not in beyond]
         first, second = _parts(cut, applied(pieces[0], own))
         pieces[:1] = [first | {"pull_point": point}, _renamed(second, body["stretches"][stretch])]
     if len(pieces) == 1:
-        return [*beyond, Edit(PatchOp.ADD, f"/stretches/{stretch}/pull_point", pieces[0]["pull_point"])]
-    added = [Edit(PatchOp.ADD, f"/stretches/{stretch + at}", piece) for at, piece in enumerate(pieces) if at]
-    return [*beyond, Edit(PatchOp.REPLACE, f"/stretches/{stretch}", pieces[0]), *added]
+        return [*beyond, Edit(f"/stretches/{stretch}/pull_point", pieces[0]["pull_point"])]
+    added = [Edit(f"/stretches/{stretch + at}", piece, put_in=True) for at, piece in enumerate(pieces) if at]
+    return [*beyond, Edit(f"/stretches/{stretch}", pieces[0]), *added]
 
 
 def _renamed(second: dict[str, Any], stretch: dict[str, Any]) -> dict[str, Any]:
@@ -100,7 +99,7 @@ def _graded(cut: Cut, piece: dict[str, Any], body: Any, run: DuctRun) -> list[Ed
             if name in section or not grade:
                 return []
             told = {"value": without_noise(math.degrees(grade)), "unit": "deg"}
-            return [Edit(PatchOp.ADD, f"/stretches/{index}/sections/{number}/{name}", told)]
+            return [Edit(f"/stretches/{index}/sections/{number}/{name}", told)]
         if "length" in stretch or "pull_point" in stretch:
             return []
     return []
