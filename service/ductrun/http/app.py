@@ -76,12 +76,12 @@ async def _on_http(_request: Request, error: Exception) -> Response:
 
 def _described(settings: Settings, health: Health) -> Iterator[Endpoint]:
     """Give the endpoints that stand in the contract, in its order."""
-    answers = {operation.name: answer_to(operation) for operation in OPERATIONS}
+    answers = {operation.name: answer_to(operation, puts_off=True) for operation in OPERATIONS}
     for operation in OPERATIONS:
         calculation = Calculation(answers[operation.name], settings.max_body_bytes)
         yield Endpoint("POST", f"/v1/{operation.name}", calculation, descriptions.calculation_options(operation))
     items = Items(answers)
-    batch = Batch(items, settings.max_batch_bytes)
+    batch = Batch(items, settings.max_batch_bytes, settings.max_body_bytes)
     yield Endpoint("POST", "/v1/batch", batch, descriptions.batch_options(EXAMPLES, settings))
     stream = Stream(items, settings.max_body_bytes)
     shown = descriptions.stream_options(EXAMPLES, MEDIA_TYPES, settings)

@@ -1,11 +1,12 @@
-"""A single calculation: bytes in, bytes out, on the event loop, never in a thread."""
+"""A single calculation: bytes in, bytes out, on the event loop; what takes long is finished aside."""
 
 from __future__ import annotations
 
 from starlette.types import Receive, Scope, Send
 
+from ductrun.http.aside import ASIDE
 from ductrun.http.exchange import read_body, read_query, send_written
-from ductrun.kit.answering import Answering
+from ductrun.kit.answering import Answering, PutOffError
 
 
 class Calculation:
@@ -19,5 +20,8 @@ class Calculation:
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         """Answer one request."""
         body = await read_body(scope, receive, self.max_body_bytes)
-        written = self.answer(body, read_query(scope["query_string"]))
+        try:
+            written = self.answer(body, read_query(scope["query_string"]))
+        except PutOffError as put_off:
+            written = await ASIDE.finish_one(put_off.finish, receive)
         await send_written(send, 200, b"application/json", written)

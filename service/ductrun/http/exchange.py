@@ -10,6 +10,7 @@ from urllib.parse import parse_qsl
 from msgspec import UNSET
 from starlette.types import Receive, Scope, Send
 
+from ductrun.http.aside import ClientGone
 from ductrun.http.problems import MEDIA_TYPE, ProblemError, ProblemRaised, body_of
 from ductrun.http.suggestions import probably_meant
 from ductrun.kit.answering import Chosen
@@ -25,10 +26,6 @@ _QUERY: dict[str, dict[str, Any]] = {
     "assumptions": {"state": False, "refuse": True},
     "request": {"completed": True},
 }
-
-
-class ClientGone(Exception):  # noqa: N818
-    """The caller hung up before the body was complete."""
 
 
 _USUAL = Chosen()

@@ -15,11 +15,12 @@ from msgspec import json
 from starlette.types import Message, Receive, Scope, Send
 
 from ductrun import __version__
-from ductrun.http.exchange import ClientGone, content_type_of, read_query
+from ductrun.http.aside import ASIDE, ClientGone
+from ductrun.http.exchange import content_type_of, read_query
 from ductrun.http.gate import REQUEST_ID
 from ductrun.http.items import Items, refused
 from ductrun.http.problems import ProblemRaised
-from ductrun.kit.answering import Chosen
+from ductrun.kit.answering import Chosen, PutOffError
 from ductrun.tables import TABLES
 
 MEDIA_TYPES = ("application/jsonl", "application/x-ndjson")
@@ -122,7 +123,10 @@ class Stream:
         while more:
             chunk, more = await arriving.chunk()
             for number, line in lines.cut(chunk, last=not more):
-                status, answer = self._one(number, line, chosen, instance)
+                try:
+                    status, answer = self._one(number, line, chosen, instance)
+                except PutOffError as put_off:
+                    status, answer = await ASIDE.finish(put_off.finish, arriving.gone)
                 written += (answer, b"\n")
                 items += 1
                 failed += status != 200

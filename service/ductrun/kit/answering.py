@@ -8,6 +8,7 @@ its own.
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from functools import partial
 from typing import Any, Final, NamedTuple
 
 from msgspec import UNSET, json
@@ -16,6 +17,7 @@ from pydantic import ValidationError
 from ductrun import __version__
 from ductrun.kit import strict_json
 from ductrun.kit.answers import NOTICE, Answer, Assumption, Basis
+from ductrun.kit.bounding import LARGE, SMALL, TooManyValuesError, check_values
 from ductrun.kit.completing import completed
 from ductrun.kit.forms import Form
 from ductrun.kit.operation import Operation
@@ -58,20 +60,61 @@ class AssumptionsRefusedError(Exception):
         self.assumptions = assumptions
 
 
-REFUSALS: Final = (NotStrictError, InvalidRequestError, AssumptionsRefusedError, UnanswerableError)
+REFUSALS: Final = (
+    NotStrictError,
+    TooManyValuesError,
+    InvalidRequestError,
+    AssumptionsRefusedError,
+    UnanswerableError,
+)
 Answering = Callable[[bytes, Chosen], bytes]
+STEPS_ON_THE_LOOP = 1_000  # of ten microseconds, roughly
 
 
-def answer_to(operation: Operation[Any, Any, Any]) -> Answering:
-    """Give the function from the bytes of a request to those of its answer; it raises one of REFUSALS."""
+class PutOffError(Exception):
+    """An answer that takes long enough to delay others; `finish` gives it, or raises one of REFUSALS, wherever."""
+
+    def __init__(self, finish: Callable[[], Any]) -> None:
+        """Keep the function that finishes."""
+        super().__init__("the answer is to be finished where it delays nobody")
+        self.finish = finish
+
+
+def answer_to(operation: Operation[Any, Any, Any], *, puts_off: bool = False) -> Answering:
+    """Give the function from the bytes of a request to those of its answer; it raises one of REFUSALS.
+
+    One that `puts_off` raises PutOffError before it begins on an answer that takes long, as the size of the body or the
+    steps of the operation have it.
+    """
     read = reader_of(operation.request)
-    assess, tell = operation.assess, operation.tell
+    assess, tell, steps = operation.assess, operation.tell, operation.steps
 
     def answer(body: bytes, chosen: Chosen) -> bytes:
+        if len(body) > LARGE:
+            if puts_off:
+                raise PutOffError(partial(at_length, body, chosen))
+            return at_length(body, chosen)
+        request = read_any(body, chosen)
+        if puts_off and steps is not None and steps(request) > STEPS_ON_THE_LOOP:
+            raise PutOffError(partial(worked, request, body, chosen))
+        return worked(request, body, chosen)
+
+    def at_length(body: bytes, chosen: Chosen) -> bytes:
+        check_values(operation.request, body)
+        return worked(read_any(body, chosen), body, chosen)
+
+    def read_any(body: bytes, chosen: Chosen) -> Any:
         try:
-            request = read(body)
+            return read(body)
         except REFUSED:
-            request = read_slowly(operation.request, body)
+            if puts_off and SMALL < len(body) <= LARGE:
+                raise PutOffError(partial(refused_at_length, body, chosen)) from None
+            return read_slowly(operation.request, body)
+
+    def refused_at_length(body: bytes, chosen: Chosen) -> bytes:
+        return worked(read_slowly(operation.request, body), body, chosen)
+
+    def worked(request: Any, body: bytes, chosen: Chosen) -> bytes:
         sheet = Worksheet(chosen.telling, working=chosen.working)
         result = tell(assess(request, sheet), sheet.tell)
         book, assumptions = sheet.book, sheet.assumptions
@@ -110,5 +153,5 @@ def read_slowly(form: type[Form], body: bytes) -> Any:
     try:
         return form.__pydantic_validator__.validate_json(body)
     except ValidationError as error:
-        strict_json.explain(body)
+        strict_json.explain_what_passes(body)
         raise InvalidRequestError(form, error) from None
