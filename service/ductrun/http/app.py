@@ -20,10 +20,13 @@ from ductrun.http.api import Api, Endpoint, not_allowed
 from ductrun.http.batch import Batch
 from ductrun.http.calculations import Calculation
 from ductrun.http.documentation import ASSETS, Page, docs_page, front_door, problem_page, taking_no_query
+from ductrun.http.eyes import EYES
 from ductrun.http.gate import Gate
 from ductrun.http.health import Alive, Health, Ready
 from ductrun.http.items import EXAMPLES, Items
+from ductrun.http.metrics import metrics
 from ductrun.http.problems import KINDS, ProblemRaised
+from ductrun.http.stopping import STOPPING
 from ductrun.http.stream import MEDIA_TYPES, Stream
 from ductrun.http.tables import TableEndpoint, Tagged
 from ductrun.kit.answering import answer_to
@@ -34,7 +37,8 @@ from ductrun.subjects.reference_tables import REFERENCE_TABLES
 
 def create_app(settings: Settings | None = None) -> Gate:
     """Make the application, its gate outermost."""
-    return Gate(create_api(settings or Settings.from_environment()))
+    settings = settings or Settings.from_environment()
+    return Gate(create_api(settings), settings)
 
 
 def create_api(settings: Settings) -> Api:
@@ -46,13 +50,18 @@ def create_api(settings: Settings) -> Api:
         # what start-up made lives as long as the process: the collector need not look at it, now or again
         gc.freeze()
         gc.enable()
+        STOPPING.wait_on_term(settings.drain_seconds)
+        EYES.start(logs=settings.log == "requests", counts=settings.metrics)
         health.ready = True
         yield
         health.ready = False
+        EYES.end()
 
     described = list(_described(settings, health))
+    endpoints = [*described, *_pages(described, counts=settings.metrics)]
+    EYES.name(endpoint.path for endpoint in endpoints)
     api = Api(
-        [*described, *_pages(described)],
+        endpoints,
         title="ductrun",
         version=__version__,
         openapi_url=None,
@@ -64,6 +73,11 @@ def create_api(settings: Settings) -> Api:
     api.mount("/docs/assets", StaticFiles(directory=ASSETS), name="assets")
     api.add_exception_handler(HTTPException, _on_http)
     return api
+
+
+async def _figures(_request: Request) -> Response:
+    written = await asyncio.to_thread(metrics().written)
+    return Response(written, media_type="text/plain; version=0.0.4", headers={"Cache-Control": "no-store"})
 
 
 async def _on_http(_request: Request, error: Exception) -> Response:
@@ -83,7 +97,7 @@ def _described(settings: Settings, health: Health) -> Iterator[Endpoint]:
     items = Items(answers)
     batch = Batch(items, settings.max_batch_bytes, settings.max_body_bytes)
     yield Endpoint("POST", "/v1/batch", batch, descriptions.batch_options(EXAMPLES, settings))
-    stream = Stream(items, settings.max_body_bytes)
+    stream = Stream(items, settings.max_body_bytes, settings.stream_idle_seconds)
     shown = descriptions.stream_options(EXAMPLES, MEDIA_TYPES, settings)
     yield Endpoint("POST", "/v1/batch/stream", stream, shown)
     for table in REFERENCE_TABLES:
@@ -92,7 +106,7 @@ def _described(settings: Settings, health: Health) -> Iterator[Endpoint]:
     yield _page("/readyz", health.readyz, descriptions.health_options("check_ready", Ready, 503))
 
 
-def _pages(described: Sequence[Endpoint]) -> Iterator[Endpoint]:
+def _pages(described: Sequence[Endpoint], *, counts: bool) -> Iterator[Endpoint]:
     """Give the endpoints that only show what there is."""
 
     @cache  # made when it is first asked for: a start need not wait for it
@@ -105,6 +119,8 @@ def _pages(described: Sequence[Endpoint]) -> Iterator[Endpoint]:
     yield _page("/", front_door)
     yield _page("/openapi.json", openapi)
     yield _page("/docs", docs_page)
+    if counts:
+        yield _page("/metrics", _figures)
     for kind in KINDS.values():
         yield _page(f"/problems/{kind.name}", problem_page(kind))
 

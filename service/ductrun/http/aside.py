@@ -56,10 +56,11 @@ class Aside:
         """Give what `work` gives, or raise what it raises; raises ClientGone once the caller has gone."""
         self.waiting += 1
         try:
-            future = asyncio.get_running_loop().run_in_executor(_thread(), work)
+            submitted = _thread().submit(work)
+            future = asyncio.wrap_future(submitted)
             while not (await asyncio.wait({future}, timeout=_LOOK))[0]:
                 if gone():
-                    future.cancel()
+                    submitted.cancel()  # at once, where the other would tell it in a later turn
                     raise ClientGone
             return future.result()
         finally:

@@ -14,6 +14,7 @@ from starlette.types import Receive, Scope, Send
 
 from ductrun.http.aside import ASIDE, ClientGone, Leaving
 from ductrun.http.exchange import read_body, read_query, send_written
+from ductrun.http.eyes import ITEMS
 from ductrun.http.gate import REQUEST_ID
 from ductrun.http.items import Items, refused
 from ductrun.http.problems import ProblemRaised
@@ -161,6 +162,7 @@ class Batch:
         body = await read_body(scope, receive, self.max_body_bytes)
         chosen = read_query(scope["query_string"])
         items = await _items_of(body)
+        scope[ITEMS] = len(items)
         answering = _Answering(send, len(items))
         leaving = Leaving(receive)
         turn = perf_counter()

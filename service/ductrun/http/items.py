@@ -23,6 +23,7 @@ from ductrun.units import Code
 _log = logging.getLogger("ductrun")
 _encode = json.Encoder().encode
 
+Settled = tuple[int, bytes]  # the status of an item, and what is written of it
 LONGEST_ID = 200
 NAMED: dict[str, Operation[Any, Any, Any]] = {operation.name.replace("-", "_"): operation for operation in OPERATIONS}
 
@@ -66,7 +67,7 @@ class Items:
         """Keep what answers each operation, by its name in an item."""
         self.answers = {name: answers[operation.name] for name, operation in NAMED.items()}
 
-    def settle(self, item: bytes, chosen: Chosen, instance: str, pointer: str, place: bytes = b"") -> tuple[int, bytes]:
+    def settle(self, item: bytes, chosen: Chosen, instance: str, pointer: str, place: bytes = b"") -> Settled:
         """Answer an item; whatever is wrong with it stays its own. Raises PutOffError for one that takes long.
 
         `pointer` is where the item stands in what the caller sent; `place` is a member that goes before the others.
@@ -75,19 +76,17 @@ class Items:
             raise PutOffError(partial(self._settle_large, item, chosen, instance, pointer, place))
         return self._settle(item, chosen, instance, pointer, place)
 
-    def _settle_large(
-        self, item: bytes, chosen: Chosen, instance: str, pointer: str, place: bytes
-    ) -> tuple[int, bytes]:
+    def _settle_large(self, item: bytes, chosen: Chosen, instance: str, pointer: str, place: bytes) -> Settled:
         try:
             check_marks(item, _most_values())
             return self._settle(item, chosen, instance, pointer, place)
         except PutOffError as put_off:
-            settled: tuple[int, bytes] = put_off.finish()
+            settled: Settled = put_off.finish()
             return settled
         except REFUSALS as refusal:
             return _told(refusal, instance, place, pointer)
 
-    def _settle(self, item: bytes, chosen: Chosen, instance: str, pointer: str, place: bytes) -> tuple[int, bytes]:
+    def _settle(self, item: bytes, chosen: Chosen, instance: str, pointer: str, place: bytes) -> Settled:
         named = place
         try:
             try:
@@ -111,7 +110,7 @@ class Items:
         except Exception:
             return _failed(instance, named, pointer)
 
-    def _finish(self, finish: Callable[[], bytes], instance: str, named: bytes, pointer: str) -> tuple[int, bytes]:
+    def _finish(self, finish: Callable[[], bytes], instance: str, named: bytes, pointer: str) -> Settled:
         try:
             return 200, _ANSWER % (named, finish())
         except REFUSALS as refusal:
@@ -139,24 +138,22 @@ def _each_member_once(item: bytes, read: _Item, request: bytes) -> bool:
     return outside == 3 and b"\\" not in item
 
 
-def _told(refusal: Exception, instance: str, named: bytes, pointer: str) -> tuple[int, bytes]:
+def _told(refusal: Exception, instance: str, named: bytes, pointer: str) -> Settled:
     problem = problem_of(refusal)
     return refused(problem, instance, named, _moved(problem.errors, pointer))
 
 
-def _failed(instance: str, named: bytes, pointer: str) -> tuple[int, bytes]:
+def _failed(instance: str, named: bytes, pointer: str) -> Settled:
     _log.exception("request %s failed at %s (%s)", instance, pointer, named.decode())
     return refused(failure(), instance, named)
 
 
 @cache
 def _most_values() -> int:
-    return LONGEST_ID + 3 + max(most_values(operation.request) for operation in OPERATIONS)
+    return LONGEST_ID + 3 + max(map(most_values, [operation.request for operation in OPERATIONS]))
 
 
-def refused(
-    problem: ProblemRaised, instance: str, named: bytes, errors: list[ProblemError] | None = None
-) -> tuple[int, bytes]:
+def refused(problem: ProblemRaised, instance: str, named: bytes, errors: list[ProblemError] | None = None) -> Settled:
     """Write what became of an item that has no answer; `named` are the members that say which item it is."""
     written = body_of(problem.kind, problem.detail, instance, errors)
     return problem.kind.status, b'{"type":"problem",%b"status":%d,"problem":%b}' % (

@@ -94,8 +94,8 @@ _ALL = (
         "too_slow",
         408,
         "The request came too slowly",
-        "The head or the body of a request stopped coming, or came in a trickle. The connection is closed; send the same "
-        "request again.",
+        "The head or the body of a request stopped coming, or came in a trickle. The connection is closed; send the "
+        "same request again.",
     ),
     Kind(
         "body_too_large",
@@ -163,8 +163,8 @@ _ALL = (
         "overloaded",
         503,
         "The service is busy",
-        "It has as much work as it can do in good time, and takes no more for a moment. Retry-After says when to send the "
-        "same request again; nothing was computed for it.",
+        "It has as much work as it can do in good time, and takes no more for a moment. Retry-After says when to send "
+        "the same request again; nothing was computed for it.",
     ),
     Kind("not_ready", 503, "The service is not ready", "It is starting or stopping. Try again shortly."),
 )

@@ -12,8 +12,8 @@ from functools import cache
 from typing import Any
 
 from msgspec import DecodeError, Raw, json
+from pydantic import BaseModel
 
-from ductrun.kit.forms import Form
 from ductrun.kit.strict_json import NotStrictError
 
 SMALL = 4_096  # bytes up to which a body that cannot be used is told its faults at once
@@ -32,7 +32,7 @@ class TooManyValuesError(Exception):
         self.most = most
 
 
-def check_values(form: type[Form], body: bytes) -> None:
+def check_values(form: type[BaseModel], body: bytes) -> None:
     """Refuse a body with more values than the form can hold."""
     check_marks(body, most_values(form))
 
@@ -60,9 +60,13 @@ def check_syntax(body: bytes) -> None:
         raise NotStrictError("malformed_json", "The body is not valid JSON.") from None
 
 
-@cache
-def most_values(form: type[Form]) -> int:
+def most_values(form: Any) -> int:
     """Count the openings and commas of the largest body that the form takes; a text may be of commas alone."""
+    return _most_values(form)
+
+
+@cache
+def _most_values(form: type[BaseModel]) -> int:
     schema = form.model_json_schema()
     definitions = schema.get("$defs", {})
 

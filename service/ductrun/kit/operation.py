@@ -24,9 +24,9 @@ class Operation(Generic[Request, Assessment, Result]):
     `assess` makes numbers in SI out of a request and writes on the sheet; `tell` puts them into the units of the
     answer.
 
-    `steps` is the bound of its cost: from a request that was read, and before anything is assessed, about how many steps
-    of ten microseconds the answer takes. Beyond `answering.STEPS_ON_THE_LOOP` the answer is put off to a thread, where
-    it delays nobody else. What cannot be answered in a few seconds `assess` refuses. None: it is always few.
+    `steps` is the bound of its cost: from a request that was read, and before anything is assessed, about how many
+    steps of ten microseconds the answer takes. Beyond `answering.STEPS_ON_THE_LOOP` the answer is put off to a thread,
+    where it delays nobody else. What cannot be answered in a few seconds `assess` refuses. None: it is always few.
     """
 
     name: str

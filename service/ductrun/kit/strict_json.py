@@ -41,8 +41,8 @@ def check(body: bytes) -> None:
 
 
 def explain_what_passes(body: bytes) -> None:
-    """Raise the rule that a body breaks though the native parser takes it: a number beyond double precision, or one level
-    more than are taken.
+    """Raise the rule that a body breaks though the native parser takes it: a number beyond double precision, or one
+    level more than are taken.
     """
     if _PASSES_THE_PARSER.search(body):
         explain(body)
