@@ -7,7 +7,7 @@ BIN := .venv/bin
 STAMP := .venv/.made-from-lock
 
 .DEFAULT_GOAL := help
-.PHONY: help setup serve test check factors contract clients bench fuzz lock clean
+.PHONY: help setup serve test check factors contract clients bench fuzz soak parts lock clean
 
 help:
 	@echo "make setup     make .venv from the hashed lock (python3 3.11 to 3.13 is all it needs)"
@@ -16,6 +16,8 @@ help:
 	@echo "make contract  rewrite openapi/v1.json; make clients: regenerate the clients from it"
 	@echo "make factors   have pint write units/factors.csv"
 	@echo "make bench     speed and memory as ratios from one run, into build/benchmarks (about four minutes)"
+	@echo "make parts     list every part of the service with its licence, into build/parts.json (CycloneDX)"
+	@echo "make soak      overload, stalled callers, killed workers, hostile bodies, into build/soak (DUCTRUN_SOAK_SECONDS=120)"
 	@echo "make fuzz      the longer fuzzing of schema, hills and requests; make lock: resolve the dependencies anew"
 
 setup: $(STAMP)
@@ -54,6 +56,8 @@ check: $(STAMP)
 	$(BIN)/python -m tools.gate
 	$(BIN)/python -m tools.clients
 	$(BIN)/hadolint docker/Dockerfile
+	$(BIN)/kubernetes-validate --quiet --strict docker/kubernetes/ductrun.yaml
+	$(BIN)/check-jsonschema --quiet --builtin-schema vendor.compose-spec docker/compose.yaml
 
 contract: $(STAMP)
 	$(BIN)/ductrun contract > openapi/v1.json.new && mv openapi/v1.json.new openapi/v1.json
@@ -76,6 +80,12 @@ lock:
 	  pyproject.toml -o requirements.lock
 	uv pip compile -q --universal --python-version 3.11 --generate-hashes --no-emit-index-url --no-annotate --no-header \
 	  --group dev pyproject.toml -c requirements.lock -o requirements-dev.lock
+
+parts: $(STAMP)
+	$(BIN)/python -m tools.parts
+
+soak: $(STAMP)
+	$(BIN)/python -m tools.soak
 
 clean:
 	rm -rf .venv build dist *.egg-info service/*.egg-info .pytest_cache .mypy_cache .ruff_cache .hypothesis .coverage

@@ -102,12 +102,12 @@ def _answer(chosen: argparse.Namespace) -> int:
     from ductrun.settings import Settings  # noqa: PLC0415
 
     try:
-        wanted = read_query(chosen.query.encode())
+        read_query(chosen.query.encode())
     except ProblemRaised as problem:
         raise RefusedError(" ".join([problem.detail, *(error.message for error in problem.errors or ())])) from None
     limit = Settings.from_environment().max_body_bytes
     try:
-        lines.answer(sys.stdin.buffer, sys.stdout.buffer, wanted, chosen.workers, limit)
+        lines.answer(sys.stdin.buffer, sys.stdout.buffer, chosen.query.encode(), chosen.workers, limit)
     except lines.BrokenProcessPool:
         raise RefusedError("a process ended before its time, and with it the answers. Run it again.") from None
     except BrokenPipeError:  # nobody reads on

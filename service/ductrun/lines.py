@@ -9,6 +9,7 @@ from concurrent.futures.process import BrokenProcessPool
 from functools import cache
 from typing import BinaryIO
 
+from ductrun.http.exchange import read_query
 from ductrun.http.items import Items, Settled
 from ductrun.http.stream import BASIS, Lines, settle_line, summary_of
 from ductrun.kit.answering import Chosen, PutOffError, answer_to
@@ -21,19 +22,18 @@ _AHEAD = 3  # parts that wait for each process
 
 Part = list[tuple[int, bytes | None]]
 Answered = tuple[bytes, int, int]  # the lines of answers, how many, and how many of them are problems
-_USUAL = Chosen()
 
 
-def answer(source: BinaryIO, target: BinaryIO, chosen: Chosen, workers: int, limit: int) -> tuple[int, int]:
+def answer(source: BinaryIO, target: BinaryIO, query: bytes, workers: int, limit: int) -> tuple[int, int]:
     """Answer every line, the basis first and the summary last; gives how many there were, and how many have no answer.
 
-    `limit` is the longest line, in bytes. What stands in memory is bounded, whatever the number of lines.
+    `limit` is the longest line, in bytes; `query` says how answers are wanted, as in a URL. What stands in memory is bounded, whatever the number of lines.
     """
     target.write(BASIS)
     items = failed = 0
     parts = _parts(source, limit)
-    every = (answer_part(part, limit, chosen) for part in parts)
-    for written, count, problems in every if workers == 1 else _by_processes(parts, limit, chosen, workers):
+    every = (answer_part(part, limit, query) for part in parts)
+    for written, count, problems in every if workers == 1 else _by_processes(parts, limit, query, workers):
         target.write(written)
         items += count
         failed += problems
@@ -42,9 +42,9 @@ def answer(source: BinaryIO, target: BinaryIO, chosen: Chosen, workers: int, lim
     return items, failed
 
 
-def answer_part(part: Iterable[tuple[int, bytes | None]], limit: int, chosen: Chosen = _USUAL) -> Answered:
+def answer_part(part: Iterable[tuple[int, bytes | None]], limit: int, query: bytes = b"") -> Answered:
     """Answer numbered lines in order: the same bytes for the same lines, wherever and however often it is done."""
-    items = _items()
+    items, chosen = _items(), read_query(query)
     settled = [_settled(items, number, line, limit, chosen) for number, line in part]
     written = b"".join(told + b"\n" for _, told in settled)
     return written, len(settled), sum(status != 200 for status, _ in settled)
@@ -72,11 +72,11 @@ def _parts(source: BinaryIO, limit: int) -> Iterator[Part]:
         yield part
 
 
-def _by_processes(parts: Iterable[Part], limit: int, chosen: Chosen, workers: int) -> Iterator[Answered]:
+def _by_processes(parts: Iterable[Part], limit: int, query: bytes, workers: int) -> Iterator[Answered]:
     waiting: deque[Future[Answered]] = deque()
     with ProcessPoolExecutor(workers) as pool:
         for part in parts:
-            waiting.append(pool.submit(answer_part, part, limit, chosen))
+            waiting.append(pool.submit(answer_part, part, limit, query))
             if len(waiting) > workers * _AHEAD:
                 yield waiting.popleft().result()
         while waiting:
