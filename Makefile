@@ -7,7 +7,7 @@ BIN := .venv/bin
 STAMP := .venv/.made-from-lock
 
 .DEFAULT_GOAL := help
-.PHONY: help setup serve test check factors contract clients bench fuzz soak parts lock clean
+.PHONY: help setup serve test check factors contract clients bench fuzz soak proxy dask parts lock clean
 
 help:
 	@echo "make setup     make .venv from the hashed lock (python3 3.11 to 3.13 is all it needs)"
@@ -16,6 +16,7 @@ help:
 	@echo "make contract  rewrite openapi/v1.json; make clients: regenerate the clients from it"
 	@echo "make factors   have pint write units/factors.csv"
 	@echo "make bench     speed and memory as ratios from one run, into build/benchmarks (about four minutes)"
+	@echo "make proxy     docker/nginx.conf before two live replicas (needs an nginx); make dask: partitions on a local cluster"
 	@echo "make parts     list every part of the service with its licence, into build/parts.json (CycloneDX)"
 	@echo "make soak      overload, stalled callers, killed workers, hostile bodies, into build/soak (DUCTRUN_SOAK_SECONDS=120)"
 	@echo "make fuzz      the longer fuzzing of schema, hills and requests; make lock: resolve the dependencies anew"
@@ -80,6 +81,14 @@ lock:
 	  pyproject.toml -o requirements.lock
 	uv pip compile -q --universal --python-version 3.11 --generate-hashes --no-emit-index-url --no-annotate --no-header \
 	  --group dev pyproject.toml -c requirements.lock -o requirements-dev.lock
+
+proxy: $(STAMP)
+	$(BIN)/python -m pytest tests/apart/proxy.py
+
+dask: $(STAMP)
+	$(BIN)/python -m pip install -q --disable-pip-version-check --no-deps --only-binary :all: --require-hashes \
+	  --upgrade --target build/dask -r requirements-dask.lock
+	PYTHONPATH=build/dask $(BIN)/python -m pytest -W default tests/apart/partitions.py
 
 parts: $(STAMP)
 	$(BIN)/python -m tools.parts

@@ -8,7 +8,10 @@ from ductrun.serving import RefusedError, check_free, check_open
 from ductrun.settings import SettingError, Settings, unknown
 
 # 323 ft of spacers no more than 5 ft apart and one at either end: ceil(323 / 5) + 1 (derived)
-_QUESTION = b'{"length":{"value":323,"unit":"ft"},"tiers":[3,3],"interval":{"kind":"distance","distance":{"value":5,"unit":"ft"}}}'
+_QUESTION = (
+    b'{"length":{"value":323,"unit":"ft"},"tiers":[3,3],'
+    b'"interval":{"kind":"distance","distance":{"value":5,"unit":"ft"}}}'
+)
 _ANSWER = 66
 
 

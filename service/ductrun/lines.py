@@ -27,7 +27,8 @@ Answered = tuple[bytes, int, int]  # the lines of answers, how many, and how man
 def answer(source: BinaryIO, target: BinaryIO, query: bytes, workers: int, limit: int) -> tuple[int, int]:
     """Answer every line, the basis first and the summary last; gives how many there were, and how many have no answer.
 
-    `limit` is the longest line, in bytes; `query` says how answers are wanted, as in a URL. What stands in memory is bounded, whatever the number of lines.
+    `limit` is the longest line, in bytes; `query` says how answers are wanted, as in a URL. What stands in
+    memory is bounded, whatever the number of lines.
     """
     target.write(BASIS)
     items = failed = 0

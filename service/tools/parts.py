@@ -20,7 +20,7 @@ _LOCKED = re.compile(
 def parts(lock: str) -> list[dict[str, Any]]:
     """Give each part of a lock with its licence, where it is installed."""
     found = []
-    for name, version, marker, _hashes in _LOCKED.findall(lock):
+    for name, version, marker in _LOCKED.findall(lock):
         part: dict[str, Any] = {
             "type": "library",
             "name": name,
@@ -38,7 +38,7 @@ def parts(lock: str) -> list[dict[str, Any]]:
 
 def _licence(name: str) -> str:
     try:
-        told = metadata.metadata(name)
+        told: Any = metadata.metadata(name)
     except metadata.PackageNotFoundError:
         return ""
     classified = [one.rpartition(" :: ")[2] for one in told.get_all("Classifier", []) if one.startswith("License ::")]
