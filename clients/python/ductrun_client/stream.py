@@ -113,7 +113,7 @@ async def _answers(
                     found = [json.loads(line) for line in lines]
                     if found and found[-1]["type"] == "summary":
                         summary = StreamSummary.from_dict(found.pop())
-                    answers = [_typed(one) for one in found if one["type"] != "basis"]
+                    answers = [_typed(one) for one in found if one["type"] not in {"basis", "stopped"}]
                     answered += len(answers)
                     bar.update(len(answers))
                     yield answers

@@ -186,6 +186,7 @@ StreamAnswerLine = (
     | models.TrenchStreamAnswer
     | models.StreamBasis
     | models.StreamProblem
+    | models.StreamStopped
     | models.StreamSummary
 )
 Temperatures = (

@@ -217,6 +217,8 @@ from .step import Step
 from .straight_section import StraightSection
 from .stream_basis import StreamBasis
 from .stream_problem import StreamProblem
+from .stream_stopped import StreamStopped
+from .stream_stopped_reason import StreamStoppedReason
 from .stream_summary import StreamSummary
 from .supported_conduit import SupportedConduit
 from .supported_conduit_type import SupportedConduitType
@@ -472,6 +474,8 @@ __all__ = (
     "StraightSection",
     "StreamBasis",
     "StreamProblem",
+    "StreamStopped",
+    "StreamStoppedReason",
     "StreamSummary",
     "SupportedConduit",
     "SupportedConduitType",
