@@ -94,9 +94,10 @@ def batch_options(examples: list[dict[str, Any]], settings: Settings = _USUAL) -
         "calculate_batch",
         "Many calculations at once",
         "Answers up to 1,000 questions of any calculations in order, each with the status it would have by itself: a "
-        "question without an answer is that item's problem and no other's.",
+        "question without an answer is that item's problem and no other's. A large answer comes in chunks.",
         {
-            "description": f"The questions, in at most {settings.max_batch_bytes:,} bytes.",
+            "description": f"The questions, each in at most {settings.max_body_bytes:,} bytes, and all in at most "
+            f"{settings.max_batch_bytes:,} bytes.",
             "content": {"application/json": body},
         },
         {"description": "What became of each question.", "content": answer},
@@ -114,8 +115,8 @@ def stream_options(
         "Any number of calculations, line by line",
         "Takes JSON Lines of any length, one question a line, and answers each as it is ready, in order, while the "
         "rest is still arriving: read while you send. A line that is malformed, too long or without an answer is that "
-        "line's problem and no other's. The first line tells what all answers rest on; the last is a summary, and an "
-        "answer without it was cut off.",
+        "line's problem and no other's. The first line tells what all answers rest on; the last is a summary, or "
+        "says that the service stopped; an answer without either was cut off.",
         _lines(
             f"One BatchItem a line, each in at most {settings.max_body_bytes:,} bytes; any number of lines.",
             "BatchItem",
@@ -124,7 +125,7 @@ def stream_options(
         ),
         _lines(
             "One StreamAnswerLine a line: first a StreamBasis; then a StreamAnswer or a StreamProblem for each line "
-            "that is not blank, in order; last a StreamSummary.",
+            "that is not blank, in order; last a StreamSummary or a StreamStopped.",
             "StreamAnswerLine",
             media_types,
             {},
