@@ -122,7 +122,8 @@ def sync_detailed(
     """Many calculations at once
 
      Answers up to 1,000 questions of any calculations in order, each with the status it would have by
-    itself: a question without an answer is that item's problem and no other's.
+    itself: a question without an answer is that item's problem and no other's. A large answer comes in
+    chunks.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
@@ -168,7 +169,8 @@ def sync(
     """Many calculations at once
 
      Answers up to 1,000 questions of any calculations in order, each with the status it would have by
-    itself: a question without an answer is that item's problem and no other's.
+    itself: a question without an answer is that item's problem and no other's. A large answer comes in
+    chunks.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
@@ -209,7 +211,8 @@ async def asyncio_detailed(
     """Many calculations at once
 
      Answers up to 1,000 questions of any calculations in order, each with the status it would have by
-    itself: a question without an answer is that item's problem and no other's.
+    itself: a question without an answer is that item's problem and no other's. A large answer comes in
+    chunks.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
@@ -253,7 +256,8 @@ async def asyncio(
     """Many calculations at once
 
      Answers up to 1,000 questions of any calculations in order, each with the status it would have by
-    itself: a question without an answer is that item's problem and no other's.
+    itself: a question without an answer is that item's problem and no other's. A large answer comes in
+    chunks.
 
     Args:
         units (UnitSystem | Unset): Units of the answer: US customary or metric.
