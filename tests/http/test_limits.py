@@ -129,7 +129,7 @@ def test_beyond_the_limit_the_next_is_told_to_come_back_and_the_probe_answers(se
 
 @pytest.mark.live
 def test_a_stop_is_told_first_and_cuts_nothing() -> None:
-    with started(environment=SHORT | {"DUCTRUN_STREAM_IDLE_SECONDS": "60"}) as (address, process):
+    with started(environment={"DUCTRUN_DRAIN_SECONDS": "1"}) as (address, process):
         port = int(address.rpartition(":")[2])
         stream = opened(port, STREAM)
         ends: list[Any] = []
@@ -145,6 +145,7 @@ def test_a_stop_is_told_first_and_cuts_nothing() -> None:
                 answered += found.status == 200 and len(found.read()) > 0
                 closed = found.headers["connection"]
                 time.sleep(0.01)
+            connection.close()
             ends.append((asked, answered))
 
         callers = [threading.Thread(target=ask_on) for _ in range(8)]
