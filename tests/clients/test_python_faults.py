@@ -176,6 +176,18 @@ def test_a_stream_that_ends_without_its_summary_was_cut_off(answer: Callable[...
     with pytest.raises(CutOffError, match="after 0 answers") as told:
         list(client_of(answer).stream([{"id": "a", "operation": "cover", "request": {}}]))
     assert told.value.answered == 0
+    assert told.value.reason is None
+
+
+def test_a_stream_that_the_service_ends_says_why() -> None:
+    stopped = {"type": "stopped", "reason": "stopping", "line": 0, "item_count": 0, "failed_count": 0}
+    with pytest.raises(CutOffError, match=r"ended by the service \(stopping\) after 0 answers") as told:
+        list(
+            client_of(stream_of([{"type": "basis"}, stopped])).stream(
+                [{"id": "a", "operation": "cover", "request": {}}]
+            )
+        )
+    assert (told.value.answered, told.value.reason) == (0, "stopping")
 
 
 def failing(*outcomes: Any) -> tuple[Callable[[httpx.Request], httpx.Response], list[int]]:

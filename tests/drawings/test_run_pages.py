@@ -11,7 +11,7 @@ from typing import Any
 import pytest
 from ductrun.drawings.documents import Answered, pages_of
 from ductrun.drawings.run_drawings import alike_pulls
-from ductrun.kit.answering import Chosen, told_by
+from ductrun.kit.answering import Chosen, made_by, told_of
 from ductrun.kit.answers import Answer
 from ductrun.kit.choices import Verdict
 from ductrun.kit.telling import METRIC
@@ -21,7 +21,7 @@ from ductrun.subjects.duct_run.duct_run import OPERATION
 from tests.drawings.pages import Read, assert_harmless
 from tests.drawings.takeoffs import HOSTILE
 
-TOLD = told_by(OPERATION)
+TOLD = made_by(OPERATION, told_of(OPERATION))
 PAGES = pages_of(OPERATION)
 EXAMPLE: dict[str, Any] = OPERATION.example
 WORKED = Chosen(working=True)

@@ -7224,6 +7224,25 @@ class StreamProblem(Struct, kw_only=True, omit_defaults=True, tag_field="type", 
     """The calculation asked for; left out if it could not be read."""
 
 
+class StreamStopped(Struct, kw_only=True, omit_defaults=True, tag_field="type", tag="stopped"):
+    """The last line of a stream that the service ended before its sender did: what was answered
+    counts, and the lines after `line` can be sent again."""
+
+    failed_count: int
+    """How many of them ended in a problem."""
+
+    item_count: int
+    """Lines that were answered, blank ones not counted."""
+
+    line: int
+    """Number of the last line that was looked at."""
+
+    reason: str
+    """`stopping`: this process is being stopped; `idle`: nothing came for too long."""
+
+    type: ClassVar[Literal["stopped"]] = "stopped"
+
+
 class StreamSummary(Struct, kw_only=True, omit_defaults=True, tag_field="type", tag="summary"):
     """The last line of a stream; an answer without it was cut off."""
 
@@ -7369,7 +7388,7 @@ class Suggestions(Struct, kw_only=True, omit_defaults=True):
     """Those that comply first, then the cheapest to build."""
 
     trial_count: int
-    """How many changed runs were tried; 50 at most."""
+    """How many changed runs were tried; 50 at most, fewer of a run that takes long."""
 
 
 class SupportedConduit(Struct, kw_only=True, omit_defaults=True):
@@ -8585,6 +8604,6 @@ else:
     BatchItemAnswer = Raw
 
 if TYPE_CHECKING:
-    StreamAnswerLine: TypeAlias = StreamAnswer | StreamBasis | StreamProblem | StreamSummary
+    StreamAnswerLine: TypeAlias = StreamAnswer | StreamBasis | StreamProblem | StreamStopped | StreamSummary
 else:
     StreamAnswerLine = Raw

@@ -15,7 +15,7 @@ import msgspec
 from .errors import CutOffError, UnexpectedAnswerError
 from .giving import to_send
 from .items import StreamItem, line_of
-from .models import BatchItem, StreamSummary
+from .models import BatchItem, StreamStopped, StreamSummary
 from .requesting import Wire, encoded, expected, params_of
 
 PATH = "/v1/batch/stream"
@@ -60,17 +60,19 @@ def answers_of(response: httpx.Response, window: Window) -> list[StreamItem]:
     if media_type != "application/jsonl" or not response.is_success:
         raise UnexpectedAnswerError(response.status_code, media_type, response.content)
     answers: list[StreamItem] = []
-    summary = None
+    summary, reason = None, None
     try:
         for line in response.content.splitlines():
             one = line_of(line)
             if isinstance(one, StreamSummary):
                 summary = one
+            elif isinstance(one, StreamStopped):
+                reason = one.reason
             elif one is not None:
                 one.line = (one.line or 0) + window.before
                 answers.append(one)
     except msgspec.DecodeError:
         summary = None  # a line that ends in its middle
     if summary is None or not summary.item_count == len(answers) == window.lines:
-        raise CutOffError(window.before)
+        raise CutOffError(window.before, reason)
     return answers

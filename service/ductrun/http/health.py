@@ -7,6 +7,7 @@ from starlette.requests import Request
 from starlette.responses import Response
 
 from ductrun.http.problems import ProblemRaised
+from ductrun.http.stopping import STOPPING
 from ductrun.tables import TABLES
 
 
@@ -36,7 +37,7 @@ class Health:
 
     async def readyz(self, _request: Request) -> Response:
         """Say that requests are welcome, or answer with a problem."""
-        if not self.ready:
+        if not self.ready or STOPPING.draining:
             raise ProblemRaised("not_ready", "The service is starting or stopping.")
         return _no_store(Ready("ready", TABLES.hash))
 

@@ -29,6 +29,7 @@ from ductrun.subjects.duct_run.burying import (
 from ductrun.subjects.duct_run.changes import Beside
 from ductrun.subjects.duct_run.choices import StraightLengths
 from ductrun.subjects.duct_run.circuits import PlacedCircuit, place_circuits
+from ductrun.subjects.duct_run.cost import check_joined
 from ductrun.subjects.duct_run.crossings import caution_places, find_crossings
 from ductrun.subjects.duct_run.form import STRAIGHT_LENGTHS, DuctRunRequest, RunJoining, Stretch
 from ductrun.subjects.duct_run.joined import Around, pieces_of
@@ -98,6 +99,7 @@ def assess(request: DuctRunRequest, sheet: Worksheet) -> DuctRun:
         site = site_of(request, sheet)
     faults.stop()
     assert site is not None  # noqa: S101  (else there was a fault)
+    check_joined(request.stretches, banks, sheet)
     lines = _lines(request, stops, banks, heights, sheet, practices, names)
     laid = _laid(lines, heights, sheet)
     circuits: list[PlacedCircuit] = []

@@ -12,6 +12,7 @@ from ductrun.kit.wording import listing, text_of
 from ductrun.kit.worksheet import Gathering, Worksheet
 from ductrun.subjects.duct_run.assessment import AssessedStretch, CircuitPull, RunPull
 from ductrun.subjects.duct_run.circuits import PlacedCircuit
+from ductrun.subjects.duct_run.cost import SearchBudget, check_pulled
 from ductrun.subjects.duct_run.form import DuctRunRequest
 from ductrun.subjects.duct_run.laying import LaidSection, conduit_of_riser, riser_sheet
 from ductrun.subjects.duct_run.names import Names
@@ -23,6 +24,7 @@ from ductrun.subjects.parts.route import PlacedRoute, RouteSection, SectionPlace
 from ductrun.subjects.pulling.assessment import PlanAssessment, PullAssessment
 from ductrun.subjects.pulling.cable_order import CableOrder, OrderedLine, cables_to_order
 from ductrun.subjects.pulling.choices import PullDirection
+from ductrun.subjects.pulling.cuts import MOST_POSITIONS, most_places
 from ductrun.subjects.pulling.practice import PullPractice
 from ductrun.subjects.pulling.pull_plan import plan
 from ductrun.subjects.pulling.pull_tension import pull_from_better_end
@@ -46,6 +48,11 @@ class Span(NamedTuple):
     start: int
     end: int
     stretches: list[AssessedStretch]
+
+    @property
+    def section_count(self) -> int:
+        """How many sections lie on the way."""
+        return sum(len(stretch.laid.sections) for stretch in self.stretches)
 
 
 _ORDERING = CableOrder()
@@ -78,19 +85,22 @@ def pulls_of(
     faults = Gathering()
     known: dict[tuple[object, ...], RunPull] = {}
     ways: dict[tuple[object, ...], PlacedRoute] = {}
+    passed = [[(span, _alike(span, one.ducts)) for span in spans[one.start : one.end]] for one in circuits]
+    check_pulled(sum(len(alike) * span.section_count for here in passed for span, alike in here), sheet)
+    budget = SearchBudget()
     found = []
-    for circuit in circuits:
+    for circuit, here in zip(circuits, passed, strict=True):
         pulls = []
-        for span in spans[circuit.start : circuit.end]:
+        for span, alike in here:
             name = f"{circuit.name}, {stops[span.start].name} to {stops[span.end].name}"
             station = span.stretches[0].laid.station
-            for way, ducts in _alike(span, circuit.ducts).items():
+            for way, ducts in alike.items():
                 key = (circuit.cables.key, id(circuit.given.pulling), *way)
                 with faults, names.about(name, station):
                     if way not in ways:
                         ways[way] = _way(span, ducts[0], sheet)
                     if key not in known:
-                        known[key] = _pull(circuit, span, ways[way], stops, request, sheet)
+                        known[key] = _pull(circuit, span, ways[way], stops, request, sheet, budget)
                     pulls.append(CircuitPull(ducts, known[key]))
         found.append(pulls)
     faults.stop()
@@ -153,6 +163,7 @@ def _pull(
     stops: Sequence[Stop],
     request: DuctRunRequest,
     sheet: Worksheet,
+    budget: SearchBudget,
 ) -> RunPull:
     place = circuit.sheet.within("", about=circuit.sheet.place)
     route = route._replace(sheet=place, conduit_sheet=place)
@@ -166,13 +177,27 @@ def _pull(
         span.end,
         pulled,
         stop_tension(pulling, turned=turned),
-        _help(pulling, practice) if within is False else None,
+        _help(pulling, practice, budget) if within is False else None,
         _order(pulled, (stops[span.start], stops[span.end]), request, sheet),
     )
 
 
-def _help(pulling: Pulling, sheet: Worksheet) -> PlanAssessment:
-    """Say where pull points would help, at the ends of straights, and nothing else of them."""
+def _help(pulling: Pulling, sheet: Worksheet, budget: SearchBudget) -> PlanAssessment | None:
+    """Say where pull points would help, at the ends of straights, and nothing else of them; None where the run has too
+    many places for all of its searches.
+    """
+    lengths = [one.length if isinstance(one, engineering.Straight) else None for one in pulling.route.sections]
+    places = most_places(lengths, None)
+    if places > MOST_POSITIONS or not budget.takes(places * (places + len(lengths))):
+        sheet.find(
+            Severity.NOTE,
+            "pull_points_not_searched",
+            f"Where a pull point would help was not searched: with {len(lengths)} sections on this pull the run has "
+            "too many places. Put a pull point near its middle and ask again.",
+            WORKED_OUT,
+            float(len(lengths)),
+        )
+        return None
     findings = sheet.book.findings
     before = len(findings)
     found = plan(None, pulling, sheet)

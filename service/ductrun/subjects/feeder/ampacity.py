@@ -115,6 +115,12 @@ def assess(request: AmpacityRequest, sheet: Worksheet) -> Asked:
     return Asked(found, studied)
 
 
+def steps(request: AmpacityRequest) -> float:
+    """Bound the work, in which every loaded duct warms every other, once and once more for each study."""
+    loaded = sum(len(circuit.ducts) for circuit in request.circuits)
+    return (60.0 + 60.0 * loaded + 1.5 * loaded * loaded) * (1 + len(request.studies or ()))
+
+
 OPERATION = Operation(
     name="ampacity",
     operation_id="calculate_ampacity",
@@ -125,6 +131,7 @@ OPERATION = Operation(
     request=AmpacityRequest,
     result=AmpacityResult,
     assess=assess,
+    steps=steps,
     tell=tell,
     example={
         "bank": {

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import copy
 from collections.abc import Callable, Iterable
 from typing import Any, NamedTuple
 
@@ -83,15 +82,20 @@ def patch_of(body: Any, edits: Iterable[Edit]) -> list[PatchOperation]:
 
 
 def applied(body: Any, edits: Iterable[Edit | PatchOperation]) -> Any:
-    """Give a document with edits made."""
-    body = copy.deepcopy(body)
+    """Give a document with edits made; what they leave alone is shared with the one given, not copied."""
     for operation in edits:
-        head, _, last = operation.path.rpartition("/")
-        node = member(body, head)
-        if not isinstance(node, list):
-            node[last] = copy.deepcopy(operation.value)
-        elif operation.op is PatchOp.ADD:
-            node.insert(int(last), copy.deepcopy(operation.value))
-        else:
-            node[int(last)] = copy.deepcopy(operation.value)
+        body = _with(body, operation.path.split("/")[1:], operation)
     return body
+
+
+def _with(node: Any, steps: list[str], operation: Edit | PatchOperation) -> Any:
+    step, *rest = steps
+    place: Any = int(step) if isinstance(node, list) else step
+    changed = node.copy()
+    if rest:
+        changed[place] = _with(node[place], rest, operation)
+    elif isinstance(node, list) and operation.op is PatchOp.ADD:
+        changed.insert(place, operation.value)
+    else:
+        changed[place] = operation.value
+    return changed

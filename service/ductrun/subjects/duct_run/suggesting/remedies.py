@@ -57,14 +57,13 @@ def ladders_of(violations: list[Finding], case: Case) -> list[Ladder]:
 
 
 def _pull_points(case: Case) -> Iterator[list[Change]]:
-    for circuit in case.run.circuits:
-        for one in circuit.pulls:
-            pulled = one.pull.pulled
-            turned = pulled.better is PullDirection.REVERSED
-            if (pulled.within_backward if turned else pulled.within) is False:
-                rungs = pull_point_changes(case.body, case.run, one.pull, case.telling)
-                if rungs:
-                    yield rungs
+    for pull in {id(one.pull): one.pull for circuit in case.run.circuits for one in circuit.pulls}.values():
+        pulled = pull.pulled
+        turned = pulled.better is PullDirection.REVERSED
+        if (pulled.within_backward if turned else pulled.within) is False:
+            rungs = pull_point_changes(case.body, case.run, pull, case.telling)
+            if rungs:
+                yield rungs
 
 
 def _stretch_at(found: Finding) -> int | None:

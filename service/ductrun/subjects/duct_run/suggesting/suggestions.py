@@ -77,5 +77,8 @@ class Suggestions(Struct, frozen=True, gc=False):
         list[Suggestion],
         Meta(description="Those that comply first, then the cheapest to build.", max_length=MOST_SUGGESTIONS),
     ]
-    trial_count: Annotated[int, Meta(description=f"How many changed runs were tried; {MOST_TRIALS} at most.")]
+    trial_count: Annotated[
+        int,
+        Meta(description=f"How many changed runs were tried; {MOST_TRIALS} at most, fewer of a run that takes long."),
+    ]
     bound_met: Annotated[bool, Meta(description="Whether changes were left untried for that bound.")]

@@ -15,6 +15,7 @@ from ductrun.kit.reading import REFUSED, reader_of
 from ductrun.kit.worksheet import Book, Worksheet
 from ductrun.subjects.duct_run.assess import assess
 from ductrun.subjects.duct_run.assessment import DuctRun
+from ductrun.subjects.duct_run.cost import most_trials
 from ductrun.subjects.duct_run.form import DuctRunRequest
 from ductrun.subjects.duct_run.suggesting.changes import Change, Ladder, Pointers, applied, patch_of
 from ductrun.subjects.duct_run.suggesting.remedies import Case, ladders_of
@@ -55,13 +56,13 @@ def suggest(body: Any, run: DuctRun, sheet: Worksheet) -> Suggestions:
     ladders = ladders_of(violations, Case(body, run, sheet.tell))
     tried: dict[bytes, _Tried] = {}
     done: set[int] = set()
-    bound_met = False
+    most, bound_met = most_trials(run.given, MOST_TRIALS), False
     for number, change in _in_turn(ladders):
         if number in done:
             continue
         key = _encode(change.edits)
         if key not in tried:
-            if len(tried) == MOST_TRIALS:
+            if len(tried) == most:
                 bound_met = True
                 break
             tried[key] = _try(change, body, violations, sheet)
