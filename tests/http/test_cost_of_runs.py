@@ -9,6 +9,7 @@ from typing import Any
 
 import pytest
 from ductrun.http.representations import HTML, representations_of
+from ductrun.http.stopping import STOPPING
 from ductrun.kit.answering import DRAWN_UP_STEPS, STEPS_ON_THE_LOOP, Chosen, PutOffError, answer_to
 from ductrun.kit.reading import reader_of
 from ductrun.subjects import OPERATIONS
@@ -156,3 +157,28 @@ def test_a_batch_of_what_takes_long_is_answered_item_by_item() -> None:
     assert [one["status"] for one in found["items"]] == [200, 200, 200, 422]
     [error] = found["items"][3]["problem"]["errors"]
     assert error["pointer"] == "#/items/3/request/circuits"
+
+
+def test_beyond_its_share_of_work_the_items_of_a_batch_are_refused_one_by_one(monkeypatch: Any) -> None:
+    long = run_of(1, 10, 60)
+    monkeypatch.setattr("ductrun.http.batch.MOST_STEPS", 1.5 * steps_of(long))
+    asked = [("a", "duct_run", long), ("b", "duct_run", long), ("c", "fill", EXAMPLES["fill"])]
+    items = [{"id": name, "operation": operation, "request": body} for name, operation, body in asked]
+    found = reply("POST", "/v1/batch", json.dumps({"items": items}).encode(), JSON_TYPE).json
+    assert [one["status"] for one in found["items"]] == [200, 422, 200]
+    assert found["failed_count"] == 1
+    refused = found["items"][1]
+    assert (refused["id"], refused["operation"], refused["problem"]["type"]) == (
+        "b",
+        "duct_run",
+        "/problems/too_costly",
+    )
+
+
+def test_in_a_stop_a_batch_ends_with_what_it_has(monkeypatch: Any) -> None:
+    monkeypatch.setattr(STOPPING, "stopped", True)
+    asked = [("a", "duct_run", run_of(1, 10, 60)), ("b", "fill", EXAMPLES["fill"])]
+    items = [{"id": name, "operation": operation, "request": body} for name, operation, body in asked]
+    found = reply("POST", "/v1/batch", json.dumps({"items": items}).encode(), JSON_TYPE).json
+    assert [one["status"] for one in found["items"]] == [503, 200]
+    assert (found["items"][0]["id"], found["items"][0]["problem"]["type"]) == ("a", "/problems/overloaded")

@@ -77,9 +77,8 @@ class Aside:
             leaving.close()
 
 
-def overloaded() -> ProblemRaised:
+def overloaded(detail: str = "The service has all the work it can take. Try again in a second.") -> ProblemRaised:
     """Give the problem of a request that would have to wait too long."""
-    detail = "The service has all the work it can take. Try again in a second."
     return ProblemRaised("overloaded", detail, headers=((b"retry-after", b"1"),))
 
 

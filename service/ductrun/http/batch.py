@@ -12,12 +12,13 @@ from msgspec import UNSET, DecodeError, Raw, Struct, UnsetType, defstruct, json,
 from pydantic import Field
 from starlette.types import Receive, Scope, Send
 
-from ductrun.http.aside import ASIDE, ClientGone, Leaving
+from ductrun.http.aside import ASIDE, ClientGone, Leaving, overloaded
 from ductrun.http.exchange import read_body, read_query, send_written
 from ductrun.http.eyes import ITEMS
 from ductrun.http.gate import REQUEST_ID
 from ductrun.http.items import Items, refused
 from ductrun.http.problems import ProblemRaised
+from ductrun.http.stopping import STOPPING
 from ductrun.kit.answering import Chosen, PutOffError, read_slowly
 from ductrun.kit.bounding import LARGE, TooManyValuesError, check_syntax, marks_by_turns
 from ductrun.kit.forms import Form
@@ -25,6 +26,7 @@ from ductrun.kit.reading import REFUSED
 from ductrun.kit.strict_json import NotStrictError
 
 MOST_ITEMS = 1_000
+MOST_STEPS = 6_000_000.0  # of items that take long: about a minute
 _SLICE = 0.001  # seconds of work before other requests get their turn
 _PIECE = 262_144  # bytes of an answer that is sent in pieces
 _MOST_MARKS = 4_000_000  # values of a batch: cutting it takes some ten milliseconds, in which nobody has a turn
@@ -165,13 +167,18 @@ class Batch:
         scope[ITEMS] = len(items)
         answering = _Answering(send, len(items))
         leaving = Leaving(receive)
-        turn = perf_counter()
+        turn, spent = perf_counter(), 0.0
         try:
             for index, item in enumerate(items):
                 try:
                     settled = self._one(index, bytes(item), chosen, scope[REQUEST_ID])
                 except PutOffError as put_off:
-                    settled = await ASIDE.finish(put_off.finish, put_off.steps, leaving.gone)
+                    spent += put_off.steps
+                    problem = _not_any_more(spent)
+                    if problem is None:
+                        settled = await ASIDE.finish(put_off.finish, put_off.steps, leaving.gone)
+                    else:
+                        settled = refused(problem, scope[REQUEST_ID], self.items.name_of(bytes(item)))
                 await answering.add(*settled)
                 if perf_counter() - turn > _SLICE:
                     await asyncio.sleep(0)
@@ -187,3 +194,13 @@ class Batch:
             too_large = ProblemRaised("body_too_large", f"An item may have {self.max_item_bytes} bytes.")
             return refused(too_large, instance, b"")
         return self.items.settle(item, chosen, instance, f"#/items/{index}")
+
+
+def _not_any_more(spent: float) -> ProblemRaised | None:
+    """Say why an item that takes long is not worked on: its batch has had its share, or the service stops."""
+    if STOPPING.stopped:
+        return overloaded("The service is being stopped. Ask the item again.")
+    if spent > MOST_STEPS:
+        words = "The items before this one take all the work that is done for a batch. Ask it by itself."
+        return ProblemRaised("too_costly", words)
+    return None

@@ -161,7 +161,8 @@ def batch_options(examples: list[dict[str, Any]], settings: Settings = _USUAL) -
         "calculate_batch",
         "Many calculations at once",
         "Answers up to 1,000 questions of any calculations in order, each with the status it would have by itself: a "
-        "question without an answer is that item's problem and no other's. A large answer comes in chunks.",
+        "question without an answer is that item's problem and no other's. A large answer comes in chunks. Beyond "
+        "about a minute of items that take long the next of them are the problem `too_costly`.",
         {
             "description": f"The questions, each in at most {settings.max_body_bytes:,} bytes, and all in at most "
             f"{settings.max_batch_bytes:,} bytes.",

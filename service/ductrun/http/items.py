@@ -107,7 +107,7 @@ class Items:
                 answer = self.answers[read.operation]
             except (*REFUSED, KeyError):
                 strict_json.check(item)
-                named += self._name_of(item)
+                named += self.name_of(item)
                 read_slowly(Item, item)
                 raise
             named += b'"id":%b,"operation":"%b",' % (_encode(read.id), read.operation.encode())
@@ -129,7 +129,7 @@ class Items:
         except Exception:
             return _failed(instance, named, pointer)
 
-    def _name_of(self, item: bytes) -> bytes:
+    def name_of(self, item: bytes) -> bytes:
         """Write what can be read of the id and the operation of an item that cannot be used."""
         try:
             read = _read_name(item)

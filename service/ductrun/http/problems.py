@@ -165,6 +165,13 @@ _ALL = (
         "What was sent is no request of HTTP/1.1: an unknown method, a character that no head may hold, a body whose "
         "chunks or length are wrong, no Host header or two, an end before its time. The connection is closed.",
     ),
+    Kind(
+        "too_costly",
+        422,
+        "The batch asks for too much work",
+        "The items before this one take all the work that is done for one batch, about a minute of it. Ask the item by "
+        "itself, in another batch, or as a line of a stream, which has no such bound.",
+    ),
     Kind("target_too_long", 414, "The path and query are too long", "No path of this service is as long as that."),
     Kind("head_too_large", 431, "The headers are too large", "The headers of a request together may have so much."),
     Kind("internal_error", 500, "The service failed", "A fault of the service, not of the request. It is logged."),
