@@ -18,7 +18,7 @@ from ductrun.kit.strict_json import NotStrictError
 
 SMALL = 4_096  # bytes up to which a body that cannot be used is told its faults at once
 LARGE = 65_536  # bytes from which a body is counted first
-MOST_VALUES = 30_000  # of any request: forms within forms have room for millions, which nobody has to say
+MOST_VALUES = 20_000  # of any request: forms within forms have room for millions, which nobody has to say
 _PIECE = 1_048_576  # bytes
 _MARKS = (b"[", b"{", b",")
 _read_over = json.Decoder(Raw).decode
