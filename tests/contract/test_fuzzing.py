@@ -25,7 +25,7 @@ from tests.contract import fuzzing_hooks as fuzzing_hooks  # noqa: PLC0414  (the
 load_all_checks()
 
 
-schema = schemathesis.openapi.from_asgi("/openapi.json", create_app(Settings()))
+schema = schemathesis.openapi.from_asgi("/openapi.json", create_app(Settings()), timeout=120)
 EXAMPLES = int(os.environ.get("DUCTRUN_FUZZ_EXAMPLES", "12"))
 LONG = "DUCTRUN_FUZZ_EXAMPLES" in os.environ
 schema.config.phases.coverage.enabled = LONG

@@ -64,7 +64,9 @@ def test_the_sheet_holds_every_subject_of_the_run() -> None:
     for subject in ("Spacers", "Concrete", "Ducts and joints", "Movement", "Supports", "Fill", "Pulls", "Working"):
         assert subject in headings
     drawn = [one.name for one in sheet.elements].count("svg")
-    assert drawn == 1 + 2 + 1 + 4  # the route, two trenches, a wall, two pulls of power alike twice, two of signal
+    assert (
+        drawn == 1 + 2 + 2 + 1 + 1 + 4
+    )  # the route, two trenches and their temperatures, a box, a wall, two pulls of power alike twice, two of signal
     answer = answered(EXAMPLE).answer
     for finding in answer.findings:
         assert finding.message in sheet.text
@@ -79,6 +81,19 @@ def test_the_sheet_gives_the_figures_of_the_answer() -> None:
     assert ["1-1", "SP-1", "4.5 in"] in rows
     spaced = next(row for row in rows if row[:3] == ["under the road", "25", "5 ft"])
     assert spaced[3:5] == ["75", "75"]  # 25 stations 5 ft apart over 120 ft, three ducts in each of two tiers
+
+
+def test_the_sheet_shows_what_circuits_carry_and_lose_the_boxes_and_the_earth() -> None:
+    sheet = page_of("sheet").text
+    for heading in ("Ampacity", "Voltage drop", "Boxes", "Earth and traffic", "Ducts in wet concrete"):
+        assert heading in sheet
+    plain = changed(earth_load=None)
+    del plain["earth_load"], plain["circuits"][0]["load"]
+    without = page_of("sheet", plain).text
+    assert "Earth and traffic" not in without
+    assert "Voltage drop" not in without
+    assert "temperatures" in sheet  # the title of the drawing of a loaded bank
+    assert "HH-2: least size" in sheet
 
 
 def test_alike_pulls_are_told_once_and_then_by_reference() -> None:

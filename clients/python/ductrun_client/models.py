@@ -2312,6 +2312,10 @@ class Circuit(Struct, kw_only=True, omit_defaults=True):
     end: str | None = None
     """Name of the end or pull point where it ends."""
 
+    load: RunLoad | None = None
+    """Its load: the voltage it loses on its way and what the ducts around it may carry are then
+    told. That of same_as, if left out."""
+
     name: str | None = None
     """Its name."""
 
@@ -3518,6 +3522,9 @@ class DuctRunRequest(Struct, kw_only=True, omit_defaults=True):
     digging: Digging | None = None
     """How the trench is dug and filled."""
 
+    earth_load: EarthLoading | None = None
+    """Earth and traffic on all that is buried; without it they are not asked."""
+
     flotation: Floating | None = None
     """What ducts float in and how they are held down while concrete is poured."""
 
@@ -3544,6 +3551,9 @@ class DuctRunRequest(Struct, kw_only=True, omit_defaults=True):
 
     rates: list[Rate] | None = None
     """The caller's rates for what is taken off."""
+
+    rating: RatingPractice | None = None
+    """How circuits with a load are rated in the ground."""
 
     site: Site | None = None
     """The place."""
@@ -3840,6 +3850,96 @@ class EarthLoadStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field=
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+
+
+class EarthLoading(Struct, kw_only=True, omit_defaults=True):
+    """What lies and passes over ducts, how they are bedded, and the limits they are held
+    against."""
+
+    traffic: Traffic
+    """What passes over them: nothing, or the axle of H-20 and HS-20."""
+
+    allowable_wall_stress: Pressure | None = None
+    """Compression that the wall of a duct bears for the long term. From 10 psi to 100000 psi."""
+
+    arching_soil: ArchingSoil | None = None
+    """Fill that arches on the walls of the trench, where its width is given."""
+
+    bedding_angle: Angle | None = None
+    """Angle over which the bedding supports a duct. From 0 deg to 180 deg."""
+
+    bedding_constant_ratio: float | None = None
+    """Bedding constant of the deflection formula, in place of that of the angle."""
+
+    compaction: Compaction | None = None
+    """How it is compacted."""
+
+    concrete_density: Density | None = None
+    """Density of the concrete, where the ducts are encased. From 20 lb/ft3 to 300 lb/ft3."""
+
+    deflection_limit_percent: float | None = None
+    """Most deflection of the vertical diameter."""
+
+    duct_density: Density | None = None
+    """Density of what the ducts are made of, where duct_mass_per_length is left out. From 20 lb/ft3
+    to 300 lb/ft3."""
+
+    duct_mass_per_length: MassPerLength | None = None
+    """Mass of an empty duct, for flotation. From 0 lb/ft to 1000 lb/ft."""
+
+    earth_load_method: EarthLoadMethod | None = None
+    """How earth loads the ducts: the prism above them, or arching on the walls of the trench."""
+
+    embedment: Embedment | None = None
+    """Soil around the ducts, in place of which its modulus may be given."""
+
+    flotation_factor: float | None = None
+    """What holds the ducts down, over the uplift of groundwater, at least."""
+
+    groundwater_depth: Length | None = None
+    """Groundwater below grade, at its highest. From 0 in to 1200 in."""
+
+    lag_factor: float | None = None
+    """By how much the deflection under the earth grows in the long term."""
+
+    lift_height: Length | None = None
+    """Depth of concrete that is liquid at once, where they are encased; the whole pour if left out.
+    From 0.25 ft to 1000 ft."""
+
+    live_load_method: LiveLoadMethod | None = None
+    """How the load of a wheel is found at the depth of the ducts; the governing one is the
+    largest."""
+
+    load_spread_ratio: float | None = None
+    """By how much the load of a tire print widens with the depth, for the AASHTO spread."""
+
+    long_term_modulus: Pressure | None = None
+    """The same for the long term, for buckling. From 1000 psi to 1e+08 psi."""
+
+    material: PlasticMaterial | None = None
+    """What ducts by their diameters and of no type are made of."""
+
+    modulus: Pressure | None = None
+    """Modulus of elasticity of the ducts for a moment. From 1000 psi to 1e+08 psi."""
+
+    pipe_stiffness: Pressure | None = None
+    """Stiffness of the ducts at 5 percent deflection. From 1 psi to 1e+06 psi."""
+
+    saturated_soil_density: Density | None = None
+    """The same below groundwater, for flotation. From 50 lb/ft3 to 200 lb/ft3."""
+
+    soil_density: Density | None = None
+    """Mass of the earth over the ducts per volume. From 50 lb/ft3 to 200 lb/ft3."""
+
+    soil_modulus: Pressure | None = None
+    """Modulus of soil reaction, in place of that of embedment and compaction. From 0 psi to 20000
+    psi."""
+
+    trench_width: Length | None = None
+    """Width of the trench at the top of the ducts, for arching. From 1 in to 1200 in."""
+
+    wheel_load: Force | None = None
+    """Load of one wheel of the axle, under traffic. From 1 lbf to 500000 lbf."""
 
 
 class ElevationPoint(Struct, kw_only=True, omit_defaults=True):
@@ -5613,6 +5713,35 @@ class PistonOpening(Struct, kw_only=True, omit_defaults=True):
     """Temperature of the conduit."""
 
 
+class PlaceRating(Struct, kw_only=True, omit_defaults=True):
+    """The place a bank lies in, and the method it is rated by."""
+
+    concrete_thermal_resistivity: ThermalResistivity | None = None
+    """Thermal resistivity of the concrete. From 20 degC.cm/W to 1000 degC.cm/W."""
+
+    duct_air_temperature: Temperature | None = None
+    """Temperature that the air in every duct is taken to have, as printed tables do. From 0 degC to
+    150 degC."""
+
+    duct_material: WallMaterial | None = None
+    """What ducts without a type are made of, for their heat; of the others their type tells."""
+
+    duct_thermal_resistivity: ThermalResistivity | None = None
+    """Thermal resistivity of the duct walls. From 0 K.m/W to 50 K.m/W."""
+
+    earth_temperature: Temperature | None = None
+    """Temperature of the earth at that depth, away from the cables. From -20 degC to 70 degC."""
+
+    earth_thermal_resistivity: ThermalResistivity | None = None
+    """Thermal resistivity of the earth and the backfill. From 20 degC.cm/W to 1000 degC.cm/W."""
+
+    frequency: Frequency | None = None
+    """Frequency of the alternating current. From 10 Hz to 400 Hz."""
+
+    method: AmpacityMethod | None = None
+    """Method; both gives the one that allows less, with the other beside it."""
+
+
 class PlacedDuct(Struct, kw_only=True, omit_defaults=True):
     """One duct of the bank, from the lower left corner of the bank without its cover."""
 
@@ -6438,6 +6567,29 @@ class Rate(Struct, kw_only=True, omit_defaults=True):
     """Price for one of the unit, in the caller's money; this, or labor hours, or both."""
 
 
+class RatingPractice(Struct, kw_only=True, omit_defaults=True):
+    """The method a bank is rated by, and what concrete and ducts are to its heat."""
+
+    concrete_thermal_resistivity: ThermalResistivity | None = None
+    """Thermal resistivity of the concrete. From 20 degC.cm/W to 1000 degC.cm/W."""
+
+    duct_air_temperature: Temperature | None = None
+    """Temperature that the air in every duct is taken to have, as printed tables do. From 0 degC to
+    150 degC."""
+
+    duct_material: WallMaterial | None = None
+    """What ducts without a type are made of, for their heat; of the others their type tells."""
+
+    duct_thermal_resistivity: ThermalResistivity | None = None
+    """Thermal resistivity of the duct walls. From 0 K.m/W to 50 K.m/W."""
+
+    frequency: Frequency | None = None
+    """Frequency of the alternating current. From 10 Hz to 400 Hz."""
+
+    method: AmpacityMethod | None = None
+    """Method; both gives the one that allows less, with the other beside it."""
+
+
 class Ready(Struct, kw_only=True, omit_defaults=True):
     """The tables are loaded and requests are welcome."""
 
@@ -6574,6 +6726,9 @@ class RunCircuit(Struct, kw_only=True, omit_defaults=True):
     fills: list[CircuitFill]
     """In every conduit on its way."""
 
+    length: Length
+    """From its start to its end along the center line."""
+
     name: str
 
     pulls: list[CircuitPulls]
@@ -6582,6 +6737,9 @@ class RunCircuit(Struct, kw_only=True, omit_defaults=True):
     service: Service
 
     start: str
+
+    voltage_drop: VoltageDropResult | None = None
+    """Over that length, if a current or a power is given."""
 
 
 class RunDuct(Struct, kw_only=True, omit_defaults=True):
@@ -6661,6 +6819,70 @@ class RunJoining(Struct, kw_only=True, omit_defaults=True):
     """Sticks to order beyond those laid."""
 
 
+class RunLoad(Struct, kw_only=True, omit_defaults=True):
+    """What a circuit carries, at the voltage it has; its sets are those of its ducts."""
+
+    apparent_power: ApparentPower | None = None
+    """Apparent power of the load at the voltage of the source; this, current or power. From 1e-05
+    kVA to 1e+06 kVA."""
+
+    conductor_temperature: Temperature | None = None
+    """Highest temperature of the conductor; what is lost on the way is reckoned at it. From 0 degC
+    to 250 degC."""
+
+    conduit_material: CircuitConduit | None = None
+    """Conduit that its voltage drop is reckoned in, as Table 9 tells them apart."""
+
+    current: Current | None = None
+    """Current of the circuit, all its sets together; without it the answer says what it may be.
+    From 0.001 A to 20 kA."""
+
+    hours_per_year: float | None = None
+    """At this load, to tell what is lost in a year."""
+
+    limit_percent: float | None = None
+    """Most that may be lost."""
+
+    load_factor_percent: float | None = None
+    """Mean load of a day in percent of its peak."""
+
+    loaded_conductor_count: int | None = None
+    """Conductors in each duct that carry the current, neutrals that count included; other neutrals
+    and grounds carry none here."""
+
+    loaded_neutral_count: int | None = None
+    """Of the loaded conductors in each duct, those that are neutrals, where loads have harmonics:
+    each is as large as the phases, and is taken to carry as much."""
+
+    overcurrent_device: Current | None = None
+    """Rating of the overcurrent device ahead, for the least grounding conductor. From 1 A to 6
+    kA."""
+
+    power: Power | None = None
+    """Power of the load at the voltage of the source; this, current or apparent_power. From 0.01 W
+    to 1e+06 kW."""
+
+    power_factor: float | None = None
+    """Of the load, which lags; of direct current there is none."""
+
+    reactance: ResistancePerLength | None = None
+    """Of one conductor to neutral, in place of the table's. From 0 ohm/1000ft to 1000
+    ohm/1000ft."""
+
+    resistance: ResistancePerLength | None = None
+    """Of one conductor at its temperature, in place of the table's. From 0.0001 ohm/1000ft to 1000
+    ohm/1000ft."""
+
+    shield_grounding: ShieldGrounding | None = None
+    """Where the shields are grounded, if the cables have any."""
+
+    system: CircuitSystem | None = None
+    """Kind of circuit: three conductors make a set, or two."""
+
+    terminal_rating: TerminalRating | None = None
+    """Temperature that the terminals at both ends are marked for."""
+
+
 class RunMovement(Struct, kw_only=True, omit_defaults=True):
     """One straight run."""
 
@@ -6733,9 +6955,18 @@ class RunPlace(Struct, kw_only=True, omit_defaults=True):
     kind: PlaceKind
     """What stands there."""
 
+    box: BoxSize | None = None
+    """The box as planned or built, held against what it must measure."""
+
+    box_sizes: list[BoxSize] | None = None
+    """Boxes that can be had: the smallest that holds the entries is named."""
+
     cable_allowance: Length | None = None
     """Cable beyond the conduit there, for racking, tail and termination together. From 0 ft to 1000
     ft."""
+
+    exit_wall: BoxWall | None = None
+    """Wall of the box by which ducts leave toward the end of the run; they come in by the left."""
 
     finish: RunEnd | None = None
     """How each duct finishes there."""
@@ -6747,11 +6978,20 @@ class RunPlace(Struct, kw_only=True, omit_defaults=True):
     name: str | None = None
     """Its name."""
 
+    racking: Racking | None = None
+    """Racks for the cable, in a manhole."""
+
+    removable_cover: BoxWall | None = None
+    """The side that comes off: opposite to it conductors need only the room to bend."""
+
     riser_conduit_type: ConduitType | None = None
     """Conduit of that elbow and leg."""
 
     riser_radius: Length | None = None
     """Radius of that elbow. From 0.5 in to 120000 in."""
+
+    spliced: bool | None = None
+    """Whether the circuits that pass are spliced there."""
 
 
 class RunStop(Struct, kw_only=True, omit_defaults=True):
@@ -6763,6 +7003,9 @@ class RunStop(Struct, kw_only=True, omit_defaults=True):
 
     station: Length
     """Distance in plan from the start."""
+
+    box: PullBoxResult | None = None
+    """What it must measure for the circuits that pass it, where known."""
 
 
 class RunStraight(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="straight"):
@@ -6801,10 +7044,16 @@ class RunStretch(Struct, kw_only=True, omit_defaults=True):
     station: Length
     """Where it begins, in plan from the start."""
 
+    ampacity: AmpacityResult | None = None
+    """What its circuits may carry where it lies deepest, if they have a load."""
+
     bore_uplift_per_length: ForcePerLength | None = None
     """Of all ducts together in the fluid of the bore; negative if they sink."""
 
     cover: CoverResult | None = None
+
+    earth_loads: list[EarthLoadResult] | None = None
+    """If asked: under its least cover and, where that is another, under its greatest."""
 
     encasement: EncasementResult | None = None
 
@@ -6861,6 +7110,14 @@ class SectionTension(Struct, kw_only=True, omit_defaults=True):
 
 class Site(Struct, kw_only=True, omit_defaults=True):
     """The place, once."""
+
+    earth_temperature: Temperature | None = None
+    """Temperature of the earth at the depth of the ducts, where circuits have a load. From -20 degC
+    to 70 degC."""
+
+    earth_thermal_resistivity: ThermalResistivity | None = None
+    """Thermal resistivity of the earth and the backfill, where circuits have a load. From 20
+    degC.cm/W to 1000 degC.cm/W."""
 
     groundwater_depth: Length | None = None
     """Depth of the groundwater below grade. From 0 in to 1200 in."""
@@ -7276,6 +7533,9 @@ class Stretch(Struct, kw_only=True, omit_defaults=True):
     digging: Digging | None = None
     """What differs here from the digging of the run."""
 
+    earth_load: EarthLoading | None = None
+    """Earth and traffic here, in place of the earth_load of the run or laid over it."""
+
     friction_coefficient: float | None = None
     """Coefficient of friction here, where it differs."""
 
@@ -7291,6 +7551,9 @@ class Stretch(Struct, kw_only=True, omit_defaults=True):
 
     pull_point: RunPlace | None = None
     """The pull point at its end, if one is there."""
+
+    rating: PlaceRating | None = None
+    """What differs here from the rating of the run, or the earth from that of the site."""
 
     sections: list[RunSection] | None = None
     """Its straights and bends; these or length."""

@@ -633,6 +633,11 @@ export interface Circuit {
   ducts?: string[];
   /** Name of the end or pull point where it ends. */
   end?: string;
+  /**
+   * Its load: the voltage it loses on its way and what the ducts around it may carry are then told. That of
+   * same_as, if left out.
+   */
+  load?: RunLoad;
   /** Its name. */
   name?: string;
   /** What differs for it from the pulling of the run. */
@@ -1599,6 +1604,8 @@ export interface DuctRunRequest {
   concrete?: Encasing;
   /** How the trench is dug and filled. */
   digging?: Digging;
+  /** Earth and traffic on all that is buried; without it they are not asked. */
+  earth_load?: EarthLoading;
   /** What ducts float in and how they are held down while concrete is poured. */
   flotation?: Floating;
   /** How ducts are joined. */
@@ -1617,6 +1624,8 @@ export interface DuctRunRequest {
   pulling?: PullPractice;
   /** The caller's rates for what is taken off. */
   rates?: Rate[];
+  /** How circuits with a load are rated in the ground. */
+  rating?: RatingPractice;
   /** The place. */
   site?: Site;
   /** How ducts are held apart. */
@@ -1832,6 +1841,69 @@ export interface EarthLoadStreamAnswer {
   /** HTTP status the question would have had by itself. */
   status: number;
   type: "answer";
+}
+
+/** What lies and passes over ducts, how they are bedded, and the limits they are held against. */
+export interface EarthLoading {
+  /** What passes over them: nothing, or the axle of H-20 and HS-20. */
+  traffic: Traffic;
+  /** Compression that the wall of a duct bears for the long term. From 10 psi to 100000 psi. */
+  allowable_wall_stress?: Pressure;
+  /** Fill that arches on the walls of the trench, where its width is given. */
+  arching_soil?: ArchingSoil;
+  /** Angle over which the bedding supports a duct. From 0 deg to 180 deg. */
+  bedding_angle?: Angle;
+  /** Bedding constant of the deflection formula, in place of that of the angle. */
+  bedding_constant_ratio?: number;
+  /** How it is compacted. */
+  compaction?: Compaction;
+  /** Density of the concrete, where the ducts are encased. From 20 lb/ft3 to 300 lb/ft3. */
+  concrete_density?: Density;
+  /** Most deflection of the vertical diameter. */
+  deflection_limit_percent?: number;
+  /**
+   * Density of what the ducts are made of, where duct_mass_per_length is left out. From 20 lb/ft3 to 300 lb/ft3.
+   */
+  duct_density?: Density;
+  /** Mass of an empty duct, for flotation. From 0 lb/ft to 1000 lb/ft. */
+  duct_mass_per_length?: MassPerLength;
+  /** How earth loads the ducts: the prism above them, or arching on the walls of the trench. */
+  earth_load_method?: EarthLoadMethod;
+  /** Soil around the ducts, in place of which its modulus may be given. */
+  embedment?: Embedment;
+  /** What holds the ducts down, over the uplift of groundwater, at least. */
+  flotation_factor?: number;
+  /** Groundwater below grade, at its highest. From 0 in to 1200 in. */
+  groundwater_depth?: Length;
+  /** By how much the deflection under the earth grows in the long term. */
+  lag_factor?: number;
+  /**
+   * Depth of concrete that is liquid at once, where they are encased; the whole pour if left out. From 0.25 ft
+   * to 1000 ft.
+   */
+  lift_height?: Length;
+  /** How the load of a wheel is found at the depth of the ducts; the governing one is the largest. */
+  live_load_method?: LiveLoadMethod;
+  /** By how much the load of a tire print widens with the depth, for the AASHTO spread. */
+  load_spread_ratio?: number;
+  /** The same for the long term, for buckling. From 1000 psi to 1e+08 psi. */
+  long_term_modulus?: Pressure;
+  /** What ducts by their diameters and of no type are made of. */
+  material?: PlasticMaterial;
+  /** Modulus of elasticity of the ducts for a moment. From 1000 psi to 1e+08 psi. */
+  modulus?: Pressure;
+  /** Stiffness of the ducts at 5 percent deflection. From 1 psi to 1e+06 psi. */
+  pipe_stiffness?: Pressure;
+  /** The same below groundwater, for flotation. From 50 lb/ft3 to 200 lb/ft3. */
+  saturated_soil_density?: Density;
+  /** Mass of the earth over the ducts per volume. From 50 lb/ft3 to 200 lb/ft3. */
+  soil_density?: Density;
+  /** Modulus of soil reaction, in place of that of embedment and compaction. From 0 psi to 20000 psi. */
+  soil_modulus?: Pressure;
+  /** Width of the trench at the top of the ducts, for arching. From 1 in to 1200 in. */
+  trench_width?: Length;
+  /** Load of one wheel of the axle, under traffic. From 1 lbf to 500000 lbf. */
+  wheel_load?: Force;
 }
 
 /** Ground and line at one station. */
@@ -3242,6 +3314,26 @@ export const PLACE_KIND_VALUES = ["manhole", "vault", "handhole", "pull_box", "c
 /** What stands at an end of a run or at a pull point. */
 export type PlaceKind = (typeof PLACE_KIND_VALUES)[number];
 
+/** The place a bank lies in, and the method it is rated by. */
+export interface PlaceRating {
+  /** Thermal resistivity of the concrete. From 20 degC.cm/W to 1000 degC.cm/W. */
+  concrete_thermal_resistivity?: ThermalResistivity;
+  /** Temperature that the air in every duct is taken to have, as printed tables do. From 0 degC to 150 degC. */
+  duct_air_temperature?: Temperature;
+  /** What ducts without a type are made of, for their heat; of the others their type tells. */
+  duct_material?: WallMaterial;
+  /** Thermal resistivity of the duct walls. From 0 K.m/W to 50 K.m/W. */
+  duct_thermal_resistivity?: ThermalResistivity;
+  /** Temperature of the earth at that depth, away from the cables. From -20 degC to 70 degC. */
+  earth_temperature?: Temperature;
+  /** Thermal resistivity of the earth and the backfill. From 20 degC.cm/W to 1000 degC.cm/W. */
+  earth_thermal_resistivity?: ThermalResistivity;
+  /** Frequency of the alternating current. From 10 Hz to 400 Hz. */
+  frequency?: Frequency;
+  /** Method; both gives the one that allows less, with the other beside it. */
+  method?: AmpacityMethod;
+}
+
 /** One duct of the bank, from the lower left corner of the bank without its cover. */
 export interface PlacedDuct {
   outside_diameter: Length;
@@ -3865,6 +3957,22 @@ export interface Rate {
   unit_price?: number;
 }
 
+/** The method a bank is rated by, and what concrete and ducts are to its heat. */
+export interface RatingPractice {
+  /** Thermal resistivity of the concrete. From 20 degC.cm/W to 1000 degC.cm/W. */
+  concrete_thermal_resistivity?: ThermalResistivity;
+  /** Temperature that the air in every duct is taken to have, as printed tables do. From 0 degC to 150 degC. */
+  duct_air_temperature?: Temperature;
+  /** What ducts without a type are made of, for their heat; of the others their type tells. */
+  duct_material?: WallMaterial;
+  /** Thermal resistivity of the duct walls. From 0 K.m/W to 50 K.m/W. */
+  duct_thermal_resistivity?: ThermalResistivity;
+  /** Frequency of the alternating current. From 10 Hz to 400 Hz. */
+  frequency?: Frequency;
+  /** Method; both gives the one that allows less, with the other beside it. */
+  method?: AmpacityMethod;
+}
+
 /** The tables are loaded and requests are welcome. */
 export interface Ready {
   status: string;
@@ -3973,11 +4081,15 @@ export interface RunCircuit {
   end: string;
   /** In every conduit on its way. */
   fills: CircuitFill[];
+  /** From its start to its end along the center line. */
+  length: Length;
   name: string;
   /** From stop to stop. */
   pulls: CircuitPulls[];
   service: Service;
   start: string;
+  /** Over that length, if a current or a power is given. */
+  voltage_drop?: VoltageDropResult;
 }
 
 /**
@@ -4042,6 +4154,56 @@ export interface RunJoining {
   waste_percent?: number;
 }
 
+/** What a circuit carries, at the voltage it has; its sets are those of its ducts. */
+export interface RunLoad {
+  /**
+   * Apparent power of the load at the voltage of the source; this, current or power. From 1e-05 kVA to 1e+06
+   * kVA.
+   */
+  apparent_power?: ApparentPower;
+  /** Highest temperature of the conductor; what is lost on the way is reckoned at it. From 0 degC to 250 degC. */
+  conductor_temperature?: Temperature;
+  /** Conduit that its voltage drop is reckoned in, as Table 9 tells them apart. */
+  conduit_material?: CircuitConduit;
+  /**
+   * Current of the circuit, all its sets together; without it the answer says what it may be. From 0.001 A to 20
+   * kA.
+   */
+  current?: Current;
+  /** At this load, to tell what is lost in a year. */
+  hours_per_year?: number;
+  /** Most that may be lost. */
+  limit_percent?: number;
+  /** Mean load of a day in percent of its peak. */
+  load_factor_percent?: number;
+  /**
+   * Conductors in each duct that carry the current, neutrals that count included; other neutrals and grounds
+   * carry none here.
+   */
+  loaded_conductor_count?: number;
+  /**
+   * Of the loaded conductors in each duct, those that are neutrals, where loads have harmonics: each is as large
+   * as the phases, and is taken to carry as much.
+   */
+  loaded_neutral_count?: number;
+  /** Rating of the overcurrent device ahead, for the least grounding conductor. From 1 A to 6 kA. */
+  overcurrent_device?: Current;
+  /** Power of the load at the voltage of the source; this, current or apparent_power. From 0.01 W to 1e+06 kW. */
+  power?: Power;
+  /** Of the load, which lags; of direct current there is none. */
+  power_factor?: number;
+  /** Of one conductor to neutral, in place of the table's. From 0 ohm/1000ft to 1000 ohm/1000ft. */
+  reactance?: ResistancePerLength;
+  /** Of one conductor at its temperature, in place of the table's. From 0.0001 ohm/1000ft to 1000 ohm/1000ft. */
+  resistance?: ResistancePerLength;
+  /** Where the shields are grounded, if the cables have any. */
+  shield_grounding?: ShieldGrounding;
+  /** Kind of circuit: three conductors make a set, or two. */
+  system?: CircuitSystem;
+  /** Temperature that the terminals at both ends are marked for. */
+  terminal_rating?: TerminalRating;
+}
+
 /** One straight run. */
 export interface RunMovement {
   /** Where the run is fixed between them; its ends are fixed. */
@@ -4096,8 +4258,14 @@ export interface RunMoving {
 export interface RunPlace {
   /** What stands there. */
   kind: PlaceKind;
+  /** The box as planned or built, held against what it must measure. */
+  box?: BoxSize;
+  /** Boxes that can be had: the smallest that holds the entries is named. */
+  box_sizes?: BoxSize[];
   /** Cable beyond the conduit there, for racking, tail and termination together. From 0 ft to 1000 ft. */
   cable_allowance?: Length;
+  /** Wall of the box by which ducts leave toward the end of the run; they come in by the left. */
+  exit_wall?: BoxWall;
   /** How each duct finishes there. */
   finish?: RunEnd;
   /**
@@ -4107,10 +4275,16 @@ export interface RunPlace {
   height?: Length;
   /** Its name. */
   name?: string;
+  /** Racks for the cable, in a manhole. */
+  racking?: Racking;
+  /** The side that comes off: opposite to it conductors need only the room to bend. */
+  removable_cover?: BoxWall;
   /** Conduit of that elbow and leg. */
   riser_conduit_type?: ConduitType;
   /** Radius of that elbow. From 0.5 in to 120000 in. */
   riser_radius?: Length;
+  /** Whether the circuits that pass are spliced there. */
+  spliced?: boolean;
 }
 
 export type RunSection =
@@ -4128,6 +4302,8 @@ export interface RunStop {
   name: string;
   /** Distance in plan from the start. */
   station: Length;
+  /** What it must measure for the circuits that pass it, where known. */
+  box?: PullBoxResult;
 }
 
 /** A straight; in plan where a profile gives the heights, else along the conduit. */
@@ -4154,9 +4330,13 @@ export interface RunStretch {
   setting: string;
   /** Where it begins, in plan from the start. */
   station: Length;
+  /** What its circuits may carry where it lies deepest, if they have a load. */
+  ampacity?: AmpacityResult;
   /** Of all ducts together in the fluid of the bore; negative if they sink. */
   bore_uplift_per_length?: ForcePerLength;
   cover?: CoverResult;
+  /** If asked: under its least cover and, where that is another, under its greatest. */
+  earth_loads?: EarthLoadResult[];
   encasement?: EncasementResult;
   /** Of its straights above ground. */
   expansion?: ExpansionResult;
@@ -4221,6 +4401,13 @@ export type ShieldGrounding = (typeof SHIELD_GROUNDING_VALUES)[number];
 
 /** The place, once. */
 export interface Site {
+  /** Temperature of the earth at the depth of the ducts, where circuits have a load. From -20 degC to 70 degC. */
+  earth_temperature?: Temperature;
+  /**
+   * Thermal resistivity of the earth and the backfill, where circuits have a load. From 20 degC.cm/W to 1000
+   * degC.cm/W.
+   */
+  earth_thermal_resistivity?: ThermalResistivity;
   /** Depth of the groundwater below grade. From 0 in to 1200 in. */
   groundwater_depth?: Length;
   /** What conduit above ground sees; without them its movement is not judged. */
@@ -4581,6 +4768,8 @@ export interface Stretch {
   conduit_type?: ConduitType;
   /** What differs here from the digging of the run. */
   digging?: Digging;
+  /** Earth and traffic here, in place of the earth_load of the run or laid over it. */
+  earth_load?: EarthLoading;
   /** Coefficient of friction here, where it differs. */
   friction_coefficient?: number;
   /** What differs here from the joining of the run. */
@@ -4594,6 +4783,8 @@ export interface Stretch {
   name?: string;
   /** The pull point at its end, if one is there. */
   pull_point?: RunPlace;
+  /** What differs here from the rating of the run, or the earth from that of the site. */
+  rating?: PlaceRating;
   /** Its straights and bends; these or length. */
   sections?: RunSection[];
   /** What differs here from the spacing of the run. */

@@ -22,7 +22,8 @@ from ductrun.kit.wording import text_of
 from ductrun.subjects.conduit.choices import JoiningMethod
 from ductrun.subjects.duct_run.assessment import AssessedStretch, DuctRun
 from ductrun.subjects.duct_run.places import CONFINED
-from ductrun.subjects.duct_run.told import DuctRunResult, RunStretch, StretchRiser
+from ductrun.subjects.duct_run.told import DuctRunResult
+from ductrun.subjects.duct_run.told_stretches import RunStretch, StretchRiser
 from ductrun.units import AnyQuantity
 
 MOST_SECTIONS_DRAWN: Final = 2

@@ -13,7 +13,8 @@ from ductrun.drawings.readable import quantity_text
 from ductrun.kit.choices import Verdict
 from ductrun.kit.telling import Telling
 from ductrun.subjects.duct_run.assessment import DuctRun, RunPull
-from ductrun.subjects.duct_run.told import CircuitPulls, DuctRunResult
+from ductrun.subjects.duct_run.told import DuctRunResult
+from ductrun.subjects.duct_run.told_circuits import CircuitPulls
 from ductrun.units import AnyQuantity
 
 _JUDGED: Final = {

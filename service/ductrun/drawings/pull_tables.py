@@ -9,7 +9,7 @@ from msgspec import UNSET
 
 from ductrun.drawings.markup import NOTHING, Markup, element, joined, table
 from ductrun.drawings.readable import quantity_text, shown, words_of
-from ductrun.subjects.duct_run.told import CircuitPulls, RunCircuit
+from ductrun.subjects.duct_run.told_circuits import CircuitPulls, RunCircuit
 
 
 def circuit_tables(circuits: Sequence[RunCircuit]) -> Markup:

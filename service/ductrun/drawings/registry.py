@@ -6,7 +6,9 @@ from collections.abc import Callable, Mapping
 from typing import Any, Final
 
 from ductrun.drawings.alignment import RouteSection
+from ductrun.drawings.bank_heat import bank_heat
 from ductrun.drawings.bank_section import bank_section
+from ductrun.drawings.box_view import box_view
 from ductrun.drawings.conduit_section import Conductors, Figures, conduit_section
 from ductrun.drawings.naming import cable_words, conduit_words, sized_words
 from ductrun.drawings.pull_diagram import Pull, PullLimits, pull_diagram
@@ -22,6 +24,7 @@ from ductrun.kit.telling import Telling
 from ductrun.subjects.bank.encasing import Encasement
 from ductrun.subjects.bank.floating import Flotation
 from ductrun.subjects.bank.spacing import Spacers
+from ductrun.subjects.feeder.ampacity_told import Asked
 from ductrun.subjects.fill.conduit_size import Sized
 from ductrun.subjects.fill.fill import Filled
 from ductrun.subjects.fill.rules import PERCENT, REASONS
@@ -160,8 +163,13 @@ def _supports(found: Supported, telling: Telling) -> str:
     return wall([run], telling, name="Straps of a straight run", spacing=found.spacing.most.si)
 
 
+def _ampacity(found: Asked, telling: Telling) -> str:
+    return bank_heat(found.found, telling)
+
+
 DRAWINGS: Final[Mapping[str, Draw]] = {
     "duct-run": run_route,
+    "ampacity": _ampacity,
     "conduit-size": _conduit_size,
     "fill": _fill,
     "trench": _trench,
@@ -170,6 +178,7 @@ DRAWINGS: Final[Mapping[str, Draw]] = {
     "flotation": _flotation,
     "expansion": _expansion,
     "supports": _supports,
+    "pull-box": box_view,
     "pull-plan": _pull_plan,
     "pull-tension": _pull_tension,
 }

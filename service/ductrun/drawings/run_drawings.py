@@ -5,16 +5,20 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Final, NamedTuple
 
+from ductrun.drawings.bank_heat import bank_heat
 from ductrun.drawings.bank_section import bank_section
+from ductrun.drawings.box_view import box_view
 from ductrun.drawings.pull_diagram import Pull, pull_diagram
 from ductrun.drawings.registry import DRAWINGS, limits_of
 from ductrun.drawings.run_route import run_route
 from ductrun.drawings.trench_view import Ground
 from ductrun.kit.telling import Telling
 from ductrun.subjects.duct_run.assessment import AssessedStretch, Burial, DuctRun, RunPull
+from ductrun.subjects.feeder.rating import Ampacity
 from ductrun.subjects.pulling.choices import PullDirection
 
 MOST_PULLS_DRAWN: Final = 12
+MOST_BOXES_DRAWN: Final = 12
 
 
 class AlikePulls(NamedTuple):
@@ -58,6 +62,21 @@ def _section(stretches: Sequence[AssessedStretch], run: DuctRun, telling: Tellin
     return bank_section(burial.envelope, telling, ground_of(burial), name=name, circuits=circuits)
 
 
+def heat_drawings(run: DuctRun, telling: Telling) -> list[str]:
+    """Draw the temperatures of every bank whose circuits have a load; alike ones once, under all their names."""
+    alike: dict[int, tuple[Ampacity, list[str]]] = {}
+    for stretch in run.stretches:
+        if stretch.ampacity is not None:
+            alike.setdefault(id(stretch.ampacity), (stretch.ampacity, []))[1].append(stretch.laid.name)
+    return [bank_heat(found, telling, name=", ".join(names)) for found, names in alike.values()]
+
+
+def box_drawings(run: DuctRun, telling: Telling) -> list[str]:
+    """Draw every box whose least size is told; no more than MOST_BOXES_DRAWN."""
+    sized = [(stop.name, box) for stop, box in zip(run.stops, run.boxes, strict=True) if box is not None]
+    return [box_view(box, telling, name=name) for name, box in sized[:MOST_BOXES_DRAWN]]
+
+
 def wall_drawings(run: DuctRun, telling: Telling) -> list[str]:
     """Draw what is above ground: its movement where that is known, else its straps."""
     drawn = []
@@ -99,10 +118,12 @@ def pull_drawing(alike: AlikePulls, telling: Telling) -> str:
 
 
 def run_drawings(run: DuctRun, telling: Telling) -> list[str]:
-    """Give the drawings of a run in the order of a submittal; of pulls no more than MOST_PULLS_DRAWN."""
+    """Give the drawings of a run in the order of a submittal; of pulls and boxes no more than the most drawn."""
     return [
         run_route(run, telling),
         *section_drawings(run, telling),
+        *heat_drawings(run, telling),
+        *box_drawings(run, telling),
         *wall_drawings(run, telling),
         *[pull_drawing(one, telling) for one in alike_pulls(run)[:MOST_PULLS_DRAWN]],
     ]

@@ -7,10 +7,12 @@ from typing import Any, Final
 
 from msgspec import UNSET, Struct
 
+from ductrun.drawings.load_tables import load_tables
 from ductrun.drawings.markup import NOTHING, Markup, element, joined, table
 from ductrun.drawings.pull_tables import circuit_tables
 from ductrun.drawings.readable import quantity_text, shown, words_of
-from ductrun.subjects.duct_run.told import DuctRunResult, RunStretch, StretchRiser
+from ductrun.subjects.duct_run.told import DuctRunResult
+from ductrun.subjects.duct_run.told_stretches import RunStretch, StretchRiser
 from ductrun.units import AnyQuantity
 
 _NO_VALUE: Final = ""
@@ -37,6 +39,7 @@ def run_tables(result: DuctRunResult) -> Markup:
             _joints(result.stretches),
             _movement(result.stretches),
             _supports(result.stretches),
+            load_tables(result, member),
             circuit_tables(result.circuits),
         ]
     )

@@ -76,9 +76,9 @@ class Gathering:
         return True
 
     def stop(self) -> None:
-        """Raise what was gathered, if anything."""
+        """Raise what was gathered, if anything: each fault once, however many parts met it."""
         if self.faults:
-            raise UnanswerableError(*self.faults)
+            raise UnanswerableError(*{(one.pointer, one.code, one.message): one for one in self.faults}.values())
 
 
 _NEW = object.__new__  # a sheet is made for every part of every request, and asked for its pointer seldom

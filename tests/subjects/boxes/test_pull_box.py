@@ -247,7 +247,7 @@ def test_small_conductors_take_volume_and_no_length() -> None:
 
 
 @pytest.mark.parametrize("kind", ["rmc", "emt", "fmc", "lfmc"])
-def test_a_raceway_whose_outside_diameter_is_not_on_file_takes_the_hole_of_its_trade_size(kind: str) -> None:
+def test_a_raceway_narrower_than_pipe_takes_the_hole_of_its_trade_size(kind: str) -> None:
     """Five of trade 2, 2.375 in each, straight through: 11.875 in of wall."""
     entries = [raceway(wall, "2", f"{number}", kind=kind) for number in range(5) for wall in ("left", "right")]
     assert leasts(box(entries))[1][:2] == (11.875, "room_for_entries")

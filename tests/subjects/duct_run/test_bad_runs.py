@@ -160,7 +160,7 @@ def test_what_no_run_can_be_is_refused_at_its_place(
 @pytest.mark.parametrize(
     ("members", "pointer"),
     [
-        ({"load": {"current": quantity(420, "A")}}, "#/circuits/0/load"),
+        ({"load": {"amperes": quantity(420, "A")}}, "#/circuits/0/load/amperes"),
         ({"name": "a\u0007b"}, "#/circuits/0/name"),
     ],
 )
@@ -183,6 +183,18 @@ def test_faults_of_several_stretches_come_at_once() -> None:
     for index in (0, 2):
         del asked["stretches"][index]["sections"]
     assert {one["pointer"] for one in faults("duct-run", asked)} == {"#/stretches/0/length", "#/stretches/2/length"}
+
+
+def test_a_fault_that_many_parts_meet_is_told_once() -> None:
+    run = copy.deepcopy(POLE)
+    run["bank"]["conduit"] = listed("2", "pvc_db_60")  # its bore is not in the tables
+    sections = [straight(10), straight(20), straight(30)]
+    run["stretches"] = [{"setting": buried(24), "sections": sections}, {"setting": buried(30), "sections": sections}]
+    run["start"], run["end"] = {"kind": "vault", "name": "A"}, {"kind": "vault", "name": "B"}
+    run["bank"]["tiers"] = [2]
+    run["circuits"].append({"voltage": quantity(277, "V"), "cables": run["circuits"][0]["cables"]})
+    [fault] = faults("duct-run", run)
+    assert (fault["pointer"], fault["code"]) == ("#/bank/conduit/type", "inside_diameter_not_listed")
 
 
 @pytest.mark.parametrize("text", ["=1+1", "@SUM(A1)", "<script>alert(1)</script>", "\u202fnarrow", "naïve ✓ 管路"])

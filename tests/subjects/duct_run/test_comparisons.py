@@ -9,8 +9,8 @@ from typing import Any
 
 import pytest
 from ductrun.http.problems import ProblemRaised
-from ductrun.subjects.duct_run.compared_lines import beside
-from ductrun.subjects.duct_run.ranking import Ranked, ranks_of
+from ductrun.subjects.duct_run.comparing.lines import beside
+from ductrun.subjects.duct_run.comparing.ranking import Ranked, ranks_of
 from hypothesis import given, settings
 from hypothesis import strategies as st
 

@@ -576,3 +576,14 @@ def test_an_open_trench_is_cautioned_whatever_lies_in_it() -> None:
     assert "excavation_safety" in codes(ask("earth-load", asked()))
     assert "excavation_safety" in codes(ask("earth-load", asked(conduit=listed("pvc_eb_20"))))
     assert EXAMPLES["earth-load"]["conduit"]["type"] == "pvc_db_60"
+
+
+def test_a_bank_of_different_ducts_has_the_duct_of_every_tier_and_of_several_in_one_the_weakest() -> None:
+    soft, stiff = ({"kind": "listed", "type": f"pvc_db_{psi}", "trade_size": "4"} for psi in (60, 120))
+    lines = [[{"count": 2}], [{"count": 1, "conduit": stiff}], [{"count": 1}, {"count": 1, "conduit": stiff}]]
+    asked = {"bank": {"conduit": soft, "tier_ducts": lines}, "cover": quantity(30, "in"), "traffic": "none"}
+    tiers = result("earth-load", asked)["tiers"]
+    assert [one["pipe_stiffness"]["value"] for one in tiers] == pytest.approx([60, 120, 60])
+    alone = {"conduit": soft, "cover": quantity(30, "in"), "traffic": "none"}
+    [top] = result("earth-load", alone)["tiers"]
+    assert tiers[2]["deflection_percent"] == top["deflection_percent"]

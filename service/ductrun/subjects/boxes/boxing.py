@@ -54,12 +54,9 @@ class Racking(Form):
     )
 
 
-class Boxing(Form):
-    """A box, handhole or manhole."""
+class BoxAtHand(Form):
+    """How a box opens, how large it is or may be bought, and how cable is racked in it."""
 
-    structure: Omissible[Structure] = Field(
-        default=None, description="What it is.", examples=["pull_box"], json_schema_extra=STRUCTURE.stated
-    )
     removable_cover: Omissible[BoxWall] = Field(
         default=None,
         description="The side that comes off: opposite to it conductors need only the room to bend.",
@@ -73,3 +70,11 @@ class Boxing(Form):
         default=None, description="Boxes that can be had: the smallest that holds the entries is named."
     )
     racking: Omissible[Racking] = Field(default=None, description="Racks for the cable, in a manhole.")
+
+
+class Boxing(BoxAtHand):
+    """A box, handhole or manhole."""
+
+    structure: Omissible[Structure] = Field(
+        default=None, description="What it is.", examples=["pull_box"], json_schema_extra=STRUCTURE.stated
+    )

@@ -187,14 +187,17 @@ def _entry(entry: BoxEntry, names: dict[str, int], by_cable: bool, removable: Bo
 
 def _raceway(entry: BoxEntry, by_cable: bool, sheet: Worksheet) -> tuple[float | None, float | None]:
     """Give trade size and outside diameter [m] of the raceway of an entry."""
-    conduit = entry.conduit
-    if conduit is None:
+    if entry.conduit is None:
         if by_cable:
             return None, None
         raise UnanswerableError(
             sheet.fault("conduit", "missing", "At this voltage the raceway sizes the box: give its type and size.")
         )
-    place = sheet.within("conduit")
+    return raceway_of(entry.conduit, sheet.within("conduit"))
+
+
+def raceway_of(conduit: ListedConduit | MeasuredConduit, place: Worksheet) -> tuple[float, float]:
+    """Give trade size and outside diameter [m] of a raceway, on the sheet of its conduit."""
     if conduit.kind == "measured":
         outside = outside_diameter(conduit, place)
         return nominal_size(outside), outside
@@ -202,16 +205,15 @@ def _raceway(entry: BoxEntry, by_cable: bool, sheet: Worksheet) -> tuple[float |
 
 
 def _listed_outside(conduit: ListedConduit | MeasuredConduit, place: Worksheet) -> float:
-    """Give the outside diameter of a listed conduit [m]; of a type without one on file that of iron-pipe size.
+    """Give the outside diameter of a listed conduit [m], but no less than that of iron-pipe size.
 
     Connectors of one trade size go through one hole, whatever the raceway.
     """
     assert conduit.kind == "listed"  # noqa: S101  (the other kind has been measured)
-    row = find_row(conduit, place)
-    if row.outside_diameter is None:
-        row = _IRON_PIPE.get(conduit.trade_size) or _IRON_PIPE[TradeSize.SIZE_1_2]
-    place.cite(row.wall_source)
-    return 0.0 if row.outside_diameter is None else row.outside_diameter.si
+    row, pipe = find_row(conduit, place), _IRON_PIPE.get(conduit.trade_size) or _IRON_PIPE[TradeSize.SIZE_1_2]
+    widest = max((row, pipe), key=lambda one: 0.0 if one.outside_diameter is None else one.outside_diameter.si)
+    place.cite(widest.wall_source)
+    return 0.0 if widest.outside_diameter is None else widest.outside_diameter.si
 
 
 def nominal_size(outside: float) -> float:

@@ -12,12 +12,13 @@ from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.duct_run.assessment import AboveGround, RiserAbove, StructureGap
 from ductrun.subjects.duct_run.banks import RunBank
 from ductrun.subjects.duct_run.choices import SupportKind
-from ductrun.subjects.duct_run.laying import LaidStretch, conduit_of_riser
+from ductrun.subjects.duct_run.laid import LaidStretch
 from ductrun.subjects.duct_run.moving_practice import RunMoving
-from ductrun.subjects.duct_run.places import Stop
 from ductrun.subjects.duct_run.practice import LayeredSheet, laid_over
+from ductrun.subjects.duct_run.risers import conduit_of_riser
 from ductrun.subjects.duct_run.settings import SUPPORTS, AboveGroundSetting
 from ductrun.subjects.duct_run.site import Site
+from ductrun.subjects.duct_run.stops import Stop
 from ductrun.subjects.movement.choices import ConduitMaterial, SupportedConduitType
 from ductrun.subjects.movement.findings import Coefficient, coefficient_of, report_crossings
 from ductrun.subjects.movement.fittings import FITTING_TRAVEL
@@ -87,7 +88,7 @@ def assess_riser(stop: Stop, bank: RunBank, site: Site) -> RiserAbove:
 
 def _governing(bank: RunBank) -> _Conduit:
     """Give the conduit that moves most, else the first."""
-    kinds = {duct.conduit.type: duct.conduit for duct in bank.ducts}
+    kinds = {conduit.type: conduit for conduit in bank.conduits}
     return next((kinds[kind] for kind in _MOVING_MOST if kind in kinds), bank.ducts[0].conduit)
 
 

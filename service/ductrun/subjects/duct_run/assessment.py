@@ -10,18 +10,22 @@ from ductrun.engineering.bank import Envelope
 from ductrun.subjects.bank.encasing import Encasement
 from ductrun.subjects.bank.floating import Flotation
 from ductrun.subjects.bank.spacing import Spacers
+from ductrun.subjects.boxes.sizing import Sized
 from ductrun.subjects.conduit.joining import Joined
 from ductrun.subjects.conduit.permitted_use import Judged
 from ductrun.subjects.duct_run.banks import RunBank
 from ductrun.subjects.duct_run.circuits import PlacedCircuit
 from ductrun.subjects.duct_run.form import DuctRunRequest
-from ductrun.subjects.duct_run.laying import LaidSection, LaidStretch
-from ductrun.subjects.duct_run.places import Stop
-from ductrun.subjects.duct_run.takeoff_entries import Entry
+from ductrun.subjects.duct_run.laid import LaidSection, LaidStretch
+from ductrun.subjects.duct_run.stops import Stop
+from ductrun.subjects.duct_run.takeoff.entries import Entry
+from ductrun.subjects.feeder.dropping import Drop
+from ductrun.subjects.feeder.rating import Ampacity
 from ductrun.subjects.fill.fill import Filled
 from ductrun.subjects.ground.cover import Cover
 from ductrun.subjects.ground.digging import Trench
 from ductrun.subjects.ground.filling import EarthCover
+from ductrun.subjects.ground.under_load import UnderLoad
 from ductrun.subjects.movement.moving import Movement
 from ductrun.subjects.movement.strapping import Supported
 from ductrun.subjects.parts.choices import ConduitType
@@ -104,7 +108,8 @@ class RiserAbove(NamedTuple):
 
 class AssessedStretch(NamedTuple):
     """One stretch: laid out, with its bank, and all that was asked of it; how hard its ducts float in the fluid of a
-    bore [N/m], and the cord left at each end of a duct [m].
+    bore [N/m], and the cord left at each end of a duct [m]; `earth_loads` by their cover where earth and traffic were
+    asked, `ampacity` where circuits with a load pass.
     """
 
     laid: LaidStretch
@@ -116,7 +121,9 @@ class AssessedStretch(NamedTuple):
     risers: list[RiserAbove]
     pieces: list[Piece]
     bore_uplift: float | None
-    cord_tail: float = 0.0
+    cord_tail: float
+    earth_loads: list[UnderLoad]
+    ampacity: Ampacity | None = None
 
 
 class FilledConduit(NamedTuple):
@@ -147,23 +154,30 @@ class CircuitPull(NamedTuple):
 
 
 class AssessedCircuit(NamedTuple):
-    """One circuit: where it lies, how full it makes every conduit on its way, and its pulls."""
+    """One circuit: where it lies, how full it makes every conduit on its way, its pulls, its length [m] along the
+    center line, and what a load loses on that.
+    """
 
     placed: PlacedCircuit
     fills: list[FilledConduit]
     pulls: list[CircuitPull]
+    length: float
+    drop: Drop | None
 
 
 class DuctRun(NamedTuple):
     """A whole run: as asked, its stops from start to end, stretches and circuits, and its ground, if that is known.
 
-    `stations` are those of the stops [m] in plan; `openings` the temperatures of the opening table; `entries` what it
-    takes, where rates were held against that.
+    `spans` are the stretches from every stop to the next, by their indexes; `stations` those of the stops [m] in plan;
+    `boxes` what they must measure, None where that is not asked or not known; `openings` the temperatures of the
+    opening table; `entries` what it takes, where rates were held against that.
     """
 
     given: DuctRunRequest
     stops: list[Stop]
+    spans: list[range]
     stations: list[float]
+    boxes: list[Sized | None]
     stretches: list[AssessedStretch]
     circuits: list[AssessedCircuit]
     ground: Line | None

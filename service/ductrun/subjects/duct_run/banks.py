@@ -8,6 +8,7 @@ from ductrun.engineering.bank import Bank
 from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.duct_run.form import DuctRunRequest, Stretch
 from ductrun.subjects.duct_run.practice import LayeredSheet, MemberSheet, laid_over
+from ductrun.subjects.duct_run.settings import BURIED
 from ductrun.subjects.parts.bank import DuctBank, DuctLine, bank_of, check_lists, counts_of, lines_of
 from ductrun.subjects.parts.choices import ConduitType
 from ductrun.subjects.parts.conduit import SIZES, ListedConduit, MeasuredConduit, find_row
@@ -17,6 +18,7 @@ class DuctPlace(NamedTuple):
     """A duct of a bank: its name, its conduit, and the sheet of that."""
 
     name: str
+    tier: int
     conduit: ListedConduit | MeasuredConduit
     sheet: Worksheet
 
@@ -24,14 +26,15 @@ class DuctPlace(NamedTuple):
 class RunBank(NamedTuple):
     """The bank of a stretch: as given with its sheet, its ducts placed, and each in order from the bottom left.
 
-    `placed` is None where the ducts take no room and no outside diameter of some is known.
+    `placed` is None where the ducts take no room and no outside diameter of some is known; `conduits` are those of the
+    ducts, each once.
     """
 
     given: DuctBank
     sheet: Worksheet
     placed: Bank | None
-    lines: list[DuctLine]
     ducts: list[DuctPlace]
+    conduits: list[ListedConduit | MeasuredConduit]
 
     @property
     def in_its_place(self) -> Bank:
@@ -45,7 +48,33 @@ class RunBank(NamedTuple):
         return self.in_its_place.height - min(duct.y for duct in self.in_its_place.ducts)
 
 
-def bank_here(request: DuctRunRequest, stretch: Stretch, index: int, sheet: Worksheet) -> tuple[DuctBank, Worksheet]:
+def banks_of(request: DuctRunRequest, sheet: Worksheet) -> list[RunBank]:
+    """Place the bank of every stretch, alike ones once; refuses stretches of another number of ducts."""
+    faults = Gathering()
+    known: dict[tuple[object, ...], RunBank] = {}
+    banks = []
+    for index, stretch in enumerate(request.stretches):
+        room = _takes_room(stretch)
+        key = (room, id(stretch.bank), id(stretch.conduit), stretch.conduit_type, tuple(stretch.tiers or ()))
+        with faults:
+            if key not in known:
+                known[key] = _place_bank(*_bank_here(request, stretch, index, sheet), takes_room=room)
+            banks.append(known[key])
+            count = len(banks[0].ducts)
+            if len(known[key].ducts) != count:
+                words = f"The first stretch has {count} ducts, this one {len(known[key].ducts)}: give as many."
+                raise UnanswerableError(sheet.fault(f"stretches/{index}/bank", "other_number_of_ducts", words))
+    faults.stop()
+    return banks
+
+
+def _takes_room(stretch: Stretch) -> bool:
+    """Say whether the outside of its ducts counts in a stretch: in what is dug, poured, or floats."""
+    setting = stretch.setting
+    return setting.kind in BURIED or (setting.kind == "bored" and setting.drilling_fluid_density is not None)
+
+
+def _bank_here(request: DuctRunRequest, stretch: Stretch, index: int, sheet: Worksheet) -> tuple[DuctBank, Worksheet]:
     """Give the bank of a stretch and its sheet; refuses a stretch without one, and with two."""
     here = sheet.within(f"stretches/{index}")
     _refuse_two(stretch, here)
@@ -91,7 +120,7 @@ class _BankSheet(LayeredSheet):
         return super().within(member, about)
 
 
-def place_bank(given: DuctBank, sheet: Worksheet, *, takes_room: bool) -> RunBank:
+def _place_bank(given: DuctBank, sheet: Worksheet, *, takes_room: bool) -> RunBank:
     """Place the ducts of a bank, and name each; where they take no room, as far as their outside diameters are known.
 
     What stands above ground or is there already may be conduit of which no outside diameter is on file.
@@ -104,10 +133,11 @@ def place_bank(given: DuctBank, sheet: Worksheet, *, takes_room: bool) -> RunBan
     for line in lines:
         before = sum(duct.name.startswith(f"{line.tier + 1}-") for duct in ducts)
         ducts += [
-            DuctPlace(f"{line.tier + 1}-{before + position}", line.conduit, line.place)
+            DuctPlace(f"{line.tier + 1}-{before + position}", line.tier, line.conduit, line.place)
             for position in range(1, line.duct_count + 1)
         ]
-    return RunBank(given, sheet, placed, lines, ducts)
+    conduits = list({id(line.conduit): line.conduit for line in lines}.values())
+    return RunBank(given, sheet, placed, ducts, conduits)
 
 
 def _checked_lines(given: DuctBank, sheet: Worksheet) -> list[DuctLine]:

@@ -13,8 +13,8 @@ from ductrun.subjects.bank.choices import DuctContents
 from ductrun.subjects.bank.duct_masses import walls_of
 from ductrun.subjects.bank.floating import CONTENTS_IN_WORDS, uplift_in_fluid
 from ductrun.subjects.bank.flotation_practice import CONTENTS
+from ductrun.subjects.duct_run.asked import Asked
 from ductrun.subjects.duct_run.banks import RunBank
-from ductrun.subjects.duct_run.burying import Practices
 from ductrun.subjects.duct_run.settings import BoredSetting
 from ductrun.units import Length
 
@@ -68,12 +68,12 @@ def _refuse_too_small(setting: BoredSetting, bank: RunBank, place: Worksheet) ->
         raise UnanswerableError(*faults)
 
 
-def floated_in_fluid(setting: BoredSetting, bank: RunBank, here: Worksheet, practices: Practices) -> float | None:
+def floated_in_fluid(setting: BoredSetting, bank: RunBank, here: Worksheet, asked: Asked) -> float | None:
     """Give how hard the ducts of a bore push up in its fluid [N/m], negative if they sink; None without its density."""
     density = setting.drilling_fluid_density
     if density is None:
         return None
-    given, sheet = practices.floating(here)
+    given, sheet = asked.floating(here)
     place = here.within("setting", about=here.place)
     contents = place.settle("duct_contents", setting.duct_contents, CONTENTS)
     uplift = uplift_in_fluid(given, walls_of(bank.given, bank.sheet), contents, density.si, sheet)

@@ -4,17 +4,18 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from typing import NamedTuple
+from typing import NamedTuple, TypeVar
 
 from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.duct_run.banks import RunBank
 from ductrun.subjects.duct_run.choices import PlaceKind, Service
 from ductrun.subjects.duct_run.form import SERVICE, Circuit
-from ductrun.subjects.duct_run.places import Stop
+from ductrun.subjects.duct_run.stops import Stop
 from ductrun.subjects.parts.cable_set import CableSet, settle_cables
 from ductrun.subjects.parts.conductors import ConductorSet, conductor_set
 from ductrun.units import Voltage
 
+T = TypeVar("T")
 _DUCT = re.compile(r"([1-9]\d?)-([1-9]\d?)", re.ASCII)
 NO_CABLE = {PlaceKind.CAPPED}
 
@@ -29,7 +30,7 @@ class Carried(NamedTuple):
 
 class PlacedCircuit(NamedTuple):
     """A circuit: as given, its name and sheet, the indexes of its ducts, its cables, the stops between which it runs,
-    and its voltage, if that is known.
+    the indexes of the stretches that it passes, and its voltage, if that is known.
     """
 
     given: Circuit
@@ -39,25 +40,30 @@ class PlacedCircuit(NamedTuple):
     cables: Carried
     start: int
     end: int
+    passes: range
     service: Service
     voltage: Voltage | None
 
+    def passed(self, stretches: Sequence[T]) -> list[T]:
+        """Give those of the stretches of the run that it passes."""
+        return [stretches[index] for index in self.passes]
+
 
 def place_circuits(
-    given: Sequence[Circuit], bank: RunBank, stops: Sequence[Stop], sheet: Worksheet
+    given: Sequence[Circuit], bank: RunBank, stops: Sequence[Stop], spans: Sequence[range], sheet: Worksheet
 ) -> list[PlacedCircuit]:
     """Place the circuits of a run; all faults of all of them at once."""
     faults = Gathering()
     with faults:
         _refuse_twice(given, sheet)
-    spans = []
+    ends = []
     for index, one in enumerate(given):
-        spans.append((0, len(stops) - 1))
+        ends.append((0, len(stops) - 1))
         with faults:
-            spans[-1] = _ends(one, stops, sheet.within(f"circuits/{index}"))
+            ends[-1] = _ends(one, stops, sheet.within(f"circuits/{index}"))
     ducts: list[list[int]] = []
     with faults:
-        ducts = _ducts_of(given, spans, bank, sheet)
+        ducts = _ducts_of(given, ends, bank, sheet)
     cables: dict[int, Carried] = {}
     placed = []
     for index, one in enumerate(given):
@@ -71,8 +77,10 @@ def place_circuits(
             service = here.settle("service", one.service, SERVICE)
             voltage = next((given[at].voltage for at in chain if given[at].voltage is not None), None)
             if ducts:
-                carried = cables[source]
-                placed.append(PlacedCircuit(one, name, here, ducts[index], carried, *spans[index], service, voltage))
+                start, end = ends[index]
+                passes = range(spans[start].start, spans[end - 1].stop)
+                lying = ducts[index], cables[source], start, end, passes
+                placed.append(PlacedCircuit(one, name, here, *lying, service, voltage))
     faults.stop()
     return placed
 
@@ -124,8 +132,8 @@ def _carried(circuit: Circuit, index: int, sheet: Worksheet) -> Carried:
 class _Taken:
     """The ducts that circuits lie in, each from stop to stop: where one ends in a duct another may begin."""
 
-    def __init__(self, count: int, spans: Sequence[tuple[int, int]]) -> None:
-        self._spans = spans
+    def __init__(self, count: int, ends: Sequence[tuple[int, int]]) -> None:
+        self._ends = ends
         self._lying: list[list[int]] = [[] for _ in range(count)]
 
     def free(self, circuit: int) -> list[int]:
@@ -134,8 +142,8 @@ class _Taken:
 
     def is_free(self, duct: int, circuit: int) -> bool:
         """Say whether no other circuit lies in a duct anywhere on the way of one."""
-        start, end = self._spans[circuit]
-        others = [self._spans[one] for one in self._lying[duct]]
+        start, end = self._ends[circuit]
+        others = [self._ends[one] for one in self._lying[duct]]
         return all(until <= start or end <= since for since, until in others)
 
     def take(self, duct: int, circuit: int) -> None:
@@ -148,11 +156,11 @@ class _Taken:
 
 
 def _ducts_of(
-    given: Sequence[Circuit], spans: Sequence[tuple[int, int]], bank: RunBank, sheet: Worksheet
+    given: Sequence[Circuit], ends: Sequence[tuple[int, int]], bank: RunBank, sheet: Worksheet
 ) -> list[list[int]]:
     """Give the ducts of every circuit: those it names, else the first that are free, from the bottom left."""
     names = [duct.name for duct in bank.ducts]
-    taken = _Taken(len(names), spans)
+    taken = _Taken(len(names), ends)
     faults = Gathering()
     for index, one in enumerate(given):
         for position, name in enumerate(one.ducts or ()):

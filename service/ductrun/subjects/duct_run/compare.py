@@ -6,9 +6,9 @@ import copy
 from typing import Any
 
 from ductrun.kit.operation import Operation
-from ductrun.subjects.duct_run.comparison import assess
-from ductrun.subjects.duct_run.comparison_form import DuctRunComparisonRequest
-from ductrun.subjects.duct_run.comparison_told import DuctRunComparisonResult, tell
+from ductrun.subjects.duct_run.comparing.comparison import assess
+from ductrun.subjects.duct_run.comparing.form import DuctRunComparisonRequest
+from ductrun.subjects.duct_run.comparing.told import DuctRunComparisonResult, tell
 from ductrun.subjects.duct_run.cost import steps as steps_of_run
 from ductrun.subjects.duct_run.example import EXAMPLE
 

@@ -11,7 +11,7 @@ from typing import Any, Final
 
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.duct_run.banks import RunBank
-from ductrun.subjects.duct_run.comparison_form import NamedRun
+from ductrun.subjects.duct_run.comparing.form import NamedRun
 from ductrun.subjects.duct_run.form import Stretch
 
 MOST_PULLED_SECTIONS: Final = 20_000

@@ -12,10 +12,11 @@ from ductrun.kit.defaults import quantity
 from ductrun.kit.wording import listing, text_of
 from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.duct_run.assessment import AssessedStretch
-from ductrun.subjects.duct_run.burying import above_ducts
-from ductrun.subjects.duct_run.laying import BURIED
+from ductrun.subjects.duct_run.heights import above_ducts
 from ductrun.subjects.duct_run.names import Names
-from ductrun.subjects.duct_run.places import CONFINED, Stop
+from ductrun.subjects.duct_run.places import CONFINED
+from ductrun.subjects.duct_run.settings import BURIED
+from ductrun.subjects.duct_run.stops import Stop
 from ductrun.subjects.parts.route import JOINT_DEFLECTION
 from ductrun.units import Length
 
@@ -100,6 +101,8 @@ def _find_emergence(before: AssessedStretch, after: AssessedStretch) -> None:
 
 
 def _note_tiers(before: AssessedStretch, after: AssessedStretch) -> None:
+    if before.bank is after.bank:
+        return
     names = [[duct.name for duct in one.bank.ducts] for one in (before, after)]
     if names[0] == names[1]:
         return

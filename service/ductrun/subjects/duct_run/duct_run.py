@@ -13,7 +13,7 @@ from ductrun.subjects.duct_run.example import EXAMPLE
 from ductrun.subjects.duct_run.form import DuctRunRequest
 from ductrun.subjects.duct_run.suggesting.suggestions import MOST_TRIALS, Suggestions
 from ductrun.subjects.duct_run.suggesting.trials import suggest
-from ductrun.subjects.duct_run.takeoff import takeoff_of_run
+from ductrun.subjects.duct_run.takeoff.takeoff import takeoff_of_run
 from ductrun.subjects.duct_run.told import DuctRunResult, told_run
 
 

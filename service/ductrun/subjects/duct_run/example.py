@@ -23,6 +23,7 @@ EXAMPLE: dict[str, Any] = {
             "ducts": ["1-1"],
             "voltage": _quantity(480, "V"),
             "cables": [{"count": 3, "cable": _wire("500 kcmil")}, {"count": 1, "cable": _wire("3 AWG")}],
+            "load": {"current": _quantity(300, "A"), "power_factor": 0.85},
         },
         {"name": "SP-2", "ducts": ["1-2"], "same_as": "SP-1"},
         {
@@ -90,8 +91,11 @@ EXAMPLE: dict[str, Any] = {
             "installation": _quantity(60, "degF"),
         },
         "groundwater_depth": _quantity(8, "ft"),
+        "earth_temperature": _quantity(20, "degC"),
+        "earth_thermal_resistivity": _quantity(90, "degC.cm/W"),
     },
     "flotation": {"lift_height": _quantity(12, "in"), "tie_down_capacity": _quantity(500, "lbf")},
+    "earth_load": {"traffic": "h_20", "embedment": "coarse_grained", "compaction": "moderate"},
     "digging": {"soil": "loam", "soil_type": "type_c"},
     "pulling": {"friction_coefficient": 0.35, "brake_limit": _quantity(500, "lbf")},
     "rates": [

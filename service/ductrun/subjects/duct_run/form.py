@@ -16,10 +16,20 @@ from ductrun.subjects.conduit.elbows import TANGENT
 from ductrun.subjects.conduit.joining import Joining
 from ductrun.subjects.duct_run.alignment import Profile, RunSections
 from ductrun.subjects.duct_run.choices import Service, StraightLengths
+from ductrun.subjects.duct_run.load import RunLoad
 from ductrun.subjects.duct_run.moving_practice import RunMoving
 from ductrun.subjects.duct_run.places import RunPlace
 from ductrun.subjects.duct_run.settings import Setting
+from ductrun.subjects.feeder.rating import (
+    EARTH_RESISTIVITY,
+    EARTH_TEMPERATURE,
+    EarthTemperature,
+    GroundResistivity,
+    PlaceRating,
+    RatingPractice,
+)
 from ductrun.subjects.ground.digging import Digging
+from ductrun.subjects.ground.earth_loading import EarthLoading
 from ductrun.subjects.movement.temperatures import Temperatures
 from ductrun.subjects.parts.bank import DuctBank, Tiers
 from ductrun.subjects.parts.cables import PulledLines
@@ -79,6 +89,11 @@ class Circuit(Form):
         description="Between conductors; without it the cover over power is not judged. That of same_as, if left out.",
         examples=[{"value": 13.8, "unit": "kV"}],
     )
+    load: Omissible[RunLoad] = Field(
+        default=None,
+        description="Its load: the voltage it loses on its way and what the ducts around it may carry are then told. "
+        "That of same_as, if left out.",
+    )
     service: Omissible[Service] = Field(
         default=None,
         description="What it carries.",
@@ -132,6 +147,12 @@ class Stretch(Form):
     concrete: Omissible[Encasing] = Field(default=None, description="What differs here from the concrete of the run.")
     spacing: Omissible[Spacing] = Field(default=None, description="What differs here from the spacing of the run.")
     joining: Omissible[RunJoining] = Field(default=None, description="What differs here from the joining of the run.")
+    rating: Omissible[PlaceRating] = Field(
+        default=None, description="What differs here from the rating of the run, or the earth from that of the site."
+    )
+    earth_load: Omissible[EarthLoading] = Field(
+        default=None, description="Earth and traffic here, in place of the earth_load of the run or laid over it."
+    )
 
 
 class Site(Form):
@@ -142,6 +163,18 @@ class Site(Form):
     )
     groundwater_depth: Omissible[Depth] = Field(
         default=None, description="Depth of the groundwater below grade.", examples=[{"value": 4, "unit": "ft"}]
+    )
+    earth_temperature: Omissible[EarthTemperature] = Field(
+        default=None,
+        description="Temperature of the earth at the depth of the ducts, where circuits have a load.",
+        examples=[{"value": 20, "unit": "degC"}],
+        json_schema_extra=EARTH_TEMPERATURE.stated,
+    )
+    earth_thermal_resistivity: Omissible[GroundResistivity] = Field(
+        default=None,
+        description="Thermal resistivity of the earth and the backfill, where circuits have a load.",
+        examples=[{"value": 90, "unit": "degC.cm/W"}],
+        json_schema_extra=EARTH_RESISTIVITY.stated,
     )
 
 
@@ -204,6 +237,12 @@ class DuctRunRequest(Form):
         default=None, description="What ducts float in and how they are held down while concrete is poured."
     )
     digging: Omissible[Digging] = Field(default=None, description="How the trench is dug and filled.")
+    rating: Omissible[RatingPractice] = Field(
+        default=None, description="How circuits with a load are rated in the ground."
+    )
+    earth_load: Omissible[EarthLoading] = Field(
+        default=None, description="Earth and traffic on all that is buried; without it they are not asked."
+    )
     movement: Omissible[RunMoving] = Field(default=None, description="How what lies above ground moves and is held.")
     pulling: Omissible[PullPractice] = Field(default=None, description="How cables are pulled.")
     ordering: Omissible[CableOrder] = Field(default=None, description="How cable is ordered.")

@@ -15,11 +15,12 @@ from ductrun.subjects.conduit.elbows import TANGENT, Elbows
 from ductrun.subjects.conduit.joining import Ducts, Joined, join, known_method
 from ductrun.subjects.duct_run.assessment import Piece
 from ductrun.subjects.duct_run.banks import RunBank
-from ductrun.subjects.duct_run.changes import Beside, Change, Conduits, before_to_after, change_to
 from ductrun.subjects.duct_run.form import RunJoining
-from ductrun.subjects.duct_run.laying import LaidSection, LaidStretch, conduit_of_riser
-from ductrun.subjects.duct_run.places import Stop
+from ductrun.subjects.duct_run.laid import LaidSection, LaidStretch
 from ductrun.subjects.duct_run.practice import laid_over
+from ductrun.subjects.duct_run.risers import conduit_of_riser
+from ductrun.subjects.duct_run.stops import Stop
+from ductrun.subjects.duct_run.transitions import Beside, Conduits, Transition, before_to_after, transition_to
 from ductrun.subjects.parts.conduit import find_row
 
 
@@ -37,13 +38,13 @@ def pieces_of(laid: LaidStretch, bank: RunBank, around: Around, practice: tuple[
     of_stretch = laid.given.joining
     own_bells = of_stretch is not None and of_stretch.ends is not None
     asked = own_bells and len({conduit.type for conduit, *_ in alike}) == 1
-    for conduit, sheet, ducts, changes in alike:
-        for sections, riser, ends in _parts(laid, conduit, around, changes):
+    for conduit, sheet, ducts, transitions in alike:
+        for sections, riser, ends in _parts(laid, conduit, around, transitions):
             own = conduit if riser is None else conduit_of_riser(riser, conduit)
             finishes = (_finish(ends[0], own), _finish(ends[1], own))
             fitting = practice if asked and riser is None else _fitting(own, practice)
             joined = _joined(own, len(ducts), sections, finishes, sheet, fitting)
-            to = [end.to for end in ends if isinstance(end, Change) and end.to is not None]
+            to = [end.to for end in ends if isinstance(end, Transition) and end.to is not None]
             found.append(Piece(own, len(ducts), sections, joined, riser, ducts, to))
     return found
 
@@ -56,33 +57,38 @@ def _fitting(conduit: Conduits, practice: tuple[RunJoining, Worksheet]) -> tuple
     return laid_over(given, {"ends": None}), sheet
 
 
-_Changes = tuple[Change | None, Change | None]
+_Transitions = tuple[Transition | None, Transition | None]
 
 
-def _alike(bank: RunBank, around: Around) -> list[tuple[Conduits, Worksheet, list[int], _Changes]]:
+def _alike(bank: RunBank, around: Around) -> list[tuple[Conduits, Worksheet, list[int], _Transitions]]:
     """Give every conduit of a bank with the sheet of its place, the ducts that are of it and go on alike, and how."""
-    found: dict[tuple[object, ...], tuple[Conduits, Worksheet, list[int], _Changes]] = {}
+    found: dict[tuple[object, ...], tuple[Conduits, Worksheet, list[int], _Transitions]] = {}
+    known: dict[tuple[int, ...], list[int]] = {}  # by the conduit of a duct and those it goes on in: few of many
     behind, ahead = (None if isinstance(one, Stop) else one for one in around)
+    beside = [one.bank.ducts for one in (behind, ahead) if one is not None]
     for index, duct in enumerate(bank.ducts):
         conduit = duct.conduit
-        changes = (
-            change_to(behind, index, conduit, ahead=False),
-            change_to(ahead, index, conduit, ahead=True),
-        )
-        key = (
-            (conduit.type, conduit.trade_size, changes)
-            if conduit.kind == "listed"
-            else (conduit.type, conduit.trade_size, conduit.inside_diameter.si, id(conduit), changes)
-        )
-        found.setdefault(key, (conduit, duct.sheet, [], changes))[2].append(index)
+        same = (id(conduit), *[id(ducts[index].conduit) for ducts in beside])
+        if same not in known:
+            transitions = (
+                transition_to(behind, index, conduit, ahead=False),
+                transition_to(ahead, index, conduit, ahead=True),
+            )
+            key = (
+                (conduit.type, conduit.trade_size, transitions)
+                if conduit.kind == "listed"
+                else (conduit.type, conduit.trade_size, conduit.inside_diameter.si, id(conduit), transitions)
+            )
+            known[same] = found.setdefault(key, (conduit, duct.sheet, [], transitions))[2]
+        known[same].append(index)
     return list(found.values())
 
 
-_Ends = tuple[Stop | Change, Stop | Change]
+_Ends = tuple[Stop | Transition, Stop | Transition]
 
 
 def _parts(
-    laid: LaidStretch, conduit: Conduits, around: Around, changes: _Changes
+    laid: LaidStretch, conduit: Conduits, around: Around, transitions: _Transitions
 ) -> list[tuple[list[LaidSection], Stop | None, _Ends]]:
     """Cut a stretch where its risers are of another conduit than it is, and say how each part ends.
 
@@ -90,8 +96,8 @@ def _parts(
     """
     sections = list(laid.sections)
     start, end = around
-    first = start if changes[0] is None else changes[0]
-    last = end if changes[1] is None else changes[1]
+    first = start if transitions[0] is None else transitions[0]
+    last = end if transitions[1] is None else transitions[1]
     parts: list[tuple[list[LaidSection], Stop | None, _Ends]] = []
     behind: list[tuple[list[LaidSection], Stop | None, _Ends]] = []
     if isinstance(start, Stop) and sections[0].riser is not None:
@@ -106,11 +112,11 @@ def _parts(
             last, enters = before_to_after(conduit, own)
             behind.append((sections[-2:], end, (enters, end)))
             sections = sections[:-2]
-    return [*parts, (sections, None, (cast(Stop | Change, first), cast(Stop | Change, last))), *behind]
+    return [*parts, (sections, None, (cast(Stop | Transition, first), cast(Stop | Transition, last))), *behind]
 
 
-def _finish(end: Stop | Change, conduit: Conduits) -> RunEnd:
-    if isinstance(end, Change):
+def _finish(end: Stop | Transition, conduit: Conduits) -> RunEnd:
+    if isinstance(end, Transition):
         return end.finish
     return end.finish(belled=known_method(conduit.type) is JoiningMethod.CEMENTED)
 

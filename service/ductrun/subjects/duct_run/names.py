@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from contextlib import contextmanager
 from typing import NamedTuple
 
 import msgspec
@@ -27,28 +25,34 @@ class _About(NamedTuple):
 class Names:
     """Remembers what the findings of a book are about, by when they were found."""
 
-    __slots__ = ("_about", "_book", "_within")
+    __slots__ = ("_about", "_book", "_next", "_within")
 
     def __init__(self, book: Book) -> None:
         """Start with a book."""
         self._book = book
         self._about: list[_About] = []
-        self._within: list[_About] = [_About("", 0.0)]
+        self._next = _About("", 0.0)
+        self._within = [self._next]
 
-    @contextmanager
-    def about(self, name: str, station: float = 0.0) -> Iterator[None]:
+    def about(self, name: str, station: float = 0.0) -> Names:
         """Say what is found within: `with names.about("West approach", 12.0): ...`; within it others may be named."""
+        self._next = _About(name, station)
+        return self
+
+    def __enter__(self) -> None:
+        """Name what was found before, and begin with what `about` said."""
         self._name_found()
-        self._within.append(_About(name, station))
-        try:
-            yield
-        finally:
-            self._name_found()
-            self._within.pop()
+        self._within.append(self._next)
+
+    def __exit__(self, kind: object, error: object, trace: object) -> None:
+        """Name what was found within."""
+        self._name_found()
+        self._within.pop()
 
     def _name_found(self) -> None:
         missing = len(self._book.findings) - len(self._about)
-        self._about += [self._within[-1]] * missing
+        if missing:
+            self._about += [self._within[-1]] * missing
 
     def write(self) -> None:
         """Put the findings of the book in order, alike ones together, each with the name of what it is about."""

@@ -2,23 +2,26 @@
 
 from __future__ import annotations
 
-from typing import Annotated, NamedTuple
+from typing import Annotated
 
 from pydantic import Field
 
-from ductrun.kit.defaults import by_rule
-from ductrun.kit.forms import BendRadius, CableTail, Form, Omissible, between
+from ductrun.kit.defaults import by_rule, choice
+from ductrun.kit.forms import BendRadius, CableTail, Omissible, between
 from ductrun.kit.texts import Name
-from ductrun.kit.worksheet import Worksheet
+from ductrun.subjects.boxes.boxing import BoxAtHand
+from ductrun.subjects.boxes.choices import BoxWall
+from ductrun.subjects.boxes.entries import SPLICED
 from ductrun.subjects.conduit.choices import RunEnd
 from ductrun.subjects.duct_run.choices import PlaceKind
 from ductrun.subjects.parts.choices import ConduitType
 from ductrun.units import Length
 
+EXIT_WALL = choice("duct_run.exit_wall", BoxWall)
 RiserHeight = Annotated[Length, between(Length, 0, 100, "ft")]
 
 
-class RunPlace(Form):
+class RunPlace(BoxAtHand):
     """An end of the run, or a pull point in it."""
 
     kind: PlaceKind = Field(description="What stands there.", examples=["manhole"])
@@ -56,31 +59,18 @@ class RunPlace(Form):
         examples=[{"value": 30, "unit": "ft"}],
         json_schema_extra=by_rule("tail, racking and splice of ordering"),
     )
+    exit_wall: Omissible[BoxWall] = Field(
+        default=None,
+        description="Wall of the box by which ducts leave toward the end of the run; they come in by the left.",
+        examples=["right"],
+        json_schema_extra=EXIT_WALL.stated,
+    )
+    spliced: Omissible[bool] = Field(
+        default=None,
+        description="Whether the circuits that pass are spliced there.",
+        examples=[False],
+        json_schema_extra=SPLICED.stated,
+    )
 
 
-_BELL = {PlaceKind.MANHOLE, PlaceKind.VAULT, PlaceKind.HANDHOLE, PlaceKind.PAD, PlaceKind.POLE_BASE}
-_ADAPTER = {PlaceKind.PULL_BOX, PlaceKind.EQUIPMENT}
 CONFINED = {PlaceKind.MANHOLE, PlaceKind.VAULT}
-_FINISHES = {
-    **dict.fromkeys(_BELL, RunEnd.END_BELL),
-    **dict.fromkeys(_ADAPTER, RunEnd.ADAPTER),
-    PlaceKind.CONDUIT_BODY: RunEnd.CONDUIT_BODY,
-    PlaceKind.EXISTING_DUCT: RunEnd.COUPLING,
-    PlaceKind.STUB_UP: RunEnd.NONE,
-    PlaceKind.CAPPED: RunEnd.NONE,
-}
-
-
-class Stop(NamedTuple):
-    """An end or a pull point: as given, its name, and the sheet of its place."""
-
-    given: RunPlace
-    name: str
-    sheet: Worksheet
-
-    def finish(self, *, belled: bool) -> RunEnd:
-        """Give how ducts finish here: as given, else by what stands here and whether bells fit them."""
-        if self.given.finish is not None:
-            return self.given.finish
-        usual = _FINISHES[self.given.kind]
-        return RunEnd.NONE if usual is RunEnd.END_BELL and not belled else usual

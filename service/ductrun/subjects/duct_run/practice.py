@@ -48,7 +48,7 @@ class LayeredSheet(Worksheet):
 
     __slots__ = ("_own", "_redirected", "_within")
 
-    def __init__(self, shared: Worksheet, own: Worksheet | None, redirected: dict[str, str], about: str) -> None:
+    def __init__(self, shared: Worksheet, own: Worksheet | None, redirected: dict[str, str], about: str | None) -> None:
         """Lay the places of members over those of a sheet; what is found is about `about`, a pointer."""
         self.tell = shared.tell
         self.about = about
@@ -73,7 +73,7 @@ class LayeredSheet(Worksheet):
         """Settle a member; where its default then stands is said when all parts are settled (`settle_shared`)."""
         if given is not None:
             return given
-        pointer, shared = f"{self._within}/{member}", self.book.shared
+        pointer, shared = self.pointer(member), self.book.shared
         taken = shared.get(pointer)
         if taken is None:
             shared[pointer] = [(self._own, member, default)]

@@ -10,14 +10,13 @@ from ductrun.kit.backing import WORKED_OUT
 from ductrun.kit.choices import Severity
 from ductrun.kit.wording import listing, text_of
 from ductrun.kit.worksheet import Gathering, Worksheet
+from ductrun.subjects.duct_run.asked import Asked
 from ductrun.subjects.duct_run.assessment import AssessedStretch, CircuitPull, RunPull
 from ductrun.subjects.duct_run.circuits import PlacedCircuit
 from ductrun.subjects.duct_run.cost import SearchBudget, check_pulled
-from ductrun.subjects.duct_run.form import DuctRunRequest
-from ductrun.subjects.duct_run.laying import LaidSection, conduit_of_riser, riser_sheet
-from ductrun.subjects.duct_run.names import Names
-from ductrun.subjects.duct_run.places import Stop
-from ductrun.subjects.duct_run.practice import practice_of
+from ductrun.subjects.duct_run.laid import LaidSection
+from ductrun.subjects.duct_run.risers import conduit_of_riser, riser_sheet
+from ductrun.subjects.duct_run.stops import Stop
 from ductrun.subjects.parts.choices import BendMade
 from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit, inside_diameter
 from ductrun.subjects.parts.route import PlacedRoute, RouteSection, SectionPlace
@@ -25,7 +24,6 @@ from ductrun.subjects.pulling.assessment import PlanAssessment, PullAssessment
 from ductrun.subjects.pulling.cable_order import CableOrder, OrderedLine, cables_to_order
 from ductrun.subjects.pulling.choices import PullDirection
 from ductrun.subjects.pulling.cuts import MOST_POSITIONS, most_places
-from ductrun.subjects.pulling.practice import PullPractice
 from ductrun.subjects.pulling.pull_plan import plan
 from ductrun.subjects.pulling.pull_tension import pull_from_better_end
 from ductrun.subjects.pulling.settled import Pulling
@@ -42,7 +40,7 @@ class _Given(NamedTuple):
     conduit: None = None
 
 
-class Span(NamedTuple):
+class _Way(NamedTuple):
     """The way between two stops: their indexes, and every stretch on it."""
 
     start: int
@@ -60,47 +58,34 @@ _KINDS = {engineering.Straight: "straight", engineering.HorizontalBend: "horizon
 _Conduit = ListedConduit | MeasuredConduit
 
 
-def spans_of(stretches: Sequence[AssessedStretch], stops: Sequence[Stop]) -> list[Span]:
-    """Give the way from every stop to the next."""
-    spans: list[Span] = []
-    here: list[AssessedStretch] = []
-    for stretch in stretches:
-        here.append(stretch)
-        if stretch.laid.given.pull_point is not None or stretch is stretches[-1]:
-            spans.append(Span(len(spans), len(spans) + 1, here))
-            here = []
-    assert len(spans) == len(stops) - 1  # noqa: S101  (a stop stands at every end)
-    return spans
-
-
 def pulls_of(
     circuits: Sequence[PlacedCircuit],
-    spans: Sequence[Span],
+    stretches: Sequence[AssessedStretch],
     stops: Sequence[Stop],
-    request: DuctRunRequest,
-    sheet: Worksheet,
-    names: Names,
+    spans: Sequence[range],
+    asked: Asked,
 ) -> list[list[CircuitPull]]:
     """Pull every circuit from stop to stop; alike cables through alike ducts are pulled once."""
     faults = Gathering()
     known: dict[tuple[object, ...], RunPull] = {}
-    ways: dict[tuple[object, ...], PlacedRoute] = {}
-    passed = [[(span, _alike(span, one.ducts)) for span in spans[one.start : one.end]] for one in circuits]
-    check_pulled(sum(len(alike) * span.section_count for here in passed for span, alike in here), sheet)
+    routes: dict[tuple[object, ...], PlacedRoute] = {}
+    ways = [_Way(at, at + 1, [stretches[index] for index in span]) for at, span in enumerate(spans)]
+    passed = [[(way, _alike(way, one.ducts)) for way in ways[one.start : one.end]] for one in circuits]
+    check_pulled(sum(len(alike) * way.section_count for here in passed for way, alike in here), asked.sheet)
     budget = SearchBudget()
     found = []
     for circuit, here in zip(circuits, passed, strict=True):
         pulls = []
-        for span, alike in here:
-            name = f"{circuit.name}, {stops[span.start].name} to {stops[span.end].name}"
-            station = span.stretches[0].laid.station
-            for way, ducts in alike.items():
-                key = (circuit.cables.key, id(circuit.given.pulling), *way)
-                with faults, names.about(name, station):
-                    if way not in ways:
-                        ways[way] = _way(span, ducts[0], sheet)
+        for way, alike in here:
+            name = f"{circuit.name}, {stops[way.start].name} to {stops[way.end].name}"
+            station = way.stretches[0].laid.station
+            for conduits, ducts in alike.items():
+                key = (circuit.cables.key, id(circuit.given.pulling), *conduits)
+                with faults, asked.names.about(name, station):
+                    if conduits not in routes:
+                        routes[conduits] = _route(way, ducts[0], asked.sheet)
                     if key not in known:
-                        known[key] = _pull(circuit, span, ways[way], stops, request, sheet, budget)
+                        known[key] = _pull(circuit, way, routes[conduits], stops, asked, budget)
                     pulls.append(CircuitPull(ducts, known[key]))
         found.append(pulls)
     faults.stop()
@@ -111,22 +96,22 @@ def _key(conduit: _Conduit) -> object:
     return (conduit.type, conduit.trade_size) if conduit.kind == "listed" else id(conduit)
 
 
-def _alike(span: Span, ducts: Sequence[int]) -> dict[tuple[object, ...], list[int]]:
+def _alike(way: _Way, ducts: Sequence[int]) -> dict[tuple[object, ...], list[int]]:
     """Give the ducts of a circuit, those together that are of the same conduit all the way, by that way."""
     groups: dict[tuple[object, ...], list[int]] = {}
     for duct in ducts:
-        way = (span.start, *[_key(stretch.bank.ducts[duct].conduit) for stretch in span.stretches])
-        groups.setdefault(way, []).append(duct)
+        conduits = (way.start, *[_key(stretch.bank.ducts[duct].conduit) for stretch in way.stretches])
+        groups.setdefault(conduits, []).append(duct)
     return groups
 
 
-def _way(span: Span, duct_index: int, sheet: Worksheet) -> PlacedRoute:
+def _route(way: _Way, duct_index: int, sheet: Worksheet) -> PlacedRoute:
     """Put the way of circuits together with its bores, in the conduit that one of their ducts is in every stretch."""
     sections: list[LaidSection] = []
     given: list[_Given] = []
     conduits: list[_Conduit] = []
     places: list[SectionPlace] = []
-    for stretch in span.stretches:
+    for stretch in way.stretches:
         duct = stretch.bank.ducts[duct_index]
         friction = stretch.laid.given.friction_coefficient
         for one in stretch.laid.sections:
@@ -147,38 +132,37 @@ def _way(span: Span, duct_index: int, sheet: Worksheet) -> PlacedRoute:
 def _bores(route: PlacedRoute) -> list[float]:
     faults = Gathering()
     known: dict[object, float] = {}
-    for conduit, place in zip(route.conduits, route.places or (), strict=True):
-        key = _key(conduit)
+    keys = [_key(conduit) for conduit in route.conduits]
+    for key, conduit, place in zip(keys, route.conduits, route.places or (), strict=True):
         if key not in known:
             with faults:
                 known[key] = inside_diameter(conduit, place.conduit_sheet)
     faults.stop()
-    return [known[_key(conduit)] for conduit in route.conduits]
+    return [known[key] for key in keys]
 
 
 def _pull(
     circuit: PlacedCircuit,
-    span: Span,
+    way: _Way,
     route: PlacedRoute,
     stops: Sequence[Stop],
-    request: DuctRunRequest,
-    sheet: Worksheet,
+    asked: Asked,
     budget: SearchBudget,
 ) -> RunPull:
     place = circuit.sheet.within("", about=circuit.sheet.place)
     route = route._replace(sheet=place, conduit_sheet=place)
-    given, practice = practice_of(PullPractice, "pulling", request.pulling, circuit.given.pulling, sheet, circuit.sheet)
+    given, practice = asked.pulling(circuit.given, circuit.sheet)
     pulling = settle(given, circuit.cables.pulled, route, practice)
     pulled = pull_from_better_end(pulling, practice)
     turned = pulled.better is PullDirection.REVERSED
     within = pulled.within_backward if turned else pulled.within
     return RunPull(
-        span.start,
-        span.end,
+        way.start,
+        way.end,
         pulled,
         stop_tension(pulling, turned=turned),
         _help(pulling, practice, budget) if within is False else None,
-        _order(pulled, (stops[span.start], stops[span.end]), request, sheet),
+        _order(pulled, (stops[way.start], stops[way.end]), asked),
     )
 
 
@@ -215,10 +199,8 @@ def _help(pulling: Pulling, sheet: Worksheet, budget: SearchBudget) -> PlanAsses
     return found
 
 
-def _order(
-    pulled: PullAssessment, ends: tuple[Stop, Stop], request: DuctRunRequest, sheet: Worksheet
-) -> list[OrderedLine]:
-    given: Any = request.ordering or _ORDERING
+def _order(pulled: PullAssessment, ends: tuple[Stop, Stop], asked: Asked) -> list[OrderedLine]:
+    given: Any = asked.request.ordering or _ORDERING
     length = engineering.developed_length(pulled.pulling.sections)
     allowances = [stop.given.cable_allowance for stop in ends]
-    return cables_to_order(given, pulled.pulling.cables, length, sheet.within("ordering"), allowances)
+    return cables_to_order(given, pulled.pulling.cables, length, asked.sheet.within("ordering"), allowances)

@@ -177,3 +177,4 @@ Setting = TypeAliasType(
         Field(discriminator="kind"),
     ],
 )
+BURIED = {"encased", "direct_buried"}

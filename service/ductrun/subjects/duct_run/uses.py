@@ -10,8 +10,9 @@ from ductrun.subjects.conduit.permitted_use import Using, judge
 from ductrun.subjects.duct_run.assessment import JudgedType
 from ductrun.subjects.duct_run.banks import RunBank
 from ductrun.subjects.duct_run.form import Stretch
-from ductrun.subjects.duct_run.laying import conduit_of_riser
-from ductrun.subjects.duct_run.places import Stop
+from ductrun.subjects.duct_run.practice import laid_over
+from ductrun.subjects.duct_run.risers import conduit_of_riser
+from ductrun.subjects.duct_run.stops import Stop
 from ductrun.subjects.parts.choices import ConduitType
 from ductrun.subjects.parts.conduit import PlacedType
 
@@ -22,6 +23,7 @@ _USES = {
     "above_ground": [ConduitUse.ABOVE_GROUND],
 }
 _RISER = [ConduitUse.EMERGING_FROM_GRADE, ConduitUse.ABOVE_GROUND]
+_USING = Using(uses=_RISER)  # uses are laid over it: a form of its own for every stretch would be slow to make
 
 
 def judged_uses(stretch: Stretch, bank: RunBank, here: Worksheet) -> list[JudgedType]:
@@ -30,7 +32,7 @@ def judged_uses(stretch: Stretch, bank: RunBank, here: Worksheet) -> list[Judged
     uses = list(_USES.get(setting.kind, ()))
     if setting.kind == "above_ground":
         uses += [use for use in setting.uses or () if use not in uses]
-    kinds = list(dict.fromkeys(duct.conduit.type for duct in bank.ducts))
+    kinds = list(dict.fromkeys(conduit.type for conduit in bank.conduits))
     place = here.within("setting", about=here.place)
     found = [_judged(kind, uses, place) for kind in kinds] if uses else []
     return [one for one in found if one is not None]
@@ -38,7 +40,7 @@ def judged_uses(stretch: Stretch, bank: RunBank, here: Worksheet) -> list[Judged
 
 def judged_riser(bank: RunBank, stop: Stop) -> list[JudgedType]:
     """Judge every type of conduit that comes up to a stop."""
-    kinds = list(dict.fromkeys(conduit_of_riser(stop, duct.conduit).type for duct in bank.ducts))
+    kinds = list(dict.fromkeys(conduit_of_riser(stop, conduit).type for conduit in bank.conduits))
     about = stop.sheet.within("riser_conduit_type", about=stop.sheet.pointer("height"))
     found = [_judged(kind, _RISER, about) for kind in kinds]
     return [one for one in found if one is not None]
@@ -55,4 +57,4 @@ def _judged(kind: ConduitType | None, uses: list[ConduitUse], sheet: Worksheet) 
         )
         sheet.judge(None)
         return None
-    return JudgedType(kind, judge(Using(uses=uses), PlacedType(kind, sheet), sheet))
+    return JudgedType(kind, judge(laid_over(_USING, {"uses": uses}), PlacedType(kind, sheet), sheet))

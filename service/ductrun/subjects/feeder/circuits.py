@@ -19,6 +19,7 @@ from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.feeder.choices import CircuitSystem, ShieldGrounding, TerminalRating
 from ductrun.subjects.feeder.loaded_cable import MARKINGS, LoadedCable, loaded_cable
 from ductrun.subjects.parts.cables import CableLine, PulledLines
+from ductrun.subjects.parts.choices import Insulation
 from ductrun.subjects.parts.duct_names import DuctName, ducts_of
 from ductrun.units import Current, Temperature, Voltage
 
@@ -43,8 +44,8 @@ CircuitVoltage = Annotated[Voltage, Between(Voltage.parse(1, "V"), Voltage.parse
 ConductorLimit = Annotated[Temperature, Between(Temperature.parse(0, "degC"), Temperature.parse(250, "degC"))]
 
 
-class Loading(Form):
-    """How a circuit loads its cables."""
+class CableLoading(Form):
+    """How a circuit loads its cables, whatever its voltage."""
 
     system: Omissible[CircuitSystem] = Field(
         default=None,
@@ -70,12 +71,6 @@ class Loading(Form):
         default=None,
         description="Current of the circuit, all its sets together; without it the answer says what it may be.",
         examples=[{"value": 340, "unit": "A"}],
-    )
-    voltage: Omissible[CircuitVoltage] = Field(
-        default=None,
-        description="Between lines; to ground of a single phase. For the loss in insulation, and what the code allows.",
-        examples=[{"value": 480, "unit": "V"}],
-        json_schema_extra=VOLTAGE.stated,
     )
     load_factor_percent: Omissible[Annotated[float, Field(ge=1, le=100)]] = Field(
         default=None,
@@ -108,6 +103,17 @@ class Loading(Form):
         description="Temperature that the terminals at both ends are marked for.",
         examples=["75_degc"],
         json_schema_extra=TERMINAL_RATING.stated,
+    )
+
+
+class Loading(CableLoading):
+    """How a circuit loads its cables."""
+
+    voltage: Omissible[CircuitVoltage] = Field(
+        default=None,
+        description="Between lines; to ground of a single phase. For the loss in insulation, and what the code allows.",
+        examples=[{"value": 480, "unit": "V"}],
+        json_schema_extra=VOLTAGE.stated,
     )
 
 
@@ -179,7 +185,7 @@ def load_of(
         ducts=tuple(ducts),
         cable=cable,
         system=system,
-        sets=_sets(system, len(ducts), cable.conductors - neutrals, sheet),
+        sets=sets_of(system, len(ducts), cable.conductors - neutrals, sheet),
         neutrals=neutrals,
         current=None if given.current is None else given.current.si,
         voltage=sheet.settle("voltage", given.voltage, VOLTAGE).si,
@@ -227,7 +233,7 @@ def check_ducts(loads: Sequence[CircuitLoad], names: Sequence[str]) -> None:
         raise UnanswerableError(*faults)
 
 
-def _sets(system: CircuitSystem, ducts: int, conductors: int, sheet: Worksheet) -> int:
+def sets_of(system: CircuitSystem, ducts: int, conductors: int, sheet: Worksheet) -> int:
     """Count the sets in parallel of so many phase conductors in each duct; refuse those that make no whole sets."""
     in_a_set = IN_A_SET[system]
     sets, left = divmod(ducts * conductors, in_a_set)
@@ -244,11 +250,20 @@ def _sets(system: CircuitSystem, ducts: int, conductors: int, sheet: Worksheet) 
     return sets
 
 
-def _limit(given: Loading, cable: LoadedCable, sheet: Worksheet) -> tuple[float, bool]:
+def usual_limit(marking: Insulation | None) -> Default[Temperature]:
+    """Give the highest temperature that a conductor is taken to bear in the ground, by its marking if it has one."""
+    if marking is None:
+        return CONDUCTOR_TEMPERATURE
+    return RATED.get(marking, DRY_INSULATION)
+
+
+def _limit(given: CableLoading, cable: LoadedCable, sheet: Worksheet) -> tuple[float, bool]:
     """Give the highest temperature of the conductor [K], and whether its insulation is made for that in the ground."""
     marking = cable.marking
+    rated = usual_limit(marking)
+    limit = sheet.settle("conductor_temperature", given.conductor_temperature, rated).si
     if marking is None:
-        return sheet.settle("conductor_temperature", given.conductor_temperature, CONDUCTOR_TEMPERATURE).si, True
+        return limit, True
     if marking not in RATED:
         cable.sheet.find(
             Severity.VIOLATION,
@@ -258,9 +273,7 @@ def _limit(given: Loading, cable: LoadedCable, sheet: Worksheet) -> tuple[float,
             sheet.rule("wet_raceway"),
             member="insulation",
         )
-        return sheet.settle("conductor_temperature", given.conductor_temperature, DRY_INSULATION).si, False
-    rated = RATED[marking]
-    limit = sheet.settle("conductor_temperature", given.conductor_temperature, rated).si
+        return limit, False
     if given.conductor_temperature is None or not over(limit, rated.value.si):
         return limit, True
     most, asked = sheet.tell.given(rated.value), sheet.tell.given(given.conductor_temperature)

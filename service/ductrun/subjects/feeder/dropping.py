@@ -45,23 +45,9 @@ Reactance = Annotated[
 ]
 
 
-class Dropping(Form):
-    """What a circuit carries, and what it is wired with."""
+class DroppedLoad(Form):
+    """What a circuit carries, and what its conductors are to that."""
 
-    system: Omissible[CircuitSystem] = Field(
-        default=None,
-        description="Three phases between lines, or two wires.",
-        examples=["three_phase"],
-        json_schema_extra=SYSTEM.stated,
-    )
-    voltage: DropVoltage = Field(
-        description="At the source: between lines, or between the two wires.", examples=[{"value": 480, "unit": "V"}]
-    )
-    current: Omissible[CircuitCurrent] = Field(
-        default=None,
-        description="Current of the circuit, all its sets together; this, power or apparent_power.",
-        examples=[{"value": 340, "unit": "A"}],
-    )
     power: Omissible[LoadPower] = Field(
         default=None,
         description="Power of the load at the voltage of the source; this, current or apparent_power.",
@@ -77,21 +63,6 @@ class Dropping(Form):
         description="Of the load, which lags; of direct current there is none.",
         examples=[0.85],
         json_schema_extra=POWER_FACTOR.stated,
-    )
-    parallel_count: Omissible[Annotated[int, Field(ge=1, le=100)]] = Field(
-        default=None, description="Sets in parallel.", examples=[1], json_schema_extra=PARALLEL_COUNT.stated
-    )
-    conduit_material: Omissible[CircuitConduit] = Field(
-        default=None,
-        description="Conduit the circuit lies in, as Table 9 tells them apart.",
-        examples=["pvc"],
-        json_schema_extra=CONDUIT_MATERIAL.stated,
-    )
-    conductor_temperature: Omissible[MetalTemperature] = Field(
-        default=None,
-        description="Temperature of the conductors under load.",
-        examples=[{"value": 75, "unit": "degC"}],
-        json_schema_extra=TEMPERATURE.stated,
     )
     resistance: Omissible[MetalResistance] = Field(
         default=None,
@@ -111,14 +82,48 @@ class Dropping(Form):
         examples=[3],
         json_schema_extra=by_rule(f"the {LIMIT.value:g} that the code recommends, which is told and not judged"),
     )
+    hours_per_year: Omissible[Annotated[float, Field(ge=0, le=8784)]] = Field(
+        default=None, description="At this load, to tell what is lost in a year.", examples=[4000]
+    )
+
+
+class Dropping(DroppedLoad):
+    """What a circuit carries, and what it is wired with."""
+
+    system: Omissible[CircuitSystem] = Field(
+        default=None,
+        description="Three phases between lines, or two wires.",
+        examples=["three_phase"],
+        json_schema_extra=SYSTEM.stated,
+    )
+    voltage: DropVoltage = Field(
+        description="At the source: between lines, or between the two wires.", examples=[{"value": 480, "unit": "V"}]
+    )
+    current: Omissible[CircuitCurrent] = Field(
+        default=None,
+        description="Current of the circuit, all its sets together; this, power or apparent_power.",
+        examples=[{"value": 340, "unit": "A"}],
+    )
+    parallel_count: Omissible[Annotated[int, Field(ge=1, le=100)]] = Field(
+        default=None, description="Sets in parallel.", examples=[1], json_schema_extra=PARALLEL_COUNT.stated
+    )
+    conduit_material: Omissible[CircuitConduit] = Field(
+        default=None,
+        description="Conduit the circuit lies in, as Table 9 tells them apart.",
+        examples=["pvc"],
+        json_schema_extra=CONDUIT_MATERIAL.stated,
+    )
+    conductor_temperature: Omissible[MetalTemperature] = Field(
+        default=None,
+        description="Temperature of the conductors under load.",
+        examples=[{"value": 75, "unit": "degC"}],
+        json_schema_extra=TEMPERATURE.stated,
+    )
     frequency: Omissible[SystemFrequency] = Field(
         default=None,
         description="Of the alternating current; the printed reactance is for 60 Hz and goes with it.",
         examples=[{"value": 60, "unit": "Hz"}],
         json_schema_extra=FREQUENCY.stated,
-    )
-    hours_per_year: Omissible[Annotated[float, Field(ge=0, le=8784)]] = Field(
-        default=None, description="At this load, to tell what is lost in a year.", examples=[4000]
     )
 
 

@@ -22,11 +22,21 @@ _MET = 1e-6  # [K] of a limit that was solved for
 def report(found: Ampacity, sheet: Worksheet) -> None:
     """Tell what is found of a bank, and the cautions of the work."""
     for rated in found.circuits:
-        _judge_temperature(rated)
-        report_code(rated, found)
-        _find_stray(rated)
-        _caution_shields(rated)
-        _caution_unknown_voltage(rated)
+        report_circuit(rated, found)
+    report_bank(found, sheet)
+
+
+def report_circuit(rated: Rated, found: Ampacity) -> None:
+    """Tell what is found of one circuit of a bank."""
+    _judge_temperature(rated)
+    report_code(rated, found)
+    _find_stray(rated)
+    _caution_shields(rated)
+    _caution_unknown_voltage(rated)
+
+
+def report_bank(found: Ampacity, sheet: Worksheet) -> None:
+    """Tell what is found of a bank as a whole, and the cautions of the work."""
     caution_section(found, sheet)
     _find_steel(found, sheet)
     _compare_table(found)

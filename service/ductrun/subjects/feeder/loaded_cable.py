@@ -77,7 +77,15 @@ class LoadedCable(NamedTuple):
         return -(-self.conductors // self.cables)
 
 
-def loaded_cable(lines: Sequence[CableLine], count: int | None, sheet: Worksheet, place: Worksheet) -> LoadedCable:
+class LoadedLine(NamedTuple):
+    """What of the cables in a duct carries the current: the index of its line, conductors, those in a cable."""
+
+    at: int
+    conductors: int
+    cores: int
+
+
+def loaded_line(lines: Sequence[CableLine], count: int | None, sheet: Worksheet, place: Worksheet) -> LoadedLine:
     """Give what carries current in a duct: the conductors of the largest size, or so many of them as are counted.
 
     Smaller ones beside them ground the circuit or carry what is left of a neutral current, and bare ones never count.
@@ -111,7 +119,13 @@ def loaded_cable(lines: Sequence[CableLine], count: int | None, sheet: Worksheet
                 maximum=there,
             )
         )
-    return made(first, count or there, cores, sheet.within(f"{which[0]}/cable"))
+    return LoadedLine(which[0], count or there, cores)
+
+
+def loaded_cable(lines: Sequence[CableLine], count: int | None, sheet: Worksheet, place: Worksheet) -> LoadedCable:
+    """Give what carries current in a duct, with what its heat has to cross."""
+    line = loaded_line(lines, count, sheet, place)
+    return made(lines[line.at].cable, line.conductors, line.cores, sheet.within(f"{line.at}/cable"))
 
 
 def _areas(lines: Sequence[CableLine], sheet: Worksheet) -> list[float]:

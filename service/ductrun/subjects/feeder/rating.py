@@ -53,8 +53,8 @@ WallResistivity = Annotated[
 ]
 
 
-class Rating(Form):
-    """The place a bank lies in, and the method it is rated by."""
+class RatingPractice(Form):
+    """The method a bank is rated by, and what concrete and ducts are to its heat."""
 
     method: Omissible[AmpacityMethod] = Field(
         default=None,
@@ -62,23 +62,11 @@ class Rating(Form):
         examples=["neher_mcgrath"],
         json_schema_extra=METHOD.stated,
     )
-    earth_thermal_resistivity: Omissible[GroundResistivity] = Field(
-        default=None,
-        description="Thermal resistivity of the earth and the backfill.",
-        examples=[{"value": 90, "unit": "degC.cm/W"}],
-        json_schema_extra=EARTH_RESISTIVITY.stated,
-    )
     concrete_thermal_resistivity: Omissible[GroundResistivity] = Field(
         default=None,
         description="Thermal resistivity of the concrete.",
         examples=[{"value": 85, "unit": "degC.cm/W"}],
         json_schema_extra=CONCRETE_RESISTIVITY.stated,
-    )
-    earth_temperature: Omissible[EarthTemperature] = Field(
-        default=None,
-        description="Temperature of the earth at that depth, away from the cables.",
-        examples=[{"value": 20, "unit": "degC"}],
-        json_schema_extra=EARTH_TEMPERATURE.stated,
     )
     frequency: Omissible[SystemFrequency] = Field(
         default=None,
@@ -104,6 +92,28 @@ class Rating(Form):
         examples=[{"value": 60, "unit": "degC"}],
         json_schema_extra=by_rule("the mean of cable and duct, as it settles"),
     )
+
+
+class PlaceRating(RatingPractice):
+    """The place a bank lies in, and the method it is rated by."""
+
+    earth_thermal_resistivity: Omissible[GroundResistivity] = Field(
+        default=None,
+        description="Thermal resistivity of the earth and the backfill.",
+        examples=[{"value": 90, "unit": "degC.cm/W"}],
+        json_schema_extra=EARTH_RESISTIVITY.stated,
+    )
+    earth_temperature: Omissible[EarthTemperature] = Field(
+        default=None,
+        description="Temperature of the earth at that depth, away from the cables.",
+        examples=[{"value": 20, "unit": "degC"}],
+        json_schema_extra=EARTH_TEMPERATURE.stated,
+    )
+
+
+class Rating(PlaceRating):
+    """How a bank is rated, and what is asked beside."""
+
     studies: Omissible[Annotated[list[AmpacityStudy], Field(max_length=MOST_STUDIES)]] = Field(
         default=None, description="What is asked beside the ampacity.", examples=[["sensitivity"]]
     )
@@ -158,7 +168,9 @@ class Ampacity(NamedTuple):
         ]
 
 
-def section_of(given: Rating, envelope: Envelope, walls: Sequence[DuctWall], cover: float, sheet: Worksheet) -> Section:
+def section_of(
+    given: RatingPractice, envelope: Envelope, walls: Sequence[DuctWall], cover: float, sheet: Worksheet
+) -> Section:
     """Give the section of a bank under so much earth [m]; `walls` are those of every duct."""
     bank = envelope.bank
     top = cover + (0.0 if envelope.concrete is None else envelope.concrete.top) + bank.height
@@ -180,7 +192,7 @@ def section_of(given: Rating, envelope: Envelope, walls: Sequence[DuctWall], cov
     )
 
 
-def _wall(given: Rating, wall: DuctWall, sheet: Worksheet) -> Wall:
+def _wall(given: RatingPractice, wall: DuctWall, sheet: Worksheet) -> Wall:
     material = wall.material
     if material is None:
         material = sheet.settle("duct_material", given.duct_material, DUCT_MATERIAL)
@@ -191,7 +203,7 @@ def _wall(given: Rating, wall: DuctWall, sheet: Worksheet) -> Wall:
 
 
 def rate(
-    given: Rating,
+    given: PlaceRating,
     envelope: Envelope,
     walls: Sequence[DuctWall],
     cover: float,
@@ -242,7 +254,7 @@ def _note_air(solved: Solved, sheet: Worksheet) -> None:
 
 
 def _question(
-    given: Rating,
+    given: PlaceRating,
     envelope: Envelope,
     walls: Sequence[DuctWall],
     cover: float,

@@ -13,7 +13,7 @@ from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.ground.earth_load_told import EarthLoadResult, tell
 from ductrun.subjects.ground.earth_loading import EarthLoading
 from ductrun.subjects.ground.holding_down import Laid
-from ductrun.subjects.ground.loaded_ducts import load_ducts_of
+from ductrun.subjects.ground.loaded_ducts import LoadedDuct, ducts_by_tier, load_ducts_of
 from ductrun.subjects.ground.under_load import UnderLoad, bear, unloaded
 from ductrun.subjects.parts.bank import DuctBank, bank_of, conduits_of
 from ductrun.subjects.parts.conduit import Conduit, outside_diameter
@@ -58,16 +58,13 @@ def assess(request: EarthLoadRequest, sheet: Worksheet) -> UnderLoad:
     encased = sheet.settle("encased", request.encased, ENCASED)
     cover, place = request.cover.si, sheet.within("cover")
     forbidden = not encased and need_of(asked).encased_only is True
-    conduits = [] if forbidden else conduits_of(asked.bank, asked.bank_place)
-    ducts = load_ducts_of(conduits, request, sheet, encased=encased)
+    ducts = [] if forbidden else _loaded(asked, request, sheet, encased=encased)
     placed = _placed(request, sheet)
     if not encased:
         _refuse_pour(request, sheet)
         buried_directly(placed, asked)
     if forbidden:
         return unloaded(cover, sheet)
-    if len(ducts) == 1:
-        ducts *= len(placed.tier_tops)
     concrete = engineering.encased(placed, concrete_of(asked), stepped=False) if encased else None
     return bear(request, Laid(placed, ducts, concrete), cover, place, sheet)
 
@@ -102,6 +99,12 @@ def _asked(request: EarthLoadRequest, sheet: Worksheet) -> AskedPour:
     return AskedPour(
         bank, bank_place, request.concrete_cover, sheet.within("concrete_cover"), None, sheet.within("encased")
     )
+
+
+def _loaded(asked: AskedPour, request: EarthLoadRequest, sheet: Worksheet, *, encased: bool) -> list[LoadedDuct]:
+    if request.bank is None:
+        return load_ducts_of(conduits_of(asked.bank, asked.bank_place), request, sheet, encased=encased)
+    return ducts_by_tier(asked.bank, asked.bank_place, request, sheet, encased=encased)
 
 
 def _placed(request: EarthLoadRequest, sheet: Worksheet) -> engineering.Bank:

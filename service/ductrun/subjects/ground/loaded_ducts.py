@@ -12,6 +12,7 @@ from ductrun.kit.defaults import Default
 from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.ground.choices import PlasticMaterial
 from ductrun.subjects.ground.earth_loading import DUCT_DENSITIES, MATERIAL, MATERIALS, NO_MASS, EarthLoading
+from ductrun.subjects.parts.bank import DuctBank, conduits_of, lines_of
 from ductrun.subjects.parts.choices import ConduitType, TradeSize
 from ductrun.subjects.parts.conduit import SIZES, ListedConduit, MeasuredConduit, find_row, outside_diameter
 from ductrun.tables import TABLES
@@ -23,7 +24,7 @@ STIFFNESSES = {kind: Pressure.parse(row.stiffness_psi, "psi") for kind, row in C
 BURIAL_CLASSES = sorted(
     (kind for kind in CLASSES if kind.startswith("pvc_db")), key=lambda kind: STIFFNESSES[kind].value
 )
-_MADE_OF = {
+MADE_OF = {
     kind: material for material in PlasticMaterial for kind in ConduitType if kind.startswith(f"{material.value}_")
 }
 
@@ -65,6 +66,42 @@ def load_ducts_of(
             ducts.append(_duct_of(conduit, place, given, sheet, earth))
     faults.stop()
     return ducts
+
+
+def ducts_by_tier(
+    bank: DuctBank, bank_sheet: Worksheet, given: EarthLoading, sheet: Worksheet, *, encased: bool = False
+) -> list[LoadedDuct]:
+    """Settle the duct of every tier of a bank, the bottom one first; of several in one tier the weakest of each."""
+    conduits = conduits_of(bank, bank_sheet)
+    loaded = load_ducts_of(conduits, given, sheet, encased=encased)
+    settled = {id(conduit): duct for (conduit, _), duct in zip(conduits, loaded, strict=True)}
+    tiers: dict[int, list[LoadedDuct]] = {}
+    for line in lines_of(bank, bank_sheet):
+        tiers.setdefault(line.tier, []).append(settled[id(line.conduit)])
+    return [ducts[0] if len(ducts) == 1 else _weakest(ducts) for ducts in tiers.values()]
+
+
+def _weakest(ducts: Sequence[LoadedDuct]) -> LoadedDuct:
+    """Give what is weakest of different ducts in one tier, as one duct; unknown where it is of one of them."""
+
+    def least(name: str) -> float | None:
+        values = [getattr(duct, name) for duct in ducts]
+        return None if None in values else min(values)
+
+    sizes = {duct.size for duct in ducts}
+    return LoadedDuct(
+        size=ducts[0].size if len(sizes) == 1 else None,
+        outside=max(duct.outside for duct in ducts),
+        bore=least("bore"),
+        wall=least("wall"),
+        stiffness=least("stiffness"),
+        long_term_stiffness=least("long_term_stiffness"),
+        long_term_share=min(duct.long_term_share for duct in ducts),
+        wall_stress=min(duct.wall_stress for duct in ducts),
+        poisson=min(duct.poisson for duct in ducts),
+        mass=min(duct.mass for duct in ducts),
+        place=ducts[0].place,
+    )
 
 
 def _duct_of(
@@ -120,7 +157,7 @@ def _material_of(
     if conduit.type is None:
         kind = sheet.settle("material", given.material, MATERIAL)
         return kind, MATERIALS[kind]
-    made_of = _MADE_OF.get(conduit.type)
+    made_of = MADE_OF.get(conduit.type)
     if made_of is None:
         raise UnanswerableError(
             place.fault(
@@ -128,7 +165,7 @@ def _material_of(
                 "not_a_plastic_duct",
                 f"{conduit.type.value} is none of the plastic ducts judged here, in earth or in concrete: take one of "
                 "them, or ask a structural engineer.",
-                [kind.value for kind in _MADE_OF],
+                [kind.value for kind in MADE_OF],
             )
         )
     if given.material not in (None, made_of):

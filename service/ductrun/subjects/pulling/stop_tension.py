@@ -18,24 +18,26 @@ def stop_tension(pulling: Pulling, *, turned: bool) -> float:
     from the other end.
     """
     weight, borne = pulling.load.weight, pulling.limits.tension
-    route = _at_lowest_friction(pulling)
+    pressure = pulling.limits.pressure
     if pulling.braking_coefficient is None and all(
-        _borne_in(section, pulling.limits.pressure) >= borne for section in route
+        isinstance(section, engineering.Straight) or _borne_in(section.radius, contact.share, pressure) >= borne
+        for section, contact in zip(pulling.sections, pulling.contacts, strict=True)
     ):
         return borne  # nothing runs away, so that the tension rises to the end
+    route = _at_lowest_friction(pulling)
     if turned:
         route = engineering.reverse(route)
     for section in route:
-        here = min(pulling.limits.tension, _borne_in(section, pulling.limits.pressure))
+        here = pulling.limits.tension
+        if not isinstance(section, engineering.Straight):
+            here = min(here, _borne_in(section.radius, section.share, pressure))
         borne = min(section.pulled(min(borne, here), weight).tension_out, here)
     return borne
 
 
-def _borne_in(section: engineering.Section, pressure: float) -> float:
-    """Give the tension [N] that brings a bend to a sidewall pressure [N/m]; of a straight there is none."""
-    if isinstance(section, engineering.Straight) or not section.share:
-        return math.inf
-    return pressure * section.radius / section.share
+def _borne_in(radius: float, share: float, pressure: float) -> float:
+    """Give the tension [N] that brings a bend of a radius [m] to a sidewall pressure [N/m], by its share of T/R."""
+    return pressure * radius / share if share else math.inf
 
 
 def _at_lowest_friction(pulling: Pulling) -> list[engineering.Section]:

@@ -16,7 +16,8 @@ from ductrun.kit.telling import Telling
 from ductrun.kit.wording import listing, text_of, without_noise
 from ductrun.subjects.conduit.elbows import sold_radii
 from ductrun.subjects.duct_run.assessment import DuctRun
-from ductrun.subjects.duct_run.laying import LaidSection, conduit_of_riser
+from ductrun.subjects.duct_run.laid import LaidSection
+from ductrun.subjects.duct_run.risers import conduit_of_riser
 from ductrun.subjects.duct_run.suggesting.changes import Change, Edit, Ladder, member, setting
 from ductrun.subjects.duct_run.suggesting.conduits import riser_types, stretch_types, trade_sizes
 from ductrun.subjects.duct_run.suggesting.pull_points import pull_point_changes

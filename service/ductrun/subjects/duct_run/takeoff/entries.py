@@ -6,6 +6,8 @@ from collections.abc import Sequence
 from enum import Enum
 from typing import NamedTuple
 
+from msgspec import Struct
+
 from ductrun.engineering.rounding import round_up
 from ductrun.kit.telling import Telling
 from ductrun.kit.wording import text_of, without_noise
@@ -103,7 +105,7 @@ def unit_of(item: TakeoffItem, *, metric: bool) -> tuple[TakeoffUnit, float]:
     return (_METRIC if metric else _US)[_KINDS[item]]
 
 
-class Entry(NamedTuple):
+class Entry(Struct, frozen=True, gc=False):
     """What one part of a run takes of an item, in SI; `pointer` is within the result of the answer.
 
     Alike entries make one line, conduit of alike sticks. An `order` [SI] is that of this part alone, already rounded;

@@ -9,10 +9,11 @@ from ductrun.kit.telling import Telling
 from ductrun.kit.wording import text_of
 from ductrun.subjects.duct_run.assessment import AssessedStretch, DuctRun
 from ductrun.subjects.duct_run.choices import PlaceKind
-from ductrun.subjects.duct_run.laying import conduit_of_riser
 from ductrun.subjects.duct_run.mandrels import mandrels_of
-from ductrun.subjects.duct_run.places import CONFINED, Stop
-from ductrun.subjects.duct_run.takeoff_entries import Entry, SizeOfLine, sized
+from ductrun.subjects.duct_run.places import CONFINED
+from ductrun.subjects.duct_run.risers import conduit_of_riser
+from ductrun.subjects.duct_run.stops import Stop
+from ductrun.subjects.duct_run.takeoff.entries import Entry, SizeOfLine, sized
 from ductrun.subjects.parts.takeoff import TakeoffItem
 
 _CLOSED = {PlaceKind.CAPPED, PlaceKind.EXISTING_DUCT, PlaceKind.CONDUIT_BODY}  # nothing to plug there
@@ -26,22 +27,10 @@ class _End(NamedTuple):
     alike: dict[SizeOfLine, list[int]]
 
 
-def spans_of_run(run: DuctRun) -> list[list[int]]:
-    """Give the stretches between every two stops by their indexes."""
-    spans: list[list[int]] = []
-    here: list[int] = []
-    for index, stretch in enumerate(run.stretches):
-        here.append(index)
-        if stretch.laid.given.pull_point is not None or index == len(run.stretches) - 1:
-            spans.append(here)
-            here = []
-    return spans
-
-
 def ends_and_spans(run: DuctRun, tell: Telling) -> Iterator[Entry]:
     """Give what every duct takes from stop to stop; at ends alone what is new."""
     body_before = False
-    for number, indexes in enumerate(spans_of_run(run)):
+    for number, indexes in enumerate(run.spans):
         taken = {
             duct for one in run.circuits if one.placed.start <= number < one.placed.end for duct in one.placed.ducts
         }
@@ -63,12 +52,12 @@ def _end(index: int, stop: Stop, stretch: AssessedStretch, tell: Telling) -> _En
         return None
     rises = any(riser.stop is stop for riser in stretch.risers)
     alike: dict[SizeOfLine, list[int]] = {}
-    known: dict[int, SizeOfLine] = {}
+    lying = {
+        id(conduit): alike.setdefault(sized(conduit_of_riser(stop, conduit) if rises else conduit, tell), [])
+        for conduit in stretch.bank.conduits
+    }
     for duct, place in enumerate(stretch.bank.ducts):
-        conduit = place.conduit
-        if id(conduit) not in known:
-            known[id(conduit)] = sized(conduit_of_riser(stop, conduit) if rises else conduit, tell)
-        alike.setdefault(known[id(conduit)], []).append(duct)
+        lying[id(place.conduit)].append(duct)
     return _End(index, stop, alike)
 
 
@@ -94,7 +83,7 @@ def _at_end(end: _End, taken: set[int]) -> Iterator[Entry]:
         yield Entry(TakeoffItem.DUCT_PLUG, spares, end.stretch, "spare_count", words, *size, ordered=True)
 
 
-def _through(run: DuctRun, number: int, indexes: list[int], tell: Telling) -> Iterator[Entry]:
+def _through(run: DuctRun, number: int, indexes: range, tell: Telling) -> Iterator[Entry]:
     """Give what goes through every duct between two stops: the mandrel, and the cord."""
     stretches = [run.stretches[index] for index in indexes]
     count, at = len(stretches[0].bank.ducts), indexes[0]

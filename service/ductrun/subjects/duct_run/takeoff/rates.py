@@ -13,7 +13,7 @@ from ductrun.kit.choices import Severity
 from ductrun.kit.wording import without_noise
 from ductrun.kit.worksheet import Fault, UnanswerableError, Worksheet
 from ductrun.subjects.duct_run.form import Rate
-from ductrun.subjects.duct_run.takeoff_entries import UNITS, Entry, kind_of, order_of
+from ductrun.subjects.duct_run.takeoff.entries import UNITS, Entry, kind_of, order_of
 from ductrun.subjects.parts.takeoff import TakeoffLine, TakeoffTotal
 
 _CENT = Decimal("0.01")

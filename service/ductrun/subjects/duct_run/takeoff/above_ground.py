@@ -10,8 +10,8 @@ from ductrun.subjects.conduit.cement import QUART
 from ductrun.subjects.conduit.choices import JoiningMethod, RunEnd
 from ductrun.subjects.conduit.joining import Joined
 from ductrun.subjects.duct_run.assessment import AssessedStretch, Piece
-from ductrun.subjects.duct_run.changes import called
-from ductrun.subjects.duct_run.takeoff_entries import Entry, sized
+from ductrun.subjects.duct_run.takeoff.entries import Entry, sized
+from ductrun.subjects.duct_run.transitions import called
 from ductrun.subjects.movement.moving import Movement
 from ductrun.subjects.parts.takeoff import TakeoffItem
 

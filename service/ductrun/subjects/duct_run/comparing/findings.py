@@ -9,7 +9,7 @@ from msgspec import UNSET, Meta, Struct, UnsetType
 
 from ductrun.kit.answers import Finding
 from ductrun.kit.choices import Severity
-from ductrun.subjects.duct_run.comparison import ComparedAssessment
+from ductrun.subjects.duct_run.comparing.comparison import ComparedAssessment
 
 _PLACE = 4  # steps of a pointer before those within the run: #/runs/0/run
 

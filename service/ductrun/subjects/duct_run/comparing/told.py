@@ -12,8 +12,11 @@ from ductrun.kit.answers import MOST_COUNTED
 from ductrun.kit.choices import Severity, Verdict
 from ductrun.kit.telling import Telling
 from ductrun.kit.texts import MOST_NAME
-from ductrun.subjects.duct_run import ranking
-from ductrun.subjects.duct_run.compared_lines import (
+from ductrun.subjects.duct_run.comparing import ranking
+from ductrun.subjects.duct_run.comparing.comparison import ComparedAssessment, Comparison
+from ductrun.subjects.duct_run.comparing.findings import ComparedFinding, findings_apart
+from ductrun.subjects.duct_run.comparing.form import FIGURES, MOST_RUNS, RankMeasure
+from ductrun.subjects.duct_run.comparing.lines import (
     ComparedLine,
     ComparedNumber,
     ComparedQuantity,
@@ -23,10 +26,7 @@ from ductrun.subjects.duct_run.compared_lines import (
     differ,
     percent_of,
 )
-from ductrun.subjects.duct_run.comparison import ComparedAssessment, Comparison
-from ductrun.subjects.duct_run.comparison_form import FIGURES, MOST_RUNS, RankMeasure
-from ductrun.subjects.duct_run.findings_beside import ComparedFinding, findings_apart
-from ductrun.subjects.duct_run.takeoff import takeoff_of_run
+from ductrun.subjects.duct_run.takeoff.takeoff import takeoff_of_run
 from ductrun.subjects.parts.takeoff import MOST_TAKEOFF_LINES, Takeoff, TakeoffItem, TakeoffQuantity
 
 _RunName = Annotated[str, Meta(description="Name of the run, as given.", max_length=MOST_NAME)]

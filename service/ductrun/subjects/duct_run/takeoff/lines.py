@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from decimal import Decimal
 from typing import Any, TypeVar
 
 from msgspec import UNSET, structs
@@ -12,8 +11,8 @@ from ductrun.kit import answers
 from ductrun.kit.telling import Telling, UnitSystem
 from ductrun.kit.wording import text_of, without_noise
 from ductrun.subjects.duct_run.form import Rate
-from ductrun.subjects.duct_run.rates import Priced, priced, rate_of, total_of
-from ductrun.subjects.duct_run.takeoff_entries import Entry, order_of, unit_of
+from ductrun.subjects.duct_run.takeoff.entries import Entry, order_of, unit_of
+from ductrun.subjects.duct_run.takeoff.rates import Priced, priced, rate_of, total_of
 from ductrun.subjects.parts.takeoff import (
     Takeoff,
     TakeoffGroup,
@@ -23,9 +22,6 @@ from ductrun.subjects.parts.takeoff import (
     TakeoffShare,
     TakeoffUnit,
 )
-
-_CENT = Decimal("0.01")
-
 
 _GROUPS: dict[TakeoffGroup, tuple[TakeoffItem, TakeoffItem]] = {
     TakeoffGroup.SITE_WORK: (TakeoffItem.PAVEMENT_SAWCUT, TakeoffItem.BORE_PIT),
@@ -53,24 +49,16 @@ def takeoff_of(entries: Iterable[Entry], names: Sequence[str], rates: Sequence[R
     alike: dict[tuple[object, ...], list[Entry]] = {}
     for entry in entries:
         if entry.quantity > 0:
-            key = (
-                entry.item,
-                entry.conduit_type,
-                entry.size,
-                _near(entry.angle),
-                _near(entry.radius),
-                entry.measure,
-                entry.stick,
-            )
-            alike.setdefault(key, []).append(entry)
+            alike.setdefault(_key(entry), []).append(entry)
     groups = sorted(alike.values(), key=lambda one: _ORDER[one[0].item])
     lines = [_line(number, group, names, rates or (), tell) for number, group in enumerate(groups, start=1)]
     return Takeoff(lines=lines, total=UNSET if not rates else total_of(lines))
 
 
-def _near(value: float | None) -> float | None:
-    """Give a figure to nine digits: what was computed twice is alike."""
-    return None if value is None else float(f"{value:.9g}")
+def _key(entry: Entry) -> tuple[object, ...]:
+    """Give what is the same of alike entries: of bends to nine digits, for what was computed twice is alike."""
+    bend = None if entry.angle is None else f"{entry.angle:.9g} {entry.radius:.9g}"
+    return entry.item, entry.conduit_type, entry.size, bend, entry.measure, entry.stick
 
 
 def _line(number: int, group: list[Entry], names: Sequence[str], rates: Sequence[Rate], tell: Telling) -> TakeoffLine:

@@ -10,7 +10,7 @@ from msgspec import UNSET, Meta, Struct, UnsetType
 from ductrun.engineering.rounding import over, under
 from ductrun.kit import answers
 from ductrun.kit.texts import MOST_NAME
-from ductrun.subjects.duct_run.comparison_form import MOST_RUNS
+from ductrun.subjects.duct_run.comparing.form import MOST_RUNS
 from ductrun.subjects.parts.takeoff import (
     Takeoff,
     TakeoffGroup,

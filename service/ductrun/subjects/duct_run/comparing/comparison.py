@@ -9,7 +9,7 @@ import msgspec
 from ductrun.kit.worksheet import Book, Fault, Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.duct_run.assess import assess as assess_run
 from ductrun.subjects.duct_run.assessment import DuctRun
-from ductrun.subjects.duct_run.comparison_form import DuctRunComparisonRequest, NamedRun
+from ductrun.subjects.duct_run.comparing.form import DuctRunComparisonRequest, NamedRun
 from ductrun.subjects.duct_run.cost import check_compared
 
 

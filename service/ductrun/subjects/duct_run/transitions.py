@@ -22,18 +22,18 @@ class Beside(NamedTuple):
     exists: bool
 
 
-class Change(NamedTuple):
+class Transition(NamedTuple):
     """How one end of a duct is finished where it goes on, and what it changes to, None where it does not."""
 
     finish: RunEnd
     to: str | None = None
 
 
-_GOES_ON = Change(RunEnd.NONE)  # the part after it counts the joint
-_JOINS = Change(RunEnd.ELBOW)  # a joint to the part before it
+_GOES_ON = Transition(RunEnd.NONE)  # the part after it counts the joint
+_JOINS = Transition(RunEnd.ELBOW)  # a joint to the part before it
 
 
-def before_to_after(before: Conduits, after: Conduits) -> tuple[Change, Change]:
+def before_to_after(before: Conduits, after: Conduits) -> tuple[Transition, Transition]:
     """Say how two conduits are joined where one goes on in the other: how the one before ends, and the one after
     begins.
 
@@ -44,7 +44,7 @@ def before_to_after(before: Conduits, after: Conduits) -> tuple[Change, Change]:
     if _goes_on(before, after):
         return _GOES_ON, _JOINS
     methods = known_method(before.type), known_method(after.type)
-    to = Change(RunEnd.NONE, called(after)), Change(RunEnd.NONE, called(before))
+    to = Transition(RunEnd.NONE, called(after)), Transition(RunEnd.NONE, called(before))
     at = _side(methods)
     if at is None:
         return to
@@ -53,12 +53,12 @@ def before_to_after(before: Conduits, after: Conduits) -> tuple[Change, Change]:
     return (fitted, to[1]) if at == 0 else (to[0], fitted)
 
 
-def change_to(beside: Beside | None, duct: int, conduit: Conduits, *, ahead: bool) -> Change | None:
+def transition_to(beside: Beside | None, duct: int, conduit: Conduits, *, ahead: bool) -> Transition | None:
     """Say how a duct is finished toward the stretch beside it, which lies ahead or behind; None where there is none."""
     if beside is None:
         return None
     if beside.exists:
-        return Change(RunEnd.COUPLING, "the duct that is there")
+        return Transition(RunEnd.COUPLING, "the duct that is there")
     other = beside.bank.ducts[duct].conduit
     return before_to_after(conduit, other)[0] if ahead else before_to_after(other, conduit)[1]
 

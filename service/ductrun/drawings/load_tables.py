@@ -1,0 +1,109 @@
+"""Loads, boxes and earth of a run as tables: what circuits may carry and lose, how large boxes are, what ducts bear."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from typing import Any
+
+from msgspec import UNSET
+
+from ductrun.drawings.markup import NOTHING, Markup, element, joined, table
+from ductrun.drawings.readable import words_of
+from ductrun.subjects.duct_run.told import DuctRunResult, RunStop
+from ductrun.subjects.duct_run.told_circuits import RunCircuit
+from ductrun.subjects.duct_run.told_stretches import RunStretch
+
+Write = Callable[[Any, str], str]
+
+
+def load_tables(result: DuctRunResult, write: Write) -> Markup:
+    """Give the tables of what was asked of loads, boxes and earth; `write` writes a member of a told record."""
+    return joined(
+        [
+            _ampacity(result.stretches, write),
+            _drop(result.circuits, write),
+            _boxes(result.stops, write),
+            _earth(result.stretches, write),
+        ]
+    )
+
+
+def _titled(title: str, header: Sequence[str], rows: Sequence[tuple[str, ...]]) -> Markup:
+    return joined([element("h2", title), table(header, rows, kind="dense")]) if rows else NOTHING
+
+
+def _ampacity(stretches: Sequence[RunStretch], write: Write) -> Markup:
+    members = ("current", "ampacity", "conductor_temperature", "temperature_limit", "terminal_ampacity", "verdict")
+    rows = [
+        (stretch.name, write(circuit, "name"), ", ".join(circuit.ducts), *[write(circuit, one) for one in members])
+        for stretch in stretches
+        if stretch.ampacity is not UNSET
+        for circuit in stretch.ampacity.circuits
+    ]
+    header = (
+        "Stretch",
+        "Circuit",
+        "Ducts",
+        "Carries",
+        "May carry",
+        "Conductor",
+        "Limit",
+        "Terminals",
+        "Verdict",
+    )
+    return _titled("Ampacity", header, rows)
+
+
+def _drop(circuits: Sequence[RunCircuit], write: Write) -> Markup:
+    members = ("current", "drop", "drop_percent", "limit_percent", "load_voltage", "smallest_size", "longest_length")
+    rows = [
+        (circuit.name, write(circuit, "length"), *[write(circuit.voltage_drop, one) for one in members])
+        for circuit in circuits
+        if circuit.voltage_drop is not UNSET
+    ]
+    header = ("Circuit", "Length", "Carries", "Drop", "Of the source", "Limit", "At the load", "Least size", "Longest")
+    return _titled("Voltage drop", header, rows)
+
+
+def _boxes(stops: Sequence[RunStop], write: Write) -> Markup:
+    rows = [
+        (stop.name, words_of(stop.kind), name, write(least, "least"), words_of(str(least.rule)), least.citation)
+        for stop in stops
+        if stop.box is not UNSET
+        for name, least in (
+            ("length", stop.box.least_length),
+            ("width", stop.box.least_width),
+            ("depth", stop.box.least_depth),
+        )
+        if least is not UNSET
+    ]
+    return _titled("Boxes", ("Stop", "What stands there", "Dimension", "Least", "Decided by", "Rule"), rows)
+
+
+def _earth(stretches: Sequence[RunStretch], write: Write) -> Markup:
+    members = ("cover", "earth_pressure", "live_pressure", "deflection_percent", "wall_stress", "least_bore")
+    in_concrete = ("head", "pressure", "allowable_pressure")
+    verdicts = ("deflection_verdict", "wall_verdict", "buckling_verdict")
+    rows, poured = [], []
+    for stretch in stretches:
+        for load in [] if stretch.earth_loads is UNSET else stretch.earth_loads:
+            for tier in load.tiers:
+                judged = [words_of(write(tier, one)) for one in verdicts]
+                rows.append((stretch.name, str(tier.tier), *[write(tier, one) for one in members], *judged))
+            poured += [
+                (
+                    stretch.name,
+                    str(tier.tier),
+                    *[write(tier, one) for one in in_concrete],
+                )
+                for tier in load.pour
+            ]
+    header = ("Stretch", "Tier", "Cover", "Earth", "Traffic", "Deflection", "Wall", "Bore left")
+    ways = ("Deflection", "Wall", "Buckling")
+    in_pour = ("Stretch", "Tier", "Head", "Pressure", "Bears")
+    return joined(
+        [
+            _titled("Earth and traffic", (*header, *ways), rows),
+            _titled("Ducts in wet concrete", in_pour, list(dict.fromkeys(poured))),
+        ]
+    )

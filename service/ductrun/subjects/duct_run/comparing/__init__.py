@@ -1,0 +1,1 @@
+"""Whole runs side by side, and ranked."""

@@ -1,0 +1,98 @@
+"""Earth and traffic on every buried stretch, where they are asked: with practice said once, and what differs there."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from ductrun.engineering.bank import encased
+from ductrun.engineering.rounding import over
+from ductrun.kit.backing import PRACTICE
+from ductrun.kit.choices import Severity
+from ductrun.kit.worksheet import Worksheet
+from ductrun.subjects.duct_run.asked import Asked
+from ductrun.subjects.duct_run.assessment import Burial
+from ductrun.subjects.duct_run.banks import RunBank
+from ductrun.subjects.duct_run.form import Stretch
+from ductrun.subjects.duct_run.practice import LayeredSheet, laid_over, members_of
+from ductrun.subjects.ground.choices import EarthLoadMethod
+from ductrun.subjects.ground.holding_down import Laid
+from ductrun.subjects.ground.loaded_ducts import MADE_OF, ducts_by_tier
+from ductrun.subjects.ground.under_load import UnderLoad, bear, unloaded
+from ductrun.subjects.parts.envelope import AskedPour, need_of
+from ductrun.units import Length, LengthUnit
+
+_IN_EARTH = {"encased", "direct_buried", "bored", "existing"}
+
+
+def earth_loads_of(
+    stretch: Stretch, bank: RunBank, burial: Burial | None, asked: Asked, here: Worksheet
+) -> list[UnderLoad]:
+    """Give what earth and traffic do to a stretch at its least cover and, where that is another, at its greatest.
+
+    Traffic presses most under the least cover and earth under the greatest: between them both press less than at one
+    of the two. `here` is the sheet of the stretch.
+    """
+    if (asked.request.earth_load is None and stretch.earth_load is None) or stretch.setting.kind not in _IN_EARTH:
+        return []
+    why = _not_judged(bank, burial)
+    if burial is None or why is not None:
+        here.judge(None)
+        here.find(
+            Severity.CAUTION,
+            "earth_load_not_judged",
+            f"What earth and traffic do to the ducts was not judged, for {why}: ask a structural engineer.",
+            PRACTICE,
+            member="",
+        )
+        return []
+    given, place = _practice(stretch, asked, here)
+    given = _in_its_trench(given, burial)
+    earth = burial.earth
+    covers = [earth.least, earth.greatest] if over(earth.greatest, earth.least) else [earth.least]
+    forbidden = burial.envelope.concrete is None and need_of(_asked(bank, here)).encased_only is True
+    if forbidden:
+        return [unloaded(earth.least, place)]
+    concrete = burial.envelope.concrete
+    around = None if concrete is None else encased(bank.in_its_place, concrete, stepped=False)
+    ducts = ducts_by_tier(bank.given, bank.sheet, given, place, encased=concrete is not None)
+    laid = Laid(bank.in_its_place, ducts, around)
+    return [bear(given, laid, cover, earth.deepest, place) for cover in covers]
+
+
+def _not_judged(bank: RunBank, burial: Burial | None) -> str | None:
+    """Say why ducts cannot be judged under earth; None where they can."""
+    if burial is None:
+        return "its ducts do not lie in a trench"
+    kinds = {conduit.type for conduit in bank.conduits if conduit.type is not None}
+    return None if kinds <= MADE_OF.keys() else "these formulas give the deflection of plastic duct alone"
+
+
+def _asked(bank: RunBank, here: Worksheet) -> AskedPour:
+    place = here.within("setting")
+    return AskedPour(bank.given, bank.sheet, None, place, None, place)
+
+
+def _practice(stretch: Stretch, asked: Asked, here: Worksheet) -> tuple[Any, Worksheet]:
+    """Give how a stretch is loaded and its sheet: what the run says, the groundwater of its place, its own over it."""
+    request, sheet = asked.request, asked.sheet
+    mine = here.within("earth_load")
+    if request.earth_load is None:
+        shared, common, own = stretch.earth_load, mine, {}
+    else:
+        shared, common, own = request.earth_load, sheet.within("earth_load"), members_of(stretch.earth_load)
+    redirected = {member: mine.pointer(member) for member in own}
+    site = request.site
+    water = None if site is None else site.groundwater_depth
+    if water is not None and own.get("groundwater_depth", shared.groundwater_depth) is None:  # type: ignore[union-attr]
+        own["groundwater_depth"] = water
+        redirected["groundwater_depth"] = sheet.pointer("site/groundwater_depth")
+    return laid_over(shared, own), LayeredSheet(common, mine, redirected, here.place)
+
+
+def _in_its_trench(given: Any, burial: Burial) -> Any:
+    """Give the trench that earth arches in, at the top of what is buried, where its width is needed and not given."""
+    if given.trench_width is not None or given.earth_load_method is not EarthLoadMethod.TRENCH:
+        return given
+    trench = burial.trench
+    width = trench.width + 2.0 * trench.side_slope * (trench.bedding + burial.envelope.height)
+    return laid_over(given, {"trench_width": Length(LengthUnit.FT.from_si(width), LengthUnit.FT)})

@@ -1,0 +1,50 @@
+"""A run laid out: its sections and stretches in SI."""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+from ductrun.engineering.pulling import Section, Straight
+from ductrun.kit.worksheet import Worksheet
+from ductrun.subjects.duct_run.choices import Turn
+from ductrun.subjects.duct_run.form import Stretch
+from ductrun.subjects.duct_run.stops import Stop
+from ductrun.subjects.parts.choices import BendMade
+from ductrun.subjects.parts.route import MADE
+
+
+class LaidSection(NamedTuple):
+    """A section laid out: the element in SI, how a bend is made, if that was given, to which side it turns, what the
+    section is called, the sheet of its place, and the stop it comes up to, if it is of a riser.
+    """
+
+    element: Section
+    made: BendMade | None
+    turn: Turn | None
+    name: str
+    sheet: Worksheet
+    riser: Stop | None
+
+    @property
+    def is_elbow(self) -> bool:
+        """Whether it is bought as an elbow."""
+        return not isinstance(self.element, Straight) and (self.made or MADE.value) is BendMade.FACTORY_ELBOW
+
+
+class LaidStretch(NamedTuple):
+    """A stretch laid out: its sections in order, where it begins in plan [m], and its lengths [m] in plan and along
+    the conduit, risers left out of the plan of the trench alone where they stand in it.
+    """
+
+    given: Stretch
+    name: str
+    sheet: Worksheet
+    sections: list[LaidSection]
+    station: float
+    plan_length: float
+    length: float
+
+    @property
+    def end(self) -> float:
+        """Where it ends in plan [m]."""
+        return self.station + self.plan_length

@@ -1,0 +1,1 @@
+"""What a run takes: entries part by part, summed up to lines, rounded and priced."""

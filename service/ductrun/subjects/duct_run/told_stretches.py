@@ -1,0 +1,162 @@
+"""A stretch of a run, each part told as its own operation tells it."""
+
+from __future__ import annotations
+
+from types import SimpleNamespace
+from typing import Annotated
+
+from msgspec import UNSET, Meta, Struct, UnsetType
+
+from ductrun.kit import answers
+from ductrun.kit.choices import Verdict
+from ductrun.kit.telling import Telling
+from ductrun.kit.texts import MOST_NAME
+from ductrun.subjects.bank import encasement, flotation, spacers
+from ductrun.subjects.bank.encasement import EncasementResult
+from ductrun.subjects.bank.flotation import FlotationResult
+from ductrun.subjects.bank.spacers import SpacersResult
+from ductrun.subjects.conduit import joints
+from ductrun.subjects.conduit.joints import JointsResult
+from ductrun.subjects.conduit.permitted_use import MOST_USES, JudgedUse
+from ductrun.subjects.duct_run.alignment import MOST_RUN_SECTIONS
+from ductrun.subjects.duct_run.assessment import AssessedStretch, JudgedType, Piece, RiserAbove
+from ductrun.subjects.duct_run.telling import StopName, told_if_known
+from ductrun.subjects.feeder import ampacity_told
+from ductrun.subjects.feeder.ampacity_told import AmpacityResult, Asked
+from ductrun.subjects.feeder.studies import Studied
+from ductrun.subjects.ground import cover, earth_load_told, trench
+from ductrun.subjects.ground.cover import CoverResult
+from ductrun.subjects.ground.earth_load_told import EarthLoadResult
+from ductrun.subjects.ground.trench import TrenchResult
+from ductrun.subjects.movement import expansion_told, supports
+from ductrun.subjects.movement.expansion_told import ExpansionResult
+from ductrun.subjects.movement.supports import SupportsResult
+from ductrun.subjects.parts.choices import ConduitType, TradeSize
+
+_NOT_BURIED = SimpleNamespace(
+    **dict.fromkeys(("trench", "spacers", "encasement", "flotation", "in_groundwater")),
+)
+MOST_PIECES = 3 * 40
+MOST_STRAIGHTS = MOST_RUN_SECTIONS + 101
+
+
+class StretchUse(Struct, frozen=True, gc=False):
+    """The uses of one type of conduit in a stretch."""
+
+    conduit_type: ConduitType
+    verdict: Verdict
+    uses: Annotated[list[JudgedUse], Meta(max_length=MOST_USES)]
+
+
+class StretchJoints(Struct, frozen=True, gc=False):
+    """Ducts of one conduit in a stretch, or in a riser of it."""
+
+    duct_count: int
+    length: Annotated[answers.Length, Meta(description="Of one duct along its center line.")]
+    conduit_type: ConduitType | UnsetType = UNSET
+    trade_size: TradeSize | UnsetType = UNSET
+    riser: Annotated[StopName | UnsetType, Meta(description="Where it comes up, if it is a riser.")] = UNSET
+    stick_length: Annotated[
+        answers.Length | UnsetType, Meta(description="Length of its sticks, if it is on file how it is joined.")
+    ] = UNSET
+    joints: Annotated[JointsResult | UnsetType, Meta(description="If it is on file how it is joined.")] = UNSET
+
+
+class StretchRiser(Struct, frozen=True, gc=False):
+    """The part of a riser above grade."""
+
+    name: Annotated[str, Meta(description="What stands above it.", max_length=MOST_NAME)]
+    expansion: Annotated[ExpansionResult | UnsetType, Meta(description="If temperatures are given.")] = UNSET
+    supports: Annotated[SupportsResult | UnsetType, Meta(description="If a rule is on file.")] = UNSET
+
+
+class RunStretch(Struct, frozen=True, gc=False, kw_only=True):
+    """One stretch of the run, each part as its own operation tells it."""
+
+    name: Annotated[str, Meta(max_length=MOST_NAME)]
+    setting: str
+    station: Annotated[answers.Length, Meta(description="Where it begins, in plan from the start.")]
+    plan_length: Annotated[answers.Length, Meta(description="Length in plan, that of its trench.")]
+    length: Annotated[answers.Length, Meta(description="Length of a duct along its center line, risers included.")]
+    permitted_uses: Annotated[list[StretchUse], Meta(max_length=MOST_PIECES)]
+    cover: CoverResult | UnsetType = UNSET
+    trench: TrenchResult | UnsetType = UNSET
+    spacers: SpacersResult | UnsetType = UNSET
+    encasement: EncasementResult | UnsetType = UNSET
+    flotation: Annotated[FlotationResult | UnsetType, Meta(description="While its concrete is poured.")] = UNSET
+    groundwater_flotation: Annotated[
+        FlotationResult | UnsetType, Meta(description="Finished and empty, where it lies under the groundwater.")
+    ] = UNSET
+    bore_uplift_per_length: Annotated[
+        answers.ForcePerLength | UnsetType,
+        Meta(description="Of all ducts together in the fluid of the bore; negative if they sink."),
+    ] = UNSET
+    ampacity: Annotated[
+        AmpacityResult | UnsetType,
+        Meta(description="What its circuits may carry where it lies deepest, if they have a load."),
+    ] = UNSET
+    earth_loads: Annotated[
+        Annotated[list[EarthLoadResult], Meta(max_length=2)] | UnsetType,
+        Meta(description="If asked: under its least cover and, where that is another, under its greatest."),
+    ] = UNSET
+    expansion: Annotated[ExpansionResult | UnsetType, Meta(description="Of its straights above ground.")] = UNSET
+    supports: Annotated[
+        Annotated[list[SupportsResult], Meta(max_length=MOST_STRAIGHTS)] | UnsetType,
+        Meta(description="Of each straight above ground."),
+    ] = UNSET
+    risers: Annotated[list[StretchRiser], Meta(max_length=2)]
+    ducts: Annotated[
+        list[StretchJoints], Meta(description="Its ducts by conduit, risers of another apart.", max_length=MOST_PIECES)
+    ]
+
+
+def told_stretch(one: AssessedStretch, telling: Telling) -> RunStretch:
+    """Put a stretch into the caller's units."""
+    laid, above = one.laid, one.above
+    burial = one.burial or _NOT_BURIED
+    return RunStretch(
+        name=laid.name,
+        setting=laid.given.setting.kind,
+        station=telling.distance(laid.station),
+        plan_length=telling.distance(laid.plan_length),
+        length=telling.distance(laid.length),
+        permitted_uses=[_use(use) for use in one.uses],
+        cover=told_if_known(one.cover, cover.tell, telling),
+        trench=told_if_known(burial.trench, trench.tell, telling),
+        spacers=told_if_known(burial.spacers, spacers.tell, telling),
+        encasement=told_if_known(burial.encasement, encasement.tell, telling),
+        flotation=told_if_known(burial.flotation, flotation.tell, telling),
+        groundwater_flotation=told_if_known(burial.in_groundwater, flotation.tell, telling),
+        bore_uplift_per_length=UNSET if one.bore_uplift is None else telling.force_per_length(one.bore_uplift),
+        ampacity=UNSET if one.ampacity is None else ampacity_told.tell(Asked(one.ampacity, Studied()), telling),
+        earth_loads=[earth_load_told.tell(found, telling) for found in one.earth_loads] or UNSET,
+        expansion=UNSET if above is None else told_if_known(above.movement, expansion_told.tell, telling),
+        supports=UNSET if above is None else [supports.tell(strapped, telling) for strapped in above.supported],
+        risers=[_riser(riser, telling) for riser in one.risers],
+        ducts=[_piece(piece, telling) for piece in one.pieces],
+    )
+
+
+def _use(use: JudgedType) -> StretchUse:
+    return StretchUse(use.conduit_type, Verdict.of(use.judged.within), use.judged.uses)
+
+
+def _riser(riser: RiserAbove, telling: Telling) -> StretchRiser:
+    return StretchRiser(
+        riser.stop.name,
+        told_if_known(riser.movement, expansion_told.tell, telling),
+        told_if_known(riser.supported, supports.tell, telling),
+    )
+
+
+def _piece(piece: Piece, telling: Telling) -> StretchJoints:
+    conduit = piece.conduit
+    return StretchJoints(
+        piece.duct_count,
+        telling.distance(piece.length),
+        UNSET if conduit.type is None else conduit.type,
+        UNSET if conduit.trade_size is None else conduit.trade_size,
+        UNSET if piece.riser is None else piece.riser.name,
+        UNSET if piece.joined is None else telling.given(piece.joined.stick_length),
+        told_if_known(piece.joined, joints.tell, telling),
+    )
