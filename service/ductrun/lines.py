@@ -54,7 +54,7 @@ def answer_part(part: Iterable[tuple[int, bytes | None]], limit: int, query: byt
 def _settled(items: Items, number: int, line: bytes | None, limit: int, chosen: Chosen) -> Settled:
     try:
         return settle_line(items, number, line, limit, chosen, f"line-{number}")
-    except PutOffError as put_off:
+    except PutOffError as put_off:  # of a long line alone: nothing else is put off here
         settled: Settled = put_off.finish()
         return settled
 

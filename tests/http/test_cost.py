@@ -150,10 +150,10 @@ def test_work_that_waits_is_dropped_when_its_caller_goes() -> None:
 
     async def run() -> None:
         one = Aside()
-        busy = asyncio.create_task(one.finish(first, 1, lambda: False))
+        busy = asyncio.create_task(one.finish(PutOffError(first, 1), lambda: False))
         await asyncio.to_thread(started_work.wait, 10)
         with pytest.raises(ClientGone):
-            await one.finish(lambda: done.append("second"), 1, lambda: True)
+            await one.finish(PutOffError(lambda: done.append("second"), 1), lambda: True)
         go_on.set()
         await busy
         assert one.waiting == 0
@@ -168,7 +168,7 @@ def test_a_single_request_is_refused_where_too_much_waits_for_the_thread(monkeyp
     assert (found.status, found.json["type"], found.headers["retry-after"]) == (503, "/problems/overloaded", "1")
     assert post("pull-plan", straights(5)).status == 200
     with pytest.raises(ProblemRaised):
-        asyncio.run(aside.ASIDE.finish_one(lambda: None, 1, None))  # type: ignore[arg-type]
+        asyncio.run(aside.ASIDE.finish_one(PutOffError(lambda: None, 1), None))  # type: ignore[arg-type]
 
 
 def test_a_batch_ends_when_its_caller_goes() -> None:

@@ -10,11 +10,12 @@ import asyncio
 from collections.abc import Callable
 from concurrent.futures import ThreadPoolExecutor
 from functools import cache
-from typing import TypeVar
+from typing import Any, TypeVar
 
 from starlette.types import Receive
 
 from ductrun.http.problems import ProblemRaised
+from ductrun.kit.answering import PutOffError
 
 Finished = TypeVar("Finished")
 MOST_WAITING = 400_000.0  # steps: some four seconds; an item of a batch or a stream waits for its turn
@@ -52,8 +53,25 @@ class Aside:
         """Start with nothing waiting."""
         self.waiting = 0.0
 
-    async def finish(self, work: Callable[[], Finished], steps: float, gone: Callable[[], bool]) -> Finished:
-        """Give what `work` gives, or raise what it raises; raises ClientGone once the caller has gone."""
+    async def finish(
+        self,
+        put_off: PutOffError,
+        gone: Callable[[], bool],
+        begin: Callable[[float], object] = lambda _: None,
+    ) -> Any:
+        """Give what was put off, or raise what it raises; raises ClientGone once the caller has gone.
+
+        What is put off again, once it is known what it asks for, waits for its turn again; `begin` is told the steps of
+        each, and may raise instead.
+        """
+        while True:
+            begin(put_off.steps)
+            try:
+                return await self._finish(put_off.finish, put_off.steps, gone)
+            except PutOffError as again:
+                put_off = again
+
+    async def _finish(self, work: Callable[[], Finished], steps: float, gone: Callable[[], bool]) -> Finished:
         self.waiting += steps
         try:
             submitted = _thread().submit(work)
@@ -66,15 +84,17 @@ class Aside:
         finally:
             self.waiting -= steps
 
-    async def finish_one(self, work: Callable[[], Finished], steps: float, receive: Receive) -> Finished:
+    async def finish_one(self, put_off: PutOffError, receive: Receive) -> Any:
         """Finish a single request; raises ProblemRaised where too much waits already."""
-        if self.waiting >= MOST_WAITING:
-            raise overloaded()
         leaving = Leaving(receive)
         try:
-            return await self.finish(work, steps, leaving.gone)
+            return await self.finish(put_off, leaving.gone, self._take)
         finally:
             leaving.close()
+
+    def _take(self, _steps: float) -> None:
+        if self.waiting >= MOST_WAITING:
+            raise overloaded()
 
 
 def overloaded(detail: str = "The service has all the work it can take. Try again in a second.") -> ProblemRaised:

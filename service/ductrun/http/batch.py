@@ -167,17 +167,15 @@ class Batch:
         scope[ITEMS] = len(items)
         answering = _Answering(send, len(items))
         leaving = Leaving(receive)
-        turn, spent = perf_counter(), 0.0
+        turn, share = perf_counter(), _Share()
         try:
             for index, item in enumerate(items):
                 try:
                     settled = self._one(index, bytes(item), chosen, scope[REQUEST_ID])
                 except PutOffError as put_off:
-                    spent += put_off.steps
-                    problem = _not_any_more(spent)
-                    if problem is None:
-                        settled = await ASIDE.finish(put_off.finish, put_off.steps, leaving.gone)
-                    else:
+                    try:
+                        settled = await ASIDE.finish(put_off, leaving.gone, share.take)
+                    except ProblemRaised as problem:
                         settled = refused(problem, scope[REQUEST_ID], self.items.name_of(bytes(item)))
                 await answering.add(*settled)
                 if perf_counter() - turn > _SLICE:
@@ -196,11 +194,18 @@ class Batch:
         return self.items.settle(item, chosen, instance, f"#/items/{index}")
 
 
-def _not_any_more(spent: float) -> ProblemRaised | None:
-    """Say why an item that takes long is not worked on: its batch has had its share, or the service stops."""
-    if STOPPING.stopped:
-        return overloaded("The service is being stopped. Ask the item again.")
-    if spent > MOST_STEPS:
-        words = "The items before this one take all the work that is done for a batch. Ask it by itself."
-        return ProblemRaised("too_costly", words)
-    return None
+class _Share:
+    """The work that is done for one batch: its items that take long take of it until it is used up."""
+
+    def __init__(self) -> None:
+        """Start with nothing taken."""
+        self._taken = 0.0
+
+    def take(self, steps: float) -> None:
+        """Take the steps of an item; raises ProblemRaised if they are not there, or if the service stops."""
+        if STOPPING.stopped:
+            raise overloaded("The service is being stopped. Ask the item again.")
+        if self._taken + steps > MOST_STEPS:
+            words = "The items before this one take all the work that is done for a batch. Ask it by itself."
+            raise ProblemRaised("too_costly", words)
+        self._taken += steps

@@ -41,7 +41,7 @@ class Calculation:
         try:
             written = answer(body, read_query(scope["query_string"], query, usual))
         except PutOffError as put_off:
-            written = await ASIDE.finish_one(put_off.finish, put_off.steps, receive)
+            written = await ASIDE.finish_one(put_off, receive)
         if isinstance(written, Document):
             written, policy = written
             more_headers = (*more_headers, (b"content-security-policy", policy.encode()))

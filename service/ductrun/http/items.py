@@ -90,9 +90,6 @@ class Items:
         try:
             check_marks(item, _most_values())
             return self._settle(item, chosen, instance, pointer, place)
-        except PutOffError as put_off:
-            settled: Settled = put_off.finish()
-            return settled
         except REFUSALS as refusal:
             return _told(refusal, instance, place, pointer)
 
@@ -124,6 +121,8 @@ class Items:
     def _finish(self, finish: Callable[[], bytes], instance: str, named: bytes, pointer: str) -> Settled:
         try:
             return 200, _ANSWER % (named, finish())
+        except PutOffError as again:
+            raise PutOffError(partial(self._finish, again.finish, instance, named, pointer), again.steps) from None
         except REFUSALS as refusal:
             return _told(refusal, instance, named, pointer)
         except Exception:

@@ -168,9 +168,10 @@ _ALL = (
     Kind(
         "too_costly",
         422,
-        "The batch asks for too much work",
-        "The items before this one take all the work that is done for one batch, about a minute of it. Ask the item by "
-        "itself, in another batch, or as a line of a stream, which has no such bound.",
+        "It asks for too much work",
+        "For one request some ten seconds of work are done, for the items of a batch about a minute together. Divide a "
+        "request as its detail says. Ask an item that had no more room in its batch by itself, in another batch, or as "
+        "a line of a stream, which has no bound for all its lines.",
     ),
     Kind("target_too_long", 414, "The path and query are too long", "No path of this service is as long as that."),
     Kind("head_too_large", 431, "The headers are too large", "The headers of a request together may have so much."),

@@ -8,7 +8,7 @@ from ductrun.http.faults import SENTENCES, errors_of, errors_of_faults
 from ductrun.http.problems import ProblemError, ProblemRaised, RefusedAssumption
 from ductrun.kit.answering import AssumptionsRefusedError, InvalidRequestError
 from ductrun.kit.answers import Assumption
-from ductrun.kit.bounding import TooManyValuesError
+from ductrun.kit.bounding import TooCostlyError, TooManyValuesError
 from ductrun.kit.strict_json import NotStrictError
 from ductrun.kit.worksheet import UnanswerableError
 from ductrun.units import AnyQuantity
@@ -25,6 +25,8 @@ def problem_of(refusal: Exception) -> ProblemRaised:
     if isinstance(refusal, TooManyValuesError):
         error = ProblemError("too_many", SENTENCES["too_many"], "#", maximum=AnyQuantity(refusal.most, "1"))
         return ProblemRaised("invalid_request", str(refusal), [error])
+    if isinstance(refusal, TooCostlyError):
+        return ProblemRaised("too_costly", str(refusal))
     if isinstance(refusal, NotStrictError):
         return ProblemRaised(refusal.rule, str(refusal))
     raise refusal

@@ -159,7 +159,7 @@ class Stream:
                     try:
                         status, answer = settle_line(self.items, number, line, self.max_line_bytes, chosen, instance)
                     except PutOffError as put_off:
-                        status, answer = await ASIDE.finish(put_off.finish, put_off.steps, arriving.gone)
+                        status, answer = await ASIDE.finish(put_off, arriving.gone)
                     written += (answer, b"\n")
                     items += 1
                     failed += status != 200

@@ -17,7 +17,7 @@ from pydantic import ValidationError
 from ductrun import __version__
 from ductrun.kit import strict_json
 from ductrun.kit.answers import NOTICE, Answer, Assumption, Basis
-from ductrun.kit.bounding import LARGE, SMALL, TooManyValuesError, check_values
+from ductrun.kit.bounding import LARGE, SMALL, TooCostlyError, TooManyValuesError, check_values
 from ductrun.kit.completing import completed
 from ductrun.kit.forms import Form
 from ductrun.kit.operation import Operation
@@ -66,14 +66,16 @@ class AssumptionsRefusedError(Exception):
 REFUSALS: Final = (
     NotStrictError,
     TooManyValuesError,
+    TooCostlyError,
     InvalidRequestError,
     AssumptionsRefusedError,
     UnanswerableError,
 )
 Answering = Callable[[bytes, Chosen], bytes]
 STEPS_ON_THE_LOOP: Final = 1_000  # of ten microseconds, roughly
+MOST_STEPS: Final = 1_000_000  # of one request: some ten seconds
 DRAWN_UP_STEPS: Final = 1_500.0  # of a page, a drawing or a list: a large one of a small request takes 80 ms
-DRAWN_UP_TIMES: Final = 3.0  # as long as the answer that it is drawn up of
+DRAWN_UP_TIMES: Final = 2.0  # as long as the answer that it is drawn up of
 BYTES_A_STEP: Final = 40.0  # of a large body, whatever it asks for
 
 
@@ -101,9 +103,10 @@ def made_by(
     """Give the function from the bytes of a request to what `make` makes of it, read; it raises one of REFUSALS.
 
     One that `puts_off` raises PutOffError before it begins on what takes long, as the size of the body or the steps of
-    the operation have it; so does all that is drawn up of an answer, a page, a drawing or a list.
+    the operation have it; so does all that is drawn up of an answer, a page, a drawing or a list. A large body is put
+    off again once it is read, now by what it asks for.
     """
-    read, steps, suggesting = reader_of(operation.request), operation.steps, operation.suggesting
+    read = reader_of(operation.request)
 
     def made(body: bytes, chosen: Chosen) -> Made:
         if len(body) > LARGE:
@@ -116,14 +119,12 @@ def made_by(
             if puts_off and len(body) > SMALL:
                 raise PutOffError(partial(slowly, body, chosen), len(body) / BYTES_A_STEP) from None
             request = read_slowly(operation.request, body)
-        if puts_off:
-            needed = 0.0 if steps is None else steps(request)
-            if chosen.suggestions and suggesting is not None:
-                needed += suggesting.steps(request)
-            if drawn_up:
-                needed = needed * DRAWN_UP_TIMES + DRAWN_UP_STEPS
-            if needed > STEPS_ON_THE_LOOP:
-                raise PutOffError(partial(make, request, body, chosen), needed)
+        return of_read(request, body, chosen)
+
+    def of_read(request: Any, body: bytes, chosen: Chosen) -> Made:
+        needed = _steps_of(operation, request, chosen, drawn_up=drawn_up)
+        if puts_off and needed > STEPS_ON_THE_LOOP:
+            raise PutOffError(partial(make, request, body, chosen), needed)
         return make(request, body, chosen)
 
     def at_length(body: bytes, chosen: Chosen) -> Made:
@@ -132,12 +133,29 @@ def made_by(
             request = read(body)
         except REFUSED:
             return slowly(body, chosen)
-        return make(request, body, chosen)
+        return of_read(request, body, chosen)
 
     def slowly(body: bytes, chosen: Chosen) -> Made:
-        return make(read_slowly(operation.request, body), body, chosen)
+        return of_read(read_slowly(operation.request, body), body, chosen)
 
     return made
+
+
+def _steps_of(operation: Operation[Any, Any, Any], request: Any, chosen: Chosen, *, drawn_up: bool) -> float:
+    """Bound the steps of a request; raises TooCostlyError if they are more than are done for one."""
+    own = 0.0 if operation.steps is None else operation.steps(request)
+    needed = own
+    if chosen.suggestions and operation.suggesting is not None:
+        needed += operation.suggesting.steps(request)
+    if drawn_up:
+        needed = needed * DRAWN_UP_TIMES + DRAWN_UP_STEPS
+    if needed > MOST_STEPS:
+        words = f"This asks for {needed / MOST_STEPS:.1f} times the work that is done for one request: "
+        if own > MOST_STEPS:
+            raise TooCostlyError(words + "divide it, and ask for each part.")
+        extra = "without suggestions" if chosen.suggestions else "for application/json"
+        raise TooCostlyError(words + f"divide it and ask for each part, or ask {extra}.")
+    return needed
 
 
 def told_of(operation: Operation[Any, T, Any]) -> Making[tuple[Answer, T]]:

@@ -33,6 +33,10 @@ class TooManyValuesError(Exception):
         self.most = most
 
 
+class TooCostlyError(Exception):
+    """A request that asks for more work than is done for one; says what to do."""
+
+
 def check_values(form: type[BaseModel], body: bytes) -> None:
     """Refuse a body with more values than the form can hold."""
     check_marks(body, most_values(form))

@@ -10,37 +10,108 @@ from collections.abc import Sequence
 from typing import Any, Final
 
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
+from ductrun.subjects.boxes.entries import MOST_ENTRIES
 from ductrun.subjects.duct_run.banks import RunBank
 from ductrun.subjects.duct_run.comparing.form import NamedRun
 from ductrun.subjects.duct_run.form import Stretch
+from ductrun.subjects.duct_run.rated_stretches import MOST_RATED
+from ductrun.subjects.feeder.circuits import MOST_LOADED
+from ductrun.subjects.feeder.rating import rating_steps
+from ductrun.subjects.ground.loaded_ducts import loading_steps
+from ductrun.subjects.parts.bank import duct_count
 
 MOST_PULLED_SECTIONS: Final = 20_000
 MOST_JOINED_SECTIONS: Final = 20_000
 MOST_SEARCH_STEPS: Final = 100_000
 MOST_COMPARED_STEPS: Final = 400_000
 MOST_TRIAL_STEPS: Final = 300_000
-_ALWAYS, _A_STRETCH, _A_SECTION, _A_PULL, _A_PULLED_SECTION = 100.0, 80.0, 2.0, 30.0, 5.0  # steps, as measured
+# steps, as measured with room to spare
+_ALWAYS, _A_STRETCH, _A_SECTION, _A_SECTION_ABOVE, _A_JOINT = 100.0, 80.0, 2.0, 8.0, 14.0
+_A_DUCT, _A_POINT = 0.3, 0.6  # of every stretch, and of the profile in every stretch
+_A_PULL, _A_PULLED_SECTION = 57.0, 5.0
+_A_PULL_TOLD, _A_SECTION_TOLD = 12.0, 1.0  # of a pull like another that was worked out
 _A_SEARCHED = 0.4
+_A_BOX, _AN_ENTRY, _A_BOX_SIZE = 40.0, 8.0, 6.0
 
 
 def steps(request: Any) -> float:
-    """Bound the steps of ten microseconds that a run takes: those of its stretches, of its pulls, and of the searches
-    for pull points along pulls that break a limit.
+    """Bound the steps of ten microseconds that a run takes: those of its stretches, of its pulls and the searches for
+    pull points along those that break a limit, of its loads, its boxes, and the earth on it.
     """
-    stretches, circuits = request.stretches, request.circuits or ()
-    lengths = [len(stretch.sections or (0,)) for stretch in stretches]
-    sections = sum(lengths)
-    spans = 1 + sum(stretch.pull_point is not None for stretch in stretches)
-    kinds = max([1, *(_kinds(bank) for bank in (request.bank, *(stretch.bank for stretch in stretches)) if bank)])
-    ways = sum(min(kinds, len(circuit.ducts or ()) or circuit.duct_count or 1) for circuit in circuits)
-    unlike = kinds * sum(circuit.same_as is None or circuit.pulling is not None for circuit in circuits)
-    searched = min(unlike * _A_SEARCHED * 2 * _squared(request), float(MOST_SEARCH_STEPS))
-    told = _A_STRETCH * len(stretches) + _A_SECTION * kinds * sections
-    return _ALWAYS + told + _A_PULL * ways * spans + _A_PULLED_SECTION * ways * sections + searched
+    kinds, ducts = _ducts(request)
+    circuits = [len(circuit.ducts or ()) or circuit.duct_count or 1 for circuit in request.circuits or ()]
+    return (
+        _ALWAYS
+        + _of_stretches(request, kinds, ducts)
+        + _of_pulls(request, kinds, circuits)
+        + _of_loads(request, circuits)
+        + _of_boxes(request, min(sum(circuits), ducts))
+        + _of_earth(request, ducts)
+    )
 
 
-def _kinds(bank: Any) -> int:
-    return sum(map(len, bank.tier_ducts or ())) or 1
+def _ducts(request: Any) -> tuple[int, int]:
+    """Give how many kinds of duct there are at most, and how many ducts."""
+    banks = [bank for bank in (request.bank, *(stretch.bank for stretch in request.stretches)) if bank is not None]
+    kinds = max([1, *(sum(map(len, bank.tier_ducts or ())) for bank in banks)])
+    return kinds, max([1, *map(duct_count, banks)])
+
+
+def _sections(stretch: Any) -> int:
+    return len(stretch.sections or (0,))
+
+
+def _of_stretches(request: Any, kinds: int, ducts: int) -> float:
+    points = 0 if request.profile is None else len(request.profile.points)
+    each = _A_STRETCH + _A_DUCT * ducts + _A_POINT * points
+    sections = 0.0
+    for stretch in request.stretches:
+        if stretch.setting.kind == "above_ground":
+            joints = len(stretch.setting.structure_joints or ())
+            sections += _A_SECTION_ABOVE * kinds * _sections(stretch) + _A_JOINT * joints * min(kinds, 4)
+        else:
+            sections += _A_SECTION * kinds * _sections(stretch)
+    return each * len(request.stretches) + sections
+
+
+def _of_pulls(request: Any, kinds: int, ducts: Sequence[int]) -> float:
+    sections = sum(map(_sections, request.stretches))
+    spans = 1 + sum(stretch.pull_point is not None for stretch in request.stretches)
+    given = request.circuits or ()
+    ways = [min(kinds, count) for count in ducts]
+    own = [kinds > 1 or one.same_as is None or one.pulling is not None for one in given]
+    worked = sum(way for way, is_own in zip(ways, own, strict=True) if is_own)
+    told = sum(ways) - worked
+    searched = kinds * sum(one.same_as is None or one.pulling is not None for one in given)
+    return (
+        (_A_PULL * worked + _A_PULL_TOLD * told) * spans
+        + (_A_PULLED_SECTION * worked + _A_SECTION_TOLD * told) * sections
+        + min(searched * _A_SEARCHED * 2 * _squared(request), float(MOST_SEARCH_STEPS))
+    )
+
+
+def _of_loads(request: Any, ducts: Sequence[int]) -> float:
+    """Bound the ratings: every stretch may be rated anew, in which the loaded ducts warm each other."""
+    given = request.circuits or ()
+    if all(circuit.load is None for circuit in given):
+        return 0.0
+    stretches = len(request.stretches)
+    loaded = sum(ducts)
+    rated = min(MOST_RATED, loaded * stretches)
+    return 20.0 * len(given) + 5.0 * loaded * stretches + rating_steps(rated, min(loaded, MOST_LOADED), stretches)
+
+
+def _of_boxes(request: Any, ducts: int) -> float:
+    entries = min(MOST_ENTRIES, 2 * ducts)
+    boxes = [stretch.pull_point for stretch in request.stretches if stretch.pull_point is not None]
+    sizes = sum(len(box.box_sizes or ()) for box in boxes)
+    return (_A_BOX + _AN_ENTRY * entries) * len(boxes) + _A_BOX_SIZE * sizes
+
+
+def _of_earth(request: Any, ducts: int) -> float:
+    covers = 1 if request.profile is None else 2
+    asked = sum(request.earth_load is not None or stretch.earth_load is not None for stretch in request.stretches)
+    return asked * covers * loading_steps(ducts)
 
 
 def _squared(request: Any) -> int:

@@ -16,7 +16,7 @@ from ductrun.subjects.feeder.ampacity_told import AmpacityResult, Asked, tell
 from ductrun.subjects.feeder.choices import BankSetting
 from ductrun.subjects.feeder.circuits import MOST_LOADED, CircuitLoad, LoadedCircuit, loads_of
 from ductrun.subjects.feeder.findings import report
-from ductrun.subjects.feeder.rating import Rating, rate
+from ductrun.subjects.feeder.rating import Rating, rate, rating_steps
 from ductrun.subjects.feeder.studies import study
 from ductrun.subjects.feeder.walls import DuctWall, walls_of
 from ductrun.subjects.feeder.working import show
@@ -118,7 +118,7 @@ def assess(request: AmpacityRequest, sheet: Worksheet) -> Asked:
 def steps(request: AmpacityRequest) -> float:
     """Bound the work, in which every loaded duct warms every other, once and once more for each study."""
     loaded = sum(len(circuit.ducts) for circuit in request.circuits)
-    return (60.0 + 60.0 * loaded + 1.5 * loaded * loaded) * (1 + len(request.studies or ()))
+    return rating_steps(loaded, loaded) * (1 + len(request.studies or ()))
 
 
 OPERATION = Operation(

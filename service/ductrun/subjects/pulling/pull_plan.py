@@ -57,7 +57,7 @@ def steps(request: PullPlanRequest) -> float:
     sections = request.sections
     lengths = (section.length.si if section.kind == "straight" else None for section in sections)
     places = most_places(lengths, request.box_positions)
-    return places * (places + len(sections))
+    return 1.25 * places * (places + len(sections))
 
 
 def plan(positions: BoxPositions | None, pulling: Pulling, sheet: Worksheet) -> PlanAssessment:
