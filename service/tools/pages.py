@@ -126,18 +126,28 @@ def tables() -> str:
     return "\n".join(["| table | holds | parameters |", "|---|---|---|", *rows])
 
 
+_VERDICTS = {
+    "complies": "The run complies. What is found of it begins:",
+    "violates": "The run breaks a limit. What is found of it begins:",
+    "not_judged": "No limit is broken; `not_judged`, because others must look at this:",
+}
+
+
 def run() -> str:
     """Write what a whole run is found to be, and what of it is ordered first."""
     answer = post("/v1/duct-run", json.dumps(_RUN.example).encode())
-    told = answer["verdict"].replace("_", " ")
     lines = {one["item"]: one for one in reversed(answer["result"]["takeoff"]["lines"]) if one["item"] in _SHOWN}
     rows = [
         f"| {one['description']} | {_told(one['exact_quantity'])} | {_told(one['order_quantity'])} |"
         for one in sorted(lines.values(), key=lambda one: one["line"])
     ]
-    found = [f"- {one['message']}" for one in answer["findings"] if one["severity"] != "note"][:1]
+    verdict = answer["verdict"]
+    due = "_not_judged" if verdict == "not_judged" else ""
+    found = [
+        f"- {one['message']}" for one in answer["findings"] if one["severity"] != "note" and one["code"].endswith(due)
+    ]
     table = ["| line of the takeoff | exact | order |", "|---|---|---|", *rows]
-    return "\n".join([f"The run {told}. What is found of it begins:", "", *found, "", *table])
+    return "\n".join([_VERDICTS[verdict], "", *found[:2], "", *table])
 
 
 def _told(quantity: dict[str, Any]) -> str:

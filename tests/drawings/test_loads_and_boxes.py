@@ -41,7 +41,10 @@ def test_every_loaded_duct_has_its_temperature_and_the_governing_one_its_ring() 
     assert {"1-1", "1-2", "2-1", "2-2"} <= set(words)
     assert rings(svg) == ["s-ink"]
     told_in_lines = " ".join(words)
-    assert "Feeder 1 in 2-1, 2-2: 640 A, 136.82 °F of 167 °F; the bank lets it carry 758.66 A" in told_in_lines
+    assert (
+        "Feeder 1, two sets in parallel in 2-1, 2-2: 640 A, 136.82 °F of 167 °F; the bank lets it carry 758.66 A"
+        in told_in_lines
+    )
     assert "Concrete of 85 degC.cm/W." in told_in_lines
     _, description = told(svg)
     assert description.startswith("Conductors: 2-1 137 °F, 2-2 137 °F.")
