@@ -57,7 +57,7 @@ EARTH = asked.RUN["earth_load"]
 CASES = [
     Case("run: 200 circuits alike, 100 sections", "duct-run", partial(asked.run_of, 1, 100, 199)),
     Case("run: 200 unlike circuits, 10 times 10 sections", "duct-run", LONG),
-    Case("run: 200 unlike circuits, 50 stretches", "duct-run", partial(UNLIKE, 50, 1, 200)),
+    Case("run: 80 unlike circuits, 50 stretches of 5 sections", "duct-run", partial(UNLIKE, 50, 5, 80)),
     Case("run: 100 unlike circuits, 200 sections without a pull point", "duct-run", partial(UNLIKE, 1, 200, 100)),
     Case("run: 1,200 unlike ducts, 16 stretches", "duct-run", asked.all_unlike),
     Case("run: 480 loaded ducts", "duct-run", lambda: asked.at_unlike_depths(asked.loaded(UNLIKE(10, 10, 48)))),
@@ -73,7 +73,7 @@ CASES = [
     Case("the same, as a drawing", "duct-run", LONG, SVG),
     Case("the same, as a workbook", "duct-run", LONG, WORKBOOK),
     Case("the same, as a list", "duct-run", LONG, CSV),
-    Case("run: 50 stretches, as a page", "duct-run", partial(UNLIKE, 50, 1, 200), HTML),
+    Case("the same 50 stretches, as a page", "duct-run", partial(UNLIKE, 50, 5, 80), HTML),
     Case("run: 200 sections, suggestions", "duct-run", partial(UNLIKE, 1, 200, 100), suggestions=True),
     Case(
         "run: earth along a profile, suggestions",

@@ -11,33 +11,19 @@ import pytest
 from ductrun.http.representations import HTML, representations_of
 from ductrun.http.stopping import STOPPING
 from ductrun.kit.answering import DRAWN_UP_STEPS, STEPS_ON_THE_LOOP, Chosen, PutOffError, answer_to
+from ductrun.kit.bounding import LARGE
 from ductrun.kit.reading import reader_of
 from ductrun.subjects import OPERATIONS
 from ductrun.subjects.duct_run.cost import MOST_COMPARED_STEPS, MOST_TRIAL_STEPS, steps
 from ductrun.subjects.duct_run.suggesting.suggestions import MOST_TRIALS
+from tools.costly_requests import bare_run, breaking, run_of, under_earth
 
 from tests.asking import EXAMPLES, codes, quantity
 from tests.http.wire import JSON_TYPE, post, reply
 
 BY_NAME = {operation.name: operation for operation in OPERATIONS}
 RUN = EXAMPLES["duct-run"]
-
-
-def run_of(stretches: int, sections: int, circuits: int, *, pulled_apart: bool = True) -> dict[str, Any]:
-    """Give a run of so many stretches of so many sections, with so many alike circuits in a bank of 40 beside."""
-    run = {name: copy.deepcopy(RUN[name]) for name in ("bank", "start", "pulling", "site", "digging")}
-    run["bank"]["tiers"] = [40] * max(1, -(-circuits // 40))
-    first = {"name": "C1", "cables": RUN["circuits"][0]["cables"]}
-    run["circuits"] = [first, *({"name": f"C{number}", "same_as": "C1"} for number in range(2, circuits + 1))]
-    straight = {"kind": "straight", "length": quantity(10, "ft")}
-    bend = {"kind": "horizontal_bend", "angle": quantity(5, "deg"), "radius": quantity(36, "in")}
-    bends = [bend | {"turn": turn} for turn in ("left", "right")]
-    line = [bends[at // 2 % 2] if at % 2 else straight for at in range(sections)]
-    setting = {"kind": "direct_buried", "cover": quantity(30, "in"), "location": "not_otherwise_specified"}
-    run["stretches"] = [{"setting": setting, "sections": line} for _ in range(stretches)]
-    for number, stretch in enumerate(run["stretches"][:-1] if pulled_apart else ()):
-        stretch["pull_point"] = {"kind": "handhole", "name": f"H{number}"}
-    return run | {"end": {"kind": "vault", "name": "V-2"}}
+CIRCUITS = run_of(1, 1, 80, unlike=True)["circuits"]
 
 
 def steps_of(run: dict[str, Any]) -> float:
@@ -51,9 +37,79 @@ def put_off(name: str, request: dict[str, Any], chosen: Chosen = Chosen()) -> fl
 
 
 def test_a_usual_run_stays_on_the_loop_and_a_long_one_does_not() -> None:
-    assert steps_of(RUN) < STEPS_ON_THE_LOOP
-    # 5 for each of 10 sections that each of 200 circuits passes, and 30 for each of its pulls (derived)
-    assert put_off("duct-run", run_of(1, 10, 200)) >= 200 * (10 * 5 + 30)
+    usual = copy.deepcopy(RUN)
+    del usual["circuits"][0]["load"], usual["earth_load"]
+    assert steps_of(usual) < STEPS_ON_THE_LOOP
+    # 5 for each of 10 sections that each of 200 circuits passes, and 57 for each of its pulls (derived)
+    assert put_off("duct-run", run_of(1, 10, 200, unlike=True)) >= 200 * (10 * 5 + 57)
+    # 1 and 12 where all but the first are like another (derived)
+    assert 199 * (10 * 1 + 12) <= put_off("duct-run", run_of(1, 10, 200)) < 200 * (10 * 5 + 57)
+
+
+def test_loads_boxes_and_earth_of_a_run_are_reckoned() -> None:
+    run = run_of(4, 4, 12)
+    plain = steps_of(run)
+    load = {"voltage": quantity(480, "V"), "load": {"current": quantity(90, "A"), "power_factor": 0.85}}
+    with_load = copy.deepcopy(run)
+    with_load["circuits"][0] |= load
+    # 12 circuits in 4 banks, each of whose ducts is warmed by 12: 48 times 60 + 1.5 x 12 (derived)
+    assert steps_of(with_load) - plain >= 48 * (60 + 1.5 * 12)
+    with_boxes = copy.deepcopy(run)
+    sizes = [dict.fromkeys(("length", "width", "depth"), quantity(9, "ft"))]
+    with_boxes["stretches"][0]["pull_point"]["box_sizes"] = sizes
+    assert steps_of(with_boxes) > plain
+    # 4 stretches of 40 ducts, at one cover each or, along a profile, at two: 130 and 6 for each duct (derived)
+    assert steps_of(run | {"earth_load": RUN["earth_load"]}) - plain == pytest.approx(4 * (130 + 6 * 40))
+    assert steps_of(under_earth(copy.deepcopy(run))) - plain >= 8 * (130 + 6 * 40)
+
+
+def test_what_is_asked_in_few_words_of_a_box_an_earth_load_a_pull_and_many_cables_is_put_off() -> None:
+    bank = EXAMPLES["encasement"]["bank"] | {"tiers": [40] * 30}
+    earth = {name: value for name, value in EXAMPLES["earth-load"].items() if name != "conduit"} | {"bank": bank}
+    box = copy.deepcopy(EXAMPLES["pull-box"])
+    box["entries"] = [box["entries"][0]] * 25
+    straight = {"kind": "straight", "length": quantity(20, "ft")}
+    pull = EXAMPLES["pull-tension"] | {"sections": [straight] * 100, "find_largest": True}
+    cables = EXAMPLES["conduit-size"] | {"cables": EXAMPLES["conduit-size"]["cables"][:1] * 200}
+    for name, request in (("earth-load", earth), ("pull-box", box), ("pull-tension", pull), ("conduit-size", cables)):
+        assert put_off(name, request) > STEPS_ON_THE_LOOP
+        assert answer_to(BY_NAME[name], puts_off=True)(json.dumps(EXAMPLES[name]).encode(), Chosen())
+
+
+def test_a_large_body_is_put_off_again_by_what_it_asks_for() -> None:
+    body = json.dumps(run_of(1, 10, 200, unlike=True)).encode() + b" " * LARGE
+    with pytest.raises(PutOffError) as raised:
+        answer_to(BY_NAME["duct-run"], puts_off=True)(body, Chosen())
+    assert raised.value.steps == pytest.approx(len(body) / 40)
+    with pytest.raises(PutOffError) as again:
+        raised.value.finish()
+    assert again.value.steps == pytest.approx(steps_of(run_of(1, 10, 200, unlike=True)))
+    assert reply("POST", "/v1/duct-run", body, JSON_TYPE).status == 200
+
+
+@pytest.mark.parametrize(
+    ("asked", "query", "accept", "advice"),
+    [
+        (bare_run(under_earth(run_of(50, 4, 0))), "", HTML, "or ask for application/json."),
+        (bare_run(under_earth(run_of(50, 4, 0))), "?suggestions=true", "*/*", "or ask without suggestions."),
+        (bare_run(under_earth(run_of(50, 4, 0)), circuits=CIRCUITS), "", "*/*", "divide it, and ask for each part."),
+    ],
+)
+def test_what_takes_more_than_ten_seconds_is_refused_with_what_to_ask_instead(
+    asked: Any, query: str, accept: str, advice: str
+) -> None:
+    began = time.perf_counter()
+    found = reply("POST", f"/v1/duct-run{query}", json.dumps(asked).encode(), [*JSON_TYPE, ("accept", accept)])
+    assert time.perf_counter() - began < 2
+    assert (found.status, found.json["type"]) == (422, "/problems/too_costly")
+    assert found.json["detail"].endswith(advice)
+
+
+def test_a_run_of_too_many_pulls_is_refused() -> None:
+    [error] = post("duct-run", run_of(41, 1, 100)).json["errors"]
+    # 100 circuits from stop to stop 41 times: 4,100 (derived)
+    assert (error["code"], error["pointer"], error["maximum"]["value"]) == ("too_many_pulls", "#/circuits", 4_000)
+    assert error["message"].startswith("That makes 4,100 pulls")
 
 
 def test_suggestions_cost_the_runs_that_are_tried() -> None:
@@ -97,7 +153,7 @@ def test_a_run_whose_circuits_pass_too_many_sections_is_refused() -> None:
 
 
 def test_ducts_of_too_many_kinds_in_too_many_sections_are_refused() -> None:
-    run = run_of(3, 9, 1, pulled_apart=False)
+    run = run_of(3, 9, 1, apart=False)
     del run["circuits"]
     conduit = {
         "kind": "measured",
@@ -114,14 +170,14 @@ def test_ducts_of_too_many_kinds_in_too_many_sections_are_refused() -> None:
 
 
 def test_runs_that_take_too_long_together_are_refused() -> None:
-    run = run_of(10, 10, 60)
+    run = run_of(10, 10, 40, unlike=True)
     assert steps_of(run) < MOST_COMPARED_STEPS < 9 * steps_of(run)
     found = post("duct-run/compare", {"runs": [{"name": f"run {number}", "run": run} for number in range(9)]})
     assert [(error["code"], error["pointer"]) for error in found.json["errors"]] == [("too_much_to_compare", "#/runs")]
 
 
 def test_of_a_run_that_takes_long_fewer_changes_are_tried_and_it_says_so() -> None:
-    run = run_of(1, 100, 100)
+    run = breaking(run_of(1, 100, 30, unlike=True))
     told = post("duct-run", run, "?suggestions=true").json
     assert told["verdict"] == "violates"
     most = int(MOST_TRIAL_STEPS / steps_of(run))
@@ -132,7 +188,7 @@ def test_of_a_run_that_takes_long_fewer_changes_are_tried_and_it_says_so() -> No
 
 def test_where_too_many_places_are_to_be_searched_a_note_says_that_they_were_not() -> None:
     # 3 times 200 sections without a pull point between: over 400 places
-    told = post("duct-run", run_of(3, 200, 1, pulled_apart=False)).json
+    told = post("duct-run", run_of(3, 200, 1, apart=False)).json
     assert told["verdict"] == "violates"
     assert "pull_points_not_searched" in codes(told)
     assert "plan" not in told["result"]["circuits"][0]["pulls"][0]
@@ -160,7 +216,7 @@ def test_a_batch_of_what_takes_long_is_answered_item_by_item() -> None:
 
 
 def test_beyond_its_share_of_work_the_items_of_a_batch_are_refused_one_by_one(monkeypatch: Any) -> None:
-    long = run_of(1, 10, 60)
+    long = run_of(1, 10, 60, unlike=True)
     monkeypatch.setattr("ductrun.http.batch.MOST_STEPS", 1.5 * steps_of(long))
     asked = [("a", "duct_run", long), ("b", "duct_run", long), ("c", "fill", EXAMPLES["fill"])]
     items = [{"id": name, "operation": operation, "request": body} for name, operation, body in asked]
@@ -177,7 +233,7 @@ def test_beyond_its_share_of_work_the_items_of_a_batch_are_refused_one_by_one(mo
 
 def test_in_a_stop_a_batch_ends_with_what_it_has(monkeypatch: Any) -> None:
     monkeypatch.setattr(STOPPING, "stopped", True)
-    asked = [("a", "duct_run", run_of(1, 10, 60)), ("b", "fill", EXAMPLES["fill"])]
+    asked = [("a", "duct_run", run_of(1, 10, 60, unlike=True)), ("b", "fill", EXAMPLES["fill"])]
     items = [{"id": name, "operation": operation, "request": body} for name, operation, body in asked]
     found = reply("POST", "/v1/batch", json.dumps({"items": items}).encode(), JSON_TYPE).json
     assert [one["status"] for one in found["items"]] == [503, 200]

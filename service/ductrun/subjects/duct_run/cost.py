@@ -20,6 +20,7 @@ from ductrun.subjects.feeder.rating import rating_steps
 from ductrun.subjects.ground.loaded_ducts import loading_steps
 from ductrun.subjects.parts.bank import duct_count
 
+MOST_PULLS: Final = 4_000
 MOST_PULLED_SECTIONS: Final = 20_000
 MOST_JOINED_SECTIONS: Final = 20_000
 MOST_SEARCH_STEPS: Final = 100_000
@@ -75,6 +76,7 @@ def _of_stretches(request: Any, kinds: int, ducts: int) -> float:
 
 
 def _of_pulls(request: Any, kinds: int, ducts: Sequence[int]) -> float:
+    """Bound the pulls; of those that are refused for their number no more than are answered for."""
     sections = sum(map(_sections, request.stretches))
     spans = 1 + sum(stretch.pull_point is not None for stretch in request.stretches)
     given = request.circuits or ()
@@ -84,8 +86,10 @@ def _of_pulls(request: Any, kinds: int, ducts: Sequence[int]) -> float:
     told = sum(ways) - worked
     searched = kinds * sum(one.same_as is None or one.pulling is not None for one in given)
     return (
-        (_A_PULL * worked + _A_PULL_TOLD * told) * spans
-        + (_A_PULLED_SECTION * worked + _A_SECTION_TOLD * told) * sections
+        _A_PULL * min(worked * spans, MOST_PULLS)
+        + _A_PULL_TOLD * min(told * spans, MOST_PULLS)
+        + _A_PULLED_SECTION * min(worked * sections, MOST_PULLED_SECTIONS)
+        + _A_SECTION_TOLD * min(told * sections, MOST_PULLED_SECTIONS)
         + min(searched * _A_SEARCHED * 2 * _squared(request), float(MOST_SEARCH_STEPS))
     )
 
@@ -124,11 +128,12 @@ def _squared(request: Any) -> int:
     return total + here * here
 
 
-def check_pulled(count: int, sheet: Worksheet) -> None:
-    """Refuse a run whose circuits pass more sections than are answered for."""
-    _check(
-        "circuits", count, MOST_PULLED_SECTIONS, "pulled", "pulls, one for each section that a circuit passes", sheet
-    )
+def check_pulled(pulls: int, sections: int, sheet: Worksheet) -> None:
+    """Refuse a run of more pulls, or whose pulls pass more sections, than are answered for."""
+    words = "pulls, one for each circuit from stop to stop"
+    _check("circuits", pulls, MOST_PULLS, "too_many_pulls", words, sheet)
+    words = "sections of pulls, one for each section that a circuit passes"
+    _check("circuits", sections, MOST_PULLED_SECTIONS, "too_many_pulled_sections", words, sheet)
 
 
 def check_joined(stretches: Sequence[Stretch], banks: Sequence[RunBank], sheet: Worksheet) -> None:
@@ -139,13 +144,14 @@ def check_joined(stretches: Sequence[Stretch], banks: Sequence[RunBank], sheet: 
         if id(bank) not in known:
             known[id(bank)] = len({id(duct.conduit) for duct in bank.ducts})
         count += known[id(bank)] * len(stretch.sections or (0,))
-    _check("stretches", count, MOST_JOINED_SECTIONS, "joined", "ducts, one for each kind of duct in it", sheet)
+    words = "sections of ducts, one for each kind of duct in it"
+    _check("stretches", count, MOST_JOINED_SECTIONS, "too_many_joined_sections", words, sheet)
 
 
-def _check(member: str, count: int, most: int, done: str, what: str, sheet: Worksheet) -> None:
+def _check(member: str, count: int, most: int, code: str, what: str, sheet: Worksheet) -> None:
     if count > most:
-        words = f"That makes {count:,} sections of {what}; {most:,} are the most. Divide the run and ask for each part."
-        raise UnanswerableError(sheet.fault(member, f"too_many_{done}_sections", words, maximum=float(most)))
+        words = f"That makes {count:,} {what}; {most:,} are the most. Divide the run and ask for each part."
+        raise UnanswerableError(sheet.fault(member, code, words, maximum=float(most)))
 
 
 def check_compared(runs: Sequence[NamedRun], sheet: Worksheet) -> None:

@@ -71,7 +71,8 @@ def pulls_of(
     routes: dict[tuple[object, ...], PlacedRoute] = {}
     ways = [_Way(at, at + 1, [stretches[index] for index in span]) for at, span in enumerate(spans)]
     passed = [[(way, _alike(way, one.ducts)) for way in ways[one.start : one.end]] for one in circuits]
-    check_pulled(sum(len(alike) * way.section_count for here in passed for way, alike in here), asked.sheet)
+    counts = [(len(alike), len(alike) * way.section_count) for here in passed for way, alike in here]
+    check_pulled(sum(pulls for pulls, _ in counts), sum(sections for _, sections in counts), asked.sheet)
     budget = SearchBudget()
     found = []
     for circuit, here in zip(circuits, passed, strict=True):

@@ -22,7 +22,7 @@ from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.parts.route import inside
 from ductrun.subjects.pulling.assessment import PlanAssessment, PlannedSpan
 from ductrun.subjects.pulling.choices import BoxPlacing, PullDirection
-from ductrun.subjects.pulling.cuts import BoxPositions, Cut, check_count, check_positions, most_places
+from ductrun.subjects.pulling.cuts import MOST_POSITIONS, BoxPositions, Cut, check_count, check_positions, most_places
 from ductrun.subjects.pulling.direction import BEYOND_ANY_ROPE, direction_of
 from ductrun.subjects.pulling.findings import BRAKE_GIVEN, caution_rope, report_brake, report_burning_rope
 from ductrun.subjects.pulling.practice import PullInputs
@@ -56,7 +56,7 @@ def steps(request: PullPlanRequest) -> float:
     """Bound the search, which tries every pair of places and carries each pull through what lies between."""
     sections = request.sections
     lengths = (section.length.si if section.kind == "straight" else None for section in sections)
-    places = most_places(lengths, request.box_positions)
+    places = min(most_places(lengths, request.box_positions), MOST_POSITIONS)  # more are refused at once
     return 1.25 * places * (places + len(sections))
 
 
