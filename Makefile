@@ -53,7 +53,7 @@ serve: $(STAMP)
 	@exec $(BIN)/ductrun serve --host $(HOST) --port $(PORT) --workers $(WORKERS)
 
 test: $(STAMP) $(NODE)
-	$(BIN)/python -m pytest --cov --cov-report=term:skip-covered
+	$(BIN)/python -m pytest -n auto --dist worksteal --cov --cov-report=term:skip-covered
 	@$(BIN)/coverage report --include='*/engineering/*,*/kit/*,*/subjects/*' --fail-under=95 --format=total >/dev/null || \
 	  { echo "branch coverage of engineering and operations is under 95 %"; exit 1; }
 
@@ -95,7 +95,7 @@ bench: $(STAMP)
 
 fuzz: $(STAMP)
 	DUCTRUN_FUZZ_EXAMPLES=400 DUCTRUN_HILLY_ROUTES=2000 $(BIN)/python -m pytest tests/contract/test_fuzzing.py \
-	  tests/contract/test_edges.py tests/properties/test_hills.py tests/properties/test_requests.py
+	  tests/contract/test_edges.py tests/properties tests/kit/test_reading.py tests/http/test_fault_codes.py -n auto --dist worksteal
 
 clients-mobile: $(STAMP)
 	$(BIN)/python -m tools.client_mobile

@@ -12,12 +12,11 @@ from ductrun.http.descriptions import stem
 from ductrun.http.problems import ProblemRaised
 from ductrun.subjects import OPERATIONS
 from hypothesis import given, settings
-from hypothesis import strategies as st
 from jsonschema import Draft202012Validator
 
 from tests.asking import ask
 from tests.contract.test_contract import DOCUMENT
-from tests.properties.requests import at_the_edges, written
+from tests.properties.requests import RANDOMS, at_the_edges, written
 
 STEMS = {operation.name: stem(operation) for operation in OPERATIONS}
 MANY = settings(max_examples=int(os.environ.get("DUCTRUN_FUZZ_EXAMPLES", "8")), deadline=None)
@@ -35,7 +34,7 @@ def closed(name: str) -> Draft202012Validator:
 
 @pytest.mark.parametrize("operation", STEMS)
 @MANY
-@given(random=st.randoms(use_true_random=False))
+@given(random=RANDOMS)
 def test_an_answer_at_the_edges_is_what_the_contract_says(operation: str, random: Random) -> None:
     body = at_the_edges(operation, random)
     try:

@@ -31,7 +31,7 @@ from tests.drawings.made import (
     trenches,
 )
 from tests.drawings.seen import Text, assert_readable, texts_of
-from tests.properties.requests import at_the_edges, varied
+from tests.properties.requests import RANDOMS, at_the_edges, varied
 
 MANY = settings(
     max_examples=int(os.environ.get("DUCTRUN_FUZZ_EXAMPLES", "20")),
@@ -86,7 +86,7 @@ def test_a_wall_is_readable(made: Any, telling: Telling) -> None:
 
 @pytest.mark.parametrize("operation", DRAWN, ids=lambda operation: operation.name)
 @MANY
-@given(random=st.randoms(use_true_random=False), metric=st.booleans(), edges=st.booleans())
+@given(random=RANDOMS, metric=st.booleans(), edges=st.booleans())
 def test_whatever_an_operation_answers_is_drawn_readably(
     operation: Any, random: Random, metric: bool, edges: bool
 ) -> None:

@@ -9,9 +9,12 @@ from random import Random
 from typing import Any
 
 from ductrun.subjects import OPERATIONS
+from hypothesis import strategies as st
 
 from tests.asking import EXAMPLES
 
+# one drawn number a body: drawing each of the thousand choices a body is made by takes longer than the answer does
+RANDOMS = st.integers(min_value=0, max_value=2**32 - 1).map(Random)
 _USUAL_SIZE = 1_500  # bytes of an example
 SCHEMAS: dict[str, dict[str, Any]] = {operation.name: operation.request.model_json_schema() for operation in OPERATIONS}
 

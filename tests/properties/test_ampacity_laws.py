@@ -11,6 +11,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from tests.asking import EXAMPLES, ask, quantity, result
+from tests.properties.requests import RANDOMS
 from tests.subjects.feeder.banks import bank, circuit, singles
 
 FEW = settings(max_examples=25, deadline=None)
@@ -42,7 +43,7 @@ def ampacity(asked: dict[str, Any]) -> float:
 
 
 @FEW
-@given(random=st.randoms(use_true_random=False))
+@given(random=RANDOMS)
 def test_equal_currents_at_the_ampacity_bring_the_hottest_duct_to_its_limit(random: Random) -> None:
     asked = random_bank(random)
     amperes = ampacity(asked)
@@ -53,7 +54,7 @@ def test_equal_currents_at_the_ampacity_bring_the_hottest_duct_to_its_limit(rand
 
 
 @FEW
-@given(random=st.randoms(use_true_random=False), more=st.floats(1.01, 2))
+@given(random=RANDOMS, more=st.floats(1.01, 2))
 def test_more_depth_resistivity_load_or_warmth_never_raises_the_ampacity(random: Random, more: float) -> None:
     asked = random_bank(random)
     amperes = ampacity(asked) * (1 + 1e-9)
@@ -66,7 +67,7 @@ def test_more_depth_resistivity_load_or_warmth_never_raises_the_ampacity(random:
 
 
 @FEW
-@given(random=st.randoms(use_true_random=False))
+@given(random=RANDOMS)
 def test_one_more_loaded_duct_never_raises_the_ampacity(random: Random) -> None:
     asked = random_bank(random)
     circuits = asked["circuits"]
@@ -75,7 +76,7 @@ def test_one_more_loaded_duct_never_raises_the_ampacity(random: Random) -> None:
 
 
 @FEW
-@given(random=st.randoms(use_true_random=False))
+@given(random=RANDOMS)
 def test_two_ducts_warm_each_other_alike(random: Random) -> None:
     """The rise a duct's heat makes at another is the same, watt for watt, the other way round; also across a tier."""
     one, other = random.sample([f"{tier}-{at}" for tier in (1, 2, 3) for at in (1, 2, 3)], 2)

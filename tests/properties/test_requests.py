@@ -16,10 +16,9 @@ from ductrun.kit.telling import US
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects import OPERATIONS
 from hypothesis import given, settings
-from hypothesis import strategies as st
 
 from tests.asking import ask
-from tests.properties.requests import SCHEMAS, figures, places, shortest, varied, written
+from tests.properties.requests import RANDOMS, SCHEMAS, figures, places, shortest, varied, written
 
 NAMES = [operation.name for operation in OPERATIONS]
 EVERY = pytest.mark.parametrize("operation", NAMES)
@@ -28,7 +27,7 @@ MANY = settings(max_examples=int(os.environ.get("DUCTRUN_FUZZ_EXAMPLES", "40")),
 
 @EVERY
 @MANY
-@given(random=st.randoms(use_true_random=False))
+@given(random=RANDOMS)
 def test_every_pointer_told_names_a_member_of_the_request(operation: str, random: Random) -> None:
     body = varied(operation, random)
     schema = SCHEMAS[operation]
@@ -50,7 +49,7 @@ def test_the_shortest_request_can_be_completed_with_what_was_assumed(operation: 
 
 @EVERY
 @MANY
-@given(random=st.randoms(use_true_random=False))
+@given(random=RANDOMS)
 def test_what_was_assumed_can_be_given_back_and_gives_the_same_answer(operation: str, random: Random) -> None:
     body = varied(operation, random)
     try:
@@ -93,7 +92,7 @@ LONG = re.compile(r"\d[.]\d{6}")
 
 @EVERY
 @MANY
-@given(random=st.randoms(use_true_random=False))
+@given(random=RANDOMS)
 def test_verdict_findings_and_basis_say_the_same(operation: str, random: Random) -> None:
     body = varied(operation, random)
     try:
@@ -119,7 +118,7 @@ READERS = {operation.name: (reader_of(operation.request), operation.assess) for 
 
 @EVERY
 @MANY
-@given(random=st.randoms(use_true_random=False))
+@given(random=RANDOMS)
 def test_the_contract_states_what_is_assumed_of_every_member(operation: str, random: Random) -> None:
     body = varied(operation, random)
     read, assess = READERS[operation]

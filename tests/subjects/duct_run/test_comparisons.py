@@ -15,7 +15,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from tests.asking import EXAMPLES, ask, assumed, faults, quantity, result
-from tests.properties.requests import varied
+from tests.properties.requests import RANDOMS, varied
 from tests.subjects.duct_run.runs import BORE, MANHOLES, POLE, buried
 
 COMPARE = "duct-run/compare"
@@ -271,7 +271,7 @@ def test_no_run_stands_before_one_that_is_better(runs: list[tuple[int | None, An
 
 
 @settings(max_examples=20, deadline=None)
-@given(random=st.randoms(use_true_random=False))
+@given(random=RANDOMS)
 def test_any_run_beside_itself_differs_in_nothing(random: Random) -> None:
     run = varied("duct-run", random)
     try:

@@ -12,10 +12,10 @@ import pytest
 from ductrun.http.problems import ProblemRaised
 from ductrun.subjects.duct_run.suggesting.cutting import Cut, Divided
 from hypothesis import given, settings
-from hypothesis import strategies as st
 from tools.asking import post
 
 from tests.asking import EXAMPLES, ask, codes, problem, quantity
+from tests.properties.requests import RANDOMS
 from tests.subjects.duct_run.patched import patched
 from tests.subjects.duct_run.runs import (
     BORE,
@@ -401,7 +401,7 @@ def test_a_text_that_reads_like_a_null_is_a_text() -> None:
 
 
 @settings(max_examples=25, deadline=None)
-@given(random=st.randoms(use_true_random=False))
+@given(random=RANDOMS)
 def test_a_suggestion_applied_and_sent_again_removes_what_it_says(random: Random) -> None:
     run = altered(random.choice([LANDING, POLE, MANHOLES, BORE, BRIDGE]), lambda run: _worsen(run, random))
     try:

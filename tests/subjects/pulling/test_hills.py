@@ -371,9 +371,9 @@ def test_a_shaft_with_conductors_of_unknown_size_was_not_judged_for_support() ->
 
 def test_a_large_plan_of_left_out_bends_is_answered_without_delay() -> None:
     zigzag = [straight(20, 20 * (index % 2)) for index in range(398)]
-    began = time.perf_counter()
+    began = time.process_time()
     answer = pull(zigzag, "pull-plan", brake_limit=quantity(5_000, "lbf"))
-    assert time.perf_counter() - began < 10
+    assert time.process_time() - began < 10
     assert answer["verdict"] == "complies"
     assert answer["result"]["pull_count"] == 398, "at every break of grade a pull point"
 
