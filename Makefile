@@ -8,7 +8,7 @@ STAMP := .venv/.made-from-lock
 NODE := checks/node_modules/.made-from-lock clients/typescript/node_modules/.made-from-lock
 
 .DEFAULT_GOAL := help
-.PHONY: help setup serve test check lint wheel factors contract clients clients-mobile bench fuzz soak proxy dask parts \
+.PHONY: help setup serve test check lint wheel factors contract clients clients-mobile bench costs fuzz soak proxy dask parts \
   docs-browser lock clean
 
 help:
@@ -23,6 +23,7 @@ help:
 	@echo "make bench     speed and memory as ratios from one run, into build/benchmarks (about four minutes)"
 	@echo "make proxy     docker/nginx.conf before two live replicas (needs an nginx); make dask: partitions on a local cluster"
 	@echo "make parts     list every part of the service with its licence, into build/parts.json (CycloneDX)"
+	@echo "make costs     the largest requests: seconds and memory of each beside what was reckoned"
 	@echo "make soak      overload, stalled callers, killed workers, hostile bodies, into build/soak (DUCTRUN_SOAK_SECONDS=120)"
 	@echo "make fuzz      the longer fuzzing of schema, hills and requests; make lock: resolve the dependencies anew"
 
@@ -119,6 +120,9 @@ dask: $(STAMP)
 
 parts: $(STAMP)
 	$(BIN)/python -m tools.parts
+
+costs: $(STAMP)
+	$(BIN)/python -m tools.costs
 
 soak: $(STAMP)
 	$(BIN)/python -m tools.soak
