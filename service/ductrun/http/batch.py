@@ -27,6 +27,7 @@ from ductrun.kit.strict_json import NotStrictError
 
 MOST_ITEMS = 1_000
 MOST_STEPS = 6_000_000.0  # of items that take long: about a minute
+_STEPS_A_SECOND = 100_000
 _SLICE = 0.001  # seconds of work before other requests get their turn
 _PIECE = 262_144  # bytes of an answer that is sent in pieces
 _MOST_MARKS = 4_000_000  # values of a batch: cutting it takes some ten milliseconds, in which nobody has a turn
@@ -175,6 +176,7 @@ class Batch:
                 except PutOffError as put_off:
                     try:
                         settled = await ASIDE.finish(put_off, leaving.gone, share.take)
+                        share.give_back()
                     except ProblemRaised as problem:
                         settled = refused(problem, scope[REQUEST_ID], self.items.name_of(bytes(item)))
                 await answering.add(*settled)
@@ -195,17 +197,28 @@ class Batch:
 
 
 class _Share:
-    """The work that is done for one batch: its items that take long take of it until it is used up."""
+    """The work that is done for one batch: items that take long take of it until it is used up.
+
+    An item takes what it was reckoned to need before it begins, and gives back what it did not need.
+    """
 
     def __init__(self) -> None:
         """Start with nothing taken."""
-        self._taken = 0.0
+        self.taken = self._reckoned = self._began = 0.0
 
     def take(self, steps: float) -> None:
         """Take the steps of an item; raises ProblemRaised if they are not there, or if the service stops."""
+        self.give_back()
         if STOPPING.stopped:
             raise overloaded("The service is being stopped. Ask the item again.")
-        if self._taken + steps > MOST_STEPS:
+        if self.taken + steps > MOST_STEPS:
             words = "The items before this one take all the work that is done for a batch. Ask it by itself."
             raise ProblemRaised("too_costly", words)
-        self._taken += steps
+        self.taken += steps
+        self._reckoned, self._began = steps, perf_counter()
+
+    def give_back(self) -> None:
+        """Give back what was reckoned for the last item and not needed, now that it is finished."""
+        needed = (perf_counter() - self._began) * _STEPS_A_SECOND
+        self.taken -= max(0.0, self._reckoned - needed)
+        self._reckoned = 0.0
