@@ -13,8 +13,8 @@ fun main(arguments: Array<String>) {
     val answer = BankApi(ductrun).calculateSpacers(bank, units = UnitSystem.METRIC)
     println("${answer.result.stationCount} ${answer.result.actualSpacing?.unit}")
 
-    val cable = Cable.ListedWrapper(ListedCable(Insulation.THHN, ListedCable.Kind.LISTED, ConductorSize.AWG_4_0))
-    val conduit = Conduit.ListedWrapper(ListedConduit(ListedConduit.Kind.LISTED, TradeSize.SIZE_2, ConduitType.PVC_SCHEDULE_40))
+    val cable = Cable.ListedWrapper(ListedCable(insulation = Insulation.THHN, size = ConductorSize.AWG_4_0))
+    val conduit = Conduit.ListedWrapper(ListedConduit(tradeSize = TradeSize.SIZE_2, type = ConduitType.PVC_SCHEDULE_40))
     val request = FillRequest(cables = listOf(CableLine(cable, 5)), conduit = conduit)
     val fill = FillApi(ductrun).calculateFill(request, request = RequestBack.COMPLETED)
     println("${fill.verdict} ${(fill.request!!.conduit as Conduit.ListedWrapper).value.tradeSize}")
@@ -22,9 +22,9 @@ fun main(arguments: Array<String>) {
     try {
         BankApi(ductrun).calculateSpacers(bank.copy(length = Length(LengthUnit.FT, -1.0)))
     } catch (fault: ProblemException) {
-        println("${fault.problem.status} ${fault.faults.first().pointer}")
+        println("${fault.problem.status} ${fault.faults.first().pointer} ${fault.headers["X-Request-ID"] == fault.problem.requestId}")
     }
-    val item = BatchItem.SpacersWrapper(SpacersItem("a", SpacersItem.Operation.SPACERS, bank))
+    val item = BatchItem.SpacersWrapper(SpacersItem(id = "a", request = bank))
     val batch = BatchesApi(ductrun).calculateBatch(BatchRequest(listOf(item)))
     val first = batch.items.first() as BatchItemAnswer.AnswerWrapper
     println((first.value as ItemAnswer.SpacersWrapper).value.answer.result.stationCount)

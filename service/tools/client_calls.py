@@ -15,7 +15,7 @@ _HEAD = '''\
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import Any, overload
+from typing import Any, Literal, overload
 
 from . import models
 from .giving import Given, Measured
@@ -28,6 +28,9 @@ class {name}:
 
     {define} _ask(self, call: Call, body: tuple[Any, ...], given: dict[str, Any]) -> Any:
         raise NotImplementedError
+
+    {define} _write(self, call: Call, media_type: str, body: object, given: dict[str, Any]) -> bytes:
+        raise NotImplementedError
 '''
 
 
@@ -37,6 +40,7 @@ def calls_of(contract: Contract, *, in_a_loop: bool) -> str:
     told = [_HEAD.format(name=name, define=define)]
     for asked in contract.operations:
         told += _method(contract, asked, define, "await " if in_a_loop else "")
+    told += _document(contract, define, "await " if in_a_loop else "")
     return "\n".join(told) + "\n"
 
 
@@ -80,6 +84,21 @@ def _method(contract: Contract, asked: Asked, define: str, wait: str) -> Iterato
     yield f"    {define} {asked.name}(self, *body: Any, **given: Any) -> Any:"
     yield _documented(f"{summary}: give its members by name, or a whole request.")
     yield f"        {call}body, given)\n"
+
+
+def _document(contract: Contract, define: str, wait: str) -> Iterator[str]:
+    for asked in contract.operations:
+        if asked.documents:
+            media_types = ", ".join(f'"{one}"' for one in asked.documents)
+            query = ", ".join(_query(one) for one in asked.taken_with(*asked.documents))
+            yield "    @overload"
+            yield (
+                f'    {define} document(self, operation: Literal["{asked.name}"], media_type: Literal[{media_types}], '
+                f"request: Given[models.{asked.request}], /, *, {query}) -> bytes: ...\n"
+            )
+    yield f"    {define} document(self, operation: str, media_type: str, request: object, /, **asked: Any) -> bytes:"
+    yield _documented("Give an answer in another form that the contract has for it: a drawing, a sheet, a takeoff.")
+    yield f"        return {wait}self._write(CALLS[operation], media_type, request, asked)\n"
 
 
 def _members(contract: Contract, schema: dict[str, Any]) -> Iterator[str]:

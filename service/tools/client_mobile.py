@@ -2,14 +2,13 @@
 
 It needs Java 17, node with npm, and PyPI for the generator: what it fetches is named by hash. The Kotlin client stands
 on HttpURLConnection, which every JVM and Android has, and kotlinx.serialization. No Swift compiler is to be had here:
-every member of the generated models is held to have a type that is known.
+every member of the generated models is held to have a type that is known, and the five lines are read against them.
 """
 
 from __future__ import annotations
 
 import json
 import os
-import re
 import shutil
 import subprocess
 import sys
@@ -19,6 +18,9 @@ from pathlib import Path
 
 from tools.client_schemas import REPOSITORY, Contract
 from tools.live import serving
+from tools.mobile_sources import kotlin_mended, swift_mended
+from tools.swift_client import declared, unknown_types, unwritable
+from tools.swift_program import unsaid
 
 HERE = REPOSITORY / "clients" / "mobile"
 BUILD = REPOSITORY / "build" / "mobile"
@@ -28,12 +30,13 @@ PINNED: dict[str, tuple[str, ...]] = {
         f"--template-dir={HERE / 'kotlin_templates'}",
         "--additional-properties=serializationLibrary=kotlinx_serialization,generateOneOfAnyOfWrappers=true,"
         "enumPropertyNaming=UPPERCASE,enumUnknownDefaultCase=true,packageName=ductrun,hideGenerationTimestamp=true",
+        "--name-mappings=size=size,entries=entries",
     ),
     "swift6": ("--additional-properties=projectName=Ductrun,enumUnknownDefaultCase=true,hideGenerationTimestamp=true",),
 }
+MENDED = {"kotlin": kotlin_mended, "swift6": swift_mended}
 # an optional member that is not given must be left out: the service takes no null
 _LEFT_OUT = ("encodeDefaults = true", "encodeDefaults = false\n            explicitNulls = false")
-_KNOWN = {"String", "Double", "Int", "Int32", "Bool"}
 
 
 def run(*command: str | Path, folder: Path = REPOSITORY) -> str:
@@ -57,18 +60,23 @@ def tools() -> Path:
 
 
 def generate(language: str, folder: Path) -> None:
-    """Generate a client; the stream is left out, which neither generator has a word for, and the key, which is a header
-    that the caller sets.
+    """Generate a client of what is answered in JSON; the stream is left out, for which neither has a word, and
+    the key, which is a header that the caller sets.
     """
     shutil.rmtree(folder, ignore_errors=True)
     folder.mkdir(parents=True)
     document = Contract().document
     del document["paths"]["/v1/batch/stream"], document["security"], document["components"]["securitySchemes"]
+    for asked in Contract(document).operations:
+        given = asked.described.get("parameters", [])
+        asked.described["parameters"] = [one for one in given if one["in"] != "query" or one in asked.query]
     contract = BUILD / "contract.json"
     contract.write_text(json.dumps(document), encoding="utf-8")
     shutil.copy(HERE / "openapi-generator-ignore", folder / ".openapi-generator-ignore")
     command = ("generate", "-i", str(contract), "-g", language, "-o", str(folder), *PINNED[language])
     run(tools() / "openapi-generator-cli", *command)
+    for path in folder.rglob("[Mm]odels/*.*"):
+        path.write_text(MENDED[language](path.read_text(encoding="utf-8")), encoding="utf-8")
 
 
 def kotlin(folder: Path) -> str:
@@ -90,35 +98,29 @@ def kotlin(folder: Path) -> str:
     with serving() as address:
         begun = time.perf_counter()
         told = run("java", "-cp", os.pathsep.join([str(out), path, str(standard)]), "FiveKt", address)
-    if told.splitlines() != ["61 m", "violates 2", "422 #/length/value", "61", "53"]:
+    if told.splitlines() != ["61 m", "violates 2", "422 #/length/value true", "61", "53"]:
         sys.exit(f"the Kotlin client told something else:\n{told}")
     seconds, size = time.perf_counter() - begun, out.stat().st_size // 1024
     return f"Kotlin: {len(sources)} files compiled to {size} KiB, its five lines run in {seconds:.1f} s"
 
 
-def unknown_types(folder: Path) -> list[str]:
-    """Give every member of the Swift models whose type is none that is known."""
-    texts = {path.stem: path.read_text(encoding="utf-8") for path in folder.rglob("Models/*.swift")}
-    defined = {name for text in texts.values() for name in re.findall(r"\b(?:struct|enum|class) (\w+)", text)} | _KNOWN
-    found = []
-    for name, text in texts.items():
-        members = re.findall(r"^    public (?:private\(set\) )?(?:var|let) (\w+): ([^={\n]+)", text, re.MULTILINE)
-        cases = re.findall(r"^    case (\w+)\((\w+)\)", text, re.MULTILINE)
-        for member, written in members + cases:
-            kind = written.strip().strip("[]?")
-            if kind not in defined:
-                found.append(f"{name}.{member}: {written.strip()}")
-    return found
-
-
 def swift(folder: Path) -> str:
-    """Read the Swift models: a member of an unknown type is a fault, and so is an object that is not there."""
-    found = unknown_types(folder)
+    """Read the Swift client: every object is there, every member of a known type, and five lines say what it has."""
+    contract = Contract()
+    untyped = frozenset(f"{name}.{member}" for name, member in contract.untyped)
     written = {path.stem for path in folder.rglob("Models/*.swift")}
-    found += [f"{name} is not there" for name in Contract().schemas if name not in written]
+    found = unknown_types(folder, untyped) + unwritable(folder)
+    found += [f"{name} is not there" for name in contract.schemas if name not in written]
+    found += unsaid(five_of_swift(), declared(folder))
     if found:
         sys.exit("Swift cannot know:\n" + "\n".join(found[:40]))
-    return f"Swift: {len(written)} models read, every member of a known type; not compiled, for want of a compiler"
+    return f"Swift: {len(written)} models and five lines read, every name known; not compiled, for want of a compiler"
+
+
+def five_of_swift() -> str:
+    """Give the Swift program without its imports."""
+    text = (HERE / "Five.swift").read_text(encoding="utf-8")
+    return text.partition("import Ductrun\n")[2]
 
 
 def main() -> int:

@@ -28,7 +28,6 @@ from msgspec import Raw, Struct, field
 
 from .quantities import Quantity
 '''
-RENAMED = {"ProblemError": "Fault"}  # the exception carries that name, and a fault is what the schema describes
 _THOUSAND = re.compile(r"1000 \* ")  # pint converts to a unit, not to a multiple of one
 _PINT = {
     dimension.__name__: {code.text: _THOUSAND.sub("kilo", code.pint) for code in codes}
@@ -53,8 +52,7 @@ def models_of(contract: Contract) -> str:
 def type_of(schema: dict[str, Any]) -> str:
     """Give the Python type of a schema."""
     if "$ref" in schema:
-        name = named(schema["$ref"])
-        return RENAMED.get(name, name)
+        return named(schema["$ref"])
     if "const" in schema:
         return f"Literal[{_text(schema['const'])}]"
     if schema["type"] == "array":
@@ -83,7 +81,7 @@ def _record(contract: Contract, name: str, schema: dict[str, Any]) -> Iterator[s
         return
     tag, value = contract.tags.get(name, (None, None))
     tagged = f", tag_field={_text(tag)}, tag={_text(value)}" if tag and value else ""
-    yield f"class {RENAMED.get(name, name)}(Struct, kw_only=True, omit_defaults=True{tagged}):"
+    yield f"class {name}(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True{tagged}):"
     yield _documented(schema, "    ")
     required = schema.get("required", [])
     in_order = sorted(schema["properties"], key=lambda member: (member not in required, member))

@@ -10,6 +10,7 @@ from typing import Any, NamedTuple
 
 REPOSITORY = Path(__file__).resolve().parents[2]
 CONTRACT = REPOSITORY / "openapi" / "v1.json"
+JSON = "application/json"
 
 
 class Asked(NamedTuple):
@@ -24,7 +25,21 @@ class Asked(NamedTuple):
 
     @property
     def query(self) -> list[dict[str, Any]]:
-        return [one for one in self.described.get("parameters", []) if one["in"] == "query"]
+        """What is asked beside the question where its answer is in JSON."""
+        return self.taken_with(JSON)
+
+    def taken_with(self, *media_types: str) -> list[dict[str, Any]]:
+        """Give the query parameters that are taken with one of the media types of the answer."""
+        return [
+            one
+            for one in self.described.get("parameters", [])
+            if one["in"] == "query" and not set(media_types).isdisjoint(one.get("x-media-types", media_types))
+        ]
+
+    @property
+    def documents(self) -> list[str]:
+        """The media types, beside JSON, in which the answer is given."""
+        return [one for one in self.described["responses"]["200"]["content"] if one != JSON]
 
 
 class Contract:
@@ -51,6 +66,16 @@ class Contract:
                     found[name] = (schema["discriminator"]["propertyName"], value)
         return found
 
+    @property
+    def untyped(self) -> list[tuple[str, str]]:
+        """Every member of which the contract says no more than that it is an object, as name and member."""
+        return [
+            (name, member)
+            for name, schema in self.schemas.items()
+            for member, described in schema.get("properties", {}).items()
+            if described.get("type") == "object" and "properties" not in described
+        ]
+
     @cached_property
     def operations(self) -> list[Asked]:
         """Every operation that takes one question; the stream is written by hand in each client."""
@@ -63,8 +88,8 @@ class Contract:
                         if method == "post"
                         else described["operationId"]
                     )
-                    body = described.get("requestBody", {}).get("content", {}).get("application/json")
-                    answer = described["responses"]["200"]["content"].get("application/json")
+                    body = described.get("requestBody", {}).get("content", {}).get(JSON)
+                    answer = described["responses"]["200"]["content"].get(JSON)
                     found.append(Asked(name, method, path, described, _name(body), _name(answer)))
         return found
 

@@ -11,7 +11,7 @@ from typing import Any
 from tools.client_schemas import Asked, Contract, in_capitals, named, variants
 
 _HEAD = "// Written by `make clients` from the contract: change the contract, not this file.\n"
-RENAMED = {"ProblemError": "Fault"}  # the error that is thrown carries that name
+_ASK = "  protected abstract ask(method: string, path: string, body: unknown, options: Options): Promise<unknown>;"
 
 
 def models_of(contract: Contract) -> str:
@@ -24,40 +24,66 @@ def models_of(contract: Contract) -> str:
             kinds = "".join(f"\n  | {kind}" for kind in variants(schema).values())
             told.append(f"{_documented(schema, '')}export type {name} ={kinds};\n")
         else:
-            told.append(f"{_documented(schema, '')}export interface {RENAMED.get(name, name)} {{")
+            told.append(f"{_documented(schema, '')}export interface {name} {{")
             told += list(_members(schema))
             told.append("}\n")
     return "\n".join(told)
 
 
 def calls_of(contract: Contract) -> str:
-    """Write calls.ts; operations that take the same query share its type."""
-    told = [
-        _HEAD,
-        'import type * as models from "./models.js";\n',
-        "/** What every call takes beside its question. */",
-        "export interface Options {\n  /** Ends the call. */\n  signal?: AbortSignal;\n}\n",
-    ]
+    """Write calls.ts: the options of the operations, what other forms they answer in, and a method for each."""
+    names, told = _options(contract)
+    return "\n".join(
+        [
+            _HEAD,
+            'import type * as models from "./models.js";\n',
+            "/** What every call takes beside its question. */",
+            "export interface Options {",
+            "  /** Ends the call, and the wait before another try. */\n  signal?: AbortSignal;\n}\n",
+            *told,
+            "/** What is asked for an answer in another form, by the path of its calculation. */",
+            "export interface Documents {",
+            *(_document(asked, names) for asked in contract.operations if asked.documents),
+            "}\n",
+            "/** A method for every operation. */",
+            "export abstract class Calls {",
+            _ASK,
+            *("\n".join(["", *_method(asked, names[_query(asked.query)])]) for asked in contract.operations),
+            "}\n",
+        ]
+    )
+
+
+def _options(contract: Contract) -> tuple[dict[str, str], list[str]]:
+    """Name every set of query parameters: what most calculations take, what a batch takes, others by their first."""
+    calculations = [asked for asked in contract.operations if asked.documents]
     names: dict[str, str] = {"": "Options"}
+    for name, sets in (
+        ("CalculationOptions", [_query(asked.query) for asked in calculations]),
+        ("SuggestingOptions", [_query(asked.query) for asked in contract.operations if asked.name == "batch"]),
+        ("DocumentOptions", [_query(asked.taken_with(*asked.documents)) for asked in calculations]),
+    ):
+        names[max(sets, key=sets.count)] = name
     for asked in contract.operations:
-        members = _query(asked)
-        if members not in names:
-            first = asked.request and "CalculationOptions" not in names.values()
-            names[members] = "CalculationOptions" if first else f"{_pascal(asked.name)}Options"
-            told.append(f"export interface {names[members]} extends Options {{\n{members}}}\n")
-    told += [
-        "/** A method for every operation. */",
-        "export abstract class Calls {",
-        "  protected abstract ask(method: string, path: string, body: unknown, options: Options): Promise<unknown>;",
-        *("\n" + "\n".join(_method(asked, names[_query(asked)])) for asked in contract.operations),
-        "}\n",
-    ]
-    return "\n".join(told)
+        names.setdefault(_query(asked.query), f"{_pascal(asked.name)}Options")
+        if asked.documents:
+            names.setdefault(_query(asked.taken_with(*asked.documents)), f"{_pascal(asked.name)}DocumentOptions")
+    told = [f"export interface {name} extends Options {{\n{members}}}\n" for members, name in names.items() if members]
+    return names, told
 
 
-def _query(asked: Asked) -> str:
+def _document(asked: Asked, names: dict[str, str]) -> str:
+    media_types = " | ".join(json.dumps(one) for one in asked.documents)
+    options = names[_query(asked.taken_with(*asked.documents))]
+    return (
+        f'  "{asked.path}": {{\n    mediaType: {media_types};\n'
+        f"    request: models.{asked.request};\n    options: {options};\n  }};"
+    )
+
+
+def _query(parameters: list[dict[str, Any]]) -> str:
     return "".join(
-        f"{_documented(one, '  ')}  {one['name']}?: {type_of(one['schema'], 'models.')};\n" for one in asked.query
+        f"{_documented(one, '  ')}  {one['name']}?: {type_of(one['schema'], 'models.')};\n" for one in parameters
     )
 
 
@@ -86,8 +112,7 @@ def _members(schema: dict[str, Any]) -> Iterator[str]:
 def type_of(schema: dict[str, Any], prefix: str = "") -> str:
     """Give the TypeScript type of a schema."""
     if "$ref" in schema:
-        name = named(schema["$ref"])
-        return prefix + RENAMED.get(name, name)
+        return prefix + named(schema["$ref"])
     if "const" in schema:
         return json.dumps(schema["const"])
     if schema["type"] == "array":

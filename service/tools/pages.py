@@ -21,11 +21,13 @@ from ductrun.subjects.reference_tables import REFERENCE_TABLES
 
 from tools.asking import post
 from tools.contract import CONTRACT
+from tools.findings import page as page_of_codes
 
 REPOSITORY = Path(__file__).resolve().parents[2]
 README = REPOSITORY / "README.md"
 QUESTIONS = REPOSITORY / "docs" / "questions.md"
 PAGES = (README, QUESTIONS, *(REPOSITORY / "docs" / f"{name}.md" for name in ("deployment", "documents", "stream")))
+CODES = REPOSITORY / "docs" / "findings.md"
 EXAMPLES = CONTRACT.parent / "examples"
 JOB = EXAMPLES / "whole_job_request.json"
 RUN = EXAMPLES / "duct_run_request.json"
@@ -191,6 +193,7 @@ def write() -> None:
     RUN.write_text(pretty(_RUN.example) + "\n", encoding="utf-8")
     for name, example in example_files().items():
         (EXAMPLES / name).write_text(pretty(example) + "\n", encoding="utf-8")
+    CODES.write_text(page_of_codes(), encoding="utf-8")
     for page in PAGES:
         page.write_text(renewed(page.read_text(encoding="utf-8")), encoding="utf-8")
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import asyncio
-import json
 import socket
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
@@ -16,7 +15,6 @@ import pytest
 from ductrun_client import (
     AsyncClient,
     Client,
-    CutOffError,
     ProblemError,
     QuantityError,
     Retries,
@@ -28,6 +26,7 @@ from ductrun_client.giving import to_send
 from ductrun_client.operations import CALLS
 
 from tests.asking import EXAMPLES, ask
+from tests.clients.answering import REFUSED, SUMMARY, client_of, stream_of
 
 UREG: pint.UnitRegistry[float] = pint.UnitRegistry()
 FEET = models.Length(300, "ft")
@@ -101,13 +100,11 @@ def test_what_pint_would_convert_into_something_else_is_refused(kind: Any, membe
 def test_what_cannot_be_sent_at_all_is_a_type_error_that_says_where() -> None:
     with pytest.raises(TypeError, match="/tiers/0: object cannot be sent"):
         sent(models.SpacersRequest, tiers=[object()])
-    with Client("http://127.0.0.1:1") as nowhere, pytest.raises(TypeError, match="one whole request or members"):
+    with (
+        Client("http://127.0.0.1:1") as nowhere,
+        pytest.raises(TypeError, match=r"one whole request, and beside it units, .*; not length"),
+    ):
         nowhere.spacers(EXAMPLES["spacers"], length=FEET)  # type: ignore[call-overload]
-
-
-def client_of(answer: Callable[[httpx.Request], httpx.Response], **options: Any) -> Client:
-    connection = httpx.Client(base_url="http://service", transport=httpx.MockTransport(answer))
-    return Client(http=connection, **options)
 
 
 def answer_with(**changes: Any) -> Callable[[httpx.Request], httpx.Response]:
@@ -141,6 +138,7 @@ def test_an_item_of_an_operation_that_is_not_known_keeps_its_values() -> None:
         (200, "application/json", b'{"result": '),
         (200, "application/json", b'{"result": {}}'),
         (502, "application/problem+json", b"no JSON"),
+        (401, "application/problem+json", b'{"title": "Unauthorized", "status": 401}'),
         (404, "application/json", b'{"detail":"Not Found"}'),
         (302, "", b""),
     ],
@@ -152,42 +150,8 @@ def test_what_is_no_answer_of_the_service_is_an_error_of_its_own(status: int, me
         with pytest.raises(UnexpectedAnswerError, match=f"status {status}") as told:
             call()
         assert (told.value.status, told.value.content) == (status, content)
-
-
-SUMMARY = {"type": "summary", "item_count": 1, "failed_count": 0}
-REFUSED = {"type": "/problems/starting", "title": "Starting", "status": 503, "detail": "Not yet.", "request_id": "i"}
-
-
-def stream_of(lines: list[Any], end: bytes = b"") -> Callable[[httpx.Request], httpx.Response]:
-    text = "".join(json.dumps(line) + "\n" for line in lines).encode() + end
-    return lambda _: httpx.Response(200, headers={"Content-Type": "application/jsonl"}, content=text)
-
-
-@pytest.mark.parametrize(
-    "answer",
-    [
-        stream_of([{"type": "basis"}]),
-        stream_of([{"type": "basis"}], b'{"type":"ans'),
-        stream_of([{"type": "problem", "line": 1, "status": 422, "problem": REFUSED}]),
-        stream_of([SUMMARY]),
-    ],
-)
-def test_a_stream_that_ends_without_its_summary_was_cut_off(answer: Callable[..., httpx.Response]) -> None:
-    with pytest.raises(CutOffError, match="after 0 answers") as told:
-        list(client_of(answer).stream([{"id": "a", "operation": "cover", "request": {}}]))
-    assert told.value.answered == 0
-    assert told.value.reason is None
-
-
-def test_a_stream_that_the_service_ends_says_why() -> None:
-    stopped = {"type": "stopped", "reason": "stopping", "line": 0, "item_count": 0, "failed_count": 0}
-    with pytest.raises(CutOffError, match=r"ended by the service \(stopping\) after 0 answers") as told:
-        list(
-            client_of(stream_of([{"type": "basis"}, stopped])).stream(
-                [{"id": "a", "operation": "cover", "request": {}}]
-            )
-        )
-    assert (told.value.answered, told.value.reason) == (0, "stopping")
+        assert told.value.content_type == media_type.partition(";")[0]
+        assert told.value.headers.get("Content-Type", "") == media_type
 
 
 def failing(*outcomes: Any) -> tuple[Callable[[httpx.Request], httpx.Response], list[int]]:
@@ -320,21 +284,16 @@ def test_another_form_of_an_answer_is_given_as_it_came() -> None:
         client_of(answer_with()).document("fill", "image/svg+xml", EXAMPLES["fill"])
 
 
-def test_a_window_stays_under_what_a_server_reads_ahead() -> None:
-    sizes = []
+def test_the_headers_of_a_problem_can_be_read() -> None:
+    with pytest.raises(ProblemError) as told:
+        client_of(lambda _: busy(503, **{"Retry-After": "7"})).check_ready()
+    assert told.value.headers["retry-after"] == "7"
 
-    def answer(request: httpx.Request) -> httpx.Response:
-        lines = request.content.count(b"\n")
-        sizes.append((lines, len(request.content)))
-        problem = {"type": "problem", "status": 422, "problem": REFUSED}
-        told = [problem | {"line": line} for line in range(1, lines + 1)]
-        return stream_of([*told, SUMMARY | {"item_count": lines}])(request)
 
-    items = [{"id": "a" * 1000, "operation": "cover", "request": {}}] * 100 + [{"id": "b" * 60_000}] * 2
-    lines = [one.line for one in client_of(answer).stream(items)]
-    assert lines == list(range(1, 103))
-    assert all(size < 49_152 or count == 1 for count, size in sizes)
-    assert sum(count for count, _ in sizes) == 102
+def test_a_model_is_shown_without_what_was_left_out() -> None:
+    assert repr(models.SpacersRequest(length=FEET, tiers=[3])) == (
+        "SpacersRequest(length=Length(value=300, unit='ft'), tiers=[3])"
+    )
 
 
 @dataclass

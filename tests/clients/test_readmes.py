@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 import pytest
+from tools.client_mobile import five_of_swift
 from tools.clients import CLIENT
 
 pytestmark = pytest.mark.live
@@ -32,7 +33,9 @@ def test_an_example_runs_as_it_stands(
 
 
 def test_the_five_lines_of_every_language_are_those_that_are_run() -> None:
-    """Python and TypeScript as their own pages have them, which are run; Kotlin as the program that is compiled."""
+    """Python and TypeScript as their own pages have them, which are run; Kotlin as the program that is compiled, Swift
+    as the one that is read.
+    """
     text = (CLIENT.parent / "README.md").read_text(encoding="utf-8")
     five = dict(re.findall(r"^```(\w+)\n(.*?)^```", text, re.MULTILINE | re.DOTALL))
     assert set(five) == {"python", "ts", "kotlin", "swift"}
@@ -44,3 +47,4 @@ def test_the_five_lines_of_every_language_are_those_that_are_run() -> None:
     assert set(five["ts"].splitlines()[:3]) <= set(typescript.splitlines())
     for line in five["kotlin"].splitlines()[1:3]:
         assert line in program
+    assert set(five["swift"].splitlines()) <= set(five_of_swift().splitlines())

@@ -189,7 +189,7 @@ def test_no_schema_is_there_for_nothing() -> None:
 
 def test_a_problem_is_typed_to_its_last_member() -> None:
     assert set(SCHEMAS["Problem"]["properties"]) == {"type", "title", "status", "detail", "request_id", "errors"}
-    members = SCHEMAS["ProblemError"]["properties"]
+    members = SCHEMAS["Fault"]["properties"]
     for bound in ("minimum", "maximum"):
         assert members[bound]["$ref"].endswith("/AnyQuantity")
     assert members["allowed_values"]["items"]["type"] == members["suggestion"]["type"] == "string"
@@ -197,13 +197,52 @@ def test_a_problem_is_typed_to_its_last_member() -> None:
     assert all(code in members["code"]["description"] for code in (*REQUEST_CODES, *QUERY_CODES, *ASSUMPTION_CODES))
 
 
-def test_every_field_of_a_request_says_what_it_is() -> None:
-    for operation in OPERATIONS:
-        for name, field in SCHEMAS[operation.request.__name__]["properties"].items():
-            assert field.get("description"), f"{operation.name} {name}"
+def test_every_schema_and_every_member_of_one_says_what_it_is() -> None:
+    without = [name for name, schema in SCHEMAS.items() if not schema.get("description")]
+    members = {
+        f"{name}.{member}": described.get("description", "")
+        for name, schema in SCHEMAS.items()
+        for member, described in schema.get("properties", {}).items()
+    }
+    assert len(members) > 1_900
+    assert without + [member for member, description in members.items() if not description.endswith((".", "?"))] == []
+
+
+def test_a_setting_is_told_by_one_of_the_kinds_that_are_asked_for() -> None:
+    kinds = set(SCHEMAS["Setting"]["discriminator"]["mapping"])
+    assert set(SCHEMAS["SettingKind"]["enum"]) == kinds
+    assert SCHEMAS["RunStretch"]["properties"]["setting"]["$ref"].endswith("/SettingKind")
+    assert SCHEMAS["RunStop"]["properties"]["kind"]["$ref"].endswith("/PlaceKind")
+
+
+def test_the_words_of_answers_may_grow_and_the_units_of_quantities_may_not() -> None:
+    assert SCHEMAS["TakeoffUnit"]["x-extensible-enum"] is True
+    assert SCHEMAS["TakeoffItem"]["x-extensible-enum"] is True
+    assert "x-extensible-enum" not in SCHEMAS["LengthUnit"]
 
 
 def test_a_quantity_is_the_same_in_request_and_answer() -> None:
     assert set(SCHEMAS["Length"]["properties"]) == {"value", "unit"}
     assert SCHEMAS["FillResult"]["properties"]["conduit_area"]["$ref"].endswith("/Area")
     assert SCHEMAS["Area"]["properties"]["unit"]["$ref"].endswith("/AreaUnit")
+
+
+def test_a_set_of_texts_says_in_words_whether_answers_may_bring_others() -> None:
+    texts = {name: schema for name, schema in SCHEMAS.items() if "enum" in schema}
+    told = {name for name, schema in texts.items() if "Answers may bring others." in schema["description"]}
+    assert told == {name for name, schema in texts.items() if schema.get("x-extensible-enum")}
+    assert "Severity" in told
+    assert "LengthUnit" not in told
+
+
+def test_a_query_parameter_says_with_which_forms_of_the_answer_it_is_taken() -> None:
+    run, cover = ({one["name"]: one for one in _asked(path)} for path in ("/v1/duct-run", "/v1/cover"))
+    assert run["page"]["x-media-types"] == ["text/html"]
+    assert run["request"]["x-media-types"] == run["suggestions"]["x-media-types"] == ["application/json"]
+    assert run["working"]["x-media-types"] == ["application/json", "text/html"]
+    assert "x-media-types" not in run["units"]
+    assert "x-media-types" not in cover["working"]
+
+
+def _asked(path: str) -> Any:
+    return DOCUMENT["paths"][path]["post"]["parameters"]

@@ -8,7 +8,7 @@ from typing import Any
 
 from ductrun.drawings.alignment import PullPoint, RouteSection, Turn
 from ductrun.drawings.conduit_section import Conductors, Figures
-from ductrun.drawings.trench_view import Ground
+from ductrun.drawings.trench_view import Ground, Surface
 from ductrun.drawings.wall import Run, Travel
 from ductrun.engineering.bank import Alignment, Bank, Concrete, Envelope, Tier, bare, encased, place, trench_formed
 from ductrun.engineering.pulling import HorizontalBend, Straight, VerticalBend
@@ -79,7 +79,12 @@ def trenches(draw: st.DrawFn, envelope: Envelope) -> Ground:
     width = envelope.width - 2 * slope * bedding if envelope.trench_formed else envelope.width + draw(inches(0, 60))
     cover = draw(inches(0.0, 400.0))
     tape = draw(st.sampled_from([None, 6 * INCH, 12 * INCH]))
-    return Ground(max(width, INCH), cover + envelope.height + bedding, slope, bedding, tape)
+    depth = cover + envelope.height + bedding
+    paved = None
+    if cover > INCH and draw(st.booleans()):
+        cut = max(width, INCH) + 2 * slope * depth + draw(inches(0.0, 36.0))
+        paved = Surface(draw(st.sampled_from(["asphalt", "concrete pavement"])), cover * draw(st.floats(0.1, 1.0)), cut)
+    return Ground(max(width, INCH), depth, slope, bedding, tape, paved)
 
 
 @st.composite

@@ -189,6 +189,15 @@ def test_a_route_lists_what_lies_along_it() -> None:
     assert "At pull points (squares) the heading may break;" in " ".join(words)
 
 
+def test_what_lies_along_a_route_is_written_out_on_as_many_lines_as_it_takes() -> None:
+    """The column leaves room for some 34 letters."""
+    name = "Section 4 of the long way across the playing field"
+    svg = route([RouteSection(Straight(90.0, 0.0)), RouteSection(HorizontalBend(3 * FOOT, QUARTER), "left", name)], US)
+    assert f"{name}: bend left 90\u00b0, radius 3 ft" in " ".join(words_of(svg))
+    assert not any("\u2026" in word for word in words_of(svg))
+    assert_readable(svg)
+
+
 def test_a_level_route_has_no_profile_and_a_slope_is_told_in_percent() -> None:
     assert "The route is level: it has no profile to draw." in words_of(route([RouteSection(Straight(9.0, 0.0))], US))
     words = words_of(route([RouteSection(Straight(90.0, math.atan(0.05)))], METRIC, ground=[(0.0, 1.0), (90.0, 6.0)]))

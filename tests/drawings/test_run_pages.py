@@ -18,8 +18,11 @@ from ductrun.kit.telling import METRIC
 from ductrun.subjects.duct_run.assessment import DuctRun
 from ductrun.subjects.duct_run.duct_run import OPERATION
 
+from tests.asking import quantity
 from tests.drawings.pages import Read, assert_harmless
 from tests.drawings.takeoffs import HOSTILE
+from tests.subjects.duct_run.runs import buried, level_bend, single, straight
+from tests.subjects.duct_run.test_runs_of_several_conduits import run
 
 TOLD = made_by(OPERATION, told_of(OPERATION))
 PAGES = pages_of(OPERATION)
@@ -171,6 +174,20 @@ def test_a_crew_reads_from_where_to_pull_and_when_to_stop_never_late() -> None:
     assert stop == math.floor(pull.stop_tension.value / 10) * 10
     brake = float(row[4].removesuffix(" lbf"))
     assert brake >= pull.pull.reversed.braking_case.brake_tension.value
+
+
+def test_a_crew_reads_from_where_on_its_stop_rests_on_the_friction_assumed() -> None:
+    # 600 lbf behind an elbow of 2 ft and 300 lbf/ft; 0.15 and 0.35 x 5 lb/ft x 1,000 ft beyond it
+    bent = {"setting": buried(), "sections": [level_bend(90, 2), straight(1000)]}
+    cables = single(1.5, 5, "750 kcmil", 1)
+    circuit = {"name": "F", "ducts": ["1-1"], "voltage": quantity(480, "V"), "cables": cables}
+    practice = {"friction_coefficient": 0.35, "incoming_tension": quantity(100, "lbf")}
+    request = run(bent, circuits=[circuit], pulling=practice)
+    [row] = [row for row in page_of("crew", request).rows() if row[0] == "F in 1-1"]
+    assert row[3].startswith("2,350 lbf; above 1,350 lbf go slowly, stop if it rises faster than expected")
+    assert float(row[2].removesuffix(" lbf").replace(",", "")) < 2_350
+    [told] = [row for row in page_of("sheet", request).rows() if row[0] == "Stop tension"]
+    assert told[1:] == ["2,350 lbf", "at the pulling end: at the friction assumed; safe at any friction to 1,350 lbf"]
 
 
 def test_a_crew_is_told_not_to_pull_what_breaks_a_limit() -> None:

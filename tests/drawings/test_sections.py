@@ -10,14 +10,14 @@ from ductrun.drawings.bank_view import names_of
 from ductrun.drawings.conduit_section import Conductors, Figures, conduit_section
 from ductrun.drawings.naming import cable_words, conduit_words
 from ductrun.drawings.registry import DRAWINGS
-from ductrun.drawings.trench_view import Ground
+from ductrun.drawings.trench_view import Ground, Surface
 from ductrun.engineering.bank import Concrete, bare, encased
 from ductrun.kit.telling import METRIC, US
 from ductrun.subjects.parts.cables import CableLine
 from ductrun.subjects.parts.conduit import MeasuredConduit
 
 from tests.drawings.made import INCH, assessed, bank
-from tests.drawings.seen import SPACE, read, told, words_of
+from tests.drawings.seen import SPACE, assert_readable, read, told, words_of
 
 COVER = Concrete(3 * INCH, 4 * INCH, 5 * INCH)
 
@@ -91,6 +91,22 @@ def test_a_trench_shows_cover_tape_bedding_and_sides() -> None:
     assert "at grade 7 ft 6 in" in words
     assert "Sides 0.5 to 1, level to upright." in words
     assert "A warning tape lies 1 ft below grade." in told(svg)[1]
+
+
+def test_pavement_over_a_trench_is_shown_and_told() -> None:
+    envelope = encased(bank(3, 2), COVER, stepped=False)
+    paved = Ground(36 * INCH, 54 * INCH, 0.0, 6 * INCH, 12 * INCH, Surface("asphalt", 4 * INCH, 60 * INCH))
+    svg = bank_section(envelope, US, paved)
+    assert "asphalt 4 in" in words_of(svg)
+    assert "4 in of asphalt lie over it, cut 5 ft wide." in told(svg)[1]
+    assert_readable(svg)
+    bare_svg = bank_section(envelope, US, paved._replace(pavement=None))
+    assert len(read(svg).findall(f".//{SPACE}rect")) == len(read(bare_svg).findall(f".//{SPACE}rect")) + 1
+
+
+def test_the_pavement_of_a_trench_is_in_its_drawing() -> None:
+    paved = {"kind": "concrete", "thickness": {"value": 6, "unit": "in"}}
+    assert "concrete pavement 6 in" in words_of(DRAWINGS["trench"](assessed("trench", pavement=paved), US))
 
 
 def test_a_stepped_pour_is_told() -> None:

@@ -8,7 +8,7 @@ from itertools import product
 import pytest
 from ductrun.engineering import box_size
 from ductrun.engineering.box_size import Vector
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 PLACES = st.floats(min_value=3.0, max_value=60.0)
@@ -36,6 +36,50 @@ def test_a_gap_is_never_more_than_a_tape_shows(
         told = box_size.gap_between(first, second, faces, (one, other))
         shown = min(math.dist(p, q) for p, q in product(rim(first, faces[0], one), rim(second, faces[1], other)))
         assert told <= shown + 1e-9
+
+
+def taped(away: tuple[float, float], along: float, radii: tuple[float, float]) -> float:
+    """Move both ends of a tape along the edges around a corner, in ever smaller steps, while it gets shorter."""
+
+    def length(ends: tuple[float, float]) -> float:
+        off = [
+            place - math.sqrt(max(0.0, radius * radius - end * end))
+            for place, radius, end in zip(away, radii, ends, strict=True)
+        ]
+        return math.hypot(*off, along - sum(ends))
+
+    ends, step = (0.0, 0.0), max(radii)
+    while step > 1e-9:
+        near = [(ends[0] + i * step, ends[1] + j * step) for i, j in product((-1, 0, 1), repeat=2)]
+        within = [(max(-radii[0], min(radii[0], a)), max(-radii[1], min(radii[1], b))) for a, b in near]
+        best = min(within, key=length)
+        if length(best) < length(ends):
+            ends = best
+        else:
+            step /= 2
+    return length(ends)
+
+
+@settings(max_examples=50)
+@given(y=PLACES, x=PLACES, along=st.floats(min_value=0.0, max_value=12.0), one=RADII, other=RADII)
+def test_a_gap_around_a_corner_is_the_shortest_tape(y: float, x: float, along: float, one: float, other: float) -> None:
+    told = box_size.gap_between(Vector(0.0, y, 20.0), Vector(x, 0.0, 20.0 + along), (0, 1), (one, other))
+    assert told == pytest.approx(taped((y, x), along, (one, other)), rel=1e-7)
+
+
+def test_a_gap_between_facing_walls_is_exact() -> None:
+    """Openings of 4 and 3 in in walls 24 in apart, their centers 13.5 in aside: 10 in and 24 in make 26: derived."""
+    centers = Vector(0.0, 5.0, 3.0), Vector(24.0, 18.5, 3.0)
+    assert box_size.gap_between(*centers, (0, 0), (2.0, 1.5)) == pytest.approx(26)
+    assert box_size.gap_between(*centers, (0, 0), (8.0, 6.0)) == 24, "straight across, where one lies before the other"
+
+
+def test_openings_that_touch_in_one_wall_are_no_way_apart() -> None:
+    """Also where their diameters in metres leave a rest: 3.5 and 1.66 in."""
+    for diameter in (3.5, 1.66, 4.5, 1.315):
+        radius = diameter * 0.0254 / 2
+        centers = Vector(0.0, radius, 3.0), Vector(0.0, diameter * 0.0254 + radius, 3.0)
+        assert box_size.gap_between(*centers, (0, 0), (radius, radius)) == 0.0
 
 
 @given(a=PLACES, b=PLACES, one=RADII, other=RADII)

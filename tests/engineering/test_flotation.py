@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 import pytest
 from ductrun.engineering import flotation
 
@@ -15,6 +17,13 @@ def test_one_foot_of_trade_4_duct_displaces_16_57_pounds_of_concrete() -> None:
 
 def test_a_duct_heavier_than_what_it_displaces_sinks() -> None:
     assert flotation.uplift(0.1, 1000, 10) < 0 < flotation.uplift(0.1, 1000, 5)
+
+
+def test_what_lies_above_the_water_and_below_it_make_a_whole_duct() -> None:
+    for tenths in range(-3, 14):
+        below, above = (flotation.submerged_area(1.0, part) for part in (tenths / 10, 1.0 - tenths / 10))
+        assert below + above == pytest.approx(math.pi / 4)
+    assert flotation.submerged_area(1.0, 0.25) == pytest.approx(0.153546, abs=1e-6), "pi/12 - sqrt(3)/16: derived"
 
 
 def test_the_wall_weighs_what_is_left_of_the_full_circle() -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from typing import Any
 
 import pytest
@@ -10,6 +11,7 @@ from ductrun.subjects import OPERATIONS
 from ductrun.subjects.reference_tables import REFERENCE_TABLES
 from ductrun.tables import TABLES as LOADED
 from ductrun.units import UNIT_CODES
+from tools.contract import CONTRACT
 
 from tests.http.wire import reply
 
@@ -177,7 +179,11 @@ def test_the_docs_page_needs_nothing_from_elsewhere() -> None:
 
 def test_the_contract_is_served_as_it_is_written() -> None:
     first = reply("GET", "/openapi.json")
+    kept = CONTRACT.read_bytes()
     assert first.json["info"]["version"] == __version__
+    assert first.json == json.loads(kept)
+    assert b"\n" not in first.body
+    assert len(first.body) < 0.6 * len(kept)  # a blank costs as much as a letter on the way
     again = reply("GET", "/openapi.json", headers=[("if-none-match", first.headers["etag"])])
     assert (again.status, again.body) == (304, b"")
     assert reply("HEAD", "/openapi.json").headers["etag"] == first.headers["etag"]

@@ -239,6 +239,30 @@ def test_a_page_that_takes_no_query_says_so(path: str) -> None:
     assert error["message"] == "There is no such query parameter. None is taken here."
 
 
+@pytest.mark.parametrize(
+    ("operation", "query", "accept", "sentence"),
+    [
+        ("duct-run", "page=crew", "application/json", "It is taken only with Accept: text/html. There are: units, "),
+        ("fill", "working=true", "image/svg+xml", "It is taken only with Accept: application/json or text/html. "),
+        (
+            "fill",
+            "request=completed",
+            "text/html",
+            "It is taken only with Accept: application/json. There are: units, ",
+        ),
+        ("fill", "page=crew", "text/html", "There is no such query parameter. There are: units, "),
+    ],
+)
+def test_a_parameter_of_another_form_of_the_answer_says_which(
+    operation: str, query: str, accept: str, sentence: str
+) -> None:
+    asked = post(operation, EXAMPLES[operation], f"?{query}", [*JSON_TYPE, ("accept", accept)])
+    [error] = assert_problem(asked, "invalid_query")["errors"]
+    assert (error["parameter"], error["code"]) == (query.partition("=")[0], "unknown_parameter")
+    assert error["message"].startswith(sentence)
+    assert "suggestion" not in error
+
+
 def with_change(operation: str, path: list[Any], value: Any) -> dict[str, Any]:
     request = copy.deepcopy(EXAMPLES[operation])
     node = request
@@ -310,10 +334,18 @@ def test_a_sentence_says_what_to_do_next() -> None:
         "fill": ({"nipple_length": 18}, "Give an object of value and unit, from 0 ft to 1,000 ft."),
         "spacers": ({"tiers": []}, "Give an array from 1 to 30 items long."),
         "permitted-use": ({"uses": 1}, "Give an array from 1 to 20 items long."),
+        "trench": ({"pavement": 1}, "Give an object of: kind, thickness; it may have: cut_back."),
     }
     for operation, (change, sentence) in changes.items():
         [error] = post(operation, EXAMPLES[operation] | change).json["errors"]
         assert error["message"].endswith(sentence)
+
+
+def test_an_object_that_is_missing_is_described_by_what_it_must_have() -> None:
+    request = {name: value for name, value in EXAMPLES["duct-run"].items() if name != "end"}
+    [error] = post("duct-run", request).json["errors"]
+    assert (error["pointer"], error["code"]) == ("#/end", "missing")
+    assert error["message"].startswith("This member is required. Give an object of: kind; it may have: ")
 
 
 MEANT: list[tuple[str, list[Any], Any, str]] = [
@@ -413,5 +445,21 @@ def test_a_fault_of_our_own_is_an_internal_error_without_a_trace() -> None:
 
 
 def test_a_service_that_is_not_started_is_not_ready() -> None:
-    assert_problem(reply("GET", "/readyz"), "not_ready")
+    found = reply("GET", "/readyz")
+    assert_problem(found, "not_ready")
+    assert found.headers["retry-after"] == "1"
     assert reply("GET", "/livez").json == {"status": "alive"}
+
+
+def test_a_choice_of_objects_that_is_missing_says_what_each_must_have() -> None:
+    problem = post("expansion", {"material": "pvc", "length": {"value": 1, "unit": "ft"}}).json
+    [fault] = problem["errors"]
+    assert fault["message"] == (
+        "This member is required. Give an object whose kind is one of: difference (with difference), "
+        "range (with lowest and highest)."
+    )
+
+
+def test_an_object_of_an_unknown_kind_is_told_the_same() -> None:
+    problem = post("fill", {"conduit": {"kind": "round"}, "cables": []}).json
+    assert "listed (with type and trade_size), measured (with inside_diameter)" in problem["errors"][0]["message"]

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import Any, overload
+from typing import Any, Literal, overload
 
 from . import models
 from .giving import Given, Measured
@@ -17,6 +17,9 @@ class AsyncCalls:
     async def _ask(self, call: Call, body: tuple[Any, ...], given: dict[str, Any]) -> Any:
         raise NotImplementedError
 
+    async def _write(self, call: Call, media_type: str, body: object, given: dict[str, Any]) -> bytes:
+        raise NotImplementedError
+
     @overload
     async def duct_run(
         self,
@@ -28,7 +31,6 @@ class AsyncCalls:
         assumptions: models.AssumptionPolicy | None = None,
         request: models.RequestBack | None = None,
         suggestions: bool | None = None,
-        page: models.Page | None = None,
     ) -> models.DuctRunAnswer: ...
 
     @overload
@@ -62,7 +64,6 @@ class AsyncCalls:
         assumptions: models.AssumptionPolicy | None = None,
         request: models.RequestBack | None = None,
         suggestions: bool | None = None,
-        page: models.Page | None = None,
     ) -> models.DuctRunAnswer: ...
 
     async def duct_run(self, *body: Any, **given: Any) -> Any:
@@ -912,3 +913,274 @@ class AsyncCalls:
         """The tables are loaded and requests are welcome."""
         found: models.Ready = await self._ask(CALLS["check_ready"], (), {})
         return found
+
+    @overload
+    async def document(
+        self,
+        operation: Literal["duct_run"],
+        media_type: Literal[
+            "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
+            "image/svg+xml",
+            "text/csv",
+            "text/html",
+        ],
+        request: Given[models.DuctRunRequest],
+        /,
+        *,
+        units: models.UnitSystem | None = None,
+        working: bool | None = None,
+        assumptions: models.AssumptionPolicy | None = None,
+        page: models.Page | None = None,
+    ) -> bytes: ...
+
+    @overload
+    async def document(
+        self,
+        operation: Literal["duct_run_compare"],
+        media_type: Literal["text/html"],
+        request: Given[models.DuctRunComparisonRequest],
+        /,
+        *,
+        units: models.UnitSystem | None = None,
+        working: bool | None = None,
+        assumptions: models.AssumptionPolicy | None = None,
+    ) -> bytes: ...
+
+    @overload
+    async def document(
+        self,
+        operation: Literal["permitted_use"],
+        media_type: Literal["text/html"],
+        request: Given[models.PermittedUseRequest],
+        /,
+        *,
+        units: models.UnitSystem | None = None,
+        working: bool | None = None,
+        assumptions: models.AssumptionPolicy | None = None,
+    ) -> bytes: ...
+
+    @overload
+    async def document(
+        self,
+        operation: Literal["conduit_size"],
+        media_type: Literal["image/svg+xml", "text/html"],
+        request: Given[models.ConduitSizeRequest],
+        /,
+        *,
+        units: models.UnitSystem | None = None,
+        working: bool | None = None,
+        assumptions: models.AssumptionPolicy | None = None,
+    ) -> bytes: ...
+
+    @overload
+    async def document(
+        self,
+        operation: Literal["fill"],
+        media_type: Literal["image/svg+xml", "text/html"],
+        request: Given[models.FillRequest],
+        /,
+        *,
+        units: models.UnitSystem | None = None,
+        working: bool | None = None,
+        assumptions: models.AssumptionPolicy | None = None,
+    ) -> bytes: ...
+
+    @overload
+    async def document(
+        self,
+        operation: Literal["conductor_count"],
+        media_type: Literal["text/html"],
+        request: Given[models.ConductorCountRequest],
+        /,
+        *,
+        units: models.UnitSystem | None = None,
+        working: bool | None = None,
+        assumptions: models.AssumptionPolicy | None = None,
+    ) -> bytes: ...
+
+    @overload
+    async def document(
+        self,
+        operation: Literal["cover"],
+        media_type: Literal["text/html"],
+        request: Given[models.CoverRequest],
+        /,
+        *,
+        units: models.UnitSystem | None = None,
+        working: bool | None = None,
+        assumptions: models.AssumptionPolicy | None = None,
+    ) -> bytes: ...
+
+    @overload
+    async def document(
+        self,
+        operation: Literal["trench"],
+        media_type: Literal["image/svg+xml", "text/html"],
+        request: Given[models.TrenchRequest],
+        /,
+        *,
+        units: models.UnitSystem | None = None,
+        working: bool | None = None,
+        assumptions: models.AssumptionPolicy | None = None,
+    ) -> bytes: ...
+
+    @overload
+    async def document(
+        self,
+        operation: Literal["spacers"],
+        media_type: Literal["image/svg+xml", "text/html"],
+        request: Given[models.SpacersRequest],
+        /,
+        *,
+        units: models.UnitSystem | None = None,
+        working: bool | None = None,
+        assumptions: models.AssumptionPolicy | None = None,
+    ) -> bytes: ...
+
+    @overload
+    async def document(
+        self,
+        operation: Literal["encasement"],
+        media_type: Literal["image/svg+xml", "text/html"],
+        request: Given[models.EncasementRequest],
+        /,
+        *,
+        units: models.UnitSystem | None = None,
+        working: bool | None = None,
+        assumptions: models.AssumptionPolicy | None = None,
+    ) -> bytes: ...
+
+    @overload
+    async def document(
+        self,
+        operation: Literal["flotation"],
+        media_type: Literal["image/svg+xml", "text/html"],
+        request: Given[models.FlotationRequest],
+        /,
+        *,
+        units: models.UnitSystem | None = None,
+        working: bool | None = None,
+        assumptions: models.AssumptionPolicy | None = None,
+    ) -> bytes: ...
+
+    @overload
+    async def document(
+        self,
+        operation: Literal["earth_load"],
+        media_type: Literal["text/html"],
+        request: Given[models.EarthLoadRequest],
+        /,
+        *,
+        units: models.UnitSystem | None = None,
+        working: bool | None = None,
+        assumptions: models.AssumptionPolicy | None = None,
+    ) -> bytes: ...
+
+    @overload
+    async def document(
+        self,
+        operation: Literal["joints"],
+        media_type: Literal["text/html"],
+        request: Given[models.JointsRequest],
+        /,
+        *,
+        units: models.UnitSystem | None = None,
+        working: bool | None = None,
+        assumptions: models.AssumptionPolicy | None = None,
+    ) -> bytes: ...
+
+    @overload
+    async def document(
+        self,
+        operation: Literal["expansion"],
+        media_type: Literal["image/svg+xml", "text/html"],
+        request: Given[models.ExpansionRequest],
+        /,
+        *,
+        units: models.UnitSystem | None = None,
+        working: bool | None = None,
+        assumptions: models.AssumptionPolicy | None = None,
+    ) -> bytes: ...
+
+    @overload
+    async def document(
+        self,
+        operation: Literal["supports"],
+        media_type: Literal["image/svg+xml", "text/html"],
+        request: Given[models.SupportsRequest],
+        /,
+        *,
+        units: models.UnitSystem | None = None,
+        working: bool | None = None,
+        assumptions: models.AssumptionPolicy | None = None,
+    ) -> bytes: ...
+
+    @overload
+    async def document(
+        self,
+        operation: Literal["pull_box"],
+        media_type: Literal["image/svg+xml", "text/html"],
+        request: Given[models.PullBoxRequest],
+        /,
+        *,
+        units: models.UnitSystem | None = None,
+        working: bool | None = None,
+        assumptions: models.AssumptionPolicy | None = None,
+    ) -> bytes: ...
+
+    @overload
+    async def document(
+        self,
+        operation: Literal["pull_plan"],
+        media_type: Literal["image/svg+xml", "text/html"],
+        request: Given[models.PullPlanRequest],
+        /,
+        *,
+        units: models.UnitSystem | None = None,
+        working: bool | None = None,
+        assumptions: models.AssumptionPolicy | None = None,
+    ) -> bytes: ...
+
+    @overload
+    async def document(
+        self,
+        operation: Literal["pull_tension"],
+        media_type: Literal["image/svg+xml", "text/html"],
+        request: Given[models.PullTensionRequest],
+        /,
+        *,
+        units: models.UnitSystem | None = None,
+        working: bool | None = None,
+        assumptions: models.AssumptionPolicy | None = None,
+    ) -> bytes: ...
+
+    @overload
+    async def document(
+        self,
+        operation: Literal["ampacity"],
+        media_type: Literal["image/svg+xml", "text/html"],
+        request: Given[models.AmpacityRequest],
+        /,
+        *,
+        units: models.UnitSystem | None = None,
+        working: bool | None = None,
+        assumptions: models.AssumptionPolicy | None = None,
+    ) -> bytes: ...
+
+    @overload
+    async def document(
+        self,
+        operation: Literal["voltage_drop"],
+        media_type: Literal["text/html"],
+        request: Given[models.VoltageDropRequest],
+        /,
+        *,
+        units: models.UnitSystem | None = None,
+        working: bool | None = None,
+        assumptions: models.AssumptionPolicy | None = None,
+    ) -> bytes: ...
+
+    async def document(self, operation: str, media_type: str, request: object, /, **asked: Any) -> bytes:
+        """Give an answer in another form that the contract has for it: a drawing, a sheet, a
+        takeoff."""
+        return await self._write(CALLS[operation], media_type, request, asked)

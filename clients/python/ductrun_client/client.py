@@ -11,7 +11,7 @@ from __future__ import annotations
 
 import asyncio
 import time
-from collections.abc import AsyncIterator, Iterable, Iterator
+from collections.abc import AsyncIterable, AsyncIterator, Iterable, Iterator
 from typing import Any, Self
 
 import httpx
@@ -19,11 +19,9 @@ import httpx
 from . import models
 from .async_calls import AsyncCalls
 from .calls import Calls
-from .errors import UnexpectedAnswerError
 from .items import StreamItem, item_of
-from .operations import CALLS
-from .requesting import Call, Retries, Wire, answer_of, expected, wire_of
-from .streaming import Question, answers_of, windows
+from .requesting import Call, Retries, Wire, answer_of, document_of, wire_of, wire_of_document
+from .streaming import Filling, Question, Window, answers_of
 
 _TIMEOUT = 30.0
 
@@ -68,6 +66,9 @@ class Client(Calls):
     def _ask(self, call: Call, body: tuple[Any, ...], given: dict[str, Any]) -> Any:
         return _read(call, self._send(wire_of(call, body, given)))
 
+    def _write(self, call: Call, media_type: str, body: object, given: dict[str, Any]) -> bytes:
+        return document_of(self._send(wire_of_document(call, media_type, body, given)), media_type)
+
     def stream(
         self,
         items: Iterable[Question],
@@ -75,14 +76,30 @@ class Client(Calls):
         units: models.UnitSystem | None = None,
         working: bool | None = None,
         assumptions: models.AssumptionPolicy | None = None,
+        request: models.RequestBack | None = None,
+        suggestions: bool | None = None,
     ) -> Iterator[StreamItem]:
-        """Ask any number of questions and give each answer in order, taking no more `items` than are being asked."""
-        for window in windows(items, {"units": units, "working": working, "assumptions": assumptions}):
-            yield from answers_of(self._send(window.wire), window)
+        """Ask any number of questions and give each answer in order, taking no more `items` than are being asked.
 
-    def document(self, operation: models.OperationName, media_type: str, *body: Any, **given: Any) -> bytes:
-        """Give an answer in another form that the contract has for it: a drawing, a sheet, a takeoff."""
-        return _document(self._send(_wire_of_document(operation, media_type, body, given)), media_type)
+        A question that has no answer is a `StreamProblem` in its place, and ends nothing.
+        """
+        filling = Filling(
+            {
+                "units": units,
+                "working": working,
+                "assumptions": assumptions,
+                "request": request,
+                "suggestions": suggestions,
+            }
+        )
+        for item in items:
+            yield from self._answered(filling.add(item))
+        yield from self._answered(filling.rest())
+
+    def _answered(self, window: Window | None) -> list[StreamItem]:
+        if window is None or not window.numbers:
+            return list(window.refused) if window else []
+        return answers_of(self._send(window.wire), window)
 
     def close(self) -> None:
         """Close the connections, unless they are those of a client that was given."""
@@ -134,22 +151,42 @@ class AsyncClient(AsyncCalls):
     async def _ask(self, call: Call, body: tuple[Any, ...], given: dict[str, Any]) -> Any:
         return _read(call, await self._send(wire_of(call, body, given)))
 
+    async def _write(self, call: Call, media_type: str, body: object, given: dict[str, Any]) -> bytes:
+        return document_of(await self._send(wire_of_document(call, media_type, body, given)), media_type)
+
     async def stream(
         self,
-        items: Iterable[Question],
+        items: Iterable[Question] | AsyncIterable[Question],
         *,
         units: models.UnitSystem | None = None,
         working: bool | None = None,
         assumptions: models.AssumptionPolicy | None = None,
+        request: models.RequestBack | None = None,
+        suggestions: bool | None = None,
     ) -> AsyncIterator[StreamItem]:
-        """Ask any number of questions and give each answer in order, taking no more `items` than are being asked."""
-        for window in windows(items, {"units": units, "working": working, "assumptions": assumptions}):
-            for answer in answers_of(await self._send(window.wire), window):
-                yield answer
+        """Ask any number of questions and give each answer in order, taking no more `items` than are being asked.
 
-    async def document(self, operation: models.OperationName, media_type: str, *body: Any, **given: Any) -> bytes:
-        """Give an answer in another form that the contract has for it: a drawing, a sheet, a takeoff."""
-        return _document(await self._send(_wire_of_document(operation, media_type, body, given)), media_type)
+        A question that has no answer is a `StreamProblem` in its place, and ends nothing.
+        """
+        filling = Filling(
+            {
+                "units": units,
+                "working": working,
+                "assumptions": assumptions,
+                "request": request,
+                "suggestions": suggestions,
+            }
+        )
+        async for item in _each(items):
+            for answer in await self._answered(filling.add(item)):
+                yield answer
+        for answer in await self._answered(filling.rest()):
+            yield answer
+
+    async def _answered(self, window: Window | None) -> list[StreamItem]:
+        if window is None or not window.numbers:
+            return list(window.refused) if window else []
+        return answers_of(await self._send(window.wire), window)
 
     async def close(self) -> None:
         """Close the connections, unless they are those of a client that was given."""
@@ -177,15 +214,10 @@ def _read(call: Call, response: httpx.Response) -> Any:
     return answer
 
 
-def _wire_of_document(operation: str, media_type: str, body: tuple[Any, ...], given: dict[str, Any]) -> Wire:
-    wire = wire_of(CALLS[operation], body, given)
-    wire.headers["Accept"] = media_type
-    return wire
-
-
-def _document(response: httpx.Response, media_type: str) -> bytes:
-    if expected(response) != media_type or not response.is_success:
-        raise UnexpectedAnswerError(
-            response.status_code, response.headers.get("Content-Type", ""), response.content, f"no {media_type} came"
-        )
-    return response.content
+async def _each(items: Iterable[Question] | AsyncIterable[Question]) -> AsyncIterator[Question]:
+    if isinstance(items, AsyncIterable):
+        async for item in items:
+            yield item
+    else:
+        for item in items:
+            yield item

@@ -38,7 +38,7 @@ def to_send(given: Any, kind: Any, at: str = "") -> Any:
         kinds = _kinds_of_members(_record_of(members, kind, given))
         return {name: to_send(value, kinds.get(name), f"{at}/{name}") for name, value in members.items()}
     if _is_of_pint(given):
-        raise QuantityError(f"{at or 'this'}: {given} is given where no quantity is asked for")
+        raise QuantityError(at, f"{given} is given where no quantity is asked for")
     if hasattr(given, "item"):  # a number of an array library
         return to_send(given.item(), kind, at)
     raise TypeError(f"{at or 'this'}: {type(given).__name__} cannot be sent; give a model, a mapping or a number")
@@ -91,7 +91,7 @@ def _kind_of_items(kind: Any) -> Any:
 
 def _finite(value: float, at: str) -> float:
     if not math.isfinite(value):
-        raise QuantityError(f"{at or 'this'}: {value} is no number that can be sent")
+        raise QuantityError(at, f"{value} is no number that can be sent")
     return value
 
 
@@ -99,11 +99,11 @@ def _quantity(given: Any, kind: type[Quantity], at: str) -> Any:
     if _is_of_pint(given):
         return _from_pint(given, kind, at)
     if not isinstance(given, (Quantity, Mapping)) and not dataclasses.is_dataclass(given):
-        raise QuantityError(f"{at}: {_asked(kind)}; {type(given).__name__} is none")
+        raise QuantityError(at, f"{_asked(kind)}; {type(given).__name__} is none")
     members = {name: to_send(value, None, f"{at}/{name}") for name, value in _members(given).items()}
     unit = members.get("unit")
     if isinstance(unit, str) and kind.CLOSED and unit not in kind.PINT:
-        raise QuantityError(f"{at}: {unit!r} is no unit of what is asked here; {_asked(kind)}")
+        raise QuantityError(at, f"{unit!r} is no unit of what is asked here; {_asked(kind)}")
     return members
 
 
@@ -130,10 +130,10 @@ def _from_pint(given: Any, kind: type[Quantity], at: str) -> dict[str, Any]:
         try:
             there = given.to(expression)
         except Exception as refused:  # pint has several, and need not be there to be imported
-            raise QuantityError(f"{at}: {given} is of another dimension; {_asked(kind)}") from refused
+            raise QuantityError(at, f"{given} is of another dimension; {_asked(kind)}") from refused
         if there.units == given.units:
             return {"value": _finite(float(given.magnitude), at), "unit": code}
         possible.append({"value": _finite(float(there.magnitude), at), "unit": code})
     if not given.dimensionality:
-        raise QuantityError(f"{at}: {given} could be an angle, a grade or a ratio; {_asked(kind)}")
+        raise QuantityError(at, f"{given} could be an angle, a grade or a ratio; {_asked(kind)}")
     return min(possible, key=lambda one: abs(math.log10(abs(one["value"]) or 1.0)))

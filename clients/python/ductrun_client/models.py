@@ -19,7 +19,7 @@ else:
     AmpacityMethod = str
 AMPACITY_METHOD_VALUES: Final[tuple[AmpacityMethod, ...]] = ("neher_mcgrath", "iec_60287", "both")
 """Methods of calculating ampacity; both asks for the one that allows less, with the other beside
-it."""
+it. Answers may bring others."""
 
 if TYPE_CHECKING:
     AmpacityStudy: TypeAlias = Literal[
@@ -142,7 +142,7 @@ BOX_RULE_VALUES: Final[tuple[BoxRule, ...]] = (
     "least_structure",
     "racking",
 )
-"""What sets the least of a dimension."""
+"""What sets the least of a dimension. Answers may bring others."""
 
 if TYPE_CHECKING:
     BoxWall: TypeAlias = Literal["left", "right", "top", "bottom", "back", "front"]
@@ -192,7 +192,8 @@ CABLE_ARRANGEMENT_VALUES: Final[tuple[CableArrangement, ...]] = (
     "worst_case",
 )
 """How cables lie in the conduit; three cables lie triangular or cradled, triplexed if twisted at
-the factory. In the worst case each check takes the arrangement that asks most."""
+the factory. In the worst case each check takes the arrangement that asks most. Answers may bring
+others."""
 
 if TYPE_CHECKING:
     CableJacket: TypeAlias = Literal["pe", "pvc", "neoprene"]
@@ -273,7 +274,7 @@ CHANGE_KIND_VALUES: Final[tuple[ChangeKind, ...]] = (
     "trade_size",
     "pull_point",
 )
-"""What a suggestion changes, the cheapest to build first."""
+"""What a suggestion changes, the cheapest to build first. Answers may bring others."""
 
 if TYPE_CHECKING:
     CircuitConduit: TypeAlias = Literal["pvc", "aluminum", "steel"]
@@ -302,7 +303,7 @@ else:
     Compaction = str
 COMPACTION_VALUES: Final[tuple[Compaction, ...]] = ("dumped", "slight", "moderate", "high")
 """How an embedment is compacted: under 85, 85 to 95, over 95 percent of the standard Proctor
-density."""
+density. Answers may bring others."""
 
 if TYPE_CHECKING:
     ConductorAreaUnit: TypeAlias = Literal["mm2", "kcmil"]
@@ -316,7 +317,7 @@ if TYPE_CHECKING:
 else:
     ConductorChange = str
 CONDUCTOR_CHANGE_VALUES: Final[tuple[ConductorChange, ...]] = ("one_more", "one_size_larger")
-"""A small change of one line of cables."""
+"""A small change of one line of cables. Answers may bring others."""
 
 if TYPE_CHECKING:
     ConductorCounting: TypeAlias = Literal["all_counted", "two_of_three"]
@@ -371,7 +372,8 @@ CONDUCTOR_MARKING_VALUES: Final[tuple[ConductorMarking, ...]] = (
     "USE-2",
     "bare",
 )
-"""What the rows of the conductor table go by: markings of insulation, and bare."""
+"""What the rows of the conductor table go by: markings of insulation, and bare. Answers may bring
+others."""
 
 if TYPE_CHECKING:
     ConductorMaterial: TypeAlias = Literal["copper", "aluminum"]
@@ -447,7 +449,7 @@ CONDUCTOR_SIZE_VALUES: Final[tuple[ConductorSize, ...]] = (
     "1750 kcmil",
     "2000 kcmil",
 )
-"""Sizes of conductors."""
+"""Sizes of conductors. Answers may bring others."""
 
 if TYPE_CHECKING:
     ConductorTemper: TypeAlias = Literal["soft", "half_hard", "three_quarter_hard", "hard", "aa_8000"]
@@ -467,7 +469,7 @@ if TYPE_CHECKING:
 else:
     ConduitMaterial = str
 CONDUIT_MATERIAL_VALUES: Final[tuple[ConduitMaterial, ...]] = ("pvc", "rtrc", "hdpe", "steel", "aluminum")
-"""Materials of conduit with a coefficient of expansion on file."""
+"""Materials of conduit with a coefficient of expansion on file. Answers may bring others."""
 
 if TYPE_CHECKING:
     ConduitType: TypeAlias = Literal[
@@ -514,7 +516,8 @@ CONDUIT_TYPE_VALUES: Final[tuple[ConduitType, ...]] = (
     "lfnc_a",
     "lfnc_b",
 )
-"""Kinds of conduit and duct with a sourced table row; RTRC has rules, but no dimensions on file."""
+"""Kinds of conduit and duct with a sourced table row; RTRC has rules, but no dimensions on file.
+Answers may bring others."""
 
 if TYPE_CHECKING:
     ConduitUse: TypeAlias = Literal[
@@ -553,7 +556,7 @@ CONDUIT_USE_VALUES: Final[tuple[ConduitUse, ...]] = (
     "plenum",
     "severe_physical_damage",
 )
-"""Places and ways conduit is used."""
+"""Places and ways conduit is used. Answers may bring others."""
 
 if TYPE_CHECKING:
     Coupling: TypeAlias = Literal["threaded", "threadless"]
@@ -623,7 +626,8 @@ if TYPE_CHECKING:
 else:
     EarthLoadMethod = str
 EARTH_LOAD_METHOD_VALUES: Final[tuple[EarthLoadMethod, ...]] = ("prism", "trench")
-"""How earth loads a duct: by the prism above it, or arching on the walls of its trench."""
+"""How earth loads a duct: by the prism above it, or arching on the walls of its trench. Answers may
+bring others."""
 
 if TYPE_CHECKING:
     Embedment: TypeAlias = Literal[
@@ -678,7 +682,7 @@ FILL_LIMIT_RULE_VALUES: Final[tuple[FillLimitRule, ...]] = (
     "nipple",
 )
 """Which line of Chapter 9, Table 1 sets the limit: one by the number in the conduit, or that of a
-nipple."""
+nipple. Answers may bring others."""
 
 if TYPE_CHECKING:
     FlotationMedium: TypeAlias = Literal["concrete", "slurry", "groundwater"]
@@ -766,8 +770,8 @@ if TYPE_CHECKING:
 else:
     JoiningMethod = str
 JOINING_METHOD_VALUES: Final[tuple[JoiningMethod, ...]] = ("cemented", "fused", "threaded", "coupled")
-"""How lengths of a conduit are joined: by solvent cement, fused, threaded, or by couplings set
-on."""
+"""How lengths of a conduit are joined: by solvent cement, fused, threaded, or by couplings set on.
+Answers may bring others."""
 
 if TYPE_CHECKING:
     LengthUnit: TypeAlias = Literal["mm", "cm", "m", "in", "ft", "yd"]
@@ -787,7 +791,7 @@ LIVE_LOAD_METHOD_VALUES: Final[tuple[LiveLoadMethod, ...]] = (
     "boussinesq",
 )
 """How the load of a wheel is found at a depth; the governing one is the largest of those that go so
-shallow."""
+shallow. Answers may bring others."""
 
 if TYPE_CHECKING:
     MassPerLengthUnit: TypeAlias = Literal["kg/m", "kg/km", "lb/ft", "lb/1000ft"]
@@ -850,7 +854,7 @@ OPERATION_NAME_VALUES: Final[tuple[OperationName, ...]] = (
     "ampacity",
     "voltage_drop",
 )
-"""The calculations an item may ask for."""
+"""The calculations an item may ask for. Answers may bring others."""
 
 if TYPE_CHECKING:
     Page: TypeAlias = Literal["sheet", "takeoff", "crew"]
@@ -865,14 +869,14 @@ if TYPE_CHECKING:
 else:
     PatchOp = str
 PATCH_OP_VALUES: Final[tuple[PatchOp, ...]] = ("add", "replace")
-"""Operations of JSON Patch that suggestions use."""
+"""Operations of JSON Patch that suggestions use. Answers may bring others."""
 
 if TYPE_CHECKING:
     PavementKind: TypeAlias = Literal["asphalt", "concrete", "pavers"]
 else:
     PavementKind = str
 PAVEMENT_KIND_VALUES: Final[tuple[PavementKind, ...]] = ("asphalt", "concrete", "pavers")
-"""What a pavement is made of."""
+"""What a pavement is made of. Answers may bring others."""
 
 if TYPE_CHECKING:
     PieceSystem: TypeAlias = Literal["pieces", "whole_tier", "whole_bank"]
@@ -918,7 +922,7 @@ PLACE_KIND_VALUES: Final[tuple[PlaceKind, ...]] = (
     "capped",
     "existing_duct",
 )
-"""What stands at an end of a run or at a pull point."""
+"""What stands at an end of a run or at a pull point. Answers may bring others."""
 
 if TYPE_CHECKING:
     PlasticMaterial: TypeAlias = Literal["pvc", "hdpe"]
@@ -974,7 +978,7 @@ if TYPE_CHECKING:
 else:
     PullDirection = str
 PULL_DIRECTION_VALUES: Final[tuple[PullDirection, ...]] = ("forward", "reversed")
-"""From which end the cable is pulled."""
+"""From which end the cable is pulled. Answers may bring others."""
 
 if TYPE_CHECKING:
     PullKind: TypeAlias = Literal["straight", "angle", "u_pull"]
@@ -982,7 +986,7 @@ else:
     PullKind = str
 PULL_KIND_VALUES: Final[tuple[PullKind, ...]] = ("straight", "angle", "u_pull")
 """How conductors go through a box: to the wall opposite, to a wall beside it, or back out of the
-same wall."""
+same wall. Answers may bring others."""
 
 if TYPE_CHECKING:
     RankMeasure: TypeAlias = Literal[
@@ -1091,7 +1095,8 @@ RANK_MEASURE_VALUES: Final[tuple[RankMeasure, ...]] = (
     "cable_reel",
     "pulling_eye",
 )
-"""What runs are ranked by, least first: a figure of the whole run, or an item of its takeoff."""
+"""What runs are ranked by, least first: a figure of the whole run, or an item of its takeoff.
+Answers may bring others."""
 
 if TYPE_CHECKING:
     RequestBack: TypeAlias = Literal["completed"]
@@ -1133,14 +1138,22 @@ if TYPE_CHECKING:
 else:
     Service = str
 SERVICE_VALUES: Final[tuple[Service, ...]] = ("power", "signal")
-"""What a circuit carries."""
+"""What a circuit carries. Answers may bring others."""
+
+if TYPE_CHECKING:
+    SettingKind: TypeAlias = Literal["encased", "direct_buried", "above_ground", "bored", "existing"]
+else:
+    SettingKind = str
+SETTING_KIND_VALUES: Final[tuple[SettingKind, ...]] = ("encased", "direct_buried", "above_ground", "bored", "existing")
+"""How a stretch is laid. Answers may bring others."""
 
 if TYPE_CHECKING:
     Severity: TypeAlias = Literal["violation", "caution", "note"]
 else:
     Severity = str
 SEVERITY_VALUES: Final[tuple[Severity, ...]] = ("violation", "caution", "note")
-"""Weight of a finding: a broken rule or limit, something unwise or near a limit, or a note."""
+"""Weight of a finding: a broken rule or limit, something unwise or near a limit, or a note. Answers
+may bring others."""
 
 if TYPE_CHECKING:
     ShieldGrounding: TypeAlias = Literal["both_ends", "single_point"]
@@ -1204,7 +1217,7 @@ STANDARD_BOX_KIND_VALUES: Final[tuple[StandardBoxKind, ...]] = (
     "fs_multiple",
     "fd_multiple",
 )
-"""Kinds of standard metal boxes; the volume of some is per gang."""
+"""Kinds of standard metal boxes; the volume of some is per gang. Answers may bring others."""
 
 if TYPE_CHECKING:
     Standing: TypeAlias = Literal["published", "practice", "memory", "derived", "caller"]
@@ -1212,7 +1225,15 @@ else:
     Standing = str
 STANDING_VALUES: Final[tuple[Standing, ...]] = ("published", "practice", "memory", "derived", "caller")
 """What backs a figure: a published source, practice, memory of a source, a derivation, or the
-caller."""
+caller. Answers may bring others."""
+
+if TYPE_CHECKING:
+    StopBasis: TypeAlias = Literal["any_friction", "friction_assumed"]
+else:
+    StopBasis = str
+STOP_BASIS_VALUES: Final[tuple[StopBasis, ...]] = ("any_friction", "friction_assumed")
+"""What a stop tension rests on: that no friction loads a bend unseen, or the friction assumed.
+Answers may bring others."""
 
 if TYPE_CHECKING:
     StraightLengths: TypeAlias = Literal["tangent", "to_intersections"]
@@ -1226,7 +1247,7 @@ if TYPE_CHECKING:
 else:
     Structure = str
 STRUCTURE_VALUES: Final[tuple[Structure, ...]] = ("pull_box", "handhole", "manhole")
-"""What conductors are pulled through."""
+"""What conductors are pulled through. Answers may bring others."""
 
 if TYPE_CHECKING:
     SupportKind: TypeAlias = Literal["strap", "hanger"]
@@ -1261,7 +1282,7 @@ if TYPE_CHECKING:
 else:
     TakeoffGroup = str
 TAKEOFF_GROUP_VALUES: Final[tuple[TakeoffGroup, ...]] = ("site_work", "duct", "bank", "backfill", "supports", "cable")
-"""Groups of a takeoff, in the order of building."""
+"""Groups of a takeoff, in the order of building. Answers may bring others."""
 
 if TYPE_CHECKING:
     TakeoffItem: TypeAlias = Literal[
@@ -1362,7 +1383,7 @@ TAKEOFF_ITEM_VALUES: Final[tuple[TakeoffItem, ...]] = (
     "cable_reel",
     "pulling_eye",
 )
-"""What a line of a takeoff is of, in the order of its group."""
+"""What a line of a takeoff is of, in the order of its group. Answers may bring others."""
 
 if TYPE_CHECKING:
     TakeoffUnit: TypeAlias = Literal["each", "ft", "m", "ft2", "m2", "yd3", "m3", "gal_us", "qt_us", "L", "lb", "kg"]
@@ -1382,7 +1403,8 @@ TAKEOFF_UNIT_VALUES: Final[tuple[TakeoffUnit, ...]] = (
     "lb",
     "kg",
 )
-"""Units of a takeoff: of counts each, of all else as they are sold or paid."""
+"""Units of a takeoff: of counts each, of all else as they are sold or paid. Answers may bring
+others."""
 
 if TYPE_CHECKING:
     TemperatureDifferenceUnit: TypeAlias = Literal["delta_degC", "delta_degF"]
@@ -1403,8 +1425,9 @@ if TYPE_CHECKING:
 else:
     TerminalRating = str
 TERMINAL_RATING_VALUES: Final[tuple[TerminalRating, ...]] = ("unmarked", "60_degc", "75_degc", "90_degc")
-"""Temperatures that terminals are marked for; unmarked ones are taken by the size of the
-conductor."""
+"""Temperatures that terminals are marked for. Unmarked ones are taken for 60 degC to 100 A of the
+overcurrent device or, without one, of the current, and for 75 degC above; where neither is given,
+for 60 degC to 1 AWG."""
 
 if TYPE_CHECKING:
     ThermalResistanceUnit: TypeAlias = Literal["K.m/W", "degC.ft/W"]
@@ -1448,7 +1471,7 @@ TRADE_SIZE_VALUES: Final[tuple[TradeSize, ...]] = (
     "5",
     "6",
 )
-"""Trade sizes of conduit; a name, not a dimension."""
+"""Trade sizes of conduit; a name, not a dimension. Answers may bring others."""
 
 if TYPE_CHECKING:
     Traffic: TypeAlias = Literal["none", "h_20"]
@@ -1484,7 +1507,7 @@ else:
     Verdict = str
 VERDICT_VALUES: Final[tuple[Verdict, ...]] = ("complies", "violates", "not_judged")
 """What an answer, or a part of it, says of the limits: kept, broken, or not judged for want of
-something."""
+something. Answers may bring others."""
 
 if TYPE_CHECKING:
     VoltageClass: TypeAlias = Literal["up_to_1000_v", "over_1_kv_to_22_kv", "over_22_kv_to_40_kv", "over_40_kv"]
@@ -1510,7 +1533,8 @@ if TYPE_CHECKING:
 else:
     VolumeMeasure = str
 VOLUME_MEASURE_VALUES: Final[tuple[VolumeMeasure, ...]] = ("bank", "loose", "compacted")
-"""How a volume of earth is measured: in the bank, loose, or compacted; never mixed in one line."""
+"""How a volume of earth is measured: in the bank, loose, or compacted; never mixed in one line.
+Answers may bring others."""
 
 if TYPE_CHECKING:
     VolumeUnit: TypeAlias = Literal["L", "m3", "in3", "ft3", "yd3", "qt_us", "gal_us"]
@@ -1560,7 +1584,9 @@ WIRING_METHOD_VALUES: Final[tuple[WiringMethod, ...]] = (
 """What is buried, for its cover."""
 
 
-class AboveGroundSetting(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="above_ground"):
+class AboveGroundSetting(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="above_ground"
+):
     """Above ground, on supports."""
 
     kind: ClassVar[Literal["above_ground"]] = "above_ground"
@@ -1586,36 +1612,47 @@ class AboveGroundSetting(Struct, kw_only=True, omit_defaults=True, tag_field="ki
     """What it meets there beside being above ground."""
 
 
-class Alive(Struct, kw_only=True, omit_defaults=True):
+class Alive(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The process answers."""
 
     status: str
+    """The word `alive`."""
 
 
-class AmpacityAnswer(Struct, kw_only=True, omit_defaults=True):
+class AmpacityAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of ampacity with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: AmpacityResult
+    """What was calculated."""
 
     request: AmpacityRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
-class AmpacityItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="ampacity"):
+class AmpacityItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="ampacity"
+):
     """A question of ampacity."""
 
     id: str
@@ -1627,7 +1664,9 @@ class AmpacityItem(Struct, kw_only=True, omit_defaults=True, tag_field="operatio
     """The body of `POST /v1/ampacity`."""
 
 
-class AmpacityItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="ampacity"):
+class AmpacityItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="ampacity"
+):
     """An answer of ampacity."""
 
     answer: AmpacityAnswer
@@ -1642,9 +1681,10 @@ class AmpacityItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="op
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class AmpacityRequest(Struct, kw_only=True, omit_defaults=True):
+class AmpacityRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A bank in the earth, and the circuits in its ducts."""
 
     bank: DuctBank
@@ -1700,7 +1740,7 @@ class AmpacityRequest(Struct, kw_only=True, omit_defaults=True):
     """What is asked beside the ampacity."""
 
 
-class AmpacityResult(Struct, kw_only=True, omit_defaults=True):
+class AmpacityResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What the bank may carry, and how warm it becomes."""
 
     ampacity: Current
@@ -1755,10 +1795,11 @@ class AmpacityResult(Struct, kw_only=True, omit_defaults=True):
     """That carries the currents, taken by all circuits alike; if asked."""
 
 
-class AmpacitySensitivity(Struct, kw_only=True, omit_defaults=True):
+class AmpacitySensitivity(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What a member of the request, greater by a step, makes of the ampacity."""
 
     ampacity: Current
+    """The ampacity then."""
 
     ampacity_change_percent: float
     """Negative where it costs."""
@@ -1770,7 +1811,9 @@ class AmpacitySensitivity(Struct, kw_only=True, omit_defaults=True):
     """By how much it is greater."""
 
 
-class AmpacityStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="ampacity"):
+class AmpacityStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="ampacity"
+):
     """An answer of ampacity."""
 
     answer: AmpacityAnswer
@@ -1788,6 +1831,7 @@ class AmpacityStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class Angle(Quantity, frozen=True):
@@ -1881,7 +1925,7 @@ class AnyQuantity(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = False
 
 
-class Anywhere(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="anywhere"):
+class Anywhere(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="anywhere"):
     """Pull points may stand anywhere on a straight, at places no more than a spacing apart."""
 
     kind: ClassVar[Literal["anywhere"]] = "anywhere"
@@ -1914,7 +1958,7 @@ class Area(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class Assumption(Struct, kw_only=True, omit_defaults=True):
+class Assumption(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A value taken for want of one, with every member it stands in for; a quantity too, where it
     is a figure."""
 
@@ -1937,7 +1981,7 @@ class Assumption(Struct, kw_only=True, omit_defaults=True):
     """Id of the source in the table of sources."""
 
 
-class BankGround(Struct, kw_only=True, omit_defaults=True):
+class BankGround(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Bare conductors in the envelope."""
 
     size: ConductorSize
@@ -1953,7 +1997,7 @@ class BankGround(Struct, kw_only=True, omit_defaults=True):
     """Waste on the length, in percent."""
 
 
-class BankGroundTakeoff(Struct, kw_only=True, omit_defaults=True):
+class BankGroundTakeoff(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The conductors of the ground."""
 
     conductor_length: Length
@@ -1963,9 +2007,10 @@ class BankGroundTakeoff(Struct, kw_only=True, omit_defaults=True):
     """The same with waste."""
 
     size: ConductorSize
+    """Size of the conductors."""
 
 
-class BareCable(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="bare"):
+class BareCable(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="bare"):
     """A bare conductor by size, from Chapter 9, Table 8; the circle around all strands counts."""
 
     kind: ClassVar[Literal["bare"]] = "bare"
@@ -2011,7 +2056,7 @@ class BareCable(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag=
     """Temper or alloy of the metal."""
 
 
-class Basis(Struct, kw_only=True, omit_defaults=True):
+class Basis(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What the answer rests on."""
 
     service_version: str
@@ -2027,7 +2072,7 @@ class Basis(Struct, kw_only=True, omit_defaults=True):
     """Code and edition followed; absent where a calculation follows none."""
 
 
-class BatchAnswer(Struct, kw_only=True, omit_defaults=True):
+class BatchAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What became of each question, in order."""
 
     failed_count: int
@@ -2037,22 +2082,25 @@ class BatchAnswer(Struct, kw_only=True, omit_defaults=True):
     """How many questions the batch had."""
 
     items: list[BatchItemAnswer]
+    """What became of each, in the order asked."""
 
 
-class BatchRequest(Struct, kw_only=True, omit_defaults=True):
+class BatchRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Questions to answer in one go."""
 
     items: list[BatchItem]
     """The questions, of any calculations in any order."""
 
 
-class BetweenSections(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="between_sections"):
+class BetweenSections(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="between_sections"
+):
     """Pull points may stand at either end of every straight."""
 
     kind: ClassVar[Literal["between_sections"]] = "between_sections"
 
 
-class BoredSetting(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="bored"):
+class BoredSetting(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="bored"):
     """In a bore; how the ducts are drawn into it is not judged."""
 
     kind: ClassVar[Literal["bored"]] = "bored"
@@ -2077,7 +2125,7 @@ class BoredSetting(Struct, kw_only=True, omit_defaults=True, tag_field="kind", t
     """What lies above, for the least cover."""
 
 
-class BoxCandidate(Struct, kw_only=True, omit_defaults=True):
+class BoxCandidate(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A box that can be had."""
 
     depth: Length
@@ -2099,7 +2147,7 @@ class BoxCandidate(Struct, kw_only=True, omit_defaults=True):
     """From bottom to top, as listed."""
 
 
-class BoxCircuit(Struct, kw_only=True, omit_defaults=True):
+class BoxCircuit(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Conductors that enter a box together and leave it together."""
 
     name: str
@@ -2112,7 +2160,7 @@ class BoxCircuit(Struct, kw_only=True, omit_defaults=True):
     """Whether it is spliced or tapped in the box."""
 
 
-class BoxEntry(Struct, kw_only=True, omit_defaults=True):
+class BoxEntry(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A raceway that enters a box, or above the threshold voltage a cable."""
 
     circuits: list[str]
@@ -2136,7 +2184,7 @@ class BoxEntry(Struct, kw_only=True, omit_defaults=True):
     """Row of its wall, from 1 at the back; of the back itself from the bottom."""
 
 
-class BoxSize(Struct, kw_only=True, omit_defaults=True):
+class BoxSize(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Inside dimensions of a box; of a handhole without a bottom the depth is to the ends of the
     raceways."""
 
@@ -2150,7 +2198,7 @@ class BoxSize(Struct, kw_only=True, omit_defaults=True):
     """From bottom to top. From 0.1 in to 1200 in."""
 
 
-class BrakingCase(Struct, kw_only=True, omit_defaults=True):
+class BrakingCase(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The pull at the low friction, at which the cable runs away most, from its own least brake."""
 
     friction_coefficient: float
@@ -2169,7 +2217,7 @@ class BrakingCase(Struct, kw_only=True, omit_defaults=True):
     """Highest sidewall pressure, if there is a bend."""
 
 
-class CableConductor(Struct, kw_only=True, omit_defaults=True):
+class CableConductor(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The conductors within one cable, which a pulling eye holds and which carry the current."""
 
     count: int
@@ -2192,7 +2240,7 @@ class CableConductor(Struct, kw_only=True, omit_defaults=True):
     """Temper or alloy of the metal."""
 
 
-class CableInsulation(Struct, kw_only=True, omit_defaults=True):
+class CableInsulation(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The insulation of one conductor, with the screens on both sides of it."""
 
     material: CoveringMaterial
@@ -2206,7 +2254,7 @@ class CableInsulation(Struct, kw_only=True, omit_defaults=True):
     up to the jacket is taken for insulation, unless a shield lies there. From 0.001 in to 10 in."""
 
 
-class CableJacketLayer(Struct, kw_only=True, omit_defaults=True):
+class CableJacketLayer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The jacket around the cable."""
 
     material: CoveringMaterial
@@ -2219,7 +2267,7 @@ class CableJacketLayer(Struct, kw_only=True, omit_defaults=True):
     """Its thermal resistivity. From 0.01 K.m/W to 50 K.m/W."""
 
 
-class CableLayers(Struct, kw_only=True, omit_defaults=True):
+class CableLayers(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What lies between the conductor of a cable and its surface."""
 
     insulation: CableInsulation
@@ -2239,7 +2287,7 @@ class CableLayers(Struct, kw_only=True, omit_defaults=True):
     """Metal shield of one conductor, if it has one."""
 
 
-class CableLine(Struct, kw_only=True, omit_defaults=True):
+class CableLine(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """So many of one cable."""
 
     cable: Cable
@@ -2249,7 +2297,7 @@ class CableLine(Struct, kw_only=True, omit_defaults=True):
     """How many, grounding and bonding conductors included."""
 
 
-class CableOrder(Struct, kw_only=True, omit_defaults=True):
+class CableOrder(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What is added to the route at each of its two ends, and how the cable comes."""
 
     racking: Length | None = None
@@ -2269,7 +2317,7 @@ class CableOrder(Struct, kw_only=True, omit_defaults=True):
     """Waste added to the length."""
 
 
-class CableShield(Struct, kw_only=True, omit_defaults=True):
+class CableShield(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The metal shield over the insulation of one conductor."""
 
     mean_diameter: Length | None = None
@@ -2283,20 +2331,21 @@ class CableShield(Struct, kw_only=True, omit_defaults=True):
     ohm/1000ft."""
 
 
-class Caution(Struct, kw_only=True, omit_defaults=True):
+class Caution(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A usual caution of the work at hand, whatever the figures."""
 
     citation: str
     """Where it stands, or that it is practice."""
 
     code: str
-    """Which caution, in one stable word for programs."""
+    """Which caution, in one stable word for programs: all are listed in docs/findings.md of the
+    service."""
 
     message: str
     """The sentence for people."""
 
 
-class Circuit(Struct, kw_only=True, omit_defaults=True):
+class Circuit(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Alike cables in one or several ducts."""
 
     cables: list[CableLine] | None = None
@@ -2336,7 +2385,7 @@ class Circuit(Struct, kw_only=True, omit_defaults=True):
     out. From 1 V to 1e+06 V."""
 
 
-class CircuitAmpacity(Struct, kw_only=True, omit_defaults=True):
+class CircuitAmpacity(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One circuit, all its sets together."""
 
     conductor_current: Current
@@ -2355,6 +2404,7 @@ class CircuitAmpacity(Struct, kw_only=True, omit_defaults=True):
     """Sets in parallel."""
 
     temperature_limit: Temperature
+    """Most that its conductors may reach."""
 
     adjusted_table_ampacity: Current | None = None
     """The same, corrected for the earth and the count in a duct."""
@@ -2373,7 +2423,7 @@ class CircuitAmpacity(Struct, kw_only=True, omit_defaults=True):
     """Of the table of the code, to 2000 V."""
 
     terminal_ampacity: Current | None = None
-    """What terminals allow it."""
+    """What terminals and insulation allow it."""
 
     terminal_temperature: Temperature | None = None
     """Terminals are taken for."""
@@ -2382,20 +2432,23 @@ class CircuitAmpacity(Struct, kw_only=True, omit_defaults=True):
     """Where its current was given."""
 
 
-class CircuitFill(Struct, kw_only=True, omit_defaults=True):
+class CircuitFill(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A circuit in one conduit of its way."""
 
     fill: FillResult
+    """The fill of the conduit."""
 
     places: list[str]
     """The stretches and risers where it lies in such conduit."""
 
     conduit_type: ConduitType | None = None
+    """Its type, where it is given."""
 
     trade_size: TradeSize | None = None
+    """Trade size, where it is given."""
 
 
-class CircuitPulls(Struct, kw_only=True, omit_defaults=True):
+class CircuitPulls(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One pull of a circuit between two stops."""
 
     cables_to_order: list[OrderedCable]
@@ -2405,6 +2458,7 @@ class CircuitPulls(Struct, kw_only=True, omit_defaults=True):
     """The better direction: forward pulls toward the end."""
 
     ducts: list[str]
+    """Names of the ducts pulled alike, as tier-position."""
 
     end: str
     """Stop nearer the end of the run."""
@@ -2424,9 +2478,17 @@ class CircuitPulls(Struct, kw_only=True, omit_defaults=True):
     start: str
     """Stop nearer the start of the run."""
 
+    stop_basis: StopBasis
+    """any_friction: with less no bend is beyond its limit, whatever the friction. friction_assumed:
+    that would stop the pull below what it is expected to need, so the limits are carried on at the
+    friction it is pulled with."""
+
     stop_tension: Force
     """At the pulling end: stop there. What cable, grip and device bear, or less, where a bend has
-    its sidewall limit before."""
+    its sidewall limit before, as stop_basis says."""
+
+    tension_safe_at_any_friction: Force
+    """At the pulling end: with less no bend is beyond its limit, whatever the friction."""
 
     verdict: Verdict
     """Of the pull in its better direction."""
@@ -2435,7 +2497,7 @@ class CircuitPulls(Struct, kw_only=True, omit_defaults=True):
     """Where pull points would help, if it does not comply."""
 
 
-class CompactCable(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="compact"):
+class CompactCable(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="compact"):
     """Insulated building wire of compact stranding by marking and size, from Chapter 9, Table
     5A."""
 
@@ -2482,10 +2544,11 @@ class CompactCable(Struct, kw_only=True, omit_defaults=True, tag_field="kind", t
     """Temper or alloy of the metal."""
 
 
-class ComparedCount(Struct, kw_only=True, omit_defaults=True):
+class ComparedCount(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A count of a run beside that of the base."""
 
     value: int
+    """The count of this run."""
 
     difference: int | None = None
     """Less that of the base, where it differs."""
@@ -2494,7 +2557,7 @@ class ComparedCount(Struct, kw_only=True, omit_defaults=True):
     """The difference in percent of the base."""
 
 
-class ComparedFinding(Struct, kw_only=True, omit_defaults=True):
+class ComparedFinding(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A finding that one of two runs has, by its pointer in that run."""
 
     code: str
@@ -2504,15 +2567,17 @@ class ComparedFinding(Struct, kw_only=True, omit_defaults=True):
     """The sentence for people."""
 
     severity: Severity
+    """Violation, caution or note."""
 
     pointer: str | None = None
     """JSON pointer of the member it is about."""
 
 
-class ComparedLength(Struct, kw_only=True, omit_defaults=True):
+class ComparedLength(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A length of a run beside that of the base."""
 
     length: Length
+    """The length of this run."""
 
     difference: Length | None = None
     """Less that of the base, where it differs."""
@@ -2521,15 +2586,17 @@ class ComparedLength(Struct, kw_only=True, omit_defaults=True):
     """The difference in percent of the base."""
 
 
-class ComparedLine(Struct, kw_only=True, omit_defaults=True):
+class ComparedLine(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One line of the takeoffs that is not the same in all runs."""
 
     description: str
     """The item in words."""
 
     group: TakeoffGroup
+    """The part of the work it belongs to."""
 
     item: TakeoffItem
+    """What it is a line of."""
 
     runs: list[LineOfRun]
     """Every run in order, the base first."""
@@ -2550,10 +2617,11 @@ class ComparedLine(Struct, kw_only=True, omit_defaults=True):
     """Trade size, conductor size or bar size."""
 
 
-class ComparedNumber(Struct, kw_only=True, omit_defaults=True):
+class ComparedNumber(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A figure of a run beside that of the base."""
 
     value: float
+    """The number of this run."""
 
     difference: float | None = None
     """Less that of the base, where it differs."""
@@ -2562,10 +2630,11 @@ class ComparedNumber(Struct, kw_only=True, omit_defaults=True):
     """The difference in percent of the base."""
 
 
-class ComparedQuantity(Struct, kw_only=True, omit_defaults=True):
+class ComparedQuantity(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A quantity of a takeoff beside that of the base."""
 
     quantity: TakeoffQuantity
+    """The quantity of this run."""
 
     difference: TakeoffQuantity | None = None
     """Less that of the base, where it differs."""
@@ -2574,7 +2643,7 @@ class ComparedQuantity(Struct, kw_only=True, omit_defaults=True):
     """The difference in percent of the base."""
 
 
-class ComparedRun(Struct, kw_only=True, omit_defaults=True):
+class ComparedRun(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One run: what it says of its limits, its place, its figures beside those of the base, its
     findings."""
 
@@ -2585,11 +2654,13 @@ class ComparedRun(Struct, kw_only=True, omit_defaults=True):
     """Findings that the base alone has."""
 
     length: ComparedLength
+    """Length of a duct from end to end along its center line."""
 
     name: str
     """Name of the run, as given."""
 
     plan_length: ComparedLength
+    """Length in plan."""
 
     pull_count: ComparedCount
     """Pulls, one a duct of a circuit from stop to stop."""
@@ -2630,7 +2701,7 @@ class ComparedRun(Struct, kw_only=True, omit_defaults=True):
     """What this run says of its limits."""
 
 
-class ConcreteCover(Struct, kw_only=True, omit_defaults=True):
+class ConcreteCover(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Concrete outside the ducts."""
 
     bottom: Length | None = None
@@ -2652,30 +2723,40 @@ class ConductorArea(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class ConductorCountAnswer(Struct, kw_only=True, omit_defaults=True):
+class ConductorCountAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of conductor-count with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: ConductorCountResult
+    """What was calculated."""
 
     request: ConductorCountRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
-class ConductorCountItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="conductor_count"):
+class ConductorCountItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="conductor_count"
+):
     """A question of conductor_count."""
 
     id: str
@@ -2687,7 +2768,9 @@ class ConductorCountItem(Struct, kw_only=True, omit_defaults=True, tag_field="op
     """The body of `POST /v1/conductor-count`."""
 
 
-class ConductorCountItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="conductor_count"):
+class ConductorCountItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="conductor_count"
+):
     """An answer of conductor_count."""
 
     answer: ConductorCountAnswer
@@ -2702,9 +2785,10 @@ class ConductorCountItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_fie
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class ConductorCountRequest(Struct, kw_only=True, omit_defaults=True):
+class ConductorCountRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One cable, and the conduit to be filled with it."""
 
     cable: Cable
@@ -2726,7 +2810,7 @@ class ConductorCountRequest(Struct, kw_only=True, omit_defaults=True):
     single conductor of Tables 5, 5A and 8 is always rounded, as the counts of Annex C are."""
 
 
-class ConductorCountResult(Struct, kw_only=True, omit_defaults=True):
+class ConductorCountResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """How many may be in the conduit, and what decided."""
 
     conductor_area: Area
@@ -2758,7 +2842,7 @@ class ConductorCountResult(Struct, kw_only=True, omit_defaults=True):
 
 
 class ConductorCountStreamAnswer(
-    Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="conductor_count"
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="conductor_count"
 ):
     """An answer of conductor_count."""
 
@@ -2777,20 +2861,23 @@ class ConductorCountStreamAnswer(
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class ConductorRow(Struct, kw_only=True, omit_defaults=True):
+class ConductorRow(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One size of one conductor of Chapter 9, Table 5, 5A or 8."""
 
     area: Area
     """Area over the insulation; of a bare conductor, its overall circle."""
 
     diameter: Length
+    """Diameter over the insulation; of a bare conductor, its own."""
 
     insulations: list[ConductorMarking]
     """Markings the row serves; an asterisk: without covering."""
 
     size: ConductorSize
+    """Size of the conductor."""
 
     source_id: str
     """Id of the source; see /v1/tables/sources."""
@@ -2808,15 +2895,17 @@ class ConductorRow(Struct, kw_only=True, omit_defaults=True):
     """Make-up, where the table tells."""
 
 
-class ConductorTable(Struct, kw_only=True, omit_defaults=True):
+class ConductorTable(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Conductor dimensions, with the hash of all tables."""
 
     rows: list[ConductorRow]
+    """The rows, as the source has them."""
 
     tables_version: str
+    """Hash of all reference tables."""
 
 
-class ConduitRow(Struct, kw_only=True, omit_defaults=True):
+class ConduitRow(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One trade size of one conduit type; utility duct has no inside diameter here."""
 
     metric_designator: int
@@ -2829,20 +2918,25 @@ class ConduitRow(Struct, kw_only=True, omit_defaults=True):
     """With what right it is given."""
 
     trade_size: TradeSize
+    """Trade size."""
 
     type: ConduitType
+    """Type of the conduit."""
 
     area: Area | None = None
     """Area of the bore."""
 
     inside_diameter: Length | None = None
+    """Diameter of the bore."""
 
     minimum_wall: Length | None = None
+    """Least thickness of the wall."""
 
     note: str | None = None
     """Remark on the row."""
 
     outside_diameter: Length | None = None
+    """Outside diameter, as printed."""
 
     wall_source_id: str | None = None
     """Source of outside diameter and wall."""
@@ -2851,30 +2945,40 @@ class ConduitRow(Struct, kw_only=True, omit_defaults=True):
     """Standing of outside diameter and wall."""
 
 
-class ConduitSizeAnswer(Struct, kw_only=True, omit_defaults=True):
+class ConduitSizeAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of conduit-size with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: ConduitSizeResult
+    """What was calculated."""
 
     request: ConduitSizeRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
-class ConduitSizeItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="conduit_size"):
+class ConduitSizeItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="conduit_size"
+):
     """A question of conduit_size."""
 
     id: str
@@ -2886,7 +2990,9 @@ class ConduitSizeItem(Struct, kw_only=True, omit_defaults=True, tag_field="opera
     """The body of `POST /v1/conduit-size`."""
 
 
-class ConduitSizeItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="conduit_size"):
+class ConduitSizeItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="conduit_size"
+):
     """An answer of conduit_size."""
 
     answer: ConduitSizeAnswer
@@ -2901,9 +3007,10 @@ class ConduitSizeItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field=
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class ConduitSizeRequest(Struct, kw_only=True, omit_defaults=True):
+class ConduitSizeRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What goes into a conduit whose size is asked for."""
 
     cables: list[CableLine]
@@ -2928,7 +3035,7 @@ class ConduitSizeRequest(Struct, kw_only=True, omit_defaults=True):
     """Share of the permitted area to leave free, in percent."""
 
 
-class ConduitSizeResult(Struct, kw_only=True, omit_defaults=True):
+class ConduitSizeResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The smallest size that complies, its neighbors, and what small changes would do."""
 
     candidates: list[SizeCandidate]
@@ -2959,7 +3066,9 @@ class ConduitSizeResult(Struct, kw_only=True, omit_defaults=True):
     """Smallest trade size that complies; absent if none does."""
 
 
-class ConduitSizeStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="conduit_size"):
+class ConduitSizeStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="conduit_size"
+):
     """An answer of conduit_size."""
 
     answer: ConduitSizeAnswer
@@ -2977,40 +3086,51 @@ class ConduitSizeStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_fiel
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class ConduitTable(Struct, kw_only=True, omit_defaults=True):
+class ConduitTable(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Conduit and duct dimensions, with the hash of all tables."""
 
     rows: list[ConduitRow]
+    """The rows, as the source has them."""
 
     tables_version: str
+    """Hash of all reference tables."""
 
 
-class CoverAnswer(Struct, kw_only=True, omit_defaults=True):
+class CoverAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of cover with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: CoverResult
+    """What was calculated."""
 
     request: CoverRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
-class CoverItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="cover"):
+class CoverItem(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="cover"):
     """A question of cover."""
 
     id: str
@@ -3022,7 +3142,9 @@ class CoverItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation",
     """The body of `POST /v1/cover`."""
 
 
-class CoverItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="cover"):
+class CoverItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="cover"
+):
     """An answer of cover."""
 
     answer: CoverAnswer
@@ -3037,9 +3159,10 @@ class CoverItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="opera
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class CoverRequest(Struct, kw_only=True, omit_defaults=True):
+class CoverRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What is buried, and where."""
 
     location: BurialLocation
@@ -3073,7 +3196,7 @@ class CoverRequest(Struct, kw_only=True, omit_defaults=True):
     """Whether a raceway is listed for direct burial without encasement."""
 
 
-class CoverResult(Struct, kw_only=True, omit_defaults=True):
+class CoverResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The least cover and how it is measured."""
 
     concrete_required: Length
@@ -3095,7 +3218,9 @@ class CoverResult(Struct, kw_only=True, omit_defaults=True):
     """By how much it exceeds the least; below 0 if it is too shallow."""
 
 
-class CoverStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="cover"):
+class CoverStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="cover"
+):
     """An answer of cover."""
 
     answer: CoverAnswer
@@ -3113,6 +3238,7 @@ class CoverStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="ope
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class Current(Quantity, frozen=True):
@@ -3137,7 +3263,7 @@ class Density(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class Digging(Struct, kw_only=True, omit_defaults=True):
+class Digging(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """How a trench is dug and filled."""
 
     bedding: Length | None = None
@@ -3193,7 +3319,9 @@ class Digging(Struct, kw_only=True, omit_defaults=True):
     From 0 in to 240 in."""
 
 
-class DirectBuriedSetting(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="direct_buried"):
+class DirectBuriedSetting(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="direct_buried"
+):
     """In earth, without concrete."""
 
     kind: ClassVar[Literal["direct_buried"]] = "direct_buried"
@@ -3209,7 +3337,9 @@ class DirectBuriedSetting(Struct, kw_only=True, omit_defaults=True, tag_field="k
     """Whether spacers hold its ducts apart, where there are several; in concrete they always do."""
 
 
-class DistanceInterval(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="distance"):
+class DistanceInterval(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="distance"
+):
     """Stations no more than a distance apart, ends included."""
 
     distance: Length
@@ -3218,7 +3348,7 @@ class DistanceInterval(Struct, kw_only=True, omit_defaults=True, tag_field="kind
     kind: ClassVar[Literal["distance"]] = "distance"
 
 
-class DuctBank(Struct, kw_only=True, omit_defaults=True):
+class DuctBank(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Ducts in tiers: of one kind (tiers), or of several (tier_ducts)."""
 
     conduit: Conduit
@@ -3250,7 +3380,7 @@ class DuctBank(Struct, kw_only=True, omit_defaults=True):
     """Distance between tiers. From 0 in to 240 in."""
 
 
-class DuctElbow(Struct, kw_only=True, omit_defaults=True):
+class DuctElbow(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Elbows or sweeps of one kind in each duct."""
 
     angle: Angle
@@ -3267,7 +3397,7 @@ class DuctElbow(Struct, kw_only=True, omit_defaults=True):
     """Straight part at either end. From 0 in to 240 in."""
 
 
-class DuctHeat(Struct, kw_only=True, omit_defaults=True):
+class DuctHeat(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One loaded duct: where it lies, how warm it is, and what its heat has to cross."""
 
     air_resistance: ThermalResistance
@@ -3292,6 +3422,7 @@ class DuctHeat(Struct, kw_only=True, omit_defaults=True):
     """Of one conductor to the current, at its temperature."""
 
     conductor_temperature: Temperature
+    """Of its conductors."""
 
     depth: Length
     """Depth of its center below grade."""
@@ -3339,55 +3470,74 @@ class DuctHeat(Struct, kw_only=True, omit_defaults=True):
     """Distance of its center to the right of the left edge of the ducts."""
 
 
-class DuctRunAnswer(Struct, kw_only=True, omit_defaults=True):
+class DuctRunAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of duct-run with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: DuctRunResult
+    """What was calculated."""
 
     request: DuctRunRequest | None = None
     """The request with every default filled in, if asked for."""
 
     suggestions: Suggestions | None = None
+    """Changes of the request that were tried and keep its limits, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
-class DuctRunComparisonAnswer(Struct, kw_only=True, omit_defaults=True):
+class DuctRunComparisonAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of duct-run/compare with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: DuctRunComparisonResult
+    """What was calculated."""
 
     request: DuctRunComparisonRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
-class DuctRunComparisonItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="duct_run_compare"):
+class DuctRunComparisonItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="duct_run_compare"
+):
     """A question of duct_run_compare."""
 
     id: str
@@ -3400,7 +3550,7 @@ class DuctRunComparisonItem(Struct, kw_only=True, omit_defaults=True, tag_field=
 
 
 class DuctRunComparisonItemAnswer(
-    Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="duct_run_compare"
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="duct_run_compare"
 ):
     """An answer of duct_run_compare."""
 
@@ -3416,9 +3566,10 @@ class DuctRunComparisonItemAnswer(
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class DuctRunComparisonRequest(Struct, kw_only=True, omit_defaults=True):
+class DuctRunComparisonRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Whole runs to compare with the first of them."""
 
     runs: list[NamedRun]
@@ -3428,7 +3579,7 @@ class DuctRunComparisonRequest(Struct, kw_only=True, omit_defaults=True):
     """What they are ranked by, least first; of an item what is ordered of it, else what is done."""
 
 
-class DuctRunComparisonResult(Struct, kw_only=True, omit_defaults=True):
+class DuctRunComparisonResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Runs side by side; the first is the base."""
 
     alike_line_count: int
@@ -3445,7 +3596,7 @@ class DuctRunComparisonResult(Struct, kw_only=True, omit_defaults=True):
 
 
 class DuctRunComparisonStreamAnswer(
-    Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="duct_run_compare"
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="duct_run_compare"
 ):
     """An answer of duct_run_compare."""
 
@@ -3464,9 +3615,12 @@ class DuctRunComparisonStreamAnswer(
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class DuctRunItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="duct_run"):
+class DuctRunItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="duct_run"
+):
     """A question of duct_run."""
 
     id: str
@@ -3478,7 +3632,9 @@ class DuctRunItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation
     """The body of `POST /v1/duct-run`."""
 
 
-class DuctRunItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="duct_run"):
+class DuctRunItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="duct_run"
+):
     """An answer of duct_run."""
 
     answer: DuctRunAnswer
@@ -3493,9 +3649,10 @@ class DuctRunItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="ope
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class DuctRunRequest(Struct, kw_only=True, omit_defaults=True):
+class DuctRunRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A run from end to end."""
 
     end: RunPlace
@@ -3553,7 +3710,8 @@ class DuctRunRequest(Struct, kw_only=True, omit_defaults=True):
     """The caller's rates for what is taken off."""
 
     rating: RatingPractice | None = None
-    """How circuits with a load are rated in the ground."""
+    """How circuits with a load are rated in the ground, and the one frequency of the run: their
+    voltage drop is reckoned at it too."""
 
     site: Site | None = None
     """The place."""
@@ -3566,13 +3724,14 @@ class DuctRunRequest(Struct, kw_only=True, omit_defaults=True):
     intersections of their tangents."""
 
 
-class DuctRunResult(Struct, kw_only=True, omit_defaults=True):
+class DuctRunResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The run from end to end."""
 
     circuits: list[RunCircuit]
     """In the order given."""
 
     duct_count: int
+    """Ducts side by side and above each other."""
 
     ducts: list[RunDuct]
     """The ducts of the first stretch."""
@@ -3593,16 +3752,21 @@ class DuctRunResult(Struct, kw_only=True, omit_defaults=True):
     """In order."""
 
     takeoff: Takeoff
+    """What is ordered, dug and done."""
 
     mandrel_diameter: Length | None = None
     """One mandrel for the whole run, if all its ducts take the same."""
 
     name: str | None = None
+    """What the request calls the run."""
 
     note: str | None = None
+    """The remark of the request."""
 
 
-class DuctRunStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="duct_run"):
+class DuctRunStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="duct_run"
+):
     """An answer of duct_run."""
 
     answer: DuctRunAnswer
@@ -3620,9 +3784,10 @@ class DuctRunStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="o
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class DuctsBeside(Struct, kw_only=True, omit_defaults=True):
+class DuctsBeside(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Like ducts beside each other in a tier."""
 
     count: int
@@ -3641,30 +3806,40 @@ class Duration(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class EarthLoadAnswer(Struct, kw_only=True, omit_defaults=True):
+class EarthLoadAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of earth-load with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: EarthLoadResult
+    """What was calculated."""
 
     request: EarthLoadRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
-class EarthLoadItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="earth_load"):
+class EarthLoadItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="earth_load"
+):
     """A question of earth_load."""
 
     id: str
@@ -3676,7 +3851,9 @@ class EarthLoadItem(Struct, kw_only=True, omit_defaults=True, tag_field="operati
     """The body of `POST /v1/earth-load`."""
 
 
-class EarthLoadItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="earth_load"):
+class EarthLoadItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="earth_load"
+):
     """An answer of earth_load."""
 
     answer: EarthLoadAnswer
@@ -3691,9 +3868,10 @@ class EarthLoadItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="o
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class EarthLoadRequest(Struct, kw_only=True, omit_defaults=True):
+class EarthLoadRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Ducts in the ground, and what lies and passes over them."""
 
     cover: Length
@@ -3801,14 +3979,14 @@ class EarthLoadRequest(Struct, kw_only=True, omit_defaults=True):
     """Load of one wheel of the axle, under traffic. From 1 lbf to 500000 lbf."""
 
 
-class EarthLoadResult(Struct, kw_only=True, omit_defaults=True):
+class EarthLoadResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Ducts under earth and traffic; without tiers where no load was put on them."""
 
     pour: list[TierInPour]
-    """Encased ducts in wet concrete by tier, the bottom first."""
+    """Encased ducts in wet concrete by tier, the bottom first, each kind of a tier."""
 
     tiers: list[TierUnderLoad]
-    """Ducts in earth by tier, the bottom first."""
+    """Ducts in earth by tier, the bottom first, each kind of a tier."""
 
     deflection_percent: float | None = None
     """The largest deflection of all tiers."""
@@ -3832,7 +4010,9 @@ class EarthLoadResult(Struct, kw_only=True, omit_defaults=True):
     """What would comply, of ducts in earth."""
 
 
-class EarthLoadStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="earth_load"):
+class EarthLoadStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="earth_load"
+):
     """An answer of earth_load."""
 
     answer: EarthLoadAnswer
@@ -3850,9 +4030,10 @@ class EarthLoadStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field=
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class EarthLoading(Struct, kw_only=True, omit_defaults=True):
+class EarthLoading(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What lies and passes over ducts, how they are bedded, and the limits they are held
     against."""
 
@@ -3942,7 +4123,33 @@ class EarthLoading(Struct, kw_only=True, omit_defaults=True):
     """Load of one wheel of the axle, under traffic. From 1 lbf to 500000 lbf."""
 
 
-class ElevationPoint(Struct, kw_only=True, omit_defaults=True):
+class EarthRating(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
+    """The earth a bank lies in, and the method it is rated by."""
+
+    concrete_thermal_resistivity: ThermalResistivity | None = None
+    """Thermal resistivity of the concrete. From 20 degC.cm/W to 1000 degC.cm/W."""
+
+    duct_air_temperature: Temperature | None = None
+    """Temperature that the air in every duct is taken to have, as printed tables do. From 0 degC to
+    150 degC."""
+
+    duct_material: WallMaterial | None = None
+    """What ducts without a type are made of, for their heat; of the others their type tells."""
+
+    duct_thermal_resistivity: ThermalResistivity | None = None
+    """Thermal resistivity of the duct walls. From 0 K.m/W to 50 K.m/W."""
+
+    earth_temperature: Temperature | None = None
+    """Temperature of the earth at that depth, away from the cables. From -20 degC to 70 degC."""
+
+    earth_thermal_resistivity: ThermalResistivity | None = None
+    """Thermal resistivity of the earth and the backfill. From 20 degC.cm/W to 1000 degC.cm/W."""
+
+    method: AmpacityMethod | None = None
+    """Method; both gives the one that allows less, with the other beside it."""
+
+
+class ElevationPoint(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Ground and line at one station."""
 
     ground: Length
@@ -3955,12 +4162,15 @@ class ElevationPoint(Struct, kw_only=True, omit_defaults=True):
     """Distance in plan from the start of the run. From 0 ft to 1e+07 ft."""
 
 
-class EncasedSetting(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="encased"):
+class EncasedSetting(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="encased"
+):
     """In concrete, in a trench."""
 
     kind: ClassVar[Literal["encased"]] = "encased"
 
     concrete_cover: ConcreteCover | None = None
+    """Concrete on every side of the ducts."""
 
     cover: Length | None = None
     """Earth over the top of what is buried, its concrete where it is encased; needed without a
@@ -3976,30 +4186,40 @@ class EncasedSetting(Struct, kw_only=True, omit_defaults=True, tag_field="kind",
     """Whether a formed pour fills the bounding rectangle or steps with the tiers."""
 
 
-class EncasementAnswer(Struct, kw_only=True, omit_defaults=True):
+class EncasementAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of encasement with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: EncasementResult
+    """What was calculated."""
 
     request: EncasementRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
-class EncasementItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="encasement"):
+class EncasementItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="encasement"
+):
     """A question of encasement."""
 
     id: str
@@ -4011,7 +4231,9 @@ class EncasementItem(Struct, kw_only=True, omit_defaults=True, tag_field="operat
     """The body of `POST /v1/encasement`."""
 
 
-class EncasementItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="encasement"):
+class EncasementItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="encasement"
+):
     """An answer of encasement."""
 
     answer: EncasementAnswer
@@ -4026,9 +4248,10 @@ class EncasementItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class EncasementRequest(Struct, kw_only=True, omit_defaults=True):
+class EncasementRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A length of duct bank in concrete."""
 
     bank: DuctBank
@@ -4081,7 +4304,7 @@ class EncasementRequest(Struct, kw_only=True, omit_defaults=True):
     """Waste on the net volume, in percent."""
 
 
-class EncasementResult(Struct, kw_only=True, omit_defaults=True):
+class EncasementResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Envelope, volumes and what to order."""
 
     bag_count: int
@@ -4133,7 +4356,9 @@ class EncasementResult(Struct, kw_only=True, omit_defaults=True):
     """Bars, if asked for."""
 
 
-class EncasementStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="encasement"):
+class EncasementStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="encasement"
+):
     """An answer of encasement."""
 
     answer: EncasementAnswer
@@ -4151,9 +4376,10 @@ class EncasementStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class Encasing(Struct, kw_only=True, omit_defaults=True):
+class Encasing(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """How concrete is mixed, reinforced and bought."""
 
     bag_mass: Mass | None = None
@@ -4196,33 +4422,43 @@ class Energy(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class ExistingSetting(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="existing"):
+class ExistingSetting(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="existing"
+):
     """Ducts that are there already: nothing is bought for them but cable, cord and proofing."""
 
     kind: ClassVar[Literal["existing"]] = "existing"
 
 
-class ExpansionAnswer(Struct, kw_only=True, omit_defaults=True):
+class ExpansionAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of expansion with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: ExpansionResult
+    """What was calculated."""
 
     request: ExpansionRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
 class ExpansionCoefficient(Quantity, frozen=True):
@@ -4234,7 +4470,9 @@ class ExpansionCoefficient(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class ExpansionItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="expansion"):
+class ExpansionItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="expansion"
+):
     """A question of expansion."""
 
     id: str
@@ -4246,7 +4484,9 @@ class ExpansionItem(Struct, kw_only=True, omit_defaults=True, tag_field="operati
     """The body of `POST /v1/expansion`."""
 
 
-class ExpansionItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="expansion"):
+class ExpansionItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="expansion"
+):
     """An answer of expansion."""
 
     answer: ExpansionAnswer
@@ -4261,9 +4501,10 @@ class ExpansionItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="o
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class ExpansionRequest(Struct, kw_only=True, omit_defaults=True):
+class ExpansionRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Straight runs between securely mounted items, and the temperatures they see."""
 
     temperatures: Temperatures
@@ -4316,7 +4557,7 @@ class ExpansionRequest(Struct, kw_only=True, omit_defaults=True):
     """Most of the travel of a fitting that its share of the movement may use."""
 
 
-class ExpansionResult(Struct, kw_only=True, omit_defaults=True):
+class ExpansionResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """How far the runs move and what takes it up; runs held by the ground have no movement to
     show."""
 
@@ -4357,7 +4598,9 @@ class ExpansionResult(Struct, kw_only=True, omit_defaults=True):
     """Travel with which one fitting would do for the longest run, its usable share considered."""
 
 
-class ExpansionStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="expansion"):
+class ExpansionStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="expansion"
+):
     """An answer of expansion."""
 
     answer: ExpansionAnswer
@@ -4375,9 +4618,10 @@ class ExpansionStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field=
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class Fall(Struct, kw_only=True, omit_defaults=True):
+class Fall(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The fall of ducts that drain, below level ground."""
 
     grade: Grade
@@ -4387,30 +4631,72 @@ class Fall(Struct, kw_only=True, omit_defaults=True):
     """Whether they fall from one end to the other, or from the middle to both."""
 
 
-class FillAnswer(Struct, kw_only=True, omit_defaults=True):
+class Fault(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
+    """One fault of a request."""
+
+    code: str
+    """Stable code, of request and query: missing, unknown_member, wrong_type, not_an_integer,
+    not_allowed, kind_missing, unknown_kind, out_of_range, too_few, too_many, too_short, too_long,
+    control_character, unknown_parameter, repeated, assumption_needed; or one of a calculation: all
+    are listed in docs/findings.md of the service."""
+
+    message: str
+    """What is wrong and what to do next."""
+
+    allowed_values: list[str] | None = None
+    """The values or names that are taken."""
+
+    assumption: RefusedAssumption | None = None
+    """What would have been assumed, had it not been refused."""
+
+    maximum: AnyQuantity | None = None
+    """Most that is taken; what must be less is so in the message."""
+
+    minimum: AnyQuantity | None = None
+    """Least that is taken; what must be more is so in the message."""
+
+    parameter: str | None = None
+    """Name of the query parameter."""
+
+    pointer: str | None = None
+    """JSON Pointer of the member, as a URI fragment."""
+
+    suggestion: str | None = None
+    """The one of them that was probably meant: it was not taken for it."""
+
+
+class FillAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of fill with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: FillResult
+    """What was calculated."""
 
     request: FillRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
-class FillItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="fill"):
+class FillItem(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="fill"):
     """A question of fill."""
 
     id: str
@@ -4422,7 +4708,9 @@ class FillItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", 
     """The body of `POST /v1/fill`."""
 
 
-class FillItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="fill"):
+class FillItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="fill"
+):
     """An answer of fill."""
 
     answer: FillAnswer
@@ -4437,9 +4725,10 @@ class FillItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operat
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class FillRequest(Struct, kw_only=True, omit_defaults=True):
+class FillRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What goes into which conduit."""
 
     cables: list[CableLine]
@@ -4461,7 +4750,7 @@ class FillRequest(Struct, kw_only=True, omit_defaults=True):
     single conductor of Tables 5, 5A and 8 is always rounded, as the counts of Annex C are."""
 
 
-class FillResult(Struct, kw_only=True, omit_defaults=True):
+class FillResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """How full the conduit is, and against which limit."""
 
     conductor_area: Area
@@ -4504,7 +4793,9 @@ class FillResult(Struct, kw_only=True, omit_defaults=True):
     """Smallest trade size of the same type that complies; listed only."""
 
 
-class FillStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="fill"):
+class FillStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="fill"
+):
     """An answer of fill."""
 
     answer: FillAnswer
@@ -4522,9 +4813,10 @@ class FillStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="oper
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class Finding(Struct, kw_only=True, omit_defaults=True):
+class Finding(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One sentence a foreman understands: what, how much, the limit, what to do; `pointer` is where
     in the request. What the caller gave, and what is worked out, has no source id."""
 
@@ -4532,7 +4824,8 @@ class Finding(Struct, kw_only=True, omit_defaults=True):
     """Where the rule or the limit stands."""
 
     code: str
-    """What was found, in one stable word for programs."""
+    """What was found, in one stable word for programs: all are listed in docs/findings.md of the
+    service."""
 
     message: str
     """The sentence for people."""
@@ -4556,7 +4849,7 @@ class Finding(Struct, kw_only=True, omit_defaults=True):
     """Id of the source in the table of sources."""
 
 
-class Fittings(Struct, kw_only=True, omit_defaults=True):
+class Fittings(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The expansion fittings of a run, as `expansion` counts them: one in each of as many equal
     pieces."""
 
@@ -4571,7 +4864,7 @@ class Fittings(Struct, kw_only=True, omit_defaults=True):
     coupling. A fitting fully open is as long as this and twice its travel. From 0 in to 12 in."""
 
 
-class Floating(Struct, kw_only=True, omit_defaults=True):
+class Floating(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What a bank floats in, and how it is held down."""
 
     cable_mass_per_length: MassPerLength | None = None
@@ -4619,30 +4912,40 @@ class Floating(Struct, kw_only=True, omit_defaults=True):
     """What one tie-down holds; without it tie-downs are not counted. From 1 lbf to 1e+06 lbf."""
 
 
-class FlotationAnswer(Struct, kw_only=True, omit_defaults=True):
+class FlotationAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of flotation with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: FlotationResult
+    """What was calculated."""
 
     request: FlotationRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
-class FlotationItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="flotation"):
+class FlotationItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="flotation"
+):
     """A question of flotation."""
 
     id: str
@@ -4654,7 +4957,9 @@ class FlotationItem(Struct, kw_only=True, omit_defaults=True, tag_field="operati
     """The body of `POST /v1/flotation`."""
 
 
-class FlotationItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="flotation"):
+class FlotationItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="flotation"
+):
     """An answer of flotation."""
 
     answer: FlotationAnswer
@@ -4669,9 +4974,10 @@ class FlotationItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="o
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class FlotationRequest(Struct, kw_only=True, omit_defaults=True):
+class FlotationRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A bank in a fluid."""
 
     bank: DuctBank
@@ -4736,7 +5042,7 @@ class FlotationRequest(Struct, kw_only=True, omit_defaults=True):
     """What one tie-down holds; without it tie-downs are not counted. From 1 lbf to 1e+06 lbf."""
 
 
-class FlotationResult(Struct, kw_only=True, omit_defaults=True):
+class FlotationResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The uplift and what holds it."""
 
     full_uplift_per_length: ForcePerLength
@@ -4767,7 +5073,9 @@ class FlotationResult(Struct, kw_only=True, omit_defaults=True):
     """Tie-downs of the run, if its length is given as well."""
 
 
-class FlotationStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="flotation"):
+class FlotationStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="flotation"
+):
     """An answer of flotation."""
 
     answer: FlotationAnswer
@@ -4785,6 +5093,7 @@ class FlotationStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field=
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class Force(Quantity, frozen=True):
@@ -4823,10 +5132,11 @@ class Frequency(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class FrictionCase(Struct, kw_only=True, omit_defaults=True):
+class FrictionCase(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The pull at one coefficient of friction, from both ends."""
 
     friction_coefficient: float
+    """The coefficient of friction."""
 
     reversed_tension: Force
     """Tension at the pulling end from the other end."""
@@ -4856,7 +5166,7 @@ class FrictionCase(Struct, kw_only=True, omit_defaults=True):
     """The same from the other end."""
 
 
-class FrictionRange(Struct, kw_only=True, omit_defaults=True):
+class FrictionRange(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A low and a high coefficient of friction beside the expected one."""
 
     high: float
@@ -4866,18 +5176,23 @@ class FrictionRange(Struct, kw_only=True, omit_defaults=True):
     """Low coefficient, lubricated."""
 
 
-class FrictionRow(Struct, kw_only=True, omit_defaults=True):
+class FrictionRow(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A published range of the coefficient of friction of a cable jacket against a conduit."""
 
     conduit: str
+    """Conduit, as the source names it."""
 
     high_coefficient: float
+    """Upper end of the range."""
 
     jacket: str
+    """Jacket of the cable, as the source names it."""
 
     low_coefficient: float
+    """Lower end of the range."""
 
     lubrication: str
+    """How the cable was lubricated."""
 
     source_id: str
     """Id of the source; see /v1/tables/sources."""
@@ -4889,12 +5204,14 @@ class FrictionRow(Struct, kw_only=True, omit_defaults=True):
     """Remark on the row."""
 
 
-class FrictionTable(Struct, kw_only=True, omit_defaults=True):
+class FrictionTable(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Friction coefficients, with the hash of all tables."""
 
     rows: list[FrictionRow]
+    """The rows, as the source has them."""
 
     tables_version: str
+    """Hash of all reference tables."""
 
 
 class Grade(Quantity, frozen=True):
@@ -4906,15 +5223,19 @@ class Grade(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class GroundingSize(Struct, kw_only=True, omit_defaults=True):
+class GroundingSize(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The least equipment grounding conductor in every duct of a circuit."""
 
     aluminum: ConductorSize
+    """Least size in aluminum."""
 
     copper: ConductorSize
+    """Least size in copper."""
 
 
-class HorizontalBendSection(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="horizontal_bend"):
+class HorizontalBendSection(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="horizontal_bend"
+):
     """A bend in a level plane; an offset is two bends."""
 
     angle: Angle
@@ -4935,14 +5256,14 @@ class HorizontalBendSection(Struct, kw_only=True, omit_defaults=True, tag_field=
     """Whether it is bought or bent on site."""
 
 
-class InService(Struct, kw_only=True, omit_defaults=True):
+class InService(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Empty ducts in groundwater."""
 
     hold_down_per_length: ForcePerLength
     """Of earth, ducts and concrete."""
 
     uplift_per_length: ForcePerLength
-    """Of the groundwater; 0 above it."""
+    """Of the groundwater, on what lies below it."""
 
     verdict: Verdict
     """Whether they stay down with the factor asked."""
@@ -4952,7 +5273,7 @@ class InService(Struct, kw_only=True, omit_defaults=True):
     nothing lifts."""
 
 
-class ItemProblem(Struct, kw_only=True, omit_defaults=True, tag_field="type", tag="problem"):
+class ItemProblem(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="type", tag="problem"):
     """A question of a batch that has no answer."""
 
     problem: Problem
@@ -4970,30 +5291,40 @@ class ItemProblem(Struct, kw_only=True, omit_defaults=True, tag_field="type", ta
     """The calculation asked for; left out if it could not be read."""
 
 
-class JointsAnswer(Struct, kw_only=True, omit_defaults=True):
+class JointsAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of joints with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: JointsResult
+    """What was calculated."""
 
     request: JointsRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
-class JointsItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="joints"):
+class JointsItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="joints"
+):
     """A question of joints."""
 
     id: str
@@ -5005,7 +5336,9 @@ class JointsItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation"
     """The body of `POST /v1/joints`."""
 
 
-class JointsItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="joints"):
+class JointsItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="joints"
+):
     """An answer of joints."""
 
     answer: JointsAnswer
@@ -5020,9 +5353,10 @@ class JointsItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="oper
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class JointsRequest(Struct, kw_only=True, omit_defaults=True):
+class JointsRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Ducts along a run."""
 
     conduit: ListedConduit
@@ -5076,7 +5410,7 @@ class JointsRequest(Struct, kw_only=True, omit_defaults=True):
     """Sticks to order beyond those laid."""
 
 
-class JointsResult(Struct, kw_only=True, omit_defaults=True):
+class JointsResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What to order and how long to wait."""
 
     adapter_count: int
@@ -5131,7 +5465,9 @@ class JointsResult(Struct, kw_only=True, omit_defaults=True):
     """Initial set of a cemented joint, before it is handled."""
 
 
-class JointsStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="joints"):
+class JointsStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="joints"
+):
     """An answer of joints."""
 
     answer: JointsAnswer
@@ -5149,15 +5485,17 @@ class JointsStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="op
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class JudgedUse(Struct, kw_only=True, omit_defaults=True):
+class JudgedUse(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One use."""
 
     citation: str
     """Where that stands, or that it is from memory."""
 
     use: ConduitUse
+    """The use asked about."""
 
     verdict: Verdict
     """Permitted, not, or not judged: permitted under a condition that was not looked at."""
@@ -5166,7 +5504,7 @@ class JudgedUse(Struct, kw_only=True, omit_defaults=True):
     """What it hangs on where it is not judged, if that is on file."""
 
 
-class LargestComplying(Struct, kw_only=True, omit_defaults=True):
+class LargestComplying(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The largest values with which the pull as given would still comply; absent where none
     does."""
 
@@ -5181,7 +5519,7 @@ class LargestComplying(Struct, kw_only=True, omit_defaults=True):
     could follow. Absent if the pull before it does not comply, or if no length is too long."""
 
 
-class LeastDimension(Struct, kw_only=True, omit_defaults=True):
+class LeastDimension(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The least of a dimension, inside, and what decided it."""
 
     citation: str
@@ -5213,7 +5551,7 @@ class Length(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class LineOfRun(Struct, kw_only=True, omit_defaults=True):
+class LineOfRun(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What one run takes of a line, beside the base."""
 
     exact_quantity: ComparedQuantity
@@ -5232,7 +5570,7 @@ class LineOfRun(Struct, kw_only=True, omit_defaults=True):
     """Of the order, by the rates of the run."""
 
 
-class ListedCable(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="listed"):
+class ListedCable(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="listed"):
     """Insulated building wire by marking and size, from Chapter 9, Table 5."""
 
     insulation: Insulation
@@ -5278,7 +5616,7 @@ class ListedCable(Struct, kw_only=True, omit_defaults=True, tag_field="kind", ta
     """Temper or alloy of the metal."""
 
 
-class ListedConduit(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="listed"):
+class ListedConduit(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="listed"):
     """A conduit or duct by its type and trade size; its diameters come from the tables."""
 
     kind: ClassVar[Literal["listed"]] = "listed"
@@ -5290,16 +5628,18 @@ class ListedConduit(Struct, kw_only=True, omit_defaults=True, tag_field="kind", 
     """Type of conduit or duct."""
 
 
-class ListedPositions(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="listed"):
+class ListedPositions(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="listed"
+):
     """Pull points may stand at given places only."""
 
     kind: ClassVar[Literal["listed"]] = "listed"
 
     positions: list[Length]
-    """Distances along the centre line from the start of the route, each on a straight."""
+    """Distances along the center line from the start of the route, each on a straight."""
 
 
-class LiveLoadByMethod(Struct, kw_only=True, omit_defaults=True):
+class LiveLoadByMethod(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The pressure of traffic on top of a duct by one method, its impact included."""
 
     method: LiveLoadMethod
@@ -5309,7 +5649,7 @@ class LiveLoadByMethod(Struct, kw_only=True, omit_defaults=True):
     """On top of the duct."""
 
 
-class LoadedCircuit(Struct, kw_only=True, omit_defaults=True):
+class LoadedCircuit(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A circuit in ducts of the bank."""
 
     cables: list[CableLine]
@@ -5350,7 +5690,9 @@ class LoadedCircuit(Struct, kw_only=True, omit_defaults=True):
     """Kind of circuit: three conductors make a set, or two."""
 
     terminal_rating: TerminalRating | None = None
-    """Temperature that the terminals at both ends are marked for."""
+    """Temperature that the terminals at both ends are marked for; unmarked ones are taken for 60
+    degC to 100 A of overcurrent_device or, without one, of current, and for 75 degC above; where
+    neither is given, for 60 degC to 1 AWG."""
 
     voltage: Voltage | None = None
     """Between lines; to ground of a single phase. For the loss in insulation, and what the code
@@ -5380,12 +5722,14 @@ class MassPerLength(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class MaterialRow(Struct, kw_only=True, omit_defaults=True):
+class MaterialRow(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Coefficient of linear expansion of one conduit material."""
 
     coefficient: ExpansionCoefficient
+    """Coefficient of linear expansion."""
 
     material: ConduitMaterial
+    """Material of the conduit."""
 
     source_id: str
     """Id of the source; see /v1/tables/sources."""
@@ -5397,15 +5741,19 @@ class MaterialRow(Struct, kw_only=True, omit_defaults=True):
     """Remark on the row."""
 
 
-class MaterialTable(Struct, kw_only=True, omit_defaults=True):
+class MaterialTable(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Expansion coefficients, with the hash of all tables."""
 
     rows: list[MaterialRow]
+    """The rows, as the source has them."""
 
     tables_version: str
+    """Hash of all reference tables."""
 
 
-class MeasuredCable(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="measured"):
+class MeasuredCable(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="measured"
+):
     """A single conductor or single-conductor cable by its diameter (Chapter 9, Table 1, Note 5)."""
 
     diameter: Length
@@ -5444,7 +5792,9 @@ class MeasuredCable(Struct, kw_only=True, omit_defaults=True, tag_field="kind", 
     """Make-up of the cable, for its bending radius."""
 
 
-class MeasuredConduit(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="measured"):
+class MeasuredConduit(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="measured"
+):
     """A conduit or duct by its diameters, for one that no table lists; take them from its maker."""
 
     inside_diameter: Length
@@ -5463,7 +5813,9 @@ class MeasuredConduit(Struct, kw_only=True, omit_defaults=True, tag_field="kind"
     """Type of conduit or duct, for the rules that hang on it; its diameters stay those given."""
 
 
-class MulticonductorCable(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="multiconductor"):
+class MulticonductorCable(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="multiconductor"
+):
     """A multiconductor cable or cord by its diameter: it counts as one (Chapter 9, Table 1, Note
     9)."""
 
@@ -5503,7 +5855,7 @@ class MulticonductorCable(Struct, kw_only=True, omit_defaults=True, tag_field="k
     """Make-up of the cable, for its bending radius."""
 
 
-class NamedRun(Struct, kw_only=True, omit_defaults=True):
+class NamedRun(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One whole run with the name it is compared under."""
 
     name: str
@@ -5513,7 +5865,7 @@ class NamedRun(Struct, kw_only=True, omit_defaults=True):
     """The run, complete by itself."""
 
 
-class OrderedCable(Struct, kw_only=True, omit_defaults=True):
+class OrderedCable(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What to order of one line of cables."""
 
     count: int
@@ -5532,10 +5884,11 @@ class OrderedCable(Struct, kw_only=True, omit_defaults=True):
     """Reels, if their length was given and holds one cable."""
 
 
-class OtherMethod(Struct, kw_only=True, omit_defaults=True):
+class OtherMethod(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The method that allows more, where both were asked."""
 
     ampacity: Current
+    """What it allows."""
 
     conductor_temperature: Temperature
     """Of its hottest conductor."""
@@ -5544,12 +5897,14 @@ class OtherMethod(Struct, kw_only=True, omit_defaults=True):
     """By how much it allows more."""
 
     method: AmpacityMethod
+    """The method."""
 
 
-class PatchOperation(Struct, kw_only=True, omit_defaults=True):
+class PatchOperation(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One operation of a JSON Patch (RFC 6902) on the request; what it sets is always an object."""
 
     op: PatchOp
+    """Whether the object is put in or takes the place of another."""
 
     path: str
     """JSON pointer of the member that is set, or of the item that is put in."""
@@ -5558,7 +5913,7 @@ class PatchOperation(Struct, kw_only=True, omit_defaults=True):
     """The object that is set there, as a request has it."""
 
 
-class Pavement(Struct, kw_only=True, omit_defaults=True):
+class Pavement(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The pavement that a trench goes through; its top is grade, and it is laid again as thick as
     it was."""
 
@@ -5572,13 +5927,14 @@ class Pavement(Struct, kw_only=True, omit_defaults=True):
     """How far beyond each edge of the trench it is cut. From 0 in to 240 in."""
 
 
-class PavementTakeoff(Struct, kw_only=True, omit_defaults=True):
+class PavementTakeoff(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Pavement in place; what is taken up of it is no spoil."""
 
     cut_width: Length
     """Width of the cut; the greatest, if it varies."""
 
     kind: PavementKind
+    """Kind of the pavement."""
 
     removal_area: Area
     """Taken up, the whole cut."""
@@ -5596,7 +5952,9 @@ class PavementTakeoff(Struct, kw_only=True, omit_defaults=True):
     """Along both sides and across both ends."""
 
 
-class PerStickInterval(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="per_stick"):
+class PerStickInterval(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="per_stick"
+):
     """So many stations for each stick of duct."""
 
     count: int
@@ -5608,30 +5966,40 @@ class PerStickInterval(Struct, kw_only=True, omit_defaults=True, tag_field="kind
     """Length of a stick. From 0.25 ft to 1000 ft."""
 
 
-class PermittedUseAnswer(Struct, kw_only=True, omit_defaults=True):
+class PermittedUseAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of permitted-use with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: PermittedUseResult
+    """What was calculated."""
 
     request: PermittedUseRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
-class PermittedUseItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="permitted_use"):
+class PermittedUseItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="permitted_use"
+):
     """A question of permitted_use."""
 
     id: str
@@ -5643,7 +6011,9 @@ class PermittedUseItem(Struct, kw_only=True, omit_defaults=True, tag_field="oper
     """The body of `POST /v1/permitted-use`."""
 
 
-class PermittedUseItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="permitted_use"):
+class PermittedUseItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="permitted_use"
+):
     """An answer of permitted_use."""
 
     answer: PermittedUseAnswer
@@ -5658,9 +6028,10 @@ class PermittedUseItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class PermittedUseRequest(Struct, kw_only=True, omit_defaults=True):
+class PermittedUseRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A conduit and everything it meets."""
 
     type: ConduitType
@@ -5676,14 +6047,16 @@ class PermittedUseRequest(Struct, kw_only=True, omit_defaults=True):
     """Edition of NFPA 70 to follow."""
 
 
-class PermittedUseResult(Struct, kw_only=True, omit_defaults=True):
+class PermittedUseResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Whether the conduit may be used so."""
 
     uses: list[JudgedUse]
     """Each use, in the order asked."""
 
 
-class PermittedUseStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="permitted_use"):
+class PermittedUseStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="permitted_use"
+):
     """An answer of permitted_use."""
 
     answer: PermittedUseAnswer
@@ -5701,9 +6074,10 @@ class PermittedUseStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_fie
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class PistonOpening(Struct, kw_only=True, omit_defaults=True):
+class PistonOpening(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One line of the table the crew carries."""
 
     opening: Length
@@ -5713,39 +6087,11 @@ class PistonOpening(Struct, kw_only=True, omit_defaults=True):
     """Temperature of the conduit."""
 
 
-class PlaceRating(Struct, kw_only=True, omit_defaults=True):
-    """The place a bank lies in, and the method it is rated by."""
-
-    concrete_thermal_resistivity: ThermalResistivity | None = None
-    """Thermal resistivity of the concrete. From 20 degC.cm/W to 1000 degC.cm/W."""
-
-    duct_air_temperature: Temperature | None = None
-    """Temperature that the air in every duct is taken to have, as printed tables do. From 0 degC to
-    150 degC."""
-
-    duct_material: WallMaterial | None = None
-    """What ducts without a type are made of, for their heat; of the others their type tells."""
-
-    duct_thermal_resistivity: ThermalResistivity | None = None
-    """Thermal resistivity of the duct walls. From 0 K.m/W to 50 K.m/W."""
-
-    earth_temperature: Temperature | None = None
-    """Temperature of the earth at that depth, away from the cables. From -20 degC to 70 degC."""
-
-    earth_thermal_resistivity: ThermalResistivity | None = None
-    """Thermal resistivity of the earth and the backfill. From 20 degC.cm/W to 1000 degC.cm/W."""
-
-    frequency: Frequency | None = None
-    """Frequency of the alternating current. From 10 Hz to 400 Hz."""
-
-    method: AmpacityMethod | None = None
-    """Method; both gives the one that allows less, with the other beside it."""
-
-
-class PlacedDuct(Struct, kw_only=True, omit_defaults=True):
+class PlacedDuct(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One duct of the bank, from the lower left corner of the bank without its cover."""
 
     outside_diameter: Length
+    """Outside diameter of the duct."""
 
     signal: bool
     """Whether it carries signals."""
@@ -5760,7 +6106,7 @@ class PlacedDuct(Struct, kw_only=True, omit_defaults=True):
     """Distance of its center upward."""
 
 
-class PlannedPull(Struct, kw_only=True, omit_defaults=True):
+class PlannedPull(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One pull of the plan."""
 
     bend_total: Angle
@@ -5815,7 +6161,7 @@ class PowerPerLength(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class PresetInterval(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="preset"):
+class PresetInterval(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="preset"):
     """The interval of a published specification or of the trade, by name."""
 
     kind: ClassVar[Literal["preset"]] = "preset"
@@ -5838,7 +6184,7 @@ class Pressure(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class Problem(Struct, kw_only=True, omit_defaults=True):
+class Problem(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Problem details by RFC 9457."""
 
     detail: str
@@ -5860,41 +6206,7 @@ class Problem(Struct, kw_only=True, omit_defaults=True):
     """Every fault found, up to a thousand."""
 
 
-class Fault(Struct, kw_only=True, omit_defaults=True):
-    """One fault of a request."""
-
-    code: str
-    """Stable code of the fault. Of a request and its query: missing, unknown_member, wrong_type,
-    not_an_integer, not_allowed, kind_missing, unknown_kind, out_of_range, too_few, too_many,
-    too_short, too_long, control_character, unknown_parameter, repeated, assumption_needed; or one
-    of a calculation."""
-
-    message: str
-    """What is wrong and what to do next."""
-
-    allowed_values: list[str] | None = None
-    """The values or names that are taken."""
-
-    assumption: RefusedAssumption | None = None
-    """What would have been assumed, had it not been refused."""
-
-    maximum: AnyQuantity | None = None
-    """Most that is taken; what must be less is so in the message."""
-
-    minimum: AnyQuantity | None = None
-    """Least that is taken; what must be more is so in the message."""
-
-    parameter: str | None = None
-    """Name of the query parameter."""
-
-    pointer: str | None = None
-    """JSON Pointer of the member, as a URI fragment."""
-
-    suggestion: str | None = None
-    """The one of them that was probably meant: it was not taken for it."""
-
-
-class Profile(Struct, kw_only=True, omit_defaults=True):
+class Profile(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Elevations along the run, straight between the points: they give grades and cover."""
 
     points: list[ElevationPoint]
@@ -5905,7 +6217,7 @@ class Profile(Struct, kw_only=True, omit_defaults=True):
     duct."""
 
 
-class ProfilePoint(Struct, kw_only=True, omit_defaults=True):
+class ProfilePoint(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Tension at one place of the run."""
 
     position: Length
@@ -5915,30 +6227,40 @@ class ProfilePoint(Struct, kw_only=True, omit_defaults=True):
     """Tension there."""
 
 
-class PullBoxAnswer(Struct, kw_only=True, omit_defaults=True):
+class PullBoxAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of pull-box with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: PullBoxResult
+    """What was calculated."""
 
     request: PullBoxRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
-class PullBoxItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="pull_box"):
+class PullBoxItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="pull_box"
+):
     """A question of pull_box."""
 
     id: str
@@ -5950,7 +6272,9 @@ class PullBoxItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation
     """The body of `POST /v1/pull-box`."""
 
 
-class PullBoxItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="pull_box"):
+class PullBoxItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="pull_box"
+):
     """An answer of pull_box."""
 
     answer: PullBoxAnswer
@@ -5965,9 +6289,10 @@ class PullBoxItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="ope
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class PullBoxRequest(Struct, kw_only=True, omit_defaults=True):
+class PullBoxRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What enters a box."""
 
     circuits: list[BoxCircuit]
@@ -5984,7 +6309,8 @@ class PullBoxRequest(Struct, kw_only=True, omit_defaults=True):
     """The box as planned or built, held against what it must measure."""
 
     box_sizes: list[BoxSize] | None = None
-    """Boxes that can be had: the smallest that holds the entries is named."""
+    """Boxes that can be had: the smallest that holds the entries is named. A box that is given is
+    judged by itself."""
 
     code_edition: CodeEdition | None = None
     """Edition of NFPA 70 to follow."""
@@ -5999,7 +6325,7 @@ class PullBoxRequest(Struct, kw_only=True, omit_defaults=True):
     """What it is."""
 
 
-class PullBoxResult(Struct, kw_only=True, omit_defaults=True):
+class PullBoxResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What a box must measure for what enters it; a dimension that no rule sets is absent."""
 
     candidates: list[BoxCandidate]
@@ -6034,7 +6360,9 @@ class PullBoxResult(Struct, kw_only=True, omit_defaults=True):
     may."""
 
 
-class PullBoxStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="pull_box"):
+class PullBoxStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="pull_box"
+):
     """An answer of pull_box."""
 
     answer: PullBoxAnswer
@@ -6052,32 +6380,43 @@ class PullBoxStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="o
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class PullPlanAnswer(Struct, kw_only=True, omit_defaults=True):
+class PullPlanAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of pull-plan with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: PullPlanResult
+    """What was calculated."""
 
     request: PullPlanRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
-class PullPlanItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="pull_plan"):
+class PullPlanItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="pull_plan"
+):
     """A question of pull_plan."""
 
     id: str
@@ -6089,7 +6428,9 @@ class PullPlanItem(Struct, kw_only=True, omit_defaults=True, tag_field="operatio
     """The body of `POST /v1/pull-plan`."""
 
 
-class PullPlanItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="pull_plan"):
+class PullPlanItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="pull_plan"
+):
     """An answer of pull_plan."""
 
     answer: PullPlanAnswer
@@ -6104,9 +6445,10 @@ class PullPlanItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="op
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class PullPlanRequest(Struct, kw_only=True, omit_defaults=True):
+class PullPlanRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Cables, conduit, the whole route, and where pull points may stand."""
 
     cables: list[CableLine]
@@ -6171,7 +6513,7 @@ class PullPlanRequest(Struct, kw_only=True, omit_defaults=True):
     """Where the weight correction factor multiplies friction."""
 
 
-class PullPlanResult(Struct, kw_only=True, omit_defaults=True):
+class PullPlanResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The fewest pulls, or the bend that forbids any."""
 
     box_count: int
@@ -6191,7 +6533,9 @@ class PullPlanResult(Struct, kw_only=True, omit_defaults=True):
     is."""
 
 
-class PullPlanStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="pull_plan"):
+class PullPlanStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="pull_plan"
+):
     """An answer of pull_plan."""
 
     answer: PullPlanAnswer
@@ -6209,9 +6553,10 @@ class PullPlanStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class PullPractice(Struct, kw_only=True, omit_defaults=True):
+class PullPractice(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """How cables are pulled: friction, gear, and what they may bear."""
 
     allowable_sidewall_pressure: ForcePerLength | None = None
@@ -6261,30 +6606,40 @@ class PullPractice(Struct, kw_only=True, omit_defaults=True):
     """Where the weight correction factor multiplies friction."""
 
 
-class PullTensionAnswer(Struct, kw_only=True, omit_defaults=True):
+class PullTensionAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of pull-tension with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: PullTensionResult
+    """What was calculated."""
 
     request: PullTensionRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
-class PullTensionItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="pull_tension"):
+class PullTensionItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="pull_tension"
+):
     """A question of pull_tension."""
 
     id: str
@@ -6296,7 +6651,9 @@ class PullTensionItem(Struct, kw_only=True, omit_defaults=True, tag_field="opera
     """The body of `POST /v1/pull-tension`."""
 
 
-class PullTensionItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="pull_tension"):
+class PullTensionItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="pull_tension"
+):
     """An answer of pull_tension."""
 
     answer: PullTensionAnswer
@@ -6311,9 +6668,10 @@ class PullTensionItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field=
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class PullTensionRequest(Struct, kw_only=True, omit_defaults=True):
+class PullTensionRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Cables, conduit, and the route in the order of the pull; and what to find beside the
     tension."""
 
@@ -6390,7 +6748,7 @@ class PullTensionRequest(Struct, kw_only=True, omit_defaults=True):
     """Where the weight correction factor multiplies friction."""
 
 
-class PullTensionResult(Struct, kw_only=True, omit_defaults=True):
+class PullTensionResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The pull from the first section to the last, and from the other end."""
 
     allowable_sidewall_pressure: ForcePerLength
@@ -6469,7 +6827,9 @@ class PullTensionResult(Struct, kw_only=True, omit_defaults=True):
     """Highest sidewall pressure, if there is a bend."""
 
 
-class PullTensionStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="pull_tension"):
+class PullTensionStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="pull_tension"
+):
     """An answer of pull_tension."""
 
     answer: PullTensionAnswer
@@ -6487,9 +6847,10 @@ class PullTensionStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_fiel
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class PullThrough(Struct, kw_only=True, omit_defaults=True):
+class PullThrough(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A circuit between two entries; the distance of entries is between their near edges."""
 
     circuit: str
@@ -6514,7 +6875,7 @@ class PullThrough(Struct, kw_only=True, omit_defaults=True):
     """Whether they are so far apart; absent where nothing is asked."""
 
 
-class RackedCable(Struct, kw_only=True, omit_defaults=True):
+class RackedCable(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Cable on the racks of a manhole."""
 
     centerline_radius: Length
@@ -6527,7 +6888,7 @@ class RackedCable(Struct, kw_only=True, omit_defaults=True):
     """Least length of the wall, from duct to duct."""
 
 
-class Racking(Struct, kw_only=True, omit_defaults=True):
+class Racking(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """How cable leads from its ducts to the racks on a wall of a manhole, along its length."""
 
     offset: Length
@@ -6545,7 +6906,7 @@ class Racking(Struct, kw_only=True, omit_defaults=True):
     """Straight out of the duct, before the cable bends. From 0 in to 240 in."""
 
 
-class Rate(Struct, kw_only=True, omit_defaults=True):
+class Rate(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The caller's own rate for an item; a key left out matches any."""
 
     item: TakeoffItem
@@ -6567,8 +6928,9 @@ class Rate(Struct, kw_only=True, omit_defaults=True):
     """Price for one of the unit, in the caller's money; this, or labor hours, or both."""
 
 
-class RatingPractice(Struct, kw_only=True, omit_defaults=True):
-    """The method a bank is rated by, and what concrete and ducts are to its heat."""
+class RatingPractice(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
+    """The method banks are rated by, at one frequency for all, and what concrete and ducts are to
+    their heat."""
 
     concrete_thermal_resistivity: ThermalResistivity | None = None
     """Thermal resistivity of the concrete. From 20 degC.cm/W to 1000 degC.cm/W."""
@@ -6590,30 +6952,37 @@ class RatingPractice(Struct, kw_only=True, omit_defaults=True):
     """Method; both gives the one that allows less, with the other beside it."""
 
 
-class Ready(Struct, kw_only=True, omit_defaults=True):
+class Ready(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The tables are loaded and requests are welcome."""
 
     status: str
+    """The word `ready`."""
 
     tables: str
+    """Hash of all reference tables."""
 
 
-class RefusedAssumption(Struct, kw_only=True, omit_defaults=True):
+class RefusedAssumption(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The value that would have been taken for want of one; a quantity too, where it is a
     figure."""
 
     citation: str
+    """Where it comes from, or that it is practice."""
 
     standing: Standing
+    """With what right it would be taken."""
 
     text: str
+    """The value as a text."""
 
     quantity: AnyQuantity | None = None
+    """The value, where it is a figure."""
 
     source_id: str | None = None
+    """Id of the source in the table of sources."""
 
 
-class Reinforcing(Struct, kw_only=True, omit_defaults=True):
+class Reinforcing(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Longitudinal bars and ties."""
 
     bar_count: int
@@ -6644,7 +7013,7 @@ class Reinforcing(Struct, kw_only=True, omit_defaults=True):
     """Distance of the ties. From 0.25 ft to 1000 ft."""
 
 
-class ReinforcingTakeoff(Struct, kw_only=True, omit_defaults=True):
+class ReinforcingTakeoff(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Bars of the envelope."""
 
     lap_count: int
@@ -6669,7 +7038,7 @@ class ReinforcingTakeoff(Struct, kw_only=True, omit_defaults=True):
     """All ties together."""
 
 
-class RemovedViolation(Struct, kw_only=True, omit_defaults=True):
+class RemovedViolation(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A violation that the changed run has no more."""
 
     code: str
@@ -6688,7 +7057,7 @@ class ResistancePerLength(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class ReversedPull(Struct, kw_only=True, omit_defaults=True):
+class ReversedPull(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The same pull from the other end."""
 
     highest_tension: Force
@@ -6716,12 +7085,14 @@ class ReversedPull(Struct, kw_only=True, omit_defaults=True):
     """Highest sidewall pressure, if there is a bend."""
 
 
-class RunCircuit(Struct, kw_only=True, omit_defaults=True):
+class RunCircuit(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One circuit."""
 
     ducts: list[str]
+    """Names of its ducts, as tier-position."""
 
     end: str
+    """Stop where it leaves, nearer the end of the run."""
 
     fills: list[CircuitFill]
     """In every conduit on its way."""
@@ -6730,19 +7101,22 @@ class RunCircuit(Struct, kw_only=True, omit_defaults=True):
     """From its start to its end along the center line."""
 
     name: str
+    """What the request calls it, or its place."""
 
     pulls: list[CircuitPulls]
     """From stop to stop."""
 
     service: Service
+    """What it carries."""
 
     start: str
+    """Stop where it enters, nearer the start of the run."""
 
     voltage_drop: VoltageDropResult | None = None
     """Over that length, if a current or a power is given."""
 
 
-class RunDuct(Struct, kw_only=True, omit_defaults=True):
+class RunDuct(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One duct of the run, from the lower left corner of the bank without its cover. It has no
     place where the first stretch takes no room and an outside diameter is not known."""
 
@@ -6756,6 +7130,7 @@ class RunDuct(Struct, kw_only=True, omit_defaults=True):
     """Mandrel of the smallest bore along it, as far as that is known."""
 
     outside_diameter: Length | None = None
+    """Outside diameter, where it is known."""
 
     signal: bool | None = None
     """Whether it is for signals."""
@@ -6767,7 +7142,9 @@ class RunDuct(Struct, kw_only=True, omit_defaults=True):
     """Distance of its center upward."""
 
 
-class RunHorizontalBend(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="horizontal_bend"):
+class RunHorizontalBend(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="horizontal_bend"
+):
     """A bend in a level plane."""
 
     angle: Angle
@@ -6779,13 +7156,13 @@ class RunHorizontalBend(Struct, kw_only=True, omit_defaults=True, tag_field="kin
     """Whether it is bought, bent on site, or laid on a curve."""
 
     radius: Length | None = None
-    """Radius to the centre line. From 0.5 in to 120000 in."""
+    """Radius to the center line. From 0.5 in to 120000 in."""
 
     turn: Turn | None = None
     """To which side; nothing is reckoned with it, it is drawn."""
 
 
-class RunJoining(Struct, kw_only=True, omit_defaults=True):
+class RunJoining(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """How ducts are joined, and how their elbows are made."""
 
     bell_loss: Length | None = None
@@ -6819,7 +7196,7 @@ class RunJoining(Struct, kw_only=True, omit_defaults=True):
     """Sticks to order beyond those laid."""
 
 
-class RunLoad(Struct, kw_only=True, omit_defaults=True):
+class RunLoad(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What a circuit carries, at the voltage it has; its sets are those of its ducts."""
 
     apparent_power: ApparentPower | None = None
@@ -6880,10 +7257,12 @@ class RunLoad(Struct, kw_only=True, omit_defaults=True):
     """Kind of circuit: three conductors make a set, or two."""
 
     terminal_rating: TerminalRating | None = None
-    """Temperature that the terminals at both ends are marked for."""
+    """Temperature that the terminals at both ends are marked for; unmarked ones are taken for 60
+    degC to 100 A of overcurrent_device or, without one, of current, and for 75 degC above; where
+    neither is given, for 60 degC to 1 AWG."""
 
 
-class RunMovement(Struct, kw_only=True, omit_defaults=True):
+class RunMovement(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One straight run."""
 
     anchor_positions: list[Length]
@@ -6919,7 +7298,7 @@ class RunMovement(Struct, kw_only=True, omit_defaults=True):
     """Share of the travel of a fitting that its movement uses."""
 
 
-class RunMoving(Struct, kw_only=True, omit_defaults=True):
+class RunMoving(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Expansion fittings and straps of all that lies above ground."""
 
     coupling: Coupling | None = None
@@ -6949,7 +7328,7 @@ class RunMoving(Struct, kw_only=True, omit_defaults=True):
     """Most of the travel of a fitting that its share of the movement may use."""
 
 
-class RunPlace(Struct, kw_only=True, omit_defaults=True):
+class RunPlace(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """An end of the run, or a pull point in it."""
 
     kind: PlaceKind
@@ -6959,7 +7338,8 @@ class RunPlace(Struct, kw_only=True, omit_defaults=True):
     """The box as planned or built, held against what it must measure."""
 
     box_sizes: list[BoxSize] | None = None
-    """Boxes that can be had: the smallest that holds the entries is named."""
+    """Boxes that can be had: the smallest that holds the entries is named. A box that is given is
+    judged by itself."""
 
     cable_allowance: Length | None = None
     """Cable beyond the conduit there, for racking, tail and termination together. From 0 ft to 1000
@@ -6994,12 +7374,14 @@ class RunPlace(Struct, kw_only=True, omit_defaults=True):
     """Whether the circuits that pass are spliced there."""
 
 
-class RunStop(Struct, kw_only=True, omit_defaults=True):
+class RunStop(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """An end of the run or a pull point."""
 
-    kind: str
+    kind: PlaceKind
+    """What stands there."""
 
     name: str
+    """What the request calls it, or its place."""
 
     station: Length
     """Distance in plan from the start."""
@@ -7008,7 +7390,7 @@ class RunStop(Struct, kw_only=True, omit_defaults=True):
     """What it must measure for the circuits that pass it, where known."""
 
 
-class RunStraight(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="straight"):
+class RunStraight(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="straight"):
     """A straight; in plan where a profile gives the heights, else along the conduit."""
 
     kind: ClassVar[Literal["straight"]] = "straight"
@@ -7021,7 +7403,7 @@ class RunStraight(Struct, kw_only=True, omit_defaults=True, tag_field="kind", ta
     deg."""
 
 
-class RunStretch(Struct, kw_only=True, omit_defaults=True):
+class RunStretch(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One stretch of the run, each part as its own operation tells it."""
 
     ducts: list[StretchJoints]
@@ -7031,15 +7413,19 @@ class RunStretch(Struct, kw_only=True, omit_defaults=True):
     """Length of a duct along its center line, risers included."""
 
     name: str
+    """What the request calls it, or its place."""
 
     permitted_uses: list[StretchUse]
+    """Whether each type of its conduit may be used as it is here."""
 
     plan_length: Length
     """Length in plan, that of its trench."""
 
     risers: list[StretchRiser]
+    """The parts above grade at its ends."""
 
-    setting: str
+    setting: SettingKind
+    """How it is laid."""
 
     station: Length
     """Where it begins, in plan from the start."""
@@ -7051,11 +7437,14 @@ class RunStretch(Struct, kw_only=True, omit_defaults=True):
     """Of all ducts together in the fluid of the bore; negative if they sink."""
 
     cover: CoverResult | None = None
+    """The cover it needs, where it is buried."""
 
     earth_loads: list[EarthLoadResult] | None = None
-    """If asked: under its least cover and, where that is another, under its greatest."""
+    """If asked: under its least cover, where that is another under its greatest, and between them
+    where groundwater stands at the top of what is buried."""
 
     encasement: EncasementResult | None = None
+    """The concrete around its bank."""
 
     expansion: ExpansionResult | None = None
     """Of its straights above ground."""
@@ -7067,14 +7456,18 @@ class RunStretch(Struct, kw_only=True, omit_defaults=True):
     """Finished and empty, where it lies under the groundwater."""
 
     spacers: SpacersResult | None = None
+    """The spacers of its bank."""
 
     supports: list[SupportsResult] | None = None
     """Of each straight above ground."""
 
     trench: TrenchResult | None = None
+    """The trench it lies in."""
 
 
-class RunVerticalBend(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="vertical_bend"):
+class RunVerticalBend(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="vertical_bend"
+):
     """A bend in a vertical plane, from the grade of what is before it; none with a profile."""
 
     exit_grade: Grade
@@ -7089,10 +7482,10 @@ class RunVerticalBend(Struct, kw_only=True, omit_defaults=True, tag_field="kind"
     """Whether it is bought, bent on site, or laid on a curve."""
 
     radius: Length | None = None
-    """Radius to the centre line. From 0.5 in to 120000 in."""
+    """Radius to the center line. From 0.5 in to 120000 in."""
 
 
-class SectionTension(Struct, kw_only=True, omit_defaults=True):
+class SectionTension(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One section of the pull."""
 
     highest_tension: Force
@@ -7108,7 +7501,7 @@ class SectionTension(Struct, kw_only=True, omit_defaults=True):
     """Highest pressure on the worst cable; bends only."""
 
 
-class Site(Struct, kw_only=True, omit_defaults=True):
+class Site(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The place, once."""
 
     earth_temperature: Temperature | None = None
@@ -7126,7 +7519,7 @@ class Site(Struct, kw_only=True, omit_defaults=True):
     """What conduit above ground sees; without them its movement is not judged."""
 
 
-class SizeCandidate(Struct, kw_only=True, omit_defaults=True):
+class SizeCandidate(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One trade size of the type with what the set would take of it."""
 
     conduit_area: Area
@@ -7148,6 +7541,7 @@ class SizeCandidate(Struct, kw_only=True, omit_defaults=True):
     """Limit area less conductor area; negative when over."""
 
     trade_size: TradeSize
+    """Trade size of the conduit."""
 
     verdict: Verdict
     """Whether the set complies and leaves the spare asked for."""
@@ -7159,7 +7553,7 @@ class SizeCandidate(Struct, kw_only=True, omit_defaults=True):
     """The same times 1.05."""
 
 
-class SizeChange(Struct, kw_only=True, omit_defaults=True):
+class SizeChange(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What one change of the set does to the size."""
 
     cable_index: int
@@ -7172,7 +7566,7 @@ class SizeChange(Struct, kw_only=True, omit_defaults=True):
     """Smallest size that then complies; absent if none does."""
 
 
-class SmallConductorVolume(Struct, kw_only=True, omit_defaults=True):
+class SmallConductorVolume(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Conductors smaller than 4 AWG."""
 
     conductor_count: int
@@ -7185,49 +7579,63 @@ class SmallConductorVolume(Struct, kw_only=True, omit_defaults=True):
     """Least standard box for them, where nothing larger enters."""
 
 
-class SourceRow(Struct, kw_only=True, omit_defaults=True):
+class SourceRow(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A cited document."""
 
     citation: str
+    """Title, publisher and date of the document."""
 
     source_id: str
+    """Id by which rows and findings name the document."""
 
     note: str | None = None
     """Where its figures were read."""
 
 
-class SourceTable(Struct, kw_only=True, omit_defaults=True):
+class SourceTable(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Sources, with the hash of all tables."""
 
     rows: list[SourceRow]
+    """The rows, as the source has them."""
 
     tables_version: str
+    """Hash of all reference tables."""
 
 
-class SpacersAnswer(Struct, kw_only=True, omit_defaults=True):
+class SpacersAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of spacers with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: SpacersResult
+    """What was calculated."""
 
     request: SpacersRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
-class SpacersItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="spacers"):
+class SpacersItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="spacers"
+):
     """A question of spacers."""
 
     id: str
@@ -7239,7 +7647,9 @@ class SpacersItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation
     """The body of `POST /v1/spacers`."""
 
 
-class SpacersItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="spacers"):
+class SpacersItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="spacers"
+):
     """An answer of spacers."""
 
     answer: SpacersAnswer
@@ -7254,14 +7664,17 @@ class SpacersItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="ope
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class SpacersOfSize(Struct, kw_only=True, omit_defaults=True):
+class SpacersOfSize(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The pieces for ducts of one size."""
 
     base_spacer_count: int
+    """Base spacers, which carry the bottom tier."""
 
     intermediate_spacer_count: int
+    """Intermediate spacers, which part two tiers."""
 
     order_count: int
     """All pieces of this size with waste, rounded up."""
@@ -7270,9 +7683,10 @@ class SpacersOfSize(Struct, kw_only=True, omit_defaults=True):
     """Of the ducts that they carry or close."""
 
     top_piece_count: int
+    """Pieces that close the top tier."""
 
 
-class SpacersRequest(Struct, kw_only=True, omit_defaults=True):
+class SpacersRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One straight run of a duct bank and how its spacers are specified."""
 
     length: Length
@@ -7310,7 +7724,7 @@ class SpacersRequest(Struct, kw_only=True, omit_defaults=True):
     """Extra pieces to order, in percent."""
 
 
-class SpacersResult(Struct, kw_only=True, omit_defaults=True):
+class SpacersResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The stations and the pieces."""
 
     base_spacer_count: int
@@ -7338,7 +7752,9 @@ class SpacersResult(Struct, kw_only=True, omit_defaults=True):
     """The pieces by size, the largest first, if a bank is given."""
 
 
-class SpacersStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="spacers"):
+class SpacersStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="spacers"
+):
     """An answer of spacers."""
 
     answer: SpacersAnswer
@@ -7356,9 +7772,10 @@ class SpacersStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="o
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class Spacing(Struct, kw_only=True, omit_defaults=True):
+class Spacing(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """How spacers are specified."""
 
     duct_count_per_spacer: int | None = None
@@ -7387,7 +7804,7 @@ class Spacing(Struct, kw_only=True, omit_defaults=True):
     """Extra pieces to order, in percent."""
 
 
-class StandardBoxFound(Struct, kw_only=True, omit_defaults=True):
+class StandardBoxFound(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A standard metal box."""
 
     kind: StandardBoxKind
@@ -7400,7 +7817,7 @@ class StandardBoxFound(Struct, kw_only=True, omit_defaults=True):
     """Its volume."""
 
 
-class Station(Struct, kw_only=True, omit_defaults=True):
+class Station(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Depth of cover at one place of the run."""
 
     cover: Length
@@ -7410,7 +7827,7 @@ class Station(Struct, kw_only=True, omit_defaults=True):
     """Distance from the start. From 0 ft to 1e+07 ft."""
 
 
-class Step(Struct, kw_only=True, omit_defaults=True):
+class Step(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One line of the working; `pointer` is the part of the request it is about."""
 
     formula: str
@@ -7429,7 +7846,9 @@ class Step(Struct, kw_only=True, omit_defaults=True):
     """Symbol of what comes out."""
 
 
-class StraightSection(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="straight"):
+class StraightSection(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="straight"
+):
     """A straight length of conduit."""
 
     kind: ClassVar[Literal["straight"]] = "straight"
@@ -7448,7 +7867,7 @@ class StraightSection(Struct, kw_only=True, omit_defaults=True, tag_field="kind"
     straight or vertical bend ends. From -90 deg to 90 deg."""
 
 
-class StreamBasis(Struct, kw_only=True, omit_defaults=True, tag_field="type", tag="basis"):
+class StreamBasis(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="type", tag="basis"):
     """The first line of a stream: what all its answers rest on."""
 
     service_version: str
@@ -7460,7 +7879,7 @@ class StreamBasis(Struct, kw_only=True, omit_defaults=True, tag_field="type", ta
     type: ClassVar[Literal["basis"]] = "basis"
 
 
-class StreamProblem(Struct, kw_only=True, omit_defaults=True, tag_field="type", tag="problem"):
+class StreamProblem(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="type", tag="problem"):
     """A line of a stream that has no answer."""
 
     line: int
@@ -7481,7 +7900,7 @@ class StreamProblem(Struct, kw_only=True, omit_defaults=True, tag_field="type", 
     """The calculation asked for; left out if it could not be read."""
 
 
-class StreamStopped(Struct, kw_only=True, omit_defaults=True, tag_field="type", tag="stopped"):
+class StreamStopped(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="type", tag="stopped"):
     """The last line of a stream that the service ended before its sender did: what was answered
     counts, and the lines after `line` can be sent again."""
 
@@ -7500,7 +7919,7 @@ class StreamStopped(Struct, kw_only=True, omit_defaults=True, tag_field="type", 
     type: ClassVar[Literal["stopped"]] = "stopped"
 
 
-class StreamSummary(Struct, kw_only=True, omit_defaults=True, tag_field="type", tag="summary"):
+class StreamSummary(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="type", tag="summary"):
     """The last line of a stream; an answer without it was cut off."""
 
     failed_count: int
@@ -7512,7 +7931,7 @@ class StreamSummary(Struct, kw_only=True, omit_defaults=True, tag_field="type", 
     type: ClassVar[Literal["summary"]] = "summary"
 
 
-class Stretch(Struct, kw_only=True, omit_defaults=True):
+class Stretch(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A part of the run in one setting, from the end of the one before it."""
 
     setting: Setting
@@ -7552,8 +7971,9 @@ class Stretch(Struct, kw_only=True, omit_defaults=True):
     pull_point: RunPlace | None = None
     """The pull point at its end, if one is there."""
 
-    rating: PlaceRating | None = None
-    """What differs here from the rating of the run, or the earth from that of the site."""
+    rating: EarthRating | None = None
+    """What differs here from the rating of the run, or the earth from that of the site; its
+    frequency is one for all stretches."""
 
     sections: list[RunSection] | None = None
     """Its straights and bends; these or length."""
@@ -7565,15 +7985,17 @@ class Stretch(Struct, kw_only=True, omit_defaults=True):
     """The same ducts in other tiers here: they go on in order, from the bottom left."""
 
 
-class StretchJoints(Struct, kw_only=True, omit_defaults=True):
+class StretchJoints(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Ducts of one conduit in a stretch, or in a riser of it."""
 
     duct_count: int
+    """Ducts of this conduit."""
 
     length: Length
     """Of one duct along its center line."""
 
     conduit_type: ConduitType | None = None
+    """Its type, where it is given."""
 
     joints: JointsResult | None = None
     """If it is on file how it is joined."""
@@ -7585,9 +8007,10 @@ class StretchJoints(Struct, kw_only=True, omit_defaults=True):
     """Length of its sticks, if it is on file how it is joined."""
 
     trade_size: TradeSize | None = None
+    """Trade size, where it is given."""
 
 
-class StretchRiser(Struct, kw_only=True, omit_defaults=True):
+class StretchRiser(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The part of a riser above grade."""
 
     name: str
@@ -7600,17 +8023,20 @@ class StretchRiser(Struct, kw_only=True, omit_defaults=True):
     """If a rule is on file."""
 
 
-class StretchUse(Struct, kw_only=True, omit_defaults=True):
+class StretchUse(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The uses of one type of conduit in a stretch."""
 
     conduit_type: ConduitType
+    """Type of the conduit."""
 
     uses: list[JudgedUse]
+    """What is said of each use."""
 
     verdict: Verdict
+    """Of all its uses together."""
 
 
-class StructureJoint(Struct, kw_only=True, omit_defaults=True):
+class StructureJoint(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A joint of the structure that the run lies on."""
 
     movement: Length
@@ -7620,10 +8046,11 @@ class StructureJoint(Struct, kw_only=True, omit_defaults=True):
     """Distance from the start of the stretch. From 0 ft to 100000 ft."""
 
 
-class Suggestion(Struct, kw_only=True, omit_defaults=True):
+class Suggestion(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One change that was run: it removes a violation and adds none."""
 
     change: ChangeKind
+    """What kind of change it is."""
 
     message: str
     """What to change, in one sentence."""
@@ -7641,7 +8068,7 @@ class Suggestion(Struct, kw_only=True, omit_defaults=True):
     """Of the run so changed."""
 
 
-class Suggestions(Struct, kw_only=True, omit_defaults=True):
+class Suggestions(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What would make a run comply, each change of one thing verified by running it."""
 
     bound_met: bool
@@ -7654,7 +8081,7 @@ class Suggestions(Struct, kw_only=True, omit_defaults=True):
     """How many changed runs were tried; 50 at most, fewer of a run that takes long."""
 
 
-class SupportedConduit(Struct, kw_only=True, omit_defaults=True):
+class SupportedConduit(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A conduit with a rule of support spacing, by type and trade size."""
 
     kind: Literal["listed"]
@@ -7670,30 +8097,40 @@ class SupportedConduit(Struct, kw_only=True, omit_defaults=True):
     """How the lengths are coupled, of rmc and imc alone."""
 
 
-class SupportsAnswer(Struct, kw_only=True, omit_defaults=True):
+class SupportsAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of supports with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: SupportsResult
+    """What was calculated."""
 
     request: SupportsRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
-class SupportsItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="supports"):
+class SupportsItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="supports"
+):
     """A question of supports."""
 
     id: str
@@ -7705,7 +8142,9 @@ class SupportsItem(Struct, kw_only=True, omit_defaults=True, tag_field="operatio
     """The body of `POST /v1/supports`."""
 
 
-class SupportsItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="supports"):
+class SupportsItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="supports"
+):
     """An answer of supports."""
 
     answer: SupportsAnswer
@@ -7720,9 +8159,10 @@ class SupportsItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="op
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class SupportsRequest(Struct, kw_only=True, omit_defaults=True):
+class SupportsRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A straight run above ground."""
 
     conduit: SupportedConduit
@@ -7747,7 +8187,7 @@ class SupportsRequest(Struct, kw_only=True, omit_defaults=True):
     """Ends of the run at a box or other termination; with one, the run goes on."""
 
 
-class SupportsResult(Struct, kw_only=True, omit_defaults=True):
+class SupportsResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """How far apart, how many and where."""
 
     anchor_positions: list[Length]
@@ -7779,7 +8219,9 @@ class SupportsResult(Struct, kw_only=True, omit_defaults=True):
     """Widest distance between straps; none for a single one."""
 
 
-class SupportsStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="supports"):
+class SupportsStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="supports"
+):
     """An answer of supports."""
 
     answer: SupportsAnswer
@@ -7797,9 +8239,10 @@ class SupportsStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class Takeoff(Struct, kw_only=True, omit_defaults=True):
+class Takeoff(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """All lines in the order of building, and their total by the caller's rates."""
 
     lines: list[TakeoffLine]
@@ -7809,7 +8252,7 @@ class Takeoff(Struct, kw_only=True, omit_defaults=True):
     """If rates were given."""
 
 
-class TakeoffLine(Struct, kw_only=True, omit_defaults=True):
+class TakeoffLine(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One line: an item of one conduit type and size with all that the run takes of it."""
 
     basis: str
@@ -7822,8 +8265,10 @@ class TakeoffLine(Struct, kw_only=True, omit_defaults=True):
     """What is laid, dug or done, without waste."""
 
     group: TakeoffGroup
+    """The part of the work it belongs to."""
 
     item: TakeoffItem
+    """What it is a line of."""
 
     line: int
     """Number of the line, from 1."""
@@ -7956,16 +8401,17 @@ class TakeoffQuantity(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class TakeoffShare(Struct, kw_only=True, omit_defaults=True):
+class TakeoffShare(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What of the exact quantity one stretch of the run takes."""
 
     quantity: TakeoffQuantity
+    """How much of it."""
 
     stretch: str
     """Name of the stretch."""
 
 
-class TakeoffTotal(Struct, kw_only=True, omit_defaults=True):
+class TakeoffTotal(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What the caller's rates come to; a total with gaps says so."""
 
     complete: bool
@@ -8002,7 +8448,9 @@ class TemperatureDifference(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class TemperatureRange(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="range"):
+class TemperatureRange(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="range"
+):
     """The lowest and highest temperature of the conduit itself, which in the sun is not that of the
     air."""
 
@@ -8025,7 +8473,9 @@ class TemperatureRange(Struct, kw_only=True, omit_defaults=True, tag_field="kind
     """What direct sun adds to the highest temperature. From 0 delta_degF to 100 delta_degF."""
 
 
-class TemperatureSpread(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="difference"):
+class TemperatureSpread(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="difference"
+):
     """The difference between the highest and lowest temperature of the conduit, sun included."""
 
     difference: TemperatureDifference
@@ -8058,11 +8508,14 @@ class ThermalResistivity(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class TierInPour(Struct, kw_only=True, omit_defaults=True):
-    """The ducts of one tier in wet concrete."""
+class TierInPour(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
+    """Like ducts of one tier in wet concrete."""
 
     head: Length
     """Wet concrete over the bottom of its ducts."""
+
+    pointer: str
+    """Place of their conduit in the request, the first of like ones."""
 
     pressure: Pressure
     """Of that head."""
@@ -8077,8 +8530,8 @@ class TierInPour(Struct, kw_only=True, omit_defaults=True):
     """What they bear, safety included, where that is on file."""
 
 
-class TierUnderLoad(Struct, kw_only=True, omit_defaults=True):
-    """The ducts of one tier under earth and traffic; what a wall or a load not on file leaves open
+class TierUnderLoad(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
+    """Like ducts of one tier under earth and traffic; what a wall or a load not on file leaves open
     is absent."""
 
     buckling_verdict: Verdict
@@ -8095,6 +8548,9 @@ class TierUnderLoad(Struct, kw_only=True, omit_defaults=True):
 
     live_loads: list[LiveLoadByMethod]
     """Of traffic, by every method asked that goes so shallow."""
+
+    pointer: str
+    """Place of their conduit in the request, the first of like ones."""
 
     prism_pressure: Pressure
     """Of the prism of earth above a duct."""
@@ -8145,7 +8601,7 @@ class TierUnderLoad(Struct, kw_only=True, omit_defaults=True):
     """Thrust in the wall."""
 
 
-class TierUplift(Struct, kw_only=True, omit_defaults=True):
+class TierUplift(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Like ducts of one tier."""
 
     duct_count: int
@@ -8158,6 +8614,7 @@ class TierUplift(Struct, kw_only=True, omit_defaults=True):
     """Of one empty duct."""
 
     outside_diameter: Length
+    """Outside diameter of one duct."""
 
     tier: int
     """Tier, from 1 at the bottom."""
@@ -8166,38 +8623,50 @@ class TierUplift(Struct, kw_only=True, omit_defaults=True):
     """Of these ducts together."""
 
 
-class TravelOption(Struct, kw_only=True, omit_defaults=True):
+class TravelOption(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What fittings of one travel that is sold would mean."""
 
     fitting_count: int
+    """Fittings of that travel that the run needs."""
 
     fitting_travel: Length
+    """Travel of one fitting."""
 
 
-class TrenchAnswer(Struct, kw_only=True, omit_defaults=True):
+class TrenchAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of trench with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: TrenchResult
+    """What was calculated."""
 
     request: TrenchRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
-class TrenchItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="trench"):
+class TrenchItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="trench"
+):
     """A question of trench."""
 
     id: str
@@ -8209,7 +8678,9 @@ class TrenchItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation"
     """The body of `POST /v1/trench`."""
 
 
-class TrenchItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="trench"):
+class TrenchItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="trench"
+):
     """An answer of trench."""
 
     answer: TrenchAnswer
@@ -8224,9 +8695,10 @@ class TrenchItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="oper
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class TrenchRequest(Struct, kw_only=True, omit_defaults=True):
+class TrenchRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A bank in its trench."""
 
     bank: DuctBank
@@ -8308,7 +8780,7 @@ class TrenchRequest(Struct, kw_only=True, omit_defaults=True):
     From 0 in to 240 in."""
 
 
-class TrenchResult(Struct, kw_only=True, omit_defaults=True):
+class TrenchResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Size and volumes; bank, loose and compacted are named as such."""
 
     backfill_volume: Volume
@@ -8375,7 +8847,9 @@ class TrenchResult(Struct, kw_only=True, omit_defaults=True):
     """Cut, taken up and laid again, if any."""
 
 
-class TrenchStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="trench"):
+class TrenchStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="trench"
+):
     """An answer of trench."""
 
     answer: TrenchAnswer
@@ -8393,35 +8867,45 @@ class TrenchStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="op
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class UnitRow(Struct, kw_only=True, omit_defaults=True):
+class UnitRow(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One unit code: SI value = factor x value + offset; a grade in percent is the arc tangent of
     that."""
 
     dimension: str
+    """What it measures, such as mass_per_length."""
 
     si_factor: float
+    """What a value is multiplied by."""
 
     si_offset: float
+    """What is added then."""
 
     si_unit: str
+    """SI unit of the dimension."""
 
     ucum: str
     """UCUM code."""
 
     unit: str
+    """The code, as a request and an answer write it."""
 
 
-class UnitTable(Struct, kw_only=True, omit_defaults=True):
+class UnitTable(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Unit codes, with the hash of all tables."""
 
     rows: list[UnitRow]
+    """The rows, as the source has them."""
 
     tables_version: str
+    """Hash of all reference tables."""
 
 
-class VerticalBendSection(Struct, kw_only=True, omit_defaults=True, tag_field="kind", tag="vertical_bend"):
+class VerticalBendSection(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="vertical_bend"
+):
     """A bend in a vertical plane; the slope rises through a sag and falls over a crest."""
 
     exit_grade: Grade
@@ -8455,30 +8939,40 @@ class Voltage(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class VoltageDropAnswer(Struct, kw_only=True, omit_defaults=True):
+class VoltageDropAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of voltage-drop with everything that defends it."""
 
     assumptions: list[Assumption]
+    """What was taken for members that were left out."""
 
     basis: Basis
+    """The versions and sources that the answer rests on."""
 
     cautions: list[Caution]
+    """The usual cautions of the work, whatever the figures."""
 
     findings: list[Finding]
+    """What is broken, unwise or worth a note; often none."""
 
     notice: str
+    """What the answer is not: show it wherever its figures are shown."""
 
     result: VoltageDropResult
+    """What was calculated."""
 
     request: VoltageDropRequest | None = None
     """The request with every default filled in, if asked for."""
 
     verdict: Verdict | None = None
+    """What the answer says of its limits; absent where nothing was held against one."""
 
     working: list[Step] | None = None
+    """How it was worked out, step by step, if asked for."""
 
 
-class VoltageDropItem(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="voltage_drop"):
+class VoltageDropItem(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="voltage_drop"
+):
     """A question of voltage_drop."""
 
     id: str
@@ -8490,7 +8984,9 @@ class VoltageDropItem(Struct, kw_only=True, omit_defaults=True, tag_field="opera
     """The body of `POST /v1/voltage-drop`."""
 
 
-class VoltageDropItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="voltage_drop"):
+class VoltageDropItemAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="voltage_drop"
+):
     """An answer of voltage_drop."""
 
     answer: VoltageDropAnswer
@@ -8505,9 +9001,10 @@ class VoltageDropItemAnswer(Struct, kw_only=True, omit_defaults=True, tag_field=
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
-class VoltageDropRequest(Struct, kw_only=True, omit_defaults=True):
+class VoltageDropRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A circuit and its length."""
 
     cable: Cable
@@ -8568,7 +9065,7 @@ class VoltageDropRequest(Struct, kw_only=True, omit_defaults=True):
     """Three phases between lines, or two wires."""
 
 
-class VoltageDropResult(Struct, kw_only=True, omit_defaults=True):
+class VoltageDropResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What is lost, and what keeps within the limit."""
 
     current: Current
@@ -8605,13 +9102,17 @@ class VoltageDropResult(Struct, kw_only=True, omit_defaults=True):
     """In a year, if its hours are given."""
 
     longest_length: Length | None = None
-    """Within the limit, one way."""
+    """Within the limit, one way; absent where the longest run that may be given keeps it."""
 
     smallest_size: ConductorSize | None = None
-    """Within the limit, and carrying the current by the tables at unmarked terminals."""
+    """Within the limit, and carrying the current by the tables at unmarked terminals and with this
+    insulation in a wet place. Where the power factor is the one at which the most is lost, each
+    size is held to its own."""
 
 
-class VoltageDropStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_field="operation", tag="voltage_drop"):
+class VoltageDropStreamAnswer(
+    Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="operation", tag="voltage_drop"
+):
     """An answer of voltage_drop."""
 
     answer: VoltageDropAnswer
@@ -8629,6 +9130,7 @@ class VoltageDropStreamAnswer(Struct, kw_only=True, omit_defaults=True, tag_fiel
     """HTTP status the question would have had by itself."""
 
     type: Literal["answer"]
+    """Fixed text that says: answer."""
 
 
 class Volume(Quantity, frozen=True):
@@ -8648,7 +9150,7 @@ class Volume(Quantity, frozen=True):
     CLOSED: ClassVar[bool] = True
 
 
-class WouldComply(Struct, kw_only=True, omit_defaults=True):
+class WouldComply(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What would keep every limit of this calculation with all else as it is; absent where nothing
     would."""
 
@@ -8662,7 +9164,7 @@ class WouldComply(Struct, kw_only=True, omit_defaults=True):
     """Least compaction of the embedment asked."""
 
     least_cover: Length | None = None
-    """Least cover, in whole inches."""
+    """Least cover, in whole inches; all from it to the greatest comply."""
 
     least_pipe_stiffness: Pressure | None = None
     """Least stiffness; absent where wall, cover or flotation would not be kept."""

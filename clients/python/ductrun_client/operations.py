@@ -11,7 +11,7 @@ CALLS: Final[dict[str, Call]] = {
         "/v1/duct-run",
         models.DuctRunAnswer,
         models.DuctRunRequest,
-        ("units", "working", "assumptions", "request", "suggestions", "page"),
+        ("units", "working", "assumptions", "request", "suggestions"),
     ),
     "duct_run_compare": Call(
         "POST",

@@ -14,7 +14,7 @@ from typing import Any, NamedTuple
 import httpx
 import msgspec
 
-from .errors import ProblemError, UnexpectedAnswerError
+from .errors import ProblemError, UnexpectedAnswerError, media_type_of
 from .giving import to_send
 from .models import Problem
 
@@ -95,10 +95,17 @@ def wire_of(call: Call, body: tuple[Any, ...], given: Mapping[str, Any]) -> Wire
         return Wire(call.method, call.path, params, None, {"Accept": "application/json"})
     members = {name.removesuffix("_"): value for name, value in given.items() if name not in call.query}
     if body and (members or len(body) > 1):
-        raise TypeError(f"give one whole request or members by name: {', '.join(members) or f'{len(body)} were given'}")
+        taken = ", ".join(call.query)
+        raise TypeError(f"give one whole request, and beside it {taken}; not {', '.join(members) or 'several'}")
     asked = body[0] if body else {name: value for name, value in members.items() if value is not None}
     headers = {"Accept": "application/json", "Content-Type": "application/json"}
     return Wire(call.method, call.path, params, encoded(to_send(asked, call.request)), headers)
+
+
+def wire_of_document(call: Call, media_type: str, body: object, given: Mapping[str, Any]) -> Wire:
+    """Write a question whose answer is wanted in another form."""
+    headers = {"Accept": media_type, "Content-Type": "application/json"}
+    return Wire(call.method, call.path, params_of(given), encoded(to_send(body, call.request)), headers)
 
 
 def params_of(given: Mapping[str, Any]) -> dict[str, str]:
@@ -123,17 +130,25 @@ def answer_of(response: httpx.Response, kind: Any) -> Any:
     """Read an answer; what is none is an error."""
     media_type = expected(response)
     if media_type != "application/json" or not response.is_success:
-        raise UnexpectedAnswerError(response.status_code, media_type, response.content)
+        raise UnexpectedAnswerError(response.status_code, response.headers, response.content)
     try:
         return _decoder(kind).decode(response.content)
     except (msgspec.DecodeError, UnicodeDecodeError) as fault:
-        why = f"this client cannot read that ({fault}); is it older than the service by a version?"
-        raise UnexpectedAnswerError(response.status_code, media_type, response.content, why) from fault
+        why = f"this client cannot read that ({fault}): it may be older than the service by a version"
+        raise UnexpectedAnswerError(response.status_code, response.headers, response.content, why) from fault
+
+
+def document_of(response: httpx.Response, media_type: str) -> bytes:
+    """Give an answer in another form as it came."""
+    if expected(response) != media_type or not response.is_success:
+        why = f"no {media_type} came"
+        raise UnexpectedAnswerError(response.status_code, response.headers, response.content, why)
+    return response.content
 
 
 def expected(response: httpx.Response) -> str:
     """Give the media type of an answer; a problem is raised, and that the operation is to end is warned of."""
-    media_type = str(response.headers.get("Content-Type", "")).partition(";")[0].strip().lower()
+    media_type = media_type_of(response.headers)
     if "Deprecation" in response.headers:
         end = response.headers.get("Sunset")
         told = f"{response.request.url.path} is deprecated{f' and ends on {end}' if end else ''}"
@@ -143,7 +158,7 @@ def expected(response: httpx.Response) -> str:
             problem = _decoder(Problem).decode(response.content)
         except (msgspec.DecodeError, UnicodeDecodeError):
             return media_type
-        raise ProblemError(problem)
+        raise ProblemError(problem, response.headers)
     return media_type
 
 

@@ -6,59 +6,98 @@ it can be asked again as a whole. It is small enough for the buffers on the way:
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Mapping
 from typing import Any, NamedTuple, TypeAlias
 
 import httpx
 import msgspec
 
-from .errors import CutOffError, UnexpectedAnswerError
+from .errors import CutOffError, QuantityError, UnexpectedAnswerError
 from .giving import to_send
 from .items import StreamItem, line_of
-from .models import BatchItem, StreamStopped, StreamSummary
+from .models import BatchItem, Fault, Problem, StreamProblem, StreamStopped, StreamSummary
 from .requesting import Wire, encoded, expected, params_of
 
 PATH = "/v1/batch/stream"
 _LINES = 500
 _BYTES = 49_152  # under the 64 KiB that a server reads ahead
+_MEDIA_TYPE = "application/jsonl"
 Question: TypeAlias = BatchItem | Mapping[str, Any]
 
 
 class Window(NamedTuple):
-    """Some questions on their way, and how many lines were before them."""
+    """Some questions on their way, each with its number in the stream, and those that could not be sent."""
 
     wire: Wire
-    lines: int
+    numbers: list[int]
+    refused: list[StreamProblem]
     before: int
 
 
-def windows(body: Iterable[Question], asked: Mapping[str, Any]) -> Iterator[Window]:
-    """Cut the questions into windows."""
-    params, before = params_of(asked), 0
-    lines: list[bytes] = []
-    size = 0
-    for item in body:
-        line = encoded(to_send(item, BatchItem)) + b"\n"
-        if lines and (len(lines) == _LINES or size + len(line) > _BYTES):
-            yield _window(lines, params, before)
-            before, lines, size = before + len(lines), [], 0
-        lines.append(line)
-        size += len(line)
-    if lines:
-        yield _window(lines, params, before)
+class Filling:
+    """The window that is being filled with questions."""
+
+    def __init__(self, asked: Mapping[str, Any]) -> None:
+        """Begin with none; `asked` is the query of every window."""
+        self._params = params_of(asked)
+        self._taken = 0
+        self._begin()
+
+    def _begin(self) -> None:
+        self._before, self._size = self._taken, 0
+        self._lines: list[bytes] = []
+        self._numbers: list[int] = []
+        self._refused: list[StreamProblem] = []
+
+    def add(self, item: Question) -> Window | None:
+        """Take a question; give the window before it, if that is full."""
+        try:
+            line: bytes | StreamProblem = encoded(to_send(item, BatchItem)) + b"\n"
+        except QuantityError as fault:
+            line = _problem_of(item, fault)
+        size = len(line) if isinstance(line, bytes) else 0
+        full = self._taken - self._before == _LINES or (self._lines and self._size + size > _BYTES)
+        window = self.rest() if full else None
+        self._taken += 1
+        if isinstance(line, bytes):
+            self._lines.append(line)
+            self._numbers.append(self._taken)
+            self._size += size
+        else:
+            line.line = self._taken
+            self._refused.append(line)
+        return window
+
+    def rest(self) -> Window | None:
+        """Give the window as far as it is filled, and begin the next."""
+        if self._taken == self._before:
+            return None
+        headers = {"Content-Type": _MEDIA_TYPE, "Accept": _MEDIA_TYPE}
+        wire = Wire("POST", PATH, self._params, b"".join(self._lines), headers)
+        window = Window(wire, self._numbers, self._refused, self._before)
+        self._begin()
+        return window
 
 
-def _window(lines: list[bytes], params: dict[str, str], before: int) -> Window:
-    media_type = "application/jsonl"
-    headers = {"Content-Type": media_type, "Accept": media_type}
-    return Window(Wire("POST", PATH, params, b"".join(lines), headers), len(lines), before)
+def _problem_of(item: Question, fault: QuantityError) -> StreamProblem:
+    """Give the problem of a question with a quantity that cannot be sent: it is that line's and no other's."""
+    said = {name: item.get(name) if isinstance(item, Mapping) else getattr(item, name) for name in ("id", "operation")}
+    known = {name: value for name, value in said.items() if isinstance(value, str)}
+    problem = Problem(
+        type="/problems/invalid_request",
+        title="The request is not valid",
+        status=422,
+        detail="A quantity of it cannot be sent; the service was not asked.",
+        request_id="",
+        errors=[Fault(code="not_allowed", message=str(fault), pointer=fault.pointer)],
+    )
+    return StreamProblem(line=0, status=422, problem=problem, **known)  # type: ignore[arg-type]
 
 
 def answers_of(response: httpx.Response, window: Window) -> list[StreamItem]:
     """Read the answers of a window, each with the number of its line in the whole stream."""
-    media_type = expected(response)
-    if media_type != "application/jsonl" or not response.is_success:
-        raise UnexpectedAnswerError(response.status_code, media_type, response.content)
+    if expected(response) != _MEDIA_TYPE or not response.is_success:
+        raise UnexpectedAnswerError(response.status_code, response.headers, response.content)
     answers: list[StreamItem] = []
     summary, reason = None, None
     try:
@@ -69,10 +108,15 @@ def answers_of(response: httpx.Response, window: Window) -> list[StreamItem]:
             elif isinstance(one, StreamStopped):
                 reason = one.reason
             elif one is not None:
-                one.line = (one.line or 0) + window.before
                 answers.append(one)
     except msgspec.DecodeError:
         summary = None  # a line that ends in its middle
-    if summary is None or not summary.item_count == len(answers) == window.lines:
+    if summary is None or not summary.item_count == len(answers) == len(window.numbers):
         raise CutOffError(window.before, reason)
-    return answers
+    for number, answer in zip(window.numbers, answers, strict=True):
+        answer.line = number
+    return sorted([*answers, *window.refused], key=_line) if window.refused else answers
+
+
+def _line(answer: StreamItem) -> int:
+    return answer.line or 0

@@ -1,8 +1,6 @@
-import { Calls, type Options } from "./calls.js";
+import { Calls, type Documents, type Options, type SuggestingOptions } from "./calls.js";
 import { CutOffError, ProblemError, UnexpectedAnswerError } from "./errors.js";
-import type {
-  AssumptionPolicy, BatchItem, Problem, StreamAnswer, StreamAnswerLine, StreamProblem, UnitSystem,
-} from "./models.js";
+import type { BatchItem, Problem, StreamAnswer, StreamAnswerLine, StreamProblem } from "./models.js";
 
 /** How a client behaves; everything may be left out. */
 export interface Settings {
@@ -20,7 +18,8 @@ export interface Settings {
   onDeprecated?: (sentence: string) => void;
 }
 
-export type StreamOptions = Options & { units?: UnitSystem; working?: boolean; assumptions?: AssumptionPolicy };
+/** A stream takes what a batch takes. */
+export type StreamOptions = SuggestingOptions;
 
 const LONGEST_WAIT = 30_000;
 const LINES = 500;
@@ -84,13 +83,14 @@ export class Client extends Calls {
     const content = body === undefined ? undefined : JSON.stringify(body);
     const text = TEXT.decode(await this.send(method, path, content, "application/json", options));
     const answer = parsed(text);
-    if (answer === undefined) throw new UnexpectedAnswerError(200, "application/json", text);
+    if (!isObject(answer)) throw new UnexpectedAnswerError(200, "application/json", text);
     return answer;
   }
 
   /** Get an answer in another form that the contract has for its path: a drawing, a sheet, a takeoff. */
-  async document(
-    path: string, mediaType: string, request: object, options: Options & Record<string, unknown> = {},
+  async document<Path extends keyof Documents>(
+    path: Path, mediaType: Documents[Path]["mediaType"], request: Documents[Path]["request"],
+    options: Documents[Path]["options"] = {},
   ): Promise<Uint8Array> {
     return this.send("POST", path, JSON.stringify(request), mediaType, options);
   }
@@ -121,9 +121,7 @@ export class Client extends Calls {
         wait = this.waitAfter(tried);
         if (wait === undefined) throw fault;
       }
-      const pause = wait;
-      await new Promise((resolve) => setTimeout(resolve, pause));
-      signal?.throwIfAborted();
+      await pause(wait, signal);
     }
   }
 
@@ -131,8 +129,7 @@ export class Client extends Calls {
   private waitAfter(tried: number, response?: Response): number | undefined {
     if (tried > (this.settings.retries ?? 0)) return undefined;
     if (response !== undefined && response.status !== 429 && response.status !== 503) return undefined;
-    const seconds = Number(response?.headers.get("Retry-After") ?? 0);
-    const asked = Number.isFinite(seconds) ? seconds * 1000 : 0;
+    const asked = retryAfter(response?.headers.get("Retry-After") ?? "");
     if (asked > LONGEST_WAIT) return undefined;
     const usual = Math.min((this.settings.firstWait ?? 500) * 2 ** (tried - 1), LONGEST_WAIT);
     return Math.max(asked, usual * (0.5 + Math.random() / 2));
@@ -147,9 +144,32 @@ export class Client extends Calls {
     const type = mediaType(response);
     if (response.ok && type === media) return content;
     const text = TEXT.decode(content);
-    const problem = type === "application/problem+json" ? (parsed(text) as Problem | undefined) : undefined;
-    throw problem === undefined ? new UnexpectedAnswerError(response.status, type, text) : new ProblemError(problem);
+    const problem = type === "application/problem+json" ? parsed(text) : undefined;
+    throw isProblem(problem)
+      ? new ProblemError(problem, response.headers)
+      : new UnexpectedAnswerError(response.status, type, text, response.headers);
   }
+}
+
+/** Wait, unless the signal ends it. */
+function pause(milliseconds: number, signal?: AbortSignal): Promise<void> {
+  return new Promise((resolve, reject) => {
+    const ended = (): void => {
+      clearTimeout(timer);
+      reject(signal?.reason);
+    };
+    const timer = setTimeout(() => {
+      signal?.removeEventListener("abort", ended);
+      resolve();
+    }, milliseconds);
+    if (signal?.aborted) ended();
+    else signal?.addEventListener("abort", ended, { once: true });
+  });
+}
+
+/** Read Retry-After, seconds or a date, in milliseconds. */
+function retryAfter(text: string): number {
+  return /^\d+$/.test(text) ? Number(text) * 1000 : Math.max(0, Date.parse(text) - Date.now()) || 0;
 }
 
 function mediaType(response: Response): string {
@@ -163,4 +183,15 @@ function parsed(text: string): unknown {
   } catch {
     return undefined;
   }
+}
+
+function isObject(read: unknown): read is object {
+  return typeof read === "object" && read !== null && !Array.isArray(read);
+}
+
+/** Whether that is a problem of the service; one of a gateway need not have these members. */
+function isProblem(read: unknown): read is Problem {
+  if (!isObject(read)) return false;
+  const { title, detail, status } = read as Partial<Problem>;
+  return typeof title === "string" && typeof detail === "string" && typeof status === "number";
 }

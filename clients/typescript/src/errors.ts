@@ -10,7 +10,8 @@ export class ProblemError extends DuctrunError {
   override name = "ProblemError";
   readonly faults: Fault[];
 
-  constructor(readonly problem: Problem) {
+  /** `headers` are those of the response, such as Retry-After. */
+  constructor(readonly problem: Problem, readonly headers: Headers = new Headers()) {
     const faults = problem.errors ?? [];
     const told = faults.map((fault) => `${fault.pointer ?? fault.parameter ?? ""}: ${fault.message}`);
     super([`${problem.title}. ${problem.detail}`, ...told].join("\n"));
@@ -30,9 +31,10 @@ export class UnexpectedAnswerError extends DuctrunError {
     readonly status: number,
     readonly contentType: string,
     readonly content: string,
+    readonly headers: Headers = new Headers(),
   ) {
-    super(`status ${status}, ${contentType || "no content type"}: that is no answer of the service. It begins: ` +
-      JSON.stringify(content.slice(0, 300)));
+    super(`status ${status}, ${contentType || "no content type"}: that is no answer of the service: something before ` +
+      `it has replied, or the address is another's. It begins: ${JSON.stringify(content.slice(0, 300))}`);
   }
 }
 

@@ -26,20 +26,29 @@ export interface AboveGroundSetting {
 
 /** The process answers. */
 export interface Alive {
+  /** The word `alive`. */
   status: string;
 }
 
 /** The answer of ampacity with everything that defends it. */
 export interface AmpacityAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: AmpacityResult;
   /** The request with every default filled in, if asked for. */
   request?: AmpacityRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -47,6 +56,7 @@ export interface AmpacityAnswer {
 export interface AmpacityItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: ampacity. */
   operation: "ampacity";
   /** The body of `POST /v1/ampacity`. */
   request: AmpacityRequest;
@@ -58,14 +68,19 @@ export interface AmpacityItemAnswer {
   answer: AmpacityAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: ampacity. */
   operation: "ampacity";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
 export const AMPACITY_METHOD_VALUES = ["neher_mcgrath", "iec_60287", "both"] as const;
-/** Methods of calculating ampacity; both asks for the one that allows less, with the other beside it. */
+/**
+ * Methods of calculating ampacity; both asks for the one that allows less, with the other beside it. Answers may
+ * bring others.
+ */
 export type AmpacityMethod = (typeof AMPACITY_METHOD_VALUES)[number] | (string & {});
 
 /** A bank in the earth, and the circuits in its ducts. */
@@ -147,6 +162,7 @@ export interface AmpacityResult {
 
 /** What a member of the request, greater by a step, makes of the ampacity. */
 export interface AmpacitySensitivity {
+  /** The ampacity then. */
   ampacity: Current;
   /** Negative where it costs. */
   ampacity_change_percent: number;
@@ -164,9 +180,11 @@ export interface AmpacityStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: ampacity. */
   operation: "ampacity";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -176,7 +194,9 @@ export type AmpacityStudy = (typeof AMPACITY_STUDY_VALUES)[number];
 
 /** An angle with its unit. */
 export interface Angle {
+  /** The unit, by its code. */
   unit: AngleUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -186,7 +206,9 @@ export type AngleUnit = (typeof ANGLE_UNIT_VALUES)[number];
 
 /** A value with its unit, of whatever dimension the text beside it says. */
 export interface AnyQuantity {
+  /** The unit, by its code in the table of units. */
   unit: string;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -200,7 +222,9 @@ export interface Anywhere {
 
 /** An apparent power with its unit. */
 export interface ApparentPower {
+  /** The unit, by its code. */
   unit: ApparentPowerUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -214,7 +238,9 @@ export type ArchingSoil = (typeof ARCHING_SOIL_VALUES)[number];
 
 /** An area with its unit. */
 export interface Area {
+  /** The unit, by its code. */
   unit: AreaUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -268,6 +294,7 @@ export interface BankGroundTakeoff {
   conductor_length: Length;
   /** The same with waste. */
   order_length: Length;
+  /** Size of the conductors. */
   size: ConductorSize;
 }
 
@@ -337,6 +364,7 @@ export interface BatchAnswer {
   failed_count: number;
   /** How many questions the batch had. */
   item_count: number;
+  /** What became of each, in the order asked. */
   items: BatchItemAnswer[];
 }
 
@@ -447,13 +475,14 @@ export interface BoxEntry {
   row?: number;
 }
 
+/** Where pull points may stand. */
 export type BoxPositions =
   | Anywhere
   | BetweenSections
   | ListedPositions;
 
 export const BOX_RULE_VALUES = ["straight_pull", "opposite_wall", "entries_apart", "bending_space", "bending_radius", "room_for_entries", "least_structure", "racking"] as const;
-/** What sets the least of a dimension. */
+/** What sets the least of a dimension. Answers may bring others. */
 export type BoxRule = (typeof BOX_RULE_VALUES)[number] | (string & {});
 
 /** Inside dimensions of a box; of a handhole without a bottom the depth is to the ends of the raceways. */
@@ -488,6 +517,7 @@ export const BURIAL_LOCATION_VALUES = ["not_otherwise_specified", "trench_below_
 /** Where it is buried. */
 export type BurialLocation = (typeof BURIAL_LOCATION_VALUES)[number];
 
+/** A conductor or cable: one of the tables, or by its measures. */
 export type Cable =
   | BareCable
   | CompactCable
@@ -498,7 +528,7 @@ export type Cable =
 export const CABLE_ARRANGEMENT_VALUES = ["single", "two", "triangular", "triplexed", "cradled", "diamond", "many", "worst_case"] as const;
 /**
  * How cables lie in the conduit; three cables lie triangular or cradled, triplexed if twisted at the factory. In
- * the worst case each check takes the arrangement that asks most.
+ * the worst case each check takes the arrangement that asks most. Answers may bring others.
  */
 export type CableArrangement = (typeof CABLE_ARRANGEMENT_VALUES)[number] | (string & {});
 
@@ -610,14 +640,14 @@ export type CableType = (typeof CABLE_TYPE_VALUES)[number];
 export interface Caution {
   /** Where it stands, or that it is practice. */
   citation: string;
-  /** Which caution, in one stable word for programs. */
+  /** Which caution, in one stable word for programs: all are listed in docs/findings.md of the service. */
   code: string;
   /** The sentence for people. */
   message: string;
 }
 
 export const CHANGE_KIND_VALUES = ["brake_limit", "end_distance", "pigment_percent", "fitting_travel", "radius", "cover", "riser_conduit_type", "conduit_type", "concrete_cover", "encasement", "trade_size", "pull_point"] as const;
-/** What a suggestion changes, the cheapest to build first. */
+/** What a suggestion changes, the cheapest to build first. Answers may bring others. */
 export type ChangeKind = (typeof CHANGE_KIND_VALUES)[number] | (string & {});
 
 /** Alike cables in one or several ducts. */
@@ -667,6 +697,7 @@ export interface CircuitAmpacity {
   ducts: string[];
   /** Sets in parallel. */
   parallel_count: number;
+  /** Most that its conductors may reach. */
   temperature_limit: Temperature;
   /** The same, corrected for the earth and the count in a duct. */
   adjusted_table_ampacity?: Current;
@@ -681,7 +712,7 @@ export interface CircuitAmpacity {
   name?: string;
   /** Of the table of the code, to 2000 V. */
   table_ampacity?: Current;
-  /** What terminals allow it. */
+  /** What terminals and insulation allow it. */
   terminal_ampacity?: Current;
   /** Terminals are taken for. */
   terminal_temperature?: Temperature;
@@ -695,10 +726,13 @@ export type CircuitConduit = (typeof CIRCUIT_CONDUIT_VALUES)[number];
 
 /** A circuit in one conduit of its way. */
 export interface CircuitFill {
+  /** The fill of the conduit. */
   fill: FillResult;
   /** The stretches and risers where it lies in such conduit. */
   places: string[];
+  /** Its type, where it is given. */
   conduit_type?: ConduitType;
+  /** Trade size, where it is given. */
   trade_size?: TradeSize;
 }
 
@@ -708,6 +742,7 @@ export interface CircuitPulls {
   cables_to_order: OrderedCable[];
   /** The better direction: forward pulls toward the end. */
   direction: PullDirection;
+  /** Names of the ducts pulled alike, as tier-position. */
   ducts: string[];
   /** Stop nearer the end of the run. */
   end: string;
@@ -722,10 +757,18 @@ export interface CircuitPulls {
   /** Stop nearer the start of the run. */
   start: string;
   /**
+   * any_friction: with less no bend is beyond its limit, whatever the friction. friction_assumed: that would
+   * stop the pull below what it is expected to need, so the limits are carried on at the friction it is pulled
+   * with.
+   */
+  stop_basis: StopBasis;
+  /**
    * At the pulling end: stop there. What cable, grip and device bear, or less, where a bend has its sidewall
-   * limit before.
+   * limit before, as stop_basis says.
    */
   stop_tension: Force;
+  /** At the pulling end: with less no bend is beyond its limit, whatever the friction. */
+  tension_safe_at_any_friction: Force;
   /** Of the pull in its better direction. */
   verdict: Verdict;
   /** Where pull points would help, if it does not comply. */
@@ -777,11 +820,15 @@ export interface CompactCable {
 }
 
 export const COMPACTION_VALUES = ["dumped", "slight", "moderate", "high"] as const;
-/** How an embedment is compacted: under 85, 85 to 95, over 95 percent of the standard Proctor density. */
+/**
+ * How an embedment is compacted: under 85, 85 to 95, over 95 percent of the standard Proctor density. Answers
+ * may bring others.
+ */
 export type Compaction = (typeof COMPACTION_VALUES)[number] | (string & {});
 
 /** A count of a run beside that of the base. */
 export interface ComparedCount {
+  /** The count of this run. */
   value: number;
   /** Less that of the base, where it differs. */
   difference?: number;
@@ -795,6 +842,7 @@ export interface ComparedFinding {
   code: string;
   /** The sentence for people. */
   message: string;
+  /** Violation, caution or note. */
   severity: Severity;
   /** JSON pointer of the member it is about. */
   pointer?: string;
@@ -802,6 +850,7 @@ export interface ComparedFinding {
 
 /** A length of a run beside that of the base. */
 export interface ComparedLength {
+  /** The length of this run. */
   length: Length;
   /** Less that of the base, where it differs. */
   difference?: Length;
@@ -813,7 +862,9 @@ export interface ComparedLength {
 export interface ComparedLine {
   /** The item in words. */
   description: string;
+  /** The part of the work it belongs to. */
   group: TakeoffGroup;
+  /** What it is a line of. */
   item: TakeoffItem;
   /** Every run in order, the base first. */
   runs: LineOfRun[];
@@ -831,6 +882,7 @@ export interface ComparedLine {
 
 /** A figure of a run beside that of the base. */
 export interface ComparedNumber {
+  /** The number of this run. */
   value: number;
   /** Less that of the base, where it differs. */
   difference?: number;
@@ -840,6 +892,7 @@ export interface ComparedNumber {
 
 /** A quantity of a takeoff beside that of the base. */
 export interface ComparedQuantity {
+  /** The quantity of this run. */
   quantity: TakeoffQuantity;
   /** Less that of the base, where it differs. */
   difference?: TakeoffQuantity;
@@ -853,9 +906,11 @@ export interface ComparedRun {
   findings_gained: ComparedFinding[];
   /** Findings that the base alone has. */
   findings_lost: ComparedFinding[];
+  /** Length of a duct from end to end along its center line. */
   length: ComparedLength;
   /** Name of the run, as given. */
   name: string;
+  /** Length in plan. */
   plan_length: ComparedLength;
   /** Pulls, one a duct of a circuit from stop to stop. */
   pull_count: ComparedCount;
@@ -901,7 +956,9 @@ export interface ConcreteCover {
 
 /** The metal area of a conductor with its unit. */
 export interface ConductorArea {
+  /** The unit, by its code. */
   unit: ConductorAreaUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -910,20 +967,28 @@ export const CONDUCTOR_AREA_UNIT_VALUES = ["mm2", "kcmil"] as const;
 export type ConductorAreaUnit = (typeof CONDUCTOR_AREA_UNIT_VALUES)[number];
 
 export const CONDUCTOR_CHANGE_VALUES = ["one_more", "one_size_larger"] as const;
-/** A small change of one line of cables. */
+/** A small change of one line of cables. Answers may bring others. */
 export type ConductorChange = (typeof CONDUCTOR_CHANGE_VALUES)[number] | (string & {});
 
 /** The answer of conductor-count with everything that defends it. */
 export interface ConductorCountAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: ConductorCountResult;
   /** The request with every default filled in, if asked for. */
   request?: ConductorCountRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -931,6 +996,7 @@ export interface ConductorCountAnswer {
 export interface ConductorCountItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: conductor count. */
   operation: "conductor_count";
   /** The body of `POST /v1/conductor-count`. */
   request: ConductorCountRequest;
@@ -942,9 +1008,11 @@ export interface ConductorCountItemAnswer {
   answer: ConductorCountAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: conductor count. */
   operation: "conductor_count";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -999,9 +1067,11 @@ export interface ConductorCountStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: conductor count. */
   operation: "conductor_count";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -1010,7 +1080,7 @@ export const CONDUCTOR_COUNTING_VALUES = ["all_counted", "two_of_three"] as cons
 export type ConductorCounting = (typeof CONDUCTOR_COUNTING_VALUES)[number];
 
 export const CONDUCTOR_MARKING_VALUES = ["THHN", "THWN", "THWN-2", "XHH", "XHHW", "XHHW-2", "ZW", "TW", "THW", "THHW", "THW-2", "RHH", "RHW", "RHW-2", "RHH*", "RHW*", "RHW-2*", "USE-2", "bare"] as const;
-/** What the rows of the conductor table go by: markings of insulation, and bare. */
+/** What the rows of the conductor table go by: markings of insulation, and bare. Answers may bring others. */
 export type ConductorMarking = (typeof CONDUCTOR_MARKING_VALUES)[number] | (string & {});
 
 export const CONDUCTOR_MATERIAL_VALUES = ["copper", "aluminum"] as const;
@@ -1021,9 +1091,11 @@ export type ConductorMaterial = (typeof CONDUCTOR_MATERIAL_VALUES)[number];
 export interface ConductorRow {
   /** Area over the insulation; of a bare conductor, its overall circle. */
   area: Area;
+  /** Diameter over the insulation; of a bare conductor, its own. */
   diameter: Length;
   /** Markings the row serves; an asterisk: without covering. */
   insulations: ConductorMarking[];
+  /** Size of the conductor. */
   size: ConductorSize;
   /** Id of the source; see /v1/tables/sources. */
   source_id: string;
@@ -1038,12 +1110,14 @@ export interface ConductorRow {
 }
 
 export const CONDUCTOR_SIZE_VALUES = ["18 AWG", "16 AWG", "14 AWG", "12 AWG", "10 AWG", "8 AWG", "6 AWG", "4 AWG", "3 AWG", "2 AWG", "1 AWG", "1/0 AWG", "2/0 AWG", "3/0 AWG", "4/0 AWG", "250 kcmil", "300 kcmil", "350 kcmil", "400 kcmil", "500 kcmil", "600 kcmil", "700 kcmil", "750 kcmil", "800 kcmil", "900 kcmil", "1000 kcmil", "1250 kcmil", "1500 kcmil", "1750 kcmil", "2000 kcmil"] as const;
-/** Sizes of conductors. */
+/** Sizes of conductors. Answers may bring others. */
 export type ConductorSize = (typeof CONDUCTOR_SIZE_VALUES)[number] | (string & {});
 
 /** Conductor dimensions, with the hash of all tables. */
 export interface ConductorTable {
+  /** The rows, as the source has them. */
   rows: ConductorRow[];
+  /** Hash of all reference tables. */
   tables_version: string;
 }
 
@@ -1051,12 +1125,13 @@ export const CONDUCTOR_TEMPER_VALUES = ["soft", "half_hard", "three_quarter_hard
 /** Tempers and alloys of conductors with a published pulling stress. */
 export type ConductorTemper = (typeof CONDUCTOR_TEMPER_VALUES)[number];
 
+/** A conduit: by type and trade size, or by its measures. */
 export type Conduit =
   | ListedConduit
   | MeasuredConduit;
 
 export const CONDUIT_MATERIAL_VALUES = ["pvc", "rtrc", "hdpe", "steel", "aluminum"] as const;
-/** Materials of conduit with a coefficient of expansion on file. */
+/** Materials of conduit with a coefficient of expansion on file. Answers may bring others. */
 export type ConduitMaterial = (typeof CONDUIT_MATERIAL_VALUES)[number] | (string & {});
 
 /** One trade size of one conduit type; utility duct has no inside diameter here. */
@@ -1067,14 +1142,19 @@ export interface ConduitRow {
   source_id: string;
   /** With what right it is given. */
   standing: Standing;
+  /** Trade size. */
   trade_size: TradeSize;
+  /** Type of the conduit. */
   type: ConduitType;
   /** Area of the bore. */
   area?: Area;
+  /** Diameter of the bore. */
   inside_diameter?: Length;
+  /** Least thickness of the wall. */
   minimum_wall?: Length;
   /** Remark on the row. */
   note?: string;
+  /** Outside diameter, as printed. */
   outside_diameter?: Length;
   /** Source of outside diameter and wall. */
   wall_source_id?: string;
@@ -1084,15 +1164,23 @@ export interface ConduitRow {
 
 /** The answer of conduit-size with everything that defends it. */
 export interface ConduitSizeAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: ConduitSizeResult;
   /** The request with every default filled in, if asked for. */
   request?: ConduitSizeRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -1100,6 +1188,7 @@ export interface ConduitSizeAnswer {
 export interface ConduitSizeItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: conduit size. */
   operation: "conduit_size";
   /** The body of `POST /v1/conduit-size`. */
   request: ConduitSizeRequest;
@@ -1111,9 +1200,11 @@ export interface ConduitSizeItemAnswer {
   answer: ConduitSizeAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: conduit size. */
   operation: "conduit_size";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -1170,24 +1261,31 @@ export interface ConduitSizeStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: conduit size. */
   operation: "conduit_size";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
 /** Conduit and duct dimensions, with the hash of all tables. */
 export interface ConduitTable {
+  /** The rows, as the source has them. */
   rows: ConduitRow[];
+  /** Hash of all reference tables. */
   tables_version: string;
 }
 
 export const CONDUIT_TYPE_VALUES = ["pvc_schedule_40", "pvc_schedule_80", "pvc_type_a", "pvc_type_eb", "pvc_db_60", "pvc_db_100", "pvc_db_120", "pvc_eb_20", "pvc_eb_35", "hdpe_schedule_40", "rtrc", "emt", "imc", "rmc", "ent", "fmc", "lfmc", "lfnc_a", "lfnc_b"] as const;
-/** Kinds of conduit and duct with a sourced table row; RTRC has rules, but no dimensions on file. */
+/**
+ * Kinds of conduit and duct with a sourced table row; RTRC has rules, but no dimensions on file. Answers may
+ * bring others.
+ */
 export type ConduitType = (typeof CONDUIT_TYPE_VALUES)[number] | (string & {});
 
 export const CONDUIT_USE_VALUES = ["above_ground", "sunlight", "physical_damage", "direct_burial", "concrete_encasement", "directional_bore", "under_building", "hazardous_location", "emerging_from_grade", "within_building", "wet_location", "corrosive_influence", "cinder_fill", "plenum", "severe_physical_damage"] as const;
-/** Places and ways conduit is used. */
+/** Places and ways conduit is used. Answers may bring others. */
 export type ConduitUse = (typeof CONDUIT_USE_VALUES)[number] | (string & {});
 
 export const COUPLING_VALUES = ["threaded", "threadless"] as const;
@@ -1196,15 +1294,23 @@ export type Coupling = (typeof COUPLING_VALUES)[number];
 
 /** The answer of cover with everything that defends it. */
 export interface CoverAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: CoverResult;
   /** The request with every default filled in, if asked for. */
   request?: CoverRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -1212,6 +1318,7 @@ export interface CoverAnswer {
 export interface CoverItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: cover. */
   operation: "cover";
   /** The body of `POST /v1/cover`. */
   request: CoverRequest;
@@ -1223,9 +1330,11 @@ export interface CoverItemAnswer {
   answer: CoverAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: cover. */
   operation: "cover";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -1284,9 +1393,11 @@ export interface CoverStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: cover. */
   operation: "cover";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -1296,7 +1407,9 @@ export type CoveringMaterial = (typeof COVERING_MATERIAL_VALUES)[number];
 
 /** An electric current with its unit. */
 export interface Current {
+  /** The unit, by its code. */
   unit: CurrentUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -1306,7 +1419,9 @@ export type CurrentUnit = (typeof CURRENT_UNIT_VALUES)[number];
 
 /** A mass per volume with its unit. */
 export interface Density {
+  /** The unit, by its code. */
   unit: DensityUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -1444,6 +1559,7 @@ export interface DuctHeat {
   conductor_loss: PowerPerLength;
   /** Of one conductor to the current, at its temperature. */
   conductor_resistance: ResistancePerLength;
+  /** Of its conductors. */
   conductor_temperature: Temperature;
   /** Depth of its center below grade. */
   depth: Length;
@@ -1483,30 +1599,47 @@ export type DuctMaterial = (typeof DUCT_MATERIAL_VALUES)[number];
 
 /** The answer of duct-run with everything that defends it. */
 export interface DuctRunAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: DuctRunResult;
   /** The request with every default filled in, if asked for. */
   request?: DuctRunRequest;
+  /** Changes of the request that were tried and keep its limits, if asked for. */
   suggestions?: Suggestions;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
 /** The answer of duct-run/compare with everything that defends it. */
 export interface DuctRunComparisonAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: DuctRunComparisonResult;
   /** The request with every default filled in, if asked for. */
   request?: DuctRunComparisonRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -1514,6 +1647,7 @@ export interface DuctRunComparisonAnswer {
 export interface DuctRunComparisonItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: duct run compare. */
   operation: "duct_run_compare";
   /** The body of `POST /v1/duct-run/compare`. */
   request: DuctRunComparisonRequest;
@@ -1525,9 +1659,11 @@ export interface DuctRunComparisonItemAnswer {
   answer: DuctRunComparisonAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: duct run compare. */
   operation: "duct_run_compare";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -1559,9 +1695,11 @@ export interface DuctRunComparisonStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: duct run compare. */
   operation: "duct_run_compare";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -1569,6 +1707,7 @@ export interface DuctRunComparisonStreamAnswer {
 export interface DuctRunItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: duct run. */
   operation: "duct_run";
   /** The body of `POST /v1/duct-run`. */
   request: DuctRunRequest;
@@ -1580,9 +1719,11 @@ export interface DuctRunItemAnswer {
   answer: DuctRunAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: duct run. */
   operation: "duct_run";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -1624,7 +1765,10 @@ export interface DuctRunRequest {
   pulling?: PullPractice;
   /** The caller's rates for what is taken off. */
   rates?: Rate[];
-  /** How circuits with a load are rated in the ground. */
+  /**
+   * How circuits with a load are rated in the ground, and the one frequency of the run: their voltage drop is
+   * reckoned at it too.
+   */
   rating?: RatingPractice;
   /** The place. */
   site?: Site;
@@ -1641,6 +1785,7 @@ export interface DuctRunRequest {
 export interface DuctRunResult {
   /** In the order given. */
   circuits: RunCircuit[];
+  /** Ducts side by side and above each other. */
   duct_count: number;
   /** The ducts of the first stretch. */
   ducts: RunDuct[];
@@ -1654,10 +1799,13 @@ export interface DuctRunResult {
   stops: RunStop[];
   /** In order. */
   stretches: RunStretch[];
+  /** What is ordered, dug and done. */
   takeoff: Takeoff;
   /** One mandrel for the whole run, if all its ducts take the same. */
   mandrel_diameter?: Length;
+  /** What the request calls the run. */
   name?: string;
+  /** The remark of the request. */
   note?: string;
 }
 
@@ -1669,9 +1817,11 @@ export interface DuctRunStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: duct run. */
   operation: "duct_run";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -1685,7 +1835,9 @@ export interface DuctsBeside {
 
 /** A time with its unit. */
 export interface Duration {
+  /** The unit, by its code. */
   unit: DurationUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -1695,15 +1847,23 @@ export type DurationUnit = (typeof DURATION_UNIT_VALUES)[number];
 
 /** The answer of earth-load with everything that defends it. */
 export interface EarthLoadAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: EarthLoadResult;
   /** The request with every default filled in, if asked for. */
   request?: EarthLoadRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -1711,6 +1871,7 @@ export interface EarthLoadAnswer {
 export interface EarthLoadItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: earth load. */
   operation: "earth_load";
   /** The body of `POST /v1/earth-load`. */
   request: EarthLoadRequest;
@@ -1722,14 +1883,19 @@ export interface EarthLoadItemAnswer {
   answer: EarthLoadAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: earth load. */
   operation: "earth_load";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
 export const EARTH_LOAD_METHOD_VALUES = ["prism", "trench"] as const;
-/** How earth loads a duct: by the prism above it, or arching on the walls of its trench. */
+/**
+ * How earth loads a duct: by the prism above it, or arching on the walls of its trench. Answers may bring
+ * others.
+ */
 export type EarthLoadMethod = (typeof EARTH_LOAD_METHOD_VALUES)[number] | (string & {});
 
 /** Ducts in the ground, and what lies and passes over them. */
@@ -1809,9 +1975,9 @@ export interface EarthLoadRequest {
 
 /** Ducts under earth and traffic; without tiers where no load was put on them. */
 export interface EarthLoadResult {
-  /** Encased ducts in wet concrete by tier, the bottom first. */
+  /** Encased ducts in wet concrete by tier, the bottom first, each kind of a tier. */
   pour: TierInPour[];
-  /** Ducts in earth by tier, the bottom first. */
+  /** Ducts in earth by tier, the bottom first, each kind of a tier. */
   tiers: TierUnderLoad[];
   /** The largest deflection of all tiers. */
   deflection_percent?: number;
@@ -1837,9 +2003,11 @@ export interface EarthLoadStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: earth load. */
   operation: "earth_load";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -1906,6 +2074,24 @@ export interface EarthLoading {
   wheel_load?: Force;
 }
 
+/** The earth a bank lies in, and the method it is rated by. */
+export interface EarthRating {
+  /** Thermal resistivity of the concrete. From 20 degC.cm/W to 1000 degC.cm/W. */
+  concrete_thermal_resistivity?: ThermalResistivity;
+  /** Temperature that the air in every duct is taken to have, as printed tables do. From 0 degC to 150 degC. */
+  duct_air_temperature?: Temperature;
+  /** What ducts without a type are made of, for their heat; of the others their type tells. */
+  duct_material?: WallMaterial;
+  /** Thermal resistivity of the duct walls. From 0 K.m/W to 50 K.m/W. */
+  duct_thermal_resistivity?: ThermalResistivity;
+  /** Temperature of the earth at that depth, away from the cables. From -20 degC to 70 degC. */
+  earth_temperature?: Temperature;
+  /** Thermal resistivity of the earth and the backfill. From 20 degC.cm/W to 1000 degC.cm/W. */
+  earth_thermal_resistivity?: ThermalResistivity;
+  /** Method; both gives the one that allows less, with the other beside it. */
+  method?: AmpacityMethod;
+}
+
 /** Ground and line at one station. */
 export interface ElevationPoint {
   /** Elevation of finished grade. From -100000 ft to 100000 ft. */
@@ -1924,6 +2110,7 @@ export type Embedment = (typeof EMBEDMENT_VALUES)[number];
 export interface EncasedSetting {
   /** Fixed text that says: encased in concrete. */
   kind: "encased";
+  /** Concrete on every side of the ducts. */
   concrete_cover?: ConcreteCover;
   /**
    * Earth over the top of what is buried, its concrete where it is encased; needed without a profile. From 0 in
@@ -1940,15 +2127,23 @@ export interface EncasedSetting {
 
 /** The answer of encasement with everything that defends it. */
 export interface EncasementAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: EncasementResult;
   /** The request with every default filled in, if asked for. */
   request?: EncasementRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -1956,6 +2151,7 @@ export interface EncasementAnswer {
 export interface EncasementItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: encasement. */
   operation: "encasement";
   /** The body of `POST /v1/encasement`. */
   request: EncasementRequest;
@@ -1967,9 +2163,11 @@ export interface EncasementItemAnswer {
   answer: EncasementAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: encasement. */
   operation: "encasement";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -2056,9 +2254,11 @@ export interface EncasementStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: encasement. */
   operation: "encasement";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -2088,7 +2288,9 @@ export interface Encasing {
 
 /** An energy with its unit. */
 export interface Energy {
+  /** The unit, by its code. */
   unit: EnergyUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -2108,21 +2310,31 @@ export interface ExistingSetting {
 
 /** The answer of expansion with everything that defends it. */
 export interface ExpansionAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: ExpansionResult;
   /** The request with every default filled in, if asked for. */
   request?: ExpansionRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
 /** A coefficient of linear thermal expansion with its unit. */
 export interface ExpansionCoefficient {
+  /** The unit, by its code. */
   unit: ExpansionCoefficientUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -2134,6 +2346,7 @@ export type ExpansionCoefficientUnit = (typeof EXPANSION_COEFFICIENT_UNIT_VALUES
 export interface ExpansionItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: expansion. */
   operation: "expansion";
   /** The body of `POST /v1/expansion`. */
   request: ExpansionRequest;
@@ -2145,9 +2358,11 @@ export interface ExpansionItemAnswer {
   answer: ExpansionAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: expansion. */
   operation: "expansion";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -2227,9 +2442,11 @@ export interface ExpansionStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: expansion. */
   operation: "expansion";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -2241,17 +2458,52 @@ export interface Fall {
   drains_to?: DrainsTo;
 }
 
+/** One fault of a request. */
+export interface Fault {
+  /**
+   * Stable code, of request and query: missing, unknown_member, wrong_type, not_an_integer, not_allowed,
+   * kind_missing, unknown_kind, out_of_range, too_few, too_many, too_short, too_long, control_character,
+   * unknown_parameter, repeated, assumption_needed; or one of a calculation: all are listed in docs/findings.md
+   * of the service.
+   */
+  code: string;
+  /** What is wrong and what to do next. */
+  message: string;
+  /** The values or names that are taken. */
+  allowed_values?: string[];
+  /** What would have been assumed, had it not been refused. */
+  assumption?: RefusedAssumption;
+  /** Most that is taken; what must be less is so in the message. */
+  maximum?: AnyQuantity;
+  /** Least that is taken; what must be more is so in the message. */
+  minimum?: AnyQuantity;
+  /** Name of the query parameter. */
+  parameter?: string;
+  /** JSON Pointer of the member, as a URI fragment. */
+  pointer?: string;
+  /** The one of them that was probably meant: it was not taken for it. */
+  suggestion?: string;
+}
+
 /** The answer of fill with everything that defends it. */
 export interface FillAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: FillResult;
   /** The request with every default filled in, if asked for. */
   request?: FillRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -2259,6 +2511,7 @@ export interface FillAnswer {
 export interface FillItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: fill. */
   operation: "fill";
   /** The body of `POST /v1/fill`. */
   request: FillRequest;
@@ -2270,14 +2523,19 @@ export interface FillItemAnswer {
   answer: FillAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: fill. */
   operation: "fill";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
 export const FILL_LIMIT_RULE_VALUES = ["one_conductor", "two_conductors", "over_two_conductors", "nipple"] as const;
-/** Which line of Chapter 9, Table 1 sets the limit: one by the number in the conduit, or that of a nipple. */
+/**
+ * Which line of Chapter 9, Table 1 sets the limit: one by the number in the conduit, or that of a nipple.
+ * Answers may bring others.
+ */
 export type FillLimitRule = (typeof FILL_LIMIT_RULE_VALUES)[number] | (string & {});
 
 /** What goes into which conduit. */
@@ -2339,9 +2597,11 @@ export interface FillStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: fill. */
   operation: "fill";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -2352,7 +2612,7 @@ export interface FillStreamAnswer {
 export interface Finding {
   /** Where the rule or the limit stands. */
   citation: string;
-  /** What was found, in one stable word for programs. */
+  /** What was found, in one stable word for programs: all are listed in docs/findings.md of the service. */
   code: string;
   /** The sentence for people. */
   message: string;
@@ -2423,15 +2683,23 @@ export interface Floating {
 
 /** The answer of flotation with everything that defends it. */
 export interface FlotationAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: FlotationResult;
   /** The request with every default filled in, if asked for. */
   request?: FlotationRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -2439,6 +2707,7 @@ export interface FlotationAnswer {
 export interface FlotationItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: flotation. */
   operation: "flotation";
   /** The body of `POST /v1/flotation`. */
   request: FlotationRequest;
@@ -2450,9 +2719,11 @@ export interface FlotationItemAnswer {
   answer: FlotationAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: flotation. */
   operation: "flotation";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -2541,21 +2812,27 @@ export interface FlotationStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: flotation. */
   operation: "flotation";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
 /** A force with its unit; tension is a force. */
 export interface Force {
+  /** The unit, by its code. */
   unit: ForceUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
 /** A force per length with its unit; sidewall pressure is one. */
 export interface ForcePerLength {
+  /** The unit, by its code. */
   unit: ForcePerLengthUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -2569,7 +2846,9 @@ export type ForceUnit = (typeof FORCE_UNIT_VALUES)[number];
 
 /** A frequency with its unit. */
 export interface Frequency {
+  /** The unit, by its code. */
   unit: FrequencyUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -2579,6 +2858,7 @@ export type FrequencyUnit = (typeof FREQUENCY_UNIT_VALUES)[number];
 
 /** The pull at one coefficient of friction, from both ends. */
 export interface FrictionCase {
+  /** The coefficient of friction. */
   friction_coefficient: number;
   /** Tension at the pulling end from the other end. */
   reversed_tension: Force;
@@ -2610,10 +2890,15 @@ export interface FrictionRange {
 
 /** A published range of the coefficient of friction of a cable jacket against a conduit. */
 export interface FrictionRow {
+  /** Conduit, as the source names it. */
   conduit: string;
+  /** Upper end of the range. */
   high_coefficient: number;
+  /** Jacket of the cable, as the source names it. */
   jacket: string;
+  /** Lower end of the range. */
   low_coefficient: number;
+  /** How the cable was lubricated. */
   lubrication: string;
   /** Id of the source; see /v1/tables/sources. */
   source_id: string;
@@ -2625,13 +2910,17 @@ export interface FrictionRow {
 
 /** Friction coefficients, with the hash of all tables. */
 export interface FrictionTable {
+  /** The rows, as the source has them. */
   rows: FrictionRow[];
+  /** Hash of all reference tables. */
   tables_version: string;
 }
 
 /** A grade with its unit; positive climbs in the direction of travel. */
 export interface Grade {
+  /** The unit, by its code. */
   unit: GradeUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -2641,7 +2930,9 @@ export type GradeUnit = (typeof GRADE_UNIT_VALUES)[number];
 
 /** The least equipment grounding conductor in every duct of a circuit. */
 export interface GroundingSize {
+  /** Least size in aluminum. */
   aluminum: ConductorSize;
+  /** Least size in copper. */
   copper: ConductorSize;
 }
 
@@ -2665,7 +2956,7 @@ export interface HorizontalBendSection {
 export interface InService {
   /** Of earth, ducts and concrete. */
   hold_down_per_length: ForcePerLength;
-  /** Of the groundwater; 0 above it. */
+  /** Of the groundwater, on what lies below it. */
   uplift_per_length: ForcePerLength;
   /** Whether they stay down with the factor asked. */
   verdict: Verdict;
@@ -2708,6 +2999,7 @@ export interface ItemProblem {
   problem: Problem;
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: problem. */
   type: "problem";
   /** Id of the question; left out if it had none that could be read. */
   id?: string;
@@ -2716,20 +3008,31 @@ export interface ItemProblem {
 }
 
 export const JOINING_METHOD_VALUES = ["cemented", "fused", "threaded", "coupled"] as const;
-/** How lengths of a conduit are joined: by solvent cement, fused, threaded, or by couplings set on. */
+/**
+ * How lengths of a conduit are joined: by solvent cement, fused, threaded, or by couplings set on. Answers may
+ * bring others.
+ */
 export type JoiningMethod = (typeof JOINING_METHOD_VALUES)[number] | (string & {});
 
 /** The answer of joints with everything that defends it. */
 export interface JointsAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: JointsResult;
   /** The request with every default filled in, if asked for. */
   request?: JointsRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -2737,6 +3040,7 @@ export interface JointsAnswer {
 export interface JointsItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: joints. */
   operation: "joints";
   /** The body of `POST /v1/joints`. */
   request: JointsRequest;
@@ -2748,9 +3052,11 @@ export interface JointsItemAnswer {
   answer: JointsAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: joints. */
   operation: "joints";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -2840,9 +3146,11 @@ export interface JointsStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: joints. */
   operation: "joints";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -2850,6 +3158,7 @@ export interface JointsStreamAnswer {
 export interface JudgedUse {
   /** Where that stands, or that it is from memory. */
   citation: string;
+  /** The use asked about. */
   use: ConduitUse;
   /** Permitted, not, or not judged: permitted under a condition that was not looked at. */
   verdict: Verdict;
@@ -2884,7 +3193,9 @@ export interface LeastDimension {
 
 /** A length with its unit. */
 export interface Length {
+  /** The unit, by its code. */
   unit: LengthUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -2956,7 +3267,7 @@ export interface ListedConduit {
 export interface ListedPositions {
   /** Fixed text that says: at these places. */
   kind: "listed";
-  /** Distances along the centre line from the start of the route, each on a straight. */
+  /** Distances along the center line from the start of the route, each on a straight. */
   positions: Length[];
 }
 
@@ -2969,7 +3280,10 @@ export interface LiveLoadByMethod {
 }
 
 export const LIVE_LOAD_METHOD_VALUES = ["governing", "handbook_table", "aashto_spread", "boussinesq"] as const;
-/** How the load of a wheel is found at a depth; the governing one is the largest of those that go so shallow. */
+/**
+ * How the load of a wheel is found at a depth; the governing one is the largest of those that go so shallow.
+ * Answers may bring others.
+ */
 export type LiveLoadMethod = (typeof LIVE_LOAD_METHOD_VALUES)[number] | (string & {});
 
 /** A circuit in ducts of the bank. */
@@ -3005,7 +3319,11 @@ export interface LoadedCircuit {
   shield_grounding?: ShieldGrounding;
   /** Kind of circuit: three conductors make a set, or two. */
   system?: CircuitSystem;
-  /** Temperature that the terminals at both ends are marked for. */
+  /**
+   * Temperature that the terminals at both ends are marked for; unmarked ones are taken for 60 degC to 100 A of
+   * overcurrent_device or, without one, of current, and for 75 degC above; where neither is given, for 60 degC
+   * to 1 AWG.
+   */
   terminal_rating?: TerminalRating;
   /**
    * Between lines; to ground of a single phase. For the loss in insulation, and what the code allows. From 1 V
@@ -3016,13 +3334,17 @@ export interface LoadedCircuit {
 
 /** A mass with its unit; a force is not a mass: see Force. */
 export interface Mass {
+  /** The unit, by its code. */
   unit: MassUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
 /** A mass per length with its unit. */
 export interface MassPerLength {
+  /** The unit, by its code. */
   unit: MassPerLengthUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -3036,7 +3358,9 @@ export type MassUnit = (typeof MASS_UNIT_VALUES)[number];
 
 /** Coefficient of linear expansion of one conduit material. */
 export interface MaterialRow {
+  /** Coefficient of linear expansion. */
   coefficient: ExpansionCoefficient;
+  /** Material of the conduit. */
   material: ConduitMaterial;
   /** Id of the source; see /v1/tables/sources. */
   source_id: string;
@@ -3048,7 +3372,9 @@ export interface MaterialRow {
 
 /** Expansion coefficients, with the hash of all tables. */
 export interface MaterialTable {
+  /** The rows, as the source has them. */
   rows: MaterialRow[];
+  /** Hash of all reference tables. */
   tables_version: string;
 }
 
@@ -3142,7 +3468,7 @@ export interface NamedRun {
 }
 
 export const OPERATION_NAME_VALUES = ["duct_run", "duct_run_compare", "permitted_use", "conduit_size", "fill", "conductor_count", "cover", "trench", "spacers", "encasement", "flotation", "earth_load", "joints", "expansion", "supports", "pull_box", "pull_plan", "pull_tension", "ampacity", "voltage_drop"] as const;
-/** The calculations an item may ask for. */
+/** The calculations an item may ask for. Answers may bring others. */
 export type OperationName = (typeof OPERATION_NAME_VALUES)[number] | (string & {});
 
 /** What to order of one line of cables. */
@@ -3161,11 +3487,13 @@ export interface OrderedCable {
 
 /** The method that allows more, where both were asked. */
 export interface OtherMethod {
+  /** What it allows. */
   ampacity: Current;
   /** Of its hottest conductor. */
   conductor_temperature: Temperature;
   /** By how much it allows more. */
   difference_percent: number;
+  /** The method. */
   method: AmpacityMethod;
 }
 
@@ -3174,11 +3502,12 @@ export const PAGE_VALUES = ["sheet", "takeoff", "crew"] as const;
 export type Page = (typeof PAGE_VALUES)[number];
 
 export const PATCH_OP_VALUES = ["add", "replace"] as const;
-/** Operations of JSON Patch that suggestions use. */
+/** Operations of JSON Patch that suggestions use. Answers may bring others. */
 export type PatchOp = (typeof PATCH_OP_VALUES)[number] | (string & {});
 
 /** One operation of a JSON Patch (RFC 6902) on the request; what it sets is always an object. */
 export interface PatchOperation {
+  /** Whether the object is put in or takes the place of another. */
   op: PatchOp;
   /** JSON pointer of the member that is set, or of the item that is put in. */
   path: string;
@@ -3197,13 +3526,14 @@ export interface Pavement {
 }
 
 export const PAVEMENT_KIND_VALUES = ["asphalt", "concrete", "pavers"] as const;
-/** What a pavement is made of. */
+/** What a pavement is made of. Answers may bring others. */
 export type PavementKind = (typeof PAVEMENT_KIND_VALUES)[number] | (string & {});
 
 /** Pavement in place; what is taken up of it is no spoil. */
 export interface PavementTakeoff {
   /** Width of the cut; the greatest, if it varies. */
   cut_width: Length;
+  /** Kind of the pavement. */
   kind: PavementKind;
   /** Taken up, the whole cut. */
   removal_area: Area;
@@ -3229,15 +3559,23 @@ export interface PerStickInterval {
 
 /** The answer of permitted-use with everything that defends it. */
 export interface PermittedUseAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: PermittedUseResult;
   /** The request with every default filled in, if asked for. */
   request?: PermittedUseRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -3245,6 +3583,7 @@ export interface PermittedUseAnswer {
 export interface PermittedUseItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: permitted use. */
   operation: "permitted_use";
   /** The body of `POST /v1/permitted-use`. */
   request: PermittedUseRequest;
@@ -3256,9 +3595,11 @@ export interface PermittedUseItemAnswer {
   answer: PermittedUseAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: permitted use. */
   operation: "permitted_use";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -3288,9 +3629,11 @@ export interface PermittedUseStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: permitted use. */
   operation: "permitted_use";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -3311,31 +3654,12 @@ export interface PistonOpening {
 }
 
 export const PLACE_KIND_VALUES = ["manhole", "vault", "handhole", "pull_box", "conduit_body", "pad", "equipment", "pole_base", "stub_up", "capped", "existing_duct"] as const;
-/** What stands at an end of a run or at a pull point. */
-export type PlaceKind = (typeof PLACE_KIND_VALUES)[number];
-
-/** The place a bank lies in, and the method it is rated by. */
-export interface PlaceRating {
-  /** Thermal resistivity of the concrete. From 20 degC.cm/W to 1000 degC.cm/W. */
-  concrete_thermal_resistivity?: ThermalResistivity;
-  /** Temperature that the air in every duct is taken to have, as printed tables do. From 0 degC to 150 degC. */
-  duct_air_temperature?: Temperature;
-  /** What ducts without a type are made of, for their heat; of the others their type tells. */
-  duct_material?: WallMaterial;
-  /** Thermal resistivity of the duct walls. From 0 K.m/W to 50 K.m/W. */
-  duct_thermal_resistivity?: ThermalResistivity;
-  /** Temperature of the earth at that depth, away from the cables. From -20 degC to 70 degC. */
-  earth_temperature?: Temperature;
-  /** Thermal resistivity of the earth and the backfill. From 20 degC.cm/W to 1000 degC.cm/W. */
-  earth_thermal_resistivity?: ThermalResistivity;
-  /** Frequency of the alternating current. From 10 Hz to 400 Hz. */
-  frequency?: Frequency;
-  /** Method; both gives the one that allows less, with the other beside it. */
-  method?: AmpacityMethod;
-}
+/** What stands at an end of a run or at a pull point. Answers may bring others. */
+export type PlaceKind = (typeof PLACE_KIND_VALUES)[number] | (string & {});
 
 /** One duct of the bank, from the lower left corner of the bank without its cover. */
 export interface PlacedDuct {
+  /** Outside diameter of the duct. */
   outside_diameter: Length;
   /** Whether it carries signals. */
   signal: boolean;
@@ -3387,13 +3711,17 @@ export type PourShape = (typeof POUR_SHAPE_VALUES)[number];
 
 /** A power with its unit. */
 export interface Power {
+  /** The unit, by its code. */
   unit: PowerUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
 /** A power per length with its unit; the heat that a cable gives off is one. */
 export interface PowerPerLength {
+  /** The unit, by its code. */
   unit: PowerPerLengthUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -3415,7 +3743,9 @@ export interface PresetInterval {
 
 /** A pressure or stress with its unit. */
 export interface Pressure {
+  /** The unit, by its code. */
   unit: PressureUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -3437,32 +3767,6 @@ export interface Problem {
   type: string;
   /** Every fault found, up to a thousand. */
   errors?: Fault[];
-}
-
-/** One fault of a request. */
-export interface Fault {
-  /**
-   * Stable code of the fault. Of a request and its query: missing, unknown_member, wrong_type, not_an_integer,
-   * not_allowed, kind_missing, unknown_kind, out_of_range, too_few, too_many, too_short, too_long,
-   * control_character, unknown_parameter, repeated, assumption_needed; or one of a calculation.
-   */
-  code: string;
-  /** What is wrong and what to do next. */
-  message: string;
-  /** The values or names that are taken. */
-  allowed_values?: string[];
-  /** What would have been assumed, had it not been refused. */
-  assumption?: RefusedAssumption;
-  /** Most that is taken; what must be less is so in the message. */
-  maximum?: AnyQuantity;
-  /** Least that is taken; what must be more is so in the message. */
-  minimum?: AnyQuantity;
-  /** Name of the query parameter. */
-  parameter?: string;
-  /** JSON Pointer of the member, as a URI fragment. */
-  pointer?: string;
-  /** The one of them that was probably meant: it was not taken for it. */
-  suggestion?: string;
 }
 
 /** Elevations along the run, straight between the points: they give grades and cover. */
@@ -3487,15 +3791,23 @@ export type ProfileReference = (typeof PROFILE_REFERENCE_VALUES)[number];
 
 /** The answer of pull-box with everything that defends it. */
 export interface PullBoxAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: PullBoxResult;
   /** The request with every default filled in, if asked for. */
   request?: PullBoxRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -3503,6 +3815,7 @@ export interface PullBoxAnswer {
 export interface PullBoxItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: pull box. */
   operation: "pull_box";
   /** The body of `POST /v1/pull-box`. */
   request: PullBoxRequest;
@@ -3514,9 +3827,11 @@ export interface PullBoxItemAnswer {
   answer: PullBoxAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: pull box. */
   operation: "pull_box";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -3533,7 +3848,10 @@ export interface PullBoxRequest {
   voltage: Voltage;
   /** The box as planned or built, held against what it must measure. */
   box?: BoxSize;
-  /** Boxes that can be had: the smallest that holds the entries is named. */
+  /**
+   * Boxes that can be had: the smallest that holds the entries is named. A box that is given is judged by
+   * itself.
+   */
   box_sizes?: BoxSize[];
   /** Edition of NFPA 70 to follow. */
   code_edition?: CodeEdition;
@@ -3577,31 +3895,44 @@ export interface PullBoxStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: pull box. */
   operation: "pull_box";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
 export const PULL_DIRECTION_VALUES = ["forward", "reversed"] as const;
-/** From which end the cable is pulled. */
+/** From which end the cable is pulled. Answers may bring others. */
 export type PullDirection = (typeof PULL_DIRECTION_VALUES)[number] | (string & {});
 
 export const PULL_KIND_VALUES = ["straight", "angle", "u_pull"] as const;
-/** How conductors go through a box: to the wall opposite, to a wall beside it, or back out of the same wall. */
+/**
+ * How conductors go through a box: to the wall opposite, to a wall beside it, or back out of the same wall.
+ * Answers may bring others.
+ */
 export type PullKind = (typeof PULL_KIND_VALUES)[number] | (string & {});
 
 /** The answer of pull-plan with everything that defends it. */
 export interface PullPlanAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: PullPlanResult;
   /** The request with every default filled in, if asked for. */
   request?: PullPlanRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -3609,6 +3940,7 @@ export interface PullPlanAnswer {
 export interface PullPlanItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: pull plan. */
   operation: "pull_plan";
   /** The body of `POST /v1/pull-plan`. */
   request: PullPlanRequest;
@@ -3620,9 +3952,11 @@ export interface PullPlanItemAnswer {
   answer: PullPlanAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: pull plan. */
   operation: "pull_plan";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -3696,9 +4030,11 @@ export interface PullPlanStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: pull plan. */
   operation: "pull_plan";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -3742,15 +4078,23 @@ export interface PullPractice {
 
 /** The answer of pull-tension with everything that defends it. */
 export interface PullTensionAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: PullTensionResult;
   /** The request with every default filled in, if asked for. */
   request?: PullTensionRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -3758,6 +4102,7 @@ export interface PullTensionAnswer {
 export interface PullTensionItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: pull tension. */
   operation: "pull_tension";
   /** The body of `POST /v1/pull-tension`. */
   request: PullTensionRequest;
@@ -3769,9 +4114,11 @@ export interface PullTensionItemAnswer {
   answer: PullTensionAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: pull tension. */
   operation: "pull_tension";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -3891,9 +4238,11 @@ export interface PullTensionStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: pull tension. */
   operation: "pull_tension";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -3938,7 +4287,10 @@ export interface Racking {
 }
 
 export const RANK_MEASURE_VALUES = ["price", "labor_hours", "pull_count", "highest_utilization", "pavement_sawcut", "pavement_removal", "excavation", "shoring", "bore", "bore_pit", "conduit", "elbow", "field_bend", "coupling", "expansion_fitting", "terminal_adapter", "conduit_body", "end_bell", "duct_plug", "cap", "wall_penetration", "joint", "fusion_joint", "solvent_cement", "primer", "base_spacer", "intermediate_spacer", "top_spacer", "tie_down", "reinforcing_bar", "tie_bar", "form", "concrete", "bank_ground", "bedding", "select_fill", "import", "native_backfill", "warning_tape", "spoil", "haul_load", "pavement_restoration", "strap", "hanger", "mandrel_pass", "pull_cord", "lubricant", "cable", "cable_reel", "pulling_eye"] as const;
-/** What runs are ranked by, least first: a figure of the whole run, or an item of its takeoff. */
+/**
+ * What runs are ranked by, least first: a figure of the whole run, or an item of its takeoff. Answers may bring
+ * others.
+ */
 export type RankMeasure = (typeof RANK_MEASURE_VALUES)[number] | (string & {});
 
 /** The caller's own rate for an item; a key left out matches any. */
@@ -3957,7 +4309,7 @@ export interface Rate {
   unit_price?: number;
 }
 
-/** The method a bank is rated by, and what concrete and ducts are to its heat. */
+/** The method banks are rated by, at one frequency for all, and what concrete and ducts are to their heat. */
 export interface RatingPractice {
   /** Thermal resistivity of the concrete. From 20 degC.cm/W to 1000 degC.cm/W. */
   concrete_thermal_resistivity?: ThermalResistivity;
@@ -3975,16 +4327,23 @@ export interface RatingPractice {
 
 /** The tables are loaded and requests are welcome. */
 export interface Ready {
+  /** The word `ready`. */
   status: string;
+  /** Hash of all reference tables. */
   tables: string;
 }
 
 /** The value that would have been taken for want of one; a quantity too, where it is a figure. */
 export interface RefusedAssumption {
+  /** Where it comes from, or that it is practice. */
   citation: string;
+  /** With what right it would be taken. */
   standing: Standing;
+  /** The value as a text. */
   text: string;
+  /** The value, where it is a figure. */
   quantity?: AnyQuantity;
+  /** Id of the source in the table of sources. */
   source_id?: string;
 }
 
@@ -4042,7 +4401,9 @@ export type RequestBack = (typeof REQUEST_BACK_VALUES)[number];
 
 /** An electric resistance per length with its unit. */
 export interface ResistancePerLength {
+  /** The unit, by its code. */
   unit: ResistancePerLengthUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -4070,6 +4431,7 @@ export interface ReversedPull {
   sidewall_pressure?: ForcePerLength;
 }
 
+/** One section of a route: a straight or a bend. */
 export type RouteSection =
   | HorizontalBendSection
   | StraightSection
@@ -4077,16 +4439,21 @@ export type RouteSection =
 
 /** One circuit. */
 export interface RunCircuit {
+  /** Names of its ducts, as tier-position. */
   ducts: string[];
+  /** Stop where it leaves, nearer the end of the run. */
   end: string;
   /** In every conduit on its way. */
   fills: CircuitFill[];
   /** From its start to its end along the center line. */
   length: Length;
+  /** What the request calls it, or its place. */
   name: string;
   /** From stop to stop. */
   pulls: CircuitPulls[];
+  /** What it carries. */
   service: Service;
+  /** Stop where it enters, nearer the start of the run. */
   start: string;
   /** Over that length, if a current or a power is given. */
   voltage_drop?: VoltageDropResult;
@@ -4103,6 +4470,7 @@ export interface RunDuct {
   name: string;
   /** Mandrel of the smallest bore along it, as far as that is known. */
   mandrel_diameter?: Length;
+  /** Outside diameter, where it is known. */
   outside_diameter?: Length;
   /** Whether it is for signals. */
   signal?: boolean;
@@ -4124,7 +4492,7 @@ export interface RunHorizontalBend {
   kind: "horizontal_bend";
   /** Whether it is bought, bent on site, or laid on a curve. */
   made?: BendMade;
-  /** Radius to the centre line. From 0.5 in to 120000 in. */
+  /** Radius to the center line. From 0.5 in to 120000 in. */
   radius?: Length;
   /** To which side; nothing is reckoned with it, it is drawn. */
   turn?: Turn;
@@ -4200,7 +4568,11 @@ export interface RunLoad {
   shield_grounding?: ShieldGrounding;
   /** Kind of circuit: three conductors make a set, or two. */
   system?: CircuitSystem;
-  /** Temperature that the terminals at both ends are marked for. */
+  /**
+   * Temperature that the terminals at both ends are marked for; unmarked ones are taken for 60 degC to 100 A of
+   * overcurrent_device or, without one, of current, and for 75 degC above; where neither is given, for 60 degC
+   * to 1 AWG.
+   */
   terminal_rating?: TerminalRating;
 }
 
@@ -4260,7 +4632,10 @@ export interface RunPlace {
   kind: PlaceKind;
   /** The box as planned or built, held against what it must measure. */
   box?: BoxSize;
-  /** Boxes that can be had: the smallest that holds the entries is named. */
+  /**
+   * Boxes that can be had: the smallest that holds the entries is named. A box that is given is judged by
+   * itself.
+   */
   box_sizes?: BoxSize[];
   /** Cable beyond the conduit there, for racking, tail and termination together. From 0 ft to 1000 ft. */
   cable_allowance?: Length;
@@ -4287,6 +4662,7 @@ export interface RunPlace {
   spliced?: boolean;
 }
 
+/** One section of a run in plan or profile: a straight or a bend. */
 export type RunSection =
   | RunHorizontalBend
   | RunStraight
@@ -4298,7 +4674,9 @@ export type RunSetting = (typeof RUN_SETTING_VALUES)[number];
 
 /** An end of the run or a pull point. */
 export interface RunStop {
-  kind: string;
+  /** What stands there. */
+  kind: PlaceKind;
+  /** What the request calls it, or its place. */
   name: string;
   /** Distance in plan from the start. */
   station: Length;
@@ -4322,21 +4700,30 @@ export interface RunStretch {
   ducts: StretchJoints[];
   /** Length of a duct along its center line, risers included. */
   length: Length;
+  /** What the request calls it, or its place. */
   name: string;
+  /** Whether each type of its conduit may be used as it is here. */
   permitted_uses: StretchUse[];
   /** Length in plan, that of its trench. */
   plan_length: Length;
+  /** The parts above grade at its ends. */
   risers: StretchRiser[];
-  setting: string;
+  /** How it is laid. */
+  setting: SettingKind;
   /** Where it begins, in plan from the start. */
   station: Length;
   /** What its circuits may carry where it lies deepest, if they have a load. */
   ampacity?: AmpacityResult;
   /** Of all ducts together in the fluid of the bore; negative if they sink. */
   bore_uplift_per_length?: ForcePerLength;
+  /** The cover it needs, where it is buried. */
   cover?: CoverResult;
-  /** If asked: under its least cover and, where that is another, under its greatest. */
+  /**
+   * If asked: under its least cover, where that is another under its greatest, and between them where
+   * groundwater stands at the top of what is buried.
+   */
   earth_loads?: EarthLoadResult[];
+  /** The concrete around its bank. */
   encasement?: EncasementResult;
   /** Of its straights above ground. */
   expansion?: ExpansionResult;
@@ -4344,9 +4731,11 @@ export interface RunStretch {
   flotation?: FlotationResult;
   /** Finished and empty, where it lies under the groundwater. */
   groundwater_flotation?: FlotationResult;
+  /** The spacers of its bank. */
   spacers?: SpacersResult;
   /** Of each straight above ground. */
   supports?: SupportsResult[];
+  /** The trench it lies in. */
   trench?: TrenchResult;
 }
 
@@ -4360,7 +4749,7 @@ export interface RunVerticalBend {
   entry_grade?: Grade;
   /** Whether it is bought, bent on site, or laid on a curve. */
   made?: BendMade;
-  /** Radius to the centre line. From 0.5 in to 120000 in. */
+  /** Radius to the center line. From 0.5 in to 120000 in. */
   radius?: Length;
 }
 
@@ -4381,9 +4770,10 @@ export const SEPARATION_MEASURE_VALUES = ["clear", "center_to_center"] as const;
 export type SeparationMeasure = (typeof SEPARATION_MEASURE_VALUES)[number];
 
 export const SERVICE_VALUES = ["power", "signal"] as const;
-/** What a circuit carries. */
+/** What a circuit carries. Answers may bring others. */
 export type Service = (typeof SERVICE_VALUES)[number] | (string & {});
 
+/** How a stretch is laid: encased, buried, bored, above ground, or there already. */
 export type Setting =
   | AboveGroundSetting
   | BoredSetting
@@ -4391,8 +4781,15 @@ export type Setting =
   | EncasedSetting
   | ExistingSetting;
 
+export const SETTING_KIND_VALUES = ["encased", "direct_buried", "above_ground", "bored", "existing"] as const;
+/** How a stretch is laid. Answers may bring others. */
+export type SettingKind = (typeof SETTING_KIND_VALUES)[number] | (string & {});
+
 export const SEVERITY_VALUES = ["violation", "caution", "note"] as const;
-/** Weight of a finding: a broken rule or limit, something unwise or near a limit, or a note. */
+/**
+ * Weight of a finding: a broken rule or limit, something unwise or near a limit, or a note. Answers may bring
+ * others.
+ */
 export type Severity = (typeof SEVERITY_VALUES)[number] | (string & {});
 
 export const SHIELD_GROUNDING_VALUES = ["both_ends", "single_point"] as const;
@@ -4428,6 +4825,7 @@ export interface SizeCandidate {
   rounding_decided: boolean;
   /** Limit area less conductor area; negative when over. */
   spare_area: Area;
+  /** Trade size of the conduit. */
   trade_size: TradeSize;
   /** Whether the set complies and leaves the spare asked for. */
   verdict: Verdict;
@@ -4463,7 +4861,9 @@ export type SoilKind = (typeof SOIL_KIND_VALUES)[number];
 
 /** A cited document. */
 export interface SourceRow {
+  /** Title, publisher and date of the document. */
   citation: string;
+  /** Id by which rows and findings name the document. */
   source_id: string;
   /** Where its figures were read. */
   note?: string;
@@ -4471,10 +4871,13 @@ export interface SourceRow {
 
 /** Sources, with the hash of all tables. */
 export interface SourceTable {
+  /** The rows, as the source has them. */
   rows: SourceRow[];
+  /** Hash of all reference tables. */
   tables_version: string;
 }
 
+/** How far apart spacers stand: a distance, so many a stick, or the interval of a specification. */
 export type SpacerInterval =
   | DistanceInterval
   | PerStickInterval
@@ -4486,15 +4889,23 @@ export type SpacerPreset = (typeof SPACER_PRESET_VALUES)[number];
 
 /** The answer of spacers with everything that defends it. */
 export interface SpacersAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: SpacersResult;
   /** The request with every default filled in, if asked for. */
   request?: SpacersRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -4502,6 +4913,7 @@ export interface SpacersAnswer {
 export interface SpacersItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: spacers. */
   operation: "spacers";
   /** The body of `POST /v1/spacers`. */
   request: SpacersRequest;
@@ -4513,20 +4925,25 @@ export interface SpacersItemAnswer {
   answer: SpacersAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: spacers. */
   operation: "spacers";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
 /** The pieces for ducts of one size. */
 export interface SpacersOfSize {
+  /** Base spacers, which carry the bottom tier. */
   base_spacer_count: number;
+  /** Intermediate spacers, which part two tiers. */
   intermediate_spacer_count: number;
   /** All pieces of this size with waste, rounded up. */
   order_count: number;
   /** Of the ducts that they carry or close. */
   outside_diameter: Length;
+  /** Pieces that close the top tier. */
   top_piece_count: number;
 }
 
@@ -4584,9 +5001,11 @@ export interface SpacersStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: spacers. */
   operation: "spacers";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -4621,11 +5040,14 @@ export interface StandardBoxFound {
 }
 
 export const STANDARD_BOX_KIND_VALUES = ["round", "square", "device", "masonry", "fs_single", "fd_single", "fs_multiple", "fd_multiple"] as const;
-/** Kinds of standard metal boxes; the volume of some is per gang. */
+/** Kinds of standard metal boxes; the volume of some is per gang. Answers may bring others. */
 export type StandardBoxKind = (typeof STANDARD_BOX_KIND_VALUES)[number] | (string & {});
 
 export const STANDING_VALUES = ["published", "practice", "memory", "derived", "caller"] as const;
-/** What backs a figure: a published source, practice, memory of a source, a derivation, or the caller. */
+/**
+ * What backs a figure: a published source, practice, memory of a source, a derivation, or the caller. Answers
+ * may bring others.
+ */
 export type Standing = (typeof STANDING_VALUES)[number] | (string & {});
 
 /** Depth of cover at one place of the run. */
@@ -4649,6 +5071,13 @@ export interface Step {
   /** Symbol of what comes out. */
   symbol: string;
 }
+
+export const STOP_BASIS_VALUES = ["any_friction", "friction_assumed"] as const;
+/**
+ * What a stop tension rests on: that no friction loads a bend unseen, or the friction assumed. Answers may bring
+ * others.
+ */
+export type StopBasis = (typeof STOP_BASIS_VALUES)[number] | (string & {});
 
 export const STRAIGHT_LENGTHS_VALUES = ["tangent", "to_intersections"] as const;
 /** Where the lengths of straights end: at the bends, or at the intersections of their tangents. */
@@ -4711,6 +5140,7 @@ export interface StreamBasis {
   service_version: string;
   /** Hash of all tables. */
   tables_version: string;
+  /** Fixed text that says: basis. */
   type: "basis";
 }
 
@@ -4722,6 +5152,7 @@ export interface StreamProblem {
   problem: Problem;
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: problem. */
   type: "problem";
   /** Id of the question; left out if it had none that could be read. */
   id?: string;
@@ -4742,6 +5173,7 @@ export interface StreamStopped {
   line: number;
   /** `stopping`: this process is being stopped; `idle`: nothing came for too long. */
   reason: string;
+  /** Fixed text that says: stopped. */
   type: "stopped";
 }
 
@@ -4751,6 +5183,7 @@ export interface StreamSummary {
   failed_count: number;
   /** Lines that were answered, blank ones not counted. */
   item_count: number;
+  /** Fixed text that says: summary. */
   type: "summary";
 }
 
@@ -4783,8 +5216,11 @@ export interface Stretch {
   name?: string;
   /** The pull point at its end, if one is there. */
   pull_point?: RunPlace;
-  /** What differs here from the rating of the run, or the earth from that of the site. */
-  rating?: PlaceRating;
+  /**
+   * What differs here from the rating of the run, or the earth from that of the site; its frequency is one for
+   * all stretches.
+   */
+  rating?: EarthRating;
   /** Its straights and bends; these or length. */
   sections?: RunSection[];
   /** What differs here from the spacing of the run. */
@@ -4795,9 +5231,11 @@ export interface Stretch {
 
 /** Ducts of one conduit in a stretch, or in a riser of it. */
 export interface StretchJoints {
+  /** Ducts of this conduit. */
   duct_count: number;
   /** Of one duct along its center line. */
   length: Length;
+  /** Its type, where it is given. */
   conduit_type?: ConduitType;
   /** If it is on file how it is joined. */
   joints?: JointsResult;
@@ -4805,6 +5243,7 @@ export interface StretchJoints {
   riser?: string;
   /** Length of its sticks, if it is on file how it is joined. */
   stick_length?: Length;
+  /** Trade size, where it is given. */
   trade_size?: TradeSize;
 }
 
@@ -4820,13 +5259,16 @@ export interface StretchRiser {
 
 /** The uses of one type of conduit in a stretch. */
 export interface StretchUse {
+  /** Type of the conduit. */
   conduit_type: ConduitType;
+  /** What is said of each use. */
   uses: JudgedUse[];
+  /** Of all its uses together. */
   verdict: Verdict;
 }
 
 export const STRUCTURE_VALUES = ["pull_box", "handhole", "manhole"] as const;
-/** What conductors are pulled through. */
+/** What conductors are pulled through. Answers may bring others. */
 export type Structure = (typeof STRUCTURE_VALUES)[number] | (string & {});
 
 /** A joint of the structure that the run lies on. */
@@ -4839,6 +5281,7 @@ export interface StructureJoint {
 
 /** One change that was run: it removes a violation and adds none. */
 export interface Suggestion {
+  /** What kind of change it is. */
   change: ChangeKind;
   /** What to change, in one sentence. */
   message: string;
@@ -4884,15 +5327,23 @@ export type SupportedConduitType = (typeof SUPPORTED_CONDUIT_TYPE_VALUES)[number
 
 /** The answer of supports with everything that defends it. */
 export interface SupportsAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: SupportsResult;
   /** The request with every default filled in, if asked for. */
   request?: SupportsRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -4900,6 +5351,7 @@ export interface SupportsAnswer {
 export interface SupportsItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: supports. */
   operation: "supports";
   /** The body of `POST /v1/supports`. */
   request: SupportsRequest;
@@ -4911,9 +5363,11 @@ export interface SupportsItemAnswer {
   answer: SupportsAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: supports. */
   operation: "supports";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -4972,9 +5426,11 @@ export interface SupportsStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: supports. */
   operation: "supports";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -4987,11 +5443,11 @@ export interface Takeoff {
 }
 
 export const TAKEOFF_GROUP_VALUES = ["site_work", "duct", "bank", "backfill", "supports", "cable"] as const;
-/** Groups of a takeoff, in the order of building. */
+/** Groups of a takeoff, in the order of building. Answers may bring others. */
 export type TakeoffGroup = (typeof TAKEOFF_GROUP_VALUES)[number] | (string & {});
 
 export const TAKEOFF_ITEM_VALUES = ["pavement_sawcut", "pavement_removal", "excavation", "shoring", "bore", "bore_pit", "conduit", "elbow", "field_bend", "coupling", "expansion_fitting", "terminal_adapter", "conduit_body", "end_bell", "duct_plug", "cap", "wall_penetration", "joint", "fusion_joint", "solvent_cement", "primer", "base_spacer", "intermediate_spacer", "top_spacer", "tie_down", "reinforcing_bar", "tie_bar", "form", "concrete", "bank_ground", "bedding", "select_fill", "import", "native_backfill", "warning_tape", "spoil", "haul_load", "pavement_restoration", "strap", "hanger", "mandrel_pass", "pull_cord", "lubricant", "cable", "cable_reel", "pulling_eye"] as const;
-/** What a line of a takeoff is of, in the order of its group. */
+/** What a line of a takeoff is of, in the order of its group. Answers may bring others. */
 export type TakeoffItem = (typeof TAKEOFF_ITEM_VALUES)[number] | (string & {});
 
 /** One line: an item of one conduit type and size with all that the run takes of it. */
@@ -5002,7 +5458,9 @@ export interface TakeoffLine {
   description: string;
   /** What is laid, dug or done, without waste. */
   exact_quantity: TakeoffQuantity;
+  /** The part of the work it belongs to. */
   group: TakeoffGroup;
+  /** What it is a line of. */
   item: TakeoffItem;
   /** Number of the line, from 1. */
   line: number;
@@ -5040,12 +5498,15 @@ export interface TakeoffLine {
 
 /** A quantity with the unit in which it is sold, paid or done. */
 export interface TakeoffQuantity {
+  /** The unit. */
   unit: TakeoffUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
 /** What of the exact quantity one stretch of the run takes. */
 export interface TakeoffShare {
+  /** How much of it. */
   quantity: TakeoffQuantity;
   /** Name of the stretch. */
   stretch: string;
@@ -5066,18 +5527,22 @@ export interface TakeoffTotal {
 }
 
 export const TAKEOFF_UNIT_VALUES = ["each", "ft", "m", "ft2", "m2", "yd3", "m3", "gal_us", "qt_us", "L", "lb", "kg"] as const;
-/** Units of a takeoff: of counts each, of all else as they are sold or paid. */
-export type TakeoffUnit = (typeof TAKEOFF_UNIT_VALUES)[number];
+/** Units of a takeoff: of counts each, of all else as they are sold or paid. Answers may bring others. */
+export type TakeoffUnit = (typeof TAKEOFF_UNIT_VALUES)[number] | (string & {});
 
 /** A temperature with its unit. */
 export interface Temperature {
+  /** The unit, by its code. */
   unit: TemperatureUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
 /** A difference between two temperatures with its unit. */
 export interface TemperatureDifference {
+  /** The unit, by its code. */
   unit: TemperatureDifferenceUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -5116,17 +5581,23 @@ export const TEMPERATURE_UNIT_VALUES = ["degC", "degF", "K"] as const;
 /** Units of temperature, each with its own zero. */
 export type TemperatureUnit = (typeof TEMPERATURE_UNIT_VALUES)[number];
 
+/** The temperatures the conduit passes through: lowest and highest, or their difference. */
 export type Temperatures =
   | TemperatureSpread
   | TemperatureRange;
 
 export const TERMINAL_RATING_VALUES = ["unmarked", "60_degc", "75_degc", "90_degc"] as const;
-/** Temperatures that terminals are marked for; unmarked ones are taken by the size of the conductor. */
+/**
+ * Temperatures that terminals are marked for. Unmarked ones are taken for 60 degC to 100 A of the overcurrent
+ * device or, without one, of the current, and for 75 degC above; where neither is given, for 60 degC to 1 AWG.
+ */
 export type TerminalRating = (typeof TERMINAL_RATING_VALUES)[number];
 
 /** A thermal resistance of a length, as of a metre or a foot of a layer, with its unit. */
 export interface ThermalResistance {
+  /** The unit, by its code. */
   unit: ThermalResistanceUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -5136,7 +5607,9 @@ export type ThermalResistanceUnit = (typeof THERMAL_RESISTANCE_UNIT_VALUES)[numb
 
 /** A thermal resistivity with its unit. */
 export interface ThermalResistivity {
+  /** The unit, by its code. */
   unit: ThermalResistivityUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -5144,10 +5617,12 @@ export const THERMAL_RESISTIVITY_UNIT_VALUES = ["K.m/W", "degC.cm/W"] as const;
 /** Units of thermal resistivity; the trade in the US says its rho in degC.cm/W. */
 export type ThermalResistivityUnit = (typeof THERMAL_RESISTIVITY_UNIT_VALUES)[number];
 
-/** The ducts of one tier in wet concrete. */
+/** Like ducts of one tier in wet concrete. */
 export interface TierInPour {
   /** Wet concrete over the bottom of its ducts. */
   head: Length;
+  /** Place of their conduit in the request, the first of like ones. */
+  pointer: string;
   /** Of that head. */
   pressure: Pressure;
   /** Tier, from 1 at the bottom. */
@@ -5158,7 +5633,7 @@ export interface TierInPour {
   allowable_pressure?: Pressure;
 }
 
-/** The ducts of one tier under earth and traffic; what a wall or a load not on file leaves open is absent. */
+/** Like ducts of one tier under earth and traffic; what a wall or a load not on file leaves open is absent. */
 export interface TierUnderLoad {
   /** Whether they bear it. */
   buckling_verdict: Verdict;
@@ -5170,6 +5645,8 @@ export interface TierUnderLoad {
   earth_pressure: Pressure;
   /** Of traffic, by every method asked that goes so shallow. */
   live_loads: LiveLoadByMethod[];
+  /** Place of their conduit in the request, the first of like ones. */
+  pointer: string;
   /** Of the prism of earth above a duct. */
   prism_pressure: Pressure;
   /** Tier, from 1 at the bottom. */
@@ -5212,6 +5689,7 @@ export interface TierUplift {
   duct_uplift_per_length: ForcePerLength;
   /** Of one empty duct. */
   mass_per_length: MassPerLength;
+  /** Outside diameter of one duct. */
   outside_diameter: Length;
   /** Tier, from 1 at the bottom. */
   tier: number;
@@ -5224,7 +5702,7 @@ export const TOP_CLOSURE_VALUES = ["none", "cap", "strap", "intermediate", "base
 export type TopClosure = (typeof TOP_CLOSURE_VALUES)[number];
 
 export const TRADE_SIZE_VALUES = ["3/8", "1/2", "3/4", "1", "1-1/4", "1-1/2", "2", "2-1/2", "3", "3-1/2", "4", "5", "6"] as const;
-/** Trade sizes of conduit; a name, not a dimension. */
+/** Trade sizes of conduit; a name, not a dimension. Answers may bring others. */
 export type TradeSize = (typeof TRADE_SIZE_VALUES)[number] | (string & {});
 
 export const TRAFFIC_VALUES = ["none", "h_20"] as const;
@@ -5233,21 +5711,31 @@ export type Traffic = (typeof TRAFFIC_VALUES)[number];
 
 /** What fittings of one travel that is sold would mean. */
 export interface TravelOption {
+  /** Fittings of that travel that the run needs. */
   fitting_count: number;
+  /** Travel of one fitting. */
   fitting_travel: Length;
 }
 
 /** The answer of trench with everything that defends it. */
 export interface TrenchAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: TrenchResult;
   /** The request with every default filled in, if asked for. */
   request?: TrenchRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -5255,6 +5743,7 @@ export interface TrenchAnswer {
 export interface TrenchItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: trench. */
   operation: "trench";
   /** The body of `POST /v1/trench`. */
   request: TrenchRequest;
@@ -5266,9 +5755,11 @@ export interface TrenchItemAnswer {
   answer: TrenchAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: trench. */
   operation: "trench";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -5388,9 +5879,11 @@ export interface TrenchStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: trench. */
   operation: "trench";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -5400,12 +5893,17 @@ export type Turn = (typeof TURN_VALUES)[number];
 
 /** One unit code: SI value = factor x value + offset; a grade in percent is the arc tangent of that. */
 export interface UnitRow {
+  /** What it measures, such as mass_per_length. */
   dimension: string;
+  /** What a value is multiplied by. */
   si_factor: number;
+  /** What is added then. */
   si_offset: number;
+  /** SI unit of the dimension. */
   si_unit: string;
   /** UCUM code. */
   ucum: string;
+  /** The code, as a request and an answer write it. */
   unit: string;
 }
 
@@ -5415,12 +5913,17 @@ export type UnitSystem = (typeof UNIT_SYSTEM_VALUES)[number];
 
 /** Unit codes, with the hash of all tables. */
 export interface UnitTable {
+  /** The rows, as the source has them. */
   rows: UnitRow[];
+  /** Hash of all reference tables. */
   tables_version: string;
 }
 
 export const VERDICT_VALUES = ["complies", "violates", "not_judged"] as const;
-/** What an answer, or a part of it, says of the limits: kept, broken, or not judged for want of something. */
+/**
+ * What an answer, or a part of it, says of the limits: kept, broken, or not judged for want of something.
+ * Answers may bring others.
+ */
 export type Verdict = (typeof VERDICT_VALUES)[number] | (string & {});
 
 /** A bend in a vertical plane; the slope rises through a sag and falls over a crest. */
@@ -5446,7 +5949,9 @@ export interface VerticalBendSection {
 
 /** A voltage with its unit. */
 export interface Voltage {
+  /** The unit, by its code. */
   unit: VoltageUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
@@ -5456,15 +5961,23 @@ export type VoltageClass = (typeof VOLTAGE_CLASS_VALUES)[number];
 
 /** The answer of voltage-drop with everything that defends it. */
 export interface VoltageDropAnswer {
+  /** What was taken for members that were left out. */
   assumptions: Assumption[];
+  /** The versions and sources that the answer rests on. */
   basis: Basis;
+  /** The usual cautions of the work, whatever the figures. */
   cautions: Caution[];
+  /** What is broken, unwise or worth a note; often none. */
   findings: Finding[];
+  /** What the answer is not: show it wherever its figures are shown. */
   notice: string;
+  /** What was calculated. */
   result: VoltageDropResult;
   /** The request with every default filled in, if asked for. */
   request?: VoltageDropRequest;
+  /** What the answer says of its limits; absent where nothing was held against one. */
   verdict?: Verdict;
+  /** How it was worked out, step by step, if asked for. */
   working?: Step[];
 }
 
@@ -5472,6 +5985,7 @@ export interface VoltageDropAnswer {
 export interface VoltageDropItem {
   /** Any text of the caller's, given back with the answer. */
   id: string;
+  /** Fixed text that says: voltage drop. */
   operation: "voltage_drop";
   /** The body of `POST /v1/voltage-drop`. */
   request: VoltageDropRequest;
@@ -5483,9 +5997,11 @@ export interface VoltageDropItemAnswer {
   answer: VoltageDropAnswer;
   /** Id of the question. */
   id: string;
+  /** Fixed text that says: voltage drop. */
   operation: "voltage_drop";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -5554,9 +6070,12 @@ export interface VoltageDropResult {
   table_drop_percent: number;
   /** In a year, if its hours are given. */
   energy_loss?: Energy;
-  /** Within the limit, one way. */
+  /** Within the limit, one way; absent where the longest run that may be given keeps it. */
   longest_length?: Length;
-  /** Within the limit, and carrying the current by the tables at unmarked terminals. */
+  /**
+   * Within the limit, and carrying the current by the tables at unmarked terminals and with this insulation in a
+   * wet place. Where the power factor is the one at which the most is lost, each size is held to its own.
+   */
   smallest_size?: ConductorSize;
 }
 
@@ -5568,9 +6087,11 @@ export interface VoltageDropStreamAnswer {
   id: string;
   /** Number of the line, from 1, blank lines counted. */
   line: number;
+  /** Fixed text that says: voltage drop. */
   operation: "voltage_drop";
   /** HTTP status the question would have had by itself. */
   status: number;
+  /** Fixed text that says: answer. */
   type: "answer";
 }
 
@@ -5580,12 +6101,17 @@ export type VoltageUnit = (typeof VOLTAGE_UNIT_VALUES)[number];
 
 /** A volume with its unit. */
 export interface Volume {
+  /** The unit, by its code. */
   unit: VolumeUnit;
+  /** The number, in the unit. */
   value: number;
 }
 
 export const VOLUME_MEASURE_VALUES = ["bank", "loose", "compacted"] as const;
-/** How a volume of earth is measured: in the bank, loose, or compacted; never mixed in one line. */
+/**
+ * How a volume of earth is measured: in the bank, loose, or compacted; never mixed in one line. Answers may
+ * bring others.
+ */
 export type VolumeMeasure = (typeof VOLUME_MEASURE_VALUES)[number] | (string & {});
 
 export const VOLUME_UNIT_VALUES = ["L", "m3", "in3", "ft3", "yd3", "qt_us", "gal_us"] as const;
@@ -5612,7 +6138,7 @@ export interface WouldComply {
   least_class?: ConduitType;
   /** Least compaction of the embedment asked. */
   least_compaction?: Compaction;
-  /** Least cover, in whole inches. */
+  /** Least cover, in whole inches; all from it to the greatest comply. */
   least_cover?: Length;
   /** Least stiffness; absent where wall, cover or flotation would not be kept. */
   least_pipe_stiffness?: Pressure;

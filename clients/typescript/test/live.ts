@@ -72,6 +72,16 @@ test("tables and health are there too", async () => {
   assert.equal((await ductrun.checkReady()).status, "ready");
 });
 
+test("a stream takes what a batch takes, and a line without an answer ends nothing", async () => {
+  const [first, second] = [...runs(2)] as [BatchItem, BatchItem];
+  const wrong = { ...second, request: { length: { value: 1, unit: "furlong" }, tiers: [3] } } as unknown as BatchItem;
+  const told = [];
+  for await (const line of ductrun.stream([first, wrong, second], { request: "completed", suggestions: true })) {
+    told.push(line.type === "answer" ? Boolean(line.answer.request) : line.problem.errors?.[0]?.pointer);
+  }
+  assert.deepEqual(told, [true, "#/request/length/unit", true]);
+});
+
 test("a stream of many windows comes back in order, and takes no more than is being asked", async () => {
   let answered = 0;
   for await (const line of ductrun.stream(runs(1_700))) {
@@ -101,6 +111,48 @@ test("a page of a gateway is an error of its own, for a call and a stream", asyn
   });
 });
 
+test("a problem of a gateway, and an answer that is none, are readable", async () => {
+  for (const [status, content] of [[401, '{"title":"Unauthorized","status":401}'], [504, '"late"'], [502, ""]] as const) {
+    const type = "application/problem+json";
+    await answering((_, answer) => answer.writeHead(status, { "Content-Type": type, "X-Gate": "a" }).end(content), async (address) => {
+      await assert.rejects(new Client(address).spacers(bank), (fault: unknown) => {
+        assert.ok(fault instanceof UnexpectedAnswerError);
+        assert.deepEqual([fault.status, fault.content, fault.headers.get("x-gate")], [status, content, "a"]);
+        return fault.message.startsWith(`status ${status}, ${type}: that is no answer of the service: something before it`);
+      });
+    });
+  }
+  const nothing: RequestListener = (_, answer) => answer.writeHead(200, { "Content-Type": "application/json" }).end("null");
+  await answering(nothing, (address) => assert.rejects(new Client(address).checkReady(), UnexpectedAnswerError));
+});
+
+test("a wait ends with its signal, and a Retry-After that is a date is kept to", async () => {
+  const later = { "Content-Type": "application/problem+json", "Retry-After": "20" };
+  const told = JSON.stringify({ type: "/problems/starting", title: "Starting", status: 503, detail: "Not yet." });
+  await answering((_, answer) => answer.writeHead(503, later).end(told), async (address) => {
+    const begun = Date.now();
+    const asked = new Client(address, { retries: 1 }).checkReady({ signal: AbortSignal.timeout(100) });
+    await assert.rejects(asked, { name: "TimeoutError" });
+    assert.ok(Date.now() - begun < 5_000);
+    await assert.rejects(new Client(address).checkReady(), (fault: unknown) =>
+      fault instanceof ProblemError && fault.headers.get("Retry-After") === "20");
+  });
+  const from = new Date(Date.now() + 1_500).toUTCString(); // whole seconds: half a second or more from now
+  const times: number[] = [];
+  await answering((_, answer) => {
+    times.push(Date.now());
+    const ready = times.length > 1;
+    answer.writeHead(ready ? 200 : 503, { "Content-Type": ready ? "application/json" : "text/plain", "Retry-After": from });
+    answer.end(ready ? '{"status":"ready"}' : "");
+  }, async (address) => {
+    await new Client(address, { retries: 1, firstWait: 1 }).checkReady();
+  });
+  assert.ok(times[1]! >= Date.parse(from) - 20);
+  const far: RequestListener = (_, answer) =>
+    answer.writeHead(503, { ...later, "Retry-After": new Date(Date.now() + 3_600_000).toUTCString() }).end(told);
+  await answering(far, (address) => assert.rejects(new Client(address, { retries: 1 }).checkReady(), ProblemError));
+});
+
 test("a stream without its summary was cut off", async () => {
   const cut: RequestListener = (_, answer) =>
     answer.writeHead(200, { "Content-Type": "application/jsonl" }).end('{"type":"basis"}\n{"type":"ans');
@@ -124,7 +176,7 @@ test("what may pass is asked again only if that was asked for, and the path befo
     paths.push(request.url);
     const ready = paths.length > 2;
     answer.writeHead(ready ? 200 : 503, { "Content-Type": ready ? "application/json" : "application/problem+json" });
-    answer.end(JSON.stringify(ready ? { status: "ready" } : { type: "/problems/starting", title: "Starting", status: 503 }));
+    answer.end(JSON.stringify(ready ? { status: "ready" } : { type: "/problems/starting", title: "Starting", status: 503, detail: "Not yet." }));
   };
   await answering(busy, async (address) => {
     await assert.rejects(new Client(address).checkReady(), ProblemError);
@@ -165,6 +217,10 @@ test("another form of an answer is given as it came, and no other for it", async
   await answering(picture, async (address) => {
     const lost = new Client(address);
     const drawn = await lost.document("/v1/spacers", "image/svg+xml", bank, { units: "metric" });
+    // @ts-expect-error no list is made of spacers
+    await assert.rejects(lost.document("/v1/spacers", "text/csv", bank), UnexpectedAnswerError);
+    // @ts-expect-error a page is chosen of a whole run alone
+    await lost.document("/v1/spacers", "image/svg+xml", bank, { page: "crew" });
     assert.equal(new TextDecoder().decode(drawn), "<svg/>");
     await assert.rejects(lost.document("/v1/spacers", "text/html", bank), UnexpectedAnswerError);
   });

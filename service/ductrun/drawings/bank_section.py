@@ -80,6 +80,11 @@ def _in_words(envelope: Envelope, telling: Telling, trench: Ground | None, *, to
         )
         if trench.side_slope:
             words.append(f"Its sides lean {trench.side_slope:g} to 1.")
+        if trench.pavement is not None:
+            paved = trench.pavement
+            words.append(
+                f"{figure(size(paved.thickness))} of {paved.kind} lie over it, cut {figure(size(paved.cut))} wide."
+            )
         if trench.tape_depth is not None:
             words.append(f"A warning tape lies {figure(size(trench.tape_depth))} below grade.")
     return " ".join(words)

@@ -15,8 +15,10 @@ from ductrun.kit.telling import Telling
 from ductrun.subjects.duct_run.assessment import DuctRun, RunPull
 from ductrun.subjects.duct_run.told import DuctRunResult
 from ductrun.subjects.duct_run.told_circuits import CircuitPulls
+from ductrun.subjects.pulling.choices import StopBasis
 from ductrun.units import AnyQuantity
 
+_CLOSE: Final = 0.02  # twice what three digits leave out
 _JUDGED: Final = {
     Verdict.COMPLIES: "{}",
     Verdict.NOT_JUDGED: "{} ? not judged: ask before you pull",
@@ -73,14 +75,25 @@ def _to_three(told: AnyQuantity, to_whole: Callable[[float], int]) -> str:
     return quantity_text(AnyQuantity(to_whole(nearest) * step, told.unit))
 
 
+def _watched(one: CircuitPulls) -> str:
+    """Say from where on a stop tension rests on the friction assumed, which a crew cannot see."""
+    if one.stop_basis is StopBasis.ANY_FRICTION:
+        return ""
+    safe = _to_three(one.tension_safe_at_any_friction, math.floor)
+    return f"; above {safe} go slowly, stop if it rises faster than expected: a bend may be over its limit unseen"
+
+
 def _pull(one: CircuitPulls) -> tuple[str, ...]:
     turned = one.pull_to == one.start
     way: Any = one.pull.reversed if turned else one.pull
     held = [getattr(one, "brake_tension", UNSET) for one in (way, getattr(way, "braking_case", UNSET))]
     brakes = [one for one in held if one is not UNSET]
+    expected, stop = _to_three(way.tension, math.ceil), _to_three(one.stop_tension, math.floor)
+    if math.isclose(way.tension.value, one.stop_tension.value, rel_tol=_CLOSE):  # rounded apart they would cross
+        expected, stop = quantity_text(way.tension), quantity_text(one.stop_tension)
     return (
-        _JUDGED[one.verdict].format(_to_three(way.tension, math.ceil)),
-        _to_three(one.stop_tension, math.floor),
+        _JUDGED[one.verdict].format(expected),
+        f"{stop}{_watched(one)}",
         _to_three(max(brakes, key=lambda brake: brake.value), math.ceil) if brakes else "none",
         _to_three(one.pull.lubricant_volume, math.ceil),
         "; ".join([f"{line.count} x {quantity_text(line.order_length)}" for line in one.cables_to_order]),

@@ -186,7 +186,7 @@ def _stations(drawing: Drawing, places: Sequence[float], telling: Telling) -> No
     drawing.y += 3.0
     texts = [station_text(place, telling) for place in places]
     if len(places) == 2:
-        drawing.note(f"From station {texts[0]} to {texts[1]}, along the centre line.")
+        drawing.note(f"From station {texts[0]} to {texts[1]}, along the center line.")
         return
     drawing.note(f"From station {texts[0]} to {texts[-1]}; pull points, dotted, at {', '.join(texts[1:-1])}.")
 

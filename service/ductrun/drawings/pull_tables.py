@@ -10,6 +10,7 @@ from msgspec import UNSET
 from ductrun.drawings.markup import NOTHING, Markup, element, joined, table
 from ductrun.drawings.readable import quantity_text, shown, words_of
 from ductrun.subjects.duct_run.told_circuits import CircuitPulls, RunCircuit
+from ductrun.subjects.pulling.choices import StopBasis
 
 
 def circuit_tables(circuits: Sequence[RunCircuit]) -> Markup:
@@ -87,12 +88,19 @@ def _facts(one: CircuitPulls) -> Markup:
             _value(turned, "tension"),
             f"highest on the way {_value(turned, 'highest_tension')}",
         ),
-        ("Stop tension", quantity_text(one.stop_tension), "at the pulling end"),
+        ("Stop tension", quantity_text(one.stop_tension), f"at the pulling end: {_stop_basis(one)}"),
         ("Brake toward the end", _brake(pull), "at the reel, of the worst friction"),
         ("Brake toward the start", _brake(turned), "at the reel, of the worst friction"),
         ("Lubricant", _value(pull, "lubricant_volume"), ""),
     ]
     return table(("Of the pull", "Value", ""), rows, kind="facts")
+
+
+def _stop_basis(one: CircuitPulls) -> str:
+    """Say what the stop tension rests on, and up to where nothing rests on friction."""
+    if one.stop_basis is StopBasis.ANY_FRICTION:
+        return "no bend over its limit whatever the friction"
+    return f"at the friction assumed; safe at any friction to {quantity_text(one.tension_safe_at_any_friction)}"
 
 
 def _brake(way: Any) -> str:

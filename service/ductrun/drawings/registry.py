@@ -15,7 +15,7 @@ from ductrun.drawings.pull_diagram import Pull, PullLimits, pull_diagram
 from ductrun.drawings.route import route
 from ductrun.drawings.run_route import run_route
 from ductrun.drawings.spacer_stations import spacer_stations
-from ductrun.drawings.trench_view import Ground
+from ductrun.drawings.trench_view import ground_of
 from ductrun.drawings.wall import Run, Travel, wall
 from ductrun.engineering.bank import bare
 from ductrun.engineering.fill import SCALE, Bore
@@ -59,8 +59,7 @@ def _spacers(found: Spacers, telling: Telling) -> str:
 
 
 def _trench(found: Trench, telling: Telling) -> str:
-    ground = Ground(found.width, found.depth, found.side_slope, found.bedding, found.tape.depth)
-    return bank_section(found.envelope, telling, ground, name="Trench where it is deepest")
+    return bank_section(found.envelope, telling, ground_of(found), name="Trench where it is deepest")
 
 
 def conductors_of(conductors: ConductorSet, telling: Telling) -> list[Conductors]:

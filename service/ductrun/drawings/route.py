@@ -11,7 +11,7 @@ from ductrun.drawings.drafting import Boxes
 from ductrun.drawings.figures import figure
 from ductrun.drawings.profile import draw_profile
 from ductrun.drawings.stations import angle_text, station_text
-from ductrun.drawings.svg import MARGIN, WIDTH, Drawing, Place, shortened
+from ductrun.drawings.svg import MARGIN, WIDTH, Drawing, Place, wrapped
 from ductrun.engineering.pulling import HorizontalBend, Straight, VerticalBend
 from ductrun.kit.telling import Telling
 
@@ -177,11 +177,13 @@ def _list(drawing: Drawing, features: Sequence[Feature], telling: Telling) -> No
         drawing.y += 15.0
         drawing.text(MARGIN, drawing.y, one.number, bold=one.is_pull_point)
         drawing.text(MARGIN + 28.0, drawing.y, station_text(one.at.station, telling))
-        drawing.text(column, drawing.y, shortened(one.words, 11.0, WIDTH - MARGIN - column))
+        for row, line in enumerate(wrapped(one.words, 11.0, WIDTH - MARGIN - column)):
+            drawing.y += 13.0 if row else 0.0
+            drawing.text(column, drawing.y, line)
     if len(features) > _MOST_ROWS:
         drawing.note(f"And {len(features) - _MOST_ROWS} more.")
     drawing.note(
-        f"Station {station_text(0.0, telling)} is the start; stations run along the centre line in plan.", "soft"
+        f"Station {station_text(0.0, telling)} is the start; stations run along the center line in plan.", "soft"
     )
 
 

@@ -11,9 +11,9 @@ from ductrun.drawings.box_view import box_view
 from ductrun.drawings.pull_diagram import Pull, pull_diagram
 from ductrun.drawings.registry import DRAWINGS, limits_of
 from ductrun.drawings.run_route import run_route
-from ductrun.drawings.trench_view import Ground
+from ductrun.drawings.trench_view import Ground, ground_of
 from ductrun.kit.telling import Telling
-from ductrun.subjects.duct_run.assessment import AssessedStretch, Burial, DuctRun, RunPull
+from ductrun.subjects.duct_run.assessment import AssessedStretch, DuctRun, RunPull
 from ductrun.subjects.feeder.rating import Ampacity
 from ductrun.subjects.pulling.choices import PullDirection
 
@@ -40,15 +40,9 @@ def section_drawings(run: DuctRun, telling: Telling) -> list[str]:
     alike: dict[tuple[object, Ground], list[AssessedStretch]] = {}
     for stretch in run.stretches:
         if stretch.burial is not None:
-            key = (stretch.burial.envelope, ground_of(stretch.burial))
+            key = (stretch.burial.envelope, ground_of(stretch.burial.trench))
             alike.setdefault(key, []).append(stretch)
     return [_section(stretches, run, telling) for stretches in alike.values()]
-
-
-def ground_of(burial: Burial) -> Ground:
-    """Give the trench of a stretch as a drawing takes it."""
-    trench = burial.trench
-    return Ground(trench.width, trench.depth, trench.side_slope, trench.bedding, trench.tape.depth)
 
 
 def _section(stretches: Sequence[AssessedStretch], run: DuctRun, telling: Telling) -> str:
@@ -59,7 +53,7 @@ def _section(stretches: Sequence[AssessedStretch], run: DuctRun, telling: Tellin
         first.bank.ducts[duct].name: circuit.placed.name for circuit in run.circuits for duct in circuit.placed.ducts
     }
     name = ", ".join([stretch.laid.name for stretch in stretches])
-    return bank_section(burial.envelope, telling, ground_of(burial), name=name, circuits=circuits)
+    return bank_section(burial.envelope, telling, ground_of(burial.trench), name=name, circuits=circuits)
 
 
 def heat_drawings(run: DuctRun, telling: Telling) -> list[str]:
@@ -105,7 +99,7 @@ def alike_pulls(run: DuctRun) -> list[AlikePulls]:
 def _figures(pull: RunPull) -> object:
     """Give what is the same of pulls that are alike: where they are, and what every section has in both directions."""
     ways = (pull.pulled.forward.pulling.pulled, pull.pulled.backward.pulling.pulled)
-    return pull.start, pull.end, pull.stop_tension, *map(tuple, ways)
+    return pull.start, pull.end, pull.stop, *map(tuple, ways)
 
 
 def pull_drawing(alike: AlikePulls, telling: Telling) -> str:

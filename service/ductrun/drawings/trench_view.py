@@ -11,13 +11,24 @@ from ductrun.drawings.figures import figure
 from ductrun.drawings.svg import MARGIN, WIDTH, Drawing
 from ductrun.engineering.bank import Envelope
 from ductrun.kit.telling import Telling
+from ductrun.subjects.ground.choices import PavementKind
+from ductrun.subjects.ground.digging import Trench
 
 _TALLEST = 330.0
+_PAVED = {kind: kind.value for kind in PavementKind} | {PavementKind.CONCRETE: "concrete pavement"}
+
+
+class Surface(NamedTuple):
+    """Pavement over a trench: what it is made of, its thickness and the width of its cut [m]."""
+
+    kind: str
+    thickness: float
+    cut: float
 
 
 class Ground(NamedTuple):
     """A trench around an envelope [m]: width of its floor, depth to it, slope of its sides horizontal to 1, bedding on
-    the floor, and the warning tape below grade, None without any.
+    the floor, the warning tape below grade and the pavement, None without any.
     """
 
     width: float
@@ -25,6 +36,14 @@ class Ground(NamedTuple):
     side_slope: float
     bedding: float
     tape_depth: float | None
+    pavement: Surface | None = None
+
+
+def ground_of(trench: Trench) -> Ground:
+    """Give a trench as a drawing takes it."""
+    paved = trench.pavement
+    surface = None if paved is None else Surface(_PAVED[paved.kind], paved.thickness, paved.width)
+    return Ground(trench.width, trench.depth, trench.side_slope, trench.bedding, trench.tape.depth, surface)
 
 
 def draw_trench(drawing: Drawing, envelope: Envelope, trench: Ground, telling: Telling) -> None:
@@ -32,7 +51,8 @@ def draw_trench(drawing: Drawing, envelope: Envelope, trench: Ground, telling: T
     labels = _depths(envelope, trench, telling)
     top = trench.width + 2 * trench.side_slope * trench.depth
     left, right = MARGIN + 62.0, WIDTH - room_for([text for _, text, _ in labels])
-    scale = min((right - left - 40.0) / top, _TALLEST / trench.depth)
+    cut = top if trench.pavement is None else max(trench.pavement.cut, top)
+    scale = min((right - left - 40.0) / cut, _TALLEST / trench.depth)
     middle, grade = (left + right) / 2, drawing.y + 12.0
     floor = grade + trench.depth * scale
 
@@ -48,8 +68,12 @@ def draw_trench(drawing: Drawing, envelope: Envelope, trench: Ground, telling: T
         drawing.shape(layer, "sand", "soft", 0.7)
     draw_envelope(drawing, envelope, middle, floor - bed * scale, scale)
     drawing.line(across, "ink", 1.4)
-    ground(drawing, left - 4.0, middle - high, grade)
-    ground(drawing, middle + high, right + 4.0, grade)
+    edge = high if trench.pavement is None else cut * scale / 2
+    ground(drawing, left - 4.0, middle - edge, grade)
+    ground(drawing, middle + edge, right + 4.0, grade)
+    if trench.pavement is not None:
+        slab = trench.pavement.thickness * scale
+        drawing.box(middle - edge, grade, 2 * edge, slab, "soft", "ink", 1.0)
     if trench.tape_depth is not None:
         tape = grade + trench.tape_depth * scale
         drawing.line([(middle - low * 0.7, tape), (middle + low * 0.7, tape)], "limit", 2.4, "5 3")
@@ -79,6 +103,9 @@ def _depths(envelope: Envelope, trench: Ground, telling: Telling) -> list[tuple[
         ((one + other) / 2, f"{word} {figure(telling.size(other - one))}", "ink")
         for (one, other), word in zip(pairwise(levels), words, strict=False)
     ]
+    if trench.pavement is not None:
+        paved = trench.pavement
+        said.append((paved.thickness / 2, f"{paved.kind} {figure(telling.size(paved.thickness))}", "ink"))
     if trench.tape_depth is not None:
         said.append((trench.tape_depth, f"tape at {figure(telling.size(trench.tape_depth))}", "limit"))
     return said

@@ -6,6 +6,11 @@ import math
 from collections.abc import Sequence
 from typing import NamedTuple
 
+from ductrun.engineering.roots import falling_root
+from ductrun.engineering.rounding import over
+
+_AT_THE_CORNER = 1e-9  # [m] as near as a point of no size comes
+
 
 class Vector(NamedTuple):
     """A place or a direction: `x` [m] along the length, `y` [m] along the width and `z` [m] along the depth."""
@@ -64,23 +69,59 @@ def wall_of_u_pull(one: float, apart: float, other: float) -> float:
     return one + apart + other
 
 
-def gap_between(one: Vector, other: Vector, faces: tuple[int | None, int | None], radii: tuple[float, float]) -> float:
-    """Give a distance [m] that the near edges of two round openings in walls of a box are apart at least.
+def gap_between(one: Vector, other: Vector, faces: tuple[int, int], radii: tuple[float, float]) -> float:
+    """Give the distance [m] of the near edges of two round openings in walls of a box, as a tape shows it.
 
-    That of their centers, less what each reaches along the line between them within its wall: exact in one wall and in
-    walls that face each other, and never more than what a tape shows.
+    In one wall that of their centers less both radii, and beside what two facing walls are apart; around a corner see
+    gap_around_corner.
     Parameters: one center, other center, faces (index), the axes that their walls stand across, radii of both [m].
     Source: derived.
+
+    Openings of 2 and 4 in, 10 in between their centers in one wall, leave 7 in, and in walls 24 in apart 25 in:
+
+    >>> gap_between(Vector(0, 0, 3), Vector(0, 10, 3), (0, 0), (1, 2))
+    7.0
+    >>> gap_between(Vector(0, 0, 3), Vector(24, 10, 3), (0, 0), (1, 2))
+    25.0
     """
-    between = tuple(b - a for a, b in zip(one, other, strict=True))
-    apart = math.sqrt(sum([step * step for step in between]))
-    if apart == 0.0:
-        return 0.0
-    reach = 0.0
-    for face, radius in zip(faces, radii, strict=True):
-        across = 0.0 if face is None else between[face] / apart
-        reach += radius * math.sqrt(max(0.0, 1 - across * across))
-    return max(0.0, apart - reach)
+    between = tuple(abs(b - a) for a, b in zip(one, other, strict=True))
+    if faces[0] != faces[1]:
+        along = next(axis for axis in range(3) if axis not in faces)
+        return gap_around_corner((between[faces[1]], between[faces[0]]), between[along], radii)
+    aside = math.hypot(*(step for axis, step in enumerate(between) if axis != faces[0]))
+    reach = radii[0] + radii[1]
+    return math.hypot(between[faces[0]], aside - reach if over(aside, reach) else 0.0)
+
+
+def gap_around_corner(away: tuple[float, float], along: float, radii: tuple[float, float]) -> float:
+    """Give the distance [m] of the near edges of two round openings in walls that meet in a corner.
+
+    The line between the nearest points is square to both edges. They stand at the angles a and b from what of each
+    opening is next to the corner: y tan a = s - r2 sin b and x tan b = s - r1 sin a. Openings lie within their walls,
+    so that no center counts as nearer to the corner than its radius.
+    Parameters: away [m], how far the center of each is from the corner, y and x; along [m], how far they are apart
+    along it, s; radii r1 and r2 [m].
+    Source: derived.
+
+    As far along as each other the near edges are those toward the corner: openings of 4 and 2 in, 5 and 5 in from it.
+
+    >>> gap_around_corner((5.0, 5.0), 0.0, (2.0, 1.0))
+    5.0
+    """
+    one, other = (max(place, radius, _AT_THE_CORNER) for place, radius in zip(away, radii, strict=True))
+    near, far = radii
+
+    def sines(tangent: float) -> tuple[float, float]:
+        second = tangent / math.sqrt(1 + tangent * tangent)
+        first = (along - far * second) / one
+        return first / math.sqrt(1 + first * first), second
+
+    def left(tangent: float) -> float:
+        return along - near * sines(tangent)[0] - other * tangent
+
+    a, b = sines(falling_root(left, 0.0, along / other, 0.0) or 0.0)
+    steps = (one - near * math.sqrt(1 - a * a), other - far * math.sqrt(1 - b * b), along - near * a - far * b)
+    return math.hypot(*steps)
 
 
 def offset_length(radius: float, offset: float) -> float:

@@ -20,6 +20,23 @@ def uplift(diameter: float, fluid_density: float, mass_per_length: float) -> flo
     return (math.pi / 4 * diameter * diameter * fluid_density - mass_per_length) * GRAVITY
 
 
+def submerged_area(diameter: float, depth: float) -> float:
+    """Give the area [m2] of a round section that lies below the water: r2 acos((r - h)/r) - (r - h) sqrt(2 r h - h2).
+
+    None of it above the water, all of it where the water stands over its top.
+    Parameters: diameter 2 r [m], depth h [m] of its lowest point below the water, negative above it.
+    Source: derived.
+
+    Half of it where the water stands at its center: pi/8 of the square of its diameter.
+
+    >>> round(submerged_area(2.0, 1.0), 4), round(submerged_area(2.0, 3.0), 4), submerged_area(2.0, -1.0)
+    (1.5708, 3.1416, 0.0)
+    """
+    radius, below = diameter / 2, min(diameter, max(0.0, depth))
+    above = radius - below
+    return radius * radius * math.acos(above / radius) - above * math.sqrt(max(0.0, below * (diameter - below)))
+
+
 def wall_mass(diameter: float, wall: float, density: float) -> float:
     """Give the mass per length [kg/m] of a duct: pi/4 (OD^2 - (OD - 2 t)^2) rho.
 

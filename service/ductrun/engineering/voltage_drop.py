@@ -19,6 +19,22 @@ def effective_impedance(resistance: float, reactance: float, power_factor: float
     return resistance * power_factor + reactance * math.sin(math.acos(power_factor))
 
 
+def worst_power_factor(resistance: float, reactance: float, least: float) -> float:
+    """Give the power factor of a load that lags at which a current loses the most (ratio), from the least to 1.
+
+    R cos + XL sin is highest where tan = XL / R, there Z itself: pf = R / sqrt(R^2 + XL^2), or the least above that.
+    Parameters: resistance R [ohm/m], reactance XL [ohm/m], least power factor (ratio).
+    Source: derived.
+
+    Of 4 ohm and 3 it is 0.8, at which all of their 5 ohm are lost:
+
+    >>> worst_power_factor(4.0, 3.0, 0.5), effective_impedance(4.0, 3.0, 0.8)
+    (0.8, 5.0)
+    """
+    impedance = math.hypot(resistance, reactance)
+    return least if impedance <= 0.0 else max(least, resistance / impedance)
+
+
 def table_drop(loop: float, current: float, impedance: float, length: float) -> float:
     """Give the voltage drop [V] as the tables have it: loop x I x Z x L, the part in quadrature left out.
 

@@ -98,7 +98,7 @@ def _described(settings: Settings, health: Health) -> Iterator[Endpoint]:
     answers = {operation.name: answer_to(operation, puts_off=True) for operation in OPERATIONS}
     for operation in OPERATIONS:
         made = representations_of(operation, answers[operation.name])
-        described = descriptions.calculation_options(operation, [one.media_type for one in made])
+        described = descriptions.calculation_options(operation, {one.media_type: one.query for one in made})
         calculation = Calculation(made, settings.max_body_bytes)
         yield _ending(Endpoint("POST", f"/v1/{operation.name}", calculation, described), operation.ending)
     items = Items(answers)
@@ -125,7 +125,7 @@ def _pages(described: Sequence[Endpoint], *, counts: bool) -> Iterator[Endpoint]
 
     @cache  # made when it is first asked for: a start need not wait for it
     def written() -> Tagged:
-        return Tagged(contract.written(described).encode(), "no-cache")
+        return Tagged(contract.sent(described), "no-cache")
 
     async def openapi(request: Request) -> Response:
         return (await asyncio.to_thread(written)).answer(request)

@@ -41,7 +41,7 @@ def _of_batch() -> dict[str, Schema]:
             {
                 "item_count": _COUNT | {"maximum": MOST_ITEMS, "description": "How many questions the batch had."},
                 "failed_count": _COUNT | {"maximum": MOST_ITEMS, "description": _FAILED},
-                "items": _items("BatchItemAnswer"),
+                "items": _items("BatchItemAnswer") | {"description": "What became of each, in the order asked."},
             },
         ),
         "BatchItemAnswer": _union(
@@ -190,7 +190,7 @@ def _items(name: str) -> Schema:
 
 
 def _tag(value: str) -> Schema:
-    return {"type": "string", "const": value}
+    return {"type": "string", "const": value, "description": f"Fixed text that says: {value.replace('_', ' ')}."}
 
 
 def _reference(name: str, description: str = "") -> Schema:

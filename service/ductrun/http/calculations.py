@@ -28,6 +28,10 @@ class Calculation:
             one.media_type: (one.answer, one.query, one.usual, one.content_type, one.headers) for one in representations
         }
         self.usual = self.made[self.offered[0]]
+        self.taken_with = {
+            name: " or ".join(one.media_type for one in representations if name in one.query)
+            for name in dict.fromkeys(name for one in representations for name in one.query)
+        }
         self.max_body_bytes = max_body_bytes
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
@@ -39,7 +43,7 @@ class Calculation:
         answer, query, usual, content_type, more_headers = made
         body = await read_body(headers, receive, self.max_body_bytes)
         try:
-            written = answer(body, read_query(scope["query_string"], query, usual))
+            written = answer(body, read_query(scope["query_string"], query, usual, self.taken_with))
         except PutOffError as put_off:
             written = await ASIDE.finish_one(put_off, receive)
         if isinstance(written, Document):

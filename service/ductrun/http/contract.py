@@ -7,7 +7,7 @@ import json
 import sys
 from collections.abc import Iterable, Iterator
 from enum import StrEnum
-from typing import Any
+from typing import Annotated, Any, get_type_hints
 
 import msgspec
 from pydantic import TypeAdapter
@@ -21,8 +21,7 @@ from ductrun.http.descriptions import AssumptionPolicy, Page, RequestBack, stem,
 from ductrun.http.health import Alive, Ready
 from ductrun.http.problems import Problem
 from ductrun.kit.answering import Chosen, answer_to
-from ductrun.kit.answers import NOTICE, PURPOSE, USE, Assumption, Basis, Caution, Finding, Step
-from ductrun.kit.choices import Verdict
+from ductrun.kit.answers import NOTICE, PURPOSE, USE, Answer
 from ductrun.kit.telling import UnitSystem
 from ductrun.subjects import OPERATIONS, Operation
 from ductrun.subjects.reference_tables import REFERENCE_TABLES, ReferenceTable
@@ -44,40 +43,45 @@ finding of severity `violation` in a 200: that is the answer. A 4xx is a questio
 `application/problem+json` with every member that is wrong, the reason, what is taken there and, where a known value was
 nearly given, which one was probably meant: it is never guessed. `/problems/invalid_request` explains the codes.
 
+Answers may grow. `x-extensible-enum: true` beside an `enum` or a `oneOf` says that more values or objects may come: a
+generated client must take one that it does not know, where a request still takes those that are listed alone.
+
 Calculations are POST only because they carry a body: they change nothing, need no idempotency key and may be retried.
 {NOTICE}
 """
 
 
+_ENVELOPE = get_type_hints(Answer, include_extras=True)
+
+
 def _answer_of(operation: Operation[Any, Any, Any]) -> type[msgspec.Struct]:
+    """Give the answer that all share with the result of an operation in it; the request comes with its schema."""
+    own: dict[str, Any] = {"result": operation.result}
+    if operation.suggesting is not None:
+        own["suggestions"] = operation.suggesting.result | msgspec.UnsetType
+    left_out = {"request", "suggestions"} - own.keys()
+    members: list[Any] = []
+    for member in msgspec.structs.fields(Answer):
+        if member.name not in left_out:
+            hint = _ENVELOPE[member.name]
+            kind = Annotated[own[member.name], *hint.__metadata__] if member.name in own else hint
+            members.append((member.name, kind) if member.required else (member.name, kind, msgspec.UNSET))
     return msgspec.defstruct(
         f"{stem(operation)}Answer",
-        [
-            ("result", operation.result),
-            ("findings", list[Finding]),
-            ("cautions", list[Caution]),
-            ("assumptions", list[Assumption]),
-            ("basis", Basis),
-            ("notice", str),
-            ("verdict", Verdict | msgspec.UnsetType, msgspec.UNSET),
-            ("working", list[Step] | msgspec.UnsetType, msgspec.UNSET),
-            *_suggestions_of(operation),
-        ],
+        members,
+        kw_only=True,
         namespace={"__doc__": f"The answer of {operation.name} with everything that defends it."},
     )
-
-
-def _suggestions_of(operation: Operation[Any, Any, Any]) -> list[Any]:
-    if operation.suggesting is None:
-        return []
-    return [("suggestions", operation.suggesting.result | msgspec.UnsetType, msgspec.UNSET)]
 
 
 def _table_of(table: ReferenceTable) -> type[msgspec.Struct]:
     rows: Any = list[table.row]  # type: ignore[name-defined]
     return msgspec.defstruct(
         table_name(table),
-        [("tables_version", str), ("rows", rows)],
+        [
+            ("tables_version", Annotated[str, msgspec.Meta(description="Hash of all reference tables.")]),
+            ("rows", Annotated[rows, msgspec.Meta(description="The rows, as the source has them.")]),
+        ],
         namespace={"__doc__": f"{table.summary}, with the hash of all tables."},
     )
 
@@ -106,9 +110,13 @@ def schemas() -> dict[str, Any]:
         if code.__name__ in answers or code in _of_queries()
     }
     merged: dict[str, Any] = answers | enums | used | requests["$defs"] | batch_schemas.schemas()
+    units = {code.__name__ for code in UNIT_CODES.values()}
     for name in answers:
-        if "enum" in merged[name] and not name.endswith("Unit"):  # the units are complete
+        if "enum" in merged[name] and name not in units:  # the units of quantities are complete
             merged[name]["x-extensible-enum"] = True
+    for schema in merged.values():
+        if "enum" in schema and "x-extensible-enum" in schema:  # said in words too: these are what an editor shows
+            schema["description"] = f"{schema['description'].rstrip('.')}. Answers may bring others."
     for operation in OPERATIONS:
         merged[f"{stem(operation)}Answer"]["properties"]["request"] = {
             "$ref": f"#/components/schemas/{operation.request.__name__}",
@@ -220,12 +228,19 @@ def _tidy_schema(node: dict[str, Any]) -> None:
 
 
 def written(endpoints: Iterable[Endpoint]) -> str:
-    """Write the contract: members sorted, but paths in the order of a job and examples in that of their reader."""
-    document = build(endpoints)
-    in_order = document["paths"]
-    document = _sorted(document)
-    document["paths"] = {path: _sorted(described) for path, described in in_order.items()}
-    return json.dumps(document, indent=2, ensure_ascii=False, allow_nan=False) + "\n"
+    """Write the contract to be read and compared, a member a line."""
+    return json.dumps(_in_order(build(endpoints)), indent=2, ensure_ascii=False, allow_nan=False) + "\n"
+
+
+def sent(endpoints: Iterable[Endpoint]) -> bytes:
+    """Write the contract to be sent, without a blank: half as long."""
+    return msgspec.json.encode(_in_order(build(endpoints)))
+
+
+def _in_order(document: dict[str, Any]) -> dict[str, Any]:
+    """Sort the members, but keep paths in the order of a job and examples in that of their reader."""
+    paths = {path: _sorted(described) for path, described in document["paths"].items()}
+    return {key: paths if key == "paths" else _sorted(document[key]) for key in sorted(document)}
 
 
 def _sorted(node: Any) -> Any:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Sequence
+from collections.abc import Collection, Mapping, Sequence
 from typing import Any
 
 import msgspec
@@ -60,7 +60,12 @@ def table_name(table: ReferenceTable) -> str:
 _AT_ANY_TIME = (401, 403, 503)  # of everything but the two of health: no key, or no room
 _TOLD_WITH: dict[int, dict[str, Any]] = {
     401: {"headers": {"WWW-Authenticate": {"description": "How to send a key.", "schema": _SHORT_TEXT}}},
-    503: {"headers": {"Retry-After": {"description": "Seconds until room is likely.", "schema": _SHORT_TEXT}}},
+}
+_RETRY_AFTER = {
+    "Retry-After": {
+        "description": "With a 429 or a 503: after how many seconds, or from when, it is worth asking again.",
+        "schema": _SHORT_TEXT,
+    }
 }
 
 
@@ -74,7 +79,10 @@ def problem_responses(*statuses: int) -> dict[str, dict[str, Any]]:
         str(status): {"description": f"{titles[status]}.", "content": content} | _TOLD_WITH.get(status, {})
         for status in statuses
     }
-    return responses | {"default": {"description": "Any other problem.", "content": content}}
+    if "503" in responses:
+        responses["503"]["headers"] = _RETRY_AFTER
+    rest = {"description": "Any other problem, also of a gateway before it.", "content": content}
+    return responses | {"default": rest | {"headers": _RETRY_AFTER}}
 
 
 def _post(
@@ -127,8 +135,12 @@ _DRAWN_OR_WRITTEN = {
 }
 
 
-def calculation_options(operation: Operation[Any, Any, Any], media_types: Sequence[str]) -> dict[str, Any]:
-    """Describe a calculation, whose answer is given as each of the media types by the Accept header."""
+def calculation_options(
+    operation: Operation[Any, Any, Any], media_types: Mapping[str, Collection[str]]
+) -> dict[str, Any]:
+    """Describe a calculation, whose answer is given as each of the media types by the Accept header; with which of the
+    query parameters, stands beside each of them.
+    """
     body = {
         "schema": {"$ref": f"#/components/schemas/{operation.request.__name__}"},
         "examples": {"complete": {"summary": "A complete request", "value": operation.example}},
@@ -145,9 +157,17 @@ def calculation_options(operation: Operation[Any, Any, Any], media_types: Sequen
         suggesting=operation.suggesting is not None,
     )
     if len(pages_of(operation)) > 1:
-        page = _parameter("page", "Which page of the answer as text/html; no other form takes it.", Page, "sheet")
-        described["parameters"] = [*described["parameters"], page]
+        described["parameters"].append(
+            _parameter("page", "Which page of the answer as text/html; no other form takes it.", Page, "sheet")
+        )
+    described["parameters"] = [_taken_with(one, media_types) for one in described["parameters"]]
     return described | {"tags": [subject_of(operation)]}
+
+
+def _taken_with(parameter: dict[str, Any], media_types: Mapping[str, Collection[str]]) -> dict[str, Any]:
+    """Say with which media types a parameter is taken, unless it is with all of them."""
+    taken = [one for one, names in media_types.items() if parameter["name"] in names]
+    return parameter if len(taken) == len(media_types) else parameter | {"x-media-types": taken}
 
 
 def batch_options(examples: list[dict[str, Any]], settings: Settings = _USUAL) -> dict[str, Any]:

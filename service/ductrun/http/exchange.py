@@ -11,7 +11,7 @@ from msgspec import UNSET
 from starlette.types import Receive, Send
 
 from ductrun.http.aside import ClientGone
-from ductrun.http.problems import MEDIA_TYPE, ProblemError, ProblemRaised, body_of
+from ductrun.http.problems import MEDIA_TYPE, Fault, ProblemRaised, body_of
 from ductrun.http.suggestions import probably_meant
 from ductrun.kit.answering import Chosen
 from ductrun.kit.telling import METRIC, US
@@ -30,15 +30,22 @@ SUGGESTING: Final[Mapping[str, Mapping[str, Any]]] = {**QUERY, "suggestions": {"
 
 
 _USUAL = Chosen()
+_NOWHERE: Final[Mapping[str, str]] = {}
 
 
-def read_query(query: bytes, known: Mapping[str, Mapping[str, Any]] = SUGGESTING, usual: Chosen = _USUAL) -> Chosen:
+def read_query(
+    query: bytes,
+    known: Mapping[str, Mapping[str, Any]] = SUGGESTING,
+    usual: Chosen = _USUAL,
+    elsewhere: Mapping[str, str] = _NOWHERE,
+) -> Chosen:
     """Read the query of a calculation, or what of it a representation takes; `usual` is what is meant where it does not
-    say. Raises ProblemRaised with everything that is wrong with it.
+    say, `elsewhere` has the media types with which a parameter is taken. Raises ProblemRaised with everything that is
+    wrong with it.
     """
     if not query:
         return usual
-    chosen = read_parameters(query, known)
+    chosen = read_parameters(query, known, elsewhere)
     return Chosen(
         chosen.get("units", US),
         chosen.get("working", usual.working),
@@ -49,21 +56,23 @@ def read_query(query: bytes, known: Mapping[str, Mapping[str, Any]] = SUGGESTING
     )
 
 
-def read_parameters(query: bytes, known: Mapping[str, Mapping[str, Any]]) -> dict[str, Any]:
+def read_parameters(
+    query: bytes, known: Mapping[str, Mapping[str, Any]], elsewhere: Mapping[str, str] = _NOWHERE
+) -> dict[str, Any]:
     """Give what the query chooses of the parameters a path takes; raises ProblemRaised with everything wrong with it.
 
     Each parameter is known with its texts and what each stands for. What is not known is refused, never passed over.
     """
     chosen: dict[str, Any] = {}
-    errors: list[ProblemError] = []
+    errors: list[Fault] = []
     for name, text in parse_qsl(query.decode("latin-1"), keep_blank_values=True):
         values = known.get(name)
         if values is None:
-            errors.append(unknown_parameter(name, list(known)))
+            errors.append(unknown_parameter(name, list(known), elsewhere.get(name)))
         elif text not in values:
             errors.append(_not_allowed(name, text, list(values)))
         elif name in chosen:
-            errors.append(ProblemError("repeated", f"{name} may be given once.", parameter=name))
+            errors.append(Fault("repeated", f"{name} may be given once.", parameter=name))
         else:
             chosen[name] = values[text]
     if errors:
@@ -71,24 +80,23 @@ def read_parameters(query: bytes, known: Mapping[str, Mapping[str, Any]]) -> dic
     return chosen
 
 
-def unknown_parameter(name: str, known: list[str]) -> ProblemError:
-    """Give the fault of a query parameter that there is not."""
-    meant = probably_meant(name, known)
+def unknown_parameter(name: str, known: list[str], taken_with: str | None = None) -> Fault:
+    """Give the fault of a query parameter that there is not, or only where another form of the answer is asked."""
+    meant = None if taken_with else probably_meant(name, known)
     allowed = f"There are: {', '.join(known)}." if known else "None is taken here."
-    message = f"There is no such query parameter. {_meant(meant)}{allowed}"
-    return ProblemError(
-        "unknown_parameter", message, parameter=name[:100], allowed_values=known, suggestion=meant or UNSET
-    )
+    fault = f"It is taken only with Accept: {taken_with}." if taken_with else "There is no such query parameter."
+    message = f"{fault} {_meant(meant)}{allowed}"
+    return Fault("unknown_parameter", message, parameter=name[:100], allowed_values=known, suggestion=meant or UNSET)
 
 
 _FEW = 12  # values that a sentence can list
 
 
-def _not_allowed(name: str, text: str, values: list[str]) -> ProblemError:
+def _not_allowed(name: str, text: str, values: list[str]) -> Fault:
     meant = probably_meant(text, values)
     choice = " or ".join(values) if len(values) <= _FEW else f"one of its {len(values)} allowed_values"
     message = f"{name} does not take this value. {_meant(meant)}Give {choice}."
-    return ProblemError("not_allowed", message, parameter=name, allowed_values=values, suggestion=meant or UNSET)
+    return Fault("not_allowed", message, parameter=name, allowed_values=values, suggestion=meant or UNSET)
 
 
 def _meant(suggestion: str | None) -> str:

@@ -14,10 +14,10 @@ from msgspec import UNSET, UnsetType
 from pydantic import BaseModel, ValidationError
 from pydantic_core import ErrorDetails
 
-from ductrun.http.problems import ProblemError
+from ductrun.http.problems import Fault
 from ductrun.http.suggestions import probably_meant
-from ductrun.http.wanted import members_of, wanted_at
-from ductrun.kit.worksheet import Fault
+from ductrun.http.wanted import MUST_HAVE, members_of, wanted_at
+from ductrun.kit import worksheet
 from ductrun.units import AnyQuantity
 
 Schema = dict[str, Any]
@@ -97,6 +97,16 @@ class RequestSchema:
             node = self.definitions[node["$ref"].rsplit("/", 1)[1]] | {k: v for k, v in node.items() if k != "$ref"}
         return node
 
+    def _with_kinds(self, node: Schema) -> Schema:
+        """Give a node with what each object of it must have, if it is a choice of objects."""
+        if "discriminator" not in node:
+            return node
+        kinds = {
+            kind: [name for name in self._resolve({"$ref": place}).get("required", []) if name != "kind"]
+            for kind, place in node["discriminator"]["mapping"].items()
+        }
+        return node | {MUST_HAVE: kinds}
+
     def follow(self, location: Iterable[int | str]) -> Place:
         """Give the place of a validator's location; that of a member whose name is overlong is its object."""
         place = Place("#", "", self._resolve(self.root), {})
@@ -112,7 +122,7 @@ class RequestSchema:
                 pointer += "/" + name.replace("~", "~0").replace("/", "~1")
             child = node.get("items", {}) if isinstance(item, int) else node.get("properties", {}).get(item, {})
             place = Place(pointer, item, self._resolve(child), node)
-        return place
+        return place._replace(node=self._with_kinds(place.node))
 
 
 @cache
@@ -120,7 +130,7 @@ def _schema_of(model: type[BaseModel]) -> RequestSchema:
     return RequestSchema(model.model_json_schema())
 
 
-def errors_of(error: ValidationError, model: type[BaseModel]) -> list[ProblemError]:
+def errors_of(error: ValidationError, model: type[BaseModel]) -> list[Fault]:
     """Give every fault of a validation, without a trace of the values that were sent.
 
     The schema of the model is made at its first fault: most services never see one of most models.
@@ -133,7 +143,7 @@ def errors_of(error: ValidationError, model: type[BaseModel]) -> list[ProblemErr
     ]
 
 
-def _error_of(fault: ErrorDetails, place: Place, *, suggest: bool) -> ProblemError:
+def _error_of(fault: ErrorDetails, place: Place, *, suggest: bool) -> Fault:
     code = _code_of(fault)
     values = _values_at(code, place)
     given = _given_in(fault, code, place)
@@ -142,7 +152,7 @@ def _error_of(fault: ErrorDetails, place: Place, *, suggest: bool) -> ProblemErr
     wanted = members_of(place.around) if code == "unknown_member" else wanted_at(place.node, place.around)
     sentences = (SENTENCES[code], meant, wanted)
     minimum, maximum = _bounds_at(code, place)
-    return ProblemError(
+    return Fault(
         code,
         " ".join(filter(None, sentences))[:2000],
         place.pointer + _deeper(code, place),
@@ -199,10 +209,10 @@ def _bounds_at(code: str, place: Place) -> tuple[AnyQuantity | UnsetType, AnyQua
     return least, most
 
 
-def errors_of_faults(faults: Iterable[Fault]) -> list[ProblemError]:
+def errors_of_faults(faults: Iterable[worksheet.Fault]) -> list[Fault]:
     """Give the faults of a question without an answer."""
     return [
-        ProblemError(
+        Fault(
             fault.code,
             fault.message[:2000],
             fault.pointer,

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from msgspec import Struct, json
+from typing import Annotated
+
+from msgspec import Meta, Struct, json
 from starlette.requests import Request
 from starlette.responses import Response
 
@@ -14,14 +16,14 @@ from ductrun.tables import TABLES
 class Alive(Struct, frozen=True):
     """The process answers."""
 
-    status: str
+    status: Annotated[str, Meta(description="The word `alive`.")]
 
 
 class Ready(Struct, frozen=True):
     """The tables are loaded and requests are welcome."""
 
-    status: str
-    tables: str
+    status: Annotated[str, Meta(description="The word `ready`.")]
+    tables: Annotated[str, Meta(description="Hash of all reference tables.")]
 
 
 class Health:
@@ -38,7 +40,8 @@ class Health:
     async def readyz(self, _request: Request) -> Response:
         """Say that requests are welcome, or answer with a problem."""
         if not self.ready or STOPPING.draining:
-            raise ProblemRaised("not_ready", "The service is starting or stopping.")
+            soon = ((b"retry-after", b"1"),)
+            raise ProblemRaised("not_ready", "The service is starting or stopping.", headers=soon)
         return _no_store(Ready("ready", TABLES.hash))
 
 

@@ -10,7 +10,7 @@ from typing import Annotated, Any
 from msgspec import UNSET, Meta, Raw, Struct, json, structs
 from pydantic import StringConstraints
 
-from ductrun.http.problems import ProblemError, ProblemRaised, body_of, failure
+from ductrun.http.problems import Fault, ProblemRaised, body_of, failure
 from ductrun.http.refusals import problem_of
 from ductrun.kit import strict_json
 from ductrun.kit.answering import BYTES_A_STEP, REFUSALS, Answering, Chosen, PutOffError, read_slowly
@@ -163,7 +163,7 @@ def _most_values() -> int:
     return LONGEST_ID + 3 + max(map(most_values, [operation.request for operation in OPERATIONS]))
 
 
-def refused(problem: ProblemRaised, instance: str, named: bytes, errors: list[ProblemError] | None = None) -> Settled:
+def refused(problem: ProblemRaised, instance: str, named: bytes, errors: list[Fault] | None = None) -> Settled:
     """Write what became of an item that has no answer; `named` are the members that say which item it is."""
     written = body_of(problem.kind, problem.detail, instance, errors)
     return problem.kind.status, b'{"type":"problem",%b"status":%d,"problem":%b}' % (
@@ -173,7 +173,7 @@ def refused(problem: ProblemRaised, instance: str, named: bytes, errors: list[Pr
     )
 
 
-def _moved(errors: list[ProblemError] | None, start: str) -> list[ProblemError] | None:
+def _moved(errors: list[Fault] | None, start: str) -> list[Fault] | None:
     """Give faults whose pointers start at what the caller sent."""
     return errors and [
         structs.replace(error, pointer=start + error.pointer[1:]) if error.pointer else error for error in errors

@@ -12,7 +12,7 @@ from typing import Annotated, Final, NamedTuple
 
 from msgspec import UNSET, Meta, Struct, UnsetType, json
 
-from ductrun.kit.answers import WITHOUT_ANSWER
+from ductrun.kit.answers import LISTED, WITHOUT_ANSWER
 from ductrun.kit.choices import Standing
 from ductrun.units import AnyQuantity
 
@@ -193,22 +193,22 @@ Headers = Sequence[tuple[bytes, bytes]]
 class RefusedAssumption(Struct, frozen=True, gc=False):
     """The value that would have been taken for want of one; a quantity too, where it is a figure."""
 
-    text: str
-    citation: str
-    standing: Standing
-    source_id: str | UnsetType = UNSET
-    quantity: AnyQuantity | UnsetType = UNSET
+    text: Annotated[str, Meta(description="The value as a text.")]
+    citation: Annotated[str, Meta(description="Where it comes from, or that it is practice.")]
+    standing: Annotated[Standing, Meta(description="With what right it would be taken.")]
+    source_id: Annotated[str | UnsetType, Meta(description="Id of the source in the table of sources.")] = UNSET
+    quantity: Annotated[AnyQuantity | UnsetType, Meta(description="The value, where it is a figure.")] = UNSET
 
 
 _CODES = ", ".join({**REQUEST_CODES, **QUERY_CODES, **ASSUMPTION_CODES})
 
 
-class ProblemError(Struct, frozen=True, gc=False):
+class Fault(Struct, frozen=True, gc=False):
     """One fault of a request."""
 
     code: Annotated[
         str,
-        Meta(description=f"Stable code of the fault. Of a request and its query: {_CODES}; or one of a calculation."),
+        Meta(description=f"Stable code, of request and query: {_CODES}; or one of a calculation{LISTED}."),
     ]
     message: Annotated[str, Meta(description="What is wrong and what to do next.")]
     pointer: Annotated[str | UnsetType, Meta(description="JSON Pointer of the member, as a URI fragment.")] = UNSET
@@ -237,7 +237,7 @@ class Problem(Struct, frozen=True, gc=False):
     detail: Annotated[str, Meta(description="What happened to this request.")]
     request_id: Annotated[str, Meta(description="Id of the request, also in X-Request-ID.")]
     errors: Annotated[
-        list[ProblemError] | UnsetType,
+        list[Fault] | UnsetType,
         Meta(description="Every fault found, up to a thousand.", extra_json_schema={"maxItems": 1000}),
     ] = UNSET
 
@@ -245,7 +245,7 @@ class Problem(Struct, frozen=True, gc=False):
 class ProblemRaised(Exception):  # noqa: N818  (it becomes an answer, not a failure)
     """A request that ends in a problem."""
 
-    def __init__(self, name: str, detail: str, errors: list[ProblemError] | None = None, headers: Headers = ()) -> None:
+    def __init__(self, name: str, detail: str, errors: list[Fault] | None = None, headers: Headers = ()) -> None:
         """Keep the kind, the detail, the faults, and the headers that say what would be taken."""
         super().__init__(detail)
         self.kind = KINDS[name]
@@ -263,7 +263,7 @@ _encode = json.Encoder().encode
 _MOST_ERRORS = 1000
 
 
-def body_of(kind: Kind, detail: str, request_id: str, errors: list[ProblemError] | None = None) -> bytes:
+def body_of(kind: Kind, detail: str, request_id: str, errors: list[Fault] | None = None) -> bytes:
     """Write a problem."""
     shown = errors[:_MOST_ERRORS] if errors else UNSET
     return _encode(Problem(f"/problems/{kind.name}", kind.title, kind.status, detail, request_id, shown))

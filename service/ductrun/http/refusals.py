@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from ductrun.http.faults import SENTENCES, errors_of, errors_of_faults
-from ductrun.http.problems import ProblemError, ProblemRaised, RefusedAssumption
+from ductrun.http.problems import Fault, ProblemRaised, RefusedAssumption
 from ductrun.kit.answering import AssumptionsRefusedError, InvalidRequestError
 from ductrun.kit.answers import Assumption
 from ductrun.kit.bounding import TooCostlyError, TooManyValuesError
@@ -23,7 +23,7 @@ def problem_of(refusal: Exception) -> ProblemRaised:
     if isinstance(refusal, AssumptionsRefusedError):
         return ProblemRaised("assumptions_refused", str(refusal), list(_needed(refusal.assumptions)))
     if isinstance(refusal, TooManyValuesError):
-        error = ProblemError("too_many", SENTENCES["too_many"], "#", maximum=AnyQuantity(refusal.most, "1"))
+        error = Fault("too_many", SENTENCES["too_many"], "#", maximum=AnyQuantity(refusal.most, "1"))
         return ProblemRaised("invalid_request", str(refusal), [error])
     if isinstance(refusal, TooCostlyError):
         return ProblemRaised("too_costly", str(refusal))
@@ -32,11 +32,11 @@ def problem_of(refusal: Exception) -> ProblemRaised:
     raise refusal
 
 
-def _needed(assumptions: Sequence[Assumption]) -> Iterator[ProblemError]:
+def _needed(assumptions: Sequence[Assumption]) -> Iterator[Fault]:
     for assumption in assumptions:
         refused = RefusedAssumption(
             assumption.text, assumption.citation, assumption.standing, assumption.source_id, assumption.quantity
         )
         message = f"Give this member; without it {assumption.text} would be assumed: {assumption.citation}."[:2000]
         for pointer in assumption.pointers:
-            yield ProblemError("assumption_needed", message, pointer, assumption=refused)
+            yield Fault("assumption_needed", message, pointer, assumption=refused)

@@ -7,6 +7,7 @@ from typing import Any
 
 Schema = dict[str, Any]
 
+MUST_HAVE = "x-must-have"  # of a choice of objects: what each must have beside its kind
 _LONGEST_LIST = 40  # of values in a sentence
 
 
@@ -18,8 +19,8 @@ def members_of(node: Schema) -> str:
 
 def wanted_at(node: Schema, around: Schema) -> str:
     """Say what to give at a node of a schema; `around` is the node of the object or array it stands in."""
-    if "discriminator" in node:
-        return f"Give an object whose kind is one of: {_listed(sorted(node['discriminator']['mapping']))}."
+    if MUST_HAVE in node:
+        return f"Give an object whose kind is one of: {_listed(_kinds(node[MUST_HAVE]))}."
     if "const" in node:
         return f"Give {node['const']}."
     if "enum" in node:
@@ -38,8 +39,20 @@ def wanted_at(node: Schema, around: Schema) -> str:
         return f"Give an array{_bounds(node, 'minItems', 'maxItems', ' items long')}."
     if kind == "boolean":
         return "Give true or false."
-    members = node.get("properties", {})
-    return f"Give an object of: {_listed(members)}." if 0 < len(members) <= _LONGEST_LIST else "Give an object."
+    return _object(node)
+
+
+def _object(node: Schema) -> str:
+    """Say what an object is made of: first what it must have, then what it may have."""
+    required = node.get("required", [])
+    members = [name for name in node.get("properties", {}) if name not in required]
+    may = f"it may have: {_listed(members)}" if 0 < len(members) <= _LONGEST_LIST else ""
+    must = f"Give an object of: {_listed(required)}" if required else "Give an object"
+    return f"{must}{'; ' if may else ''}{may}."
+
+
+def _kinds(members: dict[str, list[str]]) -> list[str]:
+    return [f"{kind} (with {' and '.join(members[kind])})" if members[kind] else kind for kind in sorted(members)]
 
 
 def _listed(values: Sequence[str]) -> str:

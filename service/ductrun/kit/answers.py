@@ -15,6 +15,7 @@ from ductrun.units import *  # noqa: F403  # every dimension that is declared
 from ductrun.units import AnyQuantity
 
 MOST_COUNTED = 2**31 - 1  # of a count: whole numbers are of 32 bits in the languages of the callers
+LISTED = ": all are listed in docs/findings.md of the service"
 Figure = float | AnyQuantity  # a bare one is told as a ratio
 
 
@@ -25,7 +26,7 @@ class Finding(Struct, frozen=True, gc=False):
     """
 
     severity: Annotated[Severity, Meta(description="Violation, caution or note.")]
-    code: Annotated[str, Meta(description="What was found, in one stable word for programs.", max_length=100)]
+    code: Annotated[str, Meta(description=f"What was found, in one stable word for programs{LISTED}.", max_length=100)]
     message: Annotated[str, Meta(description="The sentence for people.")]
     citation: Annotated[str, Meta(description="Where the rule or the limit stands.")]
     standing: Annotated[Standing, Meta(description="With what right that is given.")]
@@ -38,7 +39,7 @@ class Finding(Struct, frozen=True, gc=False):
 class Caution(Struct, frozen=True, gc=False):
     """A usual caution of the work at hand, whatever the figures."""
 
-    code: Annotated[str, Meta(description="Which caution, in one stable word for programs.", max_length=100)]
+    code: Annotated[str, Meta(description=f"Which caution, in one stable word for programs{LISTED}.", max_length=100)]
     message: Annotated[str, Meta(description="The sentence for people.")]
     citation: Annotated[str, Meta(description="Where it stands, or that it is practice.")]
 
@@ -80,16 +81,25 @@ class Basis(Struct, frozen=True, gc=False):
 class Answer(Struct, frozen=True, gc=False, kw_only=True):
     """The envelope of every calculation; it has a verdict where something was held against a limit."""
 
-    verdict: Verdict | UnsetType = UNSET
-    result: Any
-    findings: list[Finding]
-    cautions: list[Caution]
-    assumptions: list[Assumption]
-    basis: Basis
-    notice: str
-    working: list[Step] | UnsetType = UNSET
-    request: Any | UnsetType = UNSET
-    suggestions: Any | UnsetType = UNSET
+    verdict: Annotated[
+        Verdict | UnsetType,
+        Meta(description="What the answer says of its limits; absent where nothing was held against one."),
+    ] = UNSET
+    result: Annotated[Any, Meta(description="What was calculated.")]
+    findings: Annotated[list[Finding], Meta(description="What is broken, unwise or worth a note; often none.")]
+    cautions: Annotated[list[Caution], Meta(description="The usual cautions of the work, whatever the figures.")]
+    assumptions: Annotated[list[Assumption], Meta(description="What was taken for members that were left out.")]
+    basis: Annotated[Basis, Meta(description="The versions and sources that the answer rests on.")]
+    notice: Annotated[str, Meta(description="What the answer is not: show it wherever its figures are shown.")]
+    working: Annotated[
+        list[Step] | UnsetType, Meta(description="How it was worked out, step by step, if asked for.")
+    ] = UNSET
+    request: Annotated[Any | UnsetType, Meta(description="The request with every default filled in, if asked for.")] = (
+        UNSET
+    )
+    suggestions: Annotated[
+        Any | UnsetType, Meta(description="Changes of the request that were tried and keep its limits, if asked for.")
+    ] = UNSET
 
 
 NOTICE = (

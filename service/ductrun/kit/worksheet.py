@@ -52,7 +52,7 @@ class UnanswerableError(Exception):
 
     def __init__(self, *faults: Fault) -> None:
         """Keep the faults."""
-        super().__init__("; ".join(fault.message for fault in faults))
+        super().__init__("; ".join(dict.fromkeys(fault.message for fault in faults)))
         self.faults = faults
 
 

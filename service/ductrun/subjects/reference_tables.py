@@ -35,13 +35,13 @@ class ReferenceRow(Struct, frozen=True, kw_only=True):
 class ConduitRow(ReferenceRow, frozen=True, kw_only=True):
     """One trade size of one conduit type; utility duct has no inside diameter here."""
 
-    type: ConduitType
-    trade_size: TradeSize
+    type: Annotated[ConduitType, Meta(description="Type of the conduit.")]
+    trade_size: Annotated[TradeSize, Meta(description="Trade size.")]
     metric_designator: Annotated[int, Meta(description="Metric designator; a label, not a dimension.")]
-    inside_diameter: Length | UnsetType = UNSET
+    inside_diameter: Annotated[Length | UnsetType, Meta(description="Diameter of the bore.")] = UNSET
     area: Annotated[Area | UnsetType, Meta(description="Area of the bore.")] = UNSET
-    outside_diameter: Length | UnsetType = UNSET
-    minimum_wall: Length | UnsetType = UNSET
+    outside_diameter: Annotated[Length | UnsetType, Meta(description="Outside diameter, as printed.")] = UNSET
+    minimum_wall: Annotated[Length | UnsetType, Meta(description="Least thickness of the wall.")] = UNSET
     wall_source_id: Annotated[str | UnsetType, Meta(description="Source of outside diameter and wall.")] = UNSET
     wall_standing: Annotated[Standing | UnsetType, Meta(description="Standing of outside diameter and wall.")] = UNSET
 
@@ -54,8 +54,8 @@ class ConductorRow(ReferenceRow, frozen=True, kw_only=True):
         tuple[ConductorMarking, ...],  # type: ignore[valid-type]
         Meta(description="Markings the row serves; an asterisk: without covering."),
     ]
-    size: ConductorSize
-    diameter: Length
+    size: Annotated[ConductorSize, Meta(description="Size of the conductor.")]
+    diameter: Annotated[Length, Meta(description="Diameter over the insulation; of a bare conductor, its own.")]
     area: Annotated[Area, Meta(description="Area over the insulation; of a bare conductor, its overall circle.")]
     stranding: Annotated[str | UnsetType, Meta(description="Make-up, where the table tells.")] = UNSET
 
@@ -63,36 +63,36 @@ class ConductorRow(ReferenceRow, frozen=True, kw_only=True):
 class MaterialRow(ReferenceRow, frozen=True, kw_only=True):
     """Coefficient of linear expansion of one conduit material."""
 
-    material: ConduitMaterial
-    coefficient: ExpansionCoefficient
+    material: Annotated[ConduitMaterial, Meta(description="Material of the conduit.")]
+    coefficient: Annotated[ExpansionCoefficient, Meta(description="Coefficient of linear expansion.")]
 
 
 class FrictionRow(ReferenceRow, frozen=True, kw_only=True):
     """A published range of the coefficient of friction of a cable jacket against a conduit."""
 
-    jacket: str
-    conduit: str
-    lubrication: str
-    low_coefficient: float
-    high_coefficient: float
+    jacket: Annotated[str, Meta(description="Jacket of the cable, as the source names it.")]
+    conduit: Annotated[str, Meta(description="Conduit, as the source names it.")]
+    lubrication: Annotated[str, Meta(description="How the cable was lubricated.")]
+    low_coefficient: Annotated[float, Meta(description="Lower end of the range.")]
+    high_coefficient: Annotated[float, Meta(description="Upper end of the range.")]
 
 
 class UnitRow(Struct, frozen=True):
     """One unit code: SI value = factor x value + offset; a grade in percent is the arc tangent of that."""
 
-    dimension: str
-    unit: str
+    dimension: Annotated[str, Meta(description="What it measures, such as mass_per_length.")]
+    unit: Annotated[str, Meta(description="The code, as a request and an answer write it.")]
     ucum: Annotated[str, Meta(description="UCUM code.")]
-    si_unit: str
-    si_factor: float
-    si_offset: float
+    si_unit: Annotated[str, Meta(description="SI unit of the dimension.")]
+    si_factor: Annotated[float, Meta(description="What a value is multiplied by.")]
+    si_offset: Annotated[float, Meta(description="What is added then.")]
 
 
 class SourceRow(Struct, frozen=True):
     """A cited document."""
 
-    source_id: str
-    citation: str
+    source_id: Annotated[str, Meta(description="Id by which rows and findings name the document.")]
+    citation: Annotated[str, Meta(description="Title, publisher and date of the document.")]
     note: Annotated[str | UnsetType, Meta(description="Where its figures were read.")] = UNSET
 
 

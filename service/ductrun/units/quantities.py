@@ -11,9 +11,10 @@ from collections.abc import Callable, Mapping
 from dataclasses import make_dataclass
 from functools import cache
 from types import MappingProxyType
-from typing import Any, ClassVar, Final, NamedTuple, Self
+from typing import Annotated, Any, ClassVar, Final, NamedTuple, Self
 
-from msgspec import Struct
+from msgspec import Meta, Struct
+from pydantic import Field
 from pydantic_core import core_schema
 
 from ductrun.units.codes import UnitCode
@@ -51,8 +52,8 @@ _keep: Final = vars(_InSI)["si"].__set__  # the room is no field, so it can be f
 class AnyQuantity(_InSI, Struct, frozen=True, gc=False):
     """A value with its unit, of whatever dimension the text beside it says."""
 
-    value: float
-    unit: str
+    value: Annotated[float, Meta(description="The number, in the unit.")]
+    unit: Annotated[str, Meta(description="The unit, by its code in the table of units.")]
 
 
 UNIT_CODES: Final[dict[type[Quantity], type[UnitCode]]] = {}  # every dimension, in the order of their declaration
@@ -139,7 +140,10 @@ def _form_of(dimension: type[Quantity]) -> type[Any]:
 
     return make_dataclass(
         dimension.__name__,
-        [("value", float), ("unit", UNIT_CODES[dimension])],
+        [
+            ("value", Annotated[float, Field(description="The number, in the unit.")]),
+            ("unit", Annotated[UNIT_CODES[dimension], Field(description="The unit, by its code.")]),
+        ],
         namespace={
             "__doc__": dimension.__doc__,
             "__module__": dimension.__module__,

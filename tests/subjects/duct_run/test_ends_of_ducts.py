@@ -83,10 +83,27 @@ def test_where_the_kind_of_conduit_changes_there_is_a_fitting_on_the_cemented_si
     assert exact(answer, item)[PVC, "4"] == 2
     assert exact(answer, "joint") == joints
     [fitting] = [one for one in lines_of(answer, item) if one["conduit_type"] == PVC]
-    assert fitting["basis"] == f"plastic: 2 ducts, with the change to 4 in {kind.replace('_', ' ')}"
+    change = f"2 at the change to 4 in {kind.replace('_', ' ')}"
+    assert fitting["basis"] == f"plastic: {change if kind == RMC else f'2 ducts, with {change}'}"
     assert exact(answer, "solvent_cement") == {(None, None): pytest.approx(12 / 30)}
     if kind == HDPE:
         assert exact(answer, "fusion_joint") == {(HDPE, "4"): 2 * 4}
+
+
+def test_each_fitting_is_told_where_it_is() -> None:
+    stretches = [stretch(buried(), name="plastic"), stretch(buried(), name="steel", conduit_type=RMC)]
+    answer = ask("duct-run", run(*stretches, start=place("equipment", "A"), end=place("equipment", "B")))
+    told = {one["conduit_type"]: one["basis"] for one in lines_of(answer, "terminal_adapter")}
+    assert told == {PVC: "plastic: 2 at A, 2 at the change to 4 in rmc", RMC: "steel: 2 at B"}
+    assert exact(answer, "terminal_adapter") == {(PVC, "4"): 4, (RMC, "4"): 2}
+
+
+def test_one_duct_is_told_as_one() -> None:
+    alone = run(
+        stretch(buried()), end=place("pole_base", "P", height=quantity(3, "ft"), riser_radius=quantity(3, "ft"))
+    )
+    alone["bank"] = {"conduit": alone["bank"]["conduit"], "tiers": [1]}
+    assert [one["basis"] for one in lines_of(ask("duct-run", alone), "strap")] == ["stretch 1: 1 duct x 1 at P"]
 
 
 def test_a_riser_of_steel_is_met_by_an_adapter_and_one_of_other_pvc_by_its_joint() -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import copy
+import math
 from typing import Any
 
 import pytest
@@ -187,11 +188,8 @@ def test_a_load_at_no_voltage_is_refused_at_its_circuit() -> None:
     def strip(run: dict[str, Any]) -> None:
         del run["circuits"][0]["voltage"]
 
-    told = faults("duct-run", run_with(strip))
-    assert [(one["pointer"], one["code"]) for one in told] == [
-        ("#/circuits/0/voltage", "missing"),
-        ("#/circuits/1/voltage", "missing"),
-    ]
+    [told] = faults("duct-run", run_with(strip))  # that of B, which has all of A, is the same
+    assert (told["pointer"], told["code"]) == ("#/circuits/0/voltage", "missing")
 
 
 def test_more_loaded_ducts_than_one_answer_carries_are_refused() -> None:
@@ -227,6 +225,15 @@ def test_ducts_that_leave_by_another_wall_turn() -> None:
     # one duct in each row: six times trade size 4 (derived)
     assert box["least_length"]["least"] == quantity(24, "in")
     assert box["least_width"]["least"] == quantity(24, "in")
+
+
+def test_ends_of_a_duct_whose_distance_is_open_are_named_and_what_to_ask_is_said() -> None:
+    size = {"length": quantity(48, "in"), "width": quantity(36, "in"), "depth": quantity(36, "in")}
+    answer = ask("duct-run", run_with(lambda run: run["stretches"][0]["pull_point"].update(exit_wall="top", box=size)))
+    [told] = found_in(answer, "entry_distance_not_judged")
+    assert told["message"].startswith("HH-2: Both ends of duct 1-1 hold the same conductors")
+    assert "ask for this box alone, as a pull box with position and offset of each entry" in told["message"]
+    assert answer["verdict"] == "not_judged"
 
 
 def test_a_box_that_is_too_small_violates_at_its_place() -> None:
@@ -307,6 +314,26 @@ def test_earth_and_traffic_are_told_under_the_least_and_the_greatest_cover() -> 
     assert covers == pytest.approx([12 * 2.9, 12 * 3.2])
     live = [one["tiers"][0]["live_pressure"]["value"] for one in stretch["earth_loads"]]
     assert live[0] > live[1]
+
+
+def test_groundwater_between_the_least_and_the_greatest_cover_is_judged_where_it_just_covers_the_ducts() -> None:
+    """Trade 5 of DB-60, 5.563 in, below 2.9 to 3.2 ft of earth with water at 3 ft: derived, dry earth at 3 ft holds it
+    with 120 x 3 x 0.46358 = 166.89, beside its crown 62.6 x 0.1073 x 0.46358^2 = 1.4435 and its own weight.
+    """
+    run = copy.deepcopy(MANHOLES) | {"earth_load": {"traffic": "none", "groundwater_depth": quantity(3, "ft")}}
+    run["stretches"][0]["setting"] = {"kind": "direct_buried"}
+    run["bank"] = {"conduit": listed("5", "pvc_db_60"), "tiers": [1]}
+    run["circuits"] = []
+    [stretch] = ask("duct-run", run)["result"]["stretches"]
+    covers = [one["tiers"][0]["cover"]["value"] for one in stretch["earth_loads"]]
+    assert covers == pytest.approx([12 * 2.9, 36, 12 * 3.2])
+    above, within, below = (one["in_service"] for one in stretch["earth_loads"])
+    displaced = 62.4 * math.pi / 4 * (5.563 / 12) ** 2
+    assert within["uplift_per_length"]["value"] == pytest.approx(displaced, rel=1e-5)
+    assert below["uplift_per_length"]["value"] == pytest.approx(displaced, rel=1e-5)
+    assert above["uplift_per_length"]["value"] < displaced
+    assert 168.33 < within["hold_down_per_length"]["value"] < 170.5
+    assert within["factor_ratio"] < min(above["factor_ratio"], below["factor_ratio"])
 
 
 def test_a_stretch_may_have_another_load_of_earth_than_the_run_or_one_alone() -> None:

@@ -40,7 +40,7 @@ def test_why_the_table_differs_is_told_of_the_circuit_that_governs() -> None:
     assert "ground of its own" in finding(one, "table_ampacity")["message"]
 
 
-def test_terminals_are_taken_for_60_degrees_to_1_awg_and_75_above() -> None:
+def test_without_device_and_current_terminals_are_taken_for_60_degrees_to_1_awg_and_75_above() -> None:
     """Table 310.16: 1 AWG of copper 110 A at 60 degC; 500 kcmil 380 A at 75 and 430 A at 90."""
     small = ask("ampacity", bank([1], circuit("1-1", cables=singles("1 AWG"))))
     assert small["result"]["circuits"][0]["terminal_ampacity"] == {"value": 110, "unit": "A"}
@@ -52,8 +52,38 @@ def test_terminals_are_taken_for_60_degrees_to_1_awg_and_75_above() -> None:
     assert marked["terminal_ampacity"]["value"] == 430
 
 
+@pytest.mark.parametrize(
+    ("amperes", "device", "allowed"),
+    [(100, None, 110), (100.5, None, 130), (90, 125, 130), (90, 100, 110), (None, 125, 130), (None, 100, 110)],
+)
+def test_unmarked_terminals_go_by_the_device_or_else_by_the_current(
+    amperes: float | None, device: float | None, allowed: float
+) -> None:
+    """Table 310.16: 1 AWG of copper 110 A at 60 degC, which holds to 100 A, and 130 A at 75."""
+    more = {} if device is None else {"overcurrent_device": quantity(device, "A")}
+    asked = bank([1], circuit("1-1", amperes=amperes, cables=singles("1 AWG"), **more))
+    assert result("ampacity", asked)["circuits"][0]["terminal_ampacity"]["value"] == allowed
+
+
+def test_a_circuit_over_100_amperes_takes_the_75_degree_column_of_1_awg() -> None:
+    asked = circuit("1-1", amperes=120, cables=singles("1 AWG"), overcurrent_device=quantity(125, "A"))
+    assert "over_terminal_rating" not in codes(ask("ampacity", bank([1], asked)))
+
+
+def test_terminals_allow_no_more_than_the_insulation() -> None:
+    """Table 310.16: 600 kcmil of aluminum 340 A at 75 degC and 385 A at 90; 4/0 150 A at 60 and 180 A at 75."""
+    warm = singles("600 kcmil", insulation="THWN", material="aluminum")
+    [thwn] = result("ampacity", bank([1], circuit("1-1", cables=warm, terminal_rating="90_degc")))["circuits"]
+    assert thwn["terminal_ampacity"] == thwn["table_ampacity"] == {"value": 340, "unit": "A"}
+    tw = circuit("1-1", amperes=170, cables=singles("4/0 AWG", insulation="TW", material="aluminum"))
+    tw["conductor_temperature"] = quantity(60, "degC")
+    found = finding(ask("ampacity", bank([1], tw)), "over_terminal_rating")
+    assert found["limit"] == {"value": 150, "unit": "A"}
+    assert "insulation for 60 degC allows" in found["message"]
+
+
 def test_more_than_terminals_allow_is_a_violation() -> None:
-    answer = ask("ampacity", bank([1], circuit("1-1", amperes=120, cables=singles("1 AWG"))))
+    answer = ask("ampacity", bank([1], circuit("1-1", amperes=131, cables=singles("1 AWG"))))
     assert answer["verdict"] == answer["result"]["circuits"][0]["verdict"] == "violates"
     assert finding(answer, "over_terminal_rating")["pointer"] == "#/circuits/0/current"
 

@@ -40,6 +40,32 @@ def test_the_constants_of_the_air_are_told_with_their_source() -> None:
     assert note["source_id"] == "nine-duct-sheet"
 
 
+@pytest.mark.parametrize(
+    ("material", "setting", "method", "told"),
+    [
+        # 17 x .3048 = 5.182; 3.0 and .014, of fiber 2.1 and .016, in concrete 2.3 and .024, each x 10/25.4
+        ("pvc", "direct_buried", "neher_mcgrath", "asbestos cement in air, U 5.182, V 1.181 and Y 0.00551"),
+        (
+            "asbestos_cement",
+            "direct_buried",
+            "neher_mcgrath",
+            "asbestos cement in air, U 5.182, V 1.181 and Y 0.00551",
+        ),
+        ("fiber", "direct_buried", "neher_mcgrath", "fiber duct in air, U 5.182, V 0.8268 and Y 0.0063"),
+        ("fiber", "encased", "neher_mcgrath", "fiber duct in concrete, U 5.182, V 0.9055 and Y 0.00945"),
+        ("fiber", "direct_buried", "iec_60287", "fiber duct in air, U 5.2, V 0.83 and Y 0.006"),
+        ("pvc", "direct_buried", "iec_60287", "plastic, U 1.87, V 0.312 and Y 0.0037"),
+    ],
+)
+def test_the_air_in_ducts_in_earth_lets_less_heat_through(material: str, setting: str, method: str, told: str) -> None:
+    measured = {"kind": "measured", "inside_diameter": quantity(4, "in"), "outside_diameter": quantity(4.5, "in")}
+    asked = bank([1], circuit("1-1"), setting=setting, method=method, duct_material=material)
+    asked["bank"] = asked["bank"] | {"conduit": measured}
+    [note] = [one for one in ask("ampacity", asked)["findings"] if one["code"] == "duct_air_constants"]
+    assert f"constants of {told}" in note["message"]
+    assert ("none are for ducts in earth" in note["message"]) is told.startswith(("asbestos", "fiber duct in air"))
+
+
 def test_the_reactance_of_the_table_goes_with_the_frequency() -> None:
     """500 kcmil in PVC: 0.039 ohm for 1000 ft at 60 Hz, 0.0325 at 50."""
     assert result("voltage-drop", ASKED | {"frequency": quantity(50, "Hz")})["reactance"]["value"] == pytest.approx(

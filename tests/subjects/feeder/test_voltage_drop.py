@@ -96,6 +96,41 @@ def test_sets_in_parallel_share_the_current() -> None:
     assert two["loss"]["value"] == pytest.approx(one["loss"]["value"] / 2)
 
 
+@pytest.mark.parametrize(
+    ("size", "worst"),
+    [
+        ("500 kcmil", 0.8),  # Table 9: 0.027 and 0.039 ohm, 0.027 / 0.04743 = 0.569, under the least that is usual
+        ("1/0 AWG", 0.12 / math.hypot(0.12, 0.044)),  # 0.9389
+        ("12 AWG", 2.0 / math.hypot(2.0, 0.054)),  # 0.9996
+    ],
+)
+def test_without_a_power_factor_the_one_that_loses_the_most_is_taken(size: str, worst: float) -> None:
+    asked = without("power_factor", cable=WIRE | {"size": size}, length=quantity(30, "ft"))
+    answer = ask("voltage-drop", asked)
+    assert assumed(answer)["#/power_factor"] == pytest.approx(worst)
+    lost = answer["result"]["table_drop"]["value"]
+    for other in (0.8, 0.85, 0.9, 0.95, 1.0):
+        assert result("voltage-drop", asked | {"power_factor": other})["table_drop"]["value"] <= lost * (1 + 1e-12)
+
+
+def test_the_smallest_size_without_a_power_factor_loses_the_most_at_its_own() -> None:
+    """k I L = sqrt 3 x 40 A x .3 = 20.78 A.kft, 2 percent are 9.6 V; 6 AWG: 0.49 and 0.051 ohm, together 0.4926.
+
+    10.2 V are too many. At 0.85 6 AWG loses 0.4434 x 20.78 = 9.21 V, and keeps it.
+    """
+    asked = without("power_factor", current=quantity(40, "A"), limit_percent=2)
+    assert result("voltage-drop", asked)["smallest_size"] == "4 AWG"
+    assert result("voltage-drop", asked | {"power_factor": 0.85})["smallest_size"] == "6 AWG"
+
+
+def test_a_load_of_given_power_draws_the_most_at_the_least_power_factor() -> None:
+    """12 kW at 480 V and 0.8: 12,000 / (sqrt 3 x 480 x .8) = 18.04 A."""
+    powered = without("power_factor", "current", power=quantity(12, "kW"), cable=WIRE | {"size": "12 AWG"})
+    answer = ask("voltage-drop", powered)
+    assert assumed(answer)["#/power_factor"] == 0.8
+    assert answer["result"]["current"]["value"] == pytest.approx(18.042, abs=0.001)
+
+
 def test_the_load_may_be_given_as_power() -> None:
     """sqrt 3 x 480 V x 340 A = 282.67 kVA, 240.27 kW at 0.85."""
     kva = math.sqrt(3) * 480 * 340 / 1000
@@ -134,6 +169,69 @@ def test_the_smallest_size_keeps_the_limit_and_the_one_below_does_not() -> None:
 def test_the_smallest_size_carries_the_current_too(changed: dict[str, Any], size: str) -> None:
     asked = without("power_factor", "conduit_material") if "system" in changed else ASKED
     assert result("voltage-drop", asked | {"limit_percent": 4} | changed)["smallest_size"] == size
+
+
+@pytest.mark.parametrize(
+    ("insulation", "amperes", "size"),
+    [
+        ("TW", 232, "500 kcmil"),  # at 60 degC 350 kcmil has 210 A, 400 kcmil 225, 500 kcmil 260
+        ("THW", 232, "350 kcmil"),  # at 75 degC 300 kcmil has 230 A, 350 kcmil 250
+        ("THWN-2", 232, "350 kcmil"),  # unmarked terminals leave the column of 75 degC
+        ("THHN", 90, "1/0 AWG"),  # to 100 A that of 60 degC: 1 AWG has 85 A, 1/0 100
+    ],
+)
+def test_the_smallest_size_goes_by_its_insulation(insulation: str, amperes: float, size: str) -> None:
+    """Table 310.16, aluminum."""
+    wire = WIRE | {"insulation": insulation, "material": "aluminum", "size": "4/0 AWG"}
+    asked = ASKED | {"cable": wire, "current": quantity(amperes, "A"), "length": quantity(10, "ft")}
+    assert result("voltage-drop", asked)["smallest_size"] == size
+
+
+def test_a_current_over_the_column_of_the_insulation_is_a_caution() -> None:
+    """Table 310.16: 4/0 of aluminum 150 A at 60 degC, 180 A at 75."""
+    wire = WIRE | {"material": "aluminum", "size": "4/0 AWG"}
+    asked = ASKED | {"current": quantity(170, "A"), "length": quantity(10, "ft")}
+    answer = ask("voltage-drop", asked | {"cable": wire | {"insulation": "TW"}})
+    [found] = [one for one in answer["findings"] if one["code"] == "over_table_ampacity"]
+    assert found["limit"] == {"value": 150, "unit": "A"}
+    assert "over_table_ampacity" not in codes(ask("voltage-drop", asked | {"cable": wire | {"insulation": "THW"}}))
+
+
+def test_a_current_over_100_amperes_takes_the_75_degree_column_of_a_small_conductor() -> None:
+    """Table 310.16: 1 AWG of copper 110 A at 60 degC, 130 A at 75."""
+    asked = ASKED | {"cable": WIRE | {"size": "1 AWG"}, "length": quantity(10, "ft")}
+    assert "over_table_ampacity" not in codes(ask("voltage-drop", asked | {"current": quantity(120, "A")}))
+    assert "over_table_ampacity" in codes(ask("voltage-drop", asked | {"current": quantity(131, "A")}))
+
+
+@pytest.mark.parametrize(
+    ("conductor", "told"),
+    [({"size": "1 AWG"}, True), ({"size": "1/0 AWG"}, False), ({"area": quantity(50, "mm2")}, True)],
+)
+def test_conductors_too_small_in_parallel_are_a_violation(conductor: dict[str, Any], told: bool) -> None:
+    """1/0 AWG, 53.5 mm2, is the least in parallel."""
+    cable = {
+        "kind": "measured",
+        "diameter": quantity(1, "in"),
+        "conductor": {"material": "copper", "count": 1} | conductor,
+    }
+    given = {"resistance": quantity(0.1, "ohm/1000ft"), "reactance": quantity(0.04, "ohm/1000ft")}
+    asked = without("conduit_material", "conductor_temperature", cable=cable, length=quantity(10, "ft"), **given)
+    assert "too_small_in_parallel" not in codes(ask("voltage-drop", asked))
+    answer = ask("voltage-drop", asked | {"parallel_count": 2})
+    assert ("too_small_in_parallel" in codes(answer, "violation")) is told
+    assert answer.get("verdict") == ("violates" if told else None)
+    if told:
+        [found] = [one for one in answer["findings"] if one["code"] == "too_small_in_parallel"]
+        assert found["pointer"] == "#/cable/conductor"
+        assert (found["actual"]["value"], found["limit"]["value"]) == (2, 1)
+
+
+def test_no_longest_run_is_told_that_no_request_may_have() -> None:
+    """R pf + X sin = 0.027 x 0.85 + 0.039 x 0.5268 = 0.04349 ohm in 1000 ft: 14.4 V at 1 A are lost in 191,000 ft."""
+    assert "longest_length" not in result("voltage-drop", ASKED | {"current": quantity(1, "A")})
+    near = result("voltage-drop", ASKED | {"current": quantity(2, "A")})["longest_length"]
+    assert near["value"] == pytest.approx(14.4 / (math.sqrt(3) * 2 * 0.04349) * 1000, rel=0.01)
 
 
 def test_above_the_scope_of_the_tables_no_smallest_size_is_told() -> None:

@@ -76,7 +76,20 @@ def test_every_method_is_told_and_one_alone_where_it_is_named() -> None:
     alone = tier(live_load_method="handbook_table")
     assert [one["method"] for one in alone["live_loads"]] == ["handbook_table"]
     assert alone["governing_method"] == "handbook_table"
-    assert tier(wheel_load=quantity(8000, "lbf"))["live_pressure"]["value"] == pytest.approx(1757.472 / 144 / 2)
+
+
+@pytest.mark.parametrize(
+    ("pounds", "spread", "psf"),
+    [
+        (8000, 1.0, 909.456),  # 8000 x 1.226875 x 1.2 / (4.16667 x 3.33333) + 768 / 12.5 = 848.016 + 61.440
+        (10000, 1.15, 933.804),  # 10000 x 1.226875 x 1.2 / (4.54167 x 3.70833) + 768 / 12.875 = 874.153 + 59.650
+    ],
+)
+def test_the_lane_load_is_the_same_beside_any_wheel(pounds: float, spread: float, psf: float) -> None:
+    """Below 2.5 ft the allowance is 0.33 (1 - 2.5/8) = 0.226875, and the lane has 640 x 1.2 = 768 lb/ft: derived."""
+    given: dict[str, Any] = {"wheel_load": quantity(pounds, "lbf"), "load_spread_ratio": spread}
+    found = tier(**given, live_load_method="aashto_spread")
+    assert found["live_pressure"]["value"] * 144 == pytest.approx(psf, abs=0.01)
 
 
 def test_buckling_is_that_worked_by_hand_above_and_below_groundwater() -> None:
@@ -113,6 +126,44 @@ def test_ducts_in_groundwater_are_held_down_by_earth_and_their_mass() -> None:
     shallow = ask("earth-load", asked(groundwater_depth=None, cover=quantity(1, "in"), traffic="none"))
     assert shallow["result"]["in_service"]["factor_ratio"] == pytest.approx(3.9111 / 6.8919, abs=1e-4)
     assert "floats_in_service" in codes(shallow, "violation")
+
+
+def test_groundwater_lifts_what_of_a_duct_lies_below_it() -> None:
+    """Derived for 4.5 in below 2 in of earth, the water at its center, 4.25 in: half of 6.8919 lb/ft lifts; earth
+    120 x 2/12 x 0.375 = 7.5, beside the crown 62.6 x 0.1073 x 0.375^2 = 0.9446, wall 1.0103: 9.4549.
+    """
+    shallow = {"cover": quantity(2, "in"), "traffic": "none"}
+    found = result("earth-load", asked(groundwater_depth=quantity(4.25, "in"), **shallow))["in_service"]
+    assert found["uplift_per_length"]["value"] == pytest.approx(6.89187 / 2, abs=1e-5)
+    assert found["hold_down_per_length"]["value"] == pytest.approx(9.4549, abs=1e-4)
+    assert found["factor_ratio"] == pytest.approx(9.4549 / 3.44594, abs=1e-4)
+    for inches, share in ((2, 1), (6.5, 0)):  # at its top and at its bottom
+        edge = result("earth-load", asked(groundwater_depth=quantity(inches, "in"), **shallow))["in_service"]
+        assert edge["uplift_per_length"]["value"] == pytest.approx(6.89187 * share, abs=1e-5)
+        assert ("factor_ratio" in edge) is bool(share)
+
+
+def test_groundwater_lifts_what_of_an_envelope_lies_below_it() -> None:
+    """17 in of concrete 17 in wide below 24 in of earth, the water at 30 in: 62.4 x 17 x 11 / 144 = 81.033 lb/ft."""
+    given = {"encased": True, "cover": quantity(24, "in"), "traffic": "none"}
+    wet = result("earth-load", asked(conduit=None, bank=BANK, groundwater_depth=quantity(30, "in"), **given))
+    assert wet["in_service"]["uplift_per_length"]["value"] == pytest.approx(81.0333, abs=1e-4)
+    dry = result("earth-load", asked(conduit=None, bank=BANK, groundwater_depth=quantity(41, "in"), **given))
+    assert dry["in_service"]["uplift_per_length"]["value"] == 0
+
+
+def test_the_least_cover_is_not_one_under_which_a_duct_begins_to_float() -> None:
+    """DB-60 of 6.625 in in water at 6 in. Derived: below 5 in of earth 31.1990 in2 of it lie under water and lift
+    13.520 lb/ft, held by 120 x 5/12 x 0.55208 + 62.6 x 0.1073 x 0.55208^2 + 2.2359 = 31.887: 2.359 times as much.
+    Below 3 in it is 2.492 times, below 6 in 2.504: of 2.42 times, shallower covers comply again and are not told.
+    """
+    given: dict[str, Any] = {"conduit": listed("pvc_db_60", "6"), "groundwater_depth": quantity(6, "in")}
+    given |= {"traffic": "none", "flotation_factor": 2.42}
+    answers = [ask("earth-load", asked(**given, cover=quantity(inches, "in"))) for inches in (3, 5, 6)]
+    assert [answer["verdict"] for answer in answers] == ["complies", "violates", "complies"]
+    factors = [answer["result"]["in_service"]["factor_ratio"] for answer in answers]
+    assert factors == [pytest.approx(factor, abs=1e-3) for factor in (2.492, 2.359, 2.504)]
+    assert {answer["result"]["would_comply"]["least_cover"]["value"] for answer in answers} == {6}
 
 
 def test_earth_over_the_gap_between_ducts_does_not_hold_them_down() -> None:
@@ -368,6 +419,57 @@ def test_whether_an_envelope_bears_traffic_is_not_judged() -> None:
         assert not any("carries" in one["message"] for one in (*answer["findings"], *quiet["findings"]))
 
 
+def test_ducts_that_differ_within_a_tier_are_each_told_by_their_own_figures() -> None:
+    """DB-60 of 6.625 in beside Schedule 40 of 4.5 in, on one level below 30 in of 120 lb/ft3 without traffic.
+
+    Derived: the smaller one lies 2.125 in deeper. 120 x 30/1728 = 2.0833 psi, and 32.125/1728 of it 2.2309 psi; thrust
+    2.0833 x 6.625/2 x 12 = 82.81 and 2.2309 x 4.5/2 x 12 = 60.234 lbf/ft; stress 2.0833 x 6.625/0.364 = 37.918 and
+    2.2309 x 4.5/0.474 = 21.180 psi: neither the thrust of the one over the wall of the other.
+    """
+    large, small = listed("pvc_db_60", "6"), listed("pvc_schedule_40")
+    lines = [[{"count": 1, "conduit": large}, {"count": 1, "conduit": small}, {"count": 1, "conduit": dict(large)}]]
+    bank = {"conduit": small, "tier_ducts": lines}
+    answer = ask("earth-load", asked(conduit=None, bank=bank, traffic="none"))
+    told = answer["result"]["tiers"]
+    assert [(one["tier"], one["pointer"]) for one in told] == [
+        (1, "#/bank/tier_ducts/0/0/conduit"),
+        (1, "#/bank/tier_ducts/0/1/conduit"),
+    ]
+    assert [one["cover"]["value"] for one in told] == pytest.approx([30, 32.125])
+    assert [one["prism_pressure"]["value"] for one in told] == pytest.approx([2.0833, 2.2309], abs=1e-4)
+    assert [one["wall_thrust"]["value"] for one in told] == pytest.approx([82.8125, 60.234], abs=1e-2)
+    assert [one["wall_stress"]["value"] for one in told] == pytest.approx([37.918, 21.180], abs=1e-2)
+    alone = result("earth-load", asked(conduit=large, traffic="none"))["tiers"][0]
+    assert {name: one for name, one in told[0].items() if name != "pointer"} == {
+        name: one for name, one in alone.items() if name != "pointer"
+    }
+
+
+def test_the_worst_duct_of_a_tier_is_found_at_its_own_conduit() -> None:
+    """Below 30 in under H-20 and dumped earth of 50 psi, 14.288 psi: DB-60 by 100 x 0.11 x 14.288/(8.94 + 3.05) = 13.11
+    percent, DB-120 by 100 x 0.11 x 14.288/(17.88 + 3.05) = 7.51: derived.
+    """
+    soft, stiff = listed("pvc_db_60"), listed("pvc_db_120")
+    bank = {"conduit": stiff, "tier_ducts": [[{"count": 1}, {"count": 1, "conduit": soft}]]}
+    answer = ask("earth-load", asked(conduit=None, bank=bank, embedment="fine_grained", compaction="dumped"))
+    [found] = [one for one in answer["findings"] if one["code"] == "deflection_exceeded"]
+    assert found["pointer"] == "#/bank/tier_ducts/0/1/conduit"
+    assert found["actual"]["value"] == pytest.approx(13.11, abs=0.01)
+    assert [one["deflection_percent"] for one in answer["result"]["tiers"]] == pytest.approx([7.51, 13.11], abs=0.01)
+    assert answer["result"]["deflection_percent"] == pytest.approx(13.11, abs=0.01)
+
+
+def test_ducts_that_differ_within_a_tier_bear_the_pour_each_by_their_own_stiffness() -> None:
+    """A ring of 20 psi bears 5.2333 psi; one of 60 psi three times as much, 15.700: derived."""
+    bank = {"conduit": listed("pvc_eb_20"), "tier_ducts": [[{"count": 1}, {"count": 1, "conduit": listed()}]]}
+    pour = result("earth-load", asked(conduit=None, bank=bank, encased=True))["pour"]
+    assert [(one["tier"], one["pointer"]) for one in pour] == [
+        (1, "#/bank/conduit"),
+        (1, "#/bank/tier_ducts/0/1/conduit"),
+    ]
+    assert [one["allowable_pressure"]["value"] for one in pour] == pytest.approx([5.2333, 15.6999], abs=1e-3)
+
+
 def test_every_tier_of_a_bank_lies_as_much_deeper_as_the_bank_is_higher() -> None:
     bank = BANK | {"conduit": listed()}
     lower, upper = result("earth-load", asked(conduit=None, bank=bank))["tiers"]
@@ -460,10 +562,10 @@ def test_no_class_is_told_that_floats_where_the_heavier_duct_stays_down() -> Non
     embedment=st.sampled_from(["fine_grained", "coarse_grained", "crushed_rock"]),
     compaction=st.sampled_from(["dumped", "slight", "high"]),
     traffic=st.sampled_from(["none", "h_20"]),
-    water=st.sampled_from([0, 2, 20]),
+    water=st.sampled_from([0, 0.5, 2, 20]),
 )
 def test_whatever_is_told_to_comply_complies_when_it_is_sent_back(
-    kind: str, size: str, cover: int, embedment: str, compaction: str, traffic: str, water: int
+    kind: str, size: str, cover: int, embedment: str, compaction: str, traffic: str, water: float
 ) -> None:
     changes: dict[str, Any] = {"conduit": listed(kind, size), "cover": quantity(cover, "in"), "embedment": embedment}
     changes |= {"compaction": compaction, "traffic": traffic, "groundwater_depth": quantity(water, "ft")}
@@ -578,12 +680,13 @@ def test_an_open_trench_is_cautioned_whatever_lies_in_it() -> None:
     assert EXAMPLES["earth-load"]["conduit"]["type"] == "pvc_db_60"
 
 
-def test_a_bank_of_different_ducts_has_the_duct_of_every_tier_and_of_several_in_one_the_weakest() -> None:
+def test_a_bank_of_different_ducts_tells_every_kind_of_every_tier() -> None:
     soft, stiff = ({"kind": "listed", "type": f"pvc_db_{psi}", "trade_size": "4"} for psi in (60, 120))
     lines = [[{"count": 2}], [{"count": 1, "conduit": stiff}], [{"count": 1}, {"count": 1, "conduit": stiff}]]
     asked = {"bank": {"conduit": soft, "tier_ducts": lines}, "cover": quantity(30, "in"), "traffic": "none"}
     tiers = result("earth-load", asked)["tiers"]
-    assert [one["pipe_stiffness"]["value"] for one in tiers] == pytest.approx([60, 120, 60])
+    assert [one["tier"] for one in tiers] == [1, 2, 3, 3]
+    assert [one["pipe_stiffness"]["value"] for one in tiers] == pytest.approx([60, 120, 60, 120])
     alone = {"conduit": soft, "cover": quantity(30, "in"), "traffic": "none"}
     [top] = result("earth-load", alone)["tiers"]
     assert tiers[2]["deflection_percent"] == top["deflection_percent"]

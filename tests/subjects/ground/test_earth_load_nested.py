@@ -11,10 +11,10 @@ from ductrun.kit.reading import reader_of
 from ductrun.kit.telling import US
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.ground.earth_loading import EarthLoading
-from ductrun.subjects.ground.holding_down import Laid
-from ductrun.subjects.ground.loaded_ducts import load_ducts_of
+from ductrun.subjects.ground.laid_ducts import lay
+from ductrun.subjects.ground.loaded_ducts import ducts_of_bank
 from ductrun.subjects.ground.under_load import UnderLoad, bear
-from ductrun.subjects.parts.bank import DuctBank, bank_of, conduits_of
+from ductrun.subjects.parts.bank import DuctBank, bank_of
 from pydantic import Field
 
 from tests.asking import ask, quantity, result
@@ -52,9 +52,9 @@ def asked(body: dict[str, Any]) -> tuple[list[UnderLoad], Worksheet]:
     found = []
     for index, stretch in enumerate(run.stretches):
         street = sheet.within("street", about=sheet.pointer(f"stretches/{index}"))
-        ducts = load_ducts_of(conduits_of(run.ducts, place), run.street, street)
+        ducts = ducts_of_bank(run.ducts, place, run.street, street)
         depth = sheet.within(f"stretches/{index}/depth")
-        found.append(bear(run.street, Laid(placed, ducts, None), stretch.depth.si, depth, street))
+        found.append(bear(run.street, lay(placed, ducts, None), stretch.depth.si, depth, street))
     return found, sheet
 
 

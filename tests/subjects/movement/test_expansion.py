@@ -135,6 +135,7 @@ def test_the_crew_carries_a_table_of_openings() -> None:
     openings = [line["opening"]["value"] for line in run["piston_openings"]]
     assert [line["temperature"] for line in run["piston_openings"]] == [quantity(60, "degF"), *asked]
     assert openings == pytest.approx([6 * 80 / 140, 6, 6 * 100 / 140, 6 * 40 / 140, 0], abs=1e-9)
+    assert openings[-1] == 0, "closed, not by what a conversion leaves of it"
 
 
 def test_both_conventions_are_given_and_the_default_is_stated() -> None:

@@ -55,7 +55,7 @@ class Grounding(NamedTuple):
 class BankGroundTakeoff(Struct, frozen=True, gc=False):
     """The conductors of the ground."""
 
-    size: ConductorSize
+    size: Annotated[ConductorSize, Meta(description="Size of the conductors.")]
     conductor_length: Annotated[answers.Length, Meta(description="All conductors with both their ends.")]
     order_length: Annotated[answers.Length, Meta(description="The same with waste.")]
 

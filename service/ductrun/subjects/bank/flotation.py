@@ -52,7 +52,7 @@ class TierUplift(Struct, frozen=True, gc=False):
 
     tier: Annotated[int, Meta(description="Tier, from 1 at the bottom.")]
     duct_count: Annotated[int, Meta(description="Ducts of this kind in the tier.")]
-    outside_diameter: answers.Length
+    outside_diameter: Annotated[answers.Length, Meta(description="Outside diameter of one duct.")]
     mass_per_length: Annotated[answers.MassPerLength, Meta(description="Of one empty duct.")]
     duct_uplift_per_length: Annotated[answers.ForcePerLength, Meta(description="Of one duct; negative if it sinks.")]
     uplift_per_length: Annotated[answers.ForcePerLength, Meta(description="Of these ducts together.")]

@@ -33,9 +33,9 @@ class SpacersOfSize(Struct, frozen=True, gc=False):
     """The pieces for ducts of one size."""
 
     outside_diameter: Annotated[answers.Length, Meta(description="Of the ducts that they carry or close.")]
-    base_spacer_count: int
-    intermediate_spacer_count: int
-    top_piece_count: int
+    base_spacer_count: Annotated[int, Meta(description="Base spacers, which carry the bottom tier.")]
+    intermediate_spacer_count: Annotated[int, Meta(description="Intermediate spacers, which part two tiers.")]
+    top_piece_count: Annotated[int, Meta(description="Pieces that close the top tier.")]
     order_count: Annotated[int, Meta(description="All pieces of this size with waste, rounded up.")]
 
 

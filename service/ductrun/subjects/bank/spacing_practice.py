@@ -45,7 +45,13 @@ class PresetInterval(Form):
 
 SpacerInterval = TypeAliasType(
     "SpacerInterval",
-    Annotated[DistanceInterval | PerStickInterval | PresetInterval, Field(discriminator="kind")],
+    Annotated[
+        DistanceInterval | PerStickInterval | PresetInterval,
+        Field(
+            discriminator="kind",
+            description="How far apart spacers stand: a distance, so many a stick, or the interval of a specification.",
+        ),
+    ],
 )
 
 

@@ -21,6 +21,10 @@ from ductrun.units import Length, Volume
 
 DIMENSIONS = tuple(BoxDimension)
 RACKED_FROM = quantity("box.rack_dimension", Length)
+_PLACES = "give position and offset of each entry in its wall."
+_PLACES_IN_A_RUN = (
+    "a run holds no places of entries, so ask for this box alone, as a pull box with position and offset of each entry."
+)
 _EXCAVATION_RULES = published("osha-1926-subpart-p")
 
 
@@ -95,9 +99,8 @@ def find_distances(pulls: Sequence[Through], entered: Entered, *, in_a_box: bool
         sheet.find(
             Severity.CAUTION,
             "entry_distance_not_judged",
-            f"Entries {pull.one + 1} and {pull.other + 1} hold the same conductors and must be at least "
-            f"{text_of(limit)} apart between their near edges, which was not judged: give position and offset of each "
-            "entry in its wall.",
+            f"{_first(pull)} hold the same conductors and must be at least {text_of(limit)} apart between their near "
+            f"edges, which was not judged: {_PLACES if pull.duct is None else _PLACES_IN_A_RUN}",
             _apart_rule(entered, sheet),
             limit=limit,
             member="position",
@@ -109,7 +112,7 @@ def _find_too_close(pull: Pull, apart: float, gap: float | None, most: float, en
     sheet = entered.entries[pull.other].sheet
     told, limit = sheet.tell.size(most if gap is None else gap), sheet.tell.given(in_inches(apart))
     has, needs = written_apart(told, limit)
-    where = f"Entries {pull.one + 1} and {pull.other + 1} hold the same conductors and"
+    where = f"{_first(pull)} hold the same conductors and"
     sheet.find(
         Severity.VIOLATION,
         "entries_too_close",
@@ -121,6 +124,12 @@ def _find_too_close(pull: Pull, apart: float, gap: float | None, most: float, en
         limit,
         member="position",
     )
+
+
+def _first(pull: Pull) -> str:
+    """Name the entries of a pull at the beginning of a sentence."""
+    words = pull.entries
+    return f"{words[0].upper()}{words[1:]}"
 
 
 def _apart_rule(entered: Entered, sheet: Worksheet) -> Backing:
@@ -140,8 +149,8 @@ def find_least_too_near(entered: Entered, least: Sides) -> None:
             sheet.find(
                 Severity.CAUTION,
                 "least_box_too_small_for_distance",
-                f"In a box of the least dimensions entries {pull.one + 1} and {pull.other + 1}, which hold the same "
-                f"conductors, can lie at most {has} apart, less than {needs}: take a larger one.",
+                f"In a box of the least dimensions {pull.entries}, which hold the same conductors, can lie at most "
+                f"{has} apart, less than {needs}: take a larger one.",
                 _apart_rule(entered, sheet),
                 told,
                 limit,
@@ -150,13 +159,14 @@ def find_least_too_near(entered: Entered, least: Sides) -> None:
             return
 
 
-def find_sizes(least: Sequence[Requirement | None], sheet: Worksheet) -> None:
-    """Say that none of the boxes that can be had is large enough."""
+def find_sizes(least: Sequence[Requirement | None], sheet: Worksheet, *, judged: bool) -> None:
+    """Say that none of the boxes that can be had is large enough: a note where the box at hand is judged by itself."""
     needs = [one for one in least if one is not None]
     words = " by ".join(text_of(sheet.tell.given(in_inches(one.least))) for one in needs)
-    sheet.judge(False)
+    if judged:
+        sheet.judge(False)
     sheet.find(
-        Severity.VIOLATION,
+        Severity.VIOLATION if judged else Severity.NOTE,
         "no_size_large_enough",
         f"None of the boxes listed holds the entries: it takes {words} at least, and room for its conductors.",
         needs[0].backing if needs else PRACTICE,

@@ -67,7 +67,9 @@ class BoxAtHand(Form):
         default=None, description="The box as planned or built, held against what it must measure."
     )
     box_sizes: Omissible[Annotated[list[BoxSize], Field(min_length=1, max_length=MOST_SIZES)]] = Field(
-        default=None, description="Boxes that can be had: the smallest that holds the entries is named."
+        default=None,
+        description="Boxes that can be had: the smallest that holds the entries is named. A box that is given "
+        "is judged by itself.",
     )
     racking: Omissible[Racking] = Field(default=None, description="Racks for the cable, in a manhole.")
 

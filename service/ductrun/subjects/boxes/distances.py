@@ -64,18 +64,14 @@ def turning_pulls(entered: Entered) -> list[Pull]:
 
 def most_apart(one: Entry, other: Entry, sides: Sides) -> float:
     """Give the most [m] that the near edges of two entries can be apart in a box, wherever they enter their walls."""
-    apart, near = [], []
+    apart = []
     for axis in range(3):
         at, to = _range(one, axis, sides), _range(other, axis, sides)
-        ends = (to[0] - at[1], to[1] - at[0])
-        apart.append(max(ends, key=abs))
-        near.append(0.0 if ends[0] <= 0.0 <= ends[1] else min(ends, key=abs))
+        apart.append(max(abs(to[0] - at[1]), abs(to[1] - at[0])))
     if one.wall is other.wall:  # wherever the wall stands
-        apart[one.axis] = near[one.axis] = 0.0
+        apart[one.axis] = 0.0
     radii = ((one.outside or 0.0) / 2, (other.outside or 0.0) / 2)
-    start, faces = Vector(0.0, 0.0, 0.0), (one.axis, other.axis)
-    # between facing walls the edges may be the farther apart the more squarely the entries face each other
-    return max(engineering.gap_between(start, Vector(*steps), faces, radii) for steps in (apart, near))
+    return engineering.gap_between(Vector(0.0, 0.0, 0.0), Vector(*apart), (one.axis, other.axis), radii)
 
 
 def _range(entry: Entry, axis: int, sides: Sides) -> Reach:

@@ -74,12 +74,18 @@ class Circuit(NamedTuple):
 
 
 class Pull(NamedTuple):
-    """A circuit, the two entries it goes through, all by their index, and how it goes."""
+    """A circuit, the two entries it goes through, all by their index, and how it goes; in a run the duct it lies in."""
 
     circuit: int
     one: int
     other: int
     kind: PullKind
+    duct: str | None = None
+
+    @property
+    def entries(self) -> str:
+        """The two entries in words."""
+        return f"entries {self.one + 1} and {self.other + 1}" if self.duct is None else f"both ends of duct {self.duct}"
 
 
 class Entered(NamedTuple):

@@ -100,8 +100,8 @@ def size_box(given: Boxing, entered: Entered, removable: BoxWall, sheet: Workshe
     if sides is None and not candidates:
         find_least_too_near(entered, _leasts(least))
     if candidates and smallest is None:
-        find_sizes(least, sheet)
-    elif smallest is not None:
+        find_sizes(least, sheet, judged=sides is None)
+    elif smallest is not None and sides is None:
         sheet.judge(smallest.holds)
     if structure is Structure.HANDHOLE:
         check_handhole(entered, sides or _leasts(least), sheet)

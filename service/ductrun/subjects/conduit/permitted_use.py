@@ -26,7 +26,7 @@ from ductrun.units import Temperature
 class JudgedUse(Struct, frozen=True, gc=False):
     """One use."""
 
-    use: ConduitUse
+    use: Annotated[ConduitUse, Meta(description="The use asked about.")]
     verdict: Annotated[
         Verdict, Meta(description="Permitted, not, or not judged: permitted under a condition that was not looked at.")
     ]

@@ -34,7 +34,7 @@ class RunStraight(Form):
 class _AnyBend(Form):
     radius: Omissible[BendRadius] = Field(
         default=None,
-        description="Radius to the centre line.",
+        description="Radius to the center line.",
         examples=[{"value": 36, "unit": "in"}],
         json_schema_extra=_STANDARD_RADIUS,
     )
@@ -75,7 +75,11 @@ class RunVerticalBend(_AnyBend):
 
 
 RunSection = TypeAliasType(
-    "RunSection", Annotated[RunStraight | RunHorizontalBend | RunVerticalBend, Field(discriminator="kind")]
+    "RunSection",
+    Annotated[
+        RunStraight | RunHorizontalBend | RunVerticalBend,
+        Field(discriminator="kind", description="One section of a run in plan or profile: a straight or a bend."),
+    ],
 )
 MOST_RUN_SECTIONS = 200
 RunSections = Annotated[list[RunSection], Field(min_length=1, max_length=MOST_RUN_SECTIONS)]

@@ -11,6 +11,7 @@ from ductrun.subjects.bank.encasing import Encasement
 from ductrun.subjects.bank.floating import Flotation
 from ductrun.subjects.bank.spacing import Spacers
 from ductrun.subjects.boxes.sizing import Sized
+from ductrun.subjects.conduit.choices import RunEnd
 from ductrun.subjects.conduit.joining import Joined
 from ductrun.subjects.conduit.permitted_use import Judged
 from ductrun.subjects.duct_run.banks import RunBank
@@ -32,6 +33,7 @@ from ductrun.subjects.parts.choices import ConduitType
 from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit
 from ductrun.subjects.pulling.assessment import PlanAssessment, PullAssessment
 from ductrun.subjects.pulling.cable_order import OrderedLine
+from ductrun.subjects.pulling.stop_tension import Stop as PullStop
 from ductrun.units import Temperature
 
 
@@ -46,7 +48,7 @@ class Piece(NamedTuple):
     """Ducts of one conduit in one stretch: how many, their sections, and what joining them takes.
 
     `joined` is None where nothing is on file of how the conduit is joined; `riser` names the stop it comes up to;
-    `ducts` are their indexes, `to` says to what other conduit they change at their ends.
+    `ducts` are their indexes, `ends` how they finish at either, and where in words that is.
     """
 
     conduit: ListedConduit | MeasuredConduit
@@ -55,7 +57,7 @@ class Piece(NamedTuple):
     joined: Joined | None
     riser: Stop | None
     ducts: Sequence[int] = ()
-    to: Sequence[str] = ()
+    ends: Sequence[tuple[RunEnd, str]] = ()
 
     @property
     def length(self) -> float:
@@ -134,14 +136,14 @@ class FilledConduit(NamedTuple):
 
 
 class RunPull(NamedTuple):
-    """One pull of a circuit between two stops: their indexes, the pull carried both ways, the tension at which to stop
-    [N] at the pulling end, the pull points that would help where it does not comply, and the cable to order.
+    """One pull of a circuit between two stops: their indexes, the pull carried both ways, when to stop
+    at the pulling end, the pull points that would help where it does not comply, and the cable to order.
     """
 
     start: int
     end: int
     pulled: PullAssessment
-    stop_tension: float
+    stop: PullStop
     plan: PlanAssessment | None
     order: list[OrderedLine]
 

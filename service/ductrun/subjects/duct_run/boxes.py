@@ -38,13 +38,16 @@ _STEEP = math.pi / 4
 
 
 class _Box(NamedTuple):
-    """A place with the stretches on either side of it, the circuits that pass it, and those that end there."""
+    """A place with the stretches on either side of it, the circuits that pass it, and those that end there;
+    the names of all ducts.
+    """
 
     stop: Stop
     before: AssessedStretch
     after: AssessedStretch
     passing: list[PlacedCircuit]
     ending: list[PlacedCircuit]
+    names: list[str]
 
 
 def boxes_of(
@@ -57,6 +60,7 @@ def boxes_of(
     """Size the box at every stop that circuits pass; None where that is not asked or not known."""
     faults = Gathering()
     found: list[Sized | None] = [None]
+    names = [duct.name for duct in stretches[0].bank.ducts]
     with faults, asked.names.about(stops[0].name):
         _at_an_end(stops[0])
     for index, (before, after) in enumerate(pairwise(spans), start=1):
@@ -66,6 +70,7 @@ def boxes_of(
             stretches[after[0]],
             [circuit for circuit in circuits if circuit.start < index < circuit.end],
             [circuit for circuit in circuits if index in (circuit.start, circuit.end)],
+            names,
         )
         sized = None
         with faults, asked.names.about(box.stop.name, box.after.laid.station):
@@ -180,7 +185,8 @@ def _sized(box: _Box, structure: Structure, asked: Asked) -> Sized:
                 place = asked.sheet.within(f"circuits/{source}/cables", about=sheet.place)
                 cables[source] = settle_box_cables(_lines(circuit, asked.request), by_cable, place)
             for duct in circuit.ducts:
-                pulls.append(Pull(len(circuits), len(entries), len(entries) + 1, kind_of(BoxWall.LEFT, out)))
+                ends = len(entries), len(entries) + 1
+                pulls.append(Pull(len(circuits), *ends, kind_of(BoxWall.LEFT, out), box.names[duct]))
                 for stretch, wall in ((box.before, BoxWall.LEFT), (box.after, out)):
                     entries.append(_entry(stretch, duct, wall, len(circuits), sheet, raceways))
                 about = circuit.sheet.within("", about=sheet.place)

@@ -21,6 +21,16 @@ class PlaceKind(Code):
     EXISTING_DUCT = "existing_duct"
 
 
+class SettingKind(Code):
+    """How a stretch is laid."""
+
+    ENCASED = "encased"
+    DIRECT_BURIED = "direct_buried"
+    ABOVE_GROUND = "above_ground"
+    BORED = "bored"
+    EXISTING = "existing"
+
+
 class Turn(Code):
     """To which side a bend turns, looking from start to end."""
 

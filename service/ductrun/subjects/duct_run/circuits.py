@@ -75,6 +75,7 @@ def place_circuits(
                 cables[source] = _carried(given[source], source, sheet)
             name = one.name or f"Circuit {index + 1}"
             service = here.settle("service", one.service, SERVICE)
+            _refuse_mixed(one, given[source], service, here)
             voltage = next((given[at].voltage for at in chain if given[at].voltage is not None), None)
             if ducts:
                 start, end = ends[index]
@@ -115,6 +116,17 @@ def _sources(given: Sequence[Circuit], index: int, here: Worksheet) -> list[int]
             raise UnanswerableError(here.fault("same_as", "no_such_circuit", words, having))
         chain.append(follows)
     return chain
+
+
+def _refuse_mixed(one: Circuit, source: Circuit, service: Service, here: Worksheet) -> None:
+    """Refuse a signal circuit with a load, and one that would have the cables of a circuit that is none."""
+    if service is Service.SIGNAL and one.load is not None:
+        words = "A signal circuit has no load that is rated here: leave it out, or give the service of a power circuit."
+        raise UnanswerableError(here.fault("load", "load_of_a_signal_circuit", words))
+    if one is not source and service != (source.service or SERVICE.value):
+        other = source.service or SERVICE.value
+        words = f"{one.same_as} is a {other} circuit and this one a {service} circuit: give its own cables."
+        raise UnanswerableError(here.fault("same_as", "service_differs", words))
 
 
 def _carried(circuit: Circuit, index: int, sheet: Worksheet) -> Carried:

@@ -15,8 +15,9 @@ from ductrun.subjects.duct_run.banks import RunBank
 from ductrun.subjects.duct_run.form import Stretch
 from ductrun.subjects.duct_run.practice import LayeredSheet, laid_over, members_of
 from ductrun.subjects.ground.choices import EarthLoadMethod
-from ductrun.subjects.ground.holding_down import Laid
-from ductrun.subjects.ground.loaded_ducts import MADE_OF, ducts_by_tier
+from ductrun.subjects.ground.filling import EarthCover
+from ductrun.subjects.ground.laid_ducts import lay
+from ductrun.subjects.ground.loaded_ducts import MADE_OF, ducts_of_bank
 from ductrun.subjects.ground.under_load import UnderLoad, bear, unloaded
 from ductrun.subjects.parts.envelope import AskedPour, need_of
 from ductrun.units import Length, LengthUnit
@@ -27,11 +28,7 @@ _IN_EARTH = {"encased", "direct_buried", "bored", "existing"}
 def earth_loads_of(
     stretch: Stretch, bank: RunBank, burial: Burial | None, asked: Asked, here: Worksheet
 ) -> list[UnderLoad]:
-    """Give what earth and traffic do to a stretch at its least cover and, where that is another, at its greatest.
-
-    Traffic presses most under the least cover and earth under the greatest: between them both press less than at one
-    of the two. `here` is the sheet of the stretch.
-    """
+    """Give what earth and traffic do to a stretch at the covers that ask most. `here` is the sheet of the stretch."""
     if (asked.request.earth_load is None and stretch.earth_load is None) or stretch.setting.kind not in _IN_EARTH:
         return []
     why = _not_judged(bank, burial)
@@ -48,15 +45,25 @@ def earth_loads_of(
     given, place = _practice(stretch, asked, here)
     given = _in_its_trench(given, burial)
     earth = burial.earth
-    covers = [earth.least, earth.greatest] if over(earth.greatest, earth.least) else [earth.least]
     forbidden = burial.envelope.concrete is None and need_of(_asked(bank, here)).encased_only is True
     if forbidden:
         return [unloaded(earth.least, place)]
     concrete = burial.envelope.concrete
     around = None if concrete is None else encased(bank.in_its_place, concrete, stepped=False)
-    ducts = ducts_by_tier(bank.given, bank.sheet, given, place, encased=concrete is not None)
-    laid = Laid(bank.in_its_place, ducts, around)
-    return [bear(given, laid, cover, earth.deepest, place) for cover in covers]
+    ducts = ducts_of_bank(bank.given, bank.sheet, given, place, encased=concrete is not None)
+    laid = lay(bank.in_its_place, ducts, around)
+    return [bear(given, laid, cover, earth.deepest, place) for cover in _covers(earth, given)]
+
+
+def _covers(earth: EarthCover, given: Any) -> list[float]:
+    """Give the covers that ask most [m]: traffic presses most under the least, earth under the greatest, and
+    groundwater lifts most for the earth that lies on what it just covers.
+    """
+    if not over(earth.greatest, earth.least):
+        return [earth.least]
+    water = 0.0 if given.groundwater_depth is None else given.groundwater_depth.si
+    between = [water] if over(water, earth.least) and over(earth.greatest, water) else []
+    return [earth.least, *between, earth.greatest]
 
 
 def _not_judged(bank: RunBank, burial: Burial | None) -> str | None:

@@ -5,18 +5,21 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any, NamedTuple
 
+from ductrun.kit.backing import WORKED_OUT
+from ductrun.kit.defaults import Default
 from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.duct_run.asked import Asked
 from ductrun.subjects.duct_run.assessment import AssessedStretch
-from ductrun.subjects.duct_run.choices import Service
 from ductrun.subjects.duct_run.circuits import PlacedCircuit
 from ductrun.subjects.duct_run.load import RunLoad
 from ductrun.subjects.duct_run.practice import LayeredSheet, laid_over
 from ductrun.subjects.duct_run.risers import conduit_of_riser
-from ductrun.subjects.feeder.choices import CircuitConduit
+from ductrun.subjects.duct_run.transitions import called
+from ductrun.subjects.feeder.choices import CircuitConduit, CircuitSystem
 from ductrun.subjects.feeder.circuits import SYSTEM, CircuitLoad, load_of, sets_of, usual_limit
 from ductrun.subjects.feeder.dropping import Drop, conductor_in, drop
 from ductrun.subjects.feeder.loaded_cable import LoadedLine, loaded_line
+from ductrun.subjects.feeder.power_factor import refuse_of_direct_current
 from ductrun.subjects.feeder.voltage_drop import report as report_drop
 from ductrun.subjects.parts.cables import CableLine
 from ductrun.subjects.parts.choices import ConduitType
@@ -68,7 +71,7 @@ def _load_of(circuit: PlacedCircuit, asked: Asked) -> tuple[RunLoad, Worksheet] 
         return circuit.given.load, circuit.sheet.within("load")
     source = circuit.cables.key
     load = (asked.request.circuits or [])[source].load
-    if load is None or circuit.service is Service.SIGNAL:
+    if load is None:
         return None
     return load, asked.sheet.within(f"circuits/{source}/load", about=circuit.sheet.place)
 
@@ -81,6 +84,7 @@ def _feeder(
     asked: Asked,
 ) -> Feeder:
     given, place = loaded
+    refuse_of_direct_current(given, given.system, place)
     source = circuit.cables.key
     lines: Sequence[CableLine] = (asked.request.circuits or [])[source].cables or []
     cables = asked.sheet.within(f"circuits/{source}/cables")
@@ -93,7 +97,8 @@ def _feeder(
     found = None
     if any(one is not None for one in (given.current, given.power, given.apparent_power)):
         layered = LayeredSheet(place, place, given_at, circuit.sheet.place)
-        found = _drop(circuit, laid, line, lines, passed, (layered, cables))
+        wired = laid_over(laid, {"conduit_material": _conduit(circuit, given, passed, place)})
+        found = _drop(circuit, wired, line, lines, passed, (layered, cables))
     if load is not None and found is not None:
         load = load._replace(current=found.current)
     return Feeder(index, circuit, given, place, lines, cables, load, found)
@@ -103,7 +108,9 @@ def _practice(circuit: PlacedCircuit, given: RunLoad, cables: Worksheet, asked: 
     """Give a load at the voltage of its circuit and the frequency of the run, with the pointers of these two."""
     if circuit.voltage is None:
         words = "Give the voltage: what a load loses on its way is a share of it, and insulation is made for one."
-        raise UnanswerableError(circuit.sheet.fault("voltage", "missing", words))
+        own_load = circuit.given.load is not None
+        where = circuit.sheet if own_load else asked.sheet.within(f"circuits/{circuit.cables.key}")
+        raise UnanswerableError(where.fault("voltage", "missing", words))
     own = circuit.given.voltage is not None
     redirected = {
         "voltage": circuit.sheet.pointer("voltage") if own else cables.place.removesuffix("cables") + "voltage",
@@ -139,13 +146,12 @@ def _drop(
         given,
         {
             "parallel_count": sets_of(system, len(circuit.ducts), phases, place),
-            "conduit_material": given.conduit_material or _conduit(circuit, passed),
             "conductor_temperature": place.settle(
                 "conductor_temperature", given.conductor_temperature, usual_limit(marking)
             ),
         },
     )
-    found = drop(dropping, conductor_in(lines, cables), length_of(passed), place)
+    found = drop(dropping, conductor_in(lines, cables), length_of(passed), place, given.overcurrent_device)
     report_drop(dropping, found, place)
     return found
 
@@ -155,12 +161,27 @@ def length_of(passed: Sequence[AssessedStretch]) -> float:
     return sum([stretch.laid.length for stretch in passed])
 
 
-def _conduit(circuit: PlacedCircuit, passed: Sequence[AssessedStretch]) -> CircuitConduit:
-    """Give the conduit on the way of a circuit in which it loses the most."""
+def _conduit(
+    circuit: PlacedCircuit, given: RunLoad, passed: Sequence[AssessedStretch], place: Worksheet
+) -> CircuitConduit | None:
+    """Give the conduit on the way of a circuit in which it loses the most, None where no table is read by it."""
+    if given.conduit_material is not None:
+        return given.conduit_material
+    no_table = given.resistance is not None and given.reactance is not None
+    if no_table or given.system is CircuitSystem.DIRECT_CURRENT:
+        return None
+    return place.settle("conduit_material", None, _most_losing(circuit, passed))
+
+
+def _most_losing(circuit: PlacedCircuit, passed: Sequence[AssessedStretch]) -> Default[CircuitConduit]:
+    """Give the conduit that a circuit loses the most in, with where on its way that lies."""
     for stretch in passed:
         for index in circuit.ducts:
             conduit = stretch.bank.ducts[index].conduit
-            kinds = {conduit.type, *[conduit_of_riser(riser.stop, conduit).type for riser in stretch.risers]}
-            if None in kinds or kinds & _STEEL:
-                return CircuitConduit.STEEL
-    return CircuitConduit.PVC
+            ways = [(conduit, stretch.laid.name)]
+            ways += [(conduit_of_riser(one.stop, conduit), f"the riser at {one.stop.name}") for one in stretch.risers]
+            for one, where in ways:
+                if one.type is None or one.type in _STEEL:
+                    what = "of no type given" if one.type is None else called(one)
+                    return Default(CircuitConduit.STEEL, WORKED_OUT.noting(f": {where} is {what}, taken as steel"))
+    return Default(CircuitConduit.PVC, WORKED_OUT.noting(": all conduit on its way is plastic"))

@@ -23,9 +23,9 @@ from ductrun.subjects.duct_run.settings import Setting
 from ductrun.subjects.feeder.rating import (
     EARTH_RESISTIVITY,
     EARTH_TEMPERATURE,
+    EarthRating,
     EarthTemperature,
     GroundResistivity,
-    PlaceRating,
     RatingPractice,
 )
 from ductrun.subjects.ground.digging import Digging
@@ -147,8 +147,10 @@ class Stretch(Form):
     concrete: Omissible[Encasing] = Field(default=None, description="What differs here from the concrete of the run.")
     spacing: Omissible[Spacing] = Field(default=None, description="What differs here from the spacing of the run.")
     joining: Omissible[RunJoining] = Field(default=None, description="What differs here from the joining of the run.")
-    rating: Omissible[PlaceRating] = Field(
-        default=None, description="What differs here from the rating of the run, or the earth from that of the site."
+    rating: Omissible[EarthRating] = Field(
+        default=None,
+        description="What differs here from the rating of the run, or the earth from that of the site; its "
+        "frequency is one for all stretches.",
     )
     earth_load: Omissible[EarthLoading] = Field(
         default=None, description="Earth and traffic here, in place of the earth_load of the run or laid over it."
@@ -238,7 +240,9 @@ class DuctRunRequest(Form):
     )
     digging: Omissible[Digging] = Field(default=None, description="How the trench is dug and filled.")
     rating: Omissible[RatingPractice] = Field(
-        default=None, description="How circuits with a load are rated in the ground."
+        default=None,
+        description="How circuits with a load are rated in the ground, and the one frequency of the run: their voltage "
+        "drop is reckoned at it too.",
     )
     earth_load: Omissible[EarthLoading] = Field(
         default=None, description="Earth and traffic on all that is buried; without it they are not asked."

@@ -44,8 +44,8 @@ def pieces_of(laid: LaidStretch, bank: RunBank, around: Around, practice: tuple[
             finishes = (_finish(ends[0], own), _finish(ends[1], own))
             fitting = practice if asked and riser is None else _fitting(own, practice)
             joined = _joined(own, len(ducts), sections, finishes, sheet, fitting)
-            to = [end.to for end in ends if isinstance(end, Transition) and end.to is not None]
-            found.append(Piece(own, len(ducts), sections, joined, riser, ducts, to))
+            placed = [(finish, _where(end)) for finish, end in zip(finishes, ends, strict=True)]
+            found.append(Piece(own, len(ducts), sections, joined, riser, ducts, placed))
     return found
 
 
@@ -119,6 +119,11 @@ def _finish(end: Stop | Transition, conduit: Conduits) -> RunEnd:
     if isinstance(end, Transition):
         return end.finish
     return end.finish(belled=known_method(conduit.type) is JoiningMethod.CEMENTED)
+
+
+def _where(end: Stop | Transition) -> str:
+    """Say in words where ducts end."""
+    return f"at the change to {end.to}" if isinstance(end, Transition) else f"at {end.name}"
 
 
 def _joined(

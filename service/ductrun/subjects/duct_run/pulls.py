@@ -28,7 +28,7 @@ from ductrun.subjects.pulling.pull_plan import plan
 from ductrun.subjects.pulling.pull_tension import pull_from_better_end
 from ductrun.subjects.pulling.settled import Pulling
 from ductrun.subjects.pulling.settling import settle
-from ductrun.subjects.pulling.stop_tension import stop_tension
+from ductrun.subjects.pulling.stop_tension import report_stop, stop_of
 
 
 class _Given(NamedTuple):
@@ -67,7 +67,7 @@ def pulls_of(
 ) -> list[list[CircuitPull]]:
     """Pull every circuit from stop to stop; alike cables through alike ducts are pulled once."""
     faults = Gathering()
-    known: dict[tuple[object, ...], RunPull] = {}
+    known: dict[tuple[object, ...], tuple[RunPull, range]] = {}
     routes: dict[tuple[object, ...], PlacedRoute] = {}
     ways = [_Way(at, at + 1, [stretches[index] for index in span]) for at, span in enumerate(spans)]
     passed = [[(way, _alike(way, one.ducts)) for way in ways[one.start : one.end]] for one in circuits]
@@ -78,16 +78,20 @@ def pulls_of(
     for circuit, here in zip(circuits, passed, strict=True):
         pulls = []
         for way, alike in here:
-            name = f"{circuit.name}, {stops[way.start].name} to {stops[way.end].name}"
+            between = f"{stops[way.start].name} to {stops[way.end].name}"
             station = way.stretches[0].laid.station
             for conduits, ducts in alike.items():
                 key = (circuit.cables.key, id(circuit.given.pulling), *conduits)
-                with faults, asked.names.about(name, station):
+                with faults, asked.names.about(circuit.name, station, between):
                     if conduits not in routes:
                         routes[conduits] = _route(way, ducts[0], asked.sheet)
-                    if key not in known:
-                        known[key] = _pull(circuit, way, routes[conduits], stops, asked, budget)
-                    pulls.append(CircuitPull(ducts, known[key]))
+                    if key in known:
+                        asked.names.repeat(known[key][1])
+                    else:
+                        before = asked.names.count
+                        pulled = _pull(circuit, way, routes[conduits], stops, asked, budget)
+                        known[key] = pulled, range(before, asked.names.count)
+                    pulls.append(CircuitPull(ducts, known[key][0]))
         found.append(pulls)
     faults.stop()
     return found
@@ -156,12 +160,14 @@ def _pull(
     pulling = settle(given, circuit.cables.pulled, route, practice)
     pulled = pull_from_better_end(pulling, practice)
     turned = pulled.better is PullDirection.REVERSED
-    within = pulled.within_backward if turned else pulled.within
+    within, better = (pulled.within_backward, pulled.backward) if turned else (pulled.within, pulled.forward)
+    stop = stop_of(better, pulling, turned=turned)
+    report_stop(stop, better, pulling, practice, turned=turned)
     return RunPull(
         way.start,
         way.end,
         pulled,
-        stop_tension(pulling, turned=turned),
+        stop,
         _help(pulling, practice, budget) if within is False else None,
         _order(pulled, (stops[way.start], stops[way.end]), asked),
     )

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from typing import Any
 
 from ductrun.engineering.bank import bare, encased
@@ -35,7 +35,7 @@ def rate_stretches(
 ) -> list[Ampacity | None]:
     """Rate every buried stretch where its earth is deepest, with the circuits that pass it; alike ones once."""
     faults = Gathering()
-    known: dict[tuple[object, ...], Ampacity] = {}
+    known: dict[tuple[object, ...], tuple[Ampacity, range]] = {}
     found: list[Ampacity | None] = []
     for index, stretch in enumerate(stretches):
         passing = [feeder for feeder in feeders if index in feeder.circuit.passes]
@@ -81,7 +81,7 @@ def _rate(
     passing: Sequence[Feeder],
     stretch: AssessedStretch,
     asked: Asked,
-    known: dict[tuple[object, ...], Ampacity],
+    known: dict[tuple[object, ...], tuple[Ampacity, range]],
 ) -> Ampacity:
     burial, bank, own = stretch.burial, stretch.bank, stretch.laid.given.rating
     assert burial is not None  # noqa: S101  (only what is buried is rated)
@@ -89,20 +89,23 @@ def _rate(
     concrete = burial.envelope.concrete
     key = (id(bank), concrete, burial.earth.greatest, id(own), *[feeder.at for feeder in passing])
     if own is None and key in known:
-        return known[key]
-    _refuse_many(passing, known, asked.sheet)
+        asked.names.repeat(known[key][1])
+        return known[key][0]
+    _refuse_many(passing, known.values(), asked.sheet)
     placed = bank.in_its_place
     envelope = bare(placed) if concrete is None else encased(placed, concrete, stepped=False)
     loads = [feeder.load for feeder in passing if feeder.load is not None]
     walls = walls_of(bank.given, placed, bank.sheet)
-    known[key] = rate(given, envelope, walls, burial.earth.greatest, loads, place)
-    return known[key]
+    before = asked.names.count
+    rated = rate(given, envelope, walls, burial.earth.greatest, loads, place)
+    known[key] = rated, range(before, asked.names.count)
+    return rated
 
 
-def _refuse_many(passing: Sequence[Feeder], known: dict[tuple[object, ...], Ampacity], sheet: Worksheet) -> None:
+def _refuse_many(passing: Sequence[Feeder], known: Iterable[tuple[Ampacity, range]], sheet: Worksheet) -> None:
     """Refuse more loaded ducts, over all banks that are not alike, than are carried in one answer."""
     here = sum(len(feeder.circuit.ducts) for feeder in passing)
-    before = sum(len(found.solved.balance.ducts) for found in known.values())
+    before = sum(len(found.solved.balance.ducts) for found, _ in known)
     if here + before > MOST_RATED:
         words = (
             f"More than {MOST_RATED} loaded ducts in banks that are not alike: give loads where they are highest, or "
@@ -127,7 +130,7 @@ def _practice(stretch: AssessedStretch, asked: Asked) -> tuple[Any, Worksheet]:
 def _report(passing: Sequence[Feeder], found: Ampacity, stretch: AssessedStretch, names: Names) -> None:
     station = stretch.laid.station
     for feeder, rated in zip(passing, found.circuits, strict=True):
-        with names.about(f"{feeder.circuit.name}, {stretch.laid.name}", station):
+        with names.about(feeder.circuit.name, station, stretch.laid.name):
             report_circuit(rated, found)
     here = stretch.laid.sheet.within("", about=stretch.laid.sheet.place)
     report_bank(found, here)

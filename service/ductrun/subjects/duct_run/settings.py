@@ -56,7 +56,7 @@ class EncasedSetting(_Buried):
     """In concrete, in a trench."""
 
     kind: Literal["encased"] = Field(description="Fixed text that says: encased in concrete.")
-    concrete_cover: Omissible[ConcreteCover] = Field(default=None, description="Concrete outside the ducts.")
+    concrete_cover: Omissible[ConcreteCover] = Field(default=None, description="Concrete on every side of the ducts.")
     pour: Omissible[PourPractice] = Field(
         default=None,
         description="Whether the concrete is poured against forms or against the trench.",
@@ -174,7 +174,10 @@ Setting = TypeAliasType(
     "Setting",
     Annotated[
         EncasedSetting | DirectBuriedSetting | AboveGroundSetting | BoredSetting | ExistingSetting,
-        Field(discriminator="kind"),
+        Field(
+            discriminator="kind",
+            description="How a stretch is laid: encased, buried, bored, above ground, or there already.",
+        ),
     ],
 )
 BURIED = {"encased", "direct_buried"}

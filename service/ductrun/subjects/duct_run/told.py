@@ -13,6 +13,7 @@ from ductrun.subjects.boxes import pull_box_told
 from ductrun.subjects.boxes.pull_box_told import PullBoxResult
 from ductrun.subjects.duct_run.assessment import DuctRun
 from ductrun.subjects.duct_run.banks import RunBank
+from ductrun.subjects.duct_run.choices import PlaceKind
 from ductrun.subjects.duct_run.form import MOST_CIRCUITS, MOST_DUCTS, MOST_STRETCHES
 from ductrun.subjects.duct_run.mandrels import mandrels_of
 from ductrun.subjects.duct_run.telling import StopName, told_if_known
@@ -39,15 +40,17 @@ class RunDuct(Struct, frozen=True, gc=False):
     ] = UNSET
     x: Annotated[answers.Length | UnsetType, Meta(description="Distance of its center to the right.")] = UNSET
     y: Annotated[answers.Length | UnsetType, Meta(description="Distance of its center upward.")] = UNSET
-    outside_diameter: answers.Length | UnsetType = UNSET
+    outside_diameter: Annotated[
+        answers.Length | UnsetType, Meta(description="Outside diameter, where it is known.")
+    ] = UNSET
     signal: Annotated[bool | UnsetType, Meta(description="Whether it is for signals.")] = UNSET
 
 
 class RunStop(Struct, frozen=True, gc=False):
     """An end of the run or a pull point."""
 
-    name: StopName
-    kind: str
+    name: Annotated[StopName, Meta(description="What the request calls it, or its place.")]
+    kind: Annotated[PlaceKind, Meta(description="What stands there.")]
     station: Annotated[answers.Length, Meta(description="Distance in plan from the start.")]
     box: Annotated[
         PullBoxResult | UnsetType, Meta(description="What it must measure for the circuits that pass it, where known.")
@@ -57,11 +60,13 @@ class RunStop(Struct, frozen=True, gc=False):
 class DuctRunResult(Struct, frozen=True, gc=False, kw_only=True):
     """The run from end to end."""
 
-    name: StopName | UnsetType = UNSET
-    note: Annotated[str, Meta(max_length=1000)] | UnsetType = UNSET
+    name: Annotated[StopName | UnsetType, Meta(description="What the request calls the run.")] = UNSET
+    note: Annotated[
+        Annotated[str, Meta(max_length=1000)] | UnsetType, Meta(description="The remark of the request.")
+    ] = UNSET
     plan_length: Annotated[answers.Length, Meta(description="Length in plan.")]
     length: Annotated[answers.Length, Meta(description="Length of a duct from end to end along its center line.")]
-    duct_count: int
+    duct_count: Annotated[int, Meta(description="Ducts side by side and above each other.")]
     spare_count: Annotated[int, Meta(description="Ducts in which no circuit lies.")]
     mandrel_diameter: Annotated[
         answers.Length | UnsetType, Meta(description="One mandrel for the whole run, if all its ducts take the same.")
@@ -70,7 +75,7 @@ class DuctRunResult(Struct, frozen=True, gc=False, kw_only=True):
     ducts: Annotated[list[RunDuct], Meta(description="The ducts of the first stretch.", max_length=MOST_DUCTS)]
     stretches: Annotated[list[RunStretch], Meta(description="In order.", max_length=MOST_STRETCHES)]
     circuits: Annotated[list[RunCircuit], Meta(description="In the order given.", max_length=MOST_CIRCUITS)]
-    takeoff: Takeoff
+    takeoff: Annotated[Takeoff, Meta(description="What is ordered, dug and done.")]
 
 
 def told_run(run: DuctRun, takeoff: Takeoff, telling: Telling) -> DuctRunResult:
@@ -91,7 +96,7 @@ def told_run(run: DuctRun, takeoff: Takeoff, telling: Telling) -> DuctRunResult:
         stops=[
             RunStop(
                 stop.name,
-                str(stop.given.kind),
+                stop.given.kind,
                 telling.distance(station),
                 told_if_known(box, pull_box_told.tell, telling),
             )

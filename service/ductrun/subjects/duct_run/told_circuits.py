@@ -21,7 +21,7 @@ from ductrun.subjects.fill.fill import FillResult
 from ductrun.subjects.parts.choices import ConduitType, TradeSize
 from ductrun.subjects.pulling import pull_plan_told, pull_tension_told
 from ductrun.subjects.pulling.cable_order import OrderedCable, told_order
-from ductrun.subjects.pulling.choices import PullDirection
+from ductrun.subjects.pulling.choices import PullDirection, StopBasis
 from ductrun.subjects.pulling.pull_plan_told import PullPlanResult
 from ductrun.subjects.pulling.pull_tension_told import PullTensionResult
 
@@ -33,9 +33,9 @@ class CircuitFill(Struct, frozen=True, gc=False):
         list[Annotated[str, Meta(max_length=MOST_NAME + 20)]],
         Meta(description="The stretches and risers where it lies in such conduit.", max_length=3 * MOST_STRETCHES),
     ]
-    fill: FillResult
-    conduit_type: ConduitType | UnsetType = UNSET
-    trade_size: TradeSize | UnsetType = UNSET
+    fill: Annotated[FillResult, Meta(description="The fill of the conduit.")]
+    conduit_type: Annotated[ConduitType | UnsetType, Meta(description="Its type, where it is given.")] = UNSET
+    trade_size: Annotated[TradeSize | UnsetType, Meta(description="Trade size, where it is given.")] = UNSET
 
 
 class CircuitPulls(Struct, frozen=True, gc=False, kw_only=True):
@@ -43,7 +43,10 @@ class CircuitPulls(Struct, frozen=True, gc=False, kw_only=True):
 
     start: Annotated[str, Meta(description="Stop nearer the start of the run.", max_length=MOST_NAME)]
     end: Annotated[str, Meta(description="Stop nearer the end of the run.", max_length=MOST_NAME)]
-    ducts: Annotated[list[Annotated[str, Meta(max_length=5)]], Meta(max_length=MOST_DUCTS)]
+    ducts: Annotated[
+        list[Annotated[str, Meta(max_length=5)]],
+        Meta(description="Names of the ducts pulled alike, as tier-position.", max_length=MOST_DUCTS),
+    ]
     verdict: Annotated[Verdict, Meta(description="Of the pull in its better direction.")]
     direction: Annotated[PullDirection, Meta(description="The better direction: forward pulls toward the end.")]
     feed_from: Annotated[str, Meta(description="Stop where the reel stands.", max_length=MOST_NAME)]
@@ -53,8 +56,20 @@ class CircuitPulls(Struct, frozen=True, gc=False, kw_only=True):
         answers.Force,
         Meta(
             description="At the pulling end: stop there. What cable, grip and device bear, or less, where a bend has "
-            "its sidewall limit before."
+            "its sidewall limit before, as stop_basis says."
         ),
+    ]
+    stop_basis: Annotated[
+        StopBasis,
+        Meta(
+            description="any_friction: with less no bend is beyond its limit, whatever the friction. friction_assumed: "
+            "that would stop the pull below what it is expected to need, so the limits are carried on at the friction "
+            "it is pulled with."
+        ),
+    ]
+    tension_safe_at_any_friction: Annotated[
+        answers.Force,
+        Meta(description="At the pulling end: with less no bend is beyond its limit, whatever the friction."),
     ]
     pull: Annotated[PullTensionResult, Meta(description="The pull both ways; its sections from the start of the run.")]
     plan: Annotated[
@@ -66,11 +81,14 @@ class CircuitPulls(Struct, frozen=True, gc=False, kw_only=True):
 class RunCircuit(Struct, frozen=True, gc=False):
     """One circuit."""
 
-    name: Annotated[str, Meta(max_length=MOST_NAME)]
-    service: Service
-    start: Annotated[str, Meta(max_length=MOST_NAME)]
-    end: Annotated[str, Meta(max_length=MOST_NAME)]
-    ducts: Annotated[list[Annotated[str, Meta(max_length=5)]], Meta(max_length=MOST_DUCTS)]
+    name: Annotated[str, Meta(description="What the request calls it, or its place.", max_length=MOST_NAME)]
+    service: Annotated[Service, Meta(description="What it carries.")]
+    start: Annotated[str, Meta(description="Stop where it enters, nearer the start of the run.", max_length=MOST_NAME)]
+    end: Annotated[str, Meta(description="Stop where it leaves, nearer the end of the run.", max_length=MOST_NAME)]
+    ducts: Annotated[
+        list[Annotated[str, Meta(max_length=5)]],
+        Meta(description="Names of its ducts, as tier-position.", max_length=MOST_DUCTS),
+    ]
     fills: Annotated[list[CircuitFill], Meta(description="In every conduit on its way.", max_length=3 * MOST_STRETCHES)]
     pulls: Annotated[list[CircuitPulls], Meta(description="From stop to stop.", max_length=MOST_DUCTS)]
     length: Annotated[answers.Length, Meta(description="From its start to its end along the center line.")]
@@ -122,7 +140,9 @@ def _pull(one: CircuitPull, names: list[str], run: DuctRun, telling: Telling) ->
         feed_from=ends[1] if turned else ends[0],
         pull_to=ends[0] if turned else ends[1],
         length=telling.distance(length),
-        stop_tension=telling.force(pull.stop_tension),
+        stop_tension=telling.force(pull.stop.tension),
+        stop_basis=pull.stop.basis,
+        tension_safe_at_any_friction=telling.force(pull.stop.safe),
         pull=pull_tension_told.tell(pulled, telling),
         plan=UNSET if pull.plan is None else pull_plan_told.tell(pull.plan, telling),
         cables_to_order=order or [],

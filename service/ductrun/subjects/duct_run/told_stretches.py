@@ -20,6 +20,7 @@ from ductrun.subjects.conduit.joints import JointsResult
 from ductrun.subjects.conduit.permitted_use import MOST_USES, JudgedUse
 from ductrun.subjects.duct_run.alignment import MOST_RUN_SECTIONS
 from ductrun.subjects.duct_run.assessment import AssessedStretch, JudgedType, Piece, RiserAbove
+from ductrun.subjects.duct_run.choices import SettingKind
 from ductrun.subjects.duct_run.telling import StopName, told_if_known
 from ductrun.subjects.feeder import ampacity_told
 from ductrun.subjects.feeder.ampacity_told import AmpacityResult, Asked
@@ -43,18 +44,18 @@ MOST_STRAIGHTS = MOST_RUN_SECTIONS + 101
 class StretchUse(Struct, frozen=True, gc=False):
     """The uses of one type of conduit in a stretch."""
 
-    conduit_type: ConduitType
-    verdict: Verdict
-    uses: Annotated[list[JudgedUse], Meta(max_length=MOST_USES)]
+    conduit_type: Annotated[ConduitType, Meta(description="Type of the conduit.")]
+    verdict: Annotated[Verdict, Meta(description="Of all its uses together.")]
+    uses: Annotated[list[JudgedUse], Meta(description="What is said of each use.", max_length=MOST_USES)]
 
 
 class StretchJoints(Struct, frozen=True, gc=False):
     """Ducts of one conduit in a stretch, or in a riser of it."""
 
-    duct_count: int
+    duct_count: Annotated[int, Meta(description="Ducts of this conduit.")]
     length: Annotated[answers.Length, Meta(description="Of one duct along its center line.")]
-    conduit_type: ConduitType | UnsetType = UNSET
-    trade_size: TradeSize | UnsetType = UNSET
+    conduit_type: Annotated[ConduitType | UnsetType, Meta(description="Its type, where it is given.")] = UNSET
+    trade_size: Annotated[TradeSize | UnsetType, Meta(description="Trade size, where it is given.")] = UNSET
     riser: Annotated[StopName | UnsetType, Meta(description="Where it comes up, if it is a riser.")] = UNSET
     stick_length: Annotated[
         answers.Length | UnsetType, Meta(description="Length of its sticks, if it is on file how it is joined.")
@@ -73,16 +74,19 @@ class StretchRiser(Struct, frozen=True, gc=False):
 class RunStretch(Struct, frozen=True, gc=False, kw_only=True):
     """One stretch of the run, each part as its own operation tells it."""
 
-    name: Annotated[str, Meta(max_length=MOST_NAME)]
-    setting: str
+    name: Annotated[str, Meta(description="What the request calls it, or its place.", max_length=MOST_NAME)]
+    setting: Annotated[SettingKind, Meta(description="How it is laid.")]
     station: Annotated[answers.Length, Meta(description="Where it begins, in plan from the start.")]
     plan_length: Annotated[answers.Length, Meta(description="Length in plan, that of its trench.")]
     length: Annotated[answers.Length, Meta(description="Length of a duct along its center line, risers included.")]
-    permitted_uses: Annotated[list[StretchUse], Meta(max_length=MOST_PIECES)]
-    cover: CoverResult | UnsetType = UNSET
-    trench: TrenchResult | UnsetType = UNSET
-    spacers: SpacersResult | UnsetType = UNSET
-    encasement: EncasementResult | UnsetType = UNSET
+    permitted_uses: Annotated[
+        list[StretchUse],
+        Meta(description="Whether each type of its conduit may be used as it is here.", max_length=MOST_PIECES),
+    ]
+    cover: Annotated[CoverResult | UnsetType, Meta(description="The cover it needs, where it is buried.")] = UNSET
+    trench: Annotated[TrenchResult | UnsetType, Meta(description="The trench it lies in.")] = UNSET
+    spacers: Annotated[SpacersResult | UnsetType, Meta(description="The spacers of its bank.")] = UNSET
+    encasement: Annotated[EncasementResult | UnsetType, Meta(description="The concrete around its bank.")] = UNSET
     flotation: Annotated[FlotationResult | UnsetType, Meta(description="While its concrete is poured.")] = UNSET
     groundwater_flotation: Annotated[
         FlotationResult | UnsetType, Meta(description="Finished and empty, where it lies under the groundwater.")
@@ -96,15 +100,18 @@ class RunStretch(Struct, frozen=True, gc=False, kw_only=True):
         Meta(description="What its circuits may carry where it lies deepest, if they have a load."),
     ] = UNSET
     earth_loads: Annotated[
-        Annotated[list[EarthLoadResult], Meta(max_length=2)] | UnsetType,
-        Meta(description="If asked: under its least cover and, where that is another, under its greatest."),
+        Annotated[list[EarthLoadResult], Meta(max_length=3)] | UnsetType,
+        Meta(
+            description="If asked: under its least cover, where that is another under its greatest, and between them "
+            "where groundwater stands at the top of what is buried."
+        ),
     ] = UNSET
     expansion: Annotated[ExpansionResult | UnsetType, Meta(description="Of its straights above ground.")] = UNSET
     supports: Annotated[
         Annotated[list[SupportsResult], Meta(max_length=MOST_STRAIGHTS)] | UnsetType,
         Meta(description="Of each straight above ground."),
     ] = UNSET
-    risers: Annotated[list[StretchRiser], Meta(max_length=2)]
+    risers: Annotated[list[StretchRiser], Meta(description="The parts above grade at its ends.", max_length=2)]
     ducts: Annotated[
         list[StretchJoints], Meta(description="Its ducts by conduit, risers of another apart.", max_length=MOST_PIECES)
     ]
@@ -116,7 +123,7 @@ def told_stretch(one: AssessedStretch, telling: Telling) -> RunStretch:
     burial = one.burial or _NOT_BURIED
     return RunStretch(
         name=laid.name,
-        setting=laid.given.setting.kind,
+        setting=SettingKind(laid.given.setting.kind),
         station=telling.distance(laid.station),
         plan_length=telling.distance(laid.plan_length),
         length=telling.distance(laid.length),

@@ -31,7 +31,7 @@ class DuctHeat(Struct, frozen=True, gc=False, kw_only=True):
     x: Annotated[answers.Length, Meta(description="Distance of its center to the right of the left edge of the ducts.")]
     depth: Annotated[answers.Length, Meta(description="Depth of its center below grade.")]
     conductor_current: Annotated[answers.Current, Meta(description="In each of its loaded conductors.")]
-    conductor_temperature: answers.Temperature
+    conductor_temperature: Annotated[answers.Temperature, Meta(description="Of its conductors.")]
     temperature_limit: Annotated[answers.Temperature, Meta(description="Of the conductor.")]
     cable_temperature: Annotated[answers.Temperature, Meta(description="At the surface of the cables.")]
     air_temperature: Annotated[answers.Temperature, Meta(description="Mean of cable and duct.")]
@@ -60,8 +60,8 @@ class DuctHeat(Struct, frozen=True, gc=False, kw_only=True):
 class GroundingSize(Struct, frozen=True, gc=False):
     """The least equipment grounding conductor in every duct of a circuit."""
 
-    copper: ConductorSize
-    aluminum: ConductorSize
+    copper: Annotated[ConductorSize, Meta(description="Least size in copper.")]
+    aluminum: Annotated[ConductorSize, Meta(description="Least size in aluminum.")]
 
 
 class CircuitAmpacity(Struct, frozen=True, gc=False, kw_only=True):
@@ -73,7 +73,7 @@ class CircuitAmpacity(Struct, frozen=True, gc=False, kw_only=True):
     current: Annotated[answers.Current, Meta(description="As given, or what was found that it may be.")]
     conductor_current: Annotated[answers.Current, Meta(description="In each loaded conductor.")]
     conductor_temperature: Annotated[answers.Temperature, Meta(description="Of the hottest conductor.")]
-    temperature_limit: answers.Temperature
+    temperature_limit: Annotated[answers.Temperature, Meta(description="Most that its conductors may reach.")]
     verdict: Annotated[Verdict | UnsetType, Meta(description="Where its current was given.")] = UNSET
     ampacity: Annotated[
         answers.Current | UnsetType,
@@ -91,7 +91,9 @@ class CircuitAmpacity(Struct, frozen=True, gc=False, kw_only=True):
     terminal_temperature: Annotated[answers.Temperature | UnsetType, Meta(description="Terminals are taken for.")] = (
         UNSET
     )
-    terminal_ampacity: Annotated[answers.Current | UnsetType, Meta(description="What terminals allow it.")] = UNSET
+    terminal_ampacity: Annotated[
+        answers.Current | UnsetType, Meta(description="What terminals and insulation allow it.")
+    ] = UNSET
     grounding_conductor: Annotated[
         GroundingSize | UnsetType, Meta(description="Least one, where the overcurrent device is given.")
     ] = UNSET
@@ -100,8 +102,8 @@ class CircuitAmpacity(Struct, frozen=True, gc=False, kw_only=True):
 class OtherMethod(Struct, frozen=True, gc=False):
     """The method that allows more, where both were asked."""
 
-    method: AmpacityMethod
-    ampacity: answers.Current
+    method: Annotated[AmpacityMethod, Meta(description="The method.")]
+    ampacity: Annotated[answers.Current, Meta(description="What it allows.")]
     conductor_temperature: Annotated[answers.Temperature, Meta(description="Of its hottest conductor.")]
     difference_percent: Annotated[float, Meta(description="By how much it allows more.")]
 
@@ -111,7 +113,7 @@ class AmpacitySensitivity(Struct, frozen=True, gc=False):
 
     member: Annotated[str, Meta(description="The member.", max_length=40)]
     step_percent: Annotated[float, Meta(description="By how much it is greater.")]
-    ampacity: answers.Current
+    ampacity: Annotated[answers.Current, Meta(description="The ampacity then.")]
     ampacity_change_percent: Annotated[float, Meta(description="Negative where it costs.")]
 
 

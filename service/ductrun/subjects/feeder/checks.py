@@ -7,13 +7,16 @@ from typing import NamedTuple
 from ductrun.engineering.rounding import over
 from ductrun.kit.defaults import quantity
 from ductrun.subjects.feeder.choices import TerminalRating
-from ductrun.subjects.feeder.circuits import IN_A_SET, TERMINAL_RATING, CircuitLoad
+from ductrun.subjects.feeder.circuits import IN_A_SET, TERMINAL_RATING, CircuitLoad, usual_limit
 from ductrun.subjects.feeder.loaded_cable import ZERO_CELSIUS, cores_of
 from ductrun.subjects.feeder.table_ampacities import (
+    COLUMNS,
     TABLE_VOLTAGE,
+    column_of,
+    degrees_by_size,
     table_ampacity,
-    terminal_degrees,
     too_small_in_parallel,
+    unmarked_degrees,
 )
 from ductrun.subjects.parts.cable_mass import METAL_AREAS
 from ductrun.subjects.parts.cables import Cable
@@ -22,7 +25,6 @@ from ductrun.tables import TABLES
 from ductrun.tables.feeder_rows import GroundingConductor
 from ductrun.units import Voltage
 
-COLUMNS = (60, 75, 90)
 TERMINAL_VOLTAGE = 1000.0  # the scope of the rule of terminals
 _SMALLEST = {ConductorSize.AWG_14, ConductorSize.AWG_12, ConductorSize.AWG_10}
 WIRE_VOLTAGE = quantity("feeder.wire_voltage", Voltage)
@@ -34,7 +36,8 @@ class Checked(NamedTuple):
     """What stands beside a circuit, all its sets together; None where the code has no row for it.
 
     `table` ampacity at the temperature of its `column` [degC] and `adjusted` to the earth and the count in a duct [A];
-    the `terminals` rating [degC] and what it allows, `terminal_ampacity` [A]; the least `grounding` conductor, and
+    the `terminals` rating [degC], that of the `insulation` [degC] by its column, and what the lower of both allows,
+    `terminal_ampacity` [A]; the least `grounding` conductor, and
     whether the duct holds one; the line (index) of conductors in its ducts that belong to no circuit given.
     """
 
@@ -42,6 +45,7 @@ class Checked(NamedTuple):
     table: float | None
     adjusted: float | None
     terminals: int | None
+    insulation: int
     terminal_ampacity: float | None
     grounding: GroundingConductor | None
     is_grounded: bool
@@ -53,7 +57,7 @@ def check(load: CircuitLoad, ambient: float) -> Checked:
     size = load.cable.size
     column = table = adjusted = terminals = terminal_ampacity = None
     if size is not None and not over(load.voltage, TABLE_VOLTAGE):
-        column = max([one for one in COLUMNS if one + ZERO_CELSIUS <= load.limit + 1e-6], default=None)
+        column = column_of(load.limit)
         table = None if column is None else _table(load, size, column)
         if table is not None and column is not None:
             factor = _ambient_factor(ambient, column)
@@ -67,6 +71,7 @@ def check(load: CircuitLoad, ambient: float) -> Checked:
         table=table,
         adjusted=adjusted,
         terminals=terminals,
+        insulation=_insulation(load),
         terminal_ampacity=terminal_ampacity,
         grounding=grounding,
         is_grounded=grounding is None or _holds(load, grounding),
@@ -116,12 +121,27 @@ def _stray(load: CircuitLoad) -> int | None:
 
 
 def _terminals(load: CircuitLoad, size: ConductorSize) -> tuple[int | None, float | None]:
-    """Give what terminals are taken for [degC], and what they allow all sets [A]; none above the scope of the rule."""
+    """Give what terminals are taken for [degC], and what they and the insulation allow all sets [A]; none above the
+    scope of the rule.
+    """
     if over(load.voltage, TERMINAL_VOLTAGE):
         return None, None
     given = load.given.terminal_rating
-    degrees = terminal_degrees(size) if given is None or given is TerminalRating.UNMARKED else _DEGREES[given]
-    return degrees, _table(load, size, degrees)
+    degrees = _unmarked(load, size) if given is None or given is TerminalRating.UNMARKED else _DEGREES[given]
+    return degrees, _table(load, size, min(degrees, _insulation(load)))
+
+
+def _unmarked(load: CircuitLoad, size: ConductorSize) -> int:
+    device = load.given.overcurrent_device
+    rated = load.current if device is None else device.si
+    return degrees_by_size(size) if rated is None else unmarked_degrees(rated)
+
+
+def _insulation(load: CircuitLoad) -> int:
+    """Give the column [degC] of the insulation of a conductor in the ground: by its marking, else by its limit."""
+    marking = load.cable.marking
+    limit = load.limit if marking is None else usual_limit(marking).value.si
+    return column_of(limit) or COLUMNS[0]
 
 
 def allowed_by_code(load: CircuitLoad) -> bool:

@@ -49,7 +49,11 @@ class ShieldGrounding(Code):
 
 
 class TerminalRating(Code):
-    """Temperatures that terminals are marked for; unmarked ones are taken by the size of the conductor."""
+    """Temperatures that terminals are marked for.
+
+    Unmarked ones are taken for 60 degC to 100 A of the overcurrent device or, without one, of the current, and for
+    75 degC above; where neither is given, for 60 degC to 1 AWG.
+    """
 
     UNMARKED = "unmarked"
     DEGC_60 = "60_degc"

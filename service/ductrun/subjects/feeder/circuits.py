@@ -100,7 +100,9 @@ class CableLoading(Form):
     )
     terminal_rating: Omissible[TerminalRating] = Field(
         default=None,
-        description="Temperature that the terminals at both ends are marked for.",
+        description="Temperature that the terminals at both ends are marked for; unmarked ones are taken for 60 degC "
+        "to 100 A of overcurrent_device or, without one, of current, and for 75 degC above; where neither is given, "
+        "for 60 degC to 1 AWG.",
         examples=["75_degc"],
         json_schema_extra=TERMINAL_RATING.stated,
     )
@@ -242,12 +244,32 @@ def sets_of(system: CircuitSystem, ducts: int, conductors: int, sheet: Worksheet
             sheet.fault(
                 "loaded_conductor_count",
                 "conductors_make_no_sets",
-                f"{max(ducts * conductors, 0)} loaded phase conductors do not make whole sets of {in_a_set}: give all "
-                "ducts of the circuit, loaded_neutral_count where neutrals carry current too, or "
-                "loaded_conductor_count where a neutral of the same size carries none.",
+                f"{_in_ducts(max(conductors, 0), ducts)} no whole sets of {in_a_set}: "
+                f"{_to_make_sets(conductors, in_a_set)}",
             )
         )
     return sets
+
+
+def _in_ducts(conductors: int, ducts: int) -> str:
+    one = conductors == 1 and ducts == 1
+    where = "the duct" if ducts == 1 else f"each of {ducts} ducts"
+    return f"{conductors} loaded phase conductor{'' if conductors == 1 else 's'} in {where} make{'s' if one else ''}"
+
+
+def _to_make_sets(conductors: int, in_a_set: int) -> str:
+    """Say what to give where so many phase conductors in a duct make no whole sets."""
+    sets, left = divmod(conductors, in_a_set)
+    if sets <= 0 or not left:
+        return (
+            "give all ducts of the circuit, or as loaded_conductor_count those of each duct that carry its current, "
+            "without neutrals."
+        )
+    words = "one is a neutral" if left == 1 else f"{left} are neutrals"
+    return (
+        f"where {words}, give loaded_neutral_count {left} if harmonics load it as the phases, else "
+        f"loaded_conductor_count {conductors - left}; where none is, give all ducts of the circuit."
+    )
 
 
 def usual_limit(marking: Insulation | None) -> Default[Temperature]:

@@ -5,8 +5,10 @@ from __future__ import annotations
 from ductrun.engineering.rounding import over
 from ductrun.kit.choices import Severity
 from ductrun.kit.wording import apart, text_of
-from ductrun.subjects.feeder.checks import WIRE_VOLTAGE, largest_device, over_wire_voltage
+from ductrun.kit.worksheet import Worksheet
+from ductrun.subjects.feeder.checks import WIRE_VOLTAGE, Checked, largest_device, over_wire_voltage
 from ductrun.subjects.feeder.choices import WallMaterial
+from ductrun.subjects.feeder.circuits import CircuitLoad
 from ductrun.subjects.feeder.rating import Ampacity, Rated
 from ductrun.subjects.feeder.table_ampacities import LEAST_IN_PARALLEL, too_small_in_parallel
 
@@ -20,7 +22,7 @@ def report_code(rated: Rated, found: Ampacity) -> None:
     _check_device(rated, found)
     _check_grounding(rated, found)
     _check_voltage(rated)
-    _check_parallel(rated)
+    find_small_in_parallel(rated.load.sets, rated.load.cable.area, rated.load.cable.sheet)
 
 
 def breaks_code(rated: Rated, found: Ampacity) -> bool:
@@ -51,8 +53,8 @@ def _check_terminals(rated: Rated) -> None:
             sheet.find(
                 Severity.VIOLATION,
                 "over_terminal_rating",
-                f"{carried} is over the {most} that terminals for {checked.terminals} degC allow this conductor: take "
-                "a larger one, or terminals marked for more.",
+                f"{carried} is over the {most} that {_who_allows(checked)} this conductor: take a larger one, or "
+                f"{'insulation' if _wire_decides(checked) else 'terminals'} marked for more.",
                 sheet.rule("terminations"),
                 actual,
                 limit,
@@ -64,13 +66,23 @@ def _check_terminals(rated: Rated) -> None:
         sheet.find(
             Severity.CAUTION,
             "terminals_decide",
-            f"The bank would carry {carried}, but terminals for {checked.terminals} degC allow this conductor {most}: "
-            "that is the most.",
+            f"The bank would carry {carried}, but {_who_allows(checked)} this conductor {most}: that is the most.",
             sheet.rule("terminations"),
             actual,
             limit,
             member="",
         )
+
+
+def _wire_decides(checked: Checked) -> bool:
+    """Say whether the insulation leaves less of the table than the terminals."""
+    return checked.terminals is not None and checked.insulation < checked.terminals
+
+
+def _who_allows(checked: Checked) -> str:
+    if _wire_decides(checked):
+        return f"insulation for {checked.insulation} degC allows"
+    return f"terminals for {checked.terminals} degC allow"
 
 
 def _is_over_device(rated: Rated) -> bool:
@@ -128,14 +140,15 @@ def _check_device(rated: Rated, found: Ampacity) -> None:
     )
 
 
-def _in_metal(rated: Rated, found: Ampacity) -> bool:
+def in_metal(load: CircuitLoad, found: Ampacity) -> bool:
+    """Say whether all ducts of a circuit are of metal."""
     walls = found.solved.question.section.walls
-    return all(walls[duct].material in _METAL for duct in rated.load.ducts)
+    return all(walls[duct].material in _METAL for duct in load.ducts)
 
 
 def _is_ungrounded(rated: Rated, found: Ampacity) -> bool:
     """Say whether building wire in nonmetallic duct has no conductor that grounds its circuit."""
-    return not rated.checked.is_grounded and rated.load.cable.marking is not None and not _in_metal(rated, found)
+    return not rated.checked.is_grounded and rated.load.cable.marking is not None and not in_metal(rated.load, found)
 
 
 def _check_grounding(rated: Rated, found: Ampacity) -> None:
@@ -171,17 +184,17 @@ def _check_voltage(rated: Rated) -> None:
     )
 
 
-def _check_parallel(rated: Rated) -> None:
-    load, sheet = rated.load, rated.load.cable.sheet
-    if not too_small_in_parallel(load.sets, load.cable.area):
+def find_small_in_parallel(sets: int, area: float, sheet: Worksheet) -> None:
+    """Find conductors of an area [m2] that are too small to lie in so many sets in parallel, at their place."""
+    if not too_small_in_parallel(sets, area):
         return
     sheet.find(
         Severity.VIOLATION,
         "too_small_in_parallel",
-        f"{load.sets} sets in parallel of conductors smaller than {LEAST_IN_PARALLEL.value}: take fewer sets of larger "
+        f"{sets} sets in parallel of conductors smaller than {LEAST_IN_PARALLEL.value}: take fewer sets of larger "
         "ones, or give each set as a circuit of its own if it is one.",
         sheet.rule("parallel_conductors"),
-        load.sets,
+        sets,
         1,
         member="",
     )

@@ -10,26 +10,29 @@ from pydantic import Field
 
 from ductrun.engineering import voltage_drop as engineering
 from ductrun.kit.defaults import by_rule, count, number
-from ductrun.kit.forms import Between, Form, Omissible
+from ductrun.kit.forms import RUN_LENGTH, Between, Form, Omissible
 from ductrun.kit.wording import text_of
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.feeder.choices import CircuitConduit, CircuitSystem
-from ductrun.subjects.feeder.circuits import SYSTEM, CircuitCurrent
+from ductrun.subjects.feeder.circuits import SYSTEM, CircuitCurrent, usual_limit
 from ductrun.subjects.feeder.drop_impedance import CONDUIT_MATERIAL, settled_impedance
 from ductrun.subjects.feeder.drop_sizes import Case, Wiring, allowed_current, longest_run, smallest, voltage_at_load
 from ductrun.subjects.feeder.impedances import TEMPERATURE, Impedance
 from ductrun.subjects.feeder.loaded_cable import largest_line
+from ductrun.subjects.feeder.power_factor import STATED, settled_power_factor, worst_of
 from ductrun.subjects.feeder.rating import FREQUENCY, SystemFrequency
+from ductrun.subjects.feeder.table_ampacities import column_of, unmarked_degrees
 from ductrun.subjects.parts.cable_layers import MetalResistance
+from ductrun.subjects.parts.cable_mass import METAL_AREAS
 from ductrun.subjects.parts.cables import Cable, CableLine
-from ductrun.subjects.parts.choices import ConductorMaterial, ConductorSize
-from ductrun.units import ApparentPower, Power, ResistancePerLength, Temperature, Voltage
+from ductrun.subjects.parts.choices import ConductorMaterial, ConductorSize, Insulation
+from ductrun.units import ApparentPower, Current, Power, ResistancePerLength, Temperature, Voltage
 
-POWER_FACTOR = number("feeder.power_factor")
 PARALLEL_COUNT = count("feeder.parallel_count")
 LIMIT = number("feeder.drop_limit_percent")
 TOTAL_LIMIT = number("feeder.total_drop_limit_percent")
 _JUST_MORE = 1.01
+_LONGEST = RUN_LENGTH.high.si
 LOOPS = {CircuitSystem.THREE_PHASE: math.sqrt(3.0), CircuitSystem.SINGLE_PHASE: 2.0, CircuitSystem.DIRECT_CURRENT: 2.0}
 WIRES = {CircuitSystem.THREE_PHASE: 3, CircuitSystem.SINGLE_PHASE: 2, CircuitSystem.DIRECT_CURRENT: 2}
 
@@ -62,7 +65,7 @@ class DroppedLoad(Form):
         default=None,
         description="Of the load, which lags; of direct current there is none.",
         examples=[0.85],
-        json_schema_extra=POWER_FACTOR.stated,
+        json_schema_extra=STATED,
     )
     resistance: Omissible[MetalResistance] = Field(
         default=None,
@@ -129,21 +132,25 @@ class Dropping(DroppedLoad):
 
 class DroppedConductor(NamedTuple):
     """What the current flows in: metal and size of one conductor, of so many `cores` (count) in a cable, 1 of a single
-    one, and the `sheet` at the place of its cable.
+    one, its metal `area` [m2] where that is given, the `marking` of its insulation if it has one, and the `sheet` at
+    the place of its cable.
     """
 
     material: ConductorMaterial
     size: ConductorSize | None
     sheet: Worksheet
+    area: float | None
     cores: int = 1
+    marking: Insulation | None = None
 
 
 class Drop(NamedTuple):
     """What a circuit loses over a length: voltages [V], `current` of all sets [A], `loss` in all conductors [W].
 
     `impedance` of one conductor; the drop exactly and as the tables have it, None where the source cannot drive the
-    current; `longest` length within the limit [m]; the `smallest` size within it that the code allows for the current,
-    None where none is; the `table_ampacity` that unmarked terminals allow all sets [A], to 2000 V.
+    current; `longest` length within the limit [m], None where that is longer than any request; the `smallest` size
+    within it that the code allows for the current, None where none is; the `table_ampacity` that unmarked terminals and
+    the insulation in a wet place allow all sets [A], to 2000 V; the `conductor`.
     """
 
     system: CircuitSystem
@@ -160,6 +167,14 @@ class Drop(NamedTuple):
     longest: float | None
     smallest: ConductorSize | None
     table_ampacity: float | None
+    conductor: DroppedConductor
+
+    @property
+    def area(self) -> float:
+        """Metal of one conductor [m2]; of one that is not known so much that nothing is too small."""
+        if self.conductor.size is not None:
+            return METAL_AREAS[self.conductor.size]
+        return math.inf if self.conductor.area is None else self.conductor.area
 
     @property
     def drop(self) -> float:
@@ -174,12 +189,14 @@ def conductor_of(cable: Cable, sheet: Worksheet) -> DroppedConductor:
         if held is None:
             raise UnanswerableError(sheet.fault("conductor", "missing", "Give the conductor that carries the current."))
         cores = held.count if cable.kind == "multiconductor" else 1
-        return DroppedConductor(held.material, held.size, sheet.within("conductor"), cores)
+        area = None if held.area is None else held.area.si
+        return DroppedConductor(held.material, held.size, sheet.within("conductor"), area, cores)
     if cable.material is None:
         raise UnanswerableError(
             sheet.fault("material", "missing", "Give the metal: aluminum loses more than copper of the same size.")
         )
-    return DroppedConductor(cable.material, cable.size, sheet)
+    marking = None if cable.kind == "bare" else cable.insulation
+    return DroppedConductor(cable.material, cable.size, sheet, None, marking=marking)
 
 
 def conductor_in(lines: Sequence[CableLine], sheet: Worksheet) -> DroppedConductor:
@@ -188,15 +205,17 @@ def conductor_in(lines: Sequence[CableLine], sheet: Worksheet) -> DroppedConduct
     return conductor_of(lines[at].cable, sheet.within(f"{at}/cable"))
 
 
-def drop(given: Dropping, conductor: DroppedConductor, length: float, sheet: Worksheet) -> Drop:
-    """Give what a circuit loses over a length, one way [m]."""
+def drop(
+    given: Dropping, conductor: DroppedConductor, length: float, sheet: Worksheet, device: Current | None = None
+) -> Drop:
+    """Give what a circuit loses over a length, one way [m], with the overcurrent device ahead if that is known."""
     system = sheet.settle("system", given.system, SYSTEM)
     _refuse_few_cores(conductor, system)
     direct = system is CircuitSystem.DIRECT_CURRENT
-    power_factor = 1.0 if direct else sheet.settle("power_factor", given.power_factor, POWER_FACTOR)
     sets = sheet.settle("parallel_count", given.parallel_count, PARALLEL_COUNT)
-    current = _current(given, system, power_factor, sheet)
     impedance = settled_impedance(given, conductor, system, sheet)
+    power_factor = 1.0 if direct else settled_power_factor(given, impedance, sheet)
+    current = _current(given, system, power_factor, sheet)
     voltage, loop = given.voltage.si, LOOPS[system]
     at_load = voltage_at_load(voltage, loop, current / sets, impedance, length, power_factor)
     limit = LIMIT.value if given.limit_percent is None else given.limit_percent
@@ -222,7 +241,12 @@ def drop(given: Dropping, conductor: DroppedConductor, length: float, sheet: Wor
         given.conduit_material or CONDUIT_MATERIAL.value,
         (given.conductor_temperature or TEMPERATURE.value).si,
         1.0 if given.frequency is None else given.frequency.si / FREQUENCY.value.si,
+        _column(conductor, current if device is None else device.si),
         direct=direct,
+        # told or taken, that of the most loss is that of every size: a request completed is answered as it was
+        power_factor=None
+        if not direct and given.power is None and power_factor == worst_of(impedance)
+        else power_factor,
     )
     return Drop(
         system=system,
@@ -236,12 +260,22 @@ def drop(given: Dropping, conductor: DroppedConductor, length: float, sheet: Wor
         loss=loss,
         energy=None if hours is None else loss * hours * 3600.0,
         limit_percent=limit,
-        longest=longest if math.isfinite(longest) else None,
+        longest=None if longest > _LONGEST else longest,
         smallest=None
         if given.resistance is not None
-        else smallest(conductor.material, wiring, Case(voltage, loop, current, sets, length, power_factor, limit)),
-        table_ampacity=allowed_current(conductor.material, conductor.size, voltage, sets),
+        else smallest(conductor.material, wiring, Case(voltage, loop, current, sets, length, limit)),
+        table_ampacity=allowed_current(conductor.material, conductor.size, wiring.column, voltage, sets),
+        conductor=conductor,
     )
+
+
+def _column(conductor: DroppedConductor, rated: float) -> int:
+    """Give the column [degC] that unmarked terminals of a circuit of a rating [A], and insulation, leave of the table.
+
+    The place may be a wet one, as every raceway in the ground is.
+    """
+    terminals = unmarked_degrees(rated)
+    return min(terminals, column_of(usual_limit(conductor.marking).value.si) or terminals)
 
 
 def _refuse_few_cores(conductor: DroppedConductor, system: CircuitSystem) -> None:

@@ -10,7 +10,8 @@ from ductrun.kit.wording import apart, in_percent, text_of
 from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.feeder.choices import AmpacityMethod, CircuitSystem, WallMaterial
 from ductrun.subjects.feeder.circuits import IN_A_SET, CircuitLoad
-from ductrun.subjects.feeder.code_findings import breaks_code, report_code
+from ductrun.subjects.feeder.code_findings import breaks_code, in_metal, report_code
+from ductrun.subjects.feeder.loaded_cable import cores_of
 from ductrun.subjects.feeder.rating import Ampacity, Rated
 from ductrun.subjects.feeder.section_findings import caution_section
 from ductrun.subjects.feeder.solving import Solved
@@ -42,6 +43,8 @@ def report_bank(found: Ampacity, sheet: Worksheet) -> None:
     _compare_table(found)
     _compare_methods(found, sheet)
     _caution_always(sheet)
+    if any(_may_have_neutrals(load, found) for load in found.solved.question.loads):
+        _caution_neutrals(sheet)
 
 
 def _judge_temperature(rated: Rated) -> None:
@@ -252,6 +255,26 @@ def _caution_always(sheet: Worksheet) -> None:
         "Cables in the bank may be energized: de-energize, lock out and test before anyone touches them.",
         PRACTICE,
     )
+
+
+def _may_have_neutrals(load: CircuitLoad, found: Ampacity) -> bool:
+    """Say whether a duct of alternating current may hold a neutral of which nothing was said: one like those that are
+    loaded, or an insulated one more than that which grounds the circuit where no bare one does.
+    """
+    if load.system is CircuitSystem.DIRECT_CURRENT or load.given.loaded_neutral_count is not None:
+        return False
+    alike, beside = -load.cable.conductors, 0
+    for line in load.lines:
+        count = line.count * cores_of(line.cable)
+        if line.cable == load.cable.given:
+            alike += count
+        elif line.cable.kind != "bare":
+            beside += count
+    grounded = in_metal(load, found) or any(line.cable.kind == "bare" for line in load.lines)
+    return alike > 0 or beside > (0 if grounded else 1)
+
+
+def _caution_neutrals(sheet: Worksheet) -> None:
     sheet.caution(
         "neutral_without_heat",
         "Neutrals are taken to carry no heat and currents to have no harmonics: where loads are electronic, lay "

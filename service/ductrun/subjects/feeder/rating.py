@@ -53,7 +53,7 @@ WallResistivity = Annotated[
 ]
 
 
-class RatingPractice(Form):
+class BankRating(Form):
     """The method a bank is rated by, and what concrete and ducts are to its heat."""
 
     method: Omissible[AmpacityMethod] = Field(
@@ -67,12 +67,6 @@ class RatingPractice(Form):
         description="Thermal resistivity of the concrete.",
         examples=[{"value": 85, "unit": "degC.cm/W"}],
         json_schema_extra=CONCRETE_RESISTIVITY.stated,
-    )
-    frequency: Omissible[SystemFrequency] = Field(
-        default=None,
-        description="Frequency of the alternating current.",
-        examples=[{"value": 60, "unit": "Hz"}],
-        json_schema_extra=FREQUENCY.stated,
     )
     duct_material: Omissible[WallMaterial] = Field(
         default=None,
@@ -94,8 +88,23 @@ class RatingPractice(Form):
     )
 
 
-class PlaceRating(RatingPractice):
-    """The place a bank lies in, and the method it is rated by."""
+class SystemRating(Form):
+    """The current that a bank is rated for."""
+
+    frequency: Omissible[SystemFrequency] = Field(
+        default=None,
+        description="Frequency of the alternating current.",
+        examples=[{"value": 60, "unit": "Hz"}],
+        json_schema_extra=FREQUENCY.stated,
+    )
+
+
+class RatingPractice(BankRating, SystemRating):
+    """The method banks are rated by, at one frequency for all, and what concrete and ducts are to their heat."""
+
+
+class EarthRating(BankRating):
+    """The earth a bank lies in, and the method it is rated by."""
 
     earth_thermal_resistivity: Omissible[GroundResistivity] = Field(
         default=None,
@@ -109,6 +118,10 @@ class PlaceRating(RatingPractice):
         examples=[{"value": 20, "unit": "degC"}],
         json_schema_extra=EARTH_TEMPERATURE.stated,
     )
+
+
+class PlaceRating(EarthRating, SystemRating):
+    """The place a bank lies in, the current in it, and the method it is rated by."""
 
 
 class Rating(PlaceRating):
@@ -169,7 +182,7 @@ class Ampacity(NamedTuple):
 
 
 def section_of(
-    given: RatingPractice, envelope: Envelope, walls: Sequence[DuctWall], cover: float, sheet: Worksheet
+    given: BankRating, envelope: Envelope, walls: Sequence[DuctWall], cover: float, sheet: Worksheet
 ) -> Section:
     """Give the section of a bank under so much earth [m]; `walls` are those of every duct."""
     bank = envelope.bank
@@ -192,7 +205,7 @@ def section_of(
     )
 
 
-def _wall(given: RatingPractice, wall: DuctWall, sheet: Worksheet) -> Wall:
+def _wall(given: BankRating, wall: DuctWall, sheet: Worksheet) -> Wall:
     material = wall.material
     if material is None:
         material = sheet.settle("duct_material", given.duct_material, DUCT_MATERIAL)
@@ -244,15 +257,19 @@ def rating_steps(loaded: int, together: int, banks: int = 1) -> float:
 def _note_air(solved: Solved, sheet: Worksheet) -> None:
     """Tell the constants of the air in the ducts, which no member of a request holds, with what they rest on."""
     question = solved.question
+    encased = question.earth.concrete is not None
     for material in {wall.material: None for wall in question.section.walls}:
-        row, (u, v, y) = air_row(material, question.method), air_of(material, question.method)
+        row = air_row(material, question.method, encased=encased)
+        u, v, y = air_of(material, question.method, encased=encased)
         stands_in = material.value not in row.duct and row.duct.startswith("asbestos")
-        why = ": the method has none for it, and printed tables for ducts in concrete are met with these"
+        why = ": the method has none for it, and printed tables for ducts in concrete are met with these" * stands_in
+        if row.duct.endswith("in_air"):
+            why = ": none are for ducts in earth, and those for concrete let more heat through"
         sheet.find(
             Severity.NOTE,
             "duct_air_constants",
             f"Heat crosses the air in {material.value.replace('_', ' ')} duct by the constants of "
-            f"{row.duct.replace('_', ' ')}, U {u:.4g}, V {v:.4g} and Y {y:.4g}{why if stands_in else ''}.",
+            f"{row.duct.replace('_', ' ')}, U {u:.4g}, V {v:.4g} and Y {round(y, 5):g}{why}.",
             backing_of(row),
             member="duct_material",
         )

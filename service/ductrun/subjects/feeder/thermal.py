@@ -36,6 +36,11 @@ _AIR_OF = {
     WallMaterial.ALUMINUM: "metallic_conduit",
     WallMaterial.STEEL: "metallic_conduit",
 }
+# no row is for ducts in earth: of the two there are that in air lets less heat through
+_IN_EARTH = {
+    "fiber_duct_in_concrete": "fiber_duct_in_air",
+    "asbestos_cement_in_concrete": "asbestos_cement_in_air",
+}
 
 
 class Wall(NamedTuple):
@@ -79,19 +84,21 @@ class Question(NamedTuple):
     loads: Sequence[CircuitLoad]
 
 
-def air_row(material: WallMaterial, method: AmpacityMethod) -> DuctAir:
-    """Give the constants of the air in a duct of a material.
+def air_row(material: WallMaterial, method: AmpacityMethod, *, encased: bool) -> DuctAir:
+    """Give the constants of the air in a duct of a material, in concrete or in earth.
 
     Neher and McGrath have no row of plastic: the one is taken with which the printed tables of the code are met, which
     allows a little less than that of IEC.
     """
     kind = _AIR_OF[material]
-    return AIR[_PRINTED_TABLES if kind == "plastic" and method is AmpacityMethod.NEHER_MCGRATH else kind]
+    if kind == "plastic" and method is AmpacityMethod.NEHER_MCGRATH:
+        kind = _PRINTED_TABLES
+    return AIR[kind if encased else _IN_EARTH.get(kind, kind)]
 
 
-def air_of(material: WallMaterial, method: AmpacityMethod) -> AirConstants:
+def air_of(material: WallMaterial, method: AmpacityMethod, *, encased: bool) -> AirConstants:
     """Give the constants of a method; where Neher and McGrath have none, those of IEC."""
-    row = air_row(material, method)
+    row = air_row(material, method, encased=encased)
     if method is AmpacityMethod.NEHER_MCGRATH and row.a is not None and row.b is not None and row.c is not None:
         return neher_mcgrath.air_constants(row.a, row.b, row.c)
     return AirConstants(row.u, row.v, row.y)
@@ -172,7 +179,7 @@ def _path(question: Question, load: CircuitLoad, wall: Wall) -> Path:
         shield=_shield(question, load, frequency),
         insulation=cable.insulation,
         jacket=cable.jacket,
-        air=air_of(wall.material, question.method),
+        air=air_of(wall.material, question.method, encased=question.earth.concrete is not None),
         bundle=neher_mcgrath.bundle_diameter(cable.diameter, cable.cables),
         air_temperature=question.air,
         wall=wall_form(wall.resistivity, wall.inside, wall.outside),

@@ -15,9 +15,11 @@ from ductrun.kit.forms import Edition, RunLength
 from ductrun.kit.operation import Operation
 from ductrun.kit.telling import Telling
 from ductrun.kit.wording import apart, in_percent, text_of
-from ductrun.kit.worksheet import UnanswerableError, Worksheet
+from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.feeder.choices import CircuitSystem
+from ductrun.subjects.feeder.code_findings import find_small_in_parallel
 from ductrun.subjects.feeder.dropping import TOTAL_LIMIT, Drop, Dropping, conductor_of, drop
+from ductrun.subjects.feeder.power_factor import refuse_of_direct_current
 from ductrun.subjects.feeder.table_ampacities import TABLE_VOLTAGE
 from ductrun.subjects.parts.cables import Cable
 from ductrun.subjects.parts.choices import ConductorSize
@@ -51,39 +53,28 @@ class VoltageDropResult(Struct, frozen=True, gc=False, kw_only=True):
     limit_percent: Annotated[float, Meta(description="What it is held against.")]
     smallest_size: Annotated[
         ConductorSize | UnsetType,
-        Meta(description="Within the limit, and carrying the current by the tables at unmarked terminals."),
+        Meta(
+            description="Within the limit, and carrying the current by the tables at unmarked terminals and with this "
+            "insulation in a wet place. Where the power factor is the one at which the most is lost, each size is held "
+            "to its own."
+        ),
     ] = UNSET
-    longest_length: Annotated[answers.Length | UnsetType, Meta(description="Within the limit, one way.")] = UNSET
+    longest_length: Annotated[
+        answers.Length | UnsetType,
+        Meta(description="Within the limit, one way; absent where the longest run that may be given keeps it."),
+    ] = UNSET
 
 
 def assess(request: VoltageDropRequest, sheet: Worksheet) -> Drop:
     """Reckon the drop of a request."""
     sheet.follow_edition(request.code_edition)
-    _refuse_of_direct_current(request, sheet)
+    refuse_of_direct_current(request, request.system, sheet)
     conductor = conductor_of(request.cable, sheet.within("cable"))
     found = drop(request, conductor, request.length.si, sheet)
     report(request, found, sheet)
     if sheet.working is not None:
         _show(found, request.length.si, sheet)
     return found
-
-
-def _refuse_of_direct_current(request: VoltageDropRequest, sheet: Worksheet) -> None:
-    """Refuse what direct current does not have: it would be dropped without a word."""
-    if request.system is not CircuitSystem.DIRECT_CURRENT:
-        return
-    faults = [
-        sheet.fault(member, "not_of_direct_current", f"Direct current has no {word}: leave it out.")
-        for member, word, given in (
-            ("power_factor", "power factor", request.power_factor),
-            ("reactance", "reactance", request.reactance),
-            ("frequency", "frequency", request.frequency),
-            ("conduit_material", "loss in its conduit", request.conduit_material),
-        )
-        if given is not None
-    ]
-    if faults:
-        raise UnanswerableError(*faults)
 
 
 def report(given: Dropping, found: Drop, sheet: Worksheet) -> None:
@@ -109,6 +100,7 @@ def report(given: Dropping, found: Drop, sheet: Worksheet) -> None:
             in_percent(limit),
             member="limit_percent",
         )
+    find_small_in_parallel(found.sets, found.area, found.conductor.sheet)
     _caution_ampacity(found, sheet)
     _note_size(given, found, sheet)
     sheet.caution(
@@ -129,8 +121,8 @@ def _caution_ampacity(found: Drop, sheet: Worksheet) -> None:
     sheet.find(
         Severity.CAUTION,
         "over_table_ampacity",
-        f"The current of {carried} is over the {most} that the tables allow these conductors at unmarked terminals: "
-        "take larger ones, or ask for their ampacity.",
+        f"The current of {carried} is over the {most} that the tables allow these conductors at unmarked terminals and "
+        "with their insulation in a wet place: take larger ones, or ask for their ampacity.",
         sheet.rule("terminations"),
         actual,
         limit,

@@ -70,7 +70,7 @@ class ConduitSizeRequest(Sizing):
 class SizeCandidate(Struct, frozen=True, gc=False):
     """One trade size of the type with what the set would take of it."""
 
-    trade_size: TradeSize
+    trade_size: Annotated[TradeSize, Meta(description="Trade size of the conduit.")]
     conduit_area: Annotated[answers.Area, Meta(description="Inside area, as printed.")]
     limit_area: Annotated[answers.Area, Meta(description="Area the percentage allows, as printed.")]
     fill_percent: Annotated[float, Meta(description="Conductor area in percent of conduit area.")]

@@ -102,7 +102,7 @@ def hold(given: Filling, conduit: PlacedConduit, conductors: ConductorSet, sheet
     percent = 100 * load.area / bore.area
     sheet.judge(fill.within)
     smallest = _smallest(conduit, conductors, load)
-    _report(load, fill, bore, percent, smallest, conductors.sheet)
+    _report(load, fill, conduit, percent, smallest, conductors.sheet)
     if load.rule is engineering.Rule.TWO and not fill.within:
         caution_pair(load.area, conductors, bore, "this conduit")
     jam = caution_jam(conductors, load, conduit)
@@ -142,12 +142,12 @@ def _smallest(conduit: PlacedConduit, conductors: ConductorSet, load: engineerin
 def _report(
     load: engineering.Load,
     fill: engineering.Fill,
-    bore: engineering.Bore,
+    conduit: PlacedConduit,
     percent: float,
     smallest: TradeSize | None,
     sheet: Worksheet,
 ) -> None:
-    limit = PERCENT[load.rule]
+    limit, bore = PERCENT[load.rule], conduit.bore
     rule = sheet.rule("fill")
     if not fill.within:
         if load.equal and load.number > 1:
@@ -158,8 +158,9 @@ def _report(
         sheet.find(
             Severity.VIOLATION,
             "fill_exceeded",
-            f"The conductors fill {percent:.2f} percent of the conduit; the limit is {limit:g}{detail}. {do}. It is "
-            "the limit of a complete run, not of a short length that only protects exposed wiring.",
+            f"The conductors fill {percent:.2f} percent of the conduit, {_named(conduit)}; the limit is "
+            f"{limit:g}{detail}. {do}. It is the limit of a complete run, not of a short length that only protects "
+            "exposed wiring.",
             rule.beside(sheet.rule("fill_complete")),
             in_percent(percent),
             in_percent(limit),
@@ -176,6 +177,15 @@ def _report(
             in_percent(limit),
             member="",
         )
+
+
+def _named(conduit: PlacedConduit) -> str:
+    """Say in words which conduit it is."""
+    given = conduit.given
+    if given.kind == "measured" and given.trade_size is None:
+        return f"{given.inside_diameter} inside"
+    kind = "" if given.type is None else f" {given.type.replace('_', ' ')}"
+    return f"{given.trade_size} in{kind}"
 
 
 def _quotient(load: engineering.Load, bore: engineering.Bore) -> float:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable, Sequence
 from typing import NamedTuple
 
@@ -22,20 +23,26 @@ from ductrun.subjects.ground.earth_ground import (
     water_over,
 )
 from ductrun.subjects.ground.earth_loading import LEAST_STIFFNESS, MOST_STIFFNESS, EarthLoading
-from ductrun.subjects.ground.holding_down import Laid, Stack, float_in_water, stacks_of, stays_down
-from ductrun.subjects.ground.loaded_ducts import BURIAL_CLASSES, in_class
+from ductrun.subjects.ground.holding_down import Stack, float_in_water, stacks_of, stays_down, stays_under_water
+from ductrun.subjects.ground.laid_ducts import Laid
+from ductrun.subjects.ground.loaded_ducts import BURIAL_CLASSES, LoadedDuct, in_class
 from ductrun.subjects.parts.choices import ConduitType
 from ductrun.units import Length, LengthUnit, Pressure
 
 _INCH = LengthUnit.INCH.scale
 _LEAST_STIFFNESS, _MOST_STIFFNESS = (Pressure.parse(psi, "psi").si for psi in (LEAST_STIFFNESS, MOST_STIFFNESS))
 # looked at in inches: every foot where earth and traffic cross, wide steps where only the earth still grows
-_FEET = [12 * foot for foot in (*range(1, 13), 15, 20, 30, 50, 100)]
-_EVERY_FOOT = [12 * foot for foot in range(1, 101)]
+_FEET = [12 * foot for foot in (*range(13), 15, 20, 30, 50, 100)]
+_EVERY_FOOT = [12 * foot for foot in range(101)]
+_DEEPEST = _FEET[-1]
+_PARTS = 8  # of a duct that dips into the water
 
 
 class Complying(NamedTuple):
-    """What would comply with all else as it is [Pa]: None where nothing does, or where no greatest cover is met."""
+    """What would comply with all else as it is [Pa]: None where nothing does, or where no greatest cover is met.
+
+    All covers between the least and the greatest comply.
+    """
 
     least_cover: Length | None
     greatest_cover: Length | None
@@ -45,11 +52,8 @@ class Complying(NamedTuple):
 
 
 def tier_loads(laid: Laid, ground: Ground, cover: float) -> list[TierLoad]:
-    """Give the figures of every tier, the bottom one first; each lies as much deeper as the bank is higher."""
-    return [
-        load_tier(ground, duct, cover + (laid.bank.height - top))
-        for duct, top in zip(laid.ducts, laid.bank.tier_tops, strict=True)
-    ]
+    """Give the figures of every kind of duct in every tier, the bottom one first."""
+    return [load_tier(ground, kind, cover) for kind in laid.kinds]
 
 
 def keeps(laid: Laid, ground: Ground, cover: float, stacks: Sequence[Stack]) -> bool:
@@ -70,26 +74,52 @@ def complying(
     def inch(inches: int) -> bool:
         return keeps(laid, ground, inches * _INCH, stacks)
 
-    looked_at = _FEET
-    held = [at for at in looked_at if inch(at)]
-    if not held:  # what complies may lie between two of them
-        looked_at = _EVERY_FOOT
-        held = [at for at in looked_at if inch(at)]
-    least = greatest = None
-    if held:
-        least = _edge(inch, held[0], max([at for at in looked_at if at < held[0]], default=0))
-        deeper = [at for at in looked_at if at > held[-1]]
-        greatest = _edge(inch, held[-1], deeper[0]) if deeper else None
+    afloat = _afloat(laid, ground, stacks)
+    covers = _covers(inch, sorted({*_FEET, *afloat}))
+    if covers is None:  # what complies may lie between two of them
+        covers = _covers(inch, sorted({*_EVERY_FOOT, *afloat}))
+    least, greatest = (None, None) if covers is None else covers
     return Complying(
-        least,
-        greatest,
+        None if least is None else Length.parse(least, "in"),
+        None if greatest is None else Length.parse(greatest, "in"),
         _least_stiffness(laid, ground, tiers, cover, stacks),
         _least_class(given, laid, ground, cover),
         _least_compaction(laid, ground, cover, stacks),
     )
 
 
-def _edge(holds: Callable[[int], bool], good: int, bad: int) -> Length:
+def _afloat(laid: Laid, ground: Ground, stacks: Sequence[Stack]) -> set[int]:
+    """Give the covers in whole inches at which ducts float, of those at which the top ones dip into the water from
+    their bottoms to their tops: somewhere there it lifts them most for the earth that lies on them.
+    """
+    dips: set[int] = set()
+    for top, height in {(one.deeper, one.top_height) for one in stacks}:
+        dip = math.floor((ground.water_depth - top) / _INCH)
+        dips |= {dip + 1, *(dip - round(height * part / _PARTS / _INCH) for part in range(_PARTS + 1))}
+    dips = {inches for inches in dips if 0 < inches < _DEEPEST}
+    if not dips or stays_under_water(ground, min(dips) * _INCH, stacks):
+        return set()
+    return {one for one in dips if not stays_down(float_in_water(laid, ground, one * _INCH, 0.0, stacks), ground)}
+
+
+def _covers(holds: Callable[[int], bool], looked_at: Sequence[int]) -> tuple[int, int | None] | None:
+    """Give the least and the greatest cover in whole inches of the deepest ones that all hold; no greatest where the
+    last one looked at still holds, and None where none does.
+    """
+    last = next((at for at in reversed(looked_at) if holds(at)), None)
+    if last is None:
+        return None
+    deeper = [at for at in looked_at if at > last]
+    greatest = _edge(holds, last, deeper[0]) if deeper else None
+    first = last
+    for at in reversed([at for at in looked_at if at < last]):
+        if not holds(at):
+            return _edge(holds, first, at), greatest
+        first = at
+    return first, greatest
+
+
+def _edge(holds: Callable[[int], bool], good: int, bad: int) -> int:
     """Give the last whole inch that holds on the way from one that does to one that does not."""
     while abs(bad - good) > 1:
         middle = (good + bad) // 2
@@ -97,7 +127,7 @@ def _edge(holds: Callable[[int], bool], good: int, bad: int) -> Length:
             good = middle
         else:
             bad = middle
-    return Length.parse(good, "in")
+    return good
 
 
 def _least_stiffness(
@@ -111,8 +141,17 @@ def _least_stiffness(
     least = max(_LEAST_STIFFNESS, *(_stiffness_of(ground, tier) for tier in tiers))
     if over(least, _MOST_STIFFNESS):
         return None
-    ducts = [duct._replace(stiffness=least, long_term_stiffness=least * duct.long_term_share) for duct in laid.ducts]
-    return least if keeps(laid._replace(ducts=ducts), ground, cover, stacks) else None
+    ducts = [
+        kind.duct._replace(stiffness=least, long_term_stiffness=least * kind.duct.long_term_share)
+        for kind in laid.kinds
+    ]
+    return least if keeps(_of(laid, ducts), ground, cover, stacks) else None
+
+
+def _of(laid: Laid, ducts: Sequence[LoadedDuct]) -> Laid:
+    """Give the same bank of other ducts, one for every kind in it."""
+    kinds = [kind._replace(duct=duct) for kind, duct in zip(laid.kinds, ducts, strict=True)]
+    return laid._replace(kinds=kinds)
 
 
 def _least_class(given: EarthLoading, laid: Laid, ground: Ground, cover: float) -> ConduitType | None:
@@ -122,11 +161,11 @@ def _least_class(given: EarthLoading, laid: Laid, ground: Ground, cover: float) 
     if given.pipe_stiffness is not None:
         return None
     for kind in BURIAL_CLASSES:
-        ducts = [in_class(duct, kind, given) for duct in laid.ducts]
+        ducts = [in_class(one.duct, kind, given) for one in laid.kinds]
         known = [one for one in ducts if one is not None]
         if len(known) < len(ducts):
             continue
-        classed = laid._replace(ducts=known)
+        classed = _of(laid, known)
         if keeps(classed, ground, cover, stacks_of(classed, ground)):
             return kind
     return None

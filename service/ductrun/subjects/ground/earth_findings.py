@@ -94,15 +94,14 @@ def _judge(
     holds: Callable[[TierLoad], bool | None],
     share: Callable[[TierLoad], float],
     sheet: Worksheet,
-    find: Callable[[int, TierLoad], None],
+    find: Callable[[TierLoad], None],
 ) -> None:
     """Judge all tiers by one limit, and find the worst of those that break it."""
     kept = [holds(tier) for tier in tiers]
-    broken = [number for number, held in enumerate(kept) if held is False]
+    broken = [tier for tier, held in zip(tiers, kept, strict=True) if held is False]
     sheet.judge(False if broken else None if None in kept else True)
     if broken:
-        worst = max(broken, key=lambda number: share(tiers[number]))
-        find(worst + 1, tiers[worst])
+        find(max(broken, key=share))
 
 
 def _deflection_of(tier: TierLoad) -> float:
@@ -117,15 +116,15 @@ def _ring_share_of(tier: TierLoad) -> float:
     return (tier.demand or 0.0) / (tier.buckling or 1.0)
 
 
-def _find_deflection(ground: Ground) -> Callable[[int, TierLoad], None]:
-    def find(number: int, tier: TierLoad) -> None:
+def _find_deflection(ground: Ground) -> Callable[[TierLoad], None]:
+    def find(tier: TierLoad) -> None:
         told, limit = in_percent(_deflection_of(tier)), in_percent(ground.deflection_limit)
         has, most = apart(told, limit)
         tier.duct.place.find(
             Severity.VIOLATION,
             "deflection_exceeded",
-            f"The ducts of tier {number} flatten by {has} of their diameter, over the {most} they may. Compact the "
-            "embedment better, take a stiffer duct, or change the cover.",
+            f"The ducts of tier {tier.number} flatten by {has} of their diameter, over the {most} they may. Compact "
+            "the embedment better, take a stiffer duct, or change the cover.",
             DEFLECTION_LIMIT.backing,
             told,
             limit,
@@ -137,16 +136,16 @@ def _find_deflection(ground: Ground) -> Callable[[int, TierLoad], None]:
 
 def _caution_band(ground: Ground, tiers: Sequence[TierLoad], sheet: Worksheet) -> None:
     """Caution where the deflection keeps its limit and the band of what may come does not."""
-    number, worst = max(enumerate(tiers, start=1), key=lambda one: _deflection_of(one[1]))
+    worst = max(tiers, key=_deflection_of)
     most = _deflection_of(worst) + DEFLECTION_BAND.value
     if worst.deflection is None or not bends_no_more(ground, worst) or not over(most, ground.deflection_limit):
         return
     worst.duct.place.find(
         Severity.CAUTION,
         "deflection_near_limit",
-        f"The formula gives the ducts of tier {number} {worst.deflection:.3g} percent of deflection, and as built it "
-        f"may be {DEFLECTION_BAND.value:g} points more, which is over {ground.deflection_limit:g} percent: pull a "
-        "mandrel before the trench is closed for good.",
+        f"The formula gives the ducts of tier {worst.number} {worst.deflection:.3g} percent of deflection, and as "
+        f"built it may be {DEFLECTION_BAND.value:g} points more, which is over {ground.deflection_limit:g} percent: "
+        "pull a mandrel before the trench is closed for good.",
         DEFLECTION_BAND.backing,
         in_percent(most),
         in_percent(ground.deflection_limit),
@@ -155,15 +154,15 @@ def _caution_band(ground: Ground, tiers: Sequence[TierLoad], sheet: Worksheet) -
     sheet.cite(_IOWA.source_id)
 
 
-def _find_wall(number: int, tier: TierLoad) -> None:
+def _find_wall(tier: TierLoad) -> None:
     place = tier.duct.place
     told, limit = place.tell.pressure(tier.stress or 0.0), place.tell.pressure(tier.duct.wall_stress)
     has, most = apart(told, limit)
     place.find(
         Severity.VIOLATION,
         "wall_crushed",
-        f"The wall of the ducts of tier {number} is compressed with {has}, over the {most} it bears for long. Take a "
-        "thicker wall.",
+        f"The wall of the ducts of tier {tier.number} is compressed with {has}, over the {most} it bears for long. "
+        "Take a thicker wall.",
         WORKED_OUT,
         told,
         limit,
@@ -171,14 +170,14 @@ def _find_wall(number: int, tier: TierLoad) -> None:
     )
 
 
-def _find_ring(number: int, tier: TierLoad) -> None:
+def _find_ring(tier: TierLoad) -> None:
     place = tier.duct.place
     told, limit = place.tell.pressure(tier.demand or 0.0), place.tell.pressure(tier.buckling or 0.0)
     has, most = apart(told, limit)
     place.find(
         Severity.VIOLATION,
         "duct_buckles",
-        f"Earth, water and traffic press on the ducts of tier {number} with {has}, over the {most} at which they "
+        f"Earth, water and traffic press on the ducts of tier {tier.number} with {has}, over the {most} at which they "
         "may buckle, safety included. Take a stiffer duct, compact better, or lower the water.",
         BUCKLING_DEEP.backing,
         told,
@@ -241,7 +240,7 @@ def judge_pour(pours: Sequence[PourLoad], sheet: Worksheet) -> None:
     """Hold the pressure of wet concrete on every tier against what a free ring bears."""
     kept = [pour.holds for pour in pours]
     sheet.judge(False if False in kept else None if None in kept else True)
-    for number, (pour, holds) in enumerate(zip(pours, kept, strict=True), start=1):
+    for pour, holds in zip(pours, kept, strict=True):
         if holds is False:
             place = pour.duct.place
             told, limit = place.tell.pressure(pour.pressure), place.tell.pressure(pour.bears or 0.0)
@@ -249,8 +248,8 @@ def judge_pour(pours: Sequence[PourLoad], sheet: Worksheet) -> None:
             place.find(
                 Severity.VIOLATION,
                 "duct_collapses_in_the_pour",
-                f"Wet concrete presses on the ducts of tier {number} with {has}, over the {most} that a free ring of "
-                "them bears, safety included. Pour in lower lifts, or take a stiffer duct.",
+                f"Wet concrete presses on the ducts of tier {pour.number} with {has}, over the {most} that a free ring "
+                "of them bears, safety included. Pour in lower lifts, or take a stiffer duct.",
                 RING_FACTOR.backing,
                 told,
                 limit,

@@ -24,6 +24,7 @@ from ductrun.subjects.ground.earth_loading import (
     SOIL_DENSITY,
     EarthLoading,
 )
+from ductrun.subjects.ground.laid_ducts import LaidKind
 from ductrun.subjects.ground.loaded_ducts import LoadedDuct
 from ductrun.subjects.ground.traffic import LiveLoad, TrafficLoad, live_loads, settle_traffic
 from ductrun.tables import TABLES
@@ -66,10 +67,12 @@ class Ground(NamedTuple):
 
 
 class TierLoad(NamedTuple):
-    """A duct under a cover [m]: pressures at its top [Pa], deflection [percent], thrust [N/m] and stress [Pa] of its
-    wall, what presses on it and what it bears before it buckles [Pa]; None where that was not judged.
+    """Like ducts of a tier by its `number` from 1 at the bottom, under a cover [m]: pressures at their top [Pa],
+    deflection [percent], thrust [N/m] and stress [Pa] of their wall, what presses on them and what they bear before
+    they buckle [Pa]; None where that was not judged.
     """
 
+    number: int
     cover: float
     duct: LoadedDuct
     prism: float
@@ -188,8 +191,9 @@ def demand_of(ground: Ground, prism: float, live: float, cover: float) -> float:
     return _WATER * GRAVITY * water + share * prism + live
 
 
-def load_tier(ground: Ground, duct: LoadedDuct, cover: float) -> TierLoad:
-    """Give the figures of a duct under a cover [m]."""
+def load_tier(ground: Ground, kind: LaidKind, over_bank: float) -> TierLoad:
+    """Give the figures of like ducts of a tier, the bank under a cover [m]."""
+    number, duct, cover = kind.tier + 1, kind.duct, over_bank + kind.deeper
     prism = earth_load.prism_pressure(cover, ground.density)
     arched = None
     if ground.trench_width is not None:
@@ -198,7 +202,7 @@ def load_tier(ground: Ground, duct: LoadedDuct, cover: float) -> TierLoad:
     lives = [] if ground.traffic is None else live_loads(ground.traffic, cover)
     live = max(lives, key=lambda one: one.pressure, default=None)
     if ground.traffic is not None and live is None:
-        return TierLoad(cover, duct, prism, arched, earth, lives, None, None, None, None, None, None)
+        return TierLoad(number, cover, duct, prism, arched, earth, lives, None, None, None, None, None, None)
     pressure = 0.0 if live is None else live.pressure
     deflected = None
     if duct.stiffness is not None:
@@ -209,7 +213,7 @@ def load_tier(ground: Ground, duct: LoadedDuct, cover: float) -> TierLoad:
     stress = None if duct.wall is None else thrust / duct.wall
     demand = demand_of(ground, prism, pressure, cover)
     bears = buckling_of(ground, duct, cover)
-    return TierLoad(cover, duct, prism, arched, earth, lives, live, deflected, thrust, stress, demand, bears)
+    return TierLoad(number, cover, duct, prism, arched, earth, lives, live, deflected, thrust, stress, demand, bears)
 
 
 def bends_no_more(ground: Ground, tier: TierLoad) -> bool | None:

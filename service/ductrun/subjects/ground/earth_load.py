@@ -12,8 +12,8 @@ from ductrun.kit.operation import Operation
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.ground.earth_load_told import EarthLoadResult, tell
 from ductrun.subjects.ground.earth_loading import EarthLoading
-from ductrun.subjects.ground.holding_down import Laid
-from ductrun.subjects.ground.loaded_ducts import LoadedDuct, ducts_by_tier, load_ducts_of, loading_steps
+from ductrun.subjects.ground.laid_ducts import lay
+from ductrun.subjects.ground.loaded_ducts import LoadedDuct, ducts_of_bank, load_ducts_of, loading_steps
 from ductrun.subjects.ground.under_load import UnderLoad, bear, unloaded
 from ductrun.subjects.parts.bank import DuctBank, bank_of, conduits_of, duct_count
 from ductrun.subjects.parts.conduit import Conduit, outside_diameter
@@ -66,7 +66,7 @@ def assess(request: EarthLoadRequest, sheet: Worksheet) -> UnderLoad:
     if forbidden:
         return unloaded(cover, sheet)
     concrete = engineering.encased(placed, concrete_of(asked), stepped=False) if encased else None
-    return bear(request, Laid(placed, ducts, concrete), cover, place, sheet)
+    return bear(request, lay(placed, ducts, concrete), cover, place, sheet)
 
 
 def _refuse_pour(request: EarthLoadRequest, sheet: Worksheet) -> None:
@@ -104,7 +104,7 @@ def _asked(request: EarthLoadRequest, sheet: Worksheet) -> AskedPour:
 def _loaded(asked: AskedPour, request: EarthLoadRequest, sheet: Worksheet, *, encased: bool) -> list[LoadedDuct]:
     if request.bank is None:
         return load_ducts_of(conduits_of(asked.bank, asked.bank_place), request, sheet, encased=encased)
-    return ducts_by_tier(asked.bank, asked.bank_place, request, sheet, encased=encased)
+    return ducts_of_bank(asked.bank, asked.bank_place, request, sheet, encased=encased)
 
 
 def _placed(request: EarthLoadRequest, sheet: Worksheet) -> engineering.Bank:

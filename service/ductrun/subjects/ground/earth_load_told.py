@@ -22,8 +22,10 @@ from ductrun.subjects.ground.earth_ground import (
 from ductrun.subjects.ground.holding_down import PourLoad, stays_down
 from ductrun.subjects.ground.traffic import METHODS
 from ductrun.subjects.ground.under_load import UnderLoad
-from ductrun.subjects.parts.bank import MOST_TIERS
+from ductrun.subjects.parts.bank import MOST_IN_A_TIER, MOST_TIERS
 from ductrun.subjects.parts.choices import ConduitType
+
+_MOST_KINDS = MOST_TIERS * MOST_IN_A_TIER
 
 
 class LiveLoadByMethod(Struct, frozen=True, gc=False):
@@ -34,9 +36,10 @@ class LiveLoadByMethod(Struct, frozen=True, gc=False):
 
 
 class TierUnderLoad(Struct, frozen=True, gc=False, kw_only=True):
-    """The ducts of one tier under earth and traffic; what a wall or a load not on file leaves open is absent."""
+    """Like ducts of one tier under earth and traffic; what a wall or a load not on file leaves open is absent."""
 
     tier: Annotated[int, Meta(description="Tier, from 1 at the bottom.")]
+    pointer: Annotated[str, Meta(description="Place of their conduit in the request, the first of like ones.")]
     cover: Annotated[answers.Length, Meta(description="Earth over the top of its ducts.")]
     prism_pressure: Annotated[answers.Pressure, Meta(description="Of the prism of earth above a duct.")]
     trench_pressure: Annotated[
@@ -86,9 +89,10 @@ class TierUnderLoad(Struct, frozen=True, gc=False, kw_only=True):
 
 
 class TierInPour(Struct, frozen=True, gc=False):
-    """The ducts of one tier in wet concrete."""
+    """Like ducts of one tier in wet concrete."""
 
     tier: Annotated[int, Meta(description="Tier, from 1 at the bottom.")]
+    pointer: Annotated[str, Meta(description="Place of their conduit in the request, the first of like ones.")]
     head: Annotated[answers.Length, Meta(description="Wet concrete over the bottom of its ducts.")]
     pressure: Annotated[answers.Pressure, Meta(description="Of that head.")]
     verdict: Annotated[Verdict, Meta(description="Whether they bear it as free rings.")]
@@ -100,7 +104,7 @@ class TierInPour(Struct, frozen=True, gc=False):
 class InService(Struct, frozen=True, gc=False):
     """Empty ducts in groundwater."""
 
-    uplift_per_length: Annotated[answers.ForcePerLength, Meta(description="Of the groundwater; 0 above it.")]
+    uplift_per_length: Annotated[answers.ForcePerLength, Meta(description="Of the groundwater, on what lies below it.")]
     hold_down_per_length: Annotated[answers.ForcePerLength, Meta(description="Of earth, ducts and concrete.")]
     verdict: Annotated[Verdict, Meta(description="Whether they stay down with the factor asked.")]
     factor_ratio: Annotated[
@@ -115,7 +119,10 @@ class InService(Struct, frozen=True, gc=False):
 class WouldComply(Struct, frozen=True, gc=False):
     """What would keep every limit of this calculation with all else as it is; absent where nothing would."""
 
-    least_cover: Annotated[answers.Length | UnsetType, Meta(description="Least cover, in whole inches.")] = UNSET
+    least_cover: Annotated[
+        answers.Length | UnsetType,
+        Meta(description="Least cover, in whole inches; all from it to the greatest comply."),
+    ] = UNSET
     greatest_cover: Annotated[
         answers.Length | UnsetType, Meta(description="Greatest cover, in whole inches; absent where 100 ft comply.")
     ] = UNSET
@@ -135,11 +142,15 @@ class EarthLoadResult(Struct, frozen=True, gc=False):
     """Ducts under earth and traffic; without tiers where no load was put on them."""
 
     tiers: Annotated[
-        list[TierUnderLoad], Meta(description="Ducts in earth by tier, the bottom first.", max_length=MOST_TIERS)
+        list[TierUnderLoad],
+        Meta(description="Ducts in earth by tier, the bottom first, each kind of a tier.", max_length=_MOST_KINDS),
     ]
     pour: Annotated[
         list[TierInPour],
-        Meta(description="Encased ducts in wet concrete by tier, the bottom first.", max_length=MOST_TIERS),
+        Meta(
+            description="Encased ducts in wet concrete by tier, the bottom first, each kind of a tier.",
+            max_length=_MOST_KINDS,
+        ),
     ]
     deflection_percent: Annotated[float | UnsetType, Meta(description="The largest deflection of all tiers.")] = UNSET
     lowest_deflection_percent: Annotated[
@@ -164,8 +175,8 @@ def tell(found: UnderLoad, telling: Telling) -> EarthLoadResult:
     deflections = [tier.deflection for tier in found.tiers if tier.deflection is not None]
     most = max(deflections, default=None)
     return EarthLoadResult(
-        tiers=[_told_tier(number, tier, ground, telling) for number, tier in enumerate(found.tiers, start=1)],
-        pour=[_told_pour(number, pour, telling) for number, pour in enumerate(found.pours, start=1)],
+        tiers=[_told_tier(tier, ground, telling) for tier in found.tiers],
+        pour=[_told_pour(pour, telling) for pour in found.pours],
         deflection_percent=UNSET if most is None else most,
         lowest_deflection_percent=UNSET if most is None else _least_of_band(most),
         highest_deflection_percent=UNSET if most is None else most + DEFLECTION_BAND.value,
@@ -176,12 +187,13 @@ def tell(found: UnderLoad, telling: Telling) -> EarthLoadResult:
     )
 
 
-def _told_tier(number: int, tier: TierLoad, ground: Ground, telling: Telling) -> TierUnderLoad:
+def _told_tier(tier: TierLoad, ground: Ground, telling: Telling) -> TierUnderLoad:
     pressure, band = telling.pressure, DEFLECTION_BAND.value
     deflection, bore, live = tier.deflection, tier.duct.bore, tier.live
     flat = None if deflection is None or bore is None else bore
     return TierUnderLoad(
-        tier=number,
+        tier=tier.number,
+        pointer=tier.duct.place.pointer(),
         cover=telling.size(tier.cover),
         prism_pressure=pressure(tier.prism),
         trench_pressure=UNSET if tier.arched is None else pressure(tier.arched),
@@ -219,10 +231,11 @@ def _flattened(bore: float, deflection: float) -> float:
     return bore * max(0.0, 1 - deflection / 100)
 
 
-def _told_pour(number: int, pour: PourLoad, telling: Telling) -> TierInPour:
+def _told_pour(pour: PourLoad, telling: Telling) -> TierInPour:
     bears = pour.bears
     return TierInPour(
-        tier=number,
+        tier=pour.number,
+        pointer=pour.duct.place.pointer(),
         head=telling.size(pour.head),
         pressure=telling.pressure(pour.pressure),
         verdict=Verdict.of(pour.holds),

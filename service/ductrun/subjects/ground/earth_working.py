@@ -26,7 +26,7 @@ def show_load(tiers: Sequence[TierLoad], floating: Floating, ground: Ground, she
         _show_duct(tier, ground, sheet)
     if floating.factor is not None:
         tell = sheet.tell.force_per_length
-        sheet.show("U", "pi/4 OD^2 rho g, of all ducts", "groundwater over them", tell(floating.uplift))
+        sheet.show("U", "A rho g, of all ducts", "what of their section lies in groundwater", tell(floating.uplift))
         sheet.show("W down", "earth over the ducts + own weight", "submerged below the water", tell(floating.hold_down))
         words = f"{floating.hold_down:.6g} N/m / {floating.uplift:.6g} N/m"
         sheet.show("F", "W down / U, the least of ducts over each other", words, sheet.tell.ratio(floating.factor))

@@ -73,40 +73,14 @@ def load_ducts_of(
     return ducts
 
 
-def ducts_by_tier(
+def ducts_of_bank(
     bank: DuctBank, bank_sheet: Worksheet, given: EarthLoading, sheet: Worksheet, *, encased: bool = False
 ) -> list[LoadedDuct]:
-    """Settle the duct of every tier of a bank, the bottom one first; of several in one tier the weakest of each."""
+    """Settle every duct of a bank, tier by tier from the bottom left."""
     conduits = conduits_of(bank, bank_sheet)
     loaded = load_ducts_of(conduits, given, sheet, encased=encased)
     settled = {id(conduit): duct for (conduit, _), duct in zip(conduits, loaded, strict=True)}
-    tiers: dict[int, list[LoadedDuct]] = {}
-    for line in lines_of(bank, bank_sheet):
-        tiers.setdefault(line.tier, []).append(settled[id(line.conduit)])
-    return [ducts[0] if len(ducts) == 1 else _weakest(ducts) for ducts in tiers.values()]
-
-
-def _weakest(ducts: Sequence[LoadedDuct]) -> LoadedDuct:
-    """Give what is weakest of different ducts in one tier, as one duct; unknown where it is of one of them."""
-
-    def least(name: str) -> float | None:
-        values = [getattr(duct, name) for duct in ducts]
-        return None if None in values else min(values)
-
-    sizes = {duct.size for duct in ducts}
-    return LoadedDuct(
-        size=ducts[0].size if len(sizes) == 1 else None,
-        outside=max(duct.outside for duct in ducts),
-        bore=least("bore"),
-        wall=least("wall"),
-        stiffness=least("stiffness"),
-        long_term_stiffness=least("long_term_stiffness"),
-        long_term_share=min(duct.long_term_share for duct in ducts),
-        wall_stress=min(duct.wall_stress for duct in ducts),
-        poisson=min(duct.poisson for duct in ducts),
-        mass=min(duct.mass for duct in ducts),
-        place=ducts[0].place,
-    )
+    return [settled[id(line.conduit)] for line in lines_of(bank, bank_sheet) for _ in range(line.duct_count)]
 
 
 def _duct_of(

@@ -39,9 +39,12 @@ class Pavement(Form):
 
 
 class Paved(NamedTuple):
-    """Pavement over a trench [m, m2, m3]: greatest width and length of the cut, what is taken up and laid again."""
+    """Pavement over a trench [m, m2, m3]: its thickness, greatest width and length of the cut, what is taken up and
+    laid again.
+    """
 
     kind: PavementKind
+    thickness: float
     width: float
     cut_length: float
     area: float
@@ -51,7 +54,7 @@ class Paved(NamedTuple):
 class PavementTakeoff(Struct, frozen=True, gc=False):
     """Pavement in place; what is taken up of it is no spoil."""
 
-    kind: PavementKind
+    kind: Annotated[PavementKind, Meta(description="Kind of the pavement.")]
     cut_width: Annotated[answers.Length, Meta(description="Width of the cut; the greatest, if it varies.")]
     saw_cut_length: Annotated[answers.Length, Meta(description="Along both sides and across both ends.")]
     removal_area: Annotated[answers.Area, Meta(description="Taken up, the whole cut.")]
@@ -99,6 +102,7 @@ def pave(given: Pavement, section: Section, profile: engineering.Profile, sheet:
     )
     return Paved(
         kind=given.kind,
+        thickness=given.thickness.si,
         width=max(widths),
         cut_length=engineering.edge_length(slope, profile) + widths[0] + widths[-1],
         area=area,

@@ -84,11 +84,10 @@ def _by_table(traffic: TrafficLoad, cover: float) -> float | None:
 
 
 def _by_spread(traffic: TrafficLoad, cover: float) -> float:
-    share = traffic.wheel_load / _H_20
     allowance = engineering.dynamic_allowance(cover, _ALLOWANCE, _ALLOWANCE_COVER)
     wheel = Wheel(traffic.wheel_load, *_SHORT_PRINT, _APART)
     wheels = engineering.spread_pressure(wheel, cover, traffic.spread, _PRESENCE, allowance)
-    return wheels + share * engineering.lane_pressure(_LANE_LOAD, _LANE_WIDTH, cover, traffic.spread, _PRESENCE)
+    return wheels + engineering.lane_pressure(_LANE_LOAD, _LANE_WIDTH, cover, traffic.spread, _PRESENCE)
 
 
 def _by_boussinesq(traffic: TrafficLoad, cover: float) -> float:
@@ -114,7 +113,7 @@ def worked(method: LiveLoadMethod, traffic: TrafficLoad, cover: float) -> str:
             wheels, width = 2, width + _APART
         return (
             f"{wheels} x {traffic.wheel_load:.6g} N x (1 + {allowance:.4g}) x {_PRESENCE:g}/"
-            f"({width:.5g} m x {length:.5g} m) + {_LANE_LOAD * traffic.wheel_load / _H_20:.6g} N/m x {_PRESENCE:g}/"
+            f"({width:.5g} m x {length:.5g} m) + {_LANE_LOAD:.6g} N/m x {_PRESENCE:g}/"
             f"{_LANE_WIDTH + traffic.spread * cover:.5g} m"
         )
     if method is LiveLoadMethod.BOUSSINESQ:

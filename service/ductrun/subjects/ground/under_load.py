@@ -12,16 +12,17 @@ from ductrun.subjects.ground.earth_findings import find_cover, judge_envelope, j
 from ductrun.subjects.ground.earth_ground import Ground, TierLoad, settle_ground
 from ductrun.subjects.ground.earth_loading import CONCRETE_DENSITY, EarthLoading
 from ductrun.subjects.ground.earth_working import show_load
-from ductrun.subjects.ground.holding_down import Floating, Laid, PourLoad, float_in_water, pour_around, stacks_of
+from ductrun.subjects.ground.holding_down import Floating, PourLoad, float_in_water, pour_around, stacks_of
+from ductrun.subjects.ground.laid_ducts import Laid
 from ductrun.subjects.parts.excavation import EXCAVATION_SAFETY
 
 _EXCAVATION_RULES = published("osha-1926-subpart-p")
 
 
 class UnderLoad(NamedTuple):
-    """Ducts under a cover [m] of earth: the figures of every tier, or of its pour where they are encased; whether they
-    stay down; and what would comply, None where that was not looked for. `ground` is None of ducts that need concrete
-    and have none: they are not loaded at all.
+    """Ducts under a cover [m] of earth: the figures of every kind in every tier, or of its pour where they are encased;
+    whether they stay down; and what would comply, None where that was not looked for. `ground` is None of ducts that
+    need concrete and have none: they are not loaded at all.
     """
 
     cover: float

@@ -25,8 +25,8 @@ class PistonOpening(Struct, frozen=True, gc=False):
 class TravelOption(Struct, frozen=True, gc=False):
     """What fittings of one travel that is sold would mean."""
 
-    fitting_travel: answers.Length
-    fitting_count: int
+    fitting_travel: Annotated[answers.Length, Meta(description="Travel of one fitting.")]
+    fitting_count: Annotated[int, Meta(description="Fittings of that travel that the run needs.")]
 
 
 class RunMovement(Struct, frozen=True, gc=False):

@@ -253,7 +253,10 @@ def _openings(
     lowest, highest = seen.span
     if sheet.settle("piston_convention", given.piston_convention, CONVENTION) is PistonConvention.CENTERED:
         return [(at, engineering.centered_opening(travel, change, lowest, highest, at.si)) for at in asked]
-    return [(at, engineering.piston_opening(travel, lowest, highest, at.si)) for at in asked]
+    return [
+        (at, engineering.piston_opening(travel, lowest, highest, at.si) if under(at.si, highest) else 0.0)
+        for at in asked
+    ]
 
 
 def _free(

@@ -56,7 +56,14 @@ class TemperatureSpread(Form):
 
 
 Temperatures = TypeAliasType(
-    "Temperatures", Annotated[TemperatureRange | TemperatureSpread, Field(discriminator="kind")]
+    "Temperatures",
+    Annotated[
+        TemperatureRange | TemperatureSpread,
+        Field(
+            discriminator="kind",
+            description="The temperatures the conduit passes through: lowest and highest, or their difference.",
+        ),
+    ],
 )
 
 

@@ -111,7 +111,7 @@ class PlacedDuct(Struct, frozen=True, gc=False):
     tier: Annotated[int, Meta(description="Tier, from 1 at the bottom.")]
     x: Annotated[answers.Length, Meta(description="Distance of its center to the right.")]
     y: Annotated[answers.Length, Meta(description="Distance of its center upward.")]
-    outside_diameter: answers.Length
+    outside_diameter: Annotated[answers.Length, Meta(description="Outside diameter of the duct.")]
     signal: Annotated[bool, Meta(description="Whether it carries signals.")]
 
 

@@ -183,7 +183,8 @@ class MulticonductorCable(_AnyCable):
 Cable = TypeAliasType(
     "Cable",
     Annotated[
-        ListedCable | CompactCable | BareCable | MeasuredCable | MulticonductorCable, Field(discriminator="kind")
+        ListedCable | CompactCable | BareCable | MeasuredCable | MulticonductorCable,
+        Field(discriminator="kind", description="A conductor or cable: one of the tables, or by its measures."),
     ],
 )
 

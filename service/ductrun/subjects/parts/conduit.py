@@ -86,7 +86,13 @@ class MeasuredConduit(Form):
     )
 
 
-Conduit = TypeAliasType("Conduit", Annotated[ListedConduit | MeasuredConduit, Field(discriminator="kind")])
+Conduit = TypeAliasType(
+    "Conduit",
+    Annotated[
+        ListedConduit | MeasuredConduit,
+        Field(discriminator="kind", description="A conduit: by type and trade size, or by its measures."),
+    ],
+)
 
 
 class PlacedConduit(NamedTuple):

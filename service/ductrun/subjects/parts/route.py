@@ -90,7 +90,10 @@ class VerticalBendSection(_AnySection):
 
 RouteSection = TypeAliasType(
     "RouteSection",
-    Annotated[StraightSection | HorizontalBendSection | VerticalBendSection, Field(discriminator="kind")],
+    Annotated[
+        StraightSection | HorizontalBendSection | VerticalBendSection,
+        Field(discriminator="kind", description="One section of a route: a straight or a bend."),
+    ],
 )
 MOST_SECTIONS = 500
 Route = Annotated[list[RouteSection], Field(min_length=1, max_length=MOST_SECTIONS)]

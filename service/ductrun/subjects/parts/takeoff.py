@@ -105,23 +105,23 @@ MOST_TAKEOFF_LINES = 2_000
 class TakeoffQuantity(Struct, frozen=True, gc=False):
     """A quantity with the unit in which it is sold, paid or done."""
 
-    value: float
-    unit: TakeoffUnit
+    value: Annotated[float, Meta(description="The number, in the unit.")]
+    unit: Annotated[TakeoffUnit, Meta(description="The unit.")]
 
 
 class TakeoffShare(Struct, frozen=True, gc=False):
     """What of the exact quantity one stretch of the run takes."""
 
     stretch: Annotated[str, Meta(description="Name of the stretch.", max_length=MOST_NAME)]
-    quantity: TakeoffQuantity
+    quantity: Annotated[TakeoffQuantity, Meta(description="How much of it.")]
 
 
 class TakeoffLine(Struct, frozen=True, gc=False, kw_only=True):
     """One line: an item of one conduit type and size with all that the run takes of it."""
 
     line: Annotated[int, Meta(description="Number of the line, from 1.")]
-    group: TakeoffGroup
-    item: TakeoffItem
+    group: Annotated[TakeoffGroup, Meta(description="The part of the work it belongs to.")]
+    item: Annotated[TakeoffItem, Meta(description="What it is a line of.")]
     description: Annotated[str, Meta(description="The item in words.", max_length=300)]
     exact_quantity: Annotated[TakeoffQuantity, Meta(description="What is laid, dug or done, without waste.")]
     basis: Annotated[str, Meta(description="Its arithmetic in one line.", max_length=2_000)]

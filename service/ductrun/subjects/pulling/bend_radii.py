@@ -229,7 +229,7 @@ def _report_tight(made: BendMade, bend: PlacedBend, least: Length, route: Placed
     sheet, kind = route.at(bend.section), bend.conduit.type
     told = sheet.tell.size(bend.radius)
     size = f"trade size {bend.conduit.trade_size}"
-    start = f"{route.named(bend.section)}: the bend has a centre-line radius of {text_of(told)}; "
+    start = f"{route.named(bend.section)}: the bend has a center-line radius of {text_of(told)}; "
     if made is BendMade.FACTORY_ELBOW:
         backing = published("ul-651-elbows")
         message = f"{start}the standard elbow of {size} has {least}. None is sold tighter: widen the bend."

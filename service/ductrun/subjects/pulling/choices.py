@@ -37,3 +37,10 @@ class PullDirection(Code):
 
     FORWARD = "forward"
     REVERSED = "reversed"
+
+
+class StopBasis(Code):
+    """What a stop tension rests on: that no friction loads a bend unseen, or the friction assumed."""
+
+    ANY_FRICTION = "any_friction"
+    FRICTION_ASSUMED = "friction_assumed"

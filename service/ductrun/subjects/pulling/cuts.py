@@ -38,13 +38,17 @@ class ListedPositions(Form):
 
     kind: Literal["listed"] = Field(description="Fixed text that says: at these places.")
     positions: Annotated[list[RoutePosition], Field(min_length=1, max_length=MOST_POSITIONS)] = Field(
-        description="Distances along the centre line from the start of the route, each on a straight.",
+        description="Distances along the center line from the start of the route, each on a straight.",
         examples=[[{"value": 200, "unit": "ft"}]],
     )
 
 
 BoxPositions = TypeAliasType(
-    "BoxPositions", Annotated[BetweenSections | Anywhere | ListedPositions, Field(discriminator="kind")]
+    "BoxPositions",
+    Annotated[
+        BetweenSections | Anywhere | ListedPositions,
+        Field(discriminator="kind", description="Where pull points may stand."),
+    ],
 )
 
 

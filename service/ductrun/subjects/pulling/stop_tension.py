@@ -3,36 +3,91 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
+from typing import NamedTuple
 
 from ductrun.engineering import pulling as engineering
+from ductrun.engineering.rounding import over
+from ductrun.kit.backing import WORKED_OUT
+from ductrun.kit.choices import Severity
+from ductrun.kit.wording import text_of
+from ductrun.kit.worksheet import Worksheet
+from ductrun.subjects.pulling.choices import StopBasis
+from ductrun.subjects.pulling.direction import Direction
 from ductrun.subjects.pulling.friction import lowest_published
 from ductrun.subjects.pulling.settled import Pulling
 
 
-def stop_tension(pulling: Pulling, *, turned: bool) -> float:
+class Stop(NamedTuple):
+    """When a pull is stopped: the `tension` [N] at the pulling end, what it rests on, and the tension `safe` [N] there
+    at any friction, with the `section` of the pull, from 0, that bears the least of that.
+    """
+
+    tension: float
+    basis: StopBasis
+    safe: float
+    section: int
+
+
+def stop_of(way: Direction, pulling: Pulling, *, turned: bool) -> Stop:
     """Give the tension at the pulling end [N] at which to stop.
 
     Nowhere on the way may the tension be above what cable, grip and device bear, nor in a bend above what brings it to
     its sidewall limit. What is borne is carried on to the pulling end with the lowest published friction, which adds
-    the least: with less than that at the end, no place before it has more than it bears. `turned` says that the pull is
-    from the other end.
+    the least: with less than that at the end, no place before it has more than it bears, whatever the friction is.
+    Where that is less than a pull within its limits needs at the friction it is pulled with, no crew could finish: then
+    what is borne is carried on at that friction. `turned` says that the pull is from the other end.
     """
-    weight, borne = pulling.load.weight, pulling.limits.tension
-    pressure = pulling.limits.pressure
+    most, pressure = pulling.limits.tension, pulling.limits.pressure
     if pulling.braking_coefficient is None and all(
-        isinstance(section, engineering.Straight) or _borne_in(section.radius, contact.share, pressure) >= borne
+        isinstance(section, engineering.Straight) or _borne_in(section.radius, contact.share, pressure) >= most
         for section, contact in zip(pulling.sections, pulling.contacts, strict=True)
     ):
-        return borne  # nothing runs away, so that the tension rises to the end
+        return Stop(most, StopBasis.ANY_FRICTION, most, 0)  # nothing runs away, so that the tension rises to the end
     route = _at_lowest_friction(pulling)
-    if turned:
-        route = engineering.reverse(route)
-    for section in route:
+    safe, section = _carried_on(engineering.reverse(route) if turned else route, pulling)
+    expected = way.pulling.case.final
+    if over(expected, safe):
+        assumed, _ = _carried_on(way.pulling.sections, pulling)
+        if not over(expected, assumed):
+            return Stop(assumed, StopBasis.FRICTION_ASSUMED, safe, section)
+    return Stop(safe, StopBasis.ANY_FRICTION, safe, section)
+
+
+def report_stop(stop: Stop, way: Direction, pulling: Pulling, sheet: Worksheet, *, turned: bool) -> None:
+    """Caution of a pull that can only be finished beyond what is safe at any friction."""
+    if stop.basis is StopBasis.ANY_FRICTION:
+        return
+    at = len(pulling.sections) - 1 - stop.section if turned else stop.section
+    told, safe, expected = [sheet.tell.force(one) for one in (stop.tension, stop.safe, way.pulling.case.final)]
+    straight = isinstance(pulling.sections[at], engineering.Straight)
+    what = "the cable may bear more than it is allowed" if straight else "the bend may be over its sidewall limit"
+    sheet.find(
+        Severity.CAUTION,
+        "stop_rests_on_friction",
+        f"{pulling.route.named(at)}: to stop the pull at {text_of(told)} at its end takes the friction as assumed; "
+        f"{text_of(expected)} is expected there. From {text_of(safe)} on {what} unseen, where friction is lower after "
+        "it and higher before it than assumed: lubricate all the way, and stop where the tension rises faster than "
+        "expected.",
+        WORKED_OUT,
+        told,
+        safe,
+        member="",
+    )
+
+
+def _carried_on(route: Sequence[engineering.Section], pulling: Pulling) -> tuple[float, int]:
+    """Carry on to the pulling end what is borne on the way [N]; gives the last section too that bears the least."""
+    weight, borne, least = pulling.load.weight, pulling.limits.tension, 0
+    for index, section in enumerate(route):
         here = pulling.limits.tension
         if not isinstance(section, engineering.Straight):
-            here = min(here, _borne_in(section.radius, section.share, pressure))
-        borne = min(section.pulled(min(borne, here), weight).tension_out, here)
-    return borne
+            here = min(here, _borne_in(section.radius, section.share, pulling.limits.pressure))
+        leaving = section.pulled(min(borne, here), weight).tension_out
+        if here < max(borne, leaving):
+            least = index
+        borne = min(leaving, here)
+    return borne, least
 
 
 def _borne_in(radius: float, share: float, pressure: float) -> float:

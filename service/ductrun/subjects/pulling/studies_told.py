@@ -15,7 +15,7 @@ from ductrun.subjects.pulling.studies import Largest, Point, UseAtFriction
 class FrictionCase(Struct, frozen=True, gc=False):
     """The pull at one coefficient of friction, from both ends."""
 
-    friction_coefficient: float
+    friction_coefficient: Annotated[float, Meta(description="The coefficient of friction.")]
     tension: Annotated[answers.Force, Meta(description="Tension at the pulling end.")]
     sidewall_pressure: Annotated[
         answers.ForcePerLength, Meta(description="Highest sidewall pressure; 0 where there is no bend.")

@@ -17,7 +17,7 @@ _PLACE = 4  # steps of a pointer before those within the run: #/runs/0/run
 class ComparedFinding(Struct, frozen=True, gc=False):
     """A finding that one of two runs has, by its pointer in that run."""
 
-    severity: Severity
+    severity: Annotated[Severity, Meta(description="Violation, caution or note.")]
     code: Annotated[str, Meta(description="What was found, in one stable word for programs.", max_length=100)]
     message: Annotated[str, Meta(description="The sentence for people.")]
     pointer: Annotated[str | UnsetType, Meta(description="JSON pointer of the member it is about.")] = UNSET

@@ -28,7 +28,7 @@ _Percent = Annotated[float | UnsetType, Meta(description="The difference in perc
 class ComparedNumber(Struct, frozen=True, gc=False):
     """A figure of a run beside that of the base."""
 
-    value: float
+    value: Annotated[float, Meta(description="The number of this run.")]
     difference: Annotated[float | UnsetType, Meta(description="Less that of the base, where it differs.")] = UNSET
     difference_percent: _Percent = UNSET
 
@@ -36,7 +36,7 @@ class ComparedNumber(Struct, frozen=True, gc=False):
 class ComparedQuantity(Struct, frozen=True, gc=False):
     """A quantity of a takeoff beside that of the base."""
 
-    quantity: TakeoffQuantity
+    quantity: Annotated[TakeoffQuantity, Meta(description="The quantity of this run.")]
     difference: Annotated[TakeoffQuantity | UnsetType, Meta(description="Less that of the base, where it differs.")] = (
         UNSET
     )
@@ -56,8 +56,8 @@ class LineOfRun(Struct, frozen=True, gc=False):
 class ComparedLine(Struct, frozen=True, gc=False, kw_only=True):
     """One line of the takeoffs that is not the same in all runs."""
 
-    group: TakeoffGroup
-    item: TakeoffItem
+    group: Annotated[TakeoffGroup, Meta(description="The part of the work it belongs to.")]
+    item: Annotated[TakeoffItem, Meta(description="What it is a line of.")]
     description: Annotated[str, Meta(description="The item in words.", max_length=300)]
     conduit_type: Annotated[_Short | UnsetType, Meta(description="Type of the conduit.")] = UNSET
     size: Annotated[_Short | UnsetType, Meta(description="Trade size, conductor size or bar size.")] = UNSET

@@ -40,7 +40,7 @@ _Percent = Annotated[float | UnsetType, Meta(description="The difference in perc
 class ComparedCount(Struct, frozen=True, gc=False):
     """A count of a run beside that of the base."""
 
-    value: int
+    value: Annotated[int, Meta(description="The count of this run.")]
     difference: _Difference = UNSET
     difference_percent: _Percent = UNSET
 
@@ -48,7 +48,7 @@ class ComparedCount(Struct, frozen=True, gc=False):
 class ComparedLength(Struct, frozen=True, gc=False):
     """A length of a run beside that of the base."""
 
-    length: answers.Length
+    length: Annotated[answers.Length, Meta(description="The length of this run.")]
     difference: Annotated[answers.Length | UnsetType, Meta(description="Less that of the base, where it differs.")] = (
         UNSET
     )
@@ -71,8 +71,8 @@ class ComparedRun(Struct, frozen=True, gc=False, kw_only=True):
     not_ranked_because: Annotated[
         str | UnsetType, Meta(description="Why it has no place: what gap its measure has.")
     ] = UNSET
-    plan_length: ComparedLength
-    length: ComparedLength
+    plan_length: Annotated[ComparedLength, Meta(description="Length in plan.")]
+    length: Annotated[ComparedLength, Meta(description="Length of a duct from end to end along its center line.")]
     pull_count: Annotated[ComparedCount, Meta(description="Pulls, one a duct of a circuit from stop to stop.")]
     unjudged_pull_count: Annotated[int, Meta(description="How many of the pulls were not judged.")]
     highest_utilization_percent: Annotated[

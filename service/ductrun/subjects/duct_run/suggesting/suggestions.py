@@ -42,7 +42,7 @@ class PatchOp(Code):
 class PatchOperation(Struct, frozen=True, gc=False):
     """One operation of a JSON Patch (RFC 6902) on the request; what it sets is always an object."""
 
-    op: PatchOp
+    op: Annotated[PatchOp, Meta(description="Whether the object is put in or takes the place of another.")]
     path: Annotated[str, Meta(description="JSON pointer of the member that is set, or of the item that is put in.")]
     value: Annotated[dict[str, Any], Meta(description="The object that is set there, as a request has it.")]
 
@@ -57,7 +57,7 @@ class RemovedViolation(Struct, frozen=True, gc=False):
 class Suggestion(Struct, frozen=True, gc=False):
     """One change that was run: it removes a violation and adds none."""
 
-    change: ChangeKind
+    change: Annotated[ChangeKind, Meta(description="What kind of change it is.")]
     message: Annotated[str, Meta(description="What to change, in one sentence.")]
     patch: Annotated[
         list[PatchOperation],

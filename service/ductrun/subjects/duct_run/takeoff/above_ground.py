@@ -10,7 +10,7 @@ from ductrun.subjects.conduit.cement import QUART
 from ductrun.subjects.conduit.choices import JoiningMethod, RunEnd
 from ductrun.subjects.conduit.joining import Joined
 from ductrun.subjects.duct_run.assessment import AssessedStretch, Piece
-from ductrun.subjects.duct_run.takeoff.entries import Entry, sized
+from ductrun.subjects.duct_run.takeoff.entries import Entry, ducts_in_words, sized
 from ductrun.subjects.duct_run.transitions import called
 from ductrun.subjects.movement.moving import Movement
 from ductrun.subjects.parts.takeoff import TakeoffItem
@@ -48,11 +48,11 @@ def above_ground(index: int, stretch: AssessedStretch, tell: Telling) -> Iterato
         each = len(above.gaps) + _fittings(above.movement)
         for piece in lying:
             more = f", {len(above.gaps)} of them at joints of the structure" if above.gaps else ""
-            words = f"{piece.duct_count} ducts x {each}{more}"
+            words = f"{ducts_in_words(piece.duct_count)} x {each}{more}"
             yield _entry(TakeoffItem.EXPANSION_FITTING, each, index, f"{at}/expansion", words, piece, tell)
             yield from _joints(index, f"{at}/expansion", piece, each, _cuts(piece), tell)
             if not above.hung:
-                words = f"{piece.duct_count} ducts x {straps}"
+                words = f"{ducts_in_words(piece.duct_count)} x {straps}"
                 yield _entry(TakeoffItem.STRAP, straps, index, f"{at}/supports", words, piece, tell)
         if above.hung and lying:
             size, words = sized(lying[0].conduit, tell), f"{straps} for all ducts"
@@ -64,7 +64,7 @@ def above_ground(index: int, stretch: AssessedStretch, tell: Telling) -> Iterato
         standing = {duct for piece in up for duct in piece.ducts}
         for piece in [*up, *(one for one in lying if not standing.issuperset(one.ducts))]:
             for item, count in ((TakeoffItem.EXPANSION_FITTING, each), (TakeoffItem.STRAP, straps)):
-                words = f"{piece.duct_count} ducts x {count} at {riser.stop.name}"
+                words = f"{ducts_in_words(piece.duct_count)} x {count} at {riser.stop.name}"
                 yield _entry(item, count, index, where, words, piece, tell)
             yield from _joints(index, where, piece, each, 0, tell)
 

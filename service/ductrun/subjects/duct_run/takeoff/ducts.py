@@ -11,13 +11,11 @@ from ductrun.subjects.conduit.choices import JoiningMethod, RunEnd
 from ductrun.subjects.conduit.joining import Joined
 from ductrun.subjects.duct_run.assessment import AssessedStretch, Piece
 from ductrun.subjects.duct_run.takeoff.above_ground import cement_entry, sticks_of
-from ductrun.subjects.duct_run.takeoff.entries import Entry, SizeOfLine, sized
+from ductrun.subjects.duct_run.takeoff.entries import Entry, SizeOfLine, ducts_in_words, sized
 from ductrun.subjects.duct_run.transitions import called
 from ductrun.subjects.parts.choices import BendMade
 from ductrun.subjects.parts.route import inside
 from ductrun.subjects.parts.takeoff import TakeoffItem
-
-_FITTINGS = {TakeoffItem.TERMINAL_ADAPTER, TakeoffItem.COUPLING}
 
 
 def duct_entries(index: int, at: int, stretch: AssessedStretch, piece: Piece, tell: Telling) -> Iterator[Entry]:
@@ -46,27 +44,47 @@ def duct_entries(index: int, at: int, stretch: AssessedStretch, piece: Piece, te
 
 def _joints(index: int, place: str, piece: Piece, joined: Joined, named: SizeOfLine) -> Iterator[Entry]:
     """Give what joins and finishes ducts."""
-    ducts = _ducts_in_words(piece.duct_count)
-    fitted = f"{ducts}, with the change to {listing(list(dict.fromkeys(piece.to)))}" if piece.to else ducts
+    ducts = ducts_in_words(piece.duct_count)
     fused = joined.ducts.method is JoiningMethod.FUSED
-    for item, number, member, bought in (
-        (TakeoffItem.FUSION_JOINT if fused else TakeoffItem.JOINT, joined.joint_count, "joint_count", False),
-        (TakeoffItem.COUPLING, joined.order_coupling_count, "order_coupling_count", True),
-        (TakeoffItem.END_BELL, joined.finish_count(RunEnd.END_BELL), "end_bell_count", True),
-        (TakeoffItem.TERMINAL_ADAPTER, joined.finish_count(RunEnd.ADAPTER), "adapter_count", True),
+    coupled = _where(piece, RunEnd.COUPLING)
+    for item, number, member, words in (
+        (TakeoffItem.FUSION_JOINT if fused else TakeoffItem.JOINT, joined.joint_count, "joint_count", ducts),
+        (
+            TakeoffItem.COUPLING,
+            joined.order_coupling_count,
+            "order_coupling_count",
+            f"{ducts}, with {coupled}" if coupled else ducts,
+        ),
+        (
+            TakeoffItem.END_BELL,
+            joined.finish_count(RunEnd.END_BELL),
+            "end_bell_count",
+            _where(piece, RunEnd.END_BELL),
+        ),
+        (
+            TakeoffItem.TERMINAL_ADAPTER,
+            joined.finish_count(RunEnd.ADAPTER),
+            "adapter_count",
+            _where(piece, RunEnd.ADAPTER),
+        ),
     ):
         if number:
-            words = ducts if item not in _FITTINGS else fitted
+            bought = member != "joint_count"
             yield Entry(item, number, index, f"{place}/joints/{member}", words, *named, ordered=bought)
     if joined.cement is not None:
         place, words = f"{place}/joints/cement_volume", f"{joined.joint_count} joints of {called(piece.conduit)}"
         yield cement_entry(joined.cement.volume, index, place, words)
 
 
+def _where(piece: Piece, finish: RunEnd) -> str:
+    """Say how many ends of ducts finish so, and where."""
+    return listing([f"{piece.duct_count} {where}" for finished, where in piece.ends if finished is finish])
+
+
 def _bends(index: int, piece: Piece, named: SizeOfLine, *, named_by_section: bool) -> Iterator[Entry]:
     """Give the bends that are bought or bent; what is laid on a curve is conduit."""
     count, place = piece.duct_count, f"stretches/{index}/length"
-    words = f"{_ducts_in_words(count)}, one in each"
+    words = f"{ducts_in_words(count)}, one in each"
     for one in piece.sections:
         element = one.element
         if isinstance(element, Straight):
@@ -84,7 +102,3 @@ def _bends(index: int, piece: Piece, named: SizeOfLine, *, named_by_section: boo
                 radius=element.radius,
                 ordered=bought,
             )
-
-
-def _ducts_in_words(count: int) -> str:
-    return "1 duct" if count == 1 else f"{count} ducts"

@@ -95,6 +95,11 @@ def sized(conduit: ListedConduit | MeasuredConduit, tell: Telling) -> SizeOfLine
     return SizeOfLine(None if conduit.type is None else str(conduit.type), size)
 
 
+def ducts_in_words(count: int) -> str:
+    """Say how many ducts there are."""
+    return "1 duct" if count == 1 else f"{count} ducts"
+
+
 def kind_of(item: TakeoffItem) -> Kind:
     """Say what an item is counted by."""
     return _KINDS[item]

@@ -1,0 +1,126 @@
+"""What the Python client makes of a stream: its windows, its lines, its end."""
+
+from __future__ import annotations
+
+import asyncio
+import inspect
+import math
+from collections.abc import AsyncIterator, Callable
+from typing import Any
+
+import httpx
+import pytest
+from ductrun_client import AsyncClient, Client, CutOffError, models
+from tools.client_schemas import Contract
+
+from tests.clients.answering import REFUSED, SUMMARY, client_of, stream_of
+
+FEET = models.Length(300, "ft")
+
+
+def refusing(request: httpx.Request) -> httpx.Response:
+    """Answer each line of a window with a problem."""
+    lines = request.content.count(b"\n")
+    problem = {"type": "problem", "status": 422, "problem": REFUSED}
+    told = [problem | {"line": line} for line in range(1, lines + 1)]
+    return stream_of([*told, SUMMARY | {"item_count": lines}])(request)
+
+
+@pytest.mark.parametrize("kind", [Client, AsyncClient])
+def test_a_stream_takes_what_the_contract_says_of_its_query(kind: Any) -> None:
+    document = Contract().document["paths"]
+    asked = {
+        path: {one["name"] for one in document[path]["post"]["parameters"]} for path in document if "batch" in path
+    }
+    assert (
+        asked["/v1/batch/stream"]
+        == asked["/v1/batch"]
+        == set(inspect.signature(kind.stream).parameters) - {"self", "items"}
+    )
+
+
+@pytest.mark.parametrize(
+    "answer",
+    [
+        stream_of([{"type": "basis"}]),
+        stream_of([{"type": "basis"}], b'{"type":"ans'),
+        stream_of([{"type": "problem", "line": 1, "status": 422, "problem": REFUSED}]),
+        stream_of([SUMMARY]),
+    ],
+)
+def test_a_stream_that_ends_without_its_summary_was_cut_off(answer: Callable[..., httpx.Response]) -> None:
+    with pytest.raises(CutOffError, match="after 0 answers") as told:
+        list(client_of(answer).stream([{"id": "a", "operation": "cover", "request": {}}]))
+    assert told.value.answered == 0
+    assert told.value.reason is None
+
+
+def test_a_stream_that_the_service_ends_says_why() -> None:
+    stopped = {"type": "stopped", "reason": "stopping", "line": 0, "item_count": 0, "failed_count": 0}
+    ended = client_of(stream_of([{"type": "basis"}, stopped]))
+    with pytest.raises(CutOffError, match=r"ended by the service \(stopping\) after 0 answers") as told:
+        list(ended.stream([{"id": "a", "operation": "cover", "request": {}}]))
+    assert (told.value.answered, told.value.reason) == (0, "stopping")
+
+
+def test_a_line_that_cannot_be_sent_is_its_own_problem_and_ends_nothing() -> None:
+    asked: list[int] = []
+
+    def answer(request: httpx.Request) -> httpx.Response:
+        asked.append(request.content.count(b"\n"))
+        return refusing(request)
+
+    def item(name: str, length: Any) -> dict[str, Any]:
+        return {"id": name, "operation": "spacers", "request": {"length": length, "tiers": [3]}}
+
+    furlong = {"value": 1, "unit": "furlong"}
+    nameless = {"operation": "spacers", "request": {"length": furlong, "tiers": [3]}}
+    lines = [
+        item("a", FEET),
+        item("b", furlong),
+        item("c", FEET),
+        item("d", {"value": math.nan, "unit": "ft"}),
+        nameless,
+    ]
+    found = list(client_of(answer).stream(lines))
+    assert [one.line for one in found] == [1, 2, 3, 4, 5]
+    assert [one.problem.status for one in found if isinstance(one, models.StreamProblem)] == [503, 422, 503, 422, 422]
+    assert [one.id for one in found] == [None, "b", None, "d", None]
+    told = found[1]
+    assert isinstance(told, models.StreamProblem)
+    assert told.operation == "spacers"
+    [fault] = told.problem.errors or []
+    assert fault.pointer == "#/request/length"
+    assert "'furlong' is no unit" in fault.message
+    assert asked == [2]
+    [lost] = client_of(answer).stream([nameless])
+    assert lost.line == 1
+    assert asked == [2]  # nothing is asked where nothing can be sent
+
+
+def test_an_event_loop_may_give_its_questions_as_they_come() -> None:
+    async def questions() -> AsyncIterator[dict[str, Any]]:
+        for number in range(1200):
+            await asyncio.sleep(0)
+            yield {"id": f"{number}", "operation": "cover", "request": {}}
+
+    async def lines() -> list[Any]:
+        connection = httpx.AsyncClient(base_url="http://service", transport=httpx.MockTransport(refusing))
+        async with connection, AsyncClient(http=connection) as opened:
+            return [one.line async for one in opened.stream(questions())]
+
+    assert asyncio.run(lines()) == list(range(1, 1201))
+
+
+def test_a_window_stays_under_what_a_server_reads_ahead() -> None:
+    sizes = []
+
+    def answer(request: httpx.Request) -> httpx.Response:
+        sizes.append((request.content.count(b"\n"), len(request.content)))
+        return refusing(request)
+
+    items = [{"id": "a" * 1000, "operation": "cover", "request": {}}] * 100 + [{"id": "b" * 60_000}] * 2
+    lines = [one.line for one in client_of(answer).stream(items)]
+    assert lines == list(range(1, 103))
+    assert all(size < 49_152 or count == 1 for count, size in sizes)
+    assert sum(count for count, _ in sizes) == 102
