@@ -58,9 +58,9 @@ def test_loads_boxes_and_earth_of_a_run_are_reckoned() -> None:
     sizes = [dict.fromkeys(("length", "width", "depth"), quantity(9, "ft"))]
     with_boxes["stretches"][0]["pull_point"]["box_sizes"] = sizes
     assert steps_of(with_boxes) > plain
-    # 4 stretches of 40 ducts, at one cover each or, along a profile, at two: 130 and 6 for each duct (derived)
-    assert steps_of(run | {"earth_load": RUN["earth_load"]}) - plain == pytest.approx(4 * (130 + 6 * 40))
-    assert steps_of(under_earth(copy.deepcopy(run))) - plain >= 8 * (130 + 6 * 40)
+    # 4 stretches of 40 ducts, at one cover each or, along a profile, at two: 150 and 7 for each duct (derived)
+    assert steps_of(run | {"earth_load": RUN["earth_load"]}) - plain == pytest.approx(4 * (150 + 7 * 40))
+    assert steps_of(under_earth(copy.deepcopy(run))) - plain >= 8 * (150 + 7 * 40)
 
 
 def test_what_is_asked_in_few_words_of_a_box_an_earth_load_a_pull_and_many_cables_is_put_off() -> None:

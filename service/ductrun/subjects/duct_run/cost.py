@@ -18,7 +18,7 @@ from ductrun.subjects.duct_run.rated_stretches import MOST_RATED
 from ductrun.subjects.feeder.circuits import MOST_LOADED
 from ductrun.subjects.feeder.rating import rating_steps
 from ductrun.subjects.ground.loaded_ducts import loading_steps
-from ductrun.subjects.parts.bank import duct_count
+from ductrun.subjects.parts.bank import duct_count, kind_count
 
 MOST_PULLS: Final = 4_000
 MOST_PULLED_SECTIONS: Final = 20_000
@@ -47,14 +47,14 @@ def steps(request: Any) -> float:
         + _of_pulls(request, kinds, circuits)
         + _of_loads(request, circuits)
         + _of_boxes(request, min(sum(circuits), ducts))
-        + _of_earth(request, ducts)
+        + _of_earth(request, kinds, ducts)
     )
 
 
 def _ducts(request: Any) -> tuple[int, int]:
     """Give how many kinds of duct there are at most, and how many ducts."""
     banks = [bank for bank in (request.bank, *(stretch.bank for stretch in request.stretches)) if bank is not None]
-    kinds = max([1, *(sum(map(len, bank.tier_ducts or ())) for bank in banks)])
+    kinds = max([1, *map(kind_count, banks)])
     return kinds, max([1, *map(duct_count, banks)])
 
 
@@ -112,10 +112,10 @@ def _of_boxes(request: Any, ducts: int) -> float:
     return (_A_BOX + _AN_ENTRY * entries) * len(boxes) + _A_BOX_SIZE * sizes
 
 
-def _of_earth(request: Any, ducts: int) -> float:
+def _of_earth(request: Any, kinds: int, ducts: int) -> float:
     covers = 1 if request.profile is None else 2
     asked = sum(request.earth_load is not None or stretch.earth_load is not None for stretch in request.stretches)
-    return asked * covers * loading_steps(ducts)
+    return asked * covers * loading_steps(ducts, kinds)
 
 
 def _squared(request: Any) -> int:

@@ -297,7 +297,7 @@ def _told(candidate: Candidate, load: engineering.Load, telling: Telling) -> Siz
 
 def steps(request: ConduitSizeRequest) -> float:
     """Bound the work by the kinds of cable, each tried a size larger."""
-    return 20.0 + 10.0 * len(request.cables)
+    return 20.0 + 15.0 * len(request.cables)
 
 
 OPERATION = Operation(

@@ -15,7 +15,7 @@ from ductrun.subjects.ground.earth_loading import EarthLoading
 from ductrun.subjects.ground.laid_ducts import lay
 from ductrun.subjects.ground.loaded_ducts import LoadedDuct, ducts_of_bank, load_ducts_of, loading_steps
 from ductrun.subjects.ground.under_load import UnderLoad, bear, unloaded
-from ductrun.subjects.parts.bank import DuctBank, bank_of, conduits_of, duct_count
+from ductrun.subjects.parts.bank import DuctBank, bank_of, conduits_of, duct_count, kind_count
 from ductrun.subjects.parts.conduit import Conduit, outside_diameter
 from ductrun.subjects.parts.envelope import (
     AskedPour,
@@ -117,7 +117,11 @@ def _placed(request: EarthLoadRequest, sheet: Worksheet) -> engineering.Bank:
 
 def steps(request: EarthLoadRequest) -> float:
     """Bound the work by the ducts, each of which is loaded."""
-    return loading_steps(1 if request.bank is None else duct_count(request.bank))
+    return (
+        loading_steps(1, 1)
+        if request.bank is None
+        else loading_steps(duct_count(request.bank), kind_count(request.bank))
+    )
 
 
 OPERATION = Operation(

@@ -29,9 +29,9 @@ MADE_OF = {
 }
 
 
-def loading_steps(ducts: int) -> float:
-    """Bound the steps of what earth and traffic do to so many ducts under one cover."""
-    return 130.0 + 6.0 * ducts
+def loading_steps(ducts: int, kinds: int) -> float:
+    """Bound the steps of what earth and traffic do to so many ducts of so many kinds under one cover."""
+    return 30.0 + 7.0 * ducts + 120.0 * kinds
 
 
 class LoadedDuct(NamedTuple):

@@ -105,6 +105,11 @@ def duct_count(bank: DuctBank) -> int:
     return sum(bank.tiers or ()) + sum(beside.count for tier in bank.tier_ducts or () for beside in tier)
 
 
+def kind_count(bank: DuctBank) -> int:
+    """Count the kinds of duct that a bank may have."""
+    return sum(map(len, bank.tier_ducts or ())) or 1
+
+
 class PlacedDuct(Struct, frozen=True, gc=False):
     """One duct of the bank, from the lower left corner of the bank without its cover."""
 
