@@ -8,7 +8,8 @@ STAMP := .venv/.made-from-lock
 NODE := checks/node_modules/.made-from-lock clients/typescript/node_modules/.made-from-lock
 
 .DEFAULT_GOAL := help
-.PHONY: help setup serve test check lint wheel factors contract clients clients-mobile bench fuzz docs-browser lock clean
+.PHONY: help setup serve test check lint wheel factors contract clients clients-mobile bench costs fuzz soak proxy dask parts \
+  docs-browser lock clean
 
 help:
 	@echo "make setup     make .venv from the hashed lock (python3 3.11 to 3.13 is all it needs)"
@@ -20,6 +21,10 @@ help:
 	@echo "make docs-browser   the docs page in a real browser (needs chromium and chromium-driver), pictures in build/browser"
 	@echo "make clients-mobile Kotlin and Swift from the contract into build (needs Java; npm and PyPI for its tools)"
 	@echo "make bench     speed and memory as ratios from one run, into build/benchmarks (about four minutes)"
+	@echo "make proxy     docker/nginx.conf before two live replicas (needs an nginx); make dask: partitions on a local cluster"
+	@echo "make parts     list every part of the service with its licence, into build/parts.json (CycloneDX)"
+	@echo "make costs     the largest requests: seconds and memory of each beside what was reckoned"
+	@echo "make soak      overload, stalled callers, killed workers, hostile bodies, into build/soak (DUCTRUN_SOAK_SECONDS=120)"
 	@echo "make fuzz      the longer fuzzing of schema, hills and requests; make lock: resolve the dependencies anew"
 
 setup: $(STAMP)
@@ -63,6 +68,8 @@ check: $(STAMP) $(NODE) lint wheel
 	$(BIN)/python -m tools.gate
 	$(BIN)/python -m tools.clients
 	$(BIN)/hadolint docker/Dockerfile
+	$(BIN)/kubernetes-validate --quiet --strict docker/kubernetes/ductrun.yaml
+	$(BIN)/check-jsonschema --quiet --builtin-schema vendor.compose-spec docker/compose.yaml
 
 lint: $(STAMP) $(NODE)
 	cd checks && node_modules/.bin/spectral lint -r spectral.yaml -F hint --quiet ../openapi/v1.json
@@ -102,6 +109,23 @@ lock:
 	  pyproject.toml -o requirements.lock
 	uv pip compile -q --universal --python-version 3.11 --generate-hashes --no-emit-index-url --no-annotate --no-header \
 	  --group dev pyproject.toml -c requirements.lock -o requirements-dev.lock
+
+proxy: $(STAMP)
+	$(BIN)/python -m pytest tests/apart/proxy.py
+
+dask: $(STAMP)
+	$(BIN)/python -m pip install -q --disable-pip-version-check --no-deps --only-binary :all: --require-hashes \
+	  --upgrade --target build/dask -r requirements-dask.lock
+	PYTHONPATH=build/dask $(BIN)/python -m pytest -W default tests/apart/partitions.py
+
+parts: $(STAMP)
+	$(BIN)/python -m tools.parts
+
+costs: $(STAMP)
+	$(BIN)/python -m tools.costs
+
+soak: $(STAMP)
+	$(BIN)/python -m tools.soak
 
 clean:
 	rm -rf .venv build dist checks/node_modules clients/*/node_modules clients/typescript/dist *.egg-info service/*.egg-info .pytest_cache .mypy_cache .ruff_cache .hypothesis .coverage

@@ -1,11 +1,8 @@
-"""The command: `ductrun serve`, `ductrun contract`, `ductrun version`."""
+"""The command: `ductrun serve`, `answer`, `doctor`, `key`, `contract`, `version`."""
 
 from __future__ import annotations
 
 import argparse
-import errno
-import gc
-import socket
 import sys
 from collections.abc import Sequence
 
@@ -14,46 +11,66 @@ from ductrun import __version__
 
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run one command; returns the exit status."""
-    parser = argparse.ArgumentParser(prog="ductrun", description="The engineering behind a conduit run, over HTTP.")
-    commands = parser.add_subparsers(dest="command", required=True)
-    serve = commands.add_parser("serve", help="answer requests")
-    serve.add_argument("--host", default="127.0.0.1", help="address to listen on (default: %(default)s)")
-    serve.add_argument("--port", type=_port, default=8000, help="port to listen on (default: %(default)s)")
-    serve.add_argument("--workers", type=int, default=1, help="processes (default: %(default)s)")
-    serve.add_argument(
-        "--application",
-        default="ductrun.http.app:create_app",
-        help="what makes the application, as module:function; one of your own adds layers to it (default: %(default)s)",
-    )
-    commands.add_parser("contract", help="write the OpenAPI contract to standard output")
-    commands.add_parser("version", help="write the version")
-    chosen = parser.parse_args(arguments)
+    chosen = _parser().parse_args(arguments)
     if chosen.command == "version":
         sys.stdout.write(f"{__version__}\n")
         return 0
+    from ductrun.serving import RefusedError  # noqa: PLC0415  (the version needs none of it)
+    from ductrun.settings import SettingError  # noqa: PLC0415
+
     try:
-        return _contract() if chosen.command == "contract" else _serve(chosen)
+        return int(_COMMANDS[chosen.command](chosen))
+    except (RefusedError, SettingError) as error:
+        sys.stderr.write(f"ductrun: {error}\n")
+        return 1
     except Exception as error:
         from ductrun.tables.checks import CorruptTableError  # noqa: PLC0415  (the tables load with the service)
 
-        if isinstance(error, CorruptTableError | _RefusedError):
+        if isinstance(error, CorruptTableError):
             sys.stderr.write(f"ductrun: {error}\n")
             return 1
         raise
 
 
-class _RefusedError(Exception):
-    """A start that cannot be; the message says what to do."""
+def _parser() -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(prog="ductrun", description="The engineering behind a conduit run, over HTTP.")
+    commands = parser.add_subparsers(dest="command", required=True)
+    serve = commands.add_parser("serve", help="answer requests")
+    doctor = commands.add_parser("doctor", help="look whether the service could start here and answers right")
+    for command in (serve, doctor):
+        command.add_argument("--host", default="127.0.0.1", help="address to listen on (default: %(default)s)")
+        command.add_argument("--port", type=_port, default=8000, help="port to listen on (default: %(default)s)")
+    serve.add_argument("--workers", type=_workers, default=1, help="processes (default: %(default)s)")
+    serve.add_argument(
+        "--application",
+        default="ductrun.http.app:create_app",
+        help="what makes the application, as module:function; one of your own adds layers to it (default: %(default)s)",
+    )
+    answer = commands.add_parser("answer", help="answer lines from standard input, as a stream does, without a server")
+    answer.add_argument("--workers", type=_workers, default=1, help="processes (default: %(default)s)")
+    answer.add_argument("--query", default="", help="how answers are wanted, as in a URL: units=metric&working=true")
+    commands.add_parser("key", help="make a key, and the hash of it that the service is given")
+    commands.add_parser("contract", help="write the OpenAPI contract to standard output")
+    commands.add_parser("version", help="write the version")
+    return parser
 
 
 def _port(text: str) -> int:
-    port = int(text)
-    if not 1 <= port <= 65535:
-        raise argparse.ArgumentTypeError("a port lies in 1 to 65535")
-    return port
+    return _between(text, 1, 65535, "a port lies in 1 to 65535")
 
 
-def _contract() -> int:
+def _workers(text: str) -> int:
+    return _between(text, 1, 256, "there are 1 to 256 processes")
+
+
+def _between(text: str, least: int, most: int, otherwise: str) -> int:
+    number = int(text)
+    if not least <= number <= most:
+        raise argparse.ArgumentTypeError(otherwise)
+    return number
+
+
+def _contract(_chosen: argparse.Namespace) -> int:
     from ductrun.http import app, contract  # noqa: PLC0415  (a slow import, and one that reads the tables)
     from ductrun.settings import Settings  # noqa: PLC0415
 
@@ -62,41 +79,57 @@ def _contract() -> int:
 
 
 def _serve(chosen: argparse.Namespace) -> int:
-    _check_free(chosen.host, chosen.port)
-    gc.disable()  # a start makes little garbage; the application lets the collector in when it is ready
-    import uvicorn  # noqa: PLC0415  (a slow import)
+    from ductrun import serving  # noqa: PLC0415
 
-    import ductrun.tables  # noqa: PLC0415, F401  (a corrupt table stops the start here, with its own message)
-    from ductrun.http.server import CarefulProtocol  # noqa: PLC0415
+    return serving.serve(chosen.application, chosen.host, chosen.port, chosen.workers)
 
-    uvicorn.run(
-        chosen.application,
-        factory=True,
-        http=CarefulProtocol,
-        host=chosen.host,
-        port=chosen.port,
-        workers=chosen.workers,
-        access_log=False,
-        server_header=False,
-        proxy_headers=False,
-        timeout_keep_alive=75,
-        timeout_graceful_shutdown=20,
-    )
+
+def _doctor(chosen: argparse.Namespace) -> int:
+    from ductrun.doctor import examine  # noqa: PLC0415
+
+    well = True
+    for good, found in examine(chosen.host, chosen.port):
+        well &= good
+        sys.stdout.write(f"{'well ' if good else 'WRONG'}  {found}\n")
+    return 0 if well else 1
+
+
+def _answer(chosen: argparse.Namespace) -> int:
+    from ductrun import lines  # noqa: PLC0415  (a slow import, and one that reads the tables)
+    from ductrun.http.exchange import read_query  # noqa: PLC0415
+    from ductrun.http.problems import ProblemRaised  # noqa: PLC0415
+    from ductrun.serving import RefusedError  # noqa: PLC0415
+    from ductrun.settings import Settings  # noqa: PLC0415
+
+    try:
+        read_query(chosen.query.encode())
+    except ProblemRaised as problem:
+        raise RefusedError(" ".join([problem.detail, *(error.message for error in problem.errors or ())])) from None
+    limit = Settings.from_environment().max_body_bytes
+    try:
+        lines.answer(sys.stdin.buffer, sys.stdout.buffer, chosen.query.encode(), chosen.workers, limit)
+    except lines.BrokenProcessPool:
+        raise RefusedError("a process ended before its time, and with it the answers. Run it again.") from None
+    except BrokenPipeError:  # nobody reads on
+        return 1
     return 0
 
 
-def _check_free(host: str, port: int) -> None:
-    family = socket.AF_INET6 if ":" in host else socket.AF_INET
-    with socket.socket(family, socket.SOCK_STREAM) as trial:
-        trial.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
-        try:
-            trial.bind((host, port))
-        except OSError as error:
-            if error.errno == errno.EADDRINUSE:
-                raise _RefusedError(
-                    f"port {port} on {host} is taken. Stop what uses it, or choose another: make serve PORT={port + 1}"
-                ) from None
-            raise _RefusedError(f"cannot listen on {host} port {port}: {error.strerror}") from None
+def _key(_chosen: argparse.Namespace) -> int:
+    from ductrun.http.keys import hash_of, new_key  # noqa: PLC0415
+
+    key = new_key()
+    sys.stdout.write(f"key, for the caller alone: {key}\nDUCTRUN_KEY_HASHES={hash_of(key.encode())}\n")
+    return 0
+
+
+_COMMANDS = {
+    "serve": _serve,
+    "doctor": _doctor,
+    "answer": _answer,
+    "key": _key,
+    "contract": _contract,
+}
 
 
 if __name__ == "__main__":

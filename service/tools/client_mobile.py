@@ -60,11 +60,13 @@ def tools() -> Path:
 
 
 def generate(language: str, folder: Path) -> None:
-    """Generate a client of what is answered in JSON; the stream is left out, which neither generator has a word for."""
+    """Generate a client of what is answered in JSON; the stream is left out, for which neither has a word, and
+    the key, which is a header that the caller sets.
+    """
     shutil.rmtree(folder, ignore_errors=True)
     folder.mkdir(parents=True)
     document = Contract().document
-    del document["paths"]["/v1/batch/stream"]
+    del document["paths"]["/v1/batch/stream"], document["security"], document["components"]["securitySchemes"]
     for asked in Contract(document).operations:
         given = asked.described.get("parameters", [])
         asked.described["parameters"] = [one for one in given if one["in"] != "query" or one in asked.query]

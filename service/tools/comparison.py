@@ -60,7 +60,9 @@ class Comparison:
                     continue
                 if was.get("operationId") != now.get("operationId"):
                     yield Break(place, f"its id was {was.get('operationId')}")
-                if now.get("security", self.new.get("security")) and not was.get("security", self.old.get("security")):
+                if _asks(now.get("security", self.new.get("security"))) and not _asks(
+                    was.get("security", self.old.get("security"))
+                ):
                     yield Break(place, "asks for a key now", "security")
                 yield from self._parameters(place, was, now)
                 yield from self._contents(place, _content_of(was), _content_of(now), asked=True)
@@ -148,6 +150,11 @@ class Comparison:
                 yield from self._schema(f"{place} {kind}", before[kind], after[kind], asked=asked)
         if not asked and not now.get("x-extensible-enum"):
             yield from (Break(place, f"may be of the kind {kind} now", kind) for kind in after if kind not in before)
+
+
+def _asks(security: Any) -> bool:
+    """Say whether a key must be sent; none need be where an empty choice stands among them."""
+    return bool(security) and {} not in security
 
 
 def _content_of(operation: Node) -> Node:

@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
+import os
 import socket
 import subprocess
 import sys
 import time
 import urllib.request
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
 from pathlib import Path
 
+EMPTY: Mapping[str, str] = {}
+QUIET = {"DUCTRUN_LOG": "failures", "DUCTRUN_DRAIN_SECONDS": "0"}  # unless the caller's environment says otherwise
 REPOSITORY = Path(__file__).resolve().parents[2]
 
 
@@ -24,7 +27,20 @@ def free_port() -> int:
 @contextmanager
 def running(command: list[str], port: int, ready: str) -> Iterator[str]:
     """Run a server until the block ends; gives its address once `ready` answers."""
-    server = subprocess.Popen([sys.executable, "-m", *command], cwd=REPOSITORY)
+    with started(command, port, ready) as (address, _):
+        yield address
+
+
+@contextmanager
+def started(
+    command: list[str] | None = None, port: int = 0, ready: str = "/readyz", environment: Mapping[str, str] = EMPTY
+) -> Iterator[tuple[str, subprocess.Popen[bytes]]]:
+    """Run a server, the service unless another is named, until the block ends; gives its address and its process."""
+    port = port or free_port()
+    command = command or ["ductrun", "serve", "--port", str(port)]
+    server = subprocess.Popen(
+        [sys.executable, "-m", *command], cwd=REPOSITORY, env=QUIET | dict(os.environ) | dict(environment)
+    )
     address = f"http://127.0.0.1:{port}"
     try:
         deadline = time.monotonic() + 30
@@ -36,15 +52,14 @@ def running(command: list[str], port: int, ready: str) -> Iterator[str]:
                 if time.monotonic() > deadline or server.poll() is not None:
                     raise
                 time.sleep(0.05)
-        yield address
+        yield address, server
     finally:
         server.terminate()
         server.wait(30)
 
 
 @contextmanager
-def serving() -> Iterator[str]:
+def serving(**environment: str) -> Iterator[str]:
     """Run the service as its command starts it."""
-    port = free_port()
-    with running(["ductrun", "serve", "--port", str(port)], port, "/readyz") as address:
+    with started(environment=environment) as (address, _):
         yield address

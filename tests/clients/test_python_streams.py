@@ -52,6 +52,15 @@ def test_a_stream_that_ends_without_its_summary_was_cut_off(answer: Callable[...
     with pytest.raises(CutOffError, match="after 0 answers") as told:
         list(client_of(answer).stream([{"id": "a", "operation": "cover", "request": {}}]))
     assert told.value.answered == 0
+    assert told.value.reason is None
+
+
+def test_a_stream_that_the_service_ends_says_why() -> None:
+    stopped = {"type": "stopped", "reason": "stopping", "line": 0, "item_count": 0, "failed_count": 0}
+    ended = client_of(stream_of([{"type": "basis"}, stopped]))
+    with pytest.raises(CutOffError, match=r"ended by the service \(stopping\) after 0 answers") as told:
+        list(ended.stream([{"id": "a", "operation": "cover", "request": {}}]))
+    assert (told.value.answered, told.value.reason) == (0, "stopping")
 
 
 def test_a_line_that_cannot_be_sent_is_its_own_problem_and_ends_nothing() -> None:

@@ -41,6 +41,17 @@ def test_the_contract_is_a_valid_openapi_3_1_document() -> None:
     OpenAPIV31SpecValidator(DOCUMENT).validate()
 
 
+def test_every_operation_but_the_two_of_health_may_ask_for_a_key_and_be_out_of_room() -> None:
+    assert DOCUMENT["security"] == [{}, {"key": []}]
+    assert DOCUMENT["components"]["securitySchemes"]["key"]["scheme"] == "bearer"
+    for path, item in DOCUMENT["paths"].items():
+        for described in item.values():
+            asks = path not in {"/livez", "/readyz"}
+            assert described.get("security") == (None if asks else [])
+            assert {"401", "403", "503"} <= set(described["responses"]) or not asks
+            assert "408" in described["responses"] or "requestBody" not in described
+
+
 def test_the_contract_does_not_depend_on_the_order_of_hashes() -> None:
     written = [
         subprocess.run(

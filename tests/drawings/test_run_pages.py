@@ -11,7 +11,7 @@ from typing import Any
 import pytest
 from ductrun.drawings.documents import Answered, pages_of
 from ductrun.drawings.run_drawings import alike_pulls
-from ductrun.kit.answering import Chosen, told_by
+from ductrun.kit.answering import Chosen, made_by, told_of
 from ductrun.kit.answers import Answer
 from ductrun.kit.choices import Verdict
 from ductrun.kit.telling import METRIC
@@ -24,7 +24,7 @@ from tests.drawings.takeoffs import HOSTILE
 from tests.subjects.duct_run.runs import buried, level_bend, single, straight
 from tests.subjects.duct_run.test_runs_of_several_conduits import run
 
-TOLD = told_by(OPERATION)
+TOLD = made_by(OPERATION, told_of(OPERATION))
 PAGES = pages_of(OPERATION)
 EXAMPLE: dict[str, Any] = OPERATION.example
 WORKED = Chosen(working=True)

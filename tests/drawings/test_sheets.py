@@ -9,7 +9,7 @@ from typing import Any
 import pytest
 from ductrun.drawings.calculation_sheet import calculation_sheet
 from ductrun.drawings.readable import figure_text, place_of, quantity_text, shown, titled
-from ductrun.kit.answering import Chosen, told_by
+from ductrun.kit.answering import Chosen, made_by, told_of
 from ductrun.kit.answers import NOTICE, AnyQuantity
 from ductrun.kit.choices import Verdict
 from ductrun.subjects import OPERATIONS, Operation
@@ -23,7 +23,7 @@ NAMED = {operation.name: operation for operation in OPERATIONS}
 
 def sheet_of(name: str, request: dict[str, Any], drawings: tuple[str, ...] = ()) -> Read:
     body = json.dumps(request).encode()
-    answer, _ = told_by(NAMED[name])(body, Chosen(working=True))
+    answer, _ = made_by(NAMED[name], told_of(NAMED[name]))(body, Chosen(working=True))
     written = calculation_sheet(NAMED[name].summary, answer, body, drawings)
     return assert_harmless(written.written, written.policy)
 
@@ -31,7 +31,7 @@ def sheet_of(name: str, request: dict[str, Any], drawings: tuple[str, ...] = ())
 @pytest.mark.parametrize("operation", OPERATIONS, ids=lambda operation: operation.name)
 def test_every_operation_has_a_sheet_with_all_that_its_answer_says(operation: Operation[Any, Any, Any]) -> None:
     body = json.dumps(operation.example).encode()
-    answer, _ = told_by(operation)(body, Chosen(working=True))
+    answer, _ = made_by(operation, told_of(operation))(body, Chosen(working=True))
     sheet = sheet_of(operation.name, operation.example)
     assert sheet.texts("h1") == [operation.summary]
     assert hashlib.sha256(body).hexdigest() in sheet.text
@@ -84,7 +84,7 @@ def test_what_was_not_judged_stands_under_its_own_heading() -> None:
     del without_size["cables"][0]["cable"]["conductor"]
     without_size["allowable_sidewall_pressure"]["value"] = 5000
     body = json.dumps(without_size).encode()
-    answer, _ = told_by(NAMED["pull-tension"])(body, Chosen())
+    answer, _ = made_by(NAMED["pull-tension"], told_of(NAMED["pull-tension"]))(body, Chosen())
     assert answer.verdict is Verdict.NOT_JUDGED
     sheet = sheet_of("pull-tension", without_size)
     assert "Not judged" in sheet.texts("h2")
@@ -93,7 +93,7 @@ def test_what_was_not_judged_stands_under_its_own_heading() -> None:
 
 @pytest.mark.parametrize("text", HOSTILE)
 def test_a_text_of_the_caller_stays_text(text: str) -> None:
-    answer, _ = told_by(NAMED["fill"])(json.dumps(EXAMPLES["fill"]).encode(), Chosen())
+    answer, _ = made_by(NAMED["fill"], told_of(NAMED["fill"]))(json.dumps(EXAMPLES["fill"]).encode(), Chosen())
     body = json.dumps({"name": text, "note": text, "points": [{"name": text}]}).encode()
     written = calculation_sheet("Fill", answer, body)
     page = assert_harmless(written.written, written.policy)
@@ -106,7 +106,7 @@ def test_a_drawing_stands_in_the_sheet_and_its_style_is_allowed() -> None:
     from ductrun.drawings.registry import DRAWINGS
 
     body = json.dumps(EXAMPLES["encasement"]).encode()
-    answer, found = told_by(NAMED["encasement"])(body, Chosen())
+    answer, found = made_by(NAMED["encasement"], told_of(NAMED["encasement"]))(body, Chosen())
     drawing = DRAWINGS["encasement"](found, Chosen().telling)
     written = calculation_sheet("Concrete encasement", answer, body, [drawing])
     page = assert_harmless(written.written, written.policy)

@@ -166,7 +166,7 @@ def test_a_failure_of_one_item_is_logged_and_spares_the_others(monkeypatch: Any,
     def broken(_body: bytes, _chosen: Chosen) -> bytes:
         raise ZeroDivisionError
 
-    endpoint = Batch(Items(ANSWERS), 1_000)
+    endpoint = Batch(Items(ANSWERS), 1_000, 1_000_000)
     monkeypatch.setitem(endpoint.items.answers, "fill", broken)
     raw = json.dumps({"items": [item("fill"), item("cover")]}).encode()
     sent: list[Any] = []

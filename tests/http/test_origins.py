@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 import json
+import socket
+import time
 
 import pytest
 from ductrun.http.app import create_app
 from ductrun.settings import Settings
+from tools.live import started
 
 from tests.asking import EXAMPLES
 from tests.http.wire import JSON_TYPE, Reply, reply
@@ -64,6 +67,39 @@ def test_a_star_allows_every_origin_and_depends_on_none() -> None:
     assert found.headers["access-control-allow-origin"] == "*"
     assert found.headers["vary"] == "accept"
     assert asked("null", "*", method="OPTIONS").headers["access-control-allow-origin"] == "*"
+
+
+def test_a_refusal_for_a_key_may_be_read_and_a_preflight_needs_none() -> None:
+    application = create_app(Settings(cors_origins=(APP,), key_hashes=("0" * 64,)))
+    for sent, status in ((), 401), ((("authorization", "Bearer no"),), 403):
+        for path in ("/v1/fill", "/v1/duct-run/compare"):
+            found = reply("POST", path, BODY, [("origin", APP), *JSON_TYPE, *sent], application=application)
+            assert (found.status, found.headers["access-control-allow-origin"]) == (status, APP)
+    found = reply("OPTIONS", "/v1/fill", headers=[("origin", APP), *ASKS], application=application)
+    assert found.status == 204
+    assert "Authorization" in found.headers["access-control-allow-headers"]
+
+
+@pytest.mark.live
+def test_what_the_server_itself_refuses_may_be_read_as_well() -> None:
+    with started(environment={"DUCTRUN_CORS_ORIGINS": APP, "DUCTRUN_MAX_CONCURRENT": "1"}) as (address, _):
+        port = int(address.rpartition(":")[2])
+        head = f"POST /v1/fill HTTP/1.1\r\nHost: a\r\nOrigin: {APP}\r\nContent-Type: application/json\r\n".encode()
+        with socket.create_connection(("127.0.0.1", port)) as waiting:
+            waiting.sendall(head + b"Content-Length: 9\r\n\r\n{")  # at work until its body is there
+            time.sleep(0.3)
+            busy = told(port, head + b"Content-Length: 2\r\n\r\n{}")
+        wrong = told(port, head + b"Content-Length: two\r\n\r\n{}")
+    for status, found in ((b"503", busy), (b"400", wrong)):
+        assert found.split()[1] == status
+        assert b"access-control-allow-origin: " + APP.encode() in found.lower()
+    assert b"retry-after: 1" in busy.lower()
+
+
+def told(port: int, sent: bytes) -> bytes:
+    with socket.create_connection(("127.0.0.1", port), timeout=10) as connection:
+        connection.sendall(sent)
+        return connection.recv(65_536)
 
 
 def test_a_request_of_no_origin_is_answered_as_ever() -> None:

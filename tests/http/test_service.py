@@ -125,7 +125,11 @@ def test_a_port_beyond_the_last_is_refused() -> None:
     assert command("serve", "--port", "70000").returncode == 2
 
 
-def test_an_address_that_is_not_ours_is_told() -> None:
+def test_an_address_that_is_not_ours_is_told(monkeypatch: Any) -> None:
+    refused = command("serve", "--host", "192.0.2.1", "--port", "8123")
+    assert refused.returncode == 1
+    assert "DUCTRUN_OPEN_BEHIND_GATEWAY=true" in refused.stderr
+    monkeypatch.setenv("DUCTRUN_OPEN_BEHIND_GATEWAY", "true")
     done = command("serve", "--host", "192.0.2.1", "--port", "8123")
     assert done.returncode == 1
     assert "cannot listen on 192.0.2.1" in done.stderr

@@ -26,7 +26,7 @@ class Caller:
         self.reads = asyncio.Event()
         self.reads.set()
         self.asked = 0
-        self.endpoint = Stream(items or Items(ANSWERS), 10_000)
+        self.endpoint = Stream(items or Items(ANSWERS), 10_000, idle_seconds=60)
 
     async def receive(self) -> Any:
         self.asked += 1

@@ -135,6 +135,7 @@ def one_operation_more(new: dict[str, Any]) -> None:
 
 
 ADDITIONS: dict[str, Change] = {
+    "a key may be sent": lambda new: new["paths"]["/v1/fill"]["post"].update(security=[{}, {"key": []}]),
     "an operation of a batch": one_operation_more,
     "an operation": lambda new: new["paths"].update({"/v1/more": new["paths"]["/v1/fill"]}),
     "a member that may be left out": lambda new: schema(new, "TrenchRequest")["properties"].update(

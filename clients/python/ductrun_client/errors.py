@@ -57,9 +57,13 @@ class QuantityError(DuctrunError, ValueError):
 
 
 class CutOffError(DuctrunError):
-    """A stream ended before its summary; `answered` questions were answered, the others can be asked again."""
+    """A stream ended before its summary; `answered` questions were answered, the others can be asked again.
 
-    def __init__(self, answered: int) -> None:
-        """Keep how many were answered."""
-        super().__init__(f"the stream was cut off after {answered} answers")
-        self.answered = answered
+    `reason` is that of the service, where it ended the stream itself: `stopping`, or `idle`.
+    """
+
+    def __init__(self, answered: int, reason: str | None = None) -> None:
+        """Keep how many were answered, and why no more."""
+        told = "was cut off" if reason is None else f"was ended by the service ({reason})"
+        super().__init__(f"the stream {told} after {answered} answers")
+        self.answered, self.reason = answered, reason

@@ -33,7 +33,8 @@ _item_problem = msgspec.json.Decoder(models.ItemProblem).decode
 _answer = msgspec.json.Decoder(models.StreamAnswer).decode
 _problem = msgspec.json.Decoder(models.StreamProblem).decode
 _unknown = msgspec.json.Decoder(UnknownAnswer).decode
-summary_of = msgspec.json.Decoder(models.StreamSummary).decode
+_summary = msgspec.json.Decoder(models.StreamSummary).decode
+_stopped = msgspec.json.Decoder(models.StreamStopped).decode
 
 
 def item_of(text: bytes) -> BatchItem:
@@ -44,11 +45,13 @@ def item_of(text: bytes) -> BatchItem:
     return _item(text) if tags.operation in models.ITEM_ANSWER_BY_OPERATION else _unknown(text)
 
 
-def line_of(text: bytes) -> StreamItem | models.StreamSummary | None:
+def line_of(text: bytes) -> StreamItem | models.StreamSummary | models.StreamStopped | None:
     """Read a line of a stream; None of one that is about no question."""
     tags = _tags(text)
     if tags.type == "summary":
-        return summary_of(text)
+        return _summary(text)
+    if tags.type == "stopped":
+        return _stopped(text)
     if tags.type == "problem":
         return _problem(text)
     if tags.type != "answer":

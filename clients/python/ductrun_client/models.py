@@ -7052,8 +7052,7 @@ class Remedies(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True
     """Violations that none of them removes, each with why."""
 
     trial_count: int
-    """How many changed runs were tried: 50 at most, and fewer of a run of more than 12 stretches:
-    600 in all, 50 sections counted as one more."""
+    """How many changed runs were tried: 50 at most, fewer of a run that takes long."""
 
 
 class Remedy(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
@@ -7942,6 +7941,25 @@ class StreamProblem(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults
 
     operation: OperationName | None = None
     """The calculation asked for; left out if it could not be read."""
+
+
+class StreamStopped(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="type", tag="stopped"):
+    """The last line of a stream that the service ended before its sender did: what was answered
+    counts, and the lines after `line` can be sent again."""
+
+    failed_count: int
+    """How many of them ended in a problem."""
+
+    item_count: int
+    """Lines that were answered, blank ones not counted."""
+
+    line: int
+    """Number of the last line that was looked at."""
+
+    reason: str
+    """`stopping`: this process is being stopped; `idle`: nothing came for too long."""
+
+    type: ClassVar[Literal["stopped"]] = "stopped"
 
 
 class StreamSummary(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="type", tag="summary"):
@@ -9375,6 +9393,6 @@ else:
     BatchItemAnswer = Raw
 
 if TYPE_CHECKING:
-    StreamAnswerLine: TypeAlias = StreamAnswer | StreamBasis | StreamProblem | StreamSummary
+    StreamAnswerLine: TypeAlias = StreamAnswer | StreamBasis | StreamProblem | StreamStopped | StreamSummary
 else:
     StreamAnswerLine = Raw

@@ -15,7 +15,7 @@ import msgspec
 from .errors import CutOffError, QuantityError, UnexpectedAnswerError
 from .giving import to_send
 from .items import StreamItem, line_of
-from .models import BatchItem, Fault, Problem, StreamProblem, StreamSummary
+from .models import BatchItem, Fault, Problem, StreamProblem, StreamStopped, StreamSummary
 from .requesting import Wire, encoded, expected, params_of
 
 PATH = "/v1/batch/stream"
@@ -99,18 +99,20 @@ def answers_of(response: httpx.Response, window: Window) -> list[StreamItem]:
     if expected(response) != _MEDIA_TYPE or not response.is_success:
         raise UnexpectedAnswerError(response.status_code, response.headers, response.content)
     answers: list[StreamItem] = []
-    summary = None
+    summary, reason = None, None
     try:
         for line in response.content.splitlines():
             one = line_of(line)
             if isinstance(one, StreamSummary):
                 summary = one
+            elif isinstance(one, StreamStopped):
+                reason = one.reason
             elif one is not None:
                 answers.append(one)
     except msgspec.DecodeError:
         summary = None  # a line that ends in its middle
     if summary is None or not summary.item_count == len(answers) == len(window.numbers):
-        raise CutOffError(window.before)
+        raise CutOffError(window.before, reason)
     for number, answer in zip(window.numbers, answers, strict=True):
         answer.line = number
     return sorted([*answers, *window.refused], key=_line) if window.refused else answers

@@ -68,12 +68,14 @@ export class Client extends Calls {
     const text = TEXT.decode(await this.send("POST", "/v1/batch/stream", lines.join(""), "application/jsonl", options));
     const answers: (StreamAnswer | StreamProblem)[] = [];
     let told = -1;
+    let reason: string | undefined;
     for (const line of text.split("\n")) {
       const one = parsed(line) as StreamAnswerLine | undefined;
       if (one?.type === "summary") told = one.item_count;
+      if (one?.type === "stopped") reason = one.reason;
       if (one?.type === "answer" || one?.type === "problem") answers.push({ ...one, line: one.line + before });
     }
-    if (told !== answers.length || told !== lines.length) throw new CutOffError(before);
+    if (told !== answers.length || told !== lines.length) throw new CutOffError(before, reason);
     return answers;
   }
 

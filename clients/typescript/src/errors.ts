@@ -38,11 +38,15 @@ export class UnexpectedAnswerError extends DuctrunError {
   }
 }
 
-/** A stream ended before its summary; `answered` questions were answered, the others can be asked again. */
+/**
+ * A stream ended before its summary; `answered` questions were answered, the others can be asked again. `reason` is that
+ * of the service, where it ended the stream itself: `stopping`, or `idle`.
+ */
 export class CutOffError extends DuctrunError {
   override name = "CutOffError";
 
-  constructor(readonly answered: number) {
-    super(`the stream was cut off after ${answered} answers`);
+  constructor(readonly answered: number, readonly reason?: string) {
+    const told = reason === undefined ? "was cut off" : `was ended by the service (${reason})`;
+    super(`the stream ${told} after ${answered} answers`);
   }
 }

@@ -4384,10 +4384,7 @@ export interface Remedies {
   found: Remedy[];
   /** Violations that none of them removes, each with why. */
   not_found: UnremediedViolation[];
-  /**
-   * How many changed runs were tried: 50 at most, and fewer of a run of more than 12 stretches: 600 in all, 50
-   * sections counted as one more.
-   */
+  /** How many changed runs were tried: 50 at most, fewer of a run that takes long. */
   trial_count: number;
 }
 
@@ -5147,12 +5144,13 @@ export type StreamAnswer =
 
 /**
  * One line of what a stream gives: the basis first, then an answer or a problem for each line that is not blank,
- * in order, and the summary last.
+ * in order, and the summary last; or, where the service ends it before, that it stopped.
  */
 export type StreamAnswerLine =
   | StreamAnswer
   | StreamBasis
   | StreamProblem
+  | StreamStopped
   | StreamSummary;
 
 /** The first line of a stream: what all its answers rest on. */
@@ -5179,6 +5177,23 @@ export interface StreamProblem {
   id?: string;
   /** The calculation asked for; left out if it could not be read. */
   operation?: OperationName;
+}
+
+/**
+ * The last line of a stream that the service ended before its sender did: what was answered counts, and the
+ * lines after `line` can be sent again.
+ */
+export interface StreamStopped {
+  /** How many of them ended in a problem. */
+  failed_count: number;
+  /** Lines that were answered, blank ones not counted. */
+  item_count: number;
+  /** Number of the last line that was looked at. */
+  line: number;
+  /** `stopping`: this process is being stopped; `idle`: nothing came for too long. */
+  reason: string;
+  /** Fixed text that says: stopped. */
+  type: "stopped";
 }
 
 /** The last line of a stream; an answer without it was cut off. */

@@ -161,6 +161,15 @@ test("a stream without its summary was cut off", async () => {
   });
 });
 
+test("a stream that the service ends says why", async () => {
+  const stopped: RequestListener = (_, answer) => answer.writeHead(200, { "Content-Type": "application/jsonl" })
+    .end('{"type":"basis"}\n{"type":"stopped","reason":"idle","line":0,"item_count":0,"failed_count":0}\n');
+  await answering(stopped, async (address) => {
+    const expected = { name: CutOffError.name, answered: 0, reason: "idle" };
+    await assert.rejects(new Client(address).stream(runs(3)).next(), expected);
+  });
+});
+
 test("what may pass is asked again only if that was asked for, and the path before is kept", async () => {
   const paths: (string | undefined)[] = [];
   const busy: RequestListener = (request, answer) => {

@@ -14,7 +14,8 @@ from fastapi.middleware.asyncexitstack import AsyncExitStackMiddleware
 from starlette.middleware.exceptions import ExceptionMiddleware
 from starlette.types import ASGIApp, Receive, Scope, Send
 
-from ductrun.http.exchange import ClientGone, send_problem
+from ductrun.http.aside import ClientGone
+from ductrun.http.exchange import send_problem
 from ductrun.http.gate import REQUEST_ID
 from ductrun.http.problems import ProblemRaised
 from ductrun.http.refusals import problem_of

@@ -22,12 +22,15 @@ from ductrun.http.batch import Batch
 from ductrun.http.calculations import Calculation
 from ductrun.http.documentation import ASSETS, Page, docs_page, front_door, problem_page, taking_no_query
 from ductrun.http.endings import Ends, ending_described
+from ductrun.http.eyes import EYES
 from ductrun.http.gate import Gate
 from ductrun.http.health import Alive, Health, Ready
 from ductrun.http.items import EXAMPLES, Items
-from ductrun.http.origins import Origins
+from ductrun.http.metrics import metrics
+from ductrun.http.origins import allowing
 from ductrun.http.problems import KINDS, ProblemRaised
 from ductrun.http.representations import representations_of
+from ductrun.http.stopping import STOPPING
 from ductrun.http.stream import MEDIA_TYPES, Stream
 from ductrun.http.tables import TableEndpoint, Tagged
 from ductrun.kit.answering import answer_to
@@ -40,8 +43,7 @@ from ductrun.subjects.reference_tables import REFERENCE_TABLES
 def create_app(settings: Settings | None = None) -> ASGIApp:
     """Make the application, its gate outermost; around it other origins, where a deployment allows some."""
     settings = settings or Settings.from_environment()
-    gate = Gate(create_api(settings))
-    return Origins(gate, settings.cors_origins) if settings.cors_origins else gate
+    return allowing(Gate(create_api(settings), settings), settings.cors_origins)
 
 
 def create_api(settings: Settings) -> Api:
@@ -53,13 +55,18 @@ def create_api(settings: Settings) -> Api:
         # what start-up made lives as long as the process: the collector need not look at it, now or again
         gc.freeze()
         gc.enable()
+        STOPPING.wait_on_term(settings.drain_seconds)
+        EYES.start(logs=settings.log == "requests", counts=settings.metrics)
         health.ready = True
         yield
         health.ready = False
+        EYES.end()
 
     described = list(_described(settings, health))
+    endpoints = [*described, *_pages(described, counts=settings.metrics)]
+    EYES.name(endpoint.path for endpoint in endpoints)
     api = Api(
-        [*described, *_pages(described)],
+        endpoints,
         title="ductrun",
         version=__version__,
         openapi_url=None,
@@ -73,6 +80,11 @@ def create_api(settings: Settings) -> Api:
     return api
 
 
+async def _figures(_request: Request) -> Response:
+    written = await asyncio.to_thread(metrics().written)
+    return Response(written, media_type="text/plain; version=0.0.4", headers={"Cache-Control": "no-store"})
+
+
 async def _on_http(_request: Request, error: Exception) -> Response:
     """Make a problem of what FastAPI's router has to say of a path or a method."""
     assert isinstance(error, HTTPException)  # noqa: S101  (registered for it alone)
@@ -83,16 +95,16 @@ async def _on_http(_request: Request, error: Exception) -> Response:
 
 def _described(settings: Settings, health: Health) -> Iterator[Endpoint]:
     """Give the endpoints that stand in the contract, in its order."""
-    answers = {operation.name: answer_to(operation) for operation in OPERATIONS}
+    answers = {operation.name: answer_to(operation, puts_off=True) for operation in OPERATIONS}
     for operation in OPERATIONS:
         made = representations_of(operation, answers[operation.name])
         described = descriptions.calculation_options(operation, {one.media_type: one.query for one in made})
         calculation = Calculation(made, settings.max_body_bytes)
         yield _ending(Endpoint("POST", f"/v1/{operation.name}", calculation, described), operation.ending)
     items = Items(answers)
-    batch = Batch(items, settings.max_batch_bytes)
+    batch = Batch(items, settings.max_batch_bytes, settings.max_body_bytes)
     yield Endpoint("POST", "/v1/batch", batch, descriptions.batch_options(EXAMPLES, settings))
-    stream = Stream(items, settings.max_body_bytes)
+    stream = Stream(items, settings.max_body_bytes, settings.stream_idle_seconds)
     shown = descriptions.stream_options(EXAMPLES, MEDIA_TYPES, settings)
     yield Endpoint("POST", "/v1/batch/stream", stream, shown)
     for table in REFERENCE_TABLES:
@@ -108,7 +120,7 @@ def _ending(endpoint: Endpoint, ending: Ending | None) -> Endpoint:
     return endpoint._replace(app=Ends(endpoint.app, ending), described=described)
 
 
-def _pages(described: Sequence[Endpoint]) -> Iterator[Endpoint]:
+def _pages(described: Sequence[Endpoint], *, counts: bool) -> Iterator[Endpoint]:
     """Give the endpoints that only show what there is."""
 
     @cache  # made when it is first asked for: a start need not wait for it
@@ -121,6 +133,8 @@ def _pages(described: Sequence[Endpoint]) -> Iterator[Endpoint]:
     yield _page("/", front_door)
     yield _page("/openapi.json", openapi)
     yield _page("/docs", docs_page)
+    if counts:
+        yield _page("/metrics", _figures)
     for kind in KINDS.values():
         yield _page(f"/problems/{kind.name}", problem_page(kind))
 

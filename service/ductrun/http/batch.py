@@ -3,27 +3,52 @@
 from __future__ import annotations
 
 import asyncio
+import re
+from collections.abc import Sequence
 from time import perf_counter
 from typing import Annotated, Any
 
-from msgspec import Meta, Raw, Struct, json
+from msgspec import UNSET, DecodeError, Raw, Struct, UnsetType, defstruct, json, structs
 from pydantic import Field
 from starlette.types import Receive, Scope, Send
 
+from ductrun.http.aside import ASIDE, ClientGone, Leaving, overloaded
 from ductrun.http.exchange import read_body, read_query, send_written
+from ductrun.http.eyes import ITEMS
 from ductrun.http.gate import REQUEST_ID
-from ductrun.http.items import Items
-from ductrun.kit import strict_json
-from ductrun.kit.answering import read_slowly
+from ductrun.http.items import Items, refused
+from ductrun.http.problems import ProblemRaised
+from ductrun.http.stopping import STOPPING
+from ductrun.kit.answering import Chosen, PutOffError, read_slowly
+from ductrun.kit.bounding import LARGE, TooManyValuesError, check_syntax, marks_by_turns
 from ductrun.kit.forms import Form
 from ductrun.kit.reading import REFUSED
+from ductrun.kit.strict_json import NotStrictError
 
 MOST_ITEMS = 1_000
+MOST_STEPS = 6_000_000.0  # of items that take long: about a minute
+_STEPS_A_SECOND = 100_000
 _SLICE = 0.001  # seconds of work before other requests get their turn
+_PIECE = 262_144  # bytes of an answer that is sent in pieces
+_MOST_MARKS = 4_000_000  # values of a batch: cutting it takes some ten milliseconds, in which nobody has a turn
+
+# an array that is read as a record with a place for each item: one item too many stops the reader there and then,
+# where an array of any length would be built first
+_Places: Any = defstruct(
+    "_Places",
+    [(f"item_{number}", Raw, None) for number in range(MOST_ITEMS)],
+    array_like=True,
+    forbid_unknown_fields=True,
+    gc=False,
+)
 
 
 class _Envelope(Struct, forbid_unknown_fields=True, gc=False):
-    items: Annotated[list[Raw], Meta(min_length=1, max_length=MOST_ITEMS)]
+    items: _Places
+
+
+class _Loose(Struct, gc=False):
+    items: Raw | UnsetType = UNSET
 
 
 class _Opaque(Form):
@@ -31,42 +56,169 @@ class _Opaque(Form):
 
 
 _read_envelope = json.Decoder(_Envelope).decode
+_read_loose = json.Decoder(_Loose).decode
+_UNKNOWN = re.compile(r"unknown field `(.{1,100}?)`", re.DOTALL)
 
 
-def _items_of(body: bytes) -> list[bytes]:
-    """Cut a body into its items, none of which is looked at yet; raises one of REFUSALS if it is no batch."""
+async def _items_of(body: bytes) -> Sequence[Raw]:
+    """Cut a body into its items, none of which is looked at yet; raises one of REFUSALS if it is no batch.
+
+    Each pass over a large body is a turn of its own.
+    """
+    if len(body) > LARGE:
+        marks = 0
+        for counted in marks_by_turns(body):
+            marks += counted
+            if marks > _MOST_MARKS:
+                raise TooManyValuesError(_MOST_MARKS)
+            await asyncio.sleep(0)
     try:
-        items = [bytes(item) for item in _read_envelope(body).items]
-    except REFUSED:
-        read_slowly(_Opaque, body)
+        items = [item for item in structs.astuple(_read_envelope(body).items) if item is not None]
+    except REFUSED as error:
+        if len(body) <= LARGE:
+            read_slowly(_Opaque, body)
+        read_slowly(_Opaque, await _in_small(body, error))
         raise
-    if body.count(b":") != 1 + sum(item.count(b":") for item in items):
-        strict_json.check(body)  # `items` given twice, or an escape in its name
+    if not items:
+        read_slowly(_Opaque, b'{"items":[]}')
+    if len(body) > LARGE:
+        await asyncio.sleep(0)
+    colons = body.count(b":")
+    for item in items:
+        colons -= bytes(item).count(b":")
+        if memoryview(item).nbytes > LARGE:
+            await asyncio.sleep(0)
+    if colons != 1:
+        raise NotStrictError("duplicate_member", "The batch has two members of the name items.")
     return items
+
+
+async def _in_small(body: bytes, error: Exception) -> bytes:
+    """Give a small body with the fault of a large one that is no batch, so that nothing large is built to tell it."""
+    if "at most length" in str(error):
+        return json.encode({"items": [0] * (MOST_ITEMS + 1)})
+    await asyncio.sleep(0)
+    check_syntax(body)
+    await asyncio.sleep(0)
+    unknown = _UNKNOWN.search(str(error))
+    try:
+        items = bytes(_read_loose(body).items or b"")
+    except DecodeError:
+        return b"0"
+    told: dict[str, Any] = {"items": [0] if items.startswith(b"[") else 0} if items else {}
+    if unknown is not None:
+        told[unknown.group(1)] = 0
+    return json.encode(told)
+
+
+class _Answering:
+    """The answer as it grows: sent in one piece, or, where it grows large, in pieces that are kept no longer."""
+
+    def __init__(self, send: Send, count: int) -> None:
+        """Begin with what comes before the first item."""
+        self._send = send
+        self._written = [b'{"item_count":%d,"items":[' % count]
+        self._size = 0
+        self._failed = 0
+        self._begun = False
+
+    async def add(self, status: int, answer: bytes) -> None:
+        """Add what became of the next item; waits while the reader is slow."""
+        self._written += (answer, b",")
+        self._failed += status != 200
+        self._size += len(answer)
+        if self._size > _PIECE:
+            await self._pass_on(last=False)
+
+    async def end(self) -> None:
+        """Send what is left."""
+        comma = self._written.pop()  # behind the last item
+        assert comma == b","  # noqa: S101  (a batch has an item)
+        self._written.append(b'],"failed_count":%d}' % self._failed)
+        if self._begun:
+            await self._pass_on(last=True)
+        else:
+            await send_written(self._send, 200, b"application/json", b"".join(self._written))
+
+    async def _pass_on(self, *, last: bool) -> None:
+        if not self._begun:
+            self._begun = True
+            headers = [(b"content-type", b"application/json"), (b"cache-control", b"no-store")]
+            await self._send({"type": "http.response.start", "status": 200, "headers": headers})
+        kept = [] if last else [self._written.pop()]  # it may be the comma behind the last item
+        body = b"".join(self._written)
+        self._written, self._size = kept, 0
+        await self._send({"type": "http.response.body", "body": body, "more_body": not last})
 
 
 class Batch:
     """The endpoint of batches."""
 
-    def __init__(self, items: Items, max_body_bytes: int) -> None:
-        """Keep what answers an item, and the limit of a body."""
+    def __init__(self, items: Items, max_body_bytes: int, max_item_bytes: int) -> None:
+        """Keep what answers an item, and the limits of a body and of an item."""
         self.items = items
         self.max_body_bytes = max_body_bytes
+        self.max_item_bytes = max_item_bytes
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
-        """Answer one batch, with breaks in which other requests are answered."""
+        """Answer one batch, with breaks in which other requests are answered; a caller who goes away ends it."""
         body = await read_body(dict(scope["headers"]), receive, self.max_body_bytes)
         chosen = read_query(scope["query_string"])
-        items = _items_of(body)
-        answers = []
-        failed = 0
-        turn = perf_counter()
-        for index, item in enumerate(items):
-            status, answer = self.items.settle(item, chosen, scope[REQUEST_ID], f"#/items/{index}")
-            answers.append(answer)
-            failed += status != 200
-            if perf_counter() - turn > _SLICE:
-                await asyncio.sleep(0)
-                turn = perf_counter()
-        written = b'{"item_count":%d,"failed_count":%d,"items":[%b]}' % (len(items), failed, b",".join(answers))
-        await send_written(send, 200, b"application/json", written)
+        items = await _items_of(body)
+        scope[ITEMS] = len(items)
+        answering = _Answering(send, len(items))
+        leaving = Leaving(receive)
+        turn, share = perf_counter(), _Share()
+        try:
+            for index, item in enumerate(items):
+                try:
+                    settled = self._one(index, bytes(item), chosen, scope[REQUEST_ID])
+                except PutOffError as put_off:
+                    try:
+                        settled = await ASIDE.finish(put_off, leaving.gone, share.take)
+                        share.give_back()
+                    except ProblemRaised as problem:
+                        settled = refused(problem, scope[REQUEST_ID], self.items.name_of(bytes(item)))
+                await answering.add(*settled)
+                if perf_counter() - turn > _SLICE:
+                    await asyncio.sleep(0)
+                    if leaving.gone():
+                        raise ClientGone
+                    turn = perf_counter()
+            await answering.end()
+        finally:
+            leaving.close()
+
+    def _one(self, index: int, item: bytes, chosen: Chosen, instance: str) -> tuple[int, bytes]:
+        if len(item) > self.max_item_bytes:
+            too_large = ProblemRaised("body_too_large", f"An item may have {self.max_item_bytes} bytes.")
+            return refused(too_large, instance, b"")
+        return self.items.settle(item, chosen, instance, f"#/items/{index}")
+
+
+class _Share:
+    """The work that is done for one batch: items that take long take of it until it is used up.
+
+    An item takes what it was reckoned to need before it begins, and gives back what it did not need.
+    """
+
+    def __init__(self) -> None:
+        """Start with nothing taken."""
+        self.taken = self._reckoned = self._began = 0.0
+
+    def take(self, steps: float) -> None:
+        """Take the steps of an item; raises ProblemRaised if they are not there, or if the service stops."""
+        self.give_back()
+        if STOPPING.stopped:
+            raise overloaded("The service is being stopped. Ask the item again.")
+        if self.taken + steps > MOST_STEPS:
+            words = "The items before this one take all the work that is done for a batch. Ask it by itself."
+            raise ProblemRaised("too_costly", words)
+        self.taken += steps
+        self._reckoned, self._began = steps, perf_counter()
+
+    def give_back(self) -> None:
+        """Give back what was reckoned for the last item and not needed, now that it is finished."""
+        needed = (perf_counter() - self._began) * _STEPS_A_SECOND
+        self.taken -= max(0.0, self._reckoned - needed)
+        self._reckoned = 0.0

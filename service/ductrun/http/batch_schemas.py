@@ -65,13 +65,14 @@ def _of_stream() -> dict[str, Schema]:
     return {
         "StreamAnswerLine": _union(
             "One line of what a stream gives: the basis first, then an answer or a problem for each line that is not "
-            "blank, in order, and the summary last.",
+            "blank, in order, and the summary last; or, where the service ends it before, that it stopped.",
             "type",
             {
                 "basis": "StreamBasis",
                 "answer": "StreamAnswer",
                 "problem": "StreamProblem",
                 "summary": "StreamSummary",
+                "stopped": "StreamStopped",
             },
         ),
         "StreamBasis": _object(
@@ -90,6 +91,22 @@ def _of_stream() -> dict[str, Schema]:
             "The last line of a stream; an answer without it was cut off.",
             {
                 "type": _tag("summary"),
+                "item_count": _COUNT | {"description": "Lines that were answered, blank ones not counted."},
+                "failed_count": _COUNT | {"description": _FAILED},
+            },
+        ),
+        "StreamStopped": _object(
+            "The last line of a stream that the service ended before its sender did: what was answered counts, and the "
+            "lines after `line` can be sent again.",
+            {
+                "type": _tag("stopped"),
+                "reason": {
+                    "type": "string",
+                    "enum": ["stopping", "idle"],
+                    "x-extensible-enum": True,
+                    "description": "`stopping`: this process is being stopped; `idle`: nothing came for too long.",
+                },
+                "line": {"type": "integer", "minimum": 0, "description": "Number of the last line that was looked at."},
                 "item_count": _COUNT | {"description": "Lines that were answered, blank ones not counted."},
                 "failed_count": _COUNT | {"description": _FAILED},
             },

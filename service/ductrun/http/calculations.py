@@ -1,4 +1,4 @@
-"""A single calculation: bytes in, bytes out, on the event loop, never in a thread."""
+"""A single calculation: bytes in, bytes out, on the event loop; what takes long is finished aside."""
 
 from __future__ import annotations
 
@@ -9,9 +9,11 @@ from starlette.types import Receive, Scope, Send
 
 from ductrun.drawings.markup import Document
 from ductrun.http.accepting import preferred
+from ductrun.http.aside import ASIDE
 from ductrun.http.exchange import read_body, read_query, send_written
 from ductrun.http.problems import ProblemRaised
 from ductrun.http.representations import VARY, Representation
+from ductrun.kit.answering import PutOffError
 
 _USUAL: Final = frozenset({None, b"*/*", b"application/json"})  # for which nothing is weighed
 
@@ -40,7 +42,10 @@ class Calculation:
             made = self.made[self._preferred(scope["headers"])]
         answer, query, usual, content_type, more_headers = made
         body = await read_body(headers, receive, self.max_body_bytes)
-        written = answer(body, read_query(scope["query_string"], query, usual, self.taken_with))
+        try:
+            written = answer(body, read_query(scope["query_string"], query, usual, self.taken_with))
+        except PutOffError as put_off:
+            written = await ASIDE.finish_one(put_off, receive)
         if isinstance(written, Document):
             written, policy = written
             more_headers = (*more_headers, (b"content-security-policy", policy.encode()))

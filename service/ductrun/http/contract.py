@@ -154,6 +154,13 @@ def _worked(operation: Operation[Any, Any, Any]) -> dict[str, Any]:
     return answer
 
 
+_KEY = {
+    "type": "http",
+    "scheme": "bearer",
+    "description": "A key, where the deployment asks for one: it then asks on every path but the two of health.",
+}
+
+
 def build(endpoints: Iterable[Endpoint]) -> dict[str, Any]:
     """Build the contract of the application."""
     paths: dict[str, Any] = {}
@@ -176,9 +183,9 @@ def build(endpoints: Iterable[Endpoint]) -> dict[str, Any]:
             {"url": "/", "description": "This server, whether local, staging or production.", "x-internal": False}
         ],
         "tags": _tags(),
-        "security": [],
+        "security": [{}, {"key": []}],
         "paths": paths,
-        "components": {"schemas": schemas()},
+        "components": {"schemas": schemas(), "securitySchemes": {"key": _KEY}},
     }
     document = copy.deepcopy(document)  # descriptions share their parts
     _tidy(document)

@@ -18,6 +18,7 @@ from ductrun.subjects.reference_tables import Filter, ReferenceTable
 from ductrun.units import Code
 
 _USUAL = Settings()
+_SHORT_TEXT = {"type": "string", "maxLength": 100}
 
 
 class AssumptionPolicy(Code):
@@ -56,10 +57,14 @@ def table_name(table: ReferenceTable) -> str:
     return f"{table.row.__name__.removesuffix('Row')}Table"
 
 
+_AT_ANY_TIME = (401, 403, 503)  # of everything but the two of health: no key, or no room
+_TOLD_WITH: dict[int, dict[str, Any]] = {
+    401: {"headers": {"WWW-Authenticate": {"description": "How to send a key.", "schema": _SHORT_TEXT}}},
+}
 _RETRY_AFTER = {
     "Retry-After": {
         "description": "With a 429 or a 503: after how many seconds, or from when, it is worth asking again.",
-        "schema": {"type": "string", "maxLength": 100},
+        "schema": _SHORT_TEXT,
     }
 }
 
@@ -71,7 +76,8 @@ def problem_responses(*statuses: int) -> dict[str, dict[str, Any]]:
         status: "; or: ".join(kind.title for kind in KINDS.values() if kind.status == status) for status in statuses
     }
     responses: dict[str, dict[str, Any]] = {
-        str(status): {"description": f"{titles[status]}.", "content": content} for status in statuses
+        str(status): {"description": f"{titles[status]}.", "content": content} | _TOLD_WITH.get(status, {})
+        for status in statuses
     }
     if "503" in responses:
         responses["503"]["headers"] = _RETRY_AFTER
@@ -93,7 +99,7 @@ def _post(
         "summary": summary,
         "description": description,
         "tags": ["batches"],
-        "responses": {"200": answer} | problem_responses(400, 405, *more_problems, 413, 415, 422),
+        "responses": {"200": answer} | problem_responses(400, 405, *more_problems, 408, 413, 415, 422, *_AT_ANY_TIME),
         "parameters": [*_asked(), *([_REMEDIES] if remedying else [])],
         "requestBody": {"required": True} | body,
     }
@@ -175,9 +181,11 @@ def batch_options(examples: list[dict[str, Any]], settings: Settings = _USUAL) -
         "calculate_batch",
         "Many calculations at once",
         "Answers up to 1,000 questions of any calculations in order, each with the status it would have by itself: a "
-        "question without an answer is that item's problem and no other's.",
+        "question without an answer is that item's problem and no other's. A large answer comes in chunks. Beyond "
+        "about a minute of items that take long the next of them are the problem `too_costly`.",
         {
-            "description": f"The questions, in at most {settings.max_batch_bytes:,} bytes.",
+            "description": f"The questions, each in at most {settings.max_body_bytes:,} bytes, and all in at most "
+            f"{settings.max_batch_bytes:,} bytes.",
             "content": {"application/json": body},
         },
         {"description": "What became of each question.", "content": answer},
@@ -195,8 +203,8 @@ def stream_options(
         "Any number of calculations, line by line",
         "Takes JSON Lines of any length, one question a line, and answers each as it is ready, in order, while the "
         "rest is still arriving: read while you send. A line that is malformed, too long or without an answer is that "
-        "line's problem and no other's. The first line tells what all answers rest on; the last is a summary, and an "
-        "answer without it was cut off.",
+        "line's problem and no other's. The first line tells what all answers rest on; the last is a summary, or "
+        "says that the service stopped; an answer without either was cut off.",
         _lines(
             f"One BatchItem a line, each in at most {settings.max_body_bytes:,} bytes; any number of lines.",
             "BatchItem",
@@ -205,7 +213,7 @@ def stream_options(
         ),
         _lines(
             "One StreamAnswerLine a line: first a StreamBasis; then a StreamAnswer or a StreamProblem for each line "
-            "that is not blank, in order; last a StreamSummary.",
+            "that is not blank, in order; last a StreamSummary or a StreamStopped.",
             "StreamAnswerLine",
             media_types,
             {},
@@ -251,8 +259,8 @@ def _parameter(name: str, description: str, choices: type[Code], default: str | 
 
 
 _TAG_HEADERS = {
-    "ETag": {"description": "Entity tag of the content.", "schema": {"type": "string", "maxLength": 100}},
-    "Cache-Control": {"description": "How long to keep it.", "schema": {"type": "string", "maxLength": 100}},
+    "ETag": {"description": "Entity tag of the content.", "schema": _SHORT_TEXT},
+    "Cache-Control": {"description": "How long to keep it.", "schema": _SHORT_TEXT},
 }
 _IF_NONE_MATCH = {
     "name": "If-None-Match",
@@ -277,7 +285,7 @@ def table_options(table: ReferenceTable) -> dict[str, Any]:
             "200": {"description": "The rows.", "content": content, "headers": _TAG_HEADERS},
             "304": {"description": "The caller has this version already.", "headers": _TAG_HEADERS},
         }
-        | problem_responses(405, 422),
+        | problem_responses(405, 422, *_AT_ANY_TIME),
         "parameters": [*parameters, _IF_NONE_MATCH],
     }
 
@@ -302,5 +310,6 @@ def health_options(operation_id: str, state: type[msgspec.Struct], *problems: in
         "summary": meaning,
         "description": f"{meaning}.",
         "tags": ["health"],
+        "security": [],
         "responses": problem_responses(405, 422, *problems) | {"200": {"description": "Yes.", "content": content}},
     }

@@ -10,6 +10,7 @@ from urllib.parse import parse_qsl
 from msgspec import UNSET
 from starlette.types import Receive, Send
 
+from ductrun.http.aside import ClientGone
 from ductrun.http.problems import MEDIA_TYPE, Fault, ProblemRaised, body_of
 from ductrun.http.suggestions import probably_meant
 from ductrun.kit.answering import Chosen
@@ -26,10 +27,6 @@ QUERY: Final[Mapping[str, Mapping[str, Any]]] = {
     "request": {"completed": True},
 }
 REMEDYING: Final[Mapping[str, Mapping[str, Any]]] = {**QUERY, "remedies": {"true": True, "false": False}}
-
-
-class ClientGone(Exception):  # noqa: N818
-    """The caller hung up before the body was complete."""
 
 
 _USUAL = Chosen()

@@ -9,6 +9,7 @@ from starlette.requests import Request
 from starlette.responses import Response
 
 from ductrun.http.problems import ProblemRaised
+from ductrun.http.stopping import STOPPING
 from ductrun.tables import TABLES
 
 
@@ -38,7 +39,7 @@ class Health:
 
     async def readyz(self, _request: Request) -> Response:
         """Say that requests are welcome, or answer with a problem."""
-        if not self.ready:
+        if not self.ready or STOPPING.draining:
             soon = ((b"retry-after", b"1"),)
             raise ProblemRaised("not_ready", "The service is starting or stopping.", headers=soon)
         return _no_store(Ready("ready", TABLES.hash))

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import logging
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
+from functools import cache, partial
 from typing import Annotated, Any
 
 from msgspec import UNSET, Meta, Raw, Struct, json, structs
@@ -12,7 +13,8 @@ from pydantic import StringConstraints
 from ductrun.http.problems import Fault, ProblemRaised, body_of, failure
 from ductrun.http.refusals import problem_of
 from ductrun.kit import strict_json
-from ductrun.kit.answering import REFUSALS, Answering, Chosen, read_slowly
+from ductrun.kit.answering import BYTES_A_STEP, REFUSALS, Answering, Chosen, PutOffError, read_slowly
+from ductrun.kit.bounding import LARGE, check_marks, most_values
 from ductrun.kit.forms import Form
 from ductrun.kit.reading import REFUSED
 from ductrun.subjects import OPERATIONS, Operation
@@ -21,6 +23,7 @@ from ductrun.units import Code
 _log = logging.getLogger("ductrun")
 _encode = json.Encoder().encode
 
+Settled = tuple[int, bytes]  # the status of an item, and what is written of it
 LONGEST_ID = 200
 _JOINTS = str.maketrans("-/", "__")
 
@@ -60,6 +63,7 @@ class _Named(Struct, gc=False):
     operation: Any = UNSET
 
 
+_ANSWER = b'{"type":"answer",%b"status":200,"answer":%b}'
 _read_item = json.Decoder(_Item).decode
 _read_name = json.Decoder(_Named).decode
 
@@ -71,11 +75,25 @@ class Items:
         """Keep what answers each operation, by its name in an item."""
         self.answers = {name: answers[operation.name] for name, operation in NAMED.items()}
 
-    def settle(self, item: bytes, chosen: Chosen, instance: str, pointer: str, place: bytes = b"") -> tuple[int, bytes]:
-        """Answer an item; whatever is wrong with it stays its own.
+    def settle(self, item: bytes, chosen: Chosen, instance: str, pointer: str, place: bytes = b"") -> Settled:
+        """Answer an item; whatever is wrong with it stays its own. Raises PutOffError for one that takes long.
 
         `pointer` is where the item stands in what the caller sent; `place` is a member that goes before the others.
         """
+        if len(item) > LARGE:
+            raise PutOffError(
+                partial(self._settle_large, item, chosen, instance, pointer, place), len(item) / BYTES_A_STEP
+            )
+        return self._settle(item, chosen, instance, pointer, place)
+
+    def _settle_large(self, item: bytes, chosen: Chosen, instance: str, pointer: str, place: bytes) -> Settled:
+        try:
+            check_marks(item, _most_values())
+            return self._settle(item, chosen, instance, pointer, place)
+        except REFUSALS as refusal:
+            return _told(refusal, instance, place, pointer)
+
+    def _settle(self, item: bytes, chosen: Chosen, instance: str, pointer: str, place: bytes) -> Settled:
         named = place
         try:
             try:
@@ -86,20 +104,31 @@ class Items:
                 answer = self.answers[read.operation]
             except (*REFUSED, KeyError):
                 strict_json.check(item)
-                named += self._name_of(item)
+                named += self.name_of(item)
                 read_slowly(Item, item)
                 raise
             named += b'"id":%b,"operation":"%b",' % (_encode(read.id), read.operation.encode())
             pointer += "/request"
-            return 200, b'{"type":"answer",%b"status":200,"answer":%b}' % (named, answer(request, chosen))
+            return 200, _ANSWER % (named, answer(request, chosen))
+        except PutOffError as put_off:
+            finish = partial(self._finish, put_off.finish, instance, named, pointer)
+            raise PutOffError(finish, put_off.steps) from None
         except REFUSALS as refusal:
-            problem = problem_of(refusal)
-            return refused(problem, instance, named, _moved(problem.errors, pointer))
+            return _told(refusal, instance, named, pointer)
         except Exception:
-            _log.exception("request %s failed at %s", instance, place.decode() or pointer)
-            return refused(failure(), instance, named)
+            return _failed(instance, named, pointer)
 
-    def _name_of(self, item: bytes) -> bytes:
+    def _finish(self, finish: Callable[[], bytes], instance: str, named: bytes, pointer: str) -> Settled:
+        try:
+            return 200, _ANSWER % (named, finish())
+        except PutOffError as again:
+            raise PutOffError(partial(self._finish, again.finish, instance, named, pointer), again.steps) from None
+        except REFUSALS as refusal:
+            return _told(refusal, instance, named, pointer)
+        except Exception:
+            return _failed(instance, named, pointer)
+
+    def name_of(self, item: bytes) -> bytes:
         """Write what can be read of the id and the operation of an item that cannot be used."""
         try:
             read = _read_name(item)
@@ -119,9 +148,22 @@ def _each_member_once(item: bytes, read: _Item, request: bytes) -> bool:
     return outside == 3 and b"\\" not in item
 
 
-def refused(
-    problem: ProblemRaised, instance: str, named: bytes, errors: list[Fault] | None = None
-) -> tuple[int, bytes]:
+def _told(refusal: Exception, instance: str, named: bytes, pointer: str) -> Settled:
+    problem = problem_of(refusal)
+    return refused(problem, instance, named, _moved(problem.errors, pointer))
+
+
+def _failed(instance: str, named: bytes, pointer: str) -> Settled:
+    _log.exception("request %s failed at %s (%s)", instance, pointer, named.decode())
+    return refused(failure(), instance, named)
+
+
+@cache
+def _most_values() -> int:
+    return LONGEST_ID + 3 + max(map(most_values, [operation.request for operation in OPERATIONS]))
+
+
+def refused(problem: ProblemRaised, instance: str, named: bytes, errors: list[Fault] | None = None) -> Settled:
     """Write what became of an item that has no answer; `named` are the members that say which item it is."""
     written = body_of(problem.kind, problem.detail, instance, errors)
     return problem.kind.status, b'{"type":"problem",%b"status":%d,"problem":%b}' % (

@@ -8,12 +8,20 @@ from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
 _PREFLIGHT: Final = (
     (b"access-control-allow-methods", b"GET, HEAD, POST"),
-    (b"access-control-allow-headers", b"Accept, Authorization, Content-Type, If-None-Match, X-Request-ID"),
+    (b"access-control-allow-headers", b"Accept, Authorization, Content-Type, If-None-Match, Traceparent, X-Request-ID"),
     (b"access-control-max-age", b"3600"),
     (b"vary", b"Origin, Access-Control-Request-Method, Access-Control-Request-Headers"),
     (b"x-content-type-options", b"nosniff"),
 )
-_SHOWN: Final = (b"access-control-expose-headers", b"Deprecation, ETag, Link, Retry-After, Sunset, X-Request-ID")
+_SHOWN: Final = (
+    b"access-control-expose-headers",
+    b"Deprecation, ETag, Link, Retry-After, Sunset, WWW-Authenticate, X-Request-ID",
+)
+
+
+def allowing(app: ASGIApp, origins: tuple[str, ...]) -> ASGIApp:
+    """Put the origins around an application, where a deployment allows some."""
+    return Origins(app, origins) if origins else app
 
 
 class Origins:

@@ -74,6 +74,15 @@ _ALL = (
     ),
     Kind("lone_surrogate", 400, "A text has a lone surrogate", "An escape such as \\ud800 is half a character."),
     Kind("too_deep", 400, "The body is nested too deeply", "Arrays and objects may lie in each other 200 deep."),
+    Kind(
+        "key_missing",
+        401,
+        "A key is needed",
+        "This service is for holders of a key: send it with every request as Authorization: Bearer KEY.",
+    ),
+    Kind(
+        "key_refused", 403, "The key is not known here", "The key that was sent is none of those taken, or no longer."
+    ),
     Kind("not_found", 404, "There is nothing here", "Calculations are POST /v1/..., tables GET /v1/tables/..."),
     Kind(
         "method_not_allowed",
@@ -88,6 +97,13 @@ _ALL = (
         "The Accept header takes none of the media types that the answer of this calculation is given as; the detail "
         "names them. Without the header, or with */*, it is application/json. A problem is always "
         "application/problem+json.",
+    ),
+    Kind(
+        "too_slow",
+        408,
+        "The request came too slowly",
+        "The head or the body of a request stopped coming, or came in a trickle. The connection is closed; send the "
+        "same request again.",
     ),
     Kind(
         "body_too_large",
@@ -149,9 +165,24 @@ _ALL = (
         "What was sent is no request of HTTP/1.1: an unknown method, a character that no head may hold, a body whose "
         "chunks or length are wrong, no Host header or two, an end before its time. The connection is closed.",
     ),
+    Kind(
+        "too_costly",
+        422,
+        "It asks for too much work",
+        "For one request some ten seconds of work are done, for the items of a batch about a minute together. Divide a "
+        "request as its detail says. Ask an item that had no more room in its batch by itself, in another batch, or as "
+        "a line of a stream, which has no bound for all its lines.",
+    ),
     Kind("target_too_long", 414, "The path and query are too long", "No path of this service is as long as that."),
     Kind("head_too_large", 431, "The headers are too large", "The headers of a request together may have so much."),
     Kind("internal_error", 500, "The service failed", "A fault of the service, not of the request. It is logged."),
+    Kind(
+        "overloaded",
+        503,
+        "The service is busy",
+        "It has as much work as it can do in good time, and takes no more for a moment. Retry-After says when to send "
+        "the same request again; nothing was computed for it.",
+    ),
     Kind("not_ready", 503, "The service is not ready", "It is starting or stopping. Try again shortly."),
 )
 KINDS: Final = {kind.name: kind for kind in _ALL}

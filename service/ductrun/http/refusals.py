@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from ductrun.http.faults import errors_of, errors_of_faults
+from ductrun.http.faults import SENTENCES, errors_of, errors_of_faults
 from ductrun.http.problems import Fault, ProblemRaised, RefusedAssumption
 from ductrun.kit.answering import AssumptionsRefusedError, InvalidRequestError
 from ductrun.kit.answers import Assumption
+from ductrun.kit.bounding import TooCostlyError, TooManyValuesError
 from ductrun.kit.strict_json import NotStrictError
 from ductrun.kit.worksheet import UnanswerableError
+from ductrun.units import AnyQuantity
 
 
 def problem_of(refusal: Exception) -> ProblemRaised:
@@ -20,6 +22,11 @@ def problem_of(refusal: Exception) -> ProblemRaised:
         return ProblemRaised("invalid_request", str(refusal), errors_of(refusal.error, refusal.form))
     if isinstance(refusal, AssumptionsRefusedError):
         return ProblemRaised("assumptions_refused", str(refusal), list(_needed(refusal.assumptions)))
+    if isinstance(refusal, TooManyValuesError):
+        error = Fault("too_many", SENTENCES["too_many"], "#", maximum=AnyQuantity(refusal.most, "1"))
+        return ProblemRaised("invalid_request", str(refusal), [error])
+    if isinstance(refusal, TooCostlyError):
+        return ProblemRaised("too_costly", str(refusal))
     if isinstance(refusal, NotStrictError):
         return ProblemRaised(refusal.rule, str(refusal))
     raise refusal

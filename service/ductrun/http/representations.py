@@ -10,7 +10,7 @@ from ductrun.drawings.markup import Document
 from ductrun.drawings.registry import DRAWINGS
 from ductrun.drawings.svg import STYLE_HASH
 from ductrun.http.exchange import QUERY, REMEDYING
-from ductrun.kit.answering import Answering, Chosen, drawing_of, told_by, written
+from ductrun.kit.answering import Answering, Chosen, drawing_of, made_by, told_of, written
 from ductrun.subjects import Operation
 from ductrun.subjects.parts.takeoff import Takeoff
 
@@ -55,7 +55,7 @@ def representations_of(operation: Operation[Any, Any, Any], answer: Answering) -
     found = [Representation(JSON, answer, QUERY if operation.remedying is None else REMEDYING, (VARY,))]
     draw = DRAWINGS.get(operation.name)
     if draw is not None:
-        drawing = drawing_of(operation, draw)
+        drawing = drawing_of(operation, draw, puts_off=True)
         found.append(Representation(SVG, drawing, _OF_A_DRAWING, (VARY, _DRAWING_POLICY)))
     found.append(Representation(HTML, _pages(operation), page_query(operation), (VARY,), _WORKED))
     for media_type, write in lists_of(operation).items():
@@ -71,22 +71,22 @@ def page_query(operation: Operation[Any, Any, Any]) -> Query:
 
 
 def _pages(operation: Operation[Any, Any, Any]) -> Making:
-    told, pages = told_by(operation), pages_of(operation)
+    told, pages = told_of(operation), pages_of(operation)
 
-    def page(body: bytes, chosen: Chosen) -> Document:
-        answer, assessment = told(body, chosen)
+    def page(request: Any, body: bytes, chosen: Chosen) -> Document:
+        answer, assessment = told(request, body, chosen)
         written(operation.name, answer)  # what cannot be told as JSON is not told at all
         return pages[chosen.page](Answered(operation, answer, assessment, chosen.telling, body))
 
-    return page
+    return made_by(operation, page, puts_off=True, drawn_up=True)
 
 
 def _list(operation: Operation[Any, Any, Any], write: Callable[[Takeoff], bytes]) -> Making:
-    told = told_by(operation)
+    told = told_of(operation)
 
-    def listed(body: bytes, chosen: Chosen) -> bytes:
-        answer, _ = told(body, chosen)
+    def listed(request: Any, body: bytes, chosen: Chosen) -> bytes:
+        answer, _ = told(request, body, chosen)
         written(operation.name, answer)
         return write(answer.result.takeoff)
 
-    return listed
+    return made_by(operation, listed, puts_off=True, drawn_up=True)

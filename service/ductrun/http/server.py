@@ -1,4 +1,4 @@
-"""uvicorn's HTTP protocol, but for four things.
+"""uvicorn's HTTP protocol, but for six things.
 
 The head and the body of an answer leave in one write. uvicorn writes the head as soon as the answer starts, which costs
 a system call, a packet and a waking of the caller of their own; see `transport.py`.
@@ -7,6 +7,9 @@ What is no HTTP is answered as everything else is, with a problem that has a req
 before it; where an answer to the broken request has begun, the connection closes and nothing is written into it.
 
 A caller who has sent a request and says so by closing that half of the connection still gets the answer.
+
+A request that comes too slowly is refused, and a reader who does not read is left; see `watch.py`. Beyond a number of
+requests at work the next is told at once to come back, before those that are at work grow slow.
 
 A request that asks for another protocol is answered in this one. uvicorn's parser passes over the body of such a
 request, and so come the first requests of some client libraries, which offer HTTP/2.
@@ -17,14 +20,21 @@ from __future__ import annotations
 import asyncio
 import sys
 from collections import deque
+from collections.abc import Hashable
+from functools import cache
 from typing import Any
 
 from httptools import HttpRequestParser
 from uvicorn.protocols.http.httptools_impl import HttpToolsProtocol, RequestResponseCycle
 
+from ductrun.http.aside import overloaded
 from ductrun.http.gate import Gate
+from ductrun.http.origins import allowing
 from ductrun.http.problems import ProblemRaised
+from ductrun.http.stopping import STOPPING
 from ductrun.http.transport import GatheringTransport
+from ductrun.http.watch import Watch
+from ductrun.settings import Settings
 
 LONGEST_TARGET = 8_192  # bytes of path and query
 LONGEST_HEAD = 65_536  # bytes of all headers
@@ -41,16 +51,20 @@ class CarefulProtocol(HttpToolsProtocol):
     _wrong: ProblemRaised | None = None  # with the head that is being read
     _refused = False
     _arrived = b""  # what is being read
+    _received = 0  # bytes, ever
+    _pauses = 0  # of writing, ever
 
     def connection_made(self, transport: asyncio.Transport) -> None:  # type: ignore[override]
         """Take a connection."""
         self._gathering = GatheringTransport(transport)
         super().connection_made(self._gathering)  # type: ignore[arg-type]
+        self._watch = Watch(self, self.loop, _settings())
 
     def data_received(self, data: bytes) -> None:
         """Read on; what follows a request that was refused is let fall, and a head without end is refused."""
         if self._refused:
             return
+        self._received += len(data)
         self._begins_here = False
         self._arrived = data
         super().data_received(data)
@@ -86,7 +100,49 @@ class CarefulProtocol(HttpToolsProtocol):
             self.scope["method"] = self.parser.get_method().decode("ascii")
             raise self._wrong  # stops the parser, and comes back to `send_400_response`
         self._in_head = False
-        super().on_headers_complete()
+        if len(self.tasks) < _settings().max_concurrent or self.url in _ALWAYS:
+            super().on_headers_complete()
+            return
+        app, self.app = self.app, _busy_application()
+        try:
+            super().on_headers_complete()
+        finally:
+            self.app = app
+
+    def connection_lost(self, exc: Exception | None) -> None:
+        """Let go of a connection."""
+        self._watch.end()
+        super().connection_lost(exc)
+
+    def pause_writing(self) -> None:
+        """Hold up whoever answers while the reader is slow."""
+        self._pauses += 1
+        super().pause_writing()
+
+    def shutdown(self) -> None:
+        """End: at once where nothing is at work, else with the answer, whose sender may be sending still."""
+        STOPPING.stop()
+        self._gathering.lingers = self.cycle is not None and not self.cycle.response_complete
+        super().shutdown()
+
+    def waits_for(self) -> Hashable | None:
+        """Tell what this connection should be sending, None if nothing: a head, a body, or a first request."""
+        if self._refused:
+            return None
+        cycle = self.cycle
+        if self._in_head:
+            return "head", id(self.scope)
+        if cycle is None:
+            return "request"
+        at_work = cycle.more_body and not cycle.response_complete and not self.flow.read_paused
+        return ("body", id(cycle)) if at_work and not cycle.response_started else None
+
+    def too_slow(self) -> None:
+        """End a request that does not come."""
+        if self._in_head or self.cycle is not None:
+            self._refuse(ProblemRaised("too_slow", "The request did not come in time."))
+        else:
+            self.transport.close()
 
     def _wrong_head(self) -> ProblemRaised | None:
         hosts = [name for name, _ in self.headers].count(b"host")
@@ -146,7 +202,7 @@ class CarefulProtocol(HttpToolsProtocol):
             self._gathering.lingers = True
             raise problem
 
-        app: Any = Gate(refuse)
+        app = _outermost(refuse)
         if waits:
             self.pipeline.appendleft((self.cycle, app))
         else:
@@ -168,6 +224,24 @@ class CarefulProtocol(HttpToolsProtocol):
             keep_alive=False,
             on_response=self.on_response_complete,
         )
+
+
+async def _busy(*_asked: Any) -> None:
+    raise overloaded()
+
+
+_ALWAYS = frozenset({b"/livez", b"/readyz", b"/metrics"})
+_settings = cache(Settings.from_environment)
+
+
+def _outermost(app: Any) -> Any:
+    """Put around what refuses a request what stands around every answer: pages of other origins may read it."""
+    return allowing(Gate(app, Settings()), _settings().cors_origins)
+
+
+@cache
+def _busy_application() -> Any:
+    return _outermost(_busy)
 
 
 def _head_too_large() -> ProblemRaised:

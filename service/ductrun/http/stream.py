@@ -15,32 +15,55 @@ from msgspec import json
 from starlette.types import Message, Receive, Scope, Send
 
 from ductrun import __version__
-from ductrun.http.exchange import ClientGone, content_type_of, read_query
+from ductrun.http.aside import ASIDE, ClientGone
+from ductrun.http.exchange import content_type_of, read_query
+from ductrun.http.eyes import ITEMS
 from ductrun.http.gate import REQUEST_ID
-from ductrun.http.items import Items, refused
+from ductrun.http.items import Items, Settled, refused
 from ductrun.http.problems import ProblemRaised
-from ductrun.kit.answering import Chosen
+from ductrun.http.stopping import STOPPING
+from ductrun.kit.answering import Chosen, PutOffError
 from ductrun.tables import TABLES
 
 MEDIA_TYPES = ("application/jsonl", "application/x-ndjson")
 _SLICE = 0.001  # seconds of work before other requests get their turn
-_BASIS = json.encode({"type": "basis", "service_version": __version__, "tables_version": TABLES.hash}) + b"\n"
+BASIS = json.encode({"type": "basis", "service_version": __version__, "tables_version": TABLES.hash}) + b"\n"
+
+
+class EndedError(Exception):
+    """A stream that the service ends before its sender does; says why."""
+
+    def __init__(self, reason: str) -> None:
+        """Keep the reason."""
+        super().__init__(reason)
+        self.reason = reason
 
 
 class Arriving:
     """The body as it arrives: the next chunk is received while the last one is at work, and no further ahead."""
 
-    def __init__(self, receive: Receive) -> None:
-        """Begin to receive."""
+    def __init__(self, receive: Receive, idle_seconds: float) -> None:
+        """Begin to receive; `idle_seconds` is how long a sender may pause."""
         self._receive = receive
+        self._idle_seconds = idle_seconds
         self._task = asyncio.create_task(self._next())
+        self._stopped = asyncio.Event()
+        STOPPING.tell(self._stopped.set)
 
     async def _next(self) -> Message:
         return await self._receive()
 
     async def chunk(self) -> tuple[bytes, bool]:
-        """Give the next chunk and whether more will come; raises ClientGone."""
-        message = await self._task
+        """Give the next chunk and whether more will come; raises ClientGone, or EndedError where none is waited for."""
+        if not self._task.done():
+            stopped = asyncio.ensure_future(self._stopped.wait())
+            waited_for = {self._task, stopped}
+            await asyncio.wait(waited_for, timeout=self._idle_seconds, return_when=asyncio.FIRST_COMPLETED)
+            stopped.cancel()
+        self.check()
+        if not self._task.done():
+            raise EndedError("idle")
+        message = self._task.result()
         if message["type"] == "http.disconnect":
             raise ClientGone
         self._task = asyncio.create_task(self._next())  # past the end it waits for the caller to go
@@ -50,8 +73,14 @@ class Arriving:
         """Tell whether the caller has gone, without waiting."""
         return self._task.done() and self._task.result()["type"] == "http.disconnect"
 
+    def check(self) -> None:
+        """Raise EndedError if the service stops."""
+        if self._stopped.is_set():
+            raise EndedError("stopping")
+
     def close(self) -> None:
         """Receive no more."""
+        STOPPING.forget(self._stopped.set)
         self._task.cancel()
 
 
@@ -84,29 +113,31 @@ class Lines:
 class Stream:
     """The endpoint of streams."""
 
-    def __init__(self, items: Items, max_line_bytes: int) -> None:
-        """Keep what answers an item, and the limit of a line."""
+    def __init__(self, items: Items, max_line_bytes: int, idle_seconds: float) -> None:
+        """Keep what answers an item, the limit of a line, and that of a pause."""
         self.items = items
+        self.idle_seconds = idle_seconds
         self.max_line_bytes = max_line_bytes
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         """Answer one stream, with breaks in which other requests are answered."""
         media_type = content_type_of(dict(scope["headers"]), MEDIA_TYPES)
         chosen = read_query(scope["query_string"])
-        arriving = Arriving(receive)
+        arriving = Arriving(receive, self.idle_seconds)
         try:
             await asyncio.sleep(0)  # receiving begins, and a caller who waits for leave to send is given it
             headers = [(b"content-type", media_type.encode()), (b"cache-control", b"no-store")]
             await send({"type": "http.response.start", "status": 200, "headers": headers})
-            await send({"type": "http.response.body", "body": _BASIS, "more_body": True})
-            await self._answer(arriving, chosen, scope[REQUEST_ID], send)
+            await send({"type": "http.response.body", "body": BASIS, "more_body": True})
+            await self._answer(arriving, chosen, scope, send)
         finally:
             arriving.close()
 
-    async def _answer(self, arriving: Arriving, chosen: Chosen, instance: str, send: Send) -> None:
+    async def _answer(self, arriving: Arriving, chosen: Chosen, scope: Scope, send: Send) -> None:
+        instance: str = scope[REQUEST_ID]
         lines = Lines(self.max_line_bytes)
         written: list[bytes] = []
-        items = failed = 0
+        number = items = failed = 0
         turn = perf_counter()
         more = True
 
@@ -116,27 +147,44 @@ class Stream:
                 written.clear()
                 await send({"type": "http.response.body", "body": body, "more_body": True})
             await asyncio.sleep(0)
+            scope[ITEMS] = items
             if arriving.gone():
                 raise ClientGone
+            arriving.check()
 
-        while more:
-            chunk, more = await arriving.chunk()
-            for number, line in lines.cut(chunk, last=not more):
-                status, answer = self._one(number, line, chosen, instance)
-                written += (answer, b"\n")
-                items += 1
-                failed += status != 200
-                if perf_counter() - turn > _SLICE:
-                    await hand_over()
-                    turn = perf_counter()
-            await hand_over()
-            turn = perf_counter()
-        summary = b'{"type":"summary","item_count":%d,"failed_count":%d}\n' % (items, failed)
-        await send({"type": "http.response.body", "body": summary})
+        try:
+            while more:
+                chunk, more = await arriving.chunk()
+                for number, line in lines.cut(chunk, last=not more):
+                    try:
+                        status, answer = settle_line(self.items, number, line, self.max_line_bytes, chosen, instance)
+                    except PutOffError as put_off:
+                        status, answer = await ASIDE.finish(put_off, arriving.gone)
+                    written += (answer, b"\n")
+                    items += 1
+                    failed += status != 200
+                    if perf_counter() - turn > _SLICE:
+                        await hand_over()
+                        turn = perf_counter()
+                await hand_over()
+                turn = perf_counter()
+        except EndedError as ended:
+            last = b'{"type":"stopped","reason":"%b","line":%d,"item_count":%d,"failed_count":%d}\n'
+            last %= (ended.reason.encode(), number, items, failed)
+        else:
+            last = summary_of(items, failed)
+        scope[ITEMS] = items
+        await send({"type": "http.response.body", "body": b"".join([*written, last])})
 
-    def _one(self, number: int, line: bytes | None, chosen: Chosen, instance: str) -> tuple[int, bytes]:
-        place = b'"line":%d,' % number
-        if line is None:
-            too_long = ProblemRaised("body_too_large", f"A line may have {self.max_line_bytes} bytes.")
-            return refused(too_long, instance, place)
-        return self.items.settle(line, chosen, instance, "#", place)
+
+def settle_line(items: Items, number: int, line: bytes | None, limit: int, chosen: Chosen, instance: str) -> Settled:
+    """Answer a line, None for one beyond the limit; raises PutOffError for one that takes long."""
+    place = b'"line":%d,' % number
+    if line is None:
+        return refused(ProblemRaised("body_too_large", f"A line may have {limit} bytes."), instance, place)
+    return items.settle(line, chosen, instance, "#", place)
+
+
+def summary_of(items: int, failed: int) -> bytes:
+    """Write the last line of a stream."""
+    return b'{"type":"summary","item_count":%d,"failed_count":%d}\n' % (items, failed)

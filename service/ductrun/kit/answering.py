@@ -8,6 +8,7 @@ its own.
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from functools import partial
 from typing import Any, Final, NamedTuple, TypeVar
 
 from msgspec import UNSET, json
@@ -16,6 +17,7 @@ from pydantic import ValidationError
 from ductrun import __version__
 from ductrun.kit import strict_json
 from ductrun.kit.answers import NOTICE, Answer, Assumption, Basis
+from ductrun.kit.bounding import LARGE, SMALL, TooCostlyError, TooManyValuesError, check_values
 from ductrun.kit.completing import completed
 from ductrun.kit.forms import Form
 from ductrun.kit.operation import Operation
@@ -61,36 +63,109 @@ class AssumptionsRefusedError(Exception):
         self.assumptions = assumptions
 
 
-REFUSALS: Final = (NotStrictError, InvalidRequestError, AssumptionsRefusedError, UnanswerableError)
+REFUSALS: Final = (
+    NotStrictError,
+    TooManyValuesError,
+    TooCostlyError,
+    InvalidRequestError,
+    AssumptionsRefusedError,
+    UnanswerableError,
+)
 Answering = Callable[[bytes, Chosen], bytes]
+STEPS_ON_THE_LOOP: Final = 1_000  # of ten microseconds, roughly
+MOST_STEPS: Final = 1_000_000  # of one request: some ten seconds
+DRAWN_UP_STEPS: Final = 1_500.0  # of a page, a drawing or a list: a large one of a small request takes 80 ms
+DRAWN_UP_TIMES: Final = 2.0  # as long as the answer that it is drawn up of
+BYTES_A_STEP: Final = 40.0  # of a large body, whatever it asks for
 
 
-def assessed_by(operation: Operation[Any, T, Any]) -> Callable[[bytes, Chosen], tuple[T, Worksheet]]:
-    """Give the function from the bytes of a request to what was assessed of it; it raises one of REFUSALS."""
-    read, assess = reader_of(operation.request), operation.assess
+class PutOffError(Exception):
+    """An answer that takes long enough to delay others; `finish` gives it, or raises one of REFUSALS, wherever."""
 
-    def assessed(body: bytes, chosen: Chosen) -> tuple[T, Worksheet]:
+    def __init__(self, finish: Callable[[], Any], steps: float) -> None:
+        """Keep the function that finishes, and about how many steps it takes."""
+        super().__init__("the answer is to be finished where it delays nobody")
+        self.finish = finish
+        self.steps = steps
+
+
+Made = TypeVar("Made")
+Making = Callable[[Any, bytes, Chosen], Made]  # from a request that was read, and its bytes
+
+
+def made_by(
+    operation: Operation[Any, Any, Any],
+    make: Making[Made],
+    *,
+    puts_off: bool = False,
+    drawn_up: bool = False,
+) -> Callable[[bytes, Chosen], Made]:
+    """Give the function from the bytes of a request to what `make` makes of it, read; it raises one of REFUSALS.
+
+    One that `puts_off` raises PutOffError before it begins on what takes long, as the size of the body or the steps of
+    the operation have it; so does all that is drawn up of an answer, a page, a drawing or a list. A large body is put
+    off again once it is read, now by what it asks for.
+    """
+    read = reader_of(operation.request)
+
+    def made(body: bytes, chosen: Chosen) -> Made:
+        if len(body) > LARGE:
+            if puts_off:
+                raise PutOffError(partial(at_length, body, chosen), len(body) / BYTES_A_STEP)
+            return at_length(body, chosen)
         try:
             request = read(body)
         except REFUSED:
+            if puts_off and len(body) > SMALL:
+                raise PutOffError(partial(slowly, body, chosen), len(body) / BYTES_A_STEP) from None
             request = read_slowly(operation.request, body)
-        sheet = Worksheet(chosen.telling, working=chosen.working)
-        assessment = assess(request, sheet)
-        if chosen.refuse_assumptions and sheet.book.settled:
-            raise AssumptionsRefusedError(sheet.assumptions)
-        return assessment, sheet
+        return of_read(request, body, chosen)
 
-    return assessed
+    def of_read(request: Any, body: bytes, chosen: Chosen) -> Made:
+        needed = _steps_of(operation, request, chosen, drawn_up=drawn_up)
+        if puts_off and needed > STEPS_ON_THE_LOOP:
+            raise PutOffError(partial(make, request, body, chosen), needed)
+        return make(request, body, chosen)
+
+    def at_length(body: bytes, chosen: Chosen) -> Made:
+        check_values(operation.request, body)
+        try:
+            request = read(body)
+        except REFUSED:
+            return slowly(body, chosen)
+        return of_read(request, body, chosen)
+
+    def slowly(body: bytes, chosen: Chosen) -> Made:
+        return of_read(read_slowly(operation.request, body), body, chosen)
+
+    return made
 
 
-def told_by(operation: Operation[Any, T, Any]) -> Callable[[bytes, Chosen], tuple[Answer, T]]:
-    """Give the function from the bytes of a request to its answer, not written yet, and what was assessed of it; it
-    raises one of REFUSALS.
+def _steps_of(operation: Operation[Any, Any, Any], request: Any, chosen: Chosen, *, drawn_up: bool) -> float:
+    """Bound the steps of a request; raises TooCostlyError if they are more than are done for one."""
+    own = 0.0 if operation.steps is None else operation.steps(request)
+    needed = own
+    if chosen.remedies and operation.remedying is not None:
+        needed += operation.remedying.steps(request)
+    if drawn_up:
+        needed = needed * DRAWN_UP_TIMES + DRAWN_UP_STEPS
+    if needed > MOST_STEPS:
+        words = f"This asks for {needed / MOST_STEPS:.1f} times the work that is done for one request: "
+        if own > MOST_STEPS:
+            raise TooCostlyError(words + "divide it, and ask for each part.")
+        extra = "without remedies" if chosen.remedies else "for application/json"
+        raise TooCostlyError(words + f"divide it and ask for each part, or ask {extra}.")
+    return needed
+
+
+def told_of(operation: Operation[Any, T, Any]) -> Making[tuple[Answer, T]]:
+    """Give the function from a request, read and as bytes, to its answer, not written yet, and what was assessed of it;
+    it raises one of REFUSALS.
     """
-    assessed, tell, remedying = assessed_by(operation), operation.tell, operation.remedying
+    tell, remedying = operation.tell, operation.remedying
 
-    def told(body: bytes, chosen: Chosen) -> tuple[Answer, T]:
-        assessment, sheet = assessed(body, chosen)
+    def told(request: Any, body: bytes, chosen: Chosen) -> tuple[Answer, T]:
+        assessment, sheet = _assessed(operation, request, chosen)
         book = sheet.book
         verdict = book.verdict
         answer = Answer(
@@ -119,14 +194,22 @@ def told_by(operation: Operation[Any, T, Any]) -> Callable[[bytes, Chosen], tupl
     return told
 
 
-def answer_to(operation: Operation[Any, Any, Any]) -> Answering:
+def _assessed(operation: Operation[Any, T, Any], request: Any, chosen: Chosen) -> tuple[T, Worksheet]:
+    sheet = Worksheet(chosen.telling, working=chosen.working)
+    assessment = operation.assess(request, sheet)
+    if chosen.refuse_assumptions and sheet.book.settled:
+        raise AssumptionsRefusedError(sheet.assumptions)
+    return assessment, sheet
+
+
+def answer_to(operation: Operation[Any, Any, Any], *, puts_off: bool = False) -> Answering:
     """Give the function from the bytes of a request to those of its answer; it raises one of REFUSALS."""
-    told, name = told_by(operation), operation.name
+    told, name = told_of(operation), operation.name
 
-    def answer(body: bytes, chosen: Chosen) -> bytes:
-        return written(name, told(body, chosen)[0])
+    def answer(request: Any, body: bytes, chosen: Chosen) -> bytes:
+        return written(name, told(request, body, chosen)[0])
 
-    return answer
+    return made_by(operation, answer, puts_off=puts_off)
 
 
 def written(name: str, answer: Answer) -> bytes:
@@ -140,15 +223,16 @@ def written(name: str, answer: Answer) -> bytes:
     return text
 
 
-def drawing_of(operation: Operation[Any, T, Any], draw: Callable[[T, Telling], str]) -> Answering:
+def drawing_of(
+    operation: Operation[Any, T, Any], draw: Callable[[T, Telling], str], *, puts_off: bool = False
+) -> Answering:
     """Give the function from the bytes of a request to those of a drawing of its answer; it raises one of REFUSALS."""
-    assessed = assessed_by(operation)
 
-    def drawn(body: bytes, chosen: Chosen) -> bytes:
-        assessment, sheet = assessed(body, chosen)
+    def drawn(request: Any, _body: bytes, chosen: Chosen) -> bytes:
+        assessment, sheet = _assessed(operation, request, chosen)
         return draw(assessment, sheet.tell).encode()
 
-    return drawn
+    return made_by(operation, drawn, puts_off=puts_off, drawn_up=True)
 
 
 def _holds_null(node: Any) -> bool:
@@ -163,5 +247,5 @@ def read_slowly(form: type[Form], body: bytes) -> Any:
     try:
         return form.__pydantic_validator__.validate_json(body)
     except ValidationError as error:
-        strict_json.explain(body)
+        strict_json.explain_what_passes(body)
         raise InvalidRequestError(form, error) from None

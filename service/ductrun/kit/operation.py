@@ -27,11 +27,14 @@ class Ending(NamedTuple):
 
 
 @dataclass(frozen=True, slots=True)
-class Remedying(Generic[Assessment]):
-    """What finds how a request would comply: `find` takes the request as JSON, its assessment and its sheet."""
+class Remedying(Generic[Request, Assessment]):
+    """What finds how a request would comply: `find` takes the request as JSON, its assessment and its sheet, and
+    `steps` bounds what that costs beside the answer itself.
+    """
 
     result: type[Struct]
     find: Callable[[Any, Assessment, Worksheet], Struct]
+    steps: Callable[[Request], float]
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,6 +43,10 @@ class Operation(Generic[Request, Assessment, Result]):
 
     `assess` makes numbers in SI out of a request and writes on the sheet; `tell` puts them into the units of the
     answer. `ending` is given when it is to go: contract and answers then say so.
+
+    `steps` is the bound of its cost: from a request that was read, and before anything is assessed, about how many
+    steps of ten microseconds the answer takes. Beyond `answering.STEPS_ON_THE_LOOP` the answer is put off to a thread,
+    where it delays nobody else. What cannot be answered in a few seconds `assess` refuses. None: it is always few.
     """
 
     name: str
@@ -52,4 +59,5 @@ class Operation(Generic[Request, Assessment, Result]):
     tell: Callable[[Assessment, Telling], Result]
     example: dict[str, Any]
     ending: Ending | None = None
-    remedying: Remedying[Assessment] | None = None
+    remedying: Remedying[Request, Assessment] | None = None
+    steps: Callable[[Request], float] | None = None

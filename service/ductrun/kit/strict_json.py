@@ -17,7 +17,8 @@ import jiter
 
 MAX_DEPTH = 200  # the native parser's own limit
 _LONGEST_INTEGER = 400
-_NESTING = re.compile(rb'"(?:[^"\\]|\\.)*"|[\[\]{}]')
+_NESTING = re.compile(rb'"(?:[^"\\]++|\\.)*+"|[\[\]{}]')  # possessive: a long text costs no memory
+_PASSES_THE_PARSER = re.compile(rb"\d[eE]|\d{300}|\\u[dD]")
 _SURROGATE = re.compile("[\ud800-\udfff]")
 
 
@@ -37,6 +38,19 @@ def check(body: bytes) -> None:
     except ValueError:
         explain(body)
         _refuse("malformed_json", "The body is not valid JSON.")
+
+
+def explain_what_passes(body: bytes) -> None:
+    """Raise the rule that a body breaks though the native parser takes it: a number beyond double precision, or one
+    level more than are taken.
+    """
+    if _PASSES_THE_PARSER.search(body):
+        explain(body)
+    elif body.count(b"[") + body.count(b"{") > MAX_DEPTH:
+        try:
+            jiter.from_json(b"[%b]" % body)  # whose own limit is one level beyond ours
+        except ValueError:
+            explain(body)
 
 
 def explain(body: bytes) -> None:

@@ -9,7 +9,8 @@ from typing import Any
 
 import pytest
 from ductrun.http.problems import ProblemRaised
-from ductrun.subjects.duct_run.remedies import trials
+from ductrun.subjects.duct_run import cost
+from ductrun.subjects.duct_run.form import DuctRunRequest
 from hypothesis import given, settings
 from tools.asking import post
 
@@ -167,9 +168,10 @@ def test_no_more_than_fifty_runs_are_tried_and_the_answer_says_so(monkeypatch: p
     told = remedied(altered(POLE, hopeless))
     assert (told["trial_count"], told["cut_short"]) == (50, True)
     assert remedied(altered(POLE, hopeless)) == told, "the same request gets the same remedies"
-    # five stretches of thirteen sections, 65 and so one stretch more: three trials take 18 of 20
-    monkeypatch.setattr(trials, "MOST_STRETCHES", 20)
-    assert remedied(altered(POLE, hopeless))["trial_count"] == 3, "a long run is tried less often"
+    monkeypatch.setattr(
+        cost, "MOST_TRIAL_STEPS", 3.5 * cost.steps(DuctRunRequest.model_validate(altered(POLE, hopeless)))
+    )
+    assert remedied(altered(POLE, hopeless))["trial_count"] == 3, "a run that takes long is tried less often"
 
 
 def test_a_run_and_what_holds_runs_may_be_asked_for_remedies_and_nothing_else() -> None:

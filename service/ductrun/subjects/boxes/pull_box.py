@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from typing import Annotated
 
 from pydantic import Field
@@ -40,6 +41,15 @@ def assess(request: PullBoxRequest, sheet: Worksheet) -> Sized:
     return size_box(request, entered, cover, sheet)
 
 
+def steps(request: PullBoxRequest) -> float:
+    """Bound the work by the pulls, one between every two entries of a circuit, held against every box."""
+    entries = Counter(name for entry in request.entries for name in entry.circuits)
+    pulls = sum(count * (count - 1) // 2 for count in entries.values())
+    boxes = len(request.box_sizes or ()) + (request.box is not None)
+    cables = sum(len(circuit.cables or ()) for circuit in request.circuits)
+    return 20.0 + 10.0 * pulls + 5.0 * len(request.entries) + 60.0 * boxes + 5.0 * cables
+
+
 def _duct(size: str) -> dict[str, object]:
     return {"kind": "listed", "type": "pvc_schedule_40", "trade_size": size}
 
@@ -64,6 +74,7 @@ OPERATION = Operation(
     result=PullBoxResult,
     assess=assess,
     tell=tell,
+    steps=steps,
     example={
         "structure": "pull_box",
         "voltage": {"value": 480, "unit": "V"},

@@ -11,6 +11,7 @@ from ductrun.subjects.duct_run.assessment import AssessedCircuit, AssessedStretc
 from ductrun.subjects.duct_run.banks import RunBank, banks_of
 from ductrun.subjects.duct_run.boxes import boxes_of
 from ductrun.subjects.duct_run.circuits import PlacedCircuit, place_circuits
+from ductrun.subjects.duct_run.cost import check_joined
 from ductrun.subjects.duct_run.crossings import caution_places, find_crossings
 from ductrun.subjects.duct_run.feeders import feeders_of, length_of
 from ductrun.subjects.duct_run.fills import fills_of
@@ -83,6 +84,7 @@ def _settle(asked: Asked) -> _Settled:
         site = site_of(request, sheet)
     faults.stop()
     assert site is not None  # noqa: S101  (else there was a fault)
+    check_joined(request.stretches, banks, sheet)
     return _Settled(stops, spans_of(request.stretches), banks, heights, site)
 
 

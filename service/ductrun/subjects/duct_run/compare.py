@@ -9,6 +9,7 @@ from ductrun.kit.operation import Operation
 from ductrun.subjects.duct_run.comparing.comparison import assess
 from ductrun.subjects.duct_run.comparing.form import DuctRunComparisonRequest
 from ductrun.subjects.duct_run.comparing.told import DuctRunComparisonResult, tell
+from ductrun.subjects.duct_run.cost import steps as steps_of_run
 from ductrun.subjects.duct_run.example import EXAMPLE
 
 
@@ -17,6 +18,11 @@ def _in_concrete() -> dict[str, Any]:
     run = copy.deepcopy(EXAMPLE)
     run["stretches"][1]["setting"] |= {"kind": "encased", "cover": {"value": 24, "unit": "in"}}
     return run
+
+
+def steps(request: DuctRunComparisonRequest) -> float:
+    """Bound a comparison by its runs."""
+    return sum(steps_of_run(one.run) for one in request.runs)
 
 
 OPERATION = Operation(
@@ -31,6 +37,7 @@ OPERATION = Operation(
     result=DuctRunComparisonResult,
     assess=assess,
     tell=tell,
+    steps=steps,
     example={
         "rank_by": "excavation",
         "runs": [{"name": "as drawn", "run": EXAMPLE}, {"name": "field in concrete", "run": _in_concrete()}],

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 from ductrun.kit.operation import Operation, Remedying
 from ductrun.kit.telling import Telling
 from ductrun.subjects.duct_run.assess import assess
 from ductrun.subjects.duct_run.assessment import DuctRun
+from ductrun.subjects.duct_run.cost import steps, trial_steps
 from ductrun.subjects.duct_run.example import EXAMPLE
 from ductrun.subjects.duct_run.form import DuctRunRequest
-from ductrun.subjects.duct_run.remedies.remedies import Remedies
+from ductrun.subjects.duct_run.remedies.remedies import MOST_TRIALS, Remedies
 from ductrun.subjects.duct_run.remedies.trials import find_remedies
 from ductrun.subjects.duct_run.takeoff.takeoff import takeoff_of_run
 from ductrun.subjects.duct_run.told import DuctRunResult, told_run
@@ -31,5 +34,6 @@ OPERATION = Operation(
     assess=assess,
     tell=tell,
     example=EXAMPLE,
-    remedying=Remedying(Remedies, find_remedies),
+    remedying=Remedying(Remedies, find_remedies, partial(trial_steps, most=MOST_TRIALS)),
+    steps=steps,
 )

@@ -13,6 +13,7 @@ from ductrun.kit.worksheet import Gathering, Worksheet
 from ductrun.subjects.duct_run.asked import Asked
 from ductrun.subjects.duct_run.assessment import AssessedStretch, CircuitPull, RunPull
 from ductrun.subjects.duct_run.circuits import PlacedCircuit
+from ductrun.subjects.duct_run.cost import SearchBudget, check_pulled
 from ductrun.subjects.duct_run.laid import LaidSection
 from ductrun.subjects.duct_run.risers import conduit_of_riser, riser_sheet
 from ductrun.subjects.duct_run.stops import Stop
@@ -22,6 +23,7 @@ from ductrun.subjects.parts.route import PlacedRoute, RouteSection, SectionPlace
 from ductrun.subjects.pulling.assessment import PlanAssessment, PullAssessment
 from ductrun.subjects.pulling.cable_order import CableOrder, OrderedLine, cables_to_order
 from ductrun.subjects.pulling.choices import PullDirection
+from ductrun.subjects.pulling.cuts import MOST_POSITIONS, most_places
 from ductrun.subjects.pulling.pull_plan import plan
 from ductrun.subjects.pulling.pull_tension import pull_from_better_end
 from ductrun.subjects.pulling.settled import Pulling
@@ -45,6 +47,11 @@ class _Way(NamedTuple):
     end: int
     stretches: list[AssessedStretch]
 
+    @property
+    def section_count(self) -> int:
+        """How many sections lie on the way."""
+        return sum(len(stretch.laid.sections) for stretch in self.stretches)
+
 
 _ORDERING = CableOrder()
 _KINDS = {engineering.Straight: "straight", engineering.HorizontalBend: "horizontal_bend"}
@@ -63,13 +70,17 @@ def pulls_of(
     known: dict[tuple[object, ...], tuple[RunPull, range]] = {}
     routes: dict[tuple[object, ...], PlacedRoute] = {}
     ways = [_Way(at, at + 1, [stretches[index] for index in span]) for at, span in enumerate(spans)]
+    passed = [[(way, _alike(way, one.ducts)) for way in ways[one.start : one.end]] for one in circuits]
+    counts = [(len(alike), len(alike) * way.section_count) for here in passed for way, alike in here]
+    check_pulled(sum(pulls for pulls, _ in counts), sum(sections for _, sections in counts), asked.sheet)
+    budget = SearchBudget()
     found = []
-    for circuit in circuits:
+    for circuit, here in zip(circuits, passed, strict=True):
         pulls = []
-        for way in ways[circuit.start : circuit.end]:
+        for way, alike in here:
             between = f"{stops[way.start].name} to {stops[way.end].name}"
             station = way.stretches[0].laid.station
-            for conduits, ducts in _alike(way, circuit.ducts).items():
+            for conduits, ducts in alike.items():
                 key = (circuit.cables.key, id(circuit.given.pulling), *conduits)
                 with faults, asked.names.about(circuit.name, station, between):
                     if conduits not in routes:
@@ -78,7 +89,7 @@ def pulls_of(
                         asked.names.repeat(known[key][1])
                     else:
                         before = asked.names.count
-                        pulled = _pull(circuit, way, routes[conduits], stops, asked)
+                        pulled = _pull(circuit, way, routes[conduits], stops, asked, budget)
                         known[key] = pulled, range(before, asked.names.count)
                     pulls.append(CircuitPull(ducts, known[key][0]))
         found.append(pulls)
@@ -141,6 +152,7 @@ def _pull(
     route: PlacedRoute,
     stops: Sequence[Stop],
     asked: Asked,
+    budget: SearchBudget,
 ) -> RunPull:
     place = circuit.sheet.within("", about=circuit.sheet.place)
     route = route._replace(sheet=place, conduit_sheet=place)
@@ -156,13 +168,27 @@ def _pull(
         way.end,
         pulled,
         stop,
-        _help(pulling, practice) if within is False else None,
+        _help(pulling, practice, budget) if within is False else None,
         _order(pulled, (stops[way.start], stops[way.end]), asked),
     )
 
 
-def _help(pulling: Pulling, sheet: Worksheet) -> PlanAssessment:
-    """Say where pull points would help, at the ends of straights, and nothing else of them."""
+def _help(pulling: Pulling, sheet: Worksheet, budget: SearchBudget) -> PlanAssessment | None:
+    """Say where pull points would help, at the ends of straights, and nothing else of them; None where the run has too
+    many places for all of its searches.
+    """
+    lengths = [one.length if isinstance(one, engineering.Straight) else None for one in pulling.route.sections]
+    places = most_places(lengths, None)
+    if places > MOST_POSITIONS or not budget.takes(places * (places + len(lengths))):
+        sheet.find(
+            Severity.NOTE,
+            "pull_points_not_searched",
+            f"Where a pull point would help was not searched: with {len(lengths)} sections on this pull the run has "
+            "too many places. Put a pull point near its middle and ask again.",
+            WORKED_OUT,
+            float(len(lengths)),
+        )
+        return None
     findings = sheet.book.findings
     before = len(findings)
     found = plan(None, pulling, sheet)

@@ -16,7 +16,7 @@ from ductrun.subjects.feeder.ampacity_told import AmpacityResult, Asked, tell
 from ductrun.subjects.feeder.choices import BankSetting
 from ductrun.subjects.feeder.circuits import MOST_LOADED, CircuitLoad, LoadedCircuit, loads_of
 from ductrun.subjects.feeder.findings import report
-from ductrun.subjects.feeder.rating import Rating, rate
+from ductrun.subjects.feeder.rating import Rating, rate, rating_steps
 from ductrun.subjects.feeder.studies import study
 from ductrun.subjects.feeder.walls import DuctWall, walls_of
 from ductrun.subjects.feeder.working import show
@@ -115,6 +115,12 @@ def assess(request: AmpacityRequest, sheet: Worksheet) -> Asked:
     return Asked(found, studied)
 
 
+def steps(request: AmpacityRequest) -> float:
+    """Bound the work, in which every loaded duct warms every other, once and once more for each study."""
+    loaded = sum(len(circuit.ducts) for circuit in request.circuits)
+    return rating_steps(loaded, loaded) * (1 + len(request.studies or ()))
+
+
 OPERATION = Operation(
     name="ampacity",
     operation_id="calculate_ampacity",
@@ -125,6 +131,7 @@ OPERATION = Operation(
     request=AmpacityRequest,
     result=AmpacityResult,
     assess=assess,
+    steps=steps,
     tell=tell,
     example={
         "bank": {

@@ -249,6 +249,11 @@ def rate(
     return Ampacity(envelope, names, solved, other, alone(solved), circuits)
 
 
+def rating_steps(loaded: int, together: int, banks: int = 1) -> float:
+    """Bound the steps of rating so many loaded ducts in all the banks, of which so many at most lie together."""
+    return 60.0 * banks + (60.0 + 1.5 * together) * loaded
+
+
 def _note_air(solved: Solved, sheet: Worksheet) -> None:
     """Tell the constants of the air in the ducts, which no member of a request holds, with what they rest on."""
     question = solved.question

@@ -295,6 +295,11 @@ def _told(candidate: Candidate, load: engineering.Load, telling: Telling) -> Siz
     )
 
 
+def steps(request: ConduitSizeRequest) -> float:
+    """Bound the work by the kinds of cable, each tried a size larger."""
+    return 20.0 + 15.0 * len(request.cables)
+
+
 OPERATION = Operation(
     name="conduit-size",
     operation_id="calculate_conduit_size",
@@ -305,6 +310,7 @@ OPERATION = Operation(
     result=ConduitSizeResult,
     assess=assess,
     tell=tell,
+    steps=steps,
     example={
         "type": "pvc_schedule_40",
         "cables": [

@@ -13,9 +13,9 @@ from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.ground.earth_load_told import EarthLoadResult, tell
 from ductrun.subjects.ground.earth_loading import EarthLoading
 from ductrun.subjects.ground.laid_ducts import lay
-from ductrun.subjects.ground.loaded_ducts import LoadedDuct, ducts_of_bank, load_ducts_of
+from ductrun.subjects.ground.loaded_ducts import LoadedDuct, ducts_of_bank, load_ducts_of, loading_steps
 from ductrun.subjects.ground.under_load import UnderLoad, bear, unloaded
-from ductrun.subjects.parts.bank import DuctBank, bank_of, conduits_of
+from ductrun.subjects.parts.bank import DuctBank, bank_of, conduits_of, duct_count, kind_count
 from ductrun.subjects.parts.conduit import Conduit, outside_diameter
 from ductrun.subjects.parts.envelope import (
     AskedPour,
@@ -115,6 +115,15 @@ def _placed(request: EarthLoadRequest, sheet: Worksheet) -> engineering.Bank:
     return engineering.place([one], 0.0, 0.0, 0.0, Alignment.CENTERED, center_to_center=False)
 
 
+def steps(request: EarthLoadRequest) -> float:
+    """Bound the work by the ducts, each of which is loaded."""
+    return (
+        loading_steps(1, 1)
+        if request.bank is None
+        else loading_steps(duct_count(request.bank), kind_count(request.bank))
+    )
+
+
 OPERATION = Operation(
     name="earth-load",
     operation_id="calculate_earth_load",
@@ -127,6 +136,7 @@ OPERATION = Operation(
     result=EarthLoadResult,
     assess=assess,
     tell=tell,
+    steps=steps,
     example={
         "conduit": {"kind": "listed", "type": "pvc_db_60", "trade_size": "4"},
         "cover": {"value": 30, "unit": "in"},

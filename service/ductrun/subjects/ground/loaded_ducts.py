@@ -29,6 +29,11 @@ MADE_OF = {
 }
 
 
+def loading_steps(ducts: int, kinds: int) -> float:
+    """Bound the steps of what earth and traffic do to so many ducts of so many kinds under one cover."""
+    return 30.0 + 7.0 * ducts + 120.0 * kinds
+
+
 class LoadedDuct(NamedTuple):
     """A duct: its trade size where it has one, its diameters and wall [m], its `stiffness` at 5 percent for a moment
     and for the long term [Pa], what its wall bears [Pa] and its mass [kg/m]; None where that is not on file.

@@ -100,6 +100,16 @@ class DuctBank(Form):
     )
 
 
+def duct_count(bank: DuctBank) -> int:
+    """Count the ducts of a bank as given."""
+    return sum(bank.tiers or ()) + sum(beside.count for tier in bank.tier_ducts or () for beside in tier)
+
+
+def kind_count(bank: DuctBank) -> int:
+    """Count the kinds of duct that a bank may have."""
+    return sum(map(len, bank.tier_ducts or ())) or 1
+
+
 class PlacedDuct(Struct, frozen=True, gc=False):
     """One duct of the bank, from the lower left corner of the bank without its cover."""
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from itertools import pairwise
 from typing import Annotated, Literal
 
@@ -110,18 +110,39 @@ def _listed(positions: BoxPositions | None) -> list[float] | None:
     return sorted(position.si for position in positions.positions)
 
 
-def check_positions(cut: Cut, positions: BoxPositions | None, sheet: Worksheet) -> None:
-    """Refuse more places than the search can take, and listed ones that are not on a straight."""
-    if len(cut.stops) > MOST_POSITIONS:
+def most_places(lengths: Iterable[float | None], positions: BoxPositions | None) -> int:
+    """Count the places that pull points may stand at, before anything is cut; of listed ones their own number.
+
+    `lengths` are those of the straights in SI, None for a bend.
+    """
+    if positions is not None and positions.kind == "listed":
+        return len(positions.positions)
+    spacing = positions.spacing.si if positions is not None and positions.kind == "anywhere" else None
+    count, here = 1, True  # `here` says that a place stands where the next section starts
+    for length in lengths:
+        if length is not None:
+            count += (not here) + (1 if spacing is None else round_up(length / spacing))
+        here = length is not None
+    return count + (not here)
+
+
+def check_count(route: Sequence[engineering.Section], positions: BoxPositions | None, sheet: Worksheet) -> None:
+    """Refuse more places than the search can take."""
+    lengths = (section.length if isinstance(section, engineering.Straight) else None for section in route)
+    count = most_places(lengths, positions)
+    if count > MOST_POSITIONS:
         raise UnanswerableError(
             sheet.fault(
                 "",
                 "too_many_positions",
-                f"That makes {len(cut.stops)} places for pull points; {MOST_POSITIONS} are the most. Take them farther "
-                "apart.",
+                f"That makes {count} places for pull points; {MOST_POSITIONS} are the most. Take them farther apart.",
                 maximum=MOST_POSITIONS,
             )
         )
+
+
+def check_positions(cut: Cut, positions: BoxPositions | None, sheet: Worksheet) -> None:
+    """Refuse places that are listed and are not on a straight."""
     if positions is None or positions.kind != "listed":
         return
     stops = [cut.places[stop] for stop in cut.stops]

@@ -22,7 +22,7 @@ from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.parts.route import inside
 from ductrun.subjects.pulling.assessment import PlanAssessment, PlannedSpan
 from ductrun.subjects.pulling.choices import BoxPlacing, PullDirection
-from ductrun.subjects.pulling.cuts import BoxPositions, Cut, check_positions
+from ductrun.subjects.pulling.cuts import MOST_POSITIONS, BoxPositions, Cut, check_count, check_positions, most_places
 from ductrun.subjects.pulling.direction import BEYOND_ANY_ROPE, direction_of
 from ductrun.subjects.pulling.findings import BRAKE_GIVEN, caution_rope, report_brake, report_burning_rope
 from ductrun.subjects.pulling.practice import PullInputs
@@ -52,6 +52,14 @@ def assess(request: PullPlanRequest, sheet: Worksheet) -> PlanAssessment:
     return plan(request.box_positions, pulling, sheet)
 
 
+def steps(request: PullPlanRequest) -> float:
+    """Bound the search, which tries every pair of places and carries each pull through what lies between."""
+    sections = request.sections
+    lengths = (section.length.si if section.kind == "straight" else None for section in sections)
+    places = min(most_places(lengths, request.box_positions), MOST_POSITIONS)  # more are refused at once
+    return 1.25 * places * (places + len(sections))
+
+
 def plan(positions: BoxPositions | None, pulling: Pulling, sheet: Worksheet) -> PlanAssessment:
     """Find the fewest pulls, and with that number those whose worst use of the limits is lowest."""
     found = _plan(positions, pulling, sheet)
@@ -61,6 +69,7 @@ def plan(positions: BoxPositions | None, pulling: Pulling, sheet: Worksheet) -> 
 
 def _plan(positions: BoxPositions | None, pulling: Pulling, sheet: Worksheet) -> PlanAssessment:
     route, braking = pulling.route_at(pulling.coefficient), pulling.braking_at(pulling.coefficient)
+    check_count(route, positions, sheet.within("box_positions"))
     cut = Cut(route, positions)
     check_positions(cut, positions, sheet.within("box_positions"))
     if pulling.forbidden_bend is not None:
@@ -238,4 +247,5 @@ OPERATION = Operation(
     assess=assess,
     tell=tell,
     example=PULL_TENSION.example | {"box_positions": {"kind": "between_sections"}},
+    steps=steps,
 )

@@ -210,6 +210,11 @@ def _note_better(better: PullDirection, reason: str, backward: Direction, sheet:
         sheet.find(Severity.NOTE, "pull_from_the_other_end", reason, WORKED_OUT, other, member="")
 
 
+def steps(request: PullTensionRequest) -> float:
+    """Bound the work by the sections, each passed again in every trial of the largest that complies."""
+    return 30.0 + (50.0 if request.find_largest else 5.0) * len(request.sections)
+
+
 OPERATION = Operation(
     name="pull-tension",
     operation_id="calculate_pull_tension",
@@ -221,6 +226,7 @@ OPERATION = Operation(
     result=PullTensionResult,
     assess=assess,
     tell=tell,
+    steps=steps,
     example={
         "conduit": {"kind": "listed", "type": "pvc_schedule_40", "trade_size": "5"},
         "cables": [

@@ -10,6 +10,7 @@ from ductrun.kit.worksheet import Book, Fault, Gathering, UnanswerableError, Wor
 from ductrun.subjects.duct_run.assess import assess as assess_run
 from ductrun.subjects.duct_run.assessment import DuctRun
 from ductrun.subjects.duct_run.comparing.form import DuctRunComparisonRequest, NamedRun
+from ductrun.subjects.duct_run.cost import check_compared
 
 
 class ComparedAssessment(NamedTuple):
@@ -32,6 +33,7 @@ def assess(request: DuctRunComparisonRequest, sheet: Worksheet) -> Comparison:
     faults = Gathering()
     with faults:
         _refuse_twice(request.runs, sheet)
+    check_compared(request.runs, sheet)
     runs = []
     for index, given in enumerate(request.runs):
         here = _apart(sheet, f"runs/{index}/run")

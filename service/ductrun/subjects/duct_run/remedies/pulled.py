@@ -28,8 +28,12 @@ _BRAKE_MAKES = frozenset({"tension_exceeded", "sidewall_pressure_exceeded", "bra
 
 def of_pulls(case: Case) -> Iterator[Ladder]:
     """Give what acts on the pulls that break a limit, whichever it is: a stronger brake, pull points."""
+    met: set[int] = set()
     for index, circuit in enumerate(case.run.circuits):
         for one in circuit.pulls:
+            if id(one.pull) in met:  # like circuits share what was worked out
+                continue
+            met.add(id(one.pull))
             pulled = one.pull.pulled
             turned = pulled.better is PullDirection.REVERSED
             if (pulled.within_backward if turned else pulled.within) is not False:

@@ -10,8 +10,6 @@ from ductrun.kit.choices import Verdict
 from ductrun.units import Code
 
 MOST_TRIALS = 50
-MOST_STRETCHES = 600  # of all runs that are tried together: a trial takes as long as its run
-SECTIONS_A_STRETCH = 50  # that count as one stretch more
 MOST_REMEDIES = 20
 MOST_CHANGED = 500
 MOST_BYTES = 4 * 1_048_576  # of all changed runs of an answer together
@@ -96,11 +94,7 @@ class Remedies(Struct, frozen=True, gc=False):
     ]
     trial_count: Annotated[
         int,
-        Meta(
-            description=f"How many changed runs were tried: {MOST_TRIALS} at most, and fewer of a run of more than "
-            f"{MOST_STRETCHES // MOST_TRIALS} stretches: {MOST_STRETCHES} in all, {SECTIONS_A_STRETCH} sections "
-            "counted as one more."
-        ),
+        Meta(description=f"How many changed runs were tried: {MOST_TRIALS} at most, fewer of a run that takes long."),
     ]
     cut_short: Annotated[
         bool,

@@ -17,6 +17,7 @@ from ductrun.kit.wording import listing
 from ductrun.kit.worksheet import Book, Worksheet
 from ductrun.subjects.duct_run.assess import assess
 from ductrun.subjects.duct_run.assessment import DuctRun
+from ductrun.subjects.duct_run.cost import most_trials
 from ductrun.subjects.duct_run.form import DuctRunRequest
 from ductrun.subjects.duct_run.remedies.acting import KNOWN, ladders_of
 from ductrun.subjects.duct_run.remedies.case import Case
@@ -25,9 +26,7 @@ from ductrun.subjects.duct_run.remedies.remedies import (
     MOST_BYTES,
     MOST_CHANGED,
     MOST_REMEDIES,
-    MOST_STRETCHES,
     MOST_TRIALS,
-    SECTIONS_A_STRETCH,
     ChangeKind,
     Remedies,
     Remedy,
@@ -86,7 +85,7 @@ def find_remedies(body: Any, run: DuctRun, sheet: Worksheet) -> Remedies:
     against: dict[_Key, set[bytes]] = {_key(found): set() for found in violations}
     asked_by: dict[bytes, set[int]] = {}
     done: set[int] = set()
-    cut_short, most = False, _most_trials(run)
+    cut_short, most = False, most_trials(run.given, MOST_TRIALS)
     for number, change in _in_turn(ladders):
         if number in done:
             continue
@@ -107,13 +106,6 @@ def find_remedies(body: Any, run: DuctRun, sheet: Worksheet) -> Remedies:
     acted = {_key(found) for found in violations if any(_is_meant(found, ladder) for ladder in ladders)}
     vain = {key: _Vain([tried[one] for one in sorted(changes)], key in acted) for key, changes in against.items()}
     return Remedies(told, _unremedied(told, vain, cut_short), len(tried), cut_short)
-
-
-def _most_trials(run: DuctRun) -> int:
-    """Give how many runs are tried: as many as may be, fewer of a long one, at least one."""
-    sections = sum(len(stretch.laid.sections) for stretch in run.stretches)
-    stretches = len(run.stretches) + sections // SECTIONS_A_STRETCH
-    return max(min(MOST_TRIALS, MOST_STRETCHES // stretches), 1)
 
 
 def _in_turn(ladders: list[Ladder]) -> Iterator[tuple[int, Change]]:

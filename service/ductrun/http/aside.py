@@ -1,0 +1,124 @@
+"""What takes long is finished beside the event loop, one at a time, in a thread that shares the core with it.
+
+The loop gets its turns meanwhile, so that nobody else is delayed by more than a few milliseconds. More than one thread
+would only share the same core. What waits for its turn is dropped if its caller goes away first.
+"""
+
+from __future__ import annotations
+
+import asyncio
+import gc
+from collections.abc import Callable
+from concurrent.futures import ThreadPoolExecutor
+from functools import cache, partial
+from typing import Any, TypeVar
+
+from starlette.types import Receive
+
+from ductrun.http.problems import ProblemRaised
+from ductrun.kit.answering import PutOffError
+
+Finished = TypeVar("Finished")
+MOST_WAITING = 400_000.0  # steps: some four seconds; an item of a batch or a stream waits for its turn
+_LOOK = 0.1  # seconds between looks at whether the caller is still there
+
+
+class ClientGone(Exception):  # noqa: N818
+    """The caller hung up; nothing more is done for it."""
+
+
+class Leaving:
+    """Watches whether a caller whose body has arrived goes away."""
+
+    def __init__(self, receive: Receive) -> None:
+        """Begin to watch."""
+        self._gone = False
+        self._task = asyncio.ensure_future(self._watch(receive))
+
+    async def _watch(self, receive: Receive) -> None:
+        self._gone = (await receive())["type"] == "http.disconnect"
+
+    def gone(self) -> bool:
+        """Tell whether the caller has gone, without waiting."""
+        return self._gone
+
+    def close(self) -> None:
+        """Watch no more."""
+        self._task.cancel()
+
+
+class Aside:
+    """The thread, and how much waits for it, in steps."""
+
+    def __init__(self) -> None:
+        """Start with nothing waiting."""
+        self.waiting = 0.0
+
+    async def finish(
+        self,
+        put_off: PutOffError,
+        gone: Callable[[], bool],
+        begin: Callable[[float], object] = lambda _: None,
+    ) -> Any:
+        """Give what was put off, or raise what it raises; raises ClientGone once the caller has gone.
+
+        What is put off again, once it is known what it asks for, waits for its turn again; `begin` is told the steps of
+        each, and may raise instead.
+        """
+        while True:
+            begin(put_off.steps)
+            try:
+                return await self._finish(put_off.finish, put_off.steps, gone)
+            except PutOffError as again:
+                put_off = again
+
+    async def _finish(self, work: Callable[[], Finished], steps: float, gone: Callable[[], bool]) -> Finished:
+        self.waiting += steps
+        try:
+            submitted = _thread().submit(partial(_uncollected, work))
+            future = asyncio.wrap_future(submitted)
+            while not (await asyncio.wait({future}, timeout=_LOOK))[0]:
+                if gone():
+                    submitted.cancel()  # at once, where the other would tell it in a later turn
+                    raise ClientGone
+            return future.result()
+        finally:
+            self.waiting -= steps
+
+    async def finish_one(self, put_off: PutOffError, receive: Receive) -> Any:
+        """Finish a single request; raises ProblemRaised where too much waits already."""
+        leaving = Leaving(receive)
+        try:
+            return await self.finish(put_off, leaving.gone, self._take)
+        finally:
+            leaving.close()
+
+    def _take(self, _steps: float) -> None:
+        if self.waiting >= MOST_WAITING:
+            raise overloaded()
+
+
+def overloaded(detail: str = "The service has all the work it can take. Try again in a second.") -> ProblemRaised:
+    """Give the problem of a request that would have to wait too long."""
+    return ProblemRaised("overloaded", detail, headers=((b"retry-after", b"1"),))
+
+
+def _uncollected(work: Callable[[], Finished]) -> Finished:
+    """Do work without the garbage collector, which would hold everybody up to look through all that the work builds:
+    a third of a second where that is much. What is built goes with its last reference.
+    """
+    if not gc.isenabled():
+        return work()
+    gc.disable()
+    try:
+        return work()
+    finally:
+        gc.enable()
+
+
+@cache
+def _thread() -> ThreadPoolExecutor:
+    return ThreadPoolExecutor(1, "aside")
+
+
+ASIDE = Aside()

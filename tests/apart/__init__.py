@@ -1,0 +1,1 @@
+"""Tests that need what is not among the dependencies; each has a target of its own in the Makefile."""

@@ -1,0 +1,199 @@
+"""What a caller may take: no more than its share of time, connections and patience, and nothing is cut in a stop."""
+
+from __future__ import annotations
+
+import asyncio
+import http.client
+import json
+import signal
+import socket
+import threading
+import time
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Any
+
+import pytest
+from ductrun.http.stopping import Stopping
+from tools.live import started
+
+from tests.asking import EXAMPLES
+
+HEAD = b"POST /v1/fill HTTP/1.1\r\nHost: a\r\nContent-Type: application/json\r\n"
+FILL = json.dumps(EXAMPLES["fill"]).encode()
+WHOLE = HEAD + b"Content-Length: %d\r\n\r\n%b" % (len(FILL), FILL)
+STREAM = (
+    b"POST /v1/batch/stream HTTP/1.1\r\nHost: a\r\nContent-Type: application/jsonl\r\n"
+    b"Transfer-Encoding: chunked\r\n\r\n3\r\n{}\n\r\n"
+)
+SHORT = {
+    "DUCTRUN_SENDER_SECONDS": "1",
+    "DUCTRUN_READER_SECONDS": "1",
+    "DUCTRUN_STREAM_IDLE_SECONDS": "1",
+    "DUCTRUN_KEEP_ALIVE_SECONDS": "3",
+    "DUCTRUN_MAX_CONCURRENT": "8",
+    "DUCTRUN_DRAIN_SECONDS": "1",
+}
+
+
+@pytest.fixture(scope="module")
+def server() -> Iterator[tuple[int, int]]:
+    with started(environment=SHORT) as (address, process):
+        yield int(address.rpartition(":")[2]), process.pid
+
+
+def opened(port: int, sent: bytes) -> socket.socket:
+    connection = socket.create_connection(("127.0.0.1", port), timeout=15)
+    connection.sendall(sent)
+    return connection
+
+
+def told(connection: socket.socket) -> bytes:
+    found = b""
+    while more := connection.recv(65_536):
+        found += more
+    connection.close()
+    return found
+
+
+@pytest.mark.live
+@pytest.mark.parametrize("begun", [HEAD, HEAD + b"Content-Length: 100\r\n\r\n{"], ids=["head", "body"])
+def test_a_request_that_stops_coming_is_told_so(server: tuple[int, int], begun: bytes) -> None:
+    began = time.monotonic()
+    found = told(opened(server[0], begun))
+    assert 0.9 < time.monotonic() - began < 4
+    assert found.startswith(b"HTTP/1.1 408 ")
+    assert b'"/problems/too_slow"' in found
+    assert b"connection: close" in found
+
+
+@pytest.mark.live
+def test_a_byte_now_and_then_does_not_hold_a_connection(server: tuple[int, int]) -> None:
+    connection = opened(server[0], HEAD + b"Content-Length: 1000\r\n\r\n{")
+    began = time.monotonic()
+    try:
+        while time.monotonic() - began < 6:
+            connection.sendall(b" ")
+            time.sleep(0.2)
+    except OSError:
+        pass
+    connection.close()
+    assert time.monotonic() - began < 5
+
+
+@pytest.mark.live
+def test_a_connection_that_asks_nothing_is_closed(server: tuple[int, int]) -> None:
+    assert told(opened(server[0], b"")) == b""
+
+
+@pytest.mark.live
+def test_a_stream_whose_sender_pauses_for_too_long_ends_with_a_line_that_says_so(server: tuple[int, int]) -> None:
+    found = told(opened(server[0], STREAM))
+    assert b'{"type":"stopped","reason":"idle","line":1,"item_count":1,"failed_count":1}\n\r\n0\r\n\r\n' in found
+
+
+@pytest.mark.live
+@pytest.mark.skipif(not Path("/proc/self/fd").exists(), reason="open connections are counted in /proc")
+def test_a_reader_who_never_reads_is_left(server: tuple[int, int]) -> None:
+    def open_files() -> int:
+        return len(list(Path(f"/proc/{server[1]}/fd").iterdir()))
+
+    before = open_files()
+    connection = socket.socket()
+    connection.setsockopt(socket.SOL_SOCKET, socket.SO_RCVBUF, 4_096)
+    connection.connect(("127.0.0.1", server[0]))
+    connection.sendall(b"GET /v1/tables/conductors HTTP/1.1\r\nHost: a\r\n\r\n" * 60)
+    time.sleep(0.3)
+    assert open_files() == before + 1
+    deadline = time.monotonic() + 8
+    while open_files() > before and time.monotonic() < deadline:
+        time.sleep(0.1)
+    assert open_files() == before
+    connection.close()
+
+
+@pytest.mark.live
+def test_beyond_the_limit_the_next_is_told_to_come_back_and_the_probe_answers(server: tuple[int, int]) -> None:
+    port = server[0]
+    held = [opened(port, HEAD + b"Content-Length: 100\r\n\r\n{") for _ in range(8)]
+    time.sleep(0.1)
+    refused = opened(port, WHOLE + b"GET /livez HTTP/1.1\r\nHost: a\r\nConnection: close\r\n\r\n")
+    found = told(refused)
+    for connection in held:
+        connection.close()
+    assert found.startswith(b"HTTP/1.1 503 ")
+    assert b"retry-after: 1\r\n" in found
+    assert b'"/problems/overloaded"' in found
+    assert found.endswith(b'{"status":"alive"}')
+
+
+@pytest.mark.live
+def test_a_stop_is_told_first_and_cuts_nothing() -> None:
+    with started(environment={"DUCTRUN_DRAIN_SECONDS": "1"}) as (address, process):
+        port = int(address.rpartition(":")[2])
+        stream = opened(port, STREAM)
+        ends: list[Any] = []
+
+        def ask_on() -> None:
+            connection = http.client.HTTPConnection("127.0.0.1", port, timeout=10)
+            answered = asked = 0
+            closed = None
+            while closed != "close":
+                asked += 1
+                connection.request("POST", "/v1/fill", FILL, {"Content-Type": "application/json"})
+                found = connection.getresponse()
+                answered += found.status == 200 and len(found.read()) > 0
+                closed = found.headers["connection"]
+                time.sleep(0.01)
+            connection.close()
+            ends.append((asked, answered))
+
+        callers = [threading.Thread(target=ask_on) for _ in range(8)]
+        for caller in callers:
+            caller.start()
+        time.sleep(0.3)
+        process.send_signal(signal.SIGTERM)
+        time.sleep(0.2)
+        unready = told(opened(port, b"GET /readyz HTTP/1.1\r\nHost: a\r\n\r\n"))
+        assert unready.startswith(b"HTTP/1.1 503 ")
+        assert b'"/problems/not_ready"' in unready
+        for caller in callers:
+            caller.join(10)
+        assert len(ends) == 8
+        assert all(asked == answered > 0 for asked, answered in ends)
+        assert b'{"type":"stopped","reason":"stopping","line":1,"item_count":1,"failed_count":1}\n' in told(stream)
+        process.wait(10)
+
+
+def test_whoever_asks_is_told_once_that_the_process_stops() -> None:
+    stopping, heard = Stopping(), []
+    first, second = (lambda: heard.append("first")), (lambda: heard.append("second"))
+    stopping.tell(first)
+    stopping.tell(second)
+    stopping.forget(second)
+    stopping.drain()
+    assert (stopping.draining, stopping.stopped, heard) == (True, False, [])
+    stopping.stop()
+    stopping.stop()
+    stopping.tell(second)
+    assert heard == ["first", "second"]
+
+
+def test_a_second_term_does_not_wait() -> None:
+    handled: list[float] = []
+    before = signal.signal(signal.SIGTERM, lambda *_: handled.append(time.monotonic()))
+
+    async def run() -> None:
+        stopping = Stopping()
+        stopping.wait_on_term(60)
+        signal.raise_signal(signal.SIGTERM)
+        await asyncio.sleep(0.05)
+        assert (stopping.draining, handled) == (True, [])
+        signal.raise_signal(signal.SIGTERM)
+        await asyncio.sleep(0.05)
+
+    try:
+        asyncio.run(run())
+    finally:
+        signal.signal(signal.SIGTERM, before)
+    assert len(handled) == 1
