@@ -60,7 +60,7 @@ def _options(contract: Contract) -> tuple[dict[str, str], list[str]]:
     names: dict[str, str] = {"": "Options"}
     for name, sets in (
         ("CalculationOptions", [_query(asked.query) for asked in calculations]),
-        ("SuggestingOptions", [_query(asked.query) for asked in contract.operations if asked.name == "batch"]),
+        ("RemedyingOptions", [_query(asked.query) for asked in contract.operations if asked.name == "batch"]),
         ("DocumentOptions", [_query(asked.taken_with(*asked.documents)) for asked in calculations]),
     ):
         names[max(sets, key=sets.count)] = name

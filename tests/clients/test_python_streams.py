@@ -5,7 +5,8 @@ from __future__ import annotations
 import asyncio
 import inspect
 import math
-from collections.abc import AsyncIterator, Callable
+import threading
+from collections.abc import AsyncIterator, Callable, Iterator
 from typing import Any
 
 import httpx
@@ -35,7 +36,7 @@ def test_a_stream_takes_what_the_contract_says_of_its_query(kind: Any) -> None:
     assert (
         asked["/v1/batch/stream"]
         == asked["/v1/batch"]
-        == set(inspect.signature(kind.stream).parameters) - {"self", "items"}
+        == set(inspect.signature(kind.stream).parameters) - {"self", "items", "connections"}
     )
 
 
@@ -110,6 +111,69 @@ def test_an_event_loop_may_give_its_questions_as_they_come() -> None:
             return [one.line async for one in opened.stream(questions())]
 
     assert asyncio.run(lines()) == list(range(1, 1201))
+
+
+def questions_of(count: int) -> list[dict[str, Any]]:
+    return [{"id": f"{number}", "operation": "cover", "request": {}} for number in range(count)]
+
+
+def test_windows_on_several_connections_are_asked_at_once_and_answered_in_order() -> None:
+    met = threading.Barrier(4, timeout=10)  # opens only where four windows are under way together
+
+    def answer(request: httpx.Request) -> httpx.Response:
+        met.wait()
+        return refusing(request)
+
+    found = [one.line for one in client_of(answer).stream(questions_of(2_000), connections=4)]
+    assert found == list(range(1, 2_001))
+
+
+def test_an_event_loop_has_several_connections_too() -> None:
+    async def lines() -> list[Any]:
+        met = asyncio.Barrier(4)
+
+        async def answer(request: httpx.Request) -> httpx.Response:
+            await asyncio.wait_for(met.wait(), 10)
+            return refusing(request)
+
+        connection = httpx.AsyncClient(base_url="http://service", transport=httpx.MockTransport(answer))
+        async with connection, AsyncClient(http=connection) as opened:
+            return [one.line async for one in opened.stream(questions_of(2_000), connections=4)]
+
+    assert asyncio.run(lines()) == list(range(1, 2_001))
+
+
+@pytest.mark.parametrize("connections", [1, 3])
+def test_no_more_questions_are_taken_than_are_under_way(connections: int) -> None:
+    taken = []
+
+    def questions() -> Iterator[dict[str, Any]]:
+        for one in questions_of(10_000):
+            taken.append(one)
+            yield one
+
+    stream = client_of(refusing).stream(questions(), connections=connections)
+    assert next(stream).line == 1
+    assert len(taken) <= 500 * connections + 1
+
+
+def test_a_window_that_is_cut_ends_the_stream_with_what_was_answered_before_it() -> None:
+    def answer(request: httpx.Request) -> httpx.Response:
+        if b'"id":"500"' in request.content:
+            return stream_of([{"type": "basis"}])(request)
+        return refusing(request)
+
+    found: list[Any] = []
+    stream = client_of(answer).stream(questions_of(2_000), connections=2)
+    with pytest.raises(CutOffError) as told:
+        found.extend(stream)
+    assert [one.line for one in found] == list(range(1, 501))
+    assert told.value.answered == 500
+
+
+def test_a_stream_has_one_connection_at_least() -> None:
+    with pytest.raises(ValueError, match="connections: give 1 or more"):
+        next(client_of(refusing).stream(questions_of(1), connections=0))
 
 
 def test_a_window_stays_under_what_a_server_reads_ahead() -> None:

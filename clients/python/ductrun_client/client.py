@@ -21,7 +21,7 @@ from .async_calls import AsyncCalls
 from .calls import Calls
 from .items import StreamItem, item_of
 from .requesting import Call, Retries, Wire, answer_of, document_of, wire_of, wire_of_document
-from .streaming import Filling, Question, Window, answers_of
+from .streaming import Question, Window, answers_of, async_in_turn, async_windows_of, in_turn, windows_of
 
 _TIMEOUT = 30.0
 
@@ -78,27 +78,30 @@ class Client(Calls):
         assumptions: models.AssumptionPolicy | None = None,
         request: models.RequestBack | None = None,
         remedies: bool | None = None,
+        connections: int = 1,
     ) -> Iterator[StreamItem]:
         """Ask any number of questions and give each answer in order, taking no more `items` than are being asked.
 
-        A question that has no answer is a `StreamProblem` in its place, and ends nothing.
+        A question that has no answer is a `StreamProblem` in its place, and ends nothing. With more `connections` as
+        many windows of questions are under way at once, so that several replicas or workers are at it.
         """
-        filling = Filling(
-            {
-                "units": units,
-                "working": working,
-                "assumptions": assumptions,
-                "request": request,
-                "remedies": remedies,
-            }
-        )
-        for item in items:
-            yield from self._answered(filling.add(item))
-        yield from self._answered(filling.rest())
+        asked = {
+            "units": units,
+            "working": working,
+            "assumptions": assumptions,
+            "request": request,
+            "remedies": remedies,
+        }
+        windows = windows_of(items, asked)
+        if _checked(connections) == 1:
+            for window in windows:
+                yield from self._answered(window)
+        else:
+            yield from in_turn(windows, self._answered, connections)
 
-    def _answered(self, window: Window | None) -> list[StreamItem]:
-        if window is None or not window.numbers:
-            return list(window.refused) if window else []
+    def _answered(self, window: Window) -> list[StreamItem]:
+        if not window.numbers:
+            return list(window.refused)
         return answers_of(self._send(window.wire), window)
 
     def close(self) -> None:
@@ -163,29 +166,27 @@ class AsyncClient(AsyncCalls):
         assumptions: models.AssumptionPolicy | None = None,
         request: models.RequestBack | None = None,
         remedies: bool | None = None,
+        connections: int = 1,
     ) -> AsyncIterator[StreamItem]:
         """Ask any number of questions and give each answer in order, taking no more `items` than are being asked.
 
-        A question that has no answer is a `StreamProblem` in its place, and ends nothing.
+        A question that has no answer is a `StreamProblem` in its place, and ends nothing. With more `connections` as
+        many windows of questions are under way at once, so that several replicas or workers are at it.
         """
-        filling = Filling(
-            {
-                "units": units,
-                "working": working,
-                "assumptions": assumptions,
-                "request": request,
-                "remedies": remedies,
-            }
-        )
-        async for item in _each(items):
-            for answer in await self._answered(filling.add(item)):
-                yield answer
-        for answer in await self._answered(filling.rest()):
+        asked = {
+            "units": units,
+            "working": working,
+            "assumptions": assumptions,
+            "request": request,
+            "remedies": remedies,
+        }
+        windows = async_windows_of(_each(items), asked)
+        async for answer in async_in_turn(windows, self._answered, _checked(connections)):
             yield answer
 
-    async def _answered(self, window: Window | None) -> list[StreamItem]:
-        if window is None or not window.numbers:
-            return list(window.refused) if window else []
+    async def _answered(self, window: Window) -> list[StreamItem]:
+        if not window.numbers:
+            return list(window.refused)
         return answers_of(await self._send(window.wire), window)
 
     async def close(self) -> None:
@@ -205,6 +206,12 @@ class AsyncClient(AsyncCalls):
 def _one_of(url: str, http: object) -> None:
     if bool(url) == (http is not None):
         raise TypeError("give the address of the service, or as `http` a client of httpx that has it")
+
+
+def _checked(connections: int) -> int:
+    if connections < 1:
+        raise ValueError("connections: give 1 or more")
+    return connections
 
 
 def _read(call: Call, response: httpx.Response) -> Any:

@@ -2,11 +2,15 @@
 
 Each window is an ordinary request of the client of httpx, so that its timeouts, proxies and transport hold for it, and
 it can be asked again as a whole. It is small enough for the buffers on the way: neither side waits for the other.
+Several windows may be asked at once, each on a connection of its own; their answers come in the order of the questions.
 """
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+import asyncio
+from collections import deque
+from collections.abc import AsyncIterable, AsyncIterator, Awaitable, Callable, Iterable, Iterator, Mapping
+from concurrent.futures import Future, ThreadPoolExecutor
 from typing import Any, NamedTuple, TypeAlias
 
 import httpx
@@ -77,6 +81,68 @@ class Filling:
         window = Window(wire, self._numbers, self._refused, self._before)
         self._begin()
         return window
+
+
+def windows_of(items: Iterable[Question], asked: Mapping[str, Any]) -> Iterator[Window]:
+    """Give the windows of questions, taking no more of these than fill the next one."""
+    filling = Filling(asked)
+    for item in items:
+        window = filling.add(item)
+        if window is not None:
+            yield window
+    last = filling.rest()
+    if last is not None:
+        yield last
+
+
+async def async_windows_of(items: AsyncIterable[Question], asked: Mapping[str, Any]) -> AsyncIterator[Window]:
+    """Do the same for questions that come in an event loop."""
+    filling = Filling(asked)
+    async for item in items:
+        window = filling.add(item)
+        if window is not None:
+            yield window
+    last = filling.rest()
+    if last is not None:
+        yield last
+
+
+def in_turn(
+    windows: Iterable[Window], answered: Callable[[Window], list[StreamItem]], connections: int
+) -> Iterator[StreamItem]:
+    """Give the answers of windows in order, so many of which are asked at once."""
+    with ThreadPoolExecutor(connections) as asking:
+        under_way: deque[Future[list[StreamItem]]] = deque()
+        try:
+            for window in windows:
+                under_way.append(asking.submit(answered, window))
+                if len(under_way) == connections:
+                    yield from under_way.popleft().result()
+            while under_way:
+                yield from under_way.popleft().result()
+        finally:
+            for one in under_way:
+                one.cancel()
+
+
+async def async_in_turn(
+    windows: AsyncIterable[Window], answered: Callable[[Window], Awaitable[list[StreamItem]]], connections: int
+) -> AsyncIterator[StreamItem]:
+    """Do the same in an event loop."""
+    under_way: deque[asyncio.Future[list[StreamItem]]] = deque()
+    try:
+        async for window in windows:
+            under_way.append(asyncio.ensure_future(answered(window)))
+            if len(under_way) == connections:
+                for answer in await under_way.popleft():
+                    yield answer
+        while under_way:
+            for answer in await under_way.popleft():
+                yield answer
+    finally:
+        for one in under_way:
+            one.cancel()
+        await asyncio.gather(*under_way, return_exceptions=True)
 
 
 def _problem_of(item: Question, fault: QuantityError) -> StreamProblem:

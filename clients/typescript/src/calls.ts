@@ -19,7 +19,7 @@ export interface CalculationOptions extends Options {
   request?: models.RequestBack;
 }
 
-export interface SuggestingOptions extends Options {
+export interface RemedyingOptions extends Options {
   /** Units of the answer. */
   units?: models.UnitSystem;
   /** Whether to add the working, step by step. */
@@ -220,7 +220,7 @@ export abstract class Calls {
   protected abstract ask(method: string, path: string, body: unknown, options: Options): Promise<unknown>;
 
   /** A whole run. */
-  ductRun(request: models.DuctRunRequest, options: SuggestingOptions = {}): Promise<models.DuctRunAnswer> {
+  ductRun(request: models.DuctRunRequest, options: RemedyingOptions = {}): Promise<models.DuctRunAnswer> {
     return this.ask("POST", "/v1/duct-run", request, options) as Promise<models.DuctRunAnswer>;
   }
 
@@ -320,7 +320,7 @@ export abstract class Calls {
   }
 
   /** Many calculations at once. */
-  batch(request: models.BatchRequest, options: SuggestingOptions = {}): Promise<models.BatchAnswer> {
+  batch(request: models.BatchRequest, options: RemedyingOptions = {}): Promise<models.BatchAnswer> {
     return this.ask("POST", "/v1/batch", request, options) as Promise<models.BatchAnswer>;
   }
 

@@ -1,4 +1,4 @@
-import { Calls, type Documents, type Options, type SuggestingOptions } from "./calls.js";
+import { Calls, type Documents, type Options, type RemedyingOptions } from "./calls.js";
 import { CutOffError, ProblemError, UnexpectedAnswerError } from "./errors.js";
 import type { BatchItem, Problem, StreamAnswer, StreamAnswerLine, StreamProblem } from "./models.js";
 
@@ -18,14 +18,34 @@ export interface Settings {
   onDeprecated?: (sentence: string) => void;
 }
 
-/** A stream takes what a batch takes. */
-export type StreamOptions = SuggestingOptions;
+/** A stream takes what a batch takes, and on how many `connections` it asks at once: 1 unless given. */
+export interface StreamOptions extends RemedyingOptions {
+  connections?: number;
+}
 
 const LONGEST_WAIT = 30_000;
 const LINES = 500;
 const BYTES = 49_152; // under the 64 KiB that a server reads ahead
 const MEASURE = new TextEncoder();
 const TEXT = new TextDecoder();
+
+/** Give the lines of questions, as many at a time as are one request. */
+async function* windows(items: Iterable<BatchItem> | AsyncIterable<BatchItem>): AsyncGenerator<string[]> {
+  let lines: string[] = [];
+  let size = 0;
+  for await (const item of items) {
+    const line = JSON.stringify(item) + "\n";
+    const length = MEASURE.encode(line).length;
+    if (lines.length > 0 && (lines.length === LINES || size + length > BYTES)) {
+      yield lines;
+      lines = [];
+      size = 0;
+    }
+    lines.push(line);
+    size += length;
+  }
+  if (lines.length > 0) yield lines;
+}
 
 /** Asks one service: a method for every operation, and the stream. */
 export class Client extends Calls {
@@ -38,32 +58,28 @@ export class Client extends Calls {
 
   /**
    * Ask any number of questions and get each answer in order. A few hundred lines are sent as one request and their
-   * answers read before more is taken from `items`: nothing is held, and neither side waits for the other.
+   * answers read before more is taken from `items`: nothing is held, and neither side waits for the other. With more
+   * `connections` as many such requests are under way at once, so that several replicas are at it.
    */
   async *stream(
     items: Iterable<BatchItem> | AsyncIterable<BatchItem>,
-    options: StreamOptions = {},
+    { connections = 1, ...options }: StreamOptions = {},
   ): AsyncGenerator<StreamAnswer | StreamProblem> {
-    let lines: string[] = [];
-    let size = 0;
+    if (!(connections >= 1)) throw new RangeError("connections: give 1 or more");
+    const underWay: Promise<(StreamAnswer | StreamProblem)[]>[] = [];
     let before = 0;
-    for await (const item of items) {
-      const line = JSON.stringify(item) + "\n";
-      const length = MEASURE.encode(line).length;
-      if (lines.length > 0 && (lines.length === LINES || size + length > BYTES)) {
-        yield* await this.window(lines, before, options);
-        before += lines.length;
-        lines = [];
-        size = 0;
-      }
-      lines.push(line);
-      size += length;
+    for await (const lines of windows(items)) {
+      const asked = this.window(lines, before, options);
+      asked.catch(() => undefined); // told when its turn comes
+      underWay.push(asked);
+      before += lines.length;
+      if (underWay.length >= connections) yield* await underWay.shift()!;
     }
-    if (lines.length > 0) yield* await this.window(lines, before, options);
+    for (const asked of underWay) yield* await asked;
   }
 
   private async window(
-    lines: string[], before: number, options: StreamOptions,
+    lines: string[], before: number, options: RemedyingOptions,
   ): Promise<(StreamAnswer | StreamProblem)[]> {
     const text = TEXT.decode(await this.send("POST", "/v1/batch/stream", lines.join(""), "application/jsonl", options));
     const answers: (StreamAnswer | StreamProblem)[] = [];

@@ -101,6 +101,21 @@ test("a stream of many windows comes back in order, and takes no more than is be
   assert.ok(taken <= 501);
 });
 
+test("several connections are at a stream at once, and order is kept", async () => {
+  const lines: number[] = [];
+  let most = 0;
+  let open = 0;
+  const counted: typeof fetch = async (...asked) => {
+    most = Math.max(most, ++open);
+    return fetch(...asked).finally(() => open--);
+  };
+  const several = new Client(process.env["DUCTRUN_URL"]!, { fetch: counted });
+  for await (const line of several.stream(runs(2_100), { connections: 3 })) lines.push(line.line!);
+  assert.deepEqual(lines, Array.from({ length: 2_100 }, (_, index) => index + 1));
+  assert.equal(most, 3);
+  await assert.rejects(several.stream(runs(1), { connections: 0 }).next(), RangeError);
+});
+
 test("a page of a gateway is an error of its own, for a call and a stream", async () => {
   const page: RequestListener = (_, answer) => answer.writeHead(502, { "Content-Type": "text/html" }).end("<h1>Bad");
   await answering(page, async (address) => {
