@@ -197,6 +197,9 @@ class Worksheet:
         self.book.take(self.pointer(member), default)
         return default.value
 
+    def leave(self, member: str) -> None:
+        """Say that this part does without a member: nothing is settled; a part of a whole tells it (LayeredSheet)."""
+
     @property
     def assumptions(self) -> list[Assumption]:
         """Tell what was assumed, alike ones once with every member they stand in for."""

@@ -10,7 +10,7 @@ from ductrun.subjects.bank.flotation_practice import Floating
 from ductrun.subjects.bank.spacing_practice import Spacing
 from ductrun.subjects.duct_run.form import Circuit, DuctRunRequest, RunJoining, Stretch
 from ductrun.subjects.duct_run.names import Names
-from ductrun.subjects.duct_run.practice import practice_of
+from ductrun.subjects.duct_run.practice import LayeredSheet, practice_of
 from ductrun.subjects.ground.digging import Digging
 from ductrun.subjects.pulling.practice import PullPractice
 
@@ -42,6 +42,6 @@ class Asked(NamedTuple):
         """Give how its ducts are joined."""
         return practice_of(RunJoining, "joining", self.request.joining, stretch.joining, self.sheet, here)
 
-    def pulling(self, circuit: Circuit, here: Worksheet) -> tuple[PullPractice, Worksheet]:
+    def pulling(self, circuit: Circuit, here: Worksheet) -> tuple[PullPractice, LayeredSheet]:
         """Give how a circuit is pulled."""
         return practice_of(PullPractice, "pulling", self.request.pulling, circuit.pulling, self.sheet, here)

@@ -46,7 +46,7 @@ class LayeredSheet(Worksheet):
     another there than in other parts; None where a part can say nothing of its own.
     """
 
-    __slots__ = ("_own", "_redirected", "_within")
+    __slots__ = ("_own", "_redirected", "_taken", "_within")
 
     def __init__(self, shared: Worksheet, own: Worksheet | None, redirected: dict[str, str], about: str | None) -> None:
         """Lay the places of members over those of a sheet; what is found is about `about`, a pointer."""
@@ -55,6 +55,7 @@ class LayeredSheet(Worksheet):
         self.book = shared.book
         self._parent, self._member = shared, ""
         self._within, self._own, self._redirected = shared.place, own, redirected
+        self._taken: list[tuple[str, Default[Any] | None]] = []
 
     @property
     def place(self) -> str:
@@ -73,17 +74,22 @@ class LayeredSheet(Worksheet):
         """Settle a member; where its default then stands is said when all parts are settled (`settle_shared`)."""
         if given is not None:
             return given
-        pointer, shared = self.pointer(member), self.book.shared
-        taken = shared.get(pointer)
-        if taken is None:
-            shared[pointer] = [(self._own, member, default)]
-        else:
-            taken.append((self._own, member, default))
+        self._take(member, default)
         return default.value
 
     def leave(self, member: str) -> None:
         """Say that this part does without a member, which others may take: given for all, it would hold here too."""
-        self.book.shared.setdefault(self.pointer(member), []).append((None, member, None))
+        self._take(member, None)
+
+    def repeat(self, other: LayeredSheet) -> None:
+        """Settle what another part settled, which was worked out for this one too."""
+        for member, default in other._taken:
+            self._take(member, default)
+
+    def _take(self, member: str, default: Default[Any] | None) -> None:
+        self._taken.append((member, default))
+        own = None if default is None else self._own
+        self.book.shared.setdefault(self.pointer(member), []).append((own, member, default))
 
 
 def settle_shared(book: Book) -> None:
@@ -143,7 +149,7 @@ def _empty(form: type[F]) -> F:
 
 def practice_of(
     form: type[F], name: str, shared: F | None, own: F | None, run: Worksheet, part: Worksheet
-) -> tuple[F, Worksheet]:
+) -> tuple[F, LayeredSheet]:
     """Give the practice of a part and its sheet: what the run gives, and over it what the part has of its own.
 
     `run` and `part` are the sheets of the whole request and of the part, whose member `name` the practice is.

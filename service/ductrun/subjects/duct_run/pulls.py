@@ -15,6 +15,7 @@ from ductrun.subjects.duct_run.assessment import AssessedStretch, CircuitPull, R
 from ductrun.subjects.duct_run.circuits import PlacedCircuit
 from ductrun.subjects.duct_run.cost import SearchBudget, check_pulled
 from ductrun.subjects.duct_run.laid import LaidSection
+from ductrun.subjects.duct_run.practice import LayeredSheet
 from ductrun.subjects.duct_run.risers import conduit_of_riser, riser_sheet
 from ductrun.subjects.duct_run.stops import Stop
 from ductrun.subjects.parts.choices import BendMade
@@ -24,6 +25,7 @@ from ductrun.subjects.pulling.assessment import PlanAssessment, PullAssessment
 from ductrun.subjects.pulling.cable_order import CableOrder, OrderedLine, cables_to_order
 from ductrun.subjects.pulling.choices import PullDirection
 from ductrun.subjects.pulling.cuts import MOST_POSITIONS, most_places
+from ductrun.subjects.pulling.practice import PullPractice
 from ductrun.subjects.pulling.pull_plan import plan
 from ductrun.subjects.pulling.pull_tension import pull_from_better_end
 from ductrun.subjects.pulling.settled import Pulling
@@ -67,7 +69,7 @@ def pulls_of(
 ) -> list[list[CircuitPull]]:
     """Pull every circuit from stop to stop; alike cables through alike ducts are pulled once."""
     faults = Gathering()
-    known: dict[tuple[object, ...], tuple[RunPull, range]] = {}
+    known: dict[tuple[object, ...], tuple[RunPull, range, LayeredSheet]] = {}
     routes: dict[tuple[object, ...], PlacedRoute] = {}
     ways = [_Way(at, at + 1, [stretches[index] for index in span]) for at, span in enumerate(spans)]
     passed = [[(way, _alike(way, one.ducts)) for way in ways[one.start : one.end]] for one in circuits]
@@ -85,12 +87,14 @@ def pulls_of(
                 with faults, asked.names.about(circuit.name, station, between):
                     if conduits not in routes:
                         routes[conduits] = _route(way, ducts[0], asked.sheet)
+                    given, practice = asked.pulling(circuit.given, circuit.sheet)
                     if key in known:
                         asked.names.repeat(known[key][1])
+                        practice.repeat(known[key][2])
                     else:
                         before = asked.names.count
-                        pulled = _pull(circuit, way, routes[conduits], stops, asked, budget)
-                        known[key] = pulled, range(before, asked.names.count)
+                        pulled = _pull(circuit, (given, practice), way, routes[conduits], stops, asked, budget)
+                        known[key] = pulled, range(before, asked.names.count), practice
                     pulls.append(CircuitPull(ducts, known[key][0]))
         found.append(pulls)
     faults.stop()
@@ -148,6 +152,7 @@ def _bores(route: PlacedRoute) -> list[float]:
 
 def _pull(
     circuit: PlacedCircuit,
+    practised: tuple[PullPractice, LayeredSheet],
     way: _Way,
     route: PlacedRoute,
     stops: Sequence[Stop],
@@ -156,7 +161,7 @@ def _pull(
 ) -> RunPull:
     place = circuit.sheet.within("", about=circuit.sheet.place)
     route = route._replace(sheet=place, conduit_sheet=place)
-    given, practice = asked.pulling(circuit.given, circuit.sheet)
+    given, practice = practised
     pulling = settle(given, circuit.cables.pulled, route, practice)
     pulled = pull_from_better_end(pulling, practice)
     turned = pulled.better is PullDirection.REVERSED

@@ -195,6 +195,8 @@ def lie_in(
     lie = engineering.lie_of(diameters, bore, arrangement, factor, MANY_CABLES.value, CRADLE_RATIO.value)
     if lie.arrangement is Arrangement.MANY:  # of several ways it may be another that rubs most
         sheet.settle("weight_correction_factor", factor, MANY_CABLES)
+    else:
+        sheet.leave("weight_correction_factor")
     sheet.cite("wall-reactions", "pulling-arrangement")
     _caution_fill(diameters, bore, where.sheet)
     ratio = engineering.jam_ratio(diameters, bore)
