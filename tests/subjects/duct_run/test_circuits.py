@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from typing import Any
 
-from tests.asking import ask, codes, faults, quantity
+from tests.asking import EXAMPLES, ask, codes, faults, quantity
+from tests.properties.test_requests import check_given_back
+from tests.subjects.duct_run.remedied import altered
 from tests.subjects.duct_run.runs import buried, single
 from tests.subjects.duct_run.test_runs_of_several_conduits import run, stretch
 
@@ -46,3 +48,14 @@ def test_cables_and_voltage_are_followed_from_circuit_to_circuit() -> None:
     assert "cover_not_judged" not in codes(answer), "the voltage is that of F"
     tensions = [circuit["pulls"][-1]["pull"]["tension"] for circuit in answer["result"]["circuits"]]
     assert tensions[0] == tensions[2]
+
+
+def test_what_is_assumed_of_circuits_pulled_alike_is_assumed_of_each_and_can_be_given_back() -> None:
+    # two power circuits have their cables in common; for the jacket of the telephone cable another friction is on file
+    run = altered(EXAMPLES["duct-run"], lambda run: run.pop("pulling"))
+    run["circuits"][2]["cables"][0]["cable"]["jacket"] = "pvc"
+    answer = ask("duct-run", run)
+    member = "pulling/braking_friction_coefficient"
+    assumed = [one["pointers"] for one in answer["assumptions"] if one["pointers"][0].endswith(member)]
+    assert assumed == [[f"#/circuits/0/{member}", f"#/circuits/1/{member}"], [f"#/circuits/2/{member}"]]
+    check_given_back("duct-run", run, answer)

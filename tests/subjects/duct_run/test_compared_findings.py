@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from tests.asking import quantity, result
+from tests.asking import EXAMPLES, ask, quantity, result
 from tests.subjects.duct_run.remedied import altered, remedied
 from tests.subjects.duct_run.runs import KILN, POLE, buried
 
@@ -59,3 +59,15 @@ def test_what_one_more_stretch_is_told_with_is_gained_of_that_stretch_alone() ->
     gained, lost = beside(KILN, field, "caution")
     assert {name for _, name in gained} == {"Lawn"}
     assert {name for _, name in lost} <= {"Lawn"}
+
+
+def test_a_finding_of_two_circuits_pulled_alike_is_the_same_where_each_is_pulled_by_itself() -> None:
+    def each_by_itself(run: dict[str, Any]) -> None:
+        run["stretches"][2]["sections"][0]["length"] = quantity(20, "ft")  # a higher wall: other figures
+        for circuit in run["circuits"]:
+            circuit["pulling"] = {"feed_length": quantity(20, "m")}
+
+    run = altered(EXAMPLES["duct-run"], lambda run: run.pop("pulling"))
+    assert "brake_not_judged" in [one["code"] for one in ask("duct-run", run)["findings"]]
+    gained, lost = beside(run, altered(run, each_by_itself), "caution")
+    assert "brake_not_judged" not in [code for code, _ in (*gained, *lost)]

@@ -520,6 +520,9 @@ def test_the_least_stiffness_class_and_compaction_are_the_first_that_comply() ->
     assert "least_class" not in weak
     given = result("earth-load", asked(compaction=None, soil_modulus=quantity(400, "psi")))
     assert "least_compaction" not in given["would_comply"]
+    measured = {"outside_diameter": quantity(4.5, "in"), "inside_diameter": quantity(4.026, "in"), "trade_size": "4"}
+    unknown = result("earth-load", asked(conduit={"kind": "measured"} | measured))
+    assert "least_class" not in unknown["would_comply"], "what is given of a duct without a type is no other's"
 
 
 SHALLOW_AND_WET = {"traffic": "none", "groundwater_depth": None}

@@ -35,7 +35,7 @@ def loading_steps(ducts: int, kinds: int) -> float:
 
 
 class LoadedDuct(NamedTuple):
-    """A duct: its trade size where it has one, its diameters and wall [m], its `stiffness` at 5 percent for a moment
+    """A duct: its trade size where it has a type, its diameters and wall [m], its `stiffness` at 5 percent for a moment
     and for the long term [Pa], what its wall bears [Pa] and its mass [kg/m]; None where that is not on file.
     `place` is the sheet of its conduit.
     """
@@ -103,9 +103,8 @@ def _duct_of(
     share = min(1.0, long_term / modulus)
     later = None if stiffness is None else stiffness * share
     mass = _mass(kind, outside, wall, given, sheet)
-    return LoadedDuct(
-        conduit.trade_size, outside, bore, wall, stiffness, later, share, stress, row.poisson_ratio, mass, place
-    )
+    size = None if conduit.type is None else conduit.trade_size  # what is given of a duct without a type is its own
+    return LoadedDuct(size, outside, bore, wall, stiffness, later, share, stress, row.poisson_ratio, mass, place)
 
 
 def in_class(duct: LoadedDuct, kind: ConduitType, given: EarthLoading) -> LoadedDuct | None:

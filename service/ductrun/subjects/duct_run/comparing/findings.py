@@ -12,7 +12,7 @@ from msgspec import UNSET, Meta, Struct, UnsetType
 from ductrun.kit.answers import Finding
 from ductrun.kit.choices import Severity
 from ductrun.subjects.duct_run.assessment import DuctRun
-from ductrun.subjects.duct_run.names import Apart, together
+from ductrun.subjects.duct_run.names import About, Apart, together
 
 _PLACE = 4  # steps of a pointer before those within the run: #/runs/0/run
 _NUMBER = re.compile(r" \d+$")  # of a stretch or a circuit without a name
@@ -52,18 +52,20 @@ class _Placed(NamedTuple):
 
 
 def _placed(run: DuctRun) -> list[_Placed]:
-    return [_Placed(apart, _place_of(apart[0], run)) for apart in run.apart]
+    return [_Placed(apart, _place_of(*apart, run)) for apart in run.apart]
 
 
-def _place_of(found: Finding, run: DuctRun) -> tuple[str, ...] | None:
-    """Give where in the run a finding lies, a stretch and a circuit by its name: others may stand before it."""
+def _place_of(found: Finding, about: About, run: DuctRun) -> tuple[str, ...] | None:
+    """Give where in the run a finding lies, a stretch and a circuit by its name: others may stand before it, and what
+    was worked out for one circuit may be about another.
+    """
     if found.pointer is UNSET:
         return None
     steps = found.pointer.split("/")[_PLACE:]
     if steps[:1] == ["stretches"] and len(steps) > 1:
         steps[1] = run.stretches[int(steps[1])].laid.name
     elif steps[:1] == ["circuits"] and len(steps) > 1:
-        steps[1] = run.circuits[int(steps[1])].placed.name
+        steps[1] = about.name or run.circuits[int(steps[1])].placed.name
     return tuple(steps)
 
 
