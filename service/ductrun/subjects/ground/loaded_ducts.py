@@ -35,11 +35,12 @@ def loading_steps(ducts: int, kinds: int) -> float:
 
 
 class LoadedDuct(NamedTuple):
-    """A duct: its trade size where it has one, its diameters and wall [m], its `stiffness` at 5 percent for a moment
-    and for the long term [Pa], what its wall bears [Pa] and its mass [kg/m]; None where that is not on file.
+    """A duct: its type and trade size where it has them, its diameters and wall [m], its `stiffness` at 5 percent for a
+    moment and for the long term [Pa], what its wall bears [Pa] and its mass [kg/m]; None where that is not on file.
     `place` is the sheet of its conduit.
     """
 
+    kind: ConduitType | None
     size: TradeSize | None
     outside: float
     bore: float | None
@@ -104,7 +105,18 @@ def _duct_of(
     later = None if stiffness is None else stiffness * share
     mass = _mass(kind, outside, wall, given, sheet)
     return LoadedDuct(
-        conduit.trade_size, outside, bore, wall, stiffness, later, share, stress, row.poisson_ratio, mass, place
+        conduit.type,
+        conduit.trade_size,
+        outside,
+        bore,
+        wall,
+        stiffness,
+        later,
+        share,
+        stress,
+        row.poisson_ratio,
+        mass,
+        place,
     )
 
 
