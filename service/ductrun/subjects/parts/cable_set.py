@@ -8,7 +8,7 @@ from typing import NamedTuple
 from ductrun.engineering import cable_sets as engineering
 from ductrun.engineering.cables import Arrangement
 from ductrun.engineering.pull_search import largest_complying
-from ductrun.engineering.rounding import over
+from ductrun.engineering.rounding import over, under
 from ductrun.kit.backing import Backing
 from ductrun.kit.choices import Severity, Standing
 from ductrun.kit.defaults import Default, choice, number, quantity
@@ -211,7 +211,7 @@ def lie_in(
             TIGHT_PAIR.value,
             member="",
         )
-    if lie.clearance is not None and lie.clearance < CLEARANCE_MINIMUM.value.si:
+    if lie.clearance is not None and under(lie.clearance, CLEARANCE_MINIMUM.value.si):
         told, least = sheet.tell.size(lie.clearance), sheet.tell.given(CLEARANCE_MINIMUM.value)
         free, usual = apart(told, least)
         where.sheet.find(
