@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from ductrun.kit.texts import REFUSED_CHARACTERS
+from ductrun.subjects.parts.choices import ConduitType
 from ductrun.subjects.parts.takeoff import (
     Takeoff,
     TakeoffGroup,
@@ -41,7 +42,7 @@ CONDUIT = TakeoffLine(
     basis="3 ducts x (120 ft + 513 ft)",
     pointer="#/result/stretches/0/joints/straight_length",
     shares=[TakeoffShare("road", TakeoffQuantity(360.0, FT)), TakeoffShare("field", TakeoffQuantity(1539.0, FT))],
-    conduit_type="pvc_schedule_40",
+    conduit_type=ConduitType.PVC_SCHEDULE_40,
     size="4",
     waste_percent=3.0,
     order_quantity=TakeoffQuantity(1960.0, FT),  # 1899 x 1.03 = 1955.97, up to sticks of 10 ft, derived
@@ -61,7 +62,7 @@ BELLS = TakeoffLine(
     basis="3 ducts x 2 ends",
     pointer="#/result/stretches/0/joints/end_bell_count",
     shares=[TakeoffShare("road", TakeoffQuantity(3.0, EACH)), TakeoffShare("field", TakeoffQuantity(3.0, EACH))],
-    conduit_type="pvc_schedule_40",
+    conduit_type=ConduitType.PVC_SCHEDULE_40,
     size="4",
     order_quantity=TakeoffQuantity(6.0, EACH),
 )
@@ -122,7 +123,7 @@ def long_takeoff(count: int) -> Takeoff:
                 TakeoffShare("under the road", TakeoffQuantity(500.0, FT)),
                 TakeoffShare("across the field", TakeoffQuantity(500.0 + number / 3, FT)),
             ],
-            conduit_type="pvc_schedule_40",
+            conduit_type=ConduitType.PVC_SCHEDULE_40,
             size="4",
             waste_percent=3.0,
             order_quantity=TakeoffQuantity(1040.0 + number, FT),

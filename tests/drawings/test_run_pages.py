@@ -99,6 +99,23 @@ def test_the_sheet_shows_what_circuits_carry_and_lose_the_boxes_and_the_earth() 
     assert "HH-2: least size" in sheet
 
 
+def test_different_ducts_of_one_tier_are_told_apart_in_the_table_of_the_earth() -> None:
+    """DB-60 beside a duct measured at 5 in, both in tier 1: a row each, by what it is."""
+    duct = {"kind": "listed", "type": "pvc_db_60", "trade_size": "4"}
+    sizes = {"inside_diameter": quantity(4.5, "in"), "outside_diameter": quantity(5, "in")}
+    bank = {
+        "conduit": duct,
+        "tier_ducts": [[{"count": 1}, {"count": 1, "conduit": {"kind": "measured"} | sizes}]],
+        "separation_measure": "clear",
+        "horizontal_separation": quantity(2, "in"),
+        "vertical_separation": quantity(2, "in"),
+    }
+    stretch = {"name": "First", "setting": buried(), "length": quantity(100, "ft")}
+    rows = page_of("sheet", run(stretch, bank=bank, earth_load={"traffic": "none"})).rows()
+    ducts = [row[2] for row in rows if len(row) == 12 and row[:2] == ["First", "1"]]
+    assert ducts == ["PVC DB 60, trade size 4, 4.5 in outside", "5 in outside"]
+
+
 def test_alike_pulls_are_told_once_and_then_by_reference() -> None:
     sheet = page_of("sheet")
     assert "As SP-1, V-1 to HH-2, in duct 1-2." in sheet.texts("p")

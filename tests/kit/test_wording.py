@@ -35,6 +35,22 @@ def test_other_figures_have_five_digits_and_no_fraction_from_a_hundred_thousand_
 
 
 @pytest.mark.parametrize(
+    ("value", "told"),
+    [
+        (0.123456, "0.12346 in"),
+        (0.085074, "0.0851 in"),
+        (-0.085074, "-0.0851 in"),
+        (0.0099996, "0.01 in"),
+        (0.00512349, "0.00512 in"),
+        (0.00051234, "0.00051 in"),
+        (0.0, "0 in"),
+    ],
+)
+def test_a_small_figure_has_no_more_digits_than_one_measures(value: float, told: str) -> None:
+    assert text_of(AnyQuantity(value, "in")) == told
+
+
+@pytest.mark.parametrize(
     ("figure", "limit", "told"),
     [
         ((24, "in"), (18, "in"), ("24 in", "18 in")),
@@ -44,6 +60,9 @@ def test_other_figures_have_five_digits_and_no_fraction_from_a_hundred_thousand_
         ((2.0001, "ft"), (2, "ft"), ("2.0001 ft", "2 ft")),
         ((1.99999, "ft"), (24, "in"), ("23.9999 in", "24 in")),
         ((16, "in"), (16, "in"), ("16 in", "16 in")),
+        ((0.085074, "in"), (0.0851, "in"), ("0.085074 in", "0.0851 in")),
+        ((0.09998, "in"), (0.1, "in"), ("0.09998 in", "0.1 in")),
+        ((0.08507, "in"), (0.5, "in"), ("0.0851 in", "0.5 in")),
     ],
 )
 def test_a_figure_and_its_limit_are_told_to_the_digit_that_parts_them(

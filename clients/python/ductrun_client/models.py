@@ -1763,37 +1763,37 @@ class AmpacityResult(Struct, kw_only=True, omit_defaults=True, repr_omit_default
     """From grade to the center of the envelope."""
 
     circuits: list[CircuitAmpacity]
-    """As in the request."""
+    """The circuits, as in the request."""
 
     ducts: list[DuctHeat]
     """Loaded ducts, circuit by circuit."""
 
     envelope_height: Length
-    """Of the concrete, or of the bare ducts."""
+    """Height of the concrete, or of the bare ducts."""
 
     envelope_width: Length
-    """Of the concrete, or of the bare ducts."""
+    """Width of the concrete, or of the bare ducts."""
 
     governing_duct: str
     """The duct whose conductor is nearest to its limit."""
 
     governing_temperature: Temperature
-    """Of its conductor."""
+    """Temperature of the conductor of governing_duct."""
 
     method: AmpacityMethod
     """The method of the figures; of both the one that allows less."""
 
     single_duct_ampacity: Current
-    """Of the circuit that governs, all its sets, were each duct loaded alone."""
+    """Ampacity of the circuit that governs, all its sets, were each duct loaded alone."""
 
     single_duct_ratio: float
-    """What that circuit may carry here over it."""
+    """What the circuit that governs may carry here, over single_duct_ampacity."""
 
     current_factor: float | None = None
     """By which all currents may be multiplied, where all are given."""
 
     largest_earth_resistivity: ThermalResistivity | None = None
-    """In which the currents are still carried; if asked."""
+    """Largest resistivity of the earth in which the currents are still carried; if asked."""
 
     other_method: OtherMethod | None = None
     """Where both were asked."""
@@ -1802,10 +1802,10 @@ class AmpacityResult(Struct, kw_only=True, omit_defaults=True, repr_omit_default
     """If asked."""
 
     smallest_separation: Length | None = None
-    """Clear, of all ducts, that still carries the currents; if asked."""
+    """Smallest clear separation of all ducts at which the currents are still carried; if asked."""
 
     smallest_size: ConductorSize | None = None
-    """That carries the currents, taken by all circuits alike; if asked."""
+    """Smallest size that carries the currents, taken by all circuits alike; if asked."""
 
 
 class AmpacitySensitivity(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
@@ -1815,13 +1815,13 @@ class AmpacitySensitivity(Struct, kw_only=True, omit_defaults=True, repr_omit_de
     """The ampacity then."""
 
     ampacity_change_percent: float
-    """Negative where it costs."""
+    """Change of the ampacity in percent; negative where it falls."""
 
     member: str
     """The member."""
 
     step_percent: float
-    """By how much it is greater."""
+    """By how much the member is greater."""
 
 
 class AmpacityStreamAnswer(
@@ -2017,7 +2017,7 @@ class BankGroundTakeoff(Struct, kw_only=True, omit_defaults=True, repr_omit_defa
     """All conductors with both their ends."""
 
     order_length: Length
-    """The same with waste."""
+    """All conductors with both their ends, with waste."""
 
     size: ConductorSize
     """Size of the conductors."""
@@ -2089,7 +2089,7 @@ class BatchAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=T
     """What became of each question, in order."""
 
     failed_count: int
-    """How many of them ended in a problem."""
+    """How many of the questions ended in a problem."""
 
     item_count: int
     """How many questions the batch had."""
@@ -2151,7 +2151,7 @@ class BoxCandidate(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=
     """JSON pointer of its size."""
 
     turned: bool
-    """Whether it does so with length and width exchanged."""
+    """Whether it holds the entries with length and width exchanged."""
 
     verdict: Verdict
     """Whether it holds the entries, so far apart as they must lie."""
@@ -2313,7 +2313,7 @@ class CableLine(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=Tru
 class CableOrder(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What is added to the route at each of its two ends, and how the cable comes."""
 
-    racking: Length | None = None
+    racking_length: Length | None = None
     """Cable around the walls of a manhole or vault, at each end. From 0 ft to 1000 ft."""
 
     reel_length: Length | None = None
@@ -2402,13 +2402,13 @@ class CircuitAmpacity(Struct, kw_only=True, omit_defaults=True, repr_omit_defaul
     """One circuit, all its sets together."""
 
     conductor_current: Current
-    """In each loaded conductor."""
+    """Current in each loaded conductor."""
 
     conductor_temperature: Temperature
-    """Of the hottest conductor."""
+    """Temperature of the hottest conductor."""
 
     current: Current
-    """As given, or what was found that it may be."""
+    """Current of the circuit, as given or as found that it may be."""
 
     ducts: list[str]
     """Its ducts."""
@@ -2420,26 +2420,26 @@ class CircuitAmpacity(Struct, kw_only=True, omit_defaults=True, repr_omit_defaul
     """Most that its conductors may reach."""
 
     adjusted_table_ampacity: Current | None = None
-    """The same, corrected for the earth and the count in a duct."""
+    """table_ampacity, corrected for the earth and the count in a duct."""
 
     ampacity: Current | None = None
     """What it may carry: where currents are looked for, with the same in every conductor, so that a
     cooler circuit could carry more; where all are given, with all of them raised alike."""
 
     grounding_conductor: GroundingSize | None = None
-    """Least one, where the overcurrent device is given."""
+    """Least grounding conductor, where the overcurrent device is given."""
 
     name: str | None = None
     """What the request calls it."""
 
     table_ampacity: Current | None = None
-    """Of the table of the code, to 2000 V."""
+    """Ampacity of the circuit by the table of the code, to 2000 V."""
 
     terminal_ampacity: Current | None = None
-    """What terminals and insulation allow it."""
+    """Current that terminals and insulation allow the circuit."""
 
     terminal_temperature: Temperature | None = None
-    """Terminals are taken for."""
+    """Temperature that the terminals are taken for."""
 
     verdict: Verdict | None = None
     """Where its current was given."""
@@ -2615,16 +2615,16 @@ class ComparedLine(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=
     """Every run in order, the base first."""
 
     angle: Angle | None = None
-    """Of an elbow or a field bend."""
+    """Angle of an elbow or a field bend."""
 
-    conduit_type: str | None = None
+    conduit_type: ConduitType | None = None
     """Type of the conduit."""
 
     measure: VolumeMeasure | None = None
-    """Of a volume of earth."""
+    """How a volume of earth is measured."""
 
     radius: Length | None = None
-    """Of an elbow or a field bend."""
+    """Radius of an elbow or a field bend."""
 
     size: str | None = None
     """Trade size, conductor size or bar size."""
@@ -2827,7 +2827,7 @@ class ConductorCountResult(Struct, kw_only=True, omit_defaults=True, repr_omit_d
     """How many may be in the conduit, and what decided."""
 
     conductor_area: Area
-    """Area of one."""
+    """Area of one conductor."""
 
     conduit_area: Area
     """Inside area of the conduit, as printed if listed."""
@@ -2836,13 +2836,13 @@ class ConductorCountResult(Struct, kw_only=True, omit_defaults=True, repr_omit_d
     """Percentage of the unrounded conduit area over one conductor's."""
 
     fill_percent: float
-    """What that many fill, in percent of conduit area."""
+    """What maximum_count conductors fill, in percent of conduit area."""
 
     limit_percent: float
-    """Percentage of that line."""
+    """Percentage of the line of Table 1 that decided."""
 
     limit_reason: str
-    """What that line says, in a sentence."""
+    """What the line of Table 1 that decided says, in a sentence."""
 
     limit_rule: FillLimitRule
     """Which line of Table 1 decided."""
@@ -3422,26 +3422,26 @@ class DuctHeat(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True
     cable_temperature: Temperature
     """At the surface of the cables."""
 
-    circuit: int
-    """Its circuit, from 1 in the order of the request."""
+    circuit_number: int
+    """Number of its circuit, from 1 in the order of the request."""
 
     conductor_current: Current
-    """In each of its loaded conductors."""
+    """Current in each of its loaded conductors."""
 
     conductor_loss: PowerPerLength
-    """Of one conductor."""
+    """Heat of one conductor."""
 
     conductor_resistance: ResistancePerLength
-    """Of one conductor to the current, at its temperature."""
+    """Resistance of one conductor to the current, at its temperature."""
 
     conductor_temperature: Temperature
-    """Of its conductors."""
+    """Temperature of its conductors."""
 
     depth: Length
     """Depth of its center below grade."""
 
     dielectric_loss: PowerPerLength
-    """In one conductor's insulation."""
+    """Heat in one conductor's insulation."""
 
     duct: str
     """Its name, as tier-position."""
@@ -3450,10 +3450,10 @@ class DuctHeat(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True
     """At the outside of the duct."""
 
     earth_resistance: ThermalResistance
-    """Of what surrounds the duct, for its own heat as its load goes."""
+    """Of what surrounds the duct, for the heat of this duct as its load goes."""
 
     heat: PowerPerLength
-    """Of all cables in the duct."""
+    """Heat of all cables in the duct."""
 
     insulation_resistance: ThermalResistance
     """For the heat of one conductor."""
@@ -3468,16 +3468,16 @@ class DuctHeat(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True
     """What the other loaded ducts add."""
 
     shield_loss: PowerPerLength
-    """Of one conductor's shield."""
+    """Heat in one conductor's shield."""
 
     temperature_limit: Temperature
-    """Of the conductor."""
+    """Most that its conductors may reach."""
 
     tier: int
     """Tier, from 1 at the bottom."""
 
     wall_resistance: ThermalResistance
-    """Of the duct, for all heat."""
+    """Of the wall of the duct, for all heat."""
 
     x: Length
     """Distance of its center to the right of the left edge of the ducts."""
@@ -3804,7 +3804,7 @@ class DuctsBeside(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=T
     """Like ducts beside each other in a tier."""
 
     count: int
-    """How many of them."""
+    """How many ducts."""
 
     conduit: Conduit | None = None
     """The duct."""
@@ -3964,7 +3964,8 @@ class EarthLoadRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defau
     """By how much the load of a tire print widens with the depth, for the AASHTO spread."""
 
     long_term_modulus: Pressure | None = None
-    """The same for the long term, for buckling. From 1000 psi to 1e+08 psi."""
+    """Modulus of elasticity of the ducts for the long term, for buckling. From 1000 psi to 1e+08
+    psi."""
 
     material: PlasticMaterial | None = None
     """What ducts by their diameters and of no type are made of."""
@@ -3976,7 +3977,8 @@ class EarthLoadRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defau
     """Stiffness of the ducts at 5 percent deflection. From 1 psi to 1e+06 psi."""
 
     saturated_soil_density: Density | None = None
-    """The same below groundwater, for flotation. From 50 lb/ft3 to 200 lb/ft3."""
+    """Mass per volume of the earth below groundwater, for flotation. From 50 lb/ft3 to 200
+    lb/ft3."""
 
     soil_density: Density | None = None
     """Mass of the earth over the ducts per volume. From 50 lb/ft3 to 200 lb/ft3."""
@@ -4011,7 +4013,7 @@ class EarthLoadResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaul
     """The high end of what the formula stands for there."""
 
     in_service: InService | None = None
-    """Whether they stay down in groundwater."""
+    """Whether the empty ducts stay down in groundwater."""
 
     lowest_deflection_percent: float | None = None
     """The low end of what the formula stands for there."""
@@ -4108,7 +4110,8 @@ class EarthLoading(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=
     """By how much the load of a tire print widens with the depth, for the AASHTO spread."""
 
     long_term_modulus: Pressure | None = None
-    """The same for the long term, for buckling. From 1000 psi to 1e+08 psi."""
+    """Modulus of elasticity of the ducts for the long term, for buckling. From 1000 psi to 1e+08
+    psi."""
 
     material: PlasticMaterial | None = None
     """What ducts by their diameters and of no type are made of."""
@@ -4120,7 +4123,8 @@ class EarthLoading(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=
     """Stiffness of the ducts at 5 percent deflection. From 1 psi to 1e+06 psi."""
 
     saturated_soil_density: Density | None = None
-    """The same below groundwater, for flotation. From 50 lb/ft3 to 200 lb/ft3."""
+    """Mass per volume of the earth below groundwater, for flotation. From 50 lb/ft3 to 200
+    lb/ft3."""
 
     soil_density: Density | None = None
     """Mass of the earth over the ducts per volume. From 50 lb/ft3 to 200 lb/ft3."""
@@ -4638,10 +4642,10 @@ class Fall(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The fall of ducts that drain, below level ground."""
 
     grade: Grade
-    """How steeply they fall. From 0 percent to 30 percent."""
+    """How steeply the ducts fall. From 0 percent to 30 percent."""
 
     drains_to: DrainsTo | None = None
-    """Whether they fall from one end to the other, or from the middle to both."""
+    """Whether the ducts fall from one end to the other, or from the middle to both."""
 
 
 class Fault(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
@@ -4675,7 +4679,7 @@ class Fault(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """JSON Pointer of the member, as a URI fragment."""
 
     suggestion: str | None = None
-    """The one of them that was probably meant: it was not taken for it."""
+    """Value or name that was probably meant: what was sent was not taken for it."""
 
 
 class FillAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
@@ -4800,7 +4804,7 @@ class FillResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=Tr
     """Conduit over cable diameter; for three conductors or cables only."""
 
     jam_ratio_with_ovality: float | None = None
-    """The same times 1.05, the handbook allowance for ovality in bends."""
+    """Conduit over cable diameter times 1.05, the handbook allowance for ovality in bends."""
 
     smallest_trade_size: TradeSize | None = None
     """Smallest trade size of the same type that complies; listed only."""
@@ -5152,13 +5156,13 @@ class FrictionCase(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=
     """The coefficient of friction."""
 
     reversed_tension: Force
-    """Tension at the pulling end from the other end."""
+    """Tension at the pulling end, pulled from the other end."""
 
     reversed_utilization_percent: float
-    """The same from the other end."""
+    """The largest share of the limits that is used, pulled from the other end."""
 
     reversed_verdict: Verdict
-    """The same from the other end."""
+    """Whether the pull from the other end keeps its limits, or was not judged."""
 
     sidewall_pressure: ForcePerLength
     """Highest sidewall pressure; 0 where there is no bend."""
@@ -5170,13 +5174,13 @@ class FrictionCase(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=
     """The largest share of the limits that is used."""
 
     verdict: Verdict
-    """Whether it keeps its limits, or was not judged."""
+    """Whether the pull keeps its limits, or was not judged."""
 
     brake_tension: Force | None = None
     """Force with which the reel must hold back, if it must."""
 
     reversed_brake_tension: Force | None = None
-    """The same from the other end."""
+    """Force with which the reel must hold back, pulled from the other end, if it must."""
 
 
 class FrictionRange(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
@@ -5273,17 +5277,17 @@ class InService(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=Tru
     """Empty ducts in groundwater."""
 
     hold_down_per_length: ForcePerLength
-    """Of earth, ducts and concrete."""
+    """Weight of earth, ducts and concrete that holds the ducts down."""
 
     uplift_per_length: ForcePerLength
-    """Of the groundwater, on what lies below it."""
+    """Lift of the groundwater on what lies below its level."""
 
     verdict: Verdict
-    """Whether they stay down with the factor asked."""
+    """Whether the ducts stay down with the factor asked."""
 
     factor_ratio: float | None = None
-    """The second over the first, the least of any bare ducts that lie over each other; absent where
-    nothing lifts."""
+    """hold_down_per_length over uplift_per_length, the least of any bare ducts that lie over each
+    other; absent where nothing lifts."""
 
 
 class ItemProblem(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="type", tag="problem"):
@@ -5448,10 +5452,10 @@ class JointsResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=
     """How lengths of this conduit are joined."""
 
     order_coupling_count: int
-    """The same without those that come on lengths of threaded conduit, one on each."""
+    """Couplings to order: without those that come on lengths of threaded conduit, one on each."""
 
     order_stick_count: int
-    """The same with waste, in whole sticks."""
+    """Sticks of all ducts with waste, in whole sticks."""
 
     plug_count: int
     """Plugs for spare ducts, two each."""
@@ -5466,7 +5470,7 @@ class JointsResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=
     """Straight duct in one duct, elbows taken out."""
 
     cement_quart_count: int | None = None
-    """The same in whole quarts."""
+    """Solvent cement in whole quarts."""
 
     cement_volume: Volume | None = None
     """Solvent cement of cemented joints."""
@@ -5904,7 +5908,7 @@ class OtherMethod(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=T
     """What it allows."""
 
     conductor_temperature: Temperature
-    """Of its hottest conductor."""
+    """Temperature of its hottest conductor."""
 
     difference_percent: float
     """By how much it allows more."""
@@ -6815,7 +6819,7 @@ class PullTensionResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defa
     """Conduit over cable diameter, where three cables govern."""
 
     jam_ratio_with_ovality: float | None = None
-    """The same times 1.05, the handbook allowance for ovality in bends."""
+    """Conduit over cable diameter times 1.05, the handbook allowance for ovality in bends."""
 
     largest: LargestComplying | None = None
     """What would still comply, if asked."""
@@ -6854,7 +6858,7 @@ class PullThrough(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=T
     """A circuit between two entries; the distance of entries is between their near edges."""
 
     circuit: str
-    """Its name."""
+    """Name of the circuit."""
 
     kind: PullKind
     """How it goes."""
@@ -6866,13 +6870,13 @@ class PullThrough(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=T
     """Whether it is spliced on its way."""
 
     entry_distance: Length | None = None
-    """Their distance, where positions and the box tell it."""
+    """Distance of the two entries, where positions and the box tell it."""
 
     least_entry_distance: Length | None = None
     """Least distance of the two entries, where it turns or is spliced."""
 
     verdict: Verdict | None = None
-    """Whether they are so far apart; absent where nothing is asked."""
+    """Whether the two entries are far enough apart; absent where no distance is asked."""
 
 
 class RackedCable(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
@@ -7046,10 +7050,10 @@ class Remedies(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True
     than 20 were found, or their runs take more than 4 MiB together."""
 
     found: list[Remedy]
-    """Those that comply first, then the cheapest to build."""
+    """Remedies that were found: runs that comply first, then the cheapest to build."""
 
     not_found: list[UnremediedViolation]
-    """Violations that none of them removes, each with why."""
+    """Violations that no remedy removes, each with why."""
 
     trial_count: int
     """How many changed runs were tried: 50 at most, fewer of a run that takes long."""
@@ -7593,7 +7597,7 @@ class SizeCandidate(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults
     """Conduit over cable diameter; for three conductors or cables only."""
 
     jam_ratio_with_ovality: float | None = None
-    """The same times 1.05."""
+    """Conduit over cable diameter times 1.05."""
 
 
 class SizeChange(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
@@ -7606,7 +7610,7 @@ class SizeChange(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=Tr
     """What changes on that line."""
 
     trade_size: TradeSize | None = None
-    """Smallest size that then complies; absent if none does."""
+    """Smallest size that complies with the change; absent if none does."""
 
 
 class SmallConductorVolume(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
@@ -7948,7 +7952,7 @@ class StreamStopped(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults
     counts, and the lines after `line` can be sent again."""
 
     failed_count: int
-    """How many of them ended in a problem."""
+    """How many of the questions ended in a problem."""
 
     item_count: int
     """Lines that were answered, blank ones not counted."""
@@ -7966,7 +7970,7 @@ class StreamSummary(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults
     """The last line of a stream; an answer without it was cut off."""
 
     failed_count: int
-    """How many of them ended in a problem."""
+    """How many of the questions ended in a problem."""
 
     item_count: int
     """Lines that were answered, blank ones not counted."""
@@ -8025,7 +8029,8 @@ class Stretch(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True)
     """What differs here from the spacing of the run."""
 
     tiers: list[int] | None = None
-    """The same ducts in other tiers here: they go on in order, from the bottom left."""
+    """Tiers of the same ducts here, where they differ: the ducts go on in order, from the bottom
+    left."""
 
 
 class StretchJoints(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
@@ -8208,14 +8213,14 @@ class SupportsResult(Struct, kw_only=True, omit_defaults=True, repr_omit_default
     """Where the barrels of the fittings given are clamped."""
 
     holding_strap_positions: list[Length]
-    """Those of them that hold: with fittings the clamps of their barrels, and anchors without
-    barrels; of metal and flexible conduit without fittings all. All others let the run slide."""
+    """Supports that hold: with fittings the clamps of their barrels, and anchors without barrels;
+    of metal and flexible conduit without fittings all. All others let the run slide."""
 
     piston_reaches: list[Length]
-    """Where their pistons end when fully open, in the same order."""
+    """Where the pistons of the fittings end when fully open, in the order of fitting_positions."""
 
     positions: list[Length]
-    """Where they stand along the run."""
+    """Where the supports stand along the run."""
 
     support_count: int
     """Straps of the run."""
@@ -8264,7 +8269,7 @@ class TakeoffLine(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=T
     """One line: an item of one conduit type and size with all that the run takes of it."""
 
     basis: str
-    """Its arithmetic in one line."""
+    """Arithmetic of the exact quantity in one line."""
 
     description: str
     """The item in words."""
@@ -8288,16 +8293,16 @@ class TakeoffLine(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=T
     """The exact quantity by stretch, in their order."""
 
     angle: Angle | None = None
-    """Of an elbow or a field bend."""
+    """Angle of an elbow or a field bend."""
 
-    conduit_type: str | None = None
+    conduit_type: ConduitType | None = None
     """Type of the conduit."""
 
     labor_hours: float | None = None
-    """Of the exact quantity, by that rate."""
+    """Labor hours of the exact quantity, by the caller's rate."""
 
     measure: VolumeMeasure | None = None
-    """Of a volume of earth."""
+    """How a volume of earth is measured."""
 
     order_quantity: TakeoffQuantity | None = None
     """What is ordered, in whole packages; absent for work without an order."""
@@ -8306,13 +8311,13 @@ class TakeoffLine(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=T
     """What it comes in, such as a stick of 10 ft."""
 
     package_count: int | None = None
-    """How many of them."""
+    """Packages that are ordered."""
 
     price: float | None = None
-    """By that rate, to the cent: of the order, of work without one of the exact quantity."""
+    """By the caller's rate, to the cent: of the order, else of the exact quantity."""
 
     radius: Length | None = None
-    """Of an elbow or a field bend."""
+    """Radius of an elbow or a field bend."""
 
     size: str | None = None
     """Trade size, conductor size or bar size."""
@@ -8432,10 +8437,10 @@ class TakeoffTotal(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=
     """Lines that have no price, of work too."""
 
     labor_hours: float | None = None
-    """Of all lines with a rate."""
+    """Labor hours of all lines with a rate."""
 
     price: float | None = None
-    """Of all priced lines, to the cent."""
+    """Price of all priced lines, to the cent."""
 
 
 class Temperature(Quantity, frozen=True):
@@ -8522,20 +8527,29 @@ class TierInPour(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=Tr
     head: Length
     """Wet concrete over the bottom of its ducts."""
 
+    outside_diameter: Length
+    """Outside diameter of one of the ducts."""
+
     pointer: str
     """Place of their conduit in the request, the first of like ones."""
 
     pressure: Pressure
-    """Of that head."""
+    """Pressure of the wet concrete at the bottom of the ducts."""
 
     tier: int
     """Tier, from 1 at the bottom."""
 
     verdict: Verdict
-    """Whether they bear it as free rings."""
+    """Whether the ducts, as free rings, bear the pressure of the wet concrete."""
 
     allowable_pressure: Pressure | None = None
-    """What they bear, safety included, where that is on file."""
+    """Pressure that the ducts bear, safety included, where that is on file."""
+
+    conduit_type: ConduitType | None = None
+    """Type of the conduit, where it is given."""
+
+    trade_size: TradeSize | None = None
+    """Trade size, where it is given."""
 
 
 class TierUnderLoad(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
@@ -8543,7 +8557,7 @@ class TierUnderLoad(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults
     is absent."""
 
     buckling_verdict: Verdict
-    """Whether they bear it."""
+    """Whether the ducts bear buckling_load."""
 
     cover: Length
     """Earth over the top of its ducts."""
@@ -8552,22 +8566,25 @@ class TierUnderLoad(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults
     """Whether the limit of deflection is kept."""
 
     earth_pressure: Pressure
-    """The one of them that was taken for deflection."""
+    """Pressure of earth taken for deflection, that of earth_load_method."""
 
     live_loads: list[LiveLoadByMethod]
-    """Of traffic, by every method asked that goes so shallow."""
+    """Pressure of traffic, by every method asked that goes so shallow."""
+
+    outside_diameter: Length
+    """Outside diameter of one of the ducts."""
 
     pointer: str
     """Place of their conduit in the request, the first of like ones."""
 
     prism_pressure: Pressure
-    """Of the prism of earth above a duct."""
+    """Pressure of the prism of earth above a duct."""
 
     tier: int
     """Tier, from 1 at the bottom."""
 
     wall_verdict: Verdict
-    """Whether the wall bears it."""
+    """Whether the wall bears its compression."""
 
     allowable_buckling_load: Pressure | None = None
     """What the ducts bear before they buckle, safety included."""
@@ -8575,23 +8592,28 @@ class TierUnderLoad(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults
     buckling_load: Pressure | None = None
     """Water, earth and traffic that press from around."""
 
+    conduit_type: ConduitType | None = None
+    """Type of the conduit, where it is given."""
+
     deflected_bore: Length | None = None
-    """Least inside diameter so flattened, where the bore is on file."""
+    """Least inside diameter of a duct flattened by deflection_percent, where the bore is on
+    file."""
 
     deflection_percent: float | None = None
     """By how much their vertical diameter shrinks."""
 
     governing_method: LiveLoadMethod | None = None
-    """The method it is of; absent without traffic."""
+    """Method that gives the largest pressure of traffic; absent without traffic."""
 
     highest_deflection_percent: float | None = None
     """The high end of what the formula stands for."""
 
     least_bore: Length | None = None
-    """The same at the high end: what a mandrel and the jam of cables are held against."""
+    """Least inside diameter of a duct flattened by highest_deflection_percent: what a mandrel and
+    the jam of cables are held against."""
 
     live_pressure: Pressure | None = None
-    """The largest of them; absent where none was judged."""
+    """Largest pressure of traffic of the methods asked; absent where none was judged."""
 
     lowest_deflection_percent: float | None = None
     """The low end of what the formula stands for."""
@@ -8599,8 +8621,11 @@ class TierUnderLoad(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults
     pipe_stiffness: Pressure | None = None
     """Stiffness of its ducts at 5 percent deflection."""
 
+    trade_size: TradeSize | None = None
+    """Trade size, where it is given."""
+
     trench_pressure: Pressure | None = None
-    """Of earth that arches in its trench, where its width is given."""
+    """Pressure of earth that arches in its trench, where the width is given."""
 
     wall_stress: Pressure | None = None
     """Compression of the wall."""

@@ -128,35 +128,35 @@ export interface AmpacityResult {
   ampacity: Current;
   /** From grade to the center of the envelope. */
   center_depth: Length;
-  /** As in the request. */
+  /** The circuits, as in the request. */
   circuits: CircuitAmpacity[];
   /** Loaded ducts, circuit by circuit. */
   ducts: DuctHeat[];
-  /** Of the concrete, or of the bare ducts. */
+  /** Height of the concrete, or of the bare ducts. */
   envelope_height: Length;
-  /** Of the concrete, or of the bare ducts. */
+  /** Width of the concrete, or of the bare ducts. */
   envelope_width: Length;
   /** The duct whose conductor is nearest to its limit. */
   governing_duct: string;
-  /** Of its conductor. */
+  /** Temperature of the conductor of governing_duct. */
   governing_temperature: Temperature;
   /** The method of the figures; of both the one that allows less. */
   method: AmpacityMethod;
-  /** Of the circuit that governs, all its sets, were each duct loaded alone. */
+  /** Ampacity of the circuit that governs, all its sets, were each duct loaded alone. */
   single_duct_ampacity: Current;
-  /** What that circuit may carry here over it. */
+  /** What the circuit that governs may carry here, over single_duct_ampacity. */
   single_duct_ratio: number;
   /** By which all currents may be multiplied, where all are given. */
   current_factor?: number;
-  /** In which the currents are still carried; if asked. */
+  /** Largest resistivity of the earth in which the currents are still carried; if asked. */
   largest_earth_resistivity?: ThermalResistivity;
   /** Where both were asked. */
   other_method?: OtherMethod;
   /** If asked. */
   sensitivities?: AmpacitySensitivity[];
-  /** Clear, of all ducts, that still carries the currents; if asked. */
+  /** Smallest clear separation of all ducts at which the currents are still carried; if asked. */
   smallest_separation?: Length;
-  /** That carries the currents, taken by all circuits alike; if asked. */
+  /** Smallest size that carries the currents, taken by all circuits alike; if asked. */
   smallest_size?: ConductorSize;
 }
 
@@ -164,11 +164,11 @@ export interface AmpacityResult {
 export interface AmpacitySensitivity {
   /** The ampacity then. */
   ampacity: Current;
-  /** Negative where it costs. */
+  /** Change of the ampacity in percent; negative where it falls. */
   ampacity_change_percent: number;
   /** The member. */
   member: string;
-  /** By how much it is greater. */
+  /** By how much the member is greater. */
   step_percent: number;
 }
 
@@ -292,7 +292,7 @@ export interface BankGround {
 export interface BankGroundTakeoff {
   /** All conductors with both their ends. */
   conductor_length: Length;
-  /** The same with waste. */
+  /** All conductors with both their ends, with waste. */
   order_length: Length;
   /** Size of the conductors. */
   size: ConductorSize;
@@ -360,7 +360,7 @@ export interface Basis {
 
 /** What became of each question, in order. */
 export interface BatchAnswer {
-  /** How many of them ended in a problem. */
+  /** How many of the questions ended in a problem. */
   failed_count: number;
   /** How many questions the batch had. */
   item_count: number;
@@ -438,7 +438,7 @@ export interface BoxCandidate {
   length: Length;
   /** JSON pointer of its size. */
   pointer: string;
-  /** Whether it does so with length and width exchanged. */
+  /** Whether it holds the entries with length and width exchanged. */
   turned: boolean;
   /** Whether it holds the entries, so far apart as they must lie. */
   verdict: Verdict;
@@ -603,7 +603,7 @@ export interface CableLine {
 /** What is added to the route at each of its two ends, and how the cable comes. */
 export interface CableOrder {
   /** Cable around the walls of a manhole or vault, at each end. From 0 ft to 1000 ft. */
-  racking?: Length;
+  racking_length?: Length;
   /** Cable on one reel. From 1 ft to 100000 ft. */
   reel_length?: Length;
   /** Cable cut away at a splice, at each end. From 0 ft to 1000 ft. */
@@ -687,11 +687,11 @@ export interface Circuit {
 
 /** One circuit, all its sets together. */
 export interface CircuitAmpacity {
-  /** In each loaded conductor. */
+  /** Current in each loaded conductor. */
   conductor_current: Current;
-  /** Of the hottest conductor. */
+  /** Temperature of the hottest conductor. */
   conductor_temperature: Temperature;
-  /** As given, or what was found that it may be. */
+  /** Current of the circuit, as given or as found that it may be. */
   current: Current;
   /** Its ducts. */
   ducts: string[];
@@ -699,22 +699,22 @@ export interface CircuitAmpacity {
   parallel_count: number;
   /** Most that its conductors may reach. */
   temperature_limit: Temperature;
-  /** The same, corrected for the earth and the count in a duct. */
+  /** table_ampacity, corrected for the earth and the count in a duct. */
   adjusted_table_ampacity?: Current;
   /**
    * What it may carry: where currents are looked for, with the same in every conductor, so that a cooler circuit
    * could carry more; where all are given, with all of them raised alike.
    */
   ampacity?: Current;
-  /** Least one, where the overcurrent device is given. */
+  /** Least grounding conductor, where the overcurrent device is given. */
   grounding_conductor?: GroundingSize;
   /** What the request calls it. */
   name?: string;
-  /** Of the table of the code, to 2000 V. */
+  /** Ampacity of the circuit by the table of the code, to 2000 V. */
   table_ampacity?: Current;
-  /** What terminals and insulation allow it. */
+  /** Current that terminals and insulation allow the circuit. */
   terminal_ampacity?: Current;
-  /** Terminals are taken for. */
+  /** Temperature that the terminals are taken for. */
   terminal_temperature?: Temperature;
   /** Where its current was given. */
   verdict?: Verdict;
@@ -868,13 +868,13 @@ export interface ComparedLine {
   item: TakeoffItem;
   /** Every run in order, the base first. */
   runs: LineOfRun[];
-  /** Of an elbow or a field bend. */
+  /** Angle of an elbow or a field bend. */
   angle?: Angle;
   /** Type of the conduit. */
-  conduit_type?: string;
-  /** Of a volume of earth. */
+  conduit_type?: ConduitType;
+  /** How a volume of earth is measured. */
   measure?: VolumeMeasure;
-  /** Of an elbow or a field bend. */
+  /** Radius of an elbow or a field bend. */
   radius?: Length;
   /** Trade size, conductor size or bar size. */
   size?: string;
@@ -1039,17 +1039,17 @@ export interface ConductorCountRequest {
 
 /** How many may be in the conduit, and what decided. */
 export interface ConductorCountResult {
-  /** Area of one. */
+  /** Area of one conductor. */
   conductor_area: Area;
   /** Inside area of the conduit, as printed if listed. */
   conduit_area: Area;
   /** Percentage of the unrounded conduit area over one conductor's. */
   exact_count: number;
-  /** What that many fill, in percent of conduit area. */
+  /** What maximum_count conductors fill, in percent of conduit area. */
   fill_percent: number;
-  /** Percentage of that line. */
+  /** Percentage of the line of Table 1 that decided. */
   limit_percent: number;
-  /** What that line says, in a sentence. */
+  /** What the line of Table 1 that decided says, in a sentence. */
   limit_reason: string;
   /** Which line of Table 1 decided. */
   limit_rule: FillLimitRule;
@@ -1551,27 +1551,27 @@ export interface DuctHeat {
   air_temperature: Temperature;
   /** At the surface of the cables. */
   cable_temperature: Temperature;
-  /** Its circuit, from 1 in the order of the request. */
-  circuit: number;
-  /** In each of its loaded conductors. */
+  /** Number of its circuit, from 1 in the order of the request. */
+  circuit_number: number;
+  /** Current in each of its loaded conductors. */
   conductor_current: Current;
-  /** Of one conductor. */
+  /** Heat of one conductor. */
   conductor_loss: PowerPerLength;
-  /** Of one conductor to the current, at its temperature. */
+  /** Resistance of one conductor to the current, at its temperature. */
   conductor_resistance: ResistancePerLength;
-  /** Of its conductors. */
+  /** Temperature of its conductors. */
   conductor_temperature: Temperature;
   /** Depth of its center below grade. */
   depth: Length;
-  /** In one conductor's insulation. */
+  /** Heat in one conductor's insulation. */
   dielectric_loss: PowerPerLength;
   /** Its name, as tier-position. */
   duct: string;
   /** At the outside of the duct. */
   duct_temperature: Temperature;
-  /** Of what surrounds the duct, for its own heat as its load goes. */
+  /** Of what surrounds the duct, for the heat of this duct as its load goes. */
   earth_resistance: ThermalResistance;
-  /** Of all cables in the duct. */
+  /** Heat of all cables in the duct. */
   heat: PowerPerLength;
   /** For the heat of one conductor. */
   insulation_resistance: ThermalResistance;
@@ -1581,13 +1581,13 @@ export interface DuctHeat {
   mutual_heating_factor: number;
   /** What the other loaded ducts add. */
   mutual_rise: TemperatureDifference;
-  /** Of one conductor's shield. */
+  /** Heat in one conductor's shield. */
   shield_loss: PowerPerLength;
-  /** Of the conductor. */
+  /** Most that its conductors may reach. */
   temperature_limit: Temperature;
   /** Tier, from 1 at the bottom. */
   tier: number;
-  /** Of the duct, for all heat. */
+  /** Of the wall of the duct, for all heat. */
   wall_resistance: ThermalResistance;
   /** Distance of its center to the right of the left edge of the ducts. */
   x: Length;
@@ -1827,7 +1827,7 @@ export interface DuctRunStreamAnswer {
 
 /** Like ducts beside each other in a tier. */
 export interface DuctsBeside {
-  /** How many of them. */
+  /** How many ducts. */
   count: number;
   /** The duct. */
   conduit?: Conduit;
@@ -1953,7 +1953,7 @@ export interface EarthLoadRequest {
   live_load_method?: LiveLoadMethod;
   /** By how much the load of a tire print widens with the depth, for the AASHTO spread. */
   load_spread_ratio?: number;
-  /** The same for the long term, for buckling. From 1000 psi to 1e+08 psi. */
+  /** Modulus of elasticity of the ducts for the long term, for buckling. From 1000 psi to 1e+08 psi. */
   long_term_modulus?: Pressure;
   /** What ducts by their diameters and of no type are made of. */
   material?: PlasticMaterial;
@@ -1961,7 +1961,7 @@ export interface EarthLoadRequest {
   modulus?: Pressure;
   /** Stiffness of the ducts at 5 percent deflection. From 1 psi to 1e+06 psi. */
   pipe_stiffness?: Pressure;
-  /** The same below groundwater, for flotation. From 50 lb/ft3 to 200 lb/ft3. */
+  /** Mass per volume of the earth below groundwater, for flotation. From 50 lb/ft3 to 200 lb/ft3. */
   saturated_soil_density?: Density;
   /** Mass of the earth over the ducts per volume. From 50 lb/ft3 to 200 lb/ft3. */
   soil_density?: Density;
@@ -1985,7 +1985,7 @@ export interface EarthLoadResult {
   earth_load_method?: EarthLoadMethod;
   /** The high end of what the formula stands for there. */
   highest_deflection_percent?: number;
-  /** Whether they stay down in groundwater. */
+  /** Whether the empty ducts stay down in groundwater. */
   in_service?: InService;
   /** The low end of what the formula stands for there. */
   lowest_deflection_percent?: number;
@@ -2054,7 +2054,7 @@ export interface EarthLoading {
   live_load_method?: LiveLoadMethod;
   /** By how much the load of a tire print widens with the depth, for the AASHTO spread. */
   load_spread_ratio?: number;
-  /** The same for the long term, for buckling. From 1000 psi to 1e+08 psi. */
+  /** Modulus of elasticity of the ducts for the long term, for buckling. From 1000 psi to 1e+08 psi. */
   long_term_modulus?: Pressure;
   /** What ducts by their diameters and of no type are made of. */
   material?: PlasticMaterial;
@@ -2062,7 +2062,7 @@ export interface EarthLoading {
   modulus?: Pressure;
   /** Stiffness of the ducts at 5 percent deflection. From 1 psi to 1e+06 psi. */
   pipe_stiffness?: Pressure;
-  /** The same below groundwater, for flotation. From 50 lb/ft3 to 200 lb/ft3. */
+  /** Mass per volume of the earth below groundwater, for flotation. From 50 lb/ft3 to 200 lb/ft3. */
   saturated_soil_density?: Density;
   /** Mass of the earth over the ducts per volume. From 50 lb/ft3 to 200 lb/ft3. */
   soil_density?: Density;
@@ -2452,9 +2452,9 @@ export interface ExpansionStreamAnswer {
 
 /** The fall of ducts that drain, below level ground. */
 export interface Fall {
-  /** How steeply they fall. From 0 percent to 30 percent. */
+  /** How steeply the ducts fall. From 0 percent to 30 percent. */
   grade: Grade;
-  /** Whether they fall from one end to the other, or from the middle to both. */
+  /** Whether the ducts fall from one end to the other, or from the middle to both. */
   drains_to?: DrainsTo;
 }
 
@@ -2481,7 +2481,7 @@ export interface Fault {
   parameter?: string;
   /** JSON Pointer of the member, as a URI fragment. */
   pointer?: string;
-  /** The one of them that was probably meant: it was not taken for it. */
+  /** Value or name that was probably meant: what was sent was not taken for it. */
   suggestion?: string;
 }
 
@@ -2583,7 +2583,7 @@ export interface FillResult {
   spare_area: Area;
   /** Conduit over cable diameter; for three conductors or cables only. */
   jam_ratio?: number;
-  /** The same times 1.05, the handbook allowance for ovality in bends. */
+  /** Conduit over cable diameter times 1.05, the handbook allowance for ovality in bends. */
   jam_ratio_with_ovality?: number;
   /** Smallest trade size of the same type that complies; listed only. */
   smallest_trade_size?: TradeSize;
@@ -2860,11 +2860,11 @@ export type FrequencyUnit = (typeof FREQUENCY_UNIT_VALUES)[number];
 export interface FrictionCase {
   /** The coefficient of friction. */
   friction_coefficient: number;
-  /** Tension at the pulling end from the other end. */
+  /** Tension at the pulling end, pulled from the other end. */
   reversed_tension: Force;
-  /** The same from the other end. */
+  /** The largest share of the limits that is used, pulled from the other end. */
   reversed_utilization_percent: number;
-  /** The same from the other end. */
+  /** Whether the pull from the other end keeps its limits, or was not judged. */
   reversed_verdict: Verdict;
   /** Highest sidewall pressure; 0 where there is no bend. */
   sidewall_pressure: ForcePerLength;
@@ -2872,11 +2872,11 @@ export interface FrictionCase {
   tension: Force;
   /** The largest share of the limits that is used. */
   utilization_percent: number;
-  /** Whether it keeps its limits, or was not judged. */
+  /** Whether the pull keeps its limits, or was not judged. */
   verdict: Verdict;
   /** Force with which the reel must hold back, if it must. */
   brake_tension?: Force;
-  /** The same from the other end. */
+  /** Force with which the reel must hold back, pulled from the other end, if it must. */
   reversed_brake_tension?: Force;
 }
 
@@ -2954,14 +2954,15 @@ export interface HorizontalBendSection {
 
 /** Empty ducts in groundwater. */
 export interface InService {
-  /** Of earth, ducts and concrete. */
+  /** Weight of earth, ducts and concrete that holds the ducts down. */
   hold_down_per_length: ForcePerLength;
-  /** Of the groundwater, on what lies below it. */
+  /** Lift of the groundwater on what lies below its level. */
   uplift_per_length: ForcePerLength;
-  /** Whether they stay down with the factor asked. */
+  /** Whether the ducts stay down with the factor asked. */
   verdict: Verdict;
   /**
-   * The second over the first, the least of any bare ducts that lie over each other; absent where nothing lifts.
+   * hold_down_per_length over uplift_per_length, the least of any bare ducts that lie over each other; absent
+   * where nothing lifts.
    */
   factor_ratio?: number;
 }
@@ -3116,9 +3117,9 @@ export interface JointsResult {
   joint_count: number;
   /** How lengths of this conduit are joined. */
   method: JoiningMethod;
-  /** The same without those that come on lengths of threaded conduit, one on each. */
+  /** Couplings to order: without those that come on lengths of threaded conduit, one on each. */
   order_coupling_count: number;
-  /** The same with waste, in whole sticks. */
+  /** Sticks of all ducts with waste, in whole sticks. */
   order_stick_count: number;
   /** Plugs for spare ducts, two each. */
   plug_count: number;
@@ -3128,7 +3129,7 @@ export interface JointsResult {
   stick_count: number;
   /** Straight duct in one duct, elbows taken out. */
   straight_length: Length;
-  /** The same in whole quarts. */
+  /** Solvent cement in whole quarts. */
   cement_quart_count?: number;
   /** Solvent cement of cemented joints. */
   cement_volume?: Volume;
@@ -3489,7 +3490,7 @@ export interface OrderedCable {
 export interface OtherMethod {
   /** What it allows. */
   ampacity: Current;
-  /** Of its hottest conductor. */
+  /** Temperature of its hottest conductor. */
   conductor_temperature: Temperature;
   /** By how much it allows more. */
   difference_percent: number;
@@ -4206,7 +4207,7 @@ export interface PullTensionResult {
   handbook_clearance?: Length;
   /** Conduit over cable diameter, where three cables govern. */
   jam_ratio?: number;
-  /** The same times 1.05, the handbook allowance for ovality in bends. */
+  /** Conduit over cable diameter times 1.05, the handbook allowance for ovality in bends. */
   jam_ratio_with_ovality?: number;
   /** What would still comply, if asked. */
   largest?: LargestComplying;
@@ -4234,7 +4235,7 @@ export interface PullTensionStreamAnswer {
 
 /** A circuit between two entries; the distance of entries is between their near edges. */
 export interface PullThrough {
-  /** Its name. */
+  /** Name of the circuit. */
   circuit: string;
   /** How it goes. */
   kind: PullKind;
@@ -4242,11 +4243,11 @@ export interface PullThrough {
   pointers: string[];
   /** Whether it is spliced on its way. */
   spliced: boolean;
-  /** Their distance, where positions and the box tell it. */
+  /** Distance of the two entries, where positions and the box tell it. */
   entry_distance?: Length;
   /** Least distance of the two entries, where it turns or is spliced. */
   least_entry_distance?: Length;
-  /** Whether they are so far apart; absent where nothing is asked. */
+  /** Whether the two entries are far enough apart; absent where no distance is asked. */
   verdict?: Verdict;
 }
 
@@ -4380,9 +4381,9 @@ export interface Remedies {
    * found, or their runs take more than 4 MiB together.
    */
   cut_short: boolean;
-  /** Those that comply first, then the cheapest to build. */
+  /** Remedies that were found: runs that comply first, then the cheapest to build. */
   found: Remedy[];
-  /** Violations that none of them removes, each with why. */
+  /** Violations that no remedy removes, each with why. */
   not_found: UnremediedViolation[];
   /** How many changed runs were tried: 50 at most, fewer of a run that takes long. */
   trial_count: number;
@@ -4850,7 +4851,7 @@ export interface SizeCandidate {
   verdict: Verdict;
   /** Conduit over cable diameter; for three conductors or cables only. */
   jam_ratio?: number;
-  /** The same times 1.05. */
+  /** Conduit over cable diameter times 1.05. */
   jam_ratio_with_ovality?: number;
 }
 
@@ -4860,7 +4861,7 @@ export interface SizeChange {
   cable_index: number;
   /** What changes on that line. */
   change: ConductorChange;
-  /** Smallest size that then complies; absent if none does. */
+  /** Smallest size that complies with the change; absent if none does. */
   trade_size?: TradeSize;
 }
 
@@ -5184,7 +5185,7 @@ export interface StreamProblem {
  * lines after `line` can be sent again.
  */
 export interface StreamStopped {
-  /** How many of them ended in a problem. */
+  /** How many of the questions ended in a problem. */
   failed_count: number;
   /** Lines that were answered, blank ones not counted. */
   item_count: number;
@@ -5198,7 +5199,7 @@ export interface StreamStopped {
 
 /** The last line of a stream; an answer without it was cut off. */
 export interface StreamSummary {
-  /** How many of them ended in a problem. */
+  /** How many of the questions ended in a problem. */
   failed_count: number;
   /** Lines that were answered, blank ones not counted. */
   item_count: number;
@@ -5244,7 +5245,7 @@ export interface Stretch {
   sections?: RunSection[];
   /** What differs here from the spacing of the run. */
   spacing?: Spacing;
-  /** The same ducts in other tiers here: they go on in order, from the bottom left. */
+  /** Tiers of the same ducts here, where they differ: the ducts go on in order, from the bottom left. */
   tiers?: number[];
 }
 
@@ -5395,13 +5396,13 @@ export interface SupportsResult {
   /** Where the barrels of the fittings given are clamped. */
   fitting_positions: Length[];
   /**
-   * Those of them that hold: with fittings the clamps of their barrels, and anchors without barrels; of metal
-   * and flexible conduit without fittings all. All others let the run slide.
+   * Supports that hold: with fittings the clamps of their barrels, and anchors without barrels; of metal and
+   * flexible conduit without fittings all. All others let the run slide.
    */
   holding_strap_positions: Length[];
-  /** Where their pistons end when fully open, in the same order. */
+  /** Where the pistons of the fittings end when fully open, in the order of fitting_positions. */
   piston_reaches: Length[];
-  /** Where they stand along the run. */
+  /** Where the supports stand along the run. */
   positions: Length[];
   /** Straps of the run. */
   support_count: number;
@@ -5445,7 +5446,7 @@ export type TakeoffItem = (typeof TAKEOFF_ITEM_VALUES)[number] | (string & {});
 
 /** One line: an item of one conduit type and size with all that the run takes of it. */
 export interface TakeoffLine {
-  /** Its arithmetic in one line. */
+  /** Arithmetic of the exact quantity in one line. */
   basis: string;
   /** The item in words. */
   description: string;
@@ -5461,23 +5462,23 @@ export interface TakeoffLine {
   pointer: string;
   /** The exact quantity by stretch, in their order. */
   shares: TakeoffShare[];
-  /** Of an elbow or a field bend. */
+  /** Angle of an elbow or a field bend. */
   angle?: Angle;
   /** Type of the conduit. */
-  conduit_type?: string;
-  /** Of the exact quantity, by that rate. */
+  conduit_type?: ConduitType;
+  /** Labor hours of the exact quantity, by the caller's rate. */
   labor_hours?: number;
-  /** Of a volume of earth. */
+  /** How a volume of earth is measured. */
   measure?: VolumeMeasure;
   /** What is ordered, in whole packages; absent for work without an order. */
   order_quantity?: TakeoffQuantity;
   /** What it comes in, such as a stick of 10 ft. */
   package?: string;
-  /** How many of them. */
+  /** Packages that are ordered. */
   package_count?: number;
-  /** By that rate, to the cent: of the order, of work without one of the exact quantity. */
+  /** By the caller's rate, to the cent: of the order, else of the exact quantity. */
   price?: number;
-  /** Of an elbow or a field bend. */
+  /** Radius of an elbow or a field bend. */
   radius?: Length;
   /** Trade size, conductor size or bar size. */
   size?: string;
@@ -5513,9 +5514,9 @@ export interface TakeoffTotal {
   lines_without_hours: number[];
   /** Lines that have no price, of work too. */
   unpriced_lines: number[];
-  /** Of all lines with a rate. */
+  /** Labor hours of all lines with a rate. */
   labor_hours?: number;
-  /** Of all priced lines, to the cent. */
+  /** Price of all priced lines, to the cent. */
   price?: number;
 }
 
@@ -5614,59 +5615,74 @@ export type ThermalResistivityUnit = (typeof THERMAL_RESISTIVITY_UNIT_VALUES)[nu
 export interface TierInPour {
   /** Wet concrete over the bottom of its ducts. */
   head: Length;
+  /** Outside diameter of one of the ducts. */
+  outside_diameter: Length;
   /** Place of their conduit in the request, the first of like ones. */
   pointer: string;
-  /** Of that head. */
+  /** Pressure of the wet concrete at the bottom of the ducts. */
   pressure: Pressure;
   /** Tier, from 1 at the bottom. */
   tier: number;
-  /** Whether they bear it as free rings. */
+  /** Whether the ducts, as free rings, bear the pressure of the wet concrete. */
   verdict: Verdict;
-  /** What they bear, safety included, where that is on file. */
+  /** Pressure that the ducts bear, safety included, where that is on file. */
   allowable_pressure?: Pressure;
+  /** Type of the conduit, where it is given. */
+  conduit_type?: ConduitType;
+  /** Trade size, where it is given. */
+  trade_size?: TradeSize;
 }
 
 /** Like ducts of one tier under earth and traffic; what a wall or a load not on file leaves open is absent. */
 export interface TierUnderLoad {
-  /** Whether they bear it. */
+  /** Whether the ducts bear buckling_load. */
   buckling_verdict: Verdict;
   /** Earth over the top of its ducts. */
   cover: Length;
   /** Whether the limit of deflection is kept. */
   deflection_verdict: Verdict;
-  /** The one of them that was taken for deflection. */
+  /** Pressure of earth taken for deflection, that of earth_load_method. */
   earth_pressure: Pressure;
-  /** Of traffic, by every method asked that goes so shallow. */
+  /** Pressure of traffic, by every method asked that goes so shallow. */
   live_loads: LiveLoadByMethod[];
+  /** Outside diameter of one of the ducts. */
+  outside_diameter: Length;
   /** Place of their conduit in the request, the first of like ones. */
   pointer: string;
-  /** Of the prism of earth above a duct. */
+  /** Pressure of the prism of earth above a duct. */
   prism_pressure: Pressure;
   /** Tier, from 1 at the bottom. */
   tier: number;
-  /** Whether the wall bears it. */
+  /** Whether the wall bears its compression. */
   wall_verdict: Verdict;
   /** What the ducts bear before they buckle, safety included. */
   allowable_buckling_load?: Pressure;
   /** Water, earth and traffic that press from around. */
   buckling_load?: Pressure;
-  /** Least inside diameter so flattened, where the bore is on file. */
+  /** Type of the conduit, where it is given. */
+  conduit_type?: ConduitType;
+  /** Least inside diameter of a duct flattened by deflection_percent, where the bore is on file. */
   deflected_bore?: Length;
   /** By how much their vertical diameter shrinks. */
   deflection_percent?: number;
-  /** The method it is of; absent without traffic. */
+  /** Method that gives the largest pressure of traffic; absent without traffic. */
   governing_method?: LiveLoadMethod;
   /** The high end of what the formula stands for. */
   highest_deflection_percent?: number;
-  /** The same at the high end: what a mandrel and the jam of cables are held against. */
+  /**
+   * Least inside diameter of a duct flattened by highest_deflection_percent: what a mandrel and the jam of
+   * cables are held against.
+   */
   least_bore?: Length;
-  /** The largest of them; absent where none was judged. */
+  /** Largest pressure of traffic of the methods asked; absent where none was judged. */
   live_pressure?: Pressure;
   /** The low end of what the formula stands for. */
   lowest_deflection_percent?: number;
   /** Stiffness of its ducts at 5 percent deflection. */
   pipe_stiffness?: Pressure;
-  /** Of earth that arches in its trench, where its width is given. */
+  /** Trade size, where it is given. */
+  trade_size?: TradeSize;
+  /** Pressure of earth that arches in its trench, where the width is given. */
   trench_pressure?: Pressure;
   /** Compression of the wall. */
   wall_stress?: Pressure;

@@ -8,10 +8,12 @@ from typing import Any
 from msgspec import UNSET
 
 from ductrun.drawings.markup import NOTHING, Markup, element, joined, table
-from ductrun.drawings.readable import words_of
+from ductrun.drawings.naming import sized_words
+from ductrun.drawings.readable import quantity_text, words_of
 from ductrun.subjects.duct_run.told import DuctRunResult, RunStop
 from ductrun.subjects.duct_run.told_circuits import RunCircuit
 from ductrun.subjects.duct_run.told_stretches import RunStretch
+from ductrun.subjects.ground.earth_load_told import TierInPour, TierUnderLoad
 
 Write = Callable[[Any, str], str]
 
@@ -89,21 +91,32 @@ def _earth(stretches: Sequence[RunStretch], write: Write) -> Markup:
         for load in [] if stretch.earth_loads is UNSET else stretch.earth_loads:
             for tier in load.tiers:
                 judged = [words_of(write(tier, one)) for one in verdicts]
-                rows.append((stretch.name, str(tier.tier), *[write(tier, one) for one in members], *judged))
+                rows.append(
+                    (stretch.name, str(tier.tier), _ducts(tier), *[write(tier, one) for one in members], *judged)
+                )
             poured += [
                 (
                     stretch.name,
                     str(tier.tier),
+                    _ducts(tier),
                     *[write(tier, one) for one in in_concrete],
                 )
                 for tier in load.pour
             ]
-    header = ("Stretch", "Tier", "Cover", "Earth", "Traffic", "Deflection", "Wall", "Bore left")
+    header = ("Stretch", "Tier", "Ducts", "Cover", "Earth", "Traffic", "Deflection", "Wall", "Bore left")
     ways = ("Deflection", "Wall", "Buckling")
-    in_pour = ("Stretch", "Tier", "Head", "Pressure", "Bears")
+    in_pour = ("Stretch", "Tier", "Ducts", "Head", "Pressure", "Bears")
     return joined(
         [
             _titled("Earth and traffic", (*header, *ways), rows),
             _titled("Ducts in wet concrete", in_pour, list(dict.fromkeys(poured))),
         ]
     )
+
+
+def _ducts(tier: TierUnderLoad | TierInPour) -> str:
+    """Call the like ducts of a tier, so that those of another kind in it are told from them."""
+    outside = f"{quantity_text(tier.outside_diameter)} outside"
+    if tier.conduit_type is UNSET or tier.trade_size is UNSET:
+        return outside
+    return f"{sized_words(tier.conduit_type, tier.trade_size)}, {outside}"

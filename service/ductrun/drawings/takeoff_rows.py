@@ -42,7 +42,7 @@ def row_of(line: TakeoffLine) -> dict[str, Cell]:
         "line": line.line,
         "group": str(line.group),
         "item": str(line.item),
-        "conduit_type": _given(line.conduit_type),
+        "conduit_type": None if line.conduit_type is UNSET else str(line.conduit_type),
         "size": _given(line.size),
         "description": line.description,
         "exact_quantity": line.exact_quantity.value,

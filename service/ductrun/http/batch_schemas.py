@@ -19,7 +19,7 @@ Schema = dict[str, Any]
 _ID = {"type": "string", "maxLength": LONGEST_ID}
 _STATUS = {"type": "integer", "description": "HTTP status the question would have had by itself."}
 _COUNT = {"type": "integer", "minimum": 0}
-_FAILED = "How many of them ended in a problem."
+_FAILED = "How many of the questions ended in a problem."
 
 
 def schemas() -> dict[str, Schema]:

@@ -221,7 +221,7 @@ class Fault(Struct, frozen=True, gc=False):
     ] = UNSET
     allowed_values: Annotated[list[str] | UnsetType, Meta(description="The values or names that are taken.")] = UNSET
     suggestion: Annotated[
-        str | UnsetType, Meta(description="The one of them that was probably meant: it was not taken for it.")
+        str | UnsetType, Meta(description="Value or name that was probably meant: what was sent was not taken for it.")
     ] = UNSET
     assumption: Annotated[
         RefusedAssumption | UnsetType, Meta(description="What would have been assumed, had it not been refused.")

@@ -13,13 +13,18 @@ _MOST_DIGITS = 17  # of a double: with as many, two that differ are written apar
 
 
 def text_of(told: AnyQuantity) -> str:
-    """Write a told quantity in a sentence: feet with their inches, all else to five digits at most.
+    """Write a told quantity in a sentence: feet with their inches, all else to five digits at most, what is small to
+    three or two.
 
     The figure itself is never rounded.
     """
     if told.unit == "ft":
         return _feet_and_inches(told.value)
-    return f"{told.value:,.5g} {told.unit}" if abs(told.value) < 1e5 else f"{told.value:,.0f} {told.unit}"
+    size = abs(told.value)
+    if size >= 1e5:
+        return f"{told.value:,.0f} {told.unit}"
+    digits = 5 if size >= 0.1 else 3 if size >= 0.001 else 2  # of 0.085074 in the last two are nothing one measures
+    return f"{told.value:,.{digits}g} {told.unit}"
 
 
 def depth_text(told: AnyQuantity) -> str:

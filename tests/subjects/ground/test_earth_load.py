@@ -435,6 +435,8 @@ def test_ducts_that_differ_within_a_tier_are_each_told_by_their_own_figures() ->
         (1, "#/bank/tier_ducts/0/0/conduit"),
         (1, "#/bank/tier_ducts/0/1/conduit"),
     ]
+    named = [(one["conduit_type"], one["trade_size"], one["outside_diameter"]["value"]) for one in told]
+    assert named == [("pvc_db_60", "6", pytest.approx(6.625)), ("pvc_schedule_40", "4", pytest.approx(4.5))]
     assert [one["cover"]["value"] for one in told] == pytest.approx([30, 32.125])
     assert [one["prism_pressure"]["value"] for one in told] == pytest.approx([2.0833, 2.2309], abs=1e-4)
     assert [one["wall_thrust"]["value"] for one in told] == pytest.approx([82.8125, 60.234], abs=1e-2)
@@ -467,6 +469,8 @@ def test_ducts_that_differ_within_a_tier_bear_the_pour_each_by_their_own_stiffne
         (1, "#/bank/conduit"),
         (1, "#/bank/tier_ducts/0/1/conduit"),
     ]
+    named = [(one["conduit_type"], one["trade_size"], one["outside_diameter"]["value"]) for one in pour]
+    assert named == [("pvc_eb_20", "4", pytest.approx(4.5)), ("pvc_db_60", "4", pytest.approx(4.5))]
     assert [one["allowable_pressure"]["value"] for one in pour] == pytest.approx([5.2333, 15.6999], abs=1e-3)
 
 

@@ -294,7 +294,7 @@ def test_the_rope_of_a_long_pull_may_cut_pvc_elbows(feet: float, kind: str, made
 def test_the_cable_to_order_is_route_tails_racking_splices_and_waste() -> None:
     order = {
         "tail": quantity(10, "ft"),
-        "racking": quantity(12, "ft"),
+        "racking_length": quantity(12, "ft"),
         "splice": quantity(3, "ft"),
         "waste_percent": 2,
         "reel_length": quantity(1_000, "ft"),

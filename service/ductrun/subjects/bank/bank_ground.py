@@ -57,7 +57,7 @@ class BankGroundTakeoff(Struct, frozen=True, gc=False):
 
     size: Annotated[ConductorSize, Meta(description="Size of the conductors.")]
     conductor_length: Annotated[answers.Length, Meta(description="All conductors with both their ends.")]
-    order_length: Annotated[answers.Length, Meta(description="The same with waste.")]
+    order_length: Annotated[answers.Length, Meta(description="All conductors with both their ends, with waste.")]
 
 
 def ground(given: BankGround, length: float, sheet: Worksheet) -> Grounding:

@@ -40,7 +40,7 @@ class LeastDimension(Struct, frozen=True, gc=False):
 class PullThrough(Struct, frozen=True, gc=False):
     """A circuit between two entries; the distance of entries is between their near edges."""
 
-    circuit: Annotated[str, Meta(description="Its name.", max_length=80)]
+    circuit: Annotated[str, Meta(description="Name of the circuit.", max_length=80)]
     kind: Annotated[PullKind, Meta(description="How it goes.")]
     spliced: Annotated[bool, Meta(description="Whether it is spliced on its way.")]
     pointers: Annotated[list[str], Meta(description="JSON pointers of its two entries.", max_length=2)]
@@ -48,10 +48,12 @@ class PullThrough(Struct, frozen=True, gc=False):
         answers.Length | UnsetType, Meta(description="Least distance of the two entries, where it turns or is spliced.")
     ] = UNSET
     entry_distance: Annotated[
-        answers.Length | UnsetType, Meta(description="Their distance, where positions and the box tell it.")
+        answers.Length | UnsetType,
+        Meta(description="Distance of the two entries, where positions and the box tell it."),
     ] = UNSET
     verdict: Annotated[
-        Verdict | UnsetType, Meta(description="Whether they are so far apart; absent where nothing is asked.")
+        Verdict | UnsetType,
+        Meta(description="Whether the two entries are far enough apart; absent where no distance is asked."),
     ] = UNSET
 
 
@@ -86,7 +88,7 @@ class BoxCandidate(Struct, frozen=True, gc=False):
 
     pointer: Annotated[str, Meta(description="JSON pointer of its size.")]
     verdict: Annotated[Verdict, Meta(description="Whether it holds the entries, so far apart as they must lie.")]
-    turned: Annotated[bool, Meta(description="Whether it does so with length and width exchanged.")]
+    turned: Annotated[bool, Meta(description="Whether it holds the entries with length and width exchanged.")]
     length: Annotated[answers.Length, Meta(description="From left to right, as listed.")]
     width: Annotated[answers.Length, Meta(description="From bottom to top, as listed.")]
     depth: Annotated[answers.Length, Meta(description="From back to front.")]

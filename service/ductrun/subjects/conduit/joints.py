@@ -59,7 +59,7 @@ class JointsResult(Struct, frozen=True, gc=False):
 
     method: Annotated[JoiningMethod, Meta(description="How lengths of this conduit are joined.")]
     stick_count: Annotated[int, Meta(description="Sticks of all ducts.")]
-    order_stick_count: Annotated[int, Meta(description="The same with waste, in whole sticks.")]
+    order_stick_count: Annotated[int, Meta(description="Sticks of all ducts with waste, in whole sticks.")]
     straight_length: Annotated[answers.Length, Meta(description="Straight duct in one duct, elbows taken out.")]
     joint_count: Annotated[
         int, Meta(description="Joints of all ducts with those of their ends; of cemented ones each socket.")
@@ -68,7 +68,8 @@ class JointsResult(Struct, frozen=True, gc=False):
         int, Meta(description="Couplings, with those at elbows of a run beside; none with bells.")
     ]
     order_coupling_count: Annotated[
-        int, Meta(description="The same without those that come on lengths of threaded conduit, one on each.")
+        int,
+        Meta(description="Couplings to order: without those that come on lengths of threaded conduit, one on each."),
     ]
     elbow_count: Annotated[int, Meta(description="Elbows and sweeps of all ducts.")]
     elbow_length: Annotated[answers.Length, Meta(description="Developed length of the elbows of one duct.")]
@@ -77,7 +78,7 @@ class JointsResult(Struct, frozen=True, gc=False):
     plug_count: Annotated[int, Meta(description="Plugs for spare ducts, two each.")]
     pull_cord_length: Annotated[answers.Length, Meta(description="Cord through every duct, tails included.")]
     cement_volume: Annotated[answers.Volume | UnsetType, Meta(description="Solvent cement of cemented joints.")] = UNSET
-    cement_quart_count: Annotated[int | UnsetType, Meta(description="The same in whole quarts.")] = UNSET
+    cement_quart_count: Annotated[int | UnsetType, Meta(description="Solvent cement in whole quarts.")] = UNSET
     set_time: Annotated[
         answers.Duration | UnsetType,
         Meta(description="Initial set of a cemented joint, before it is handled."),

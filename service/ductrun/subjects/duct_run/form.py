@@ -136,7 +136,7 @@ class Stretch(Form):
     )
     tiers: Omissible[Tiers] = Field(
         default=None,
-        description="The same ducts in other tiers here: they go on in order, from the bottom left.",
+        description="Tiers of the same ducts here, where they differ: the ducts go on in order, from the bottom left.",
         examples=[[2, 2, 2]],
     )
     friction_coefficient: Omissible[FrictionCoefficient] = Field(

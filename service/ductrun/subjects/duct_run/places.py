@@ -57,7 +57,7 @@ class RunPlace(BoxAtHand):
         default=None,
         description="Cable beyond the conduit there, for racking, tail and termination together.",
         examples=[{"value": 30, "unit": "ft"}],
-        json_schema_extra=by_rule("tail, racking and splice of ordering"),
+        json_schema_extra=by_rule("tail, racking_length and splice of ordering"),
     )
     exit_wall: Omissible[BoxWall] = Field(
         default=None,

@@ -26,30 +26,31 @@ class DuctHeat(Struct, frozen=True, gc=False, kw_only=True):
     """One loaded duct: where it lies, how warm it is, and what its heat has to cross."""
 
     duct: Annotated[str, Meta(description="Its name, as tier-position.")]
-    circuit: Annotated[int, Meta(description="Its circuit, from 1 in the order of the request.")]
+    circuit_number: Annotated[int, Meta(description="Number of its circuit, from 1 in the order of the request.")]
     tier: Annotated[int, Meta(description="Tier, from 1 at the bottom.")]
     x: Annotated[answers.Length, Meta(description="Distance of its center to the right of the left edge of the ducts.")]
     depth: Annotated[answers.Length, Meta(description="Depth of its center below grade.")]
-    conductor_current: Annotated[answers.Current, Meta(description="In each of its loaded conductors.")]
-    conductor_temperature: Annotated[answers.Temperature, Meta(description="Of its conductors.")]
-    temperature_limit: Annotated[answers.Temperature, Meta(description="Of the conductor.")]
+    conductor_current: Annotated[answers.Current, Meta(description="Current in each of its loaded conductors.")]
+    conductor_temperature: Annotated[answers.Temperature, Meta(description="Temperature of its conductors.")]
+    temperature_limit: Annotated[answers.Temperature, Meta(description="Most that its conductors may reach.")]
     cable_temperature: Annotated[answers.Temperature, Meta(description="At the surface of the cables.")]
     air_temperature: Annotated[answers.Temperature, Meta(description="Mean of cable and duct.")]
     duct_temperature: Annotated[answers.Temperature, Meta(description="At the outside of the duct.")]
     mutual_rise: Annotated[answers.TemperatureDifference, Meta(description="What the other loaded ducts add.")]
     conductor_resistance: Annotated[
-        answers.ResistancePerLength, Meta(description="Of one conductor to the current, at its temperature.")
+        answers.ResistancePerLength, Meta(description="Resistance of one conductor to the current, at its temperature.")
     ]
-    conductor_loss: Annotated[answers.PowerPerLength, Meta(description="Of one conductor.")]
-    shield_loss: Annotated[answers.PowerPerLength, Meta(description="Of one conductor's shield.")]
-    dielectric_loss: Annotated[answers.PowerPerLength, Meta(description="In one conductor's insulation.")]
-    heat: Annotated[answers.PowerPerLength, Meta(description="Of all cables in the duct.")]
+    conductor_loss: Annotated[answers.PowerPerLength, Meta(description="Heat of one conductor.")]
+    shield_loss: Annotated[answers.PowerPerLength, Meta(description="Heat in one conductor's shield.")]
+    dielectric_loss: Annotated[answers.PowerPerLength, Meta(description="Heat in one conductor's insulation.")]
+    heat: Annotated[answers.PowerPerLength, Meta(description="Heat of all cables in the duct.")]
     insulation_resistance: Annotated[answers.ThermalResistance, Meta(description="For the heat of one conductor.")]
     jacket_resistance: Annotated[answers.ThermalResistance, Meta(description="For the heat of one cable.")]
     air_resistance: Annotated[answers.ThermalResistance, Meta(description="From cables to duct, for all their heat.")]
-    wall_resistance: Annotated[answers.ThermalResistance, Meta(description="Of the duct, for all heat.")]
+    wall_resistance: Annotated[answers.ThermalResistance, Meta(description="Of the wall of the duct, for all heat.")]
     earth_resistance: Annotated[
-        answers.ThermalResistance, Meta(description="Of what surrounds the duct, for its own heat as its load goes.")
+        answers.ThermalResistance,
+        Meta(description="Of what surrounds the duct, for the heat of this duct as its load goes."),
     ]
     mutual_heating_factor: Annotated[
         float,
@@ -70,9 +71,11 @@ class CircuitAmpacity(Struct, frozen=True, gc=False, kw_only=True):
     name: Annotated[str | UnsetType, Meta(description="What the request calls it.")] = UNSET
     ducts: Annotated[list[str], Meta(description="Its ducts.", max_length=MOST_LOADED)]
     parallel_count: Annotated[int, Meta(description="Sets in parallel.")]
-    current: Annotated[answers.Current, Meta(description="As given, or what was found that it may be.")]
-    conductor_current: Annotated[answers.Current, Meta(description="In each loaded conductor.")]
-    conductor_temperature: Annotated[answers.Temperature, Meta(description="Of the hottest conductor.")]
+    current: Annotated[
+        answers.Current, Meta(description="Current of the circuit, as given or as found that it may be.")
+    ]
+    conductor_current: Annotated[answers.Current, Meta(description="Current in each loaded conductor.")]
+    conductor_temperature: Annotated[answers.Temperature, Meta(description="Temperature of the hottest conductor.")]
     temperature_limit: Annotated[answers.Temperature, Meta(description="Most that its conductors may reach.")]
     verdict: Annotated[Verdict | UnsetType, Meta(description="Where its current was given.")] = UNSET
     ampacity: Annotated[
@@ -82,20 +85,21 @@ class CircuitAmpacity(Struct, frozen=True, gc=False, kw_only=True):
             "cooler circuit could carry more; where all are given, with all of them raised alike."
         ),
     ] = UNSET
-    table_ampacity: Annotated[answers.Current | UnsetType, Meta(description="Of the table of the code, to 2000 V.")] = (
-        UNSET
-    )
-    adjusted_table_ampacity: Annotated[
-        answers.Current | UnsetType, Meta(description="The same, corrected for the earth and the count in a duct.")
+    table_ampacity: Annotated[
+        answers.Current | UnsetType, Meta(description="Ampacity of the circuit by the table of the code, to 2000 V.")
     ] = UNSET
-    terminal_temperature: Annotated[answers.Temperature | UnsetType, Meta(description="Terminals are taken for.")] = (
-        UNSET
-    )
+    adjusted_table_ampacity: Annotated[
+        answers.Current | UnsetType,
+        Meta(description="table_ampacity, corrected for the earth and the count in a duct."),
+    ] = UNSET
+    terminal_temperature: Annotated[
+        answers.Temperature | UnsetType, Meta(description="Temperature that the terminals are taken for.")
+    ] = UNSET
     terminal_ampacity: Annotated[
-        answers.Current | UnsetType, Meta(description="What terminals and insulation allow it.")
+        answers.Current | UnsetType, Meta(description="Current that terminals and insulation allow the circuit.")
     ] = UNSET
     grounding_conductor: Annotated[
-        GroundingSize | UnsetType, Meta(description="Least one, where the overcurrent device is given.")
+        GroundingSize | UnsetType, Meta(description="Least grounding conductor, where the overcurrent device is given.")
     ] = UNSET
 
 
@@ -104,7 +108,7 @@ class OtherMethod(Struct, frozen=True, gc=False):
 
     method: Annotated[AmpacityMethod, Meta(description="The method.")]
     ampacity: Annotated[answers.Current, Meta(description="What it allows.")]
-    conductor_temperature: Annotated[answers.Temperature, Meta(description="Of its hottest conductor.")]
+    conductor_temperature: Annotated[answers.Temperature, Meta(description="Temperature of its hottest conductor.")]
     difference_percent: Annotated[float, Meta(description="By how much it allows more.")]
 
 
@@ -112,9 +116,11 @@ class AmpacitySensitivity(Struct, frozen=True, gc=False):
     """What a member of the request, greater by a step, makes of the ampacity."""
 
     member: Annotated[str, Meta(description="The member.", max_length=40)]
-    step_percent: Annotated[float, Meta(description="By how much it is greater.")]
+    step_percent: Annotated[float, Meta(description="By how much the member is greater.")]
     ampacity: Annotated[answers.Current, Meta(description="The ampacity then.")]
-    ampacity_change_percent: Annotated[float, Meta(description="Negative where it costs.")]
+    ampacity_change_percent: Annotated[
+        float, Meta(description="Change of the ampacity in percent; negative where it falls.")
+    ]
 
 
 class AmpacityResult(Struct, frozen=True, gc=False, kw_only=True):
@@ -123,32 +129,41 @@ class AmpacityResult(Struct, frozen=True, gc=False, kw_only=True):
     method: Annotated[AmpacityMethod, Meta(description="The method of the figures; of both the one that allows less.")]
     ampacity: Annotated[answers.Current, Meta(description="The least of the circuits, each with all its sets.")]
     governing_duct: Annotated[str, Meta(description="The duct whose conductor is nearest to its limit.", max_length=7)]
-    governing_temperature: Annotated[answers.Temperature, Meta(description="Of its conductor.")]
+    governing_temperature: Annotated[
+        answers.Temperature, Meta(description="Temperature of the conductor of governing_duct.")
+    ]
     current_factor: Annotated[
         float | UnsetType, Meta(description="By which all currents may be multiplied, where all are given.")
     ] = UNSET
     single_duct_ampacity: Annotated[
         answers.Current,
-        Meta(description="Of the circuit that governs, all its sets, were each duct loaded alone."),
+        Meta(description="Ampacity of the circuit that governs, all its sets, were each duct loaded alone."),
     ]
-    single_duct_ratio: Annotated[float, Meta(description="What that circuit may carry here over it.")]
-    envelope_width: Annotated[answers.Length, Meta(description="Of the concrete, or of the bare ducts.")]
-    envelope_height: Annotated[answers.Length, Meta(description="Of the concrete, or of the bare ducts.")]
+    single_duct_ratio: Annotated[
+        float, Meta(description="What the circuit that governs may carry here, over single_duct_ampacity.")
+    ]
+    envelope_width: Annotated[answers.Length, Meta(description="Width of the concrete, or of the bare ducts.")]
+    envelope_height: Annotated[answers.Length, Meta(description="Height of the concrete, or of the bare ducts.")]
     center_depth: Annotated[answers.Length, Meta(description="From grade to the center of the envelope.")]
-    circuits: Annotated[list[CircuitAmpacity], Meta(description="As in the request.", max_length=MOST_LOADED)]
+    circuits: Annotated[
+        list[CircuitAmpacity], Meta(description="The circuits, as in the request.", max_length=MOST_LOADED)
+    ]
     ducts: Annotated[list[DuctHeat], Meta(description="Loaded ducts, circuit by circuit.", max_length=MOST_LOADED)]
     other_method: Annotated[OtherMethod | UnsetType, Meta(description="Where both were asked.")] = UNSET
     sensitivities: (
         Annotated[list[AmpacitySensitivity], Meta(description="If asked.", max_length=MOST_SENSITIVITIES)] | UnsetType
     ) = UNSET
     smallest_size: Annotated[
-        ConductorSize | UnsetType, Meta(description="That carries the currents, taken by all circuits alike; if asked.")
+        ConductorSize | UnsetType,
+        Meta(description="Smallest size that carries the currents, taken by all circuits alike; if asked."),
     ] = UNSET
     largest_earth_resistivity: Annotated[
-        answers.ThermalResistivity | UnsetType, Meta(description="In which the currents are still carried; if asked.")
+        answers.ThermalResistivity | UnsetType,
+        Meta(description="Largest resistivity of the earth in which the currents are still carried; if asked."),
     ] = UNSET
     smallest_separation: Annotated[
-        answers.Length | UnsetType, Meta(description="Clear, of all ducts, that still carries the currents; if asked.")
+        answers.Length | UnsetType,
+        Meta(description="Smallest clear separation of all ducts at which the currents are still carried; if asked."),
     ] = UNSET
 
 
@@ -263,7 +278,7 @@ def _duct(
     temperature, watts, resistance = telling.temperature, telling.power_per_length, telling.thermal_resistance
     return DuctHeat(
         duct=one.name,
-        circuit=one.circuit,
+        circuit_number=one.circuit,
         tier=placed.tier + 1,
         x=telling.size(placed.x),
         depth=telling.size(one.place.depth),

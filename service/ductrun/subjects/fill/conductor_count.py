@@ -46,13 +46,13 @@ class ConductorCountResult(Struct, frozen=True, gc=False):
 
     maximum_count: Annotated[int, Meta(description="Most conductors that comply; 0 if not even one does.")]
     limit_rule: Annotated[FillLimitRule, Meta(description="Which line of Table 1 decided.")]
-    limit_percent: Annotated[float, Meta(description="Percentage of that line.")]
-    limit_reason: Annotated[str, Meta(description="What that line says, in a sentence.")]
+    limit_percent: Annotated[float, Meta(description="Percentage of the line of Table 1 that decided.")]
+    limit_reason: Annotated[str, Meta(description="What the line of Table 1 that decided says, in a sentence.")]
     exact_count: Annotated[float, Meta(description="Percentage of the unrounded conduit area over one conductor's.")]
     rounding_decided: Annotated[bool, Meta(description=f"Whether the count was rounded up, from {ONE_MORE} (Note 7).")]
-    conductor_area: Annotated[answers.Area, Meta(description="Area of one.")]
+    conductor_area: Annotated[answers.Area, Meta(description="Area of one conductor.")]
     conduit_area: Annotated[answers.Area, Meta(description="Inside area of the conduit, as printed if listed.")]
-    fill_percent: Annotated[float, Meta(description="What that many fill, in percent of conduit area.")]
+    fill_percent: Annotated[float, Meta(description="What maximum_count conductors fill, in percent of conduit area.")]
 
 
 class Counted(NamedTuple):

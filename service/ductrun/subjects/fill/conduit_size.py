@@ -81,7 +81,9 @@ class SizeCandidate(Struct, frozen=True, gc=False):
     jam_ratio: Annotated[
         float | UnsetType, Meta(description="Conduit over cable diameter; for three conductors or cables only.")
     ] = UNSET
-    jam_ratio_with_ovality: Annotated[float | UnsetType, Meta(description=f"The same times {OVALITY:g}.")] = UNSET
+    jam_ratio_with_ovality: Annotated[
+        float | UnsetType, Meta(description=f"Conduit over cable diameter times {OVALITY:g}.")
+    ] = UNSET
 
 
 class SizeChange(Struct, frozen=True, gc=False):
@@ -90,7 +92,7 @@ class SizeChange(Struct, frozen=True, gc=False):
     cable_index: Annotated[int, Meta(description="Line of `cables` that changes, from 0.")]
     change: Annotated[ConductorChange, Meta(description="What changes on that line.")]
     trade_size: Annotated[
-        TradeSize | UnsetType, Meta(description="Smallest size that then complies; absent if none does.")
+        TradeSize | UnsetType, Meta(description="Smallest size that complies with the change; absent if none does.")
     ] = UNSET
 
 

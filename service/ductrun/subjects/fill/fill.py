@@ -66,7 +66,9 @@ class FillResult(Struct, frozen=True, gc=False):
     ] = UNSET
     jam_ratio_with_ovality: Annotated[
         float | UnsetType,
-        Meta(description=f"The same times {OVALITY:g}, the handbook allowance for ovality in bends."),
+        Meta(
+            description=f"Conduit over cable diameter times {OVALITY:g}, the handbook allowance for ovality in bends."
+        ),
     ] = UNSET
     smallest_trade_size: Annotated[
         TradeSize | UnsetType,

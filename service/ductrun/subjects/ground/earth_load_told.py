@@ -23,7 +23,7 @@ from ductrun.subjects.ground.holding_down import PourLoad, stays_down
 from ductrun.subjects.ground.traffic import METHODS
 from ductrun.subjects.ground.under_load import UnderLoad
 from ductrun.subjects.parts.bank import MOST_IN_A_TIER, MOST_TIERS
-from ductrun.subjects.parts.choices import ConduitType
+from ductrun.subjects.parts.choices import ConduitType, TradeSize
 
 _MOST_KINDS = MOST_TIERS * MOST_IN_A_TIER
 
@@ -40,21 +40,31 @@ class TierUnderLoad(Struct, frozen=True, gc=False, kw_only=True):
 
     tier: Annotated[int, Meta(description="Tier, from 1 at the bottom.")]
     pointer: Annotated[str, Meta(description="Place of their conduit in the request, the first of like ones.")]
+    conduit_type: Annotated[ConduitType | UnsetType, Meta(description="Type of the conduit, where it is given.")] = (
+        UNSET
+    )
+    trade_size: Annotated[TradeSize | UnsetType, Meta(description="Trade size, where it is given.")] = UNSET
+    outside_diameter: Annotated[answers.Length, Meta(description="Outside diameter of one of the ducts.")]
     cover: Annotated[answers.Length, Meta(description="Earth over the top of its ducts.")]
-    prism_pressure: Annotated[answers.Pressure, Meta(description="Of the prism of earth above a duct.")]
+    prism_pressure: Annotated[answers.Pressure, Meta(description="Pressure of the prism of earth above a duct.")]
     trench_pressure: Annotated[
-        answers.Pressure | UnsetType, Meta(description="Of earth that arches in its trench, where its width is given.")
+        answers.Pressure | UnsetType,
+        Meta(description="Pressure of earth that arches in its trench, where the width is given."),
     ] = UNSET
-    earth_pressure: Annotated[answers.Pressure, Meta(description="The one of them that was taken for deflection.")]
+    earth_pressure: Annotated[
+        answers.Pressure, Meta(description="Pressure of earth taken for deflection, that of earth_load_method.")
+    ]
     live_loads: Annotated[
         list[LiveLoadByMethod],
-        Meta(description="Of traffic, by every method asked that goes so shallow.", max_length=len(METHODS)),
+        Meta(description="Pressure of traffic, by every method asked that goes so shallow.", max_length=len(METHODS)),
     ]
     live_pressure: Annotated[
-        answers.Pressure | UnsetType, Meta(description="The largest of them; absent where none was judged.")
+        answers.Pressure | UnsetType,
+        Meta(description="Largest pressure of traffic of the methods asked; absent where none was judged."),
     ] = UNSET
     governing_method: Annotated[
-        LiveLoadMethod | UnsetType, Meta(description="The method it is of; absent without traffic.")
+        LiveLoadMethod | UnsetType,
+        Meta(description="Method that gives the largest pressure of traffic; absent without traffic."),
     ] = UNSET
     pipe_stiffness: Annotated[
         answers.Pressure | UnsetType, Meta(description="Stiffness of its ducts at 5 percent deflection.")
@@ -70,22 +80,26 @@ class TierUnderLoad(Struct, frozen=True, gc=False, kw_only=True):
     ] = UNSET
     deflection_verdict: Annotated[Verdict, Meta(description="Whether the limit of deflection is kept.")]
     deflected_bore: Annotated[
-        answers.Length | UnsetType, Meta(description="Least inside diameter so flattened, where the bore is on file.")
+        answers.Length | UnsetType,
+        Meta(description="Least inside diameter of a duct flattened by deflection_percent, where the bore is on file."),
     ] = UNSET
     least_bore: Annotated[
         answers.Length | UnsetType,
-        Meta(description="The same at the high end: what a mandrel and the jam of cables are held against."),
+        Meta(
+            description="Least inside diameter of a duct flattened by highest_deflection_percent: what a mandrel and "
+            "the jam of cables are held against."
+        ),
     ] = UNSET
     wall_thrust: Annotated[answers.ForcePerLength | UnsetType, Meta(description="Thrust in the wall.")] = UNSET
     wall_stress: Annotated[answers.Pressure | UnsetType, Meta(description="Compression of the wall.")] = UNSET
-    wall_verdict: Annotated[Verdict, Meta(description="Whether the wall bears it.")]
+    wall_verdict: Annotated[Verdict, Meta(description="Whether the wall bears its compression.")]
     buckling_load: Annotated[
         answers.Pressure | UnsetType, Meta(description="Water, earth and traffic that press from around.")
     ] = UNSET
     allowable_buckling_load: Annotated[
         answers.Pressure | UnsetType, Meta(description="What the ducts bear before they buckle, safety included.")
     ] = UNSET
-    buckling_verdict: Annotated[Verdict, Meta(description="Whether they bear it.")]
+    buckling_verdict: Annotated[Verdict, Meta(description="Whether the ducts bear buckling_load.")]
 
 
 class TierInPour(Struct, frozen=True, gc=False):
@@ -93,25 +107,37 @@ class TierInPour(Struct, frozen=True, gc=False):
 
     tier: Annotated[int, Meta(description="Tier, from 1 at the bottom.")]
     pointer: Annotated[str, Meta(description="Place of their conduit in the request, the first of like ones.")]
+    outside_diameter: Annotated[answers.Length, Meta(description="Outside diameter of one of the ducts.")]
     head: Annotated[answers.Length, Meta(description="Wet concrete over the bottom of its ducts.")]
-    pressure: Annotated[answers.Pressure, Meta(description="Of that head.")]
-    verdict: Annotated[Verdict, Meta(description="Whether they bear it as free rings.")]
+    pressure: Annotated[answers.Pressure, Meta(description="Pressure of the wet concrete at the bottom of the ducts.")]
+    verdict: Annotated[
+        Verdict, Meta(description="Whether the ducts, as free rings, bear the pressure of the wet concrete.")
+    ]
     allowable_pressure: Annotated[
-        answers.Pressure | UnsetType, Meta(description="What they bear, safety included, where that is on file.")
+        answers.Pressure | UnsetType,
+        Meta(description="Pressure that the ducts bear, safety included, where that is on file."),
     ] = UNSET
+    conduit_type: Annotated[ConduitType | UnsetType, Meta(description="Type of the conduit, where it is given.")] = (
+        UNSET
+    )
+    trade_size: Annotated[TradeSize | UnsetType, Meta(description="Trade size, where it is given.")] = UNSET
 
 
 class InService(Struct, frozen=True, gc=False):
     """Empty ducts in groundwater."""
 
-    uplift_per_length: Annotated[answers.ForcePerLength, Meta(description="Of the groundwater, on what lies below it.")]
-    hold_down_per_length: Annotated[answers.ForcePerLength, Meta(description="Of earth, ducts and concrete.")]
-    verdict: Annotated[Verdict, Meta(description="Whether they stay down with the factor asked.")]
+    uplift_per_length: Annotated[
+        answers.ForcePerLength, Meta(description="Lift of the groundwater on what lies below its level.")
+    ]
+    hold_down_per_length: Annotated[
+        answers.ForcePerLength, Meta(description="Weight of earth, ducts and concrete that holds the ducts down.")
+    ]
+    verdict: Annotated[Verdict, Meta(description="Whether the ducts stay down with the factor asked.")]
     factor_ratio: Annotated[
         float | UnsetType,
         Meta(
-            description="The second over the first, the least of any bare ducts that lie over each other; absent where "
-            "nothing lifts."
+            description="hold_down_per_length over uplift_per_length, the least of any bare ducts that lie over each "
+            "other; absent where nothing lifts."
         ),
     ] = UNSET
 
@@ -163,7 +189,9 @@ class EarthLoadResult(Struct, frozen=True, gc=False):
     soil_modulus: Annotated[
         answers.Pressure | UnsetType, Meta(description="Modulus of soil reaction that was taken.")
     ] = UNSET
-    in_service: Annotated[InService | UnsetType, Meta(description="Whether they stay down in groundwater.")] = UNSET
+    in_service: Annotated[
+        InService | UnsetType, Meta(description="Whether the empty ducts stay down in groundwater.")
+    ] = UNSET
     would_comply: Annotated[WouldComply | UnsetType, Meta(description="What would comply, of ducts in earth.")] = UNSET
 
 
@@ -194,6 +222,9 @@ def _told_tier(tier: TierLoad, ground: Ground, telling: Telling) -> TierUnderLoa
     return TierUnderLoad(
         tier=tier.number,
         pointer=tier.duct.place.pointer(),
+        conduit_type=UNSET if tier.duct.kind is None else tier.duct.kind,
+        trade_size=UNSET if tier.duct.size is None else tier.duct.size,
+        outside_diameter=telling.size(tier.duct.outside),
         cover=telling.size(tier.cover),
         prism_pressure=pressure(tier.prism),
         trench_pressure=UNSET if tier.arched is None else pressure(tier.arched),
@@ -236,10 +267,13 @@ def _told_pour(pour: PourLoad, telling: Telling) -> TierInPour:
     return TierInPour(
         tier=pour.number,
         pointer=pour.duct.place.pointer(),
+        outside_diameter=telling.size(pour.duct.outside),
         head=telling.size(pour.head),
         pressure=telling.pressure(pour.pressure),
         verdict=Verdict.of(pour.holds),
         allowable_pressure=UNSET if bears is None else telling.pressure(bears),
+        conduit_type=UNSET if pour.duct.kind is None else pour.duct.kind,
+        trade_size=UNSET if pour.duct.size is None else pour.duct.size,
     )
 
 

@@ -95,7 +95,7 @@ class EarthLoading(Form):
     )
     saturated_soil_density: Omissible[EarthDensity] = Field(
         default=None,
-        description="The same below groundwater, for flotation.",
+        description="Mass per volume of the earth below groundwater, for flotation.",
         examples=[{"value": 125, "unit": "lb/ft3"}],
         json_schema_extra=SATURATED_DENSITY.stated,
     )
@@ -178,7 +178,7 @@ class EarthLoading(Form):
     )
     long_term_modulus: Omissible[Modulus] = Field(
         default=None,
-        description="The same for the long term, for buckling.",
+        description="Modulus of elasticity of the ducts for the long term, for buckling.",
         examples=[{"value": 140000, "unit": "psi"}],
         json_schema_extra=_by_material("long_term_modulus_psi"),
     )

@@ -43,11 +43,11 @@ class Fall(Form):
     """The fall of ducts that drain, below level ground."""
 
     grade: Annotated[Grade, between(Grade, 0, 30, "percent")] = Field(
-        description="How steeply they fall.", examples=[{"value": 0.35, "unit": "percent"}]
+        description="How steeply the ducts fall.", examples=[{"value": 0.35, "unit": "percent"}]
     )
     drains_to: Omissible[DrainsTo] = Field(
         default=None,
-        description="Whether they fall from one end to the other, or from the middle to both.",
+        description="Whether the ducts fall from one end to the other, or from the middle to both.",
         examples=["end"],
         json_schema_extra=DRAINS_TO.stated,
     )

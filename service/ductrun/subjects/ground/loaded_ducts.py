@@ -35,11 +35,12 @@ def loading_steps(ducts: int, kinds: int) -> float:
 
 
 class LoadedDuct(NamedTuple):
-    """A duct: its trade size where it has a type, its diameters and wall [m], its `stiffness` at 5 percent for a moment
-    and for the long term [Pa], what its wall bears [Pa] and its mass [kg/m]; None where that is not on file.
+    """A duct: its type and trade size where it has them, its diameters and wall [m], its `stiffness` at 5 percent for a
+    moment and for the long term [Pa], what its wall bears [Pa] and its mass [kg/m]; None where that is not on file.
     `place` is the sheet of its conduit.
     """
 
+    kind: ConduitType | None
     size: TradeSize | None
     outside: float
     bore: float | None
@@ -103,15 +104,27 @@ def _duct_of(
     share = min(1.0, long_term / modulus)
     later = None if stiffness is None else stiffness * share
     mass = _mass(kind, outside, wall, given, sheet)
-    size = None if conduit.type is None else conduit.trade_size  # what is given of a duct without a type is its own
-    return LoadedDuct(size, outside, bore, wall, stiffness, later, share, stress, row.poisson_ratio, mass, place)
+    return LoadedDuct(
+        conduit.type,
+        conduit.trade_size,
+        outside,
+        bore,
+        wall,
+        stiffness,
+        later,
+        share,
+        stress,
+        row.poisson_ratio,
+        mass,
+        place,
+    )
 
 
 def in_class(duct: LoadedDuct, kind: ConduitType, given: EarthLoading) -> LoadedDuct | None:
     """Give a duct as it would be of another class and its own trade size; None where there is none that takes as much
-    room, or where the request contradicts it.
+    room, or where it has no type: what is given of it is then its own, and no other's.
     """
-    if duct.size is None or duct.size not in SIZES[kind]:
+    if duct.kind is None or duct.size is None or duct.size not in SIZES[kind]:
         return None
     aside = Worksheet(duct.place.tell)  # nothing of it is assumed or found: it is not the duct asked about
     conduit = ListedConduit.model_construct(kind="listed", type=kind, trade_size=duct.size)

@@ -36,12 +36,12 @@ class SupportsResult(Struct, frozen=True, gc=False):
     support_spacing: Annotated[answers.Length, Meta(description="Most that supports may stand apart, as printed.")]
     support_count: Annotated[int, Meta(description="Straps of the run.")]
     positions: Annotated[
-        list[answers.Length], Meta(description="Where they stand along the run.", max_length=MOST_STRAPS)
+        list[answers.Length], Meta(description="Where the supports stand along the run.", max_length=MOST_STRAPS)
     ]
     holding_strap_positions: Annotated[
         list[answers.Length],
         Meta(
-            description="Those of them that hold: with fittings the clamps of their barrels, and anchors without "
+            description="Supports that hold: with fittings the clamps of their barrels, and anchors without "
             "barrels; of metal and flexible conduit without fittings all. All others let the run slide.",
             max_length=MOST_STRAPS,
         ),
@@ -52,7 +52,10 @@ class SupportsResult(Struct, frozen=True, gc=False):
     ]
     piston_reaches: Annotated[
         list[answers.Length],
-        Meta(description="Where their pistons end when fully open, in the same order.", max_length=MOST_FITTINGS),
+        Meta(
+            description="Where the pistons of the fittings end when fully open, in the order of fitting_positions.",
+            max_length=MOST_FITTINGS,
+        ),
     ]
     anchor_positions: Annotated[
         list[answers.Length],

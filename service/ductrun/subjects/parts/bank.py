@@ -37,7 +37,7 @@ Tiers = Annotated[list[TierCount], Field(min_length=1, max_length=MOST_TIERS)]
 class DuctsBeside(Form):
     """Like ducts beside each other in a tier."""
 
-    count: TierCount = Field(description="How many of them.", examples=[2])
+    count: TierCount = Field(description="How many ducts.", examples=[2])
     conduit: Omissible[Conduit] = Field(
         default=None, description="The duct.", json_schema_extra=by_rule("the conduit of the bank")
     )

@@ -8,11 +8,11 @@ from typing import NamedTuple
 from ductrun.engineering import cable_sets as engineering
 from ductrun.engineering.cables import Arrangement
 from ductrun.engineering.pull_search import largest_complying
-from ductrun.engineering.rounding import over
+from ductrun.engineering.rounding import over, under
 from ductrun.kit.backing import Backing
 from ductrun.kit.choices import Severity, Standing
 from ductrun.kit.defaults import Default, choice, number, quantity
-from ductrun.kit.wording import in_percent, text_of
+from ductrun.kit.wording import apart, in_percent
 from ductrun.kit.worksheet import Fault, Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.parts.cable_mass import wire_mass
 from ductrun.subjects.parts.cables import MOST_PULLED, Cable, CableLine
@@ -213,15 +213,16 @@ def lie_in(
             TIGHT_PAIR.value,
             member="",
         )
-    if lie.clearance is not None and lie.clearance < CLEARANCE_MINIMUM.value.si:
-        told = sheet.tell.size(lie.clearance)
+    if lie.clearance is not None and under(lie.clearance, CLEARANCE_MINIMUM.value.si):
+        told, least = sheet.tell.size(lie.clearance), sheet.tell.given(CLEARANCE_MINIMUM.value)
+        free, usual = apart(told, least)
         where.sheet.find(
             Severity.CAUTION,
             "little_clearance",
-            f"Only {text_of(told)} is free above the cables; {CLEARANCE_MINIMUM.value} is the usual least.",
+            f"Only {free} is free above the cables; {usual} is the usual least.",
             CLEARANCE_MINIMUM.backing,
             told,
-            sheet.tell.given(CLEARANCE_MINIMUM.value),
+            least,
             member="",
         )
     return lie

@@ -8,6 +8,7 @@ from msgspec import UNSET, Meta, Struct, UnsetType
 
 from ductrun.kit import answers
 from ductrun.kit.texts import MOST_NAME
+from ductrun.subjects.parts.choices import ConduitType
 from ductrun.units import Code
 
 
@@ -124,41 +125,41 @@ class TakeoffLine(Struct, frozen=True, gc=False, kw_only=True):
     item: Annotated[TakeoffItem, Meta(description="What it is a line of.")]
     description: Annotated[str, Meta(description="The item in words.", max_length=300)]
     exact_quantity: Annotated[TakeoffQuantity, Meta(description="What is laid, dug or done, without waste.")]
-    basis: Annotated[str, Meta(description="Its arithmetic in one line.", max_length=2_000)]
+    basis: Annotated[str, Meta(description="Arithmetic of the exact quantity in one line.", max_length=2_000)]
     pointer: Annotated[str, Meta(description="JSON pointer of the figure in this answer that it comes from.")]
     shares: Annotated[
         list[TakeoffShare], Meta(description="The exact quantity by stretch, in their order.", max_length=MOST_SHARES)
     ]
-    conduit_type: Annotated[
-        Annotated[str, Meta(max_length=40)] | UnsetType, Meta(description="Type of the conduit.")
-    ] = UNSET
+    conduit_type: Annotated[ConduitType | UnsetType, Meta(description="Type of the conduit.")] = UNSET
     size: Annotated[
         Annotated[str, Meta(max_length=40)] | UnsetType, Meta(description="Trade size, conductor size or bar size.")
     ] = UNSET
-    angle: Annotated[answers.Angle | UnsetType, Meta(description="Of an elbow or a field bend.")] = UNSET
-    radius: Annotated[answers.Length | UnsetType, Meta(description="Of an elbow or a field bend.")] = UNSET
+    angle: Annotated[answers.Angle | UnsetType, Meta(description="Angle of an elbow or a field bend.")] = UNSET
+    radius: Annotated[answers.Length | UnsetType, Meta(description="Radius of an elbow or a field bend.")] = UNSET
     waste_percent: Annotated[float | UnsetType, Meta(description="Waste that is in the order.")] = UNSET
     order_quantity: Annotated[
         TakeoffQuantity | UnsetType,
         Meta(description="What is ordered, in whole packages; absent for work without an order."),
     ] = UNSET
-    measure: Annotated[VolumeMeasure | UnsetType, Meta(description="Of a volume of earth.")] = UNSET
+    measure: Annotated[VolumeMeasure | UnsetType, Meta(description="How a volume of earth is measured.")] = UNSET
     package: Annotated[
         Annotated[str, Meta(max_length=100)] | UnsetType,
         Meta(description="What it comes in, such as a stick of 10 ft."),
     ] = UNSET
-    package_count: Annotated[int | UnsetType, Meta(description="How many of them.")] = UNSET
+    package_count: Annotated[int | UnsetType, Meta(description="Packages that are ordered.")] = UNSET
     unit_price: Annotated[
         float | UnsetType, Meta(description="The caller's rate, for one of the unit of the line.")
     ] = UNSET
     price: Annotated[
         float | UnsetType,
-        Meta(description="By that rate, to the cent: of the order, of work without one of the exact quantity."),
+        Meta(description="By the caller's rate, to the cent: of the order, else of the exact quantity."),
     ] = UNSET
     unit_labor_hours: Annotated[
         float | UnsetType, Meta(description="The caller's rate, for one of the unit of the line.")
     ] = UNSET
-    labor_hours: Annotated[float | UnsetType, Meta(description="Of the exact quantity, by that rate.")] = UNSET
+    labor_hours: Annotated[
+        float | UnsetType, Meta(description="Labor hours of the exact quantity, by the caller's rate.")
+    ] = UNSET
 
 
 class TakeoffTotal(Struct, frozen=True, gc=False, kw_only=True):
@@ -171,8 +172,8 @@ class TakeoffTotal(Struct, frozen=True, gc=False, kw_only=True):
         list[int], Meta(description="Lines without a rate of labor hours.", max_length=MOST_TAKEOFF_LINES)
     ]
     complete: Annotated[bool, Meta(description="Whether every line has a price.")]
-    price: Annotated[float | UnsetType, Meta(description="Of all priced lines, to the cent.")] = UNSET
-    labor_hours: Annotated[float | UnsetType, Meta(description="Of all lines with a rate.")] = UNSET
+    price: Annotated[float | UnsetType, Meta(description="Price of all priced lines, to the cent.")] = UNSET
+    labor_hours: Annotated[float | UnsetType, Meta(description="Labor hours of all lines with a rate.")] = UNSET
 
 
 class Takeoff(Struct, frozen=True, gc=False, kw_only=True):

@@ -21,7 +21,7 @@ from ductrun.subjects.parts.cable_set import CableSet
 from ductrun.units import Length
 
 TAIL = quantity("cable_order.tail", Length)
-RACKING = quantity("cable_order.racking", Length)
+RACKING = quantity("cable_order.racking_length", Length)
 SPLICE = quantity("cable_order.splice", Length)
 WASTE = number("cable_order.waste_percent")
 INCREMENT = quantity("cable_order.increment", Length)
@@ -36,7 +36,7 @@ class CableOrder(Form):
         examples=[{"value": 10, "unit": "ft"}],
         json_schema_extra=TAIL.stated,
     )
-    racking: Omissible[CableTail] = Field(
+    racking_length: Omissible[CableTail] = Field(
         default=None,
         description="Cable around the walls of a manhole or vault, at each end.",
         examples=[{"value": 12, "unit": "ft"}],
@@ -125,7 +125,7 @@ def cables_to_order(
 def _beyond(given: CableOrder, sheet: Worksheet) -> float:
     """Give the cable beyond an end [m]."""
     tail = sheet.settle("tail", given.tail, TAIL).si
-    racking = sheet.settle("racking", given.racking, RACKING).si
+    racking = sheet.settle("racking_length", given.racking_length, RACKING).si
     return tail + racking + sheet.settle("splice", given.splice, SPLICE).si
 
 

@@ -75,7 +75,7 @@ class PullTensionResult(Struct, frozen=True, gc=False):
     ] = UNSET
     jam_ratio_with_ovality: Annotated[
         float | UnsetType,
-        Meta(description="The same times 1.05, the handbook allowance for ovality in bends."),
+        Meta(description="Conduit over cable diameter times 1.05, the handbook allowance for ovality in bends."),
     ] = UNSET
     friction_cases: Annotated[
         Annotated[list[FrictionCase], Meta(max_length=3)] | UnsetType,

@@ -21,16 +21,23 @@ class FrictionCase(Struct, frozen=True, gc=False):
         answers.ForcePerLength, Meta(description="Highest sidewall pressure; 0 where there is no bend.")
     ]
     utilization_percent: Annotated[float, Meta(description="The largest share of the limits that is used.")]
-    reversed_tension: Annotated[answers.Force, Meta(description="Tension at the pulling end from the other end.")]
-    reversed_utilization_percent: Annotated[float, Meta(description="The same from the other end.")]
-    verdict: Annotated[Verdict, Meta(description="Whether it keeps its limits, or was not judged.")]
-    reversed_verdict: Annotated[Verdict, Meta(description="The same from the other end.")]
+    reversed_tension: Annotated[
+        answers.Force, Meta(description="Tension at the pulling end, pulled from the other end.")
+    ]
+    reversed_utilization_percent: Annotated[
+        float, Meta(description="The largest share of the limits that is used, pulled from the other end.")
+    ]
+    verdict: Annotated[Verdict, Meta(description="Whether the pull keeps its limits, or was not judged.")]
+    reversed_verdict: Annotated[
+        Verdict, Meta(description="Whether the pull from the other end keeps its limits, or was not judged.")
+    ]
     brake_tension: Annotated[
         answers.Force | UnsetType, Meta(description="Force with which the reel must hold back, if it must.")
     ] = UNSET
-    reversed_brake_tension: Annotated[answers.Force | UnsetType, Meta(description="The same from the other end.")] = (
-        UNSET
-    )
+    reversed_brake_tension: Annotated[
+        answers.Force | UnsetType,
+        Meta(description="Force with which the reel must hold back, pulled from the other end, if it must."),
+    ] = UNSET
 
 
 class LargestComplying(Struct, frozen=True, gc=False):

@@ -11,6 +11,7 @@ from ductrun.engineering.rounding import over, under
 from ductrun.kit import answers
 from ductrun.kit.texts import MOST_NAME
 from ductrun.subjects.duct_run.comparing.form import MOST_RUNS
+from ductrun.subjects.parts.choices import ConduitType
 from ductrun.subjects.parts.takeoff import (
     Takeoff,
     TakeoffGroup,
@@ -21,7 +22,6 @@ from ductrun.subjects.parts.takeoff import (
     VolumeMeasure,
 )
 
-_Short = Annotated[str, Meta(max_length=40)]
 _Percent = Annotated[float | UnsetType, Meta(description="The difference in percent of the base.")]
 
 
@@ -59,11 +59,13 @@ class ComparedLine(Struct, frozen=True, gc=False, kw_only=True):
     group: Annotated[TakeoffGroup, Meta(description="The part of the work it belongs to.")]
     item: Annotated[TakeoffItem, Meta(description="What it is a line of.")]
     description: Annotated[str, Meta(description="The item in words.", max_length=300)]
-    conduit_type: Annotated[_Short | UnsetType, Meta(description="Type of the conduit.")] = UNSET
-    size: Annotated[_Short | UnsetType, Meta(description="Trade size, conductor size or bar size.")] = UNSET
-    angle: Annotated[answers.Angle | UnsetType, Meta(description="Of an elbow or a field bend.")] = UNSET
-    radius: Annotated[answers.Length | UnsetType, Meta(description="Of an elbow or a field bend.")] = UNSET
-    measure: Annotated[VolumeMeasure | UnsetType, Meta(description="Of a volume of earth.")] = UNSET
+    conduit_type: Annotated[ConduitType | UnsetType, Meta(description="Type of the conduit.")] = UNSET
+    size: Annotated[
+        Annotated[str, Meta(max_length=40)] | UnsetType, Meta(description="Trade size, conductor size or bar size.")
+    ] = UNSET
+    angle: Annotated[answers.Angle | UnsetType, Meta(description="Angle of an elbow or a field bend.")] = UNSET
+    radius: Annotated[answers.Length | UnsetType, Meta(description="Radius of an elbow or a field bend.")] = UNSET
+    measure: Annotated[VolumeMeasure | UnsetType, Meta(description="How a volume of earth is measured.")] = UNSET
     runs: Annotated[list[LineOfRun], Meta(description="Every run in order, the base first.", max_length=MOST_RUNS)]
 
 

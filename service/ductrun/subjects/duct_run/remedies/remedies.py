@@ -86,11 +86,14 @@ class Remedies(Struct, frozen=True, gc=False):
 
     found: Annotated[
         list[Remedy],
-        Meta(description="Those that comply first, then the cheapest to build.", max_length=MOST_REMEDIES),
+        Meta(
+            description="Remedies that were found: runs that comply first, then the cheapest to build.",
+            max_length=MOST_REMEDIES,
+        ),
     ]
     not_found: Annotated[
         list[UnremediedViolation],
-        Meta(description="Violations that none of them removes, each with why.", max_length=_MOST_VIOLATIONS),
+        Meta(description="Violations that no remedy removes, each with why.", max_length=_MOST_VIOLATIONS),
     ]
     trial_count: Annotated[
         int,

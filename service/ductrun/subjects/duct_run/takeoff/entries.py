@@ -11,6 +11,7 @@ from msgspec import Struct
 from ductrun.engineering.rounding import round_up
 from ductrun.kit.telling import Telling
 from ductrun.kit.wording import text_of, without_noise
+from ductrun.subjects.parts.choices import ConduitType
 from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit
 from ductrun.subjects.parts.takeoff import TakeoffItem, TakeoffUnit, VolumeMeasure
 from ductrun.units import AreaUnit, LengthUnit, VolumeUnit
@@ -83,7 +84,7 @@ _US, _METRIC = ({kind: list(units.items())[at] for kind, units in UNITS.items()}
 class SizeOfLine(NamedTuple):
     """Conduit type and trade size of a line, as far as they are known."""
 
-    conduit_type: str | None
+    conduit_type: ConduitType | None
     size: str | None
 
 
@@ -92,7 +93,7 @@ def sized(conduit: ListedConduit | MeasuredConduit, tell: Telling) -> SizeOfLine
     size = None if conduit.trade_size is None else str(conduit.trade_size)
     if size is None and conduit.kind == "measured":
         size = text_of(tell.given(conduit.inside_diameter))
-    return SizeOfLine(None if conduit.type is None else str(conduit.type), size)
+    return SizeOfLine(conduit.type, size)
 
 
 def ducts_in_words(count: int) -> str:
@@ -123,7 +124,7 @@ class Entry(Struct, frozen=True, gc=False):
     stretch: int
     pointer: str
     basis: str
-    conduit_type: str | None = None
+    conduit_type: ConduitType | None = None
     size: str | None = None
     angle: float | None = None
     radius: float | None = None

@@ -14,6 +14,7 @@ from ductrun.kit.wording import without_noise
 from ductrun.kit.worksheet import Fault, UnanswerableError, Worksheet
 from ductrun.subjects.duct_run.form import Rate
 from ductrun.subjects.duct_run.takeoff.entries import UNITS, Entry, kind_of, order_of
+from ductrun.subjects.parts.choices import ConduitType
 from ductrun.subjects.parts.takeoff import TakeoffLine, TakeoffTotal
 
 _CENT = Decimal("0.01")
@@ -94,7 +95,7 @@ def _for_one(rate: float | None, units: float) -> float | None:
     return rate if rate is None or units == 1.0 else without_noise(rate * units)
 
 
-def _fits(rate: Rate, item: str, conduit_type: str | None, size: str | None) -> bool:
+def _fits(rate: Rate, item: str, conduit_type: ConduitType | None, size: str | None) -> bool:
     return rate.item == item and rate.conduit_type in {None, conduit_type} and rate.size in {None, size}
 
 
