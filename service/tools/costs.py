@@ -15,7 +15,7 @@ from functools import partial
 from typing import Any, NamedTuple
 
 from ductrun.http.representations import representations_of
-from ductrun.kit.answering import MOST_STEPS, REFUSALS, PutOffError, answer_to
+from ductrun.kit.answering import MOST_REQUEST_STEPS, REFUSALS, PutOffError, answer_to
 from ductrun.kit.bounding import TooCostlyError
 from ductrun.subjects import OPERATIONS
 
@@ -186,7 +186,7 @@ def main() -> int:
     """Print the table."""
     context = multiprocessing.get_context("spawn")
     numbers = [int(one) for one in sys.argv[1:]] or range(len(CASES))
-    print(f"the most that is done for one request: {MOST_STEPS / STEPS_A_SECOND:.0f} s")
+    print(f"the most that is done for one request: {MOST_REQUEST_STEPS / STEPS_A_SECOND:.0f} s")
     print(
         "| request | body, KiB | reckoned, s | taken, s | memory, MiB | answer, MiB | |\n|---|---|---|---|---|---|---|"
     )

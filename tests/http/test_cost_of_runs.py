@@ -227,7 +227,7 @@ def test_a_batch_of_what_takes_long_is_answered_item_by_item() -> None:
 
 def test_beyond_its_share_of_work_the_items_of_a_batch_are_refused_one_by_one(monkeypatch: Any) -> None:
     long = run_of(1, 10, 60, unlike=True)
-    monkeypatch.setattr("ductrun.http.batch.MOST_STEPS", 1.5 * steps_of(long))
+    monkeypatch.setattr("ductrun.http.batch.MOST_BATCH_STEPS", 1.5 * steps_of(long))
     monkeypatch.setattr("ductrun.http.batch._STEPS_A_SECOND", 1e9)  # as if each took long
     asked = [("a", "duct_run", long), ("b", "duct_run", long), ("c", "fill", EXAMPLES["fill"])]
     items = [{"id": name, "operation": operation, "request": body} for name, operation, body in asked]
@@ -244,7 +244,7 @@ def test_beyond_its_share_of_work_the_items_of_a_batch_are_refused_one_by_one(mo
 
 def test_an_item_that_took_less_than_reckoned_leaves_room_for_those_after_it(monkeypatch: Any) -> None:
     long = run_of(1, 10, 60, unlike=True)
-    monkeypatch.setattr("ductrun.http.batch.MOST_STEPS", 1.5 * steps_of(long))
+    monkeypatch.setattr("ductrun.http.batch.MOST_BATCH_STEPS", 1.5 * steps_of(long))
     monkeypatch.setattr("ductrun.http.batch._STEPS_A_SECOND", 1)  # as if each took no time
     items = [{"id": name, "operation": "duct_run", "request": long} for name in "abc"]
     found = reply("POST", "/v1/batch", json.dumps({"items": items}).encode(), JSON_TYPE).json
