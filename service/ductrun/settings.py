@@ -10,7 +10,7 @@ from difflib import get_close_matches
 from typing import Any, Final
 
 PREFIX: Final = "DUCTRUN_"
-_ORIGIN = re.compile(r"https?://[^\s/?#@]+")
+_ORIGIN = re.compile(r"https?://([a-z0-9_-]+(\.[a-z0-9_-]+)*|\[[0-9a-f:.]+\])(:[1-9][0-9]{0,4})?")
 _HASH = re.compile(r"[0-9a-f]{64}\Z")
 _NOT_SETTINGS = re.compile(r"DUCTRUN_(BENCH|FUZZ|HILLY|SOAK|SERVICE|PORT)(_|\Z)|DUCTRUN_\w+_(PORT|TCP|SERVICE)")
 
@@ -107,6 +107,22 @@ def unknown(environment: Mapping[str, str] = os.environ) -> Iterator[str]:
             yield f"{name} is no setting and is passed over{f'; is {meant[0]} meant?' if meant else '.'}"
 
 
+def _wrong_origin(origin: str) -> str | None:
+    """Say what is wrong with an origin that no browser would send, with which no page could ever be let in."""
+    if origin == "*":
+        return None
+    if "*" in origin:
+        return "would let no page in, for an origin is taken as a whole. Name each, or give * alone for all."
+    if _ORIGIN.fullmatch(origin.lower()) is None:
+        return "is no origin as a browser sends it. Give * or origins such as https://app.example.org, commas between."
+    if origin != origin.lower():
+        return f"would let no page in, for browsers send small letters. Give {origin.lower()}."
+    for scheme, port in (("https:", ":443"), ("http:", ":80")):
+        if origin.startswith(scheme) and origin.endswith(port):
+            return f"would let no page in, for browsers leave that port out. Give {origin.removesuffix(port)}."
+    return None
+
+
 def _read(setting: Field[Any], text: str) -> Any:
     name, told = name_of(setting), setting.metadata
     if setting.name == "key_hashes":
@@ -118,8 +134,10 @@ def _read(setting: Field[Any], text: str) -> Any:
         return hashes
     if setting.name == "cors_origins":
         origins = tuple(text.replace(",", " ").split())
-        if not all(origin == "*" or _ORIGIN.fullmatch(origin) for origin in origins):
-            raise SettingError(f"{name} must be * or origins such as https://app.example.org, with commas between.")
+        for origin in origins:
+            wrong = _wrong_origin(origin)
+            if wrong:
+                raise SettingError(f"{name}: {origin} {wrong}")
         return origins
     if "values" in told:
         if text not in told["values"]:

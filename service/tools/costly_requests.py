@@ -78,8 +78,8 @@ def with_boxes(run: Request, boxes: int = 50) -> Request:
     return run
 
 
-def under_earth(run: Request) -> Request:
-    """Give a run on whose ducts earth and traffic are asked, at a least and a greatest cover."""
+def under_earth(run: Request, water: float = 2) -> Request:
+    """Give a run on whose ducts earth and traffic are asked under three covers, one of them that of the water [ft]."""
     sections = [section for stretch in run["stretches"] for section in stretch["sections"]]
     length = sum(10 if one["kind"] == "straight" else 3 * math.radians(5) for one in sections)
     for stretch in run["stretches"]:
@@ -90,7 +90,7 @@ def under_earth(run: Request) -> Request:
     ]
     run["profile"] = {"reference": "top_of_duct", "points": points}
     return run | {
-        "earth_load": RUN["earth_load"] | {"earth_load_method": "trench", "groundwater_depth": quantity(2, "ft")}
+        "earth_load": RUN["earth_load"] | {"earth_load_method": "trench", "groundwater_depth": quantity(water, "ft")}
     }
 
 
@@ -100,6 +100,42 @@ def above(run: Request, joints_count: int = 100) -> Request:
     for stretch in run["stretches"]:
         stretch["setting"] = {"kind": "above_ground", "uses": ["sunlight"], "structure_joints": joints}
     return run
+
+
+def long_above(stretches: int, feet: float) -> Request:
+    """Give a run of long straights above ground, in the heat of the example of `expansion`."""
+    run = run_of(stretches, 1, 0)
+    del run["circuits"]
+    run["site"] = run["site"] | {"temperatures": EXAMPLES["expansion"]["temperatures"]}
+    for stretch in run["stretches"]:
+        stretch["setting"] = {"kind": "above_ground", "uses": ["sunlight"]}
+        stretch["sections"] = line_of(1, feet)
+    return run
+
+
+def along_profile(circuits: int, points: int, pounds: float) -> Request:
+    """Give a run of one straight that a profile cuts at each of its points, with cables that break a tension."""
+    run = run_of(1, 1, circuits, unlike=True)
+    run["stretches"][0] |= {"setting": BURIED, "sections": line_of(1, 998)}
+    run["profile"] = {
+        "reference": "top_of_duct",
+        "points": [
+            {
+                "station": quantity(998 * at / (points - 1), "ft"),
+                "ground": quantity(10, "ft"),
+                "line": quantity(5 + at % 3 * 0.3, "ft"),
+            }
+            for at in range(points)
+        ],
+    }
+    return run | {"pulling": run["pulling"] | {"allowable_tension": quantity(pounds, "lbf")}}
+
+
+def many_runs(count: int, feet: float) -> Request:
+    """Give as many straight runs that move with temperature, each with an opening table."""
+    request = {name: value for name, value in EXAMPLES["expansion"].items() if name != "length"}
+    openings = [quantity(40 + at, "degF") for at in range(50)]
+    return request | {"straight_runs": [quantity(feet, "ft")] * count, "opening_temperatures": openings}
 
 
 def rated(ducts: int) -> Request:

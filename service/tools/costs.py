@@ -15,7 +15,7 @@ from functools import partial
 from typing import Any, NamedTuple
 
 from ductrun.http.representations import representations_of
-from ductrun.kit.answering import MOST_STEPS, REFUSALS, PutOffError, answer_to
+from ductrun.kit.answering import MOST_REQUEST_STEPS, REFUSALS, PutOffError, answer_to
 from ductrun.kit.bounding import TooCostlyError
 from ductrun.subjects import OPERATIONS
 
@@ -67,7 +67,11 @@ CASES = [
         "duct-run",
         lambda: asked.bare_run(asked.run_of(50, 4, 0), earth_load=EARTH),
     ),
-    Case("the same, along a profile", "duct-run", lambda: asked.bare_run(asked.under_earth(asked.run_of(50, 4, 0)))),
+    Case(
+        "run: the same along a profile, 30 stretches, three covers",
+        "duct-run",
+        lambda: asked.bare_run(asked.under_earth(asked.run_of(30, 4, 0), water=3)),
+    ),
     Case("run: above ground, 1,000 joints", "duct-run", lambda: asked.above(asked.run_of(10, 40, 40), 100)),
     Case("run: 200 unlike circuits, as a page", "duct-run", LONG, HTML),
     Case("the same, as a drawing", "duct-run", LONG, SVG),
@@ -78,7 +82,7 @@ CASES = [
     Case(
         "run: earth along a profile, remedies",
         "duct-run",
-        lambda: asked.bare_run(asked.under_earth(asked.run_of(50, 4, 0))),
+        lambda: asked.bare_run(asked.under_earth(asked.run_of(30, 4, 0))),
         remedies=True,
     ),
     Case(
@@ -124,6 +128,23 @@ CASES = [
         "conduit-size",
         lambda: asked.EXAMPLES["conduit-size"] | {"cables": [{"count": 1, "cable": asked.WIRE}] * 200},
     ),
+    Case("run: above ground, 50 times 2,000 ft", "duct-run", partial(asked.long_above, 50, 2_000)),
+    Case(
+        "run: above ground, 80 unlike ducts",
+        "duct-run",
+        lambda: asked.long_above(50, 1_000) | {"bank": asked.unlike_ducts(2, 40)},
+    ),
+    Case("run: a profile of 100 points, 4 circuits searched", "duct-run", partial(asked.along_profile, 4, 100, 600)),
+    Case("run: a profile of 500 points, 19 circuits", "duct-run", partial(asked.along_profile, 19, 500, 60_000)),
+    Case("expansion: 200 runs, 50 temperatures", "expansion", partial(asked.many_runs, 200, 2_000)),
+    Case(
+        "supports: 25,000 ft",
+        "supports",
+        lambda: (
+            {name: value for name, value in asked.EXAMPLES["supports"].items() if name != "fittings"}
+            | {"length": asked.quantity(25_000, "ft")}
+        ),
+    ),
     Case("voltage-drop", "voltage-drop", lambda: asked.EXAMPLES["voltage-drop"]),
 ]
 
@@ -165,7 +186,7 @@ def main() -> int:
     """Print the table."""
     context = multiprocessing.get_context("spawn")
     numbers = [int(one) for one in sys.argv[1:]] or range(len(CASES))
-    print(f"the most that is done for one request: {MOST_STEPS / STEPS_A_SECOND:.0f} s")
+    print(f"the most that is done for one request: {MOST_REQUEST_STEPS / STEPS_A_SECOND:.0f} s")
     print(
         "| request | body, KiB | reckoned, s | taken, s | memory, MiB | answer, MiB | |\n|---|---|---|---|---|---|---|"
     )

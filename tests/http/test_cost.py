@@ -157,10 +157,38 @@ def test_work_that_waits_is_dropped_when_its_caller_goes() -> None:
             await one.finish(PutOffError(lambda: done.append("second"), 1), lambda: True)
         go_on.set()
         await busy
-        assert one.waiting == 0
+        assert one.waiting() is None
 
     asyncio.run(run())
     assert done == ["first"]
+
+
+def test_what_is_at_work_refuses_nobody_and_stays_at_work_when_its_caller_goes() -> None:
+    began, go_on = threading.Event(), threading.Event()
+    most = 2.5 * MOST_WAITING
+
+    def long() -> None:
+        began.set()
+        go_on.wait(10)
+
+    async def run() -> Any:
+        one = Aside()
+        assert one.waiting() is None
+        with pytest.raises(ClientGone):
+            await one.finish(PutOffError(long, most), began.is_set, one._take)
+        assert one.waiting() == 0
+        with pytest.raises(ProblemRaised):  # it would wait, and nobody else could
+            await one.finish(PutOffError(long, most), lambda: False, one._take)
+        short = PutOffError(lambda: "answered", MOST_WAITING / 2)
+        answers = [asyncio.create_task(one.finish(short, lambda: False, one._take)) for _ in range(2)]
+        await asyncio.sleep(0)
+        assert one.waiting() == MOST_WAITING
+        with pytest.raises(ProblemRaised):
+            await one.finish(short, lambda: False, one._take)
+        go_on.set()
+        return await asyncio.gather(*answers)
+
+    assert asyncio.run(run()) == ["answered", "answered"]
 
 
 def test_what_is_done_aside_is_done_without_the_garbage_collector() -> None:
@@ -178,7 +206,7 @@ def test_what_is_done_aside_is_done_without_the_garbage_collector() -> None:
 
 
 def test_a_single_request_is_refused_where_too_much_waits_for_the_thread(monkeypatch: Any) -> None:
-    monkeypatch.setattr(aside.ASIDE, "waiting", MOST_WAITING)
+    monkeypatch.setattr(aside.ASIDE, "waiting", lambda: MOST_WAITING)
     found = post("pull-plan", straights(40))
     assert (found.status, found.json["type"], found.headers["retry-after"]) == (503, "/problems/overloaded", "1")
     assert post("pull-plan", straights(5)).status == 200

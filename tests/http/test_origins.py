@@ -125,3 +125,31 @@ def test_what_is_no_origin_stops_the_start(monkeypatch: pytest.MonkeyPatch, text
     monkeypatch.setenv("DUCTRUN_CORS_ORIGINS", text)
     with pytest.raises(ValueError, match="DUCTRUN_CORS_ORIGINS"):
         Settings.from_environment()
+
+
+@pytest.mark.parametrize(
+    ("origin", "words"),
+    [
+        ("https://*.example.org", "Name each, or give * alone for all."),
+        ("https://App.Example.org", "Give https://app.example.org."),
+        ("https://app.example.org:443", "Give https://app.example.org."),
+        ("http://app.example.org:80", "Give http://app.example.org."),
+        ('https://"x"', "is no origin as a browser sends it."),
+        ("https://app.example.org:", "is no origin as a browser sends it."),
+        ("https://b\u00fccher.example", "is no origin as a browser sends it."),
+    ],
+)
+def test_an_origin_that_no_browser_sends_is_refused_with_what_to_give(
+    monkeypatch: pytest.MonkeyPatch, origin: str, words: str
+) -> None:
+    monkeypatch.setenv("DUCTRUN_CORS_ORIGINS", f"{APP},{origin}")
+    with pytest.raises(ValueError, match="DUCTRUN_CORS_ORIGINS") as raised:
+        Settings.from_environment()
+    assert origin in str(raised.value)
+    assert words in str(raised.value)
+
+
+@pytest.mark.parametrize("origin", ["http://localhost:5173", "https://app.example.org:80", "http://[::1]:8080", "*"])
+def test_an_origin_as_a_browser_sends_it_is_taken(monkeypatch: pytest.MonkeyPatch, origin: str) -> None:
+    monkeypatch.setenv("DUCTRUN_CORS_ORIGINS", origin)
+    assert Settings.from_environment().cors_origins == (origin,)

@@ -9,6 +9,7 @@ from collections.abc import Iterator
 
 import pytest
 from ductrun.http.server import LONGEST_HEAD, LONGEST_TARGET
+from tools.costly_requests import bare_run, run_of, under_earth
 from tools.live import serving
 
 from tests.asking import EXAMPLES
@@ -191,3 +192,37 @@ def test_a_request_of_the_old_version_needs_no_host(port: int) -> None:
 def test_the_server_lives_on(port: int) -> None:
     [found] = replies_in(exchange(port, LIVEZ, half_close=True))
     assert found.status == 200
+
+
+LONG_ENOUGH = json.dumps(bare_run(under_earth(run_of(4, 4, 0)))).encode()  # a second or so
+
+
+def test_a_caller_who_closed_its_half_of_a_long_request_still_gets_the_answer(port: int) -> None:
+    answered = exchange(port, posted(body=LONG_ENOUGH, path=b"/v1/duct-run"), half_close=True)
+    between, _, answer = answered.rpartition(b"HTTP/1.1 100 Continue\r\n\r\n")
+    assert between.replace(b"HTTP/1.1 100 Continue\r\n\r\n", b"") == b""
+    assert answered.startswith(b"HTTP/1.1 100 Continue\r\n\r\n")
+    [reply] = replies_in(answer)
+    assert (reply.status, reply.headers["connection"]) == (200, "close")
+
+
+def test_a_caller_of_http_1_0_is_sent_nothing_before_its_answer(port: int) -> None:
+    asked = posted(body=LONG_ENOUGH, path=b"/v1/duct-run").replace(b" HTTP/1.1", b" HTTP/1.0", 1)
+    [reply] = replies_in(exchange(port, asked, half_close=True))
+    assert reply.status == 200
+
+
+def test_a_caller_who_went_while_its_answer_was_made_is_noticed(port: int) -> None:
+    def left() -> float:
+        told = exchange(port, b"GET /metrics HTTP/1.1\r\nHost: a\r\nConnection: close\r\n\r\n").decode()
+        return sum(float(line.rpartition(" ")[2]) for line in told.splitlines() if 'status="499"' in line)
+
+    before = left()
+    long = json.dumps(bare_run(under_earth(run_of(8, 4, 0)))).encode()
+    with socket.create_connection(("127.0.0.1", port), timeout=10) as connection:
+        connection.sendall(posted(body=long, path=b"/v1/duct-run"))
+        time.sleep(0.1)
+    began = time.monotonic()
+    while left() == before and time.monotonic() - began < 5:
+        time.sleep(0.05)
+    assert left() > before

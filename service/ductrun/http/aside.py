@@ -1,7 +1,8 @@
 """What takes long is finished beside the event loop, one at a time, in a thread that shares the core with it.
 
 The loop gets its turns meanwhile, so that nobody else is delayed by more than a few milliseconds. More than one thread
-would only share the same core. What waits for its turn is dropped if its caller goes away first.
+would only share the same core. What waits for its turn is dropped if its caller goes away first; what is at work is
+finished.
 """
 
 from __future__ import annotations
@@ -9,7 +10,7 @@ from __future__ import annotations
 import asyncio
 import gc
 from collections.abc import Callable
-from concurrent.futures import ThreadPoolExecutor
+from concurrent.futures import Future, ThreadPoolExecutor
 from functools import cache, partial
 from typing import Any, TypeVar
 
@@ -48,11 +49,19 @@ class Leaving:
 
 
 class Aside:
-    """The thread, and how much waits for it, in steps."""
+    """The thread, and what it has to do."""
 
     def __init__(self) -> None:
-        """Start with nothing waiting."""
-        self.waiting = 0.0
+        """Start with nothing to do."""
+        self._jobs: list[tuple[Future[Any], float]] = []  # and their steps, in the order in which they are done
+
+    def waiting(self) -> float | None:
+        """Give how many steps wait behind what is at work; None if nothing is.
+
+        What is at work is so until it is finished, whether its caller is still there or not.
+        """
+        self._jobs = [job for job in self._jobs if not job[0].done()]
+        return sum(steps for _, steps in self._jobs[1:]) if self._jobs else None
 
     async def finish(
         self,
@@ -73,17 +82,18 @@ class Aside:
                 put_off = again
 
     async def _finish(self, work: Callable[[], Finished], steps: float, gone: Callable[[], bool]) -> Finished:
-        self.waiting += steps
+        self.waiting()  # lets go of what is done
+        submitted = _thread().submit(partial(_uncollected, work))
+        self._jobs.append((submitted, steps))
+        future = asyncio.wrap_future(submitted)
         try:
-            submitted = _thread().submit(partial(_uncollected, work))
-            future = asyncio.wrap_future(submitted)
             while not (await asyncio.wait({future}, timeout=_LOOK))[0]:
                 if gone():
-                    submitted.cancel()  # at once, where the other would tell it in a later turn
                     raise ClientGone
             return future.result()
         finally:
-            self.waiting -= steps
+            submitted.cancel()  # at once, where the other would tell it in a later turn
+            future.cancel()  # what it may raise yet is nobody's
 
     async def finish_one(self, put_off: PutOffError, receive: Receive) -> Any:
         """Finish a single request; raises ProblemRaised where too much waits already."""
@@ -93,8 +103,10 @@ class Aside:
         finally:
             leaving.close()
 
-    def _take(self, _steps: float) -> None:
-        if self.waiting >= MOST_WAITING:
+    def _take(self, steps: float) -> None:
+        """Let work be done next, whatever it takes; let it wait where not too much would wait then."""
+        waiting = self.waiting()
+        if waiting is not None and waiting + steps > MOST_WAITING:
             raise overloaded()
 
 

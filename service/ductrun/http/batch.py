@@ -26,7 +26,7 @@ from ductrun.kit.reading import REFUSED
 from ductrun.kit.strict_json import NotStrictError
 
 MOST_ITEMS = 1_000
-MOST_STEPS = 6_000_000.0  # of items that take long: about a minute
+MOST_BATCH_STEPS = 6_000_000.0  # of items that take long: about a minute
 _STEPS_A_SECOND = 100_000
 _SLICE = 0.001  # seconds of work before other requests get their turn
 _PIECE = 262_144  # bytes of an answer that is sent in pieces
@@ -211,7 +211,7 @@ class _Share:
         self.give_back()
         if STOPPING.stopped:
             raise overloaded("The service is being stopped. Ask the item again.")
-        if self.taken + steps > MOST_STEPS:
+        if self.taken + steps > MOST_BATCH_STEPS:
             words = "The items before this one take all the work that is done for a batch. Ask it by itself."
             raise ProblemRaised("too_costly", words)
         self.taken += steps

@@ -6,7 +6,8 @@ a system call, a packet and a waking of the caller of their own; see `transport.
 What is no HTTP is answered as everything else is, with a problem that has a request id, in its turn behind the requests
 before it; where an answer to the broken request has begun, the connection closes and nothing is written into it.
 
-A caller who has sent a request and says so by closing that half of the connection still gets the answer.
+A caller who has sent a request and says so by closing that half of the connection still gets the answer. One who has
+gone looks the same until something is written to it: while an answer takes long, that is `100 Continue`.
 
 A request that comes too slowly is refused, and a reader who does not read is left; see `watch.py`. Beyond a number of
 requests at work the next is told at once to come back, before those that are at work grow slow.
@@ -38,6 +39,7 @@ from ductrun.settings import Settings
 
 LONGEST_TARGET = 8_192  # bytes of path and query
 LONGEST_HEAD = 65_536  # bytes of all headers
+_FIRST_ASKED = 0.25  # seconds after a caller closed its half; what is answered sooner is answered as ever
 
 
 class CarefulProtocol(HttpToolsProtocol):
@@ -85,7 +87,18 @@ class CarefulProtocol(HttpToolsProtocol):
             self.transport.close()
         else:
             cycle.keep_alive = False
+            self.loop.call_later(_FIRST_ASKED, self._ask_whether_there, cycle, _FIRST_ASKED)
         return True
+
+    def _ask_whether_there(self, cycle: RequestResponseCycle, waited: float) -> None:
+        """Write what any client passes over: to one who is gone the first such is met by a reset, the next by an error,
+        and then the connection is lost, which whoever answers can see.
+        """
+        at_work = cycle is self.cycle and not self.pipeline and not cycle.response_started
+        if self._refused or not at_work or self.transport.is_closing() or cycle.scope["http_version"] != "1.1":
+            return
+        self.transport.write(b"HTTP/1.1 100 Continue\r\n\r\n")
+        self.loop.call_later(2 * waited, self._ask_whether_there, cycle, 2 * waited)
 
     def on_message_begin(self) -> None:
         """Begin the head of a request."""

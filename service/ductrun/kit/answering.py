@@ -73,7 +73,7 @@ REFUSALS: Final = (
 )
 Answering = Callable[[bytes, Chosen], bytes]
 STEPS_ON_THE_LOOP: Final = 1_000  # of ten microseconds, roughly
-MOST_STEPS: Final = 1_000_000  # of one request: some ten seconds
+MOST_REQUEST_STEPS: Final = 1_000_000  # of one request: some ten seconds
 DRAWN_UP_STEPS: Final = 1_500.0  # of a page, a drawing or a list: a large one of a small request takes 80 ms
 DRAWN_UP_TIMES: Final = 2.0  # as long as the answer that it is drawn up of
 BYTES_A_STEP: Final = 40.0  # of a large body, whatever it asks for
@@ -149,9 +149,9 @@ def _steps_of(operation: Operation[Any, Any, Any], request: Any, chosen: Chosen,
         needed += operation.remedying.steps(request)
     if drawn_up:
         needed = needed * DRAWN_UP_TIMES + DRAWN_UP_STEPS
-    if needed > MOST_STEPS:
-        words = f"This asks for {needed / MOST_STEPS:.1f} times the work that is done for one request: "
-        if own > MOST_STEPS:
+    if needed > MOST_REQUEST_STEPS:
+        words = f"This asks for {needed / MOST_REQUEST_STEPS:.1f} times the work that is done for one request: "
+        if own > MOST_REQUEST_STEPS:
             raise TooCostlyError(words + "divide it, and ask for each part.")
         extra = "without remedies" if chosen.remedies else "for application/json"
         raise TooCostlyError(words + f"divide it and ask for each part, or ask {extra}.")

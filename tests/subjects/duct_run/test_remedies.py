@@ -9,12 +9,15 @@ from typing import Any
 
 import pytest
 from ductrun.http.problems import ProblemRaised
+from ductrun.kit.answering import Chosen
 from ductrun.subjects.duct_run import cost
 from ductrun.subjects.duct_run.form import DuctRunRequest
+from ductrun.subjects.duct_run.remedies import trials
 from hypothesis import given, settings
 from tools.asking import post
 
 from tests.asking import EXAMPLES, ask, problem, quantity
+from tests.http.wire import ANSWERS
 from tests.properties.requests import RANDOMS
 from tests.subjects.duct_run.remedied import LANDING, altered, by_kind, remedied, set_in
 from tests.subjects.duct_run.runs import (
@@ -230,3 +233,15 @@ def _worsen(run: dict[str, Any], random: Random) -> None:
             line["count"] = min(30, line["count"] * random.choice([1, 1, 2, 5]))
         if "load" in circuit:
             circuit["load"] |= {"current": quantity(random.choice([400, 620, 770]), "A"), "limit_percent": 1.4}
+
+
+def test_a_fault_of_our_own_in_a_trial_is_not_taken_for_a_change_that_does_not_help(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    def broken(*_asked: Any) -> None:
+        raise KeyError("a table without a row")
+
+    monkeypatch.setattr(trials, "assess", broken)
+    shallow = altered(POLE, lambda run: run["stretches"][0].update(setting=buried(12)))
+    with pytest.raises(KeyError, match="without a row"):
+        ANSWERS["duct-run"](json.dumps(shallow).encode(), Chosen(remedies=True))

@@ -12,6 +12,7 @@ from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.duct_run.assessment import AboveGround, RiserAbove, StructureGap
 from ductrun.subjects.duct_run.banks import RunBank
 from ductrun.subjects.duct_run.choices import SupportKind
+from ductrun.subjects.duct_run.cost import HoldingBudget
 from ductrun.subjects.duct_run.laid import LaidStretch
 from ductrun.subjects.duct_run.moving_practice import RunMoving
 from ductrun.subjects.duct_run.practice import LayeredSheet, laid_over
@@ -58,8 +59,10 @@ def assess_above(setting: AboveGroundSetting, laid: LaidStretch, bank: RunBank, 
     if coefficient is not None and site.seen is not None:
         _leave(coefficient, sheet)
         movement = move(given, _against_structure(setting, coefficient, place), runs, site.seen, sheet)
+        for run, moved in zip(runs, [] if movement.free is None else movement.free.runs, strict=False):
+            site.budget.take(moved.fitting_count, run.place)
     spacing = _spacing(conduit, given, setting.support_spacing, sheet)
-    supported = [] if spacing is None else _supported(given, spacing, runs, movement, sheet)
+    supported = [] if spacing is None else _supported(given, spacing, runs, movement, site.budget, sheet)
     hung = place.settle("supports", setting.supports, SUPPORTS) is SupportKind.HANGER
     return AboveGround([run.length for run in runs], movement, supported, hung, gaps)
 
@@ -202,6 +205,7 @@ def _supported(
     spacing: SupportSpacing,
     runs: list[StraightRun],
     movement: Movement | None,
+    budget: HoldingBudget,
     sheet: Worksheet,
 ) -> list[Supported]:
     """Place the straps of every straight, around the fittings that its movement asks for."""
@@ -217,6 +221,7 @@ def _supported(
             )
         given = {"end_distance": practice.end_distance, "fittings": fittings}
         found.append(support(laid_over(Supporting(termination_count=2), given), spacing, run, sheet))
+        budget.take(len(found[-1].positions), run.place)
     return found
 
 

@@ -18,20 +18,25 @@ from ductrun.subjects.duct_run.rated_stretches import MOST_RATED
 from ductrun.subjects.feeder.circuits import MOST_LOADED
 from ductrun.subjects.feeder.rating import rating_steps
 from ductrun.subjects.ground.loaded_ducts import loading_steps
+from ductrun.subjects.movement.fittings import MOST_FITTINGS_TOGETHER, most_laid_out
+from ductrun.subjects.movement.spacing import CLOSEST
+from ductrun.subjects.movement.strapping import MOST_STRAPS, supporting_steps
 from ductrun.subjects.parts.bank import duct_count, kind_count
+from ductrun.subjects.pulling.cuts import MOST_POSITIONS
 
 MOST_PULLS: Final = 4_000
 MOST_PULLED_SECTIONS: Final = 20_000
 MOST_JOINED_SECTIONS: Final = 20_000
+MOST_HELD: Final = 20_000  # straps and expansion fittings
 MOST_SEARCH_STEPS: Final = 100_000
 MOST_COMPARED_STEPS: Final = 400_000
 MOST_TRIAL_STEPS: Final = 300_000
 # steps, as measured with room to spare
-_ALWAYS, _A_STRETCH, _A_SECTION, _A_SECTION_ABOVE, _A_JOINT = 100.0, 80.0, 2.0, 8.0, 14.0
+_ALWAYS, _A_STRETCH, _A_SECTION, _A_SECTION_ABOVE, _A_JOINT = 100.0, 80.0, 2.0, 18.0, 14.0
 _A_DUCT, _A_POINT = 0.3, 0.6  # of every stretch, and of the profile in every stretch
 _A_PULL, _A_PULLED_SECTION = 57.0, 5.0
 _A_PULL_TOLD, _A_SECTION_TOLD = 12.0, 1.0  # of a pull like another that was worked out
-_A_SEARCHED = 0.4
+_A_SEARCHED = 0.6
 _A_BOX, _AN_ENTRY, _A_BOX_SIZE = 40.0, 8.0, 6.0
 
 
@@ -65,19 +70,46 @@ def _sections(stretch: Any) -> int:
 def _of_stretches(request: Any, kinds: int, ducts: int) -> float:
     points = 0 if request.profile is None else len(request.profile.points)
     each = _A_STRETCH + _A_DUCT * ducts + _A_POINT * points
-    sections = 0.0
+    sections = _A_SECTION * kinds * points
     for stretch in request.stretches:
         if stretch.setting.kind == "above_ground":
             joints = len(stretch.setting.structure_joints or ())
             sections += _A_SECTION_ABOVE * kinds * _sections(stretch) + _A_JOINT * joints * min(kinds, 4)
         else:
             sections += _A_SECTION * kinds * _sections(stretch)
-    return each * len(request.stretches) + sections
+    return each * len(request.stretches) + sections + _of_straps(request)
+
+
+def _of_straps(request: Any) -> float:
+    """Bound the straps and the fittings of all that lies above ground, as if they stood as close as any rule has them;
+    of those that are refused for their number no more than are placed before.
+    """
+    practice = request.movement
+    travel = engagement = None
+    if practice is not None:
+        travel, engagement = practice.fitting_travel, practice.piston_engagement
+    needed = 0.0
+    for stretch in request.stretches:
+        setting = stretch.setting
+        if setting.kind != "above_ground":
+            continue
+        spacing = CLOSEST if setting.support_spacing is None else min(CLOSEST, setting.support_spacing.si)
+        length = _length(stretch)
+        fittings = most_laid_out(length, setting.fitting_travel or travel, engagement)
+        needed += supporting_steps(length, spacing, fittings)
+    return min(needed, supporting_steps(MOST_HELD + MOST_STRAPS, 1.0, MOST_FITTINGS_TOGETHER))
+
+
+def _length(stretch: Any) -> float:
+    if stretch.length is not None:
+        return float(stretch.length.si)
+    return float(sum([section.length.si for section in stretch.sections or () if section.kind == "straight"]))
 
 
 def _of_pulls(request: Any, kinds: int, ducts: Sequence[int]) -> float:
     """Bound the pulls; of those that are refused for their number no more than are answered for."""
-    sections = sum(map(_sections, request.stretches))
+    cuts = 0 if request.profile is None else len(request.profile.points)  # each cuts a section in two
+    sections = cuts + sum(map(_sections, request.stretches))
     spans = 1 + sum(stretch.pull_point is not None for stretch in request.stretches)
     given = request.circuits or ()
     ways = [min(kinds, count) for count in ducts]
@@ -90,7 +122,7 @@ def _of_pulls(request: Any, kinds: int, ducts: Sequence[int]) -> float:
         + _A_PULL_TOLD * min(told * spans, MOST_PULLS)
         + _A_PULLED_SECTION * min(worked * sections, MOST_PULLED_SECTIONS)
         + _A_SECTION_TOLD * min(told * sections, MOST_PULLED_SECTIONS)
-        + min(searched * _A_SEARCHED * 2 * _squared(request), float(MOST_SEARCH_STEPS))
+        + min(searched * _A_SEARCHED * 2 * _squared(request, cuts), float(MOST_SEARCH_STEPS))
     )
 
 
@@ -113,19 +145,25 @@ def _of_boxes(request: Any, ducts: int) -> float:
 
 
 def _of_earth(request: Any, kinds: int, ducts: int) -> float:
-    covers = 1 if request.profile is None else 2
-    asked = sum(request.earth_load is not None or stretch.earth_load is not None for stretch in request.stretches)
-    return asked * covers * loading_steps(ducts, kinds)
+    covers = 0
+    for stretch in request.stretches:
+        practices = [one for one in (request.earth_load, stretch.earth_load) if one is not None]
+        if practices and request.profile is None:
+            covers += 1
+        elif practices:  # the least, the greatest, and where groundwater stands between
+            places = [*practices, request.site]
+            covers += 3 if any(one is not None and one.groundwater_depth is not None for one in places) else 2
+    return covers * loading_steps(ducts, kinds)
 
 
-def _squared(request: Any) -> int:
-    """Give the squares of the sections between stops, all together."""
-    total = here = 0
+def _squared(request: Any, cuts: int) -> int:
+    """Give the squares of the sections between stops, all together, with the cuts where they make most."""
+    total = here = most = 0
     for stretch in request.stretches:
         here += len(stretch.sections or (0,))
         if stretch.pull_point is not None:
-            total, here = total + here * here, 0
-    return total + here * here
+            total, here, most = total + here * here, 0, max(most, here)
+    return total + here * here + min(cuts, MOST_POSITIONS) * (min(cuts, MOST_POSITIONS) + 2 * max(most, here))
 
 
 def check_pulled(pulls: int, sections: int, sheet: Worksheet) -> None:
@@ -173,6 +211,24 @@ def most_trials(request: Any, most: int) -> int:
 def trial_steps(request: Any, most: int) -> float:
     """Bound the steps of trying changes of a run."""
     return steps(request) * most_trials(request, most)
+
+
+class HoldingBudget:
+    """How many straps and expansion fittings may be placed yet in a run; each straight takes its own."""
+
+    def __init__(self) -> None:
+        """Start with all of them."""
+        self._left = MOST_HELD
+
+    def take(self, count: int, place: Worksheet) -> None:
+        """Take as many; refuse a run of more than are answered for at the straight that goes beyond."""
+        self._left -= count
+        if self._left < 0:
+            words = (
+                f"With this one the run has more than {MOST_HELD:,} straps and expansion fittings above ground. Divide "
+                "the run and ask for each part."
+            )
+            raise UnanswerableError(place.fault("value", "too_many_supports", words))
 
 
 class SearchBudget:

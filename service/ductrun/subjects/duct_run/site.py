@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any, NamedTuple
 
 from ductrun.kit.worksheet import Worksheet
+from ductrun.subjects.duct_run.cost import HoldingBudget
 from ductrun.subjects.duct_run.form import DuctRunRequest
 from ductrun.subjects.duct_run.moving_practice import RunMoving
 from ductrun.subjects.duct_run.practice import LayeredSheet, laid_over
@@ -18,13 +19,14 @@ _MOST_OPENINGS = 40
 
 class Site(NamedTuple):
     """What conduit above ground sees, None where no temperatures were given; how it is let move and held, and the
-    sheet of that; and the openings to tell.
+    sheet of that; the openings to tell; and how much more of it may be held.
     """
 
     seen: Seen | None
     practice: RunMoving
     sheet: Worksheet
     openings: list[Temperature]
+    budget: HoldingBudget
 
     def here(self, own: dict[str, Any], part: Worksheet, about: str) -> tuple[Any, LayeredSheet]:
         """Give the practice with what a part has of its own laid over it, and its sheet; `about` is a pointer."""
@@ -42,9 +44,10 @@ def site_of(request: DuctRunRequest, sheet: Worksheet) -> Site:
     """Give what conduit above ground sees in this place, and the temperatures of its opening table."""
     practice, place = request.movement or RunMoving(), sheet.within("movement")
     if request.site is None or request.site.temperatures is None:
-        return Site(None, practice, place, [])
+        return Site(None, practice, place, [], HoldingBudget())
     seen = seen_by(request.site.temperatures, RunSetting.ABOVE_GROUND, sheet.within("site/temperatures"))
-    return Site(seen, practice, place, practice.opening_temperatures or _opening_temperatures(seen))
+    openings = practice.opening_temperatures or _opening_temperatures(seen)
+    return Site(seen, practice, place, openings, HoldingBudget())
 
 
 def _opening_temperatures(seen: Seen) -> list[Temperature]:

@@ -31,7 +31,7 @@ MADE_OF = {
 
 def loading_steps(ducts: int, kinds: int) -> float:
     """Bound the steps of what earth and traffic do to so many ducts of so many kinds under one cover."""
-    return 30.0 + 7.0 * ducts + 120.0 * kinds
+    return 30.0 + 8.0 * ducts + 120.0 * kinds
 
 
 class LoadedDuct(NamedTuple):

@@ -12,9 +12,13 @@ from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.movement.choices import ConduitMaterial
 from ductrun.subjects.movement.expansion_told import MOST_RUNS, ExpansionResult, tell
 from ductrun.subjects.movement.findings import coefficient_of
+from ductrun.subjects.movement.fittings import most_laid_out
 from ductrun.subjects.movement.moving import Movement, Moving, move, setting_of
 from ductrun.subjects.movement.runs import StraightRun
 from ductrun.subjects.movement.temperatures import Temperatures, seen_by
+
+# steps, as measured with room to spare
+_ALWAYS, _A_RUN, _AN_OPENING, _A_FITTING = 20.0, 5.0, 0.3, 0.7
 
 
 class ExpansionRequest(Moving):
@@ -58,6 +62,15 @@ def _runs(request: ExpansionRequest, sheet: Worksheet) -> list[StraightRun]:
     )
 
 
+def steps(request: ExpansionRequest) -> float:
+    """Bound the work by the runs, with their opening tables, and by the fittings that have room in them."""
+    lengths = request.straight_runs or ([] if request.length is None else [request.length])
+    openings = 1 + len(request.opening_temperatures or ())
+    length = sum([one.si for one in lengths])
+    fittings = most_laid_out(length, request.fitting_travel, request.piston_engagement)
+    return _ALWAYS + len(lengths) * (_A_RUN + _AN_OPENING * openings) + _A_FITTING * fittings
+
+
 def assess(request: ExpansionRequest, sheet: Worksheet) -> Movement:
     """Give the movement of the runs of a request; all faults at once."""
     sheet.follow_edition(request.code_edition)
@@ -83,6 +96,7 @@ OPERATION = Operation(
     result=ExpansionResult,
     assess=assess,
     tell=tell,
+    steps=steps,
     example={
         "material": "pvc",
         "length": {"value": 380, "unit": "ft"},

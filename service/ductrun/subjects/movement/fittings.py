@@ -20,6 +20,7 @@ PISTON_ENGAGEMENT = quantity("expansion.piston_engagement", Length)
 PISTON_CLEARANCE = quantity("supports.piston_clearance", Length)
 _CLEARANCE = PISTON_CLEARANCE.value.si
 MOST_FITTINGS = 2_000  # of one run: a bound of the answer, like those of the forms
+MOST_FITTINGS_TOGETHER = 5_000  # of all runs of a request, or of a stretch
 PistonEngagement = Annotated[Length, between(Length, 0, 12, "in")]
 
 
@@ -85,6 +86,14 @@ def fitting_of(given: FittingMade, sheet: Worksheet) -> Fitting:
         engineering.barrel_clamp(travel.si, engagement.si),
         engineering.piston_reach(travel.si, engagement.si),
     )
+
+
+def most_laid_out(length: float, travel: Length | None, engagement: Length | None) -> float:
+    """Bound how many fittings are placed along runs that are so long [m] together: none where they have no room."""
+    reach = engineering.piston_reach(
+        (travel or FITTING_TRAVEL.value).si, (PISTON_ENGAGEMENT.value if engagement is None else engagement).si
+    )
+    return min(length / reach, MOST_FITTINGS_TOGETHER) if reach > 0 else MOST_FITTINGS_TOGETHER
 
 
 def lay_out(length: float, count: int, fitting: Fitting) -> Layout | None:

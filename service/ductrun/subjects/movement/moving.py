@@ -26,7 +26,14 @@ from ductrun.subjects.movement.findings import (
     report_setting,
     rule_of,
 )
-from ductrun.subjects.movement.fittings import MOST_FITTINGS, Fitting, FittingMade, fitting_of, lay_out
+from ductrun.subjects.movement.fittings import (
+    MOST_FITTINGS,
+    MOST_FITTINGS_TOGETHER,
+    Fitting,
+    FittingMade,
+    fitting_of,
+    lay_out,
+)
 from ductrun.subjects.movement.runs import StraightRun
 from ductrun.subjects.movement.service_temperature import ServiceTemperature, judge_heat
 from ductrun.subjects.movement.temperatures import Seen
@@ -137,9 +144,15 @@ def move(
         fitted = _fitted(given, sheet)
     faults.stop()
     moved = []
+    together = 0
     for run in runs:
         with faults:
             moved.append(_moved(given, coefficient, run, seen, fitted, sheet))
+            together += moved[-1].fitting_count
+        if together > MOST_FITTINGS_TOGETHER:
+            with faults:
+                raise _too_many_together(run)
+            break
     faults.stop()
     backing = rule.beside(coefficient.backing.of("coefficient"))
     for index, (run, one) in enumerate(zip(runs, moved, strict=True)):
@@ -213,6 +226,17 @@ def _refuse_too_many(change: float, usable: float, run: StraightRun) -> None:
                 maximum=run.place.tell.distance(run.length * share),
             )
         )
+
+
+def _too_many_together(run: StraightRun) -> UnanswerableError:
+    return UnanswerableError(
+        run.place.fault(
+            "value",
+            "too_many_fittings",
+            f"With this one the straight runs take more than {MOST_FITTINGS_TOGETHER:,} fittings together: give fewer, "
+            "and ask for the others by themselves.",
+        )
+    )
 
 
 def _show(

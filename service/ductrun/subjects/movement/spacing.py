@@ -24,6 +24,7 @@ _ROWS: dict[tuple[str, str], dict[str, Support]] = {}
 for _row in TABLES["support_spacing"]:
     _sizes = TRADE_SIZES[TRADE_SIZES.index(_row.trade_size_from) : TRADE_SIZES.index(_row.trade_size_to) + 1]
     _ROWS.setdefault((_row.type, _row.coupling), {}).update(dict.fromkeys(_sizes, _row))
+CLOSEST = min(Length.parse(row.maximum_spacing_ft, "ft").si for row in TABLES["support_spacing"])  # of any rule [m]
 _COUPLED = frozenset(table for table, coupling in _ROWS if coupling)
 _ENDS = {row: Default(Length.parse(row.securing_within_ft, "ft"), backing_of(row)) for row in TABLES["support_spacing"]}
 

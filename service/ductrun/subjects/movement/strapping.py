@@ -31,7 +31,9 @@ TERMINATION_COUNT = count("supports.termination_count")
 SLIDING = frozenset({"pvc", "rtrc"})  # kinds whose rule lets them move with temperature
 _FLEXIBLE = frozenset({"fmc", "lfmc", "lfnc", "ent"})
 MOST_SUPPORTS = 5_000  # a bound of the answer, like those of the forms
-MOST_STRAPS = MOST_SUPPORTS + 1 + 3 * MOST_FITTINGS  # a piece of run takes two more at most, and an anchor
+_STRAPS_A_FITTING = 3  # a piece of run takes two more at most, and an anchor
+MOST_STRAPS = MOST_SUPPORTS + 1 + _STRAPS_A_FITTING * MOST_FITTINGS
+_A_STRAP = 0.5  # steps, as measured with room to spare
 
 
 class Fittings(FittingMade):
@@ -82,6 +84,11 @@ class Supported(NamedTuple):
         if self.layout is not None:
             return self.layout.holding
         return [] if self.spacing.family in SLIDING else self.positions
+
+
+def supporting_steps(length: float, spacing: float, fittings: float) -> float:
+    """Bound the steps of strapping so much conduit [m] at a spacing [m], with so many fittings in it."""
+    return _A_STRAP * (length / spacing + _STRAPS_A_FITTING * fittings)
 
 
 def support(given: Supporting, spacing: SupportSpacing, run: StraightRun, sheet: Worksheet) -> Supported:

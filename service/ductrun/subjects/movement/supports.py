@@ -15,8 +15,17 @@ from ductrun.kit.telling import Telling
 from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.movement.fittings import MOST_FITTINGS
 from ductrun.subjects.movement.runs import StraightRun
-from ductrun.subjects.movement.spacing import SupportedConduit, spacing_of
-from ductrun.subjects.movement.strapping import MOST_STRAPS, Supported, Supporting, support
+from ductrun.subjects.movement.spacing import CLOSEST, SupportedConduit, spacing_of
+from ductrun.subjects.movement.strapping import (
+    MOST_STRAPS,
+    MOST_SUPPORTS,
+    Supported,
+    Supporting,
+    support,
+    supporting_steps,
+)
+
+_ALWAYS = 20.0  # steps
 
 
 class SupportsRequest(Supporting):
@@ -67,6 +76,13 @@ class SupportsResult(Struct, frozen=True, gc=False):
     ] = UNSET
 
 
+def steps(request: SupportsRequest) -> float:
+    """Bound the work by the straps, as if they stood as close as any rule has them."""
+    fittings = 0 if request.fittings is None else request.fittings.fitting_count
+    length = min(request.length.si, MOST_SUPPORTS * CLOSEST)
+    return _ALWAYS + supporting_steps(length, CLOSEST, fittings)
+
+
 def assess(request: SupportsRequest, sheet: Worksheet) -> Supported:
     """Support the run of a request."""
     sheet.follow_edition(request.code_edition)
@@ -104,6 +120,7 @@ OPERATION = Operation(
     result=SupportsResult,
     assess=assess,
     tell=tell,
+    steps=steps,
     example={
         "conduit": {"kind": "listed", "type": "pvc_schedule_40", "trade_size": "2"},
         "length": {"value": 100, "unit": "ft"},

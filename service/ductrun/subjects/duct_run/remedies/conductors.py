@@ -18,7 +18,7 @@ from ductrun.subjects.parts.separations import HORIZONTAL_SEPARATION, VERTICAL_S
 from ductrun.tables import TABLES
 from ductrun.units import Current, Length, Temperature
 
-_MOST_STEPS = 6
+_MOST_RUNGS = 6
 _MOST_DEVICES = 2
 _MOST_SETS = 2
 _FOR_WET_PLACES = (Insulation.THWN_2, Insulation.XHHW_2)
@@ -68,7 +68,7 @@ def larger_conductors(found: Finding, case: Case) -> list[Change]:
     drop = case.run.circuits[circuit_at(found) or 0].drop
     if found.code == "voltage_drop_over_limit" and drop is not None and drop.smallest is not None:
         first = max(first, sizes.index(drop.smallest))
-    return [_of_size(source, loaded, size, case) for size in sizes[first : first + _MOST_STEPS]]
+    return [_of_size(source, loaded, size, case) for size in sizes[first : first + _MOST_RUNGS]]
 
 
 def _of_size(source: int, loaded: ConductorSize, size: ConductorSize, case: Case) -> Change:

@@ -42,7 +42,7 @@ _STIFFER = (
     ConduitType.PVC_SCHEDULE_80,
 )
 _FOR_CONCRETE = {ConduitType.PVC_TYPE_EB, ConduitType.PVC_EB_20, ConduitType.PVC_EB_35}
-_MOST_STEPS = 6
+_MOST_RUNGS = 6
 
 
 def name_of(kind: ConduitType) -> str:
@@ -177,7 +177,7 @@ def trade_sizes(circuit: int, case: Case) -> list[Change]:
                 return []
             places[path] = member(body, path)
     changes: list[Change] = []
-    for step in range(1, _MOST_STEPS + 1):
+    for step in range(1, _MOST_RUNGS + 1):
         patch: list[Edit] = []
         sizes: list[str] = []
         for path, given in places.items():

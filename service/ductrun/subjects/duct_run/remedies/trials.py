@@ -129,8 +129,11 @@ def _try(change: Change, body: Any, violations: list[Finding], sheet: Worksheet)
         return nothing
     try:
         changed = _encode(applied(body, change.edits))
+    except LookupError:  # one cut of several moved what another names
+        return nothing
+    try:
         assess(_request(changed), trial)
-    except (*REFUSALS, LookupError):  # also where one cut of several moved what another names
+    except REFUSALS:
         return nothing
     before, after = _keys(was, Severity.VIOLATION), _keys(book, Severity.VIOLATION, change.origin)
     gone = _gone(violations, before - after)
