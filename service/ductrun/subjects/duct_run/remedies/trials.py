@@ -136,9 +136,7 @@ def _places(violations: Sequence[Finding], apart: Sequence[Apart]) -> list[tuple
             {
                 _key(one)
                 for one, _ in apart
-                if one.code == found.code
-                and one.severity is Severity.VIOLATION
-                and found.message.endswith(one.message)
+                if one.code == found.code and one.severity is Severity.VIOLATION and found.message.endswith(one.message)
             },
         )
         for found in violations
