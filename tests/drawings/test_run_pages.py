@@ -180,6 +180,28 @@ def test_a_crew_reads_how_far_a_piston_is_opened_in_steps_of_ten_degrees() -> No
     assert rows[place + 1][-1] == "0 in"
 
 
+def on_a_wall() -> dict[str, Any]:
+    seen = {"kind": "range", "lowest": quantity(-7, "degF"), "highest": quantity(103, "degF"), "direct_sun": False}
+    wall = {"setting": {"kind": "above_ground"}, "length": quantity(220, "ft")}
+    seen["installation"] = quantity(60, "degF")
+    return run(wall, site={"temperatures": seen})
+
+
+def test_a_crew_sets_a_piston_from_the_lowest_to_the_highest_of_the_site_each_once() -> None:
+    request = on_a_wall()
+    rows = page_of("crew", request).rows()
+    [row] = [row for row in rows if row[0] == "Conduit at"]
+    degrees = [-7, 0, 10, 20, 30, 40, 50, 60, 70, 80, 90, 100, 103]
+    assert row[1:] == [f"{at} °F" for at in degrees]
+    [told] = answered(request).answer.result.stretches[0].expansion.runs
+    assert [one.temperature.value for one in told.piston_openings] == degrees
+
+
+def test_a_crew_that_digs_nothing_has_no_table_of_digging() -> None:
+    assert "Dig" not in page_of("crew", on_a_wall()).texts("h2")
+    assert "Dig" in page_of("crew").texts("h2")
+
+
 def test_a_crew_reads_from_where_to_pull_and_when_to_stop_never_late() -> None:
     pull = answered(EXAMPLE).answer.result.circuits[0].pulls[1]
     (row,) = [
@@ -201,7 +223,11 @@ def test_a_crew_reads_from_where_on_its_stop_rests_on_the_friction_assumed() -> 
     practice = {"friction_coefficient": 0.35, "incoming_tension": quantity(100, "lbf")}
     request = run(bent, circuits=[circuit], pulling=practice)
     [row] = [row for row in page_of("crew", request).rows() if row[0] == "F in 1-1"]
-    assert row[3].startswith("2,350 lbf; above 1,350 lbf go slowly, stop if it rises faster than expected")
+    assert row[3] == "2,350 lbf; see below", "a long text would take the row from the other columns"
+    assert (
+        "F from A to B: above 1,350 lbf go slowly, stop if it rises faster than expected: a bend may be over its "
+        "limit unseen."
+    ) in page_of("crew", request).texts("p")
     assert float(row[2].removesuffix(" lbf").replace(",", "")) < 2_350
     [told] = [row for row in page_of("sheet", request).rows() if row[0] == "Stop tension"]
     assert told[1:] == ["2,350 lbf", "at the pulling end: at the friction assumed; safe at any friction to 1,350 lbf"]

@@ -7335,7 +7335,7 @@ class RunMovement(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=T
     """Change over the whole span of temperature."""
 
     piston_openings: list[PistonOpening]
-    """Openings at the temperatures asked for, the installation first."""
+    """Openings at the temperatures asked for and of the installation, from the lowest on."""
 
     piston_reaches: list[Length]
     """Where the pistons end when fully open, in the order of the fittings: between a barrel's clamp

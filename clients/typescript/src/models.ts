@@ -4612,7 +4612,7 @@ export interface RunMovement {
   length: Length;
   /** Change over the whole span of temperature. */
   length_change: Length;
-  /** Openings at the temperatures asked for, the installation first. */
+  /** Openings at the temperatures asked for and of the installation, from the lowest on. */
   piston_openings: PistonOpening[];
   /**
    * Where the pistons end when fully open, in the order of the fittings: between a barrel's clamp and this place

@@ -90,6 +90,8 @@ def _to(one: RunStretch) -> AnyQuantity:
 
 
 def _trenches(stretches: Sequence[RunStretch]) -> Markup:
+    if all(one.trench is UNSET and one.cover is UNSET for one in stretches):
+        return NOTHING
     rows = [
         (
             one.name,

@@ -29,16 +29,26 @@ _JUDGED: Final = {
 def pull_rows(run: DuctRun, result: DuctRunResult, telling: Telling) -> Markup:
     """Give every pull in a row; circuits that are pulled alike between the same places share one."""
     alike: dict[tuple[str, ...], list[str]] = {}
+    watched: dict[str, list[str]] = {}
     for circuit, assessed in zip(result.circuits, run.circuits, strict=True):
         for one, carried in zip(circuit.pulls, assessed.pulls, strict=True):
             figures = (_way(one, carried.pull, run, telling), *_pull(one))
             alike.setdefault(figures, []).append(f"{circuit.name} in {', '.join(one.ducts)}")
+            if one.stop_basis is not StopBasis.ANY_FRICTION:
+                way = f"{circuit.name} from {one.feed_from} to {one.pull_to}"
+                watched.setdefault(_watched(one), []).append(way)
     if not alike:
         return NOTHING
     rows = [("; ".join(cables), *figures) for figures, cables in alike.items()]
     header = ("Cable in duct", "Feed from, pull to", "Expect", "STOP at", "Brake", "Lubricant", "Each duct")
-    first = _first(result)
-    return joined([element("h2", "Pull"), element("p", first), table(header, rows, kind="dense", figures=(2, 3, 4, 5))])
+    return joined(
+        [
+            element("h2", "Pull"),
+            element("p", _first(result)),
+            table(header, rows, kind="dense pulls", figures=(2, 3, 4, 5)),
+            *[element("p", f"{'; '.join(dict.fromkeys(ways))}: {words}") for words, ways in watched.items()],
+        ]
+    )
 
 
 def _first(result: DuctRunResult) -> str:
@@ -77,10 +87,8 @@ def _to_three(told: AnyQuantity, to_whole: Callable[[float], int]) -> str:
 
 def _watched(one: CircuitPulls) -> str:
     """Say from where on a stop tension rests on the friction assumed, which a crew cannot see."""
-    if one.stop_basis is StopBasis.ANY_FRICTION:
-        return ""
     safe = _to_three(one.tension_safe_at_any_friction, math.floor)
-    return f"; above {safe} go slowly, stop if it rises faster than expected: a bend may be over its limit unseen"
+    return f"above {safe} go slowly, stop if it rises faster than expected: a bend may be over its limit unseen."
 
 
 def _pull(one: CircuitPulls) -> tuple[str, ...]:
@@ -93,7 +101,7 @@ def _pull(one: CircuitPulls) -> tuple[str, ...]:
         expected, stop = quantity_text(way.tension), quantity_text(one.stop_tension)
     return (
         _JUDGED[one.verdict].format(expected),
-        f"{stop}{_watched(one)}",
+        stop if one.stop_basis is StopBasis.ANY_FRICTION else f"{stop}; see below",
         _to_three(max(brakes, key=lambda brake: brake.value), math.ceil) if brakes else "none",
         _to_three(one.pull.lubricant_volume, math.ceil),
         "; ".join([f"{line.count} x {quantity_text(line.order_length)}" for line in one.cables_to_order]),

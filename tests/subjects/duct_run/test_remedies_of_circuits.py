@@ -8,7 +8,7 @@ import pytest
 
 from tests.asking import ask, quantity
 from tests.subjects.duct_run.remedied import altered, by_kind, remedied, set_in, violations
-from tests.subjects.duct_run.runs import FEET, KILN
+from tests.subjects.duct_run.runs import FEET, KILN, listed
 
 CABLES = "#/circuits/0/cables"
 
@@ -177,3 +177,65 @@ def test_a_manhole_too_small_is_taken_as_large_as_a_manhole_must_be() -> None:
     assert set_in(one) == {"#/stretches/1/pull_point/box": boxed(6, 4, 6, FEET)}
     assert [gone["code"] for gone in one["removed"]] == ["box_too_small"] * 3
     assert violations(ask("duct-run", one["run"])) == []
+
+
+def alike(current: float, **load: Any) -> dict[str, Any]:
+    """Give two circuits that are typed apart and alike."""
+    cable = {"kind": "listed", "insulation": "THWN-2", "size": "500 kcmil", "material": "copper"}
+    circuit = {
+        "voltage": quantity(480, "V"),
+        "cables": [{"count": 3, "cable": cable}],
+        "load": {"current": amperes(current), "power_factor": 0.9, **load},
+    }
+    return {
+        "bank": {"conduit": listed("4"), "tiers": [2, 2]},
+        "circuits": [{"name": name, "ducts": [duct], **circuit} for name, duct in (("H1", "1-1"), ("H2", "1-2"))],
+        "start": {"kind": "manhole", "name": "M1"},
+        "end": {"kind": "equipment", "name": "E"},
+        "stretches": [
+            {"name": "yard", "setting": {"kind": "encased", "cover": quantity(30, "in")}, "length": quantity(300, FEET)}
+        ],
+        "site": {"earth_temperature": quantity(20, "degC"), "earth_thermal_resistivity": quantity(90, "degC.cm/W")},
+        "pulling": {"friction_coefficient": 0.35},
+    }
+
+
+def test_alike_circuits_that_break_a_limit_alike_are_mended_together() -> None:
+    # 380 A are what 500 kcmil copper carries at 75 degC, 420 A what 600 kcmil does
+    one = by_kind(alike(390))["conductor_size"]
+    assert (one["verdict"], one["remaining_violation_count"]) == ("complies", 0)
+    sizes = {f"#/circuits/{at}/cables/0/cable/size": "600 kcmil" for at in (0, 1)}
+    assert set_in(one) == sizes
+    assert one["message"] == (
+        "Take conductors of 600 kcmil instead of 500 kcmil for H1; take conductors of 600 kcmil instead of 500 kcmil "
+        "for H2."
+    )
+
+
+def test_alike_voltage_drops_are_mended_together() -> None:
+    one = by_kind(alike(300, limit_percent=1.0))["conductor_size"]
+    assert one["verdict"] == "complies"
+    assert one["removed"] == [{"code": "voltage_drop_over_limit", "pointer": "#/circuits/0"}]
+    assert {place.split("/")[2] for place in one["changed"]} == {"0", "1"}
+
+
+def test_mending_one_fault_of_a_circuit_makes_none_of_the_other_that_has_a_like_one() -> None:
+    # both over what terminals allow; the device of the first is over what its conductors bear as well
+    run = alike(390)
+    run["circuits"][0]["load"]["overcurrent_device"] = amperes(600)
+    found = remedied(run)["found"]
+    [device] = [one for one in found if one["change"] == "overcurrent_device"]
+    assert [one["code"] for one in device["removed"]] == ["device_over_ampacity"]
+
+
+def test_a_change_that_cannot_be_worked_out_is_not_told_as_tried() -> None:
+    # 1,000 kcmil is the largest on file, 545 A at 75 degC; one set more for each would lie in the same duct
+    run = alike(550)
+    run["bank"]["conduit"]["trade_size"] = "6"
+    for circuit in run["circuits"]:
+        circuit["cables"][0]["cable"]["size"] = "1000 kcmil"
+    told = remedied(run)
+    [left] = [one for one in told["not_found"] if one["code"] == "over_terminal_rating"]
+    assert left["trial_count"] == 0
+    assert left["message"].startswith("Not tried: no change known against it could be worked out in this run.")
+    assert told["trial_count"] == sum(one["trial_count"] for one in told["not_found"])

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 import pytest
+from ductrun.kit.texts import MOST_NAME
 from ductrun.subjects.duct_run.remedies.cutting import Cut, Divided
 
 from tests.asking import ask, codes, quantity
@@ -74,8 +75,12 @@ def test_a_pull_too_long_is_divided_at_the_end_of_a_straight() -> None:
     field = run["stretches"][1]
     assert set_in(one) == {
         "#/stretches/1": field
-        | {"sections": field["sections"][:2], "pull_point": {"kind": "handhole", "name": "added pull point 1"}},
-        "#/stretches/2": field | {"name": "across the field, continued", "sections": field["sections"][2:]},
+        | {
+            "name": "across the field, part 1",
+            "sections": field["sections"][:2],
+            "pull_point": {"kind": "handhole", "name": "added pull point 1"},
+        },
+        "#/stretches/2": field | {"name": "across the field, part 2", "sections": field["sections"][2:]},
     }
     lengths = [ask("duct-run", each)["result"]["length"]["value"] for each in (run, one["run"])]
     assert lengths[1] == pytest.approx(lengths[0]), "a pull point makes no run longer"
@@ -161,3 +166,49 @@ def test_where_the_better_end_changes_the_brake_goes_with_it() -> None:
     assert one["verdict"] == "complies"
     ends = [each["result"]["circuits"][0]["pulls"][0]["direction"] for each in (before, ask("duct-run", one["run"]))]
     assert ends[0] != ends[1]
+
+
+def wired(size: str, insulation: str = "THWN-2") -> list[dict[str, Any]]:
+    cable = {"kind": "listed", "insulation": insulation, "size": size, "material": "copper"}
+    return [{"count": 3, "cable": cable}]
+
+
+def two_elbows(name: str = "long", **more: Any) -> dict[str, Any]:
+    sections = [straight(400), level_bend(90, 2), straight(300), level_bend(90, 2), straight(200)]
+    return {
+        "bank": {"conduit": listed("4"), "tiers": [1]},
+        "circuits": [{"name": "S", "ducts": ["1-1"], "voltage": quantity(480, "V"), "cables": wired("500 kcmil")}],
+        "start": {"kind": "manhole", "name": "A"},
+        "end": {"kind": "manhole", "name": "B"},
+        "stretches": [{"name": name, "setting": buried(36), "sections": sections}],
+        "pulling": {"friction_coefficient": 0.4, "brake_limit": quantity(300, "lbf")},
+    } | more
+
+
+def test_two_pull_points_in_a_named_stretch_give_three_pieces_each_with_a_name_of_its_own() -> None:
+    one = by_kind(two_elbows())["pull_point"]
+    assert one["verdict"] == "complies"
+    assert [each["name"] for each in one["run"]["stretches"]] == ["long, part 1", "long, part 2", "long, part 3"]
+    # derived: 400 ft and a bend of 2 ft by 90 degrees, 3.1416 ft; then 300 ft and another
+    assert one["message"].count("along the pull from A, in long") == 2
+    assert "403 ft 2 in" in one["message"]
+    assert "706 ft 3 in" in one["message"]
+
+
+def test_pieces_of_a_stretch_take_no_name_that_another_has() -> None:
+    run = two_elbows()
+    run["stretches"].append({"name": "long, part 2", "setting": buried(36), "length": quantity(10, "ft")})
+    [*pieces, last] = by_kind(run)["pull_point"]["run"]["stretches"]
+    assert [one["name"] for one in pieces] == ["long, part 1", "long, part 3", "long, part 4"]
+    assert last == run["stretches"][1]
+
+
+def test_pieces_of_a_stretch_with_the_longest_of_names_are_told_apart() -> None:
+    names = [one["name"] for one in by_kind(two_elbows("x" * MOST_NAME))["pull_point"]["run"]["stretches"]]
+    assert len(set(names)) == 3
+    assert {len(name) for name in names} == {MOST_NAME}
+
+
+def test_where_pull_points_would_help_is_told_from_the_stop_where_the_pull_begins() -> None:
+    [told] = [one for one in ask("duct-run", two_elbows())["findings"] if one["code"] == "pull_point_would_help"]
+    assert "Pull points at 403 ft 2 in, 706 ft 3 in along the pull from A would keep the limits." in told["message"]

@@ -133,9 +133,17 @@ def test_the_crew_carries_a_table_of_openings() -> None:
     asked = [quantity(degrees, "degF") for degrees in (0, 40, 100, 140)]
     [run] = move(opening_temperatures=asked)["result"]["runs"]
     openings = [line["opening"]["value"] for line in run["piston_openings"]]
-    assert [line["temperature"] for line in run["piston_openings"]] == [quantity(60, "degF"), *asked]
-    assert openings == pytest.approx([6 * 80 / 140, 6, 6 * 100 / 140, 6 * 40 / 140, 0], abs=1e-9)
+    assert [line["temperature"] for line in run["piston_openings"]] == [
+        quantity(degrees, "degF") for degrees in (0, 40, 60, 100, 140)
+    ]
+    assert openings == pytest.approx([6, 6 * 100 / 140, 6 * 80 / 140, 6 * 40 / 140, 0], abs=1e-9)
     assert openings[-1] == 0, "closed, not by what a conversion leaves of it"
+
+
+def test_the_temperature_of_the_installation_stands_once_in_the_table() -> None:
+    asked = [quantity(degrees, "degF") for degrees in (100, 60)]
+    [run] = move(opening_temperatures=asked)["result"]["runs"]
+    assert [line["temperature"]["value"] for line in run["piston_openings"]] == [60, 100]
 
 
 def test_both_conventions_are_given_and_the_default_is_stated() -> None:

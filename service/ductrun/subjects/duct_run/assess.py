@@ -119,7 +119,7 @@ def _assess_circuits(
     pulls: list[list[CircuitPull]] = []
     for index, circuit in enumerate(circuits):
         with faults:
-            fills[index] = fills_of(circuit, circuit.passed(stretches), asked.names)
+            fills[index] = fills_of(circuit, circuit.passed(stretches), asked)
     with faults:
         pulls = pulls_of(circuits, stretches, stops, spans, asked)
     faults.stop()

@@ -29,7 +29,7 @@ def envelope_of(stretch: Stretch, bank: RunBank, here: Worksheet, asked: Asked) 
     if setting.kind != "encased":
         shape = place.within("pour_shape")
         pour = AskedPour(bank.given, bank.sheet, None, place.within("concrete_cover"), None, shape)
-        return buried_directly(bank.in_its_place, pour)
+        return buried_directly(bank.in_its_place, pour._replace(bank_place=bank.sheet.within("", about=here.place)))
     pour = AskedPour(
         bank.given,
         bank.sheet,

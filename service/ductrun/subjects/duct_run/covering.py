@@ -75,7 +75,8 @@ def judged_cover(
         )
     listed = None if need is None else not need
     buried = Buried(method, location, voltage, encased, listed, _IN_SETTING, above, around)
-    return judge_cover(buried, least, place)
+    # of duct for concrete in earth the envelope tells it, voltage known or not
+    return judge_cover(buried, least, place, concrete_told=setting.kind == "direct_buried")
 
 
 def least_over(setting: EncasedSetting | DirectBuriedSetting, earth: EarthCover) -> Length:

@@ -5,18 +5,19 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from ductrun.kit.worksheet import Gathering
+from ductrun.subjects.duct_run.asked import Asked
 from ductrun.subjects.duct_run.assessment import AssessedStretch, FilledConduit
 from ductrun.subjects.duct_run.circuits import PlacedCircuit
-from ductrun.subjects.duct_run.names import Names
 from ductrun.subjects.duct_run.risers import conduit_of_riser, riser_sheet
 from ductrun.subjects.fill.fill import hold
 from ductrun.subjects.fill.rules import Filling
+from ductrun.subjects.parts.choices import CableArrangement
 from ductrun.subjects.parts.conduit import PlacedConduit, place_conduit
 
 _FILLING = Filling()
 
 
-def fills_of(circuit: PlacedCircuit, passed: Sequence[AssessedStretch], names: Names) -> list[FilledConduit]:
+def fills_of(circuit: PlacedCircuit, passed: Sequence[AssessedStretch], asked: Asked) -> list[FilledConduit]:
     """Hold the cables of a circuit in every conduit on its way, each once."""
     found: dict[object, tuple[PlacedConduit, list[str]]] = {}
     faults = Gathering()
@@ -38,9 +39,19 @@ def fills_of(circuit: PlacedCircuit, passed: Sequence[AssessedStretch], names: N
                         found[key][1].append(where)
     faults.stop()
     filled = []
+    triplexed = _are_triplexed(circuit, asked)
     for placed, stretches in found.values():
-        with faults, names.about(circuit.name, passed[0].laid.station):
+        with faults, asked.names.about(circuit.name, passed[0].laid.station):
             sheet = circuit.sheet.within("", about=circuit.sheet.place)
-            filled.append(FilledConduit(stretches, hold(_FILLING, placed, circuit.cables.filling, sheet)))
+            held = hold(_FILLING, placed, circuit.cables.filling, sheet, triplexed=triplexed)
+            filled.append(FilledConduit(stretches, held))
     faults.stop()
     return filled
+
+
+def _are_triplexed(circuit: PlacedCircuit, asked: Asked) -> bool:
+    """Say whether the cables of a circuit are twisted together, as its pull or that of all circuits has it."""
+    for given in (circuit.given.pulling, asked.request.pulling):
+        if given is not None and given.arrangement is not None:
+            return given.arrangement is CableArrangement.TRIPLEXED
+    return False

@@ -173,12 +173,12 @@ def _pull(
         way.end,
         pulled,
         stop,
-        _help(pulling, practice, budget) if within is False else None,
+        _help(pulling, stops[way.start].name, practice, budget) if within is False else None,
         _order(pulled, (stops[way.start], stops[way.end]), asked),
     )
 
 
-def _help(pulling: Pulling, sheet: Worksheet, budget: SearchBudget) -> PlanAssessment | None:
+def _help(pulling: Pulling, start: str, sheet: Worksheet, budget: SearchBudget) -> PlanAssessment | None:
     """Say where pull points would help, at the ends of straights, and nothing else of them; None where the run has too
     many places for all of its searches.
     """
@@ -204,7 +204,8 @@ def _help(pulling: Pulling, sheet: Worksheet, budget: SearchBudget) -> PlanAsses
         sheet.find(
             Severity.NOTE,
             "pull_point_would_help",
-            f"A pull point at {listing(at)} along the pull would keep the limits.",
+            f"{'Pull points' if len(at) > 1 else 'A pull point'} at {listing(at)} along the pull from {start} would "
+            "keep the limits.",
             WORKED_OUT,
             float(len(at)),
         )

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import math
 from typing import Any, NamedTuple
 
+from ductrun.kit.wording import without_noise
 from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.duct_run.cost import HoldingBudget
 from ductrun.subjects.duct_run.form import DuctRunRequest
@@ -51,10 +53,10 @@ def site_of(request: DuctRunRequest, sheet: Worksheet) -> Site:
 
 
 def _opening_temperatures(seen: Seen) -> list[Temperature]:
-    """Give every ten degF between the lowest and the highest."""
+    """Give the lowest, every ten degF above it, and the highest."""
     if seen.span is None:
         return []
-    low, high = (TemperatureUnit.DEG_F.from_si(bound) for bound in seen.span)
-    first = -int(-low // _OPENING_STEP) * _OPENING_STEP
-    steps = range(first, int(high) + 1, _OPENING_STEP)
-    return [Temperature(float(at), TemperatureUnit.DEG_F) for at in steps][:_MOST_OPENINGS]
+    low, high = (without_noise(round(TemperatureUnit.DEG_F.from_si(bound), 6)) for bound in seen.span)
+    first = math.floor(low / _OPENING_STEP) * _OPENING_STEP + _OPENING_STEP
+    steps = range(first, math.ceil(high), _OPENING_STEP)[: _MOST_OPENINGS - 2]
+    return [Temperature(float(at), TemperatureUnit.DEG_F) for at in dict.fromkeys((low, *steps, high))]

@@ -15,6 +15,7 @@ from ductrun.subjects.duct_run.risers import conduit_of_riser
 from ductrun.subjects.duct_run.stops import Stop
 from ductrun.subjects.parts.choices import ConduitType
 from ductrun.subjects.parts.conduit import PlacedType
+from ductrun.subjects.parts.envelope import ENCASED_ONLY
 
 _USES = {
     "encased": [ConduitUse.CONCRETE_ENCASEMENT],
@@ -57,4 +58,9 @@ def _judged(kind: ConduitType | None, uses: list[ConduitUse], sheet: Worksheet) 
         )
         sheet.judge(None)
         return None
-    return JudgedType(kind, judge(laid_over(_USING, {"uses": uses}), PlacedType(kind, sheet), sheet))
+    findings = sheet.book.findings
+    before = len(findings)
+    judged = judge(laid_over(_USING, {"uses": uses}), PlacedType(kind, sheet), sheet)
+    if kind in ENCASED_ONLY and ConduitUse.DIRECT_BURIAL in uses:  # which the envelope tells
+        findings[before:] = [one for one in findings[before:] if one.code != "use_not_permitted"]
+    return JudgedType(kind, judged)

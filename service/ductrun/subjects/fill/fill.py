@@ -93,7 +93,9 @@ class Filled(NamedTuple):
     smallest: TradeSize | None
 
 
-def hold(given: Filling, conduit: PlacedConduit, conductors: ConductorSet, sheet: Worksheet) -> Filled:
+def hold(
+    given: Filling, conduit: PlacedConduit, conductors: ConductorSet, sheet: Worksheet, *, triplexed: bool = False
+) -> Filled:
     """Hold conductors in a conduit against the limit of Chapter 9, Table 1; refuses one that is wider than the bore."""
     bore = conduit.bore
     practice = practice_of(given, conductors.given[0].cable.kind, sheet)
@@ -107,7 +109,7 @@ def hold(given: Filling, conduit: PlacedConduit, conductors: ConductorSet, sheet
     _report(load, fill, conduit, percent, smallest, conductors.sheet)
     if load.rule is engineering.Rule.TWO and not fill.within:
         caution_pair(load.area, conductors, bore, "this conduit")
-    jam = caution_jam(conductors, load, conduit)
+    jam = caution_jam(conductors, load, conduit, triplexed=triplexed)
     filled = Filled(conductors, conduit, practice, load, fill, percent, jam, smallest)
     if sheet.working is not None:
         _show(filled, sheet)

@@ -155,7 +155,9 @@ def governing_diameter(groups: Sequence[engineering.Group]) -> float | None:
     return mean_of_larger_three(largest) if acts_as_three(largest) else None
 
 
-def caution_jam(conductors: ConductorSet, load: engineering.Load, conduit: PlacedConduit) -> float | None:
+def caution_jam(
+    conductors: ConductorSet, load: engineering.Load, conduit: PlacedConduit, *, triplexed: bool = False
+) -> float | None:
     """Give the jam ratio; inside the band, name the nearest sizes of the same type outside of it."""
     governing, given = governing_diameter(conductors.groups), conduit.given
     if governing is None:
@@ -167,7 +169,7 @@ def caution_jam(conductors: ConductorSet, load: engineering.Load, conduit: Place
     if given.kind == "listed":
         outside = _sizes_outside_the_band(governing, load, given)
         remedy = f"Outside of it: trade size {' or '.join(outside)}." if outside else "No size of the type is better."
-    caution_in_jam_band(ratio, conductors.sheet, remedy)
+    caution_in_jam_band(ratio, conductors.sheet, remedy, triplexed=triplexed)
     return ratio
 
 

@@ -96,11 +96,13 @@ class Cover(NamedTuple):
     planned: Length | None
 
 
-def judge_cover(buried: Buried, cover: Length | None, sheet: Worksheet) -> Cover:
-    """Give the least cover of what is buried, and hold the cover over its top against it."""
+def judge_cover(buried: Buried, cover: Length | None, sheet: Worksheet, *, concrete_told: bool = False) -> Cover:
+    """Give the least cover of what is buried, and hold the cover over its top against it; `concrete_told` where it is
+    told elsewhere that concrete is missing.
+    """
     least, rule = least_cover(buried, sheet)
     refer_to_a_raceway(buried, rule, sheet)
-    concrete = _concrete(buried, rule, sheet)
+    concrete = _concrete(buried, rule, sheet, told=concrete_told)
     if buried.encased:
         sheet.find(
             Severity.NOTE,
@@ -113,19 +115,24 @@ def judge_cover(buried: Buried, cover: Length | None, sheet: Worksheet) -> Cover
     if sheet.working is not None:
         substituted = f"{buried.method}, {buried.location}, {buried.voltage}"
         sheet.show("cover", rule.citation, substituted, sheet.tell.given(least))
-    planned = None if cover is None else _over_the_raceway(buried, cover)
+    planned = None if cover is None else _over_the_raceway(buried, cover, least, sheet)
     if planned is not None:
         _judge_planned(planned, least, buried, rule, sheet)
     sheet.caution("excavation_safety", EXCAVATION_SAFETY, _EXCAVATION_RULES)
     return Cover(buried, least, rule, concrete, planned)
 
 
-def _over_the_raceway(buried: Buried, cover: Length) -> Length:
-    """Give the cover as the rules measure it: to the raceway, through the concrete above it."""
+def _over_the_raceway(buried: Buried, cover: Length, least: Length, sheet: Worksheet) -> Length:
+    """Give the cover as the rules measure it, to the raceway, through the concrete above it; in the unit in which the
+    least is told, for one is held against the other.
+    """
     above = buried.concrete_above
-    if above is None or not above.si:
+    unit = cover.unit
+    if sheet.tell.given(cover).unit != sheet.tell.given(least).unit:
+        unit = least.unit
+    elif above is None or not above.si:
         return cover
-    return Length(without_noise(cover.unit.from_si(cover.si + above.si)), cover.unit)
+    return Length(without_noise(unit.from_si(cover.si + (0.0 if above is None else above.si))), unit)
 
 
 def _judge_planned(planned: Length, least: Length, buried: Buried, rule: Backing, sheet: Worksheet) -> None:
@@ -146,7 +153,7 @@ def _judge_planned(planned: Length, least: Length, buried: Buried, rule: Backing
         )
 
 
-def _concrete(buried: Buried, rule: Backing, sheet: Worksheet) -> Length:
+def _concrete(buried: Buried, rule: Backing, sheet: Worksheet, *, told: bool) -> Length:
     """Give the concrete needed beside the cover; a raceway not listed for direct burial needs an envelope."""
     if buried.method is not WiringMethod.NONMETALLIC_RACEWAY or buried.listed:
         return _NO_CONCRETE
@@ -158,7 +165,8 @@ def _concrete(buried: Buried, rule: Backing, sheet: Worksheet) -> Length:
         sheet.judge(within=False)
         least = sheet.tell.given(_ENVELOPE)
         words = f"{_NEEDS} {text_of(least)}: encase it."
-        sheet.find(Severity.VIOLATION, "needs_concrete", words, rule, limit=least, member=buried.places.listed)
+        if not told:
+            sheet.find(Severity.VIOLATION, "needs_concrete", words, rule, limit=least, member=buried.places.listed)
     return _ENVELOPE
 
 

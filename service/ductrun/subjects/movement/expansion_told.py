@@ -11,6 +11,7 @@ from ductrun.kit.telling import TELLINGS, Telling
 from ductrun.subjects.movement.findings import SOLD, MovingRun
 from ductrun.subjects.movement.fittings import MOST_FITTINGS
 from ductrun.subjects.movement.moving import MOST_OPENINGS, Movement
+from ductrun.units import Temperature
 
 MOST_RUNS = 200
 
@@ -63,7 +64,8 @@ class RunMovement(Struct, frozen=True, gc=False):
     piston_openings: Annotated[
         list[PistonOpening],
         Meta(
-            description="Openings at the temperatures asked for, the installation first.", max_length=MOST_OPENINGS + 1
+            description="Openings at the temperatures asked for and of the installation, from the lowest on.",
+            max_length=MOST_OPENINGS + 1,
         ),
     ]
     travel_used_percent: Annotated[
@@ -132,7 +134,7 @@ def tell(movement: Movement, telling: Telling) -> ExpansionResult:
         )
     fittings = sum(run.fitting_count for run in free.runs)
     only = free.runs[0] if len(free.runs) == 1 and fittings else None
-    installed = movement.seen.installation is not None
+    installed = None if only is None else _opening_at(movement.seen.installation, only)
     return ExpansionResult(
         temperature_difference=difference,
         coefficient=coefficient,
@@ -148,8 +150,12 @@ def tell(movement: Movement, telling: Telling) -> ExpansionResult:
         largest_difference_without_fitting=telling.difference(free.largest_difference_without_fitting),
         travel_needed=telling.size(free.travel_needed) if fittings else UNSET,
         fitting_spacing=telling.distance(only.length / only.fitting_count) if only else UNSET,
-        piston_opening=telling.size(only.openings[0][1]) if only and installed else UNSET,
+        piston_opening=telling.size(installed) if installed is not None else UNSET,
     )
+
+
+def _opening_at(temperature: Temperature | None, run: MovingRun) -> float | None:
+    return next((opening for at, opening in run.openings if at is temperature), None)
 
 
 def _told_run(run: MovingRun, telling: Telling) -> RunMovement:

@@ -43,6 +43,7 @@ USABLE_TRAVEL = number("expansion.usable_travel_percent")
 CONVENTION = choice("expansion.piston_convention", PistonConvention)
 SETTING = choice("expansion.setting", RunSetting)
 MOST_OPENINGS = 50
+_SAME_TEMPERATURE = 6  # digits of a kelvin behind the point
 
 
 class Moving(FittingMade):
@@ -267,13 +268,17 @@ def _show(
 def _openings(
     given: Moving, seen: Seen, travel: float, change: float, sheet: Worksheet
 ) -> list[tuple[Temperature, float]]:
-    """Give the openings of a fitting that takes `change` [m], for the installation and every temperature asked for."""
+    """Give the openings of a fitting that takes `change` [m], for the installation and every temperature asked for,
+    each once, from the lowest to the highest.
+    """
     if seen.span is None:
         return []
     asked = [] if seen.installation is None else [seen.installation]
     asked += given.opening_temperatures or []
     if not asked:
         return []
+    each = {round(at.si, _SAME_TEMPERATURE): at for at in reversed(asked)}  # of alike ones as the installation is given
+    asked = [at for _, at in sorted(each.items())]
     lowest, highest = seen.span
     if sheet.settle("piston_convention", given.piston_convention, CONVENTION) is PistonConvention.CENTERED:
         return [(at, engineering.centered_opening(travel, change, lowest, highest, at.si)) for at in asked]

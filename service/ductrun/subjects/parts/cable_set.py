@@ -64,10 +64,13 @@ class Line(NamedTuple):
 
 
 class BorePlace(NamedTuple):
-    """A conduit the cables lie in: the `sheet` at its place, and the section it is of, if it is not that of all."""
+    """A conduit the cables lie in: the `sheet` at its place, and the section it is of, if it is not that of all;
+    `filled` where what fills it, and whether that may jam, is judged beside the pull.
+    """
 
     sheet: Worksheet
     section: int | None
+    filled: bool = False
 
 
 class CableSet(NamedTuple):
@@ -198,8 +201,9 @@ def lie_in(
     else:
         sheet.leave("weight_correction_factor")
     sheet.cite("wall-reactions", "pulling-arrangement")
-    _caution_fill(diameters, bore, where.sheet)
-    ratio = engineering.jam_ratio(diameters, bore)
+    if not where.filled:
+        _caution_fill(diameters, bore, where.sheet)
+    ratio = None if where.filled else engineering.jam_ratio(diameters, bore)
     if ratio is not None:
         caution_in_jam_band(ratio, where.sheet, triplexed=arrangement is Arrangement.TRIPLEXED)
     if len(diameters) == 2 and factor is None and lie.weight_correction > TIGHT_PAIR.value:

@@ -77,9 +77,9 @@ _DUCTS = {
     ConduitType.PVC_EB_20: "eb",
     ConduitType.PVC_EB_35: "eb",
 }
-_ENCASED_ONLY = {kind for kind, family in _DUCTS.items() if _BURIED[family].verdict == "no"}
+ENCASED_ONLY = {kind for kind, family in _DUCTS.items() if _BURIED[family].verdict == "no"}
 _IF_NOT_LISTED = {ConduitType.PVC_DB_60, ConduitType.PVC_DB_100, ConduitType.PVC_DB_120}
-_NEVER_NEEDING = set(ConduitType) - _ENCASED_ONLY - _IF_NOT_LISTED
+_NEVER_NEEDING = set(ConduitType) - ENCASED_ONLY - _IF_NOT_LISTED
 
 
 class AskedPour(NamedTuple):
@@ -110,7 +110,7 @@ def need_of(asked: AskedPour) -> Need:
         return Need(False, asked.bank_place)
     unknown = None
     for conduit, place in conduits_of(asked.bank, asked.bank_place):
-        if conduit.type in _ENCASED_ONLY:
+        if conduit.type in ENCASED_ONLY:
             return Need(True, place)
         if unknown is None and (conduit.type is None or conduit.type in _IF_NOT_LISTED):
             unknown = Need(None, place)

@@ -144,7 +144,7 @@ class PlacedRoute(NamedTuple):
     def conduit_at(self, section: int) -> BorePlace:
         """Give the place of the conduit of one section."""
         if self.places is not None:
-            return BorePlace(self.places[section].conduit_sheet, None)
+            return BorePlace(self.places[section].conduit_sheet, None, filled=True)
         if self.given[section].conduit is None:
             return BorePlace(self.conduit_sheet, None)
         return BorePlace(self.sheet.within(f"{section}/conduit"), section)

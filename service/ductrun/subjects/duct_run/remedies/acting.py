@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
-from msgspec import UNSET
+from msgspec import UNSET, structs
 
 from ductrun.kit.answers import Finding
 from ductrun.subjects.duct_run.remedies.boxed import larger_box, one_more_size
-from ductrun.subjects.duct_run.remedies.case import Case, circuit_at, place_of
-from ductrun.subjects.duct_run.remedies.changes import Change, Ladder
+from ductrun.subjects.duct_run.remedies.case import Case, circuit_at, circuits_of, place_of
+from ductrun.subjects.duct_run.remedies.changes import Change, Ladder, together
 from ductrun.subjects.duct_run.remedies.conductors import (
     farther_apart,
     larger_conductors,
@@ -33,6 +33,8 @@ from ductrun.subjects.duct_run.remedies.practice import compacted, less_pigment,
 from ductrun.subjects.duct_run.remedies.pulled import OF_A_PULL, of_pulls, wider
 from ductrun.subjects.duct_run.remedies.remedies import ChangeKind
 
+_Acting = Callable[[Finding, Case], list[Change]]
+
 
 def ladders_of(case: Case) -> list[Ladder]:
     """Give all that might remove the violations of a run, the cheapest to build first."""
@@ -40,12 +42,21 @@ def ladders_of(case: Case) -> list[Ladder]:
         Ladder(frozenset({one.code}), None if one.pointer is UNSET else one.pointer, rungs)
         for one in case.violations
         for remedy in _ACTING.get(one.code, ())
-        if (rungs := remedy(one, case))
+        if (rungs := _for_all(remedy, one, case))
     ]
     if any(one.code in OF_A_PULL for one in case.violations):
         found += of_pulls(case)
     order = {kind: place for place, kind in enumerate(ChangeKind)}
     return sorted(found, key=lambda ladder: order[ladder.rungs[0].kind])
+
+
+def _for_all(remedy: _Acting, found: Finding, case: Case) -> list[Change]:
+    """Give what a remedy changes; where alike circuits break a limit alike, for all of them at once."""
+    places = [f"#/circuits/{at}" for at in circuits_of(found, case)]
+    if len(places) < 2:
+        return remedy(found, case)
+    ladders = [remedy(structs.replace(found, pointer=place), case) for place in places]
+    return [together(rungs) for rungs in zip(*ladders, strict=False)]
 
 
 def _other_type(found: Finding, case: Case) -> list[Change]:
@@ -60,7 +71,6 @@ def _larger(found: Finding, case: Case) -> list[Change]:
     return [] if circuit is None else trade_sizes(circuit, case)
 
 
-_Acting = Callable[[Finding, Case], list[Change]]
 _CARRYING: Sequence[_Acting] = (farther_apart, larger_conductors, more_sets)
 _BEARING: Sequence[_Acting] = (compacted, stiffer_types, encase)
 _ACTING: dict[str, Sequence[_Acting]] = {

@@ -40,6 +40,16 @@ def stretch_at(found: Finding) -> int | None:
     return None if place is None else int(place[1])
 
 
+def circuits_of(found: Finding, case: Case) -> list[int]:
+    """Give the circuits that a finding is about: alike ones are told once, at the first of them."""
+    alike = (
+        one
+        for one, _ in case.run.apart
+        if one.code == found.code and one.severity is found.severity and found.message.endswith(one.message)
+    )
+    return list(dict.fromkeys(at for one in alike if (at := circuit_at(one)) is not None))
+
+
 def circuit_at(found: Finding) -> int | None:
     """Give the circuit that a finding is about."""
     place = _CIRCUIT.fullmatch(place_of(found))

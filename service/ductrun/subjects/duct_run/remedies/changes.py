@@ -45,6 +45,19 @@ class Ladder(NamedTuple):
     rungs: list[Change]
 
 
+def together(changes: Sequence[Change]) -> Change:
+    """Make changes of one kind one change: what several of them say or set alike, once."""
+    first = changes[0]
+    edits = {_sameness(edit): edit for change in changes for edit in change.edits}
+    said = [message.removesuffix(".") for message in dict.fromkeys(change.message for change in changes)]
+    rest = [f"{words[0].lower()}{words[1:]}" for words in said[1:]]
+    return first._replace(message=f"{'; '.join([said[0], *rest])}.", edits=list(edits.values()))
+
+
+def _sameness(edit: Edit) -> tuple[str, bool, str]:
+    return edit.path, edit.put_in, repr(edit.value)
+
+
 def member(body: Any, path: str) -> Any:
     """Give the member of a document at a JSON pointer, None if it is not there."""
     node = body

@@ -51,16 +51,24 @@ def edits_of(stretch: int, cuts: Sequence[tuple[Cut, dict[str, Any]]], body: Any
             continue
         own = [Edit(f"/{edit.path.removeprefix(inside)}", edit.value) for edit in graded if edit not in beyond]
         first, second = _parts(cut, applied(pieces[0], own))
-        pieces[:1] = [first | {"pull_point": point}, _renamed(second, body["stretches"][stretch])]
+        pieces[:1] = [first | {"pull_point": point}, second]
+    pieces = _named_apart(pieces, stretch, body)
     if len(pieces) == 1:
         return [*beyond, Edit(f"/stretches/{stretch}/pull_point", pieces[0]["pull_point"])]
     added = [Edit(f"/stretches/{stretch + at}", piece, put_in=True) for at, piece in enumerate(pieces) if at]
     return [*beyond, Edit(f"/stretches/{stretch}", pieces[0]), *added]
 
 
-def _renamed(second: dict[str, Any], stretch: dict[str, Any]) -> dict[str, Any]:
-    name = stretch.get("name")
-    return second if name is None else second | {"name": f"{name}, continued"[:MOST_NAME]}
+def _named_apart(pieces: list[dict[str, Any]], stretch: int, body: Any) -> list[dict[str, Any]]:
+    """Name the pieces of a named stretch, each as no other stretch of the run is."""
+    name = body["stretches"][stretch].get("name")
+    if name is None or len(pieces) == 1:
+        return pieces
+    taken = {one.get("name") for one in body["stretches"]}
+    endings = (f", part {number}" for number in range(1, len(pieces) + len(taken) + 1))
+    names = (f"{name[: MOST_NAME - len(ending)]}{ending}" for ending in endings)
+    free = (one for one in names if one not in taken)
+    return [piece | {"name": next(free)} for piece in pieces]
 
 
 def _parts(cut: Cut, stretch: dict[str, Any]) -> tuple[dict[str, Any], dict[str, Any]]:

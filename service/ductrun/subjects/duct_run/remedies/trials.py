@@ -14,11 +14,12 @@ from ductrun.kit.answers import Finding
 from ductrun.kit.choices import Severity, Verdict
 from ductrun.kit.reading import REFUSED, reader_of
 from ductrun.kit.wording import listing
-from ductrun.kit.worksheet import Book, Worksheet
+from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.duct_run.assess import assess
 from ductrun.subjects.duct_run.assessment import DuctRun
 from ductrun.subjects.duct_run.cost import most_trials
 from ductrun.subjects.duct_run.form import DuctRunRequest
+from ductrun.subjects.duct_run.names import Apart
 from ductrun.subjects.duct_run.remedies.acting import KNOWN, ladders_of
 from ductrun.subjects.duct_run.remedies.case import Case
 from ductrun.subjects.duct_run.remedies.changes import Change, Ladder, Pointers, applied, as_given, pointers_of
@@ -43,6 +44,7 @@ _UNTRIED = {
     (False, True): "Not tried: what could be changed against it is not given in this run, or not on file.",
     (False, False): "Not tried: no one change is known against it. Do what the finding says.",
 }
+_REFUSED = "Not tried: no change known against it could be worked out in this run. Do what the finding says."
 _NOT_PERMITTED = {"use_not_permitted", "needs_concrete"}
 _CONDITION = "use_under_condition"
 _UNDER_CONDITION = " It is permitted under a condition, which its answer names: use_under_condition."
@@ -52,6 +54,7 @@ _ORDER = {kind: place for place, kind in enumerate(ChangeKind)}
 class _Tried(NamedTuple):
     """A change that was run: the violations that are gone, and the codes of what is found instead; the run as changed,
     its verdict, how many violations it has and whether it is permitted under a condition only, where it is a remedy.
+    Of a change that is `refused` nothing is known: it was not run.
     """
 
     change: Change
@@ -61,6 +64,7 @@ class _Tried(NamedTuple):
     verdict: Verdict | None = None
     left: int = 0
     under_condition: bool = False
+    refused: bool = False
 
     @property
     def removed(self) -> Sequence[Finding]:
@@ -68,11 +72,20 @@ class _Tried(NamedTuple):
         return () if self.instead else self.gone
 
 
+class _Was(NamedTuple):
+    """The run as given: how much of it was not judged, its findings apart, and its violations with all their places."""
+
+    unjudged_count: int
+    apart: Sequence[Apart]
+    violations: list[tuple[Finding, set[_Key]]]
+
+
 class _Vain(NamedTuple):
-    """What was tried against a violation, and whether there is anything to try."""
+    """What was tried against a violation, whether there is anything to try, and whether some of it was refused."""
 
     tried: list[_Tried]
     acted: bool
+    refused: bool
 
 
 def find_remedies(body: Any, run: DuctRun, sheet: Worksheet) -> Remedies:
@@ -81,6 +94,7 @@ def find_remedies(body: Any, run: DuctRun, sheet: Worksheet) -> Remedies:
         return Remedies([], [], 0, cut_short=False)
     violations = [found for found in sheet.book.findings if found.severity is Severity.VIOLATION]
     ladders = ladders_of(Case(body, run, sheet.tell, violations))
+    was = _Was(sheet.book.unjudged_count, run.apart, _places(violations, run.apart))
     tried: dict[bytes, _Tried] = {}
     against: dict[_Key, set[bytes]] = {_key(found): set() for found in violations}
     asked_by: dict[bytes, set[int]] = {}
@@ -94,7 +108,7 @@ def find_remedies(body: Any, run: DuctRun, sheet: Worksheet) -> Remedies:
             if len(tried) == most:
                 cut_short = True
                 break
-            tried[key] = _try(change, body, violations, sheet)
+            tried[key] = _try(change, body, was, sheet)
         asked_by.setdefault(key, set()).add(number)
         for found in violations:
             if _is_meant(found, ladders[number]):
@@ -104,8 +118,29 @@ def find_remedies(body: Any, run: DuctRun, sheet: Worksheet) -> Remedies:
     told, whole = _told(_worth_telling(tried, asked_by, done))
     cut_short = cut_short or not whole
     acted = {_key(found) for found in violations if any(_is_meant(found, ladder) for ladder in ladders)}
-    vain = {key: _Vain([tried[one] for one in sorted(changes)], key in acted) for key, changes in against.items()}
-    return Remedies(told, _unremedied(told, vain, cut_short), len(tried), cut_short)
+    vain = {key: _vain([tried[one] for one in sorted(changes)], acted=key in acted) for key, changes in against.items()}
+    run_count = sum(not one.refused for one in tried.values())
+    return Remedies(told, _unremedied(told, vain, cut_short), run_count, cut_short)
+
+
+def _vain(tried: list[_Tried], *, acted: bool) -> _Vain:
+    run = [one for one in tried if not one.refused]
+    return _Vain(run, acted, len(run) < len(tried))
+
+
+def _places(violations: Sequence[Finding], apart: Sequence[Apart]) -> list[tuple[Finding, set[_Key]]]:
+    """Give for every violation as it is told all places that it was found at: alike ones are told once."""
+    return [
+        (
+            found,
+            {
+                _key(one)
+                for one, _ in apart
+                if one.code == found.code and one.severity is Severity.VIOLATION and found.message.endswith(one.message)
+            },
+        )
+        for found in violations
+    ]
 
 
 def _in_turn(ladders: list[Ladder]) -> Iterator[tuple[int, Change]]:
@@ -118,13 +153,13 @@ def _is_meant(found: Finding, ladder: Ladder) -> bool:
     return found.code in ladder.codes and ladder.pointer in {None, found.pointer}
 
 
-def _try(change: Change, body: Any, violations: list[Finding], sheet: Worksheet) -> _Tried:
+def _try(change: Change, body: Any, was: _Was, sheet: Worksheet) -> _Tried:
     """Run a change; it is told if it removes a violation, adds none, and leaves nothing unjudged that was judged but
     where it broke a limit.
     """
     trial = Worksheet(sheet.tell)
-    book, was = trial.book, sheet.book
-    nothing = _Tried(change)
+    book = trial.book
+    nothing = _Tried(change, refused=True)
     if len(change.edits) > MOST_CHANGED:
         return nothing
     try:
@@ -132,37 +167,41 @@ def _try(change: Change, body: Any, violations: list[Finding], sheet: Worksheet)
     except LookupError:  # one cut of several moved what another names
         return nothing
     try:
-        assess(_request(changed), trial)
+        run = assess(_request(changed), trial)
     except REFUSALS:
         return nothing
-    before, after = _keys(was, Severity.VIOLATION), _keys(book, Severity.VIOLATION, change.origin)
-    gone = _gone(violations, before - after)
-    opened = _opened(change, book, was)
+    before = _keys(was.apart, Severity.VIOLATION)
+    after = _keys(run.apart, Severity.VIOLATION, change.origin)
+    gone = _gone(was.violations, before - after)
+    opened = _opened(change, book.unjudged_count, run.apart, was)
     under_condition = _CONDITION in opened and any(found.code in _NOT_PERMITTED for found in gone)
     instead = {code for code, _ in after - before} | (opened - {_CONDITION} if under_condition else opened)
     if instead or not gone:
         return _Tried(change, gone, sorted(instead))
-    return _Tried(change, gone, (), changed, book.verdict, after.total(), under_condition)
+    left = sum(found.severity is Severity.VIOLATION for found in book.findings)
+    return _Tried(change, gone, (), changed, book.verdict, left, under_condition)
 
 
-def _gone(violations: Sequence[Finding], missing: Counter[_Key]) -> list[Finding]:
-    """Give the violations that are missing, as many at one place as are: what is left is then all that there is."""
+def _gone(violations: Sequence[tuple[Finding, set[_Key]]], missing: Counter[_Key]) -> list[Finding]:
+    """Give the violations that are missing at every place that they were found at, as many at one place as are: what is
+    left is then all that there is.
+    """
     gone = []
-    for found in violations:
-        if missing[_key(found)]:
-            missing[_key(found)] -= 1
+    for found, places in violations:
+        if places and all(missing[place] for place in places):
+            missing.subtract(places)
             gone.append(found)
     return gone
 
 
-def _opened(change: Change, book: Book, was: Book) -> set[str]:
+def _opened(change: Change, unjudged_count: int, apart: Sequence[Apart], was: _Was) -> set[str]:
     """Give the cautions of a changed run that leaves more unjudged; among them that a use is permitted under a
     condition, which is more than not permitted.
     """
-    if book.unjudged_count <= was.unjudged_count:
+    if unjudged_count <= was.unjudged_count:
         return set()
-    known = _keys(was, Severity.CAUTION)
-    return {key[0] for key in _keys(book, Severity.CAUTION, change.origin) if key not in known}
+    known = _keys(was.apart, Severity.CAUTION)
+    return {key[0] for key in _keys(apart, Severity.CAUTION, change.origin) if key not in known}
 
 
 def _request(body: bytes) -> Any:
@@ -172,9 +211,10 @@ def _request(body: bytes) -> Any:
         return read_slowly(DuctRunRequest, body)
 
 
-def _keys(book: Book, severity: Severity, origin: Pointers = as_given) -> Counter[_Key]:
-    keys = (_key(found) for found in book.findings if found.severity is severity)
-    return Counter((code, origin(pointer)) for code, pointer in keys)
+def _keys(apart: Sequence[Apart], severity: Severity, origin: Pointers = as_given) -> Counter[_Key]:
+    """Count what was found at each place; alike ones of one place, as of the pieces of a stretch, are one."""
+    alike = {(found.code, origin(_key(found)[1]), found.message) for found, _ in apart if found.severity is severity}
+    return Counter((code, place) for code, place, _ in alike)
 
 
 def _key(found: Finding | RemovedViolation) -> _Key:
@@ -237,6 +277,8 @@ def _unremedied(told: list[Remedy], against: dict[_Key, _Vain], cut_short: bool)
 
 def _why(key: _Key, vain: _Vain, cut_short: bool) -> str:
     more = " More was left untried or untold." if cut_short else ""
+    if not vain.tried and vain.refused:
+        return f"{_REFUSED}{more}"
     if not vain.tried:
         return _UNTRIED[cut_short and vain.acted, vain.acted or key[0] in KNOWN]
     if any(key in map(_key, one.removed) for one in vain.tried):
