@@ -241,10 +241,11 @@ def test_an_item_that_took_less_than_reckoned_leaves_room_for_those_after_it(mon
     assert [one["status"] for one in found["items"]] == [200, 200, 200]
 
 
-def test_in_a_stop_a_batch_ends_with_what_it_has(monkeypatch: Any) -> None:
+def test_in_a_stop_a_batch_ends_with_what_it_has_and_a_503_for_each_item_that_was_not_begun(monkeypatch: Any) -> None:
     monkeypatch.setattr(STOPPING, "stopped", True)
     asked = [("a", "duct_run", run_of(1, 10, 60, unlike=True)), ("b", "fill", EXAMPLES["fill"])]
     items = [{"id": name, "operation": operation, "request": body} for name, operation, body in asked]
     found = reply("POST", "/v1/batch", json.dumps({"items": items}).encode(), JSON_TYPE).json
-    assert [one["status"] for one in found["items"]] == [503, 200]
-    assert (found["items"][0]["id"], found["items"][0]["problem"]["type"]) == ("a", "/problems/overloaded")
+    assert [one["status"] for one in found["items"]] == [503, 503]
+    for item, (name, operation, _) in zip(found["items"], asked, strict=True):
+        assert (item["id"], item["operation"], item["problem"]["type"]) == (name, operation, "/problems/overloaded")
