@@ -232,6 +232,21 @@ def test_beyond_its_share_of_work_the_items_of_a_batch_are_refused_one_by_one(mo
     )
 
 
+def test_telling_faults_is_reckoned_at_what_it_takes_and_counts_against_the_share_of_a_batch(monkeypatch: Any) -> None:
+    faulty = copy.deepcopy(RUN)
+    cable = {"count": 1, "cable": {"kind": "listed", "insulation": "THWN-2", "size": "4 kcmull"}}
+    faulty["circuits"] = [{"name": f"C{number}", "cables": [cable] * 20} for number in range(20)]
+    size = len(json.dumps(faulty))
+    assert 4_096 < size < LARGE
+    assert put_off("duct-run", faulty) == size / 5  # 5 bytes a step: 2 microseconds a byte
+    monkeypatch.setattr("ductrun.http.batch.MOST_STEPS", 1.5 * size / 5)
+    monkeypatch.setattr("ductrun.http.batch._STEPS_A_SECOND", 1e9)  # as if each took long
+    items = [{"id": name, "operation": "duct_run", "request": faulty} for name in "ab"]
+    found = reply("POST", "/v1/batch", json.dumps({"items": items}).encode(), JSON_TYPE).json
+    kinds = [one["problem"]["type"] for one in found["items"]]
+    assert kinds == ["/problems/invalid_request", "/problems/too_costly"]
+
+
 def test_an_item_that_took_less_than_reckoned_leaves_room_for_those_after_it(monkeypatch: Any) -> None:
     long = run_of(1, 10, 60, unlike=True)
     monkeypatch.setattr("ductrun.http.batch.MOST_STEPS", 1.5 * steps_of(long))
