@@ -114,7 +114,7 @@ class CarefulProtocol(HttpToolsProtocol):
 
     def on_response_complete(self) -> None:
         """Go on to the next request; none comes where an answer ended before its request did."""
-        if self.scope.get(CLOSES):
+        if self.scope and self.scope.get(CLOSES):  # none before the first request
             self._refused = self._gathering.lingers = True
             self.transport.close()
         super().on_response_complete()
