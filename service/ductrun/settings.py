@@ -80,7 +80,13 @@ class Settings:
             text = environment.get(name_of(setting), "").strip()
             if text:
                 given[setting.name] = _read(setting, text)
-        return cls(**given)
+        settings = cls(**given)
+        if settings.max_batch_bytes < settings.max_body_bytes:
+            raise SettingError(
+                f"{PREFIX}MAX_BATCH_BYTES is {settings.max_batch_bytes} and must not be less than "
+                f"{PREFIX}MAX_BODY_BYTES, {settings.max_body_bytes}: a batch has room for an item."
+            )
+        return settings
 
     def shown(self) -> Iterator[str]:
         """Tell each setting, its default too, and of keys only how many there are."""

@@ -20,12 +20,14 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from tools.costly_requests import bare_run, run_of, under_earth
 from tools.live import REPOSITORY, free_port, started
 
 from tests.asking import EXAMPLES
 
 FILL = json.dumps(EXAMPLES["fill"]).encode()
 ITEM = json.dumps({"id": "a", "operation": "fill", "request": EXAMPLES["fill"]}).encode() + b"\n"
+COSTLY = json.dumps(bare_run(under_earth(run_of(50, 4, 0)))).encode()
 TYPE = {"Content-Type": "application/json"}
 BEHIND = {"DUCTRUN_OPEN_BEHIND_GATEWAY": "true"}
 
@@ -42,7 +44,8 @@ def proxied(tmp_path: Path) -> Iterator[tuple[int, list[Any]]]:
             assert written.count(name) == 1
             written = written.replace(name, address.removeprefix("http://"))
         written = written.replace("listen 8080", f"listen 127.0.0.1:{port}").replace("/tmp/", f"{tmp_path}/")  # noqa: S108
-        (tmp_path / "nginx.conf").write_text(f"daemon off;\n{written}", encoding="ascii")
+        own = "user root;\n" if os.geteuid() == 0 else ""  # large bodies go through files of this test's own
+        (tmp_path / "nginx.conf").write_text(f"daemon off;\n{own}{written}", encoding="ascii")
         told = (tmp_path / "told").open("wb")
         proxy = subprocess.Popen(
             [nginx, "-p", str(tmp_path), "-c", str(tmp_path / "nginx.conf"), "-e", str(tmp_path / "early")], stderr=told
@@ -135,3 +138,69 @@ def test_a_stream_passes_line_by_line_and_lacks_its_last_line_when_cut(proxied: 
     assert b'"type":"answer","line":3' in found
     assert b'"type":"summary"' not in found
     assert b'"type":"stopped"' not in found
+
+
+def test_one_busy_caller_takes_no_replica_from_the_others(proxied: Any) -> None:
+    port, _ = proxied
+    statuses: Counter[int] = Counter()
+    costly: Counter[int] = Counter()
+    until = time.monotonic() + 4
+    callers = [threading.Thread(target=ask_on, args=(port, until, statuses)) for _ in range(4)]
+    callers += [threading.Thread(target=ask_costly, args=(port, until, costly)) for _ in range(8)]
+    for caller in callers:
+        caller.start()
+    for caller in callers:
+        caller.join()
+    assert costly[503] > 0  # both replicas said that they have enough of them
+    assert set(costly) <= {200, 503}
+    assert set(statuses) == {200}
+
+
+def ask_costly(port: int, until: float, statuses: Counter[int]) -> None:
+    while time.monotonic() < until:
+        connection = http.client.HTTPConnection("127.0.0.1", port, timeout=60)
+        connection.request("POST", "/v1/duct-run", COSTLY, TYPE)
+        found = connection.getresponse()
+        found.read()
+        statuses[found.status] += 1
+        connection.close()
+        time.sleep(0.05)
+
+
+def told_by(port: int, method: str, path: str, body: bytes, headers: dict[str, str]) -> tuple[Any, dict[str, Any]]:
+    connection = http.client.HTTPConnection("127.0.0.1", port, timeout=10)
+    connection.request(method, path, body, headers)
+    found = connection.getresponse()
+    told = json.loads(found.read())
+    connection.close()
+    return found, told
+
+
+def test_what_the_proxy_refuses_is_a_problem_and_the_id_of_the_caller_is_kept(proxied: Any) -> None:
+    port, replicas = proxied
+    named = {**TYPE, "X-Request-ID": "of-the-caller.1"}
+    found, _ = told_by(port, "POST", "/v1/fill", FILL, named)
+    assert (found.status, found.headers["X-Request-ID"]) == (200, "of-the-caller.1")
+    found, _ = told_by(port, "POST", "/v1/fill", FILL, {**TYPE, "X-Request-ID": "not a safe one"})
+    assert len(found.headers["X-Request-ID"]) == 32
+    cases = [
+        ("GET", "/metrics", b"", named, 404, "/problems/not_found"),
+        ("POST", "/v1/batch", b"", {**named, "Content-Length": "17000000"}, 413, "/problems/body_too_large"),
+        ("GET", f"/{'a' * 9_000}", b"", named, 414, "/problems/target_too_long"),
+        ("GET", "/v1/nothing", b"", named, 404, "/problems/not_found"),  # the service's own
+    ]
+    for method, path, body, headers, status, kind in cases:
+        found, told = told_by(port, method, path, body, headers)
+        assert (found.status, told["status"], told["type"]) == (status, status, kind)
+        assert found.headers["Content-Type"] == "application/problem+json"
+        assert told["request_id"] == found.headers["X-Request-ID"]
+        assert status == 414 or told["request_id"] == "of-the-caller.1"  # a head that was not read has no id
+        assert told["title"]
+        assert told["detail"]
+    for _, process in replicas:
+        process.kill()
+    time.sleep(0.5)
+    found, told = told_by(port, "POST", "/v1/fill", FILL, named)
+    assert (found.status, told["status"], told["request_id"]) == (502, 502, "of-the-caller.1")
+    assert found.headers["Content-Type"] == "application/problem+json"
+    assert found.headers["Retry-After"] == "1"

@@ -242,6 +242,21 @@ def test_beyond_its_share_of_work_the_items_of_a_batch_are_refused_one_by_one(mo
     )
 
 
+def test_telling_faults_is_reckoned_at_what_it_takes_and_counts_against_the_share_of_a_batch(monkeypatch: Any) -> None:
+    faulty = copy.deepcopy(RUN)
+    cable = {"count": 1, "cable": {"kind": "listed", "insulation": "THWN-2", "size": "4 kcmull"}}
+    faulty["circuits"] = [{"name": f"C{number}", "cables": [cable] * 20} for number in range(20)]
+    size = len(json.dumps(faulty))
+    assert 4_096 < size < LARGE
+    assert put_off("duct-run", faulty) == size / 5  # 5 bytes a step: 2 microseconds a byte
+    monkeypatch.setattr("ductrun.http.batch.MOST_STEPS", 1.5 * size / 5)
+    monkeypatch.setattr("ductrun.http.batch._STEPS_A_SECOND", 1e9)  # as if each took long
+    items = [{"id": name, "operation": "duct_run", "request": faulty} for name in "ab"]
+    found = reply("POST", "/v1/batch", json.dumps({"items": items}).encode(), JSON_TYPE).json
+    kinds = [one["problem"]["type"] for one in found["items"]]
+    assert kinds == ["/problems/invalid_request", "/problems/too_costly"]
+
+
 def test_an_item_that_took_less_than_reckoned_leaves_room_for_those_after_it(monkeypatch: Any) -> None:
     long = run_of(1, 10, 60, unlike=True)
     monkeypatch.setattr("ductrun.http.batch.MOST_BATCH_STEPS", 1.5 * steps_of(long))
@@ -251,10 +266,11 @@ def test_an_item_that_took_less_than_reckoned_leaves_room_for_those_after_it(mon
     assert [one["status"] for one in found["items"]] == [200, 200, 200]
 
 
-def test_in_a_stop_a_batch_ends_with_what_it_has(monkeypatch: Any) -> None:
+def test_in_a_stop_a_batch_ends_with_what_it_has_and_a_503_for_each_item_that_was_not_begun(monkeypatch: Any) -> None:
     monkeypatch.setattr(STOPPING, "stopped", True)
     asked = [("a", "duct_run", run_of(1, 10, 60, unlike=True)), ("b", "fill", EXAMPLES["fill"])]
     items = [{"id": name, "operation": operation, "request": body} for name, operation, body in asked]
     found = reply("POST", "/v1/batch", json.dumps({"items": items}).encode(), JSON_TYPE).json
-    assert [one["status"] for one in found["items"]] == [503, 200]
-    assert (found["items"][0]["id"], found["items"][0]["problem"]["type"]) == ("a", "/problems/overloaded")
+    assert [one["status"] for one in found["items"]] == [503, 503]
+    for item, (name, operation, _) in zip(found["items"], asked, strict=True):
+        assert (item["id"], item["operation"], item["problem"]["type"]) == (name, operation, "/problems/overloaded")

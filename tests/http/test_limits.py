@@ -14,7 +14,10 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from ductrun.http.stopping import Stopping
+from ductrun.http.eyes import CUT, EYES
+from ductrun.http.gate import Gate
+from ductrun.http.stopping import STOPPING, Stopping
+from ductrun.settings import Settings
 from tools.live import started
 
 from tests.asking import EXAMPLES
@@ -88,7 +91,9 @@ def test_a_connection_that_asks_nothing_is_closed(server: tuple[int, int]) -> No
 
 @pytest.mark.live
 def test_a_stream_whose_sender_pauses_for_too_long_ends_with_a_line_that_says_so(server: tuple[int, int]) -> None:
+    began = time.monotonic()
     found = told(opened(server[0], STREAM))
+    assert time.monotonic() - began < 2.5  # a second of pause, and the connection is not kept for three more
     assert b'{"type":"stopped","reason":"idle","line":1,"item_count":1,"failed_count":1}\n\r\n0\r\n\r\n' in found
 
 
@@ -125,6 +130,64 @@ def test_beyond_the_limit_the_next_is_told_to_come_back_and_the_probe_answers(se
     assert b"retry-after: 1\r\n" in found
     assert b'"/problems/overloaded"' in found
     assert found.endswith(b'{"status":"alive"}')
+
+
+@pytest.mark.parametrize("begun", [False, True])
+def test_what_outlasts_a_stop_is_told_to_ask_again_or_is_logged_as_cut(
+    begun: bool, monkeypatch: Any, caplog: Any
+) -> None:
+    sent: list[Any] = []
+
+    async def send(message: Any) -> None:
+        sent.append(message)
+
+    async def receive() -> Any:
+        await asyncio.sleep(60)
+
+    async def endless(_scope: Any, _receive: Any, send_on: Any) -> None:
+        if begun:
+            await send_on({"type": "http.response.start", "status": 200, "headers": []})
+            await send_on({"type": "http.response.body", "body": b"{", "more_body": True})
+        await asyncio.sleep(60)
+
+    async def run() -> None:
+        scope = {"type": "http", "method": "POST", "path": "/v1/fill", "headers": [(b"x-request-id", b"late")]}
+        task = asyncio.ensure_future(Gate(endless, Settings())(scope, receive, send))
+        await asyncio.sleep(0)
+        task.cancel()
+        await task
+
+    monkeypatch.setattr(STOPPING, "stopped", True)
+    monkeypatch.setattr(EYES, "open", True)
+    EYES.gathered.clear()
+    asyncio.run(run())
+    status = EYES.gathered.pop().status
+    if begun:
+        assert status == CUT
+        assert [message.get("body") for message in sent] == [None, b"{"]
+        assert [record.getMessage() for record in caplog.records] == [
+            "request late was cut: the service stops and waited for it no longer"
+        ]
+        assert caplog.records[0].exc_info is None
+        return
+    assert status == 503
+    assert (sent[0]["status"], dict(sent[0]["headers"])[b"retry-after"]) == (503, b"1")
+    assert json.loads(sent[1]["body"])["type"] == "/problems/overloaded"
+    assert not caplog.records
+
+
+@pytest.mark.live
+def test_a_request_that_outlasts_a_stop_gets_a_problem_before_the_process_ends() -> None:
+    short = {"DUCTRUN_DRAIN_SECONDS": "0", "DUCTRUN_STOP_SECONDS": "1"}
+    with started(environment=short) as (address, process):
+        waiting = opened(int(address.rpartition(":")[2]), HEAD + b"Content-Length: 100\r\n\r\n{")
+        time.sleep(0.1)
+        process.send_signal(signal.SIGTERM)
+        found = told(waiting)
+        process.wait(10)
+    assert found.startswith(b"HTTP/1.1 503 ")
+    assert b"retry-after: 1\r\n" in found
+    assert b"application/problem+json" in found
 
 
 @pytest.mark.live

@@ -107,8 +107,9 @@ REPLACED = {
     "_should_upgrade": [],
     "handle_websocket_upgrade": [],
     "send_400_response": ["msg"],
+    "on_response_complete": [],
 }
-USED = {"_start_asgi_task": ["cycle", "app"], "on_response_complete": []}
+USED = {"_start_asgi_task": ["cycle", "app"]}
 CYCLE = [
     *("scope", "transport", "flow", "logger", "access_logger", "access_log", "default_headers"),
     *("message_event", "expect_100_continue", "keep_alive", "on_response"),

@@ -86,8 +86,8 @@ def test_a_result_that_is_not_finite_never_leaves_the_service() -> None:
 @pytest.mark.parametrize(("text", "expected"), [("", 1_048_576), ("2048", 2048)])
 def test_the_body_limit_may_be_set(monkeypatch: pytest.MonkeyPatch, text: str, expected: int) -> None:
     monkeypatch.setenv("DUCTRUN_MAX_BODY_BYTES", text)
-    monkeypatch.setenv("DUCTRUN_MAX_BATCH_BYTES", "4096")
-    assert Settings.from_environment() == Settings(max_body_bytes=expected, max_batch_bytes=4096)
+    monkeypatch.setenv("DUCTRUN_MAX_BATCH_BYTES", "2000000")
+    assert Settings.from_environment() == Settings(max_body_bytes=expected, max_batch_bytes=2_000_000)
 
 
 @pytest.mark.parametrize("name", ["DUCTRUN_MAX_BODY_BYTES", "DUCTRUN_MAX_BATCH_BYTES"])

@@ -44,6 +44,18 @@ def test_a_wrong_one_is_named_and_its_value_is_not_repeated(name: str, text: str
     assert "sesame" not in str(raised.value)
 
 
+def test_a_batch_that_has_no_room_for_an_item_is_refused() -> None:
+    with pytest.raises(SettingError) as raised:
+        Settings.from_environment({"DUCTRUN_MAX_BATCH_BYTES": "999", "DUCTRUN_MAX_BODY_BYTES": "1000"})
+    assert str(raised.value) == (
+        "DUCTRUN_MAX_BATCH_BYTES is 999 and must not be less than DUCTRUN_MAX_BODY_BYTES, 1000: "
+        "a batch has room for an item."
+    )
+    equal = Settings.from_environment({"DUCTRUN_MAX_BATCH_BYTES": "1000", "DUCTRUN_MAX_BODY_BYTES": "1000"})
+    assert equal.max_batch_bytes == equal.max_body_bytes
+    assert Settings.from_environment({"DUCTRUN_MAX_BATCH_BYTES": "  "}) == Settings()
+
+
 def test_a_wrong_one_stops_the_start_with_one_sentence() -> None:
     done = subprocess.run(
         [sys.executable, "-m", "ductrun", "serve", "--port", "8123"],

@@ -172,7 +172,11 @@ class Batch:
         try:
             for index, item in enumerate(items):
                 try:
+                    if STOPPING.stopped:
+                        raise _stopping()
                     settled = self._one(index, bytes(item), chosen, scope[REQUEST_ID])
+                except ProblemRaised as problem:
+                    settled = refused(problem, scope[REQUEST_ID], self.items.name_of(bytes(item)))
                 except PutOffError as put_off:
                     try:
                         settled = await ASIDE.finish(put_off, leaving.gone, share.take)
@@ -196,6 +200,10 @@ class Batch:
         return self.items.settle(item, chosen, instance, f"#/items/{index}")
 
 
+def _stopping() -> ProblemRaised:
+    return overloaded("The service is being stopped. Ask the item again.")
+
+
 class _Share:
     """The work that is done for one batch: items that take long take of it until it is used up.
 
@@ -210,7 +218,7 @@ class _Share:
         """Take the steps of an item; raises ProblemRaised if they are not there, or if the service stops."""
         self.give_back()
         if STOPPING.stopped:
-            raise overloaded("The service is being stopped. Ask the item again.")
+            raise _stopping()
         if self.taken + steps > MOST_BATCH_STEPS:
             words = "The items before this one take all the work that is done for a batch. Ask it by itself."
             raise ProblemRaised("too_costly", words)

@@ -18,6 +18,7 @@ from ductrun.http.metrics import Metrics, metrics
 
 ITEMS: Final = "ductrun.items"  # in the scope: how many items a request had
 GONE: Final = 499  # no status of HTTP: the caller went before the answer
+CUT: Final = 598  # nor is this: the service stopped before the end of the answer
 _EVERY = 0.25  # seconds
 _AT_ONCE = 64  # records, some tenths of a millisecond
 _PAUSE = 0.002  # seconds

@@ -1,4 +1,4 @@
-"""uvicorn's HTTP protocol, but for six things.
+"""uvicorn's HTTP protocol, but for seven things.
 
 The head and the body of an answer leave in one write. uvicorn writes the head as soon as the answer starts, which costs
 a system call, a packet and a waking of the caller of their own; see `transport.py`.
@@ -11,6 +11,8 @@ gone looks the same until something is written to it: while an answer takes long
 
 A request that comes too slowly is refused, and a reader who does not read is left; see `watch.py`. Beyond a number of
 requests at work the next is told at once to come back, before those that are at work grow slow.
+
+A stream that the service ended closes its connection, whose sender may never send the rest.
 
 A request that asks for another protocol is answered in this one. uvicorn's parser passes over the body of such a
 request, and so come the first requests of some client libraries, which offer HTTP/2.
@@ -33,6 +35,7 @@ from ductrun.http.gate import Gate
 from ductrun.http.origins import allowing
 from ductrun.http.problems import ProblemRaised
 from ductrun.http.stopping import STOPPING
+from ductrun.http.stream import CLOSES
 from ductrun.http.transport import GatheringTransport
 from ductrun.http.watch import Watch
 from ductrun.settings import Settings
@@ -121,6 +124,13 @@ class CarefulProtocol(HttpToolsProtocol):
             super().on_headers_complete()
         finally:
             self.app = app
+
+    def on_response_complete(self) -> None:
+        """Go on to the next request; none comes where an answer ended before its request did."""
+        if self.scope and self.scope.get(CLOSES):  # none before the first request
+            self._refused = self._gathering.lingers = True
+            self.transport.close()
+        super().on_response_complete()
 
     def connection_lost(self, exc: Exception | None) -> None:
         """Let go of a connection."""

@@ -1,4 +1,4 @@
-"""How the process stops when it is told to: nothing that has begun is cut.
+"""How the process stops when it is told to: nothing that has begun is cut that ends in time.
 
 First it says that it is not ready, and every answer closes its connection, while requests are still taken: whoever
 sends them learns it in that time. Then no more are taken, streams end with a line that says so, and what has begun is

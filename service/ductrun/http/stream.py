@@ -10,6 +10,7 @@ from __future__ import annotations
 import asyncio
 from collections.abc import Iterator
 from time import perf_counter
+from typing import Final
 
 from msgspec import json
 from starlette.types import Message, Receive, Scope, Send
@@ -26,6 +27,7 @@ from ductrun.kit.answering import Chosen, PutOffError
 from ductrun.tables import TABLES
 
 MEDIA_TYPES = ("application/jsonl", "application/x-ndjson")
+CLOSES: Final = "ductrun.closes"  # in the scope: the answer ended before its request did
 _SLICE = 0.001  # seconds of work before other requests get their turn
 BASIS = json.encode({"type": "basis", "service_version": __version__, "tables_version": TABLES.hash}) + b"\n"
 
@@ -170,6 +172,7 @@ class Stream:
                 turn = perf_counter()
         except EndedError as ended:
             last = b'{"type":"stopped","reason":"%b","line":%d,"item_count":%d,"failed_count":%d}\n'
+            scope[CLOSES] = True
             last %= (ended.reason.encode(), number, items, failed)
         else:
             last = summary_of(items, failed)
