@@ -30,7 +30,16 @@ _NONMETALLIC = {
     kind for kind in ConduitType if kind.startswith("pvc_") or kind in (ConduitType.HDPE_SCHEDULE_40, ConduitType.RTRC)
 }
 _HERE = "setting"
-_IN_SETTING = Places(method=_HERE, voltage=_HERE, encased=_HERE, listed=_HERE, concrete=_HERE, around=_HERE)
+_IN_SETTING = Places(
+    method=_HERE,
+    voltage=_HERE,
+    encased=_HERE,
+    listed=_HERE,
+    concrete=_HERE,
+    around=_HERE,
+    to_list="ask its maker for the listing, encase it, or take conduit of a type for direct burial, such as "
+    "pvc_schedule_40",
+)
 
 
 def judged_cover(

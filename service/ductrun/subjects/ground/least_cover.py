@@ -40,7 +40,10 @@ _TOLD_PLACES = {"vehicular_area_in": "Under traffic", "airport_runway_in": "At a
 
 
 class Places(NamedTuple):
-    """Where what is said of something buried was given, relative to the sheet of the form that says it."""
+    """Where what is said of something buried was given, relative to the sheet of the form that says it.
+
+    `to_list` is what to do, in words, where it is not known whether a raceway is listed for direct burial.
+    """
 
     method: str = "wiring_method"
     location: str = "location"
@@ -50,6 +53,7 @@ class Places(NamedTuple):
     cover: str = "cover"
     concrete: str = "concrete_above"
     around: str = "concrete_around"
+    to_list: str = "give listed_for_direct_burial, or encase it"
 
 
 _SIDE_BY_SIDE = Places()
