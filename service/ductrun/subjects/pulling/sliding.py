@@ -48,19 +48,26 @@ def report_sliding(way: Direction, pulling: Pulling, sheet: Worksheet, where: st
     `where` begins the sentence where a plan has several pulls.
     """
     found = sliding_of(way, pulling)
-    for code, drawn, end, held_by in (
-        ("cable_slides_back", found.pulled, "pulling end", "rope"),
-        ("cable_slides_on", found.fed, "feeding end", "reel brake"),
-    ):
-        if drawn:
-            told = sheet.tell.force(drawn)
-            sheet.find(
-                Severity.CAUTION,
-                code,
-                f"{where}Once pulled, the cable slides down the slope when it is let go at the {end}: at the lowest "
-                f"friction, {pulling.braking_coefficient:g}, it draws there with {text_of(told)}. Make it fast there, "
-                f"at the top, before the {held_by} is released; nobody below it.",
-                WORKED_OUT,
-                told,
-                member="",
-            )
+    friction, tell = pulling.braking_coefficient, sheet.tell.force
+    if found.pulled:
+        sheet.find(
+            Severity.CAUTION,
+            "cable_slides_back",
+            f"{where}Once pulled, the cable slides down the slope when it is let go at the pulling end: at the lowest "
+            f"friction, {friction:g}, it draws there with {text_of(tell(found.pulled))}. Make it fast there, at the "
+            "top, before the rope is released; nobody below it.",
+            WORKED_OUT,
+            tell(found.pulled),
+            member="",
+        )
+    if found.fed:
+        sheet.find(
+            Severity.CAUTION,
+            "cable_slides_on",
+            f"{where}Once pulled, the cable slides down the slope when it is let go at the feeding end: at the lowest "
+            f"friction, {friction:g}, it draws there with {text_of(tell(found.fed))}. Make it fast there, at the "
+            "top, before the reel brake is released; nobody below it.",
+            WORKED_OUT,
+            tell(found.fed),
+            member="",
+        )
