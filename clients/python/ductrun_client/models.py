@@ -2492,16 +2492,17 @@ class CircuitPulls(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=
     """Stop nearer the start of the run."""
 
     stop_basis: StopBasis
-    """any_friction: with less no bend is beyond its limit, whatever the friction. friction_assumed:
-    that would stop the pull below what it is expected to need, so the limits are carried on at the
-    friction it is pulled with."""
+    """any_friction: with less no bend is beyond its limit, whatever the friction, none too.
+    friction_assumed: that would stop the pull below what it is expected to need, so the limits are
+    carried on at the friction it is pulled with."""
 
     stop_tension: Force
     """At the pulling end: stop there. What cable, grip and device bear, or less, where a bend has
     its sidewall limit before, as stop_basis says."""
 
     tension_safe_at_any_friction: Force
-    """At the pulling end: with less no bend is beyond its limit, whatever the friction."""
+    """At the pulling end: with less no bend is beyond its limit, whatever the friction, none
+    too."""
 
     verdict: Verdict
     """Of the pull in its better direction."""

@@ -757,9 +757,9 @@ export interface CircuitPulls {
   /** Stop nearer the start of the run. */
   start: string;
   /**
-   * any_friction: with less no bend is beyond its limit, whatever the friction. friction_assumed: that would
-   * stop the pull below what it is expected to need, so the limits are carried on at the friction it is pulled
-   * with.
+   * any_friction: with less no bend is beyond its limit, whatever the friction, none too. friction_assumed: that
+   * would stop the pull below what it is expected to need, so the limits are carried on at the friction it is
+   * pulled with.
    */
   stop_basis: StopBasis;
   /**
@@ -767,7 +767,7 @@ export interface CircuitPulls {
    * limit before, as stop_basis says.
    */
   stop_tension: Force;
-  /** At the pulling end: with less no bend is beyond its limit, whatever the friction. */
+  /** At the pulling end: with less no bend is beyond its limit, whatever the friction, none too. */
   tension_safe_at_any_friction: Force;
   /** Of the pull in its better direction. */
   verdict: Verdict;

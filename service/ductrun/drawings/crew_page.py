@@ -21,6 +21,7 @@ from ductrun.kit.telling import Telling
 from ductrun.kit.wording import text_of
 from ductrun.subjects.conduit.choices import JoiningMethod
 from ductrun.subjects.duct_run.assessment import AssessedStretch, DuctRun
+from ductrun.subjects.duct_run.groundwater import stands_in_water
 from ductrun.subjects.duct_run.places import CONFINED
 from ductrun.subjects.duct_run.told import DuctRunResult
 from ductrun.subjects.duct_run.told_stretches import RunStretch, StretchRiser
@@ -211,6 +212,9 @@ def _cautions(run: DuctRun, result: DuctRunResult) -> list[str]:
     lines = (
         [
             "Locate utilities before digging; nobody enters an unprotected trench." if buried else "",
+            "Groundwater stands above the trench floor: draw it down first; nobody enters while water stands in it."
+            if any(stands_in_water(burial, run.given) for burial in buried)
+            else "",
             "Nobody enters a vault or manhole before the air is tested: ventilate, permit entry." if confined else "",
         ],
         [

@@ -15,7 +15,8 @@ from ductrun.kit.telling import Telling
 from ductrun.subjects.duct_run.assessment import DuctRun, RunPull
 from ductrun.subjects.duct_run.told import DuctRunResult
 from ductrun.subjects.duct_run.told_circuits import CircuitPulls
-from ductrun.subjects.pulling.choices import StopBasis
+from ductrun.subjects.pulling.choices import PullDirection, StopBasis
+from ductrun.subjects.pulling.sliding import sliding_of
 from ductrun.units import AnyQuantity
 
 _CLOSE: Final = 0.02  # twice what three digits leave out
@@ -41,14 +42,38 @@ def pull_rows(run: DuctRun, result: DuctRunResult, telling: Telling) -> Markup:
         return NOTHING
     rows = [("; ".join(cables), *figures) for figures, cables in alike.items()]
     header = ("Cable in duct", "Feed from, pull to", "Expect", "STOP at", "Brake", "Lubricant", "Each duct")
+    slides = _slides(run, result, telling)
     return joined(
         [
             element("h2", "Pull"),
             element("p", _first(result)),
             table(header, rows, kind="dense pulls", figures=(2, 3, 4, 5)),
             *[element("p", f"{'; '.join(dict.fromkeys(ways))}: {words}") for words, ways in watched.items()],
+            element("ul", *slides) if slides else NOTHING,
         ]
     )
+
+
+def _slides(run: DuctRun, result: DuctRunResult, telling: Telling) -> list[Markup]:
+    """Say where a cable is made fast before it is let go; pulls that are drawn on alike share a line."""
+    alike: dict[str, list[str]] = {}
+    for circuit, assessed in zip(result.circuits, run.circuits, strict=True):
+        for one, carried in zip(circuit.pulls, assessed.pulls, strict=True):
+            pulled = carried.pull.pulled
+            way = pulled.backward if pulled.better is PullDirection.REVERSED else pulled.forward
+            found = sliding_of(way, pulled.pulling)
+            for drawn, end, held_by in (
+                (found.pulled, one.pull_to, "rope"),
+                (found.fed, one.feed_from, "reel brake"),
+            ):
+                if drawn:
+                    most = _to_three(telling.force(drawn), math.ceil)
+                    words = (
+                        f"the cable slides down from {end} with up to {most} when it is let go: make it fast at {end} "
+                        f"before the {held_by} is released; nobody below it."
+                    )
+                    alike.setdefault(words, []).append(f"{circuit.name} in {', '.join(one.ducts)}")
+    return [element("li", f"{'; '.join(cables)}: {words}") for words, cables in alike.items()]
 
 
 def _first(result: DuctRunResult) -> str:

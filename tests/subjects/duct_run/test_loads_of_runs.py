@@ -102,6 +102,38 @@ def test_conductors_that_make_no_sets_are_counted_in_words() -> None:
         run["circuits"][0]["load"] = {"current": quantity(100, "A")}
 
 
+@pytest.mark.parametrize(
+    ("system", "count", "ducts"), [("three_phase", 4, 3), ("single_phase", 3, 2), ("direct_current", 3, 2)]
+)
+def test_what_is_over_in_one_duct_makes_no_set_with_what_is_over_in_the_next(
+    system: str, count: int, ducts: int
+) -> None:
+    """Four wires in each of three ducts are three sets with their neutrals, and no four sets of three."""
+    names = ["1-1", "1-2", "2-1"][:ducts]
+
+    def with_load(**load: Any) -> dict[str, Any]:
+        run = run_with(lambda run: run["bank"].update(tiers=[2, 2]))
+        del run["circuits"][1]
+        run["circuits"][0].update(ducts=names, load={"system": system, "current": quantity(600, "A"), **load})
+        run["circuits"][0]["cables"][0].update(count=count)
+        return run
+
+    [fault] = faults("duct-run", with_load())
+    assert (fault["pointer"], fault["code"]) == (
+        "#/circuits/0/load/loaded_conductor_count",
+        "conductors_make_no_sets",
+    )
+    assert fault["message"].startswith(f"{count} loaded phase conductors in each of {ducts} ducts make no whole sets")
+    assert "every phase lies in every duct" in fault["message"]
+    answer = ask("duct-run", with_load(loaded_conductor_count=count - 1))
+    [circuit] = answer["result"]["stretches"][0]["ampacity"]["circuits"]
+    assert circuit["parallel_count"] == ducts
+    assert circuit["conductor_current"]["value"] == pytest.approx(600 / ducts)
+    if system != "direct_current":
+        again = ask("duct-run", with_load(loaded_neutral_count=1))
+        assert again["result"]["stretches"][0]["ampacity"]["circuits"][0]["parallel_count"] == ducts
+
+
 def test_ducts_with_a_part_of_a_set_ask_for_all_ducts_of_their_circuit() -> None:
     run = run_with(lambda run: run["circuits"][0]["cables"][0].update(count=1))
     [fault] = faults("duct-run", run)

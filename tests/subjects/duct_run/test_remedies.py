@@ -80,6 +80,7 @@ def test_with_a_profile_the_whole_line_goes_deeper() -> None:
     def raised(run: dict[str, Any]) -> None:
         for point in run["profile"]["points"]:
             point["line"] = quantity(point["ground"]["value"] - 0.5, "ft")
+        run["site"]["groundwater_depth"] = quantity(20, "ft")
 
     one = by_kind(altered(MANHOLES, raised))["cover"]
     assert one["message"] == "Lay the whole run 14 in deeper."

@@ -47,6 +47,29 @@ def test_conductors_of_a_set_lie_together_in_steel() -> None:
     assert "set_split_in_steel" not in codes(ask("ampacity", bank([3], apart)))
 
 
+def test_sets_in_parallel_are_counted_in_each_duct() -> None:
+    """Every phase lies in every duct: four of one size in each of three ducts are three sets and their neutrals."""
+    four: dict[str, Any] = {"cables": singles(count=4)}
+    [fault] = faults("ampacity", bank([3], circuit("1-1", "1-2", "1-3", **four)))
+    assert (fault["pointer"], fault["code"]) == ("#/circuits/0/loaded_conductor_count", "conductors_make_no_sets")
+    asked = circuit("1-1", "1-2", "1-3", amperes=600, **four, loaded_conductor_count=3)
+    [told] = ask("ampacity", bank([3], asked))["result"]["circuits"]
+    assert told["parallel_count"] == 3
+    assert told["conductor_current"]["value"] == pytest.approx(200)
+
+
+def test_phases_that_each_have_ducts_of_their_own_are_told_by_their_count() -> None:
+    """One of each phase in a duct is a set over three ducts; two in a duct are no pair of phases unless it is said."""
+    one = circuit("1-1", "1-2", "1-3", amperes=200, cables=singles(count=1))
+    assert ask("ampacity", bank([3], one))["result"]["circuits"][0]["parallel_count"] == 1
+    two: dict[str, Any] = {"amperes": 200, "cables": singles(count=2)}
+    [fault] = faults("ampacity", bank([3], circuit("1-1", "1-2", "1-3", **two)))
+    assert fault["code"] == "conductors_make_no_sets"
+    assert "loaded_conductor_count 2" in fault["message"]
+    said = circuit("1-1", "1-2", "1-3", **two, loaded_conductor_count=2)
+    assert ask("ampacity", bank([3], said))["result"]["circuits"][0]["parallel_count"] == 2
+
+
 def test_a_neutral_that_counts_gives_heat_and_makes_no_set() -> None:
     """Four conductors in a raceway: 80 percent of 380 A x 1.11; a fourth heat as large as a phase's."""
     four = circuit("1-1", amperes=300, cables=singles(count=4), loaded_neutral_count=1)

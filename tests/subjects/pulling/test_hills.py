@@ -527,3 +527,59 @@ def test_a_slope_is_climbed_from_one_end_and_held_back_from_the_other() -> None:
     assert judged == ["violates", "complies", "complies"]
     shares = [case["reversed_utilization_percent"] for case in cases]
     assert shares[0] == pytest.approx((250 - 100 * math.cos(math.radians(30))) / 160 * 100)
+
+
+def slope(degrees: float) -> list[dict[str, Any]]:
+    return [straight(400, degrees)]
+
+
+LOOSE: dict[str, Any] = {
+    "friction_coefficient": 0.35,
+    "braking_friction_coefficient": 0.15,
+    "cables": [
+        {
+            "count": 1,
+            "cable": {
+                "kind": "measured",
+                "diameter": quantity(1.5, "in"),
+                "mass_per_length": quantity(5, "lb/ft"),
+                "conductor": {"material": "copper", "size": "500 kcmil", "count": 1},
+            },
+        }
+    ],
+    "arrangement": None,
+    "brake_limit": quantity(2_000, "lbf"),
+}
+
+
+BACK, ON = ("cable_slides_back", "before the rope is released"), ("cable_slides_on", "before the reel brake is")
+
+
+@pytest.mark.parametrize(
+    ("operation", "degrees", "brake", "expected"),
+    [
+        ("pull-tension", 30, 2_000, BACK),
+        ("pull-tension", -30, 2_000, ON),
+        ("pull-plan", 30, 100, BACK),  # no brake holds it from the other end
+        ("pull-plan", -30, 2_000, ON),
+    ],
+)
+def test_a_cable_on_a_slope_is_made_fast_at_its_top_before_it_is_let_go(
+    operation: str, degrees: float, brake: float, expected: tuple[str, str]
+) -> None:
+    # derived: 5 lb/ft x 400 ft x (sin 30 deg - 0.15 cos 30 deg) = 2,000 x (0.5 - 0.1299) = 740.2 lbf
+    answer = pull(slope(degrees), operation, **LOOSE | {"brake_limit": quantity(brake, "lbf")})
+    [found] = [one for one in answer["findings"] if one["code"].startswith("cable_slides")]
+    code, end = expected
+    assert (found["code"], found["severity"]) == (code, "caution")
+    assert found["actual"] == {"value": pytest.approx(740.19, abs=0.01), "unit": "lbf"}
+    assert "at the lowest friction, 0.15," in found["message"]
+    assert f"at the top, {end}" in found["message"]
+    assert found["message"].endswith("nobody below it.")
+
+
+def test_what_friction_or_a_hand_holds_is_not_cautioned_of() -> None:
+    # at 8 degrees tan = 0.14 is under 0.15; at 9 it is 0.158, and draws with 2,000 (0.1564 - 0.1482) = 16.5 lbf
+    for degrees in (0, 8, 9):
+        answer = pull(slope(degrees), **LOOSE)
+        assert not [one for one in codes(answer) if one.startswith("cable_slides")], degrees

@@ -31,6 +31,9 @@ _NONMETALLIC = {
 }
 _HERE = "setting"
 _IN_SETTING = Places(method=_HERE, voltage=_HERE, encased=_HERE, listed=_HERE, concrete=_HERE, around=_HERE)
+_TO_LIST = (
+    "ask its maker for the listing, encase it, or take conduit of a type for direct burial, such as pvc_schedule_40"
+)
 
 
 def judged_cover(
@@ -74,7 +77,7 @@ def judged_cover(
             Length(without_noise(LengthUnit.INCH.from_si(one)), LengthUnit.INCH) for one in (top, min(others))
         )
     listed = None if need is None else not need
-    buried = Buried(method, location, voltage, encased, listed, _IN_SETTING, above, around)
+    buried = Buried(method, location, voltage, encased, listed, _IN_SETTING, above, around, _TO_LIST)
     # of duct for concrete in earth the envelope tells it, voltage known or not
     return judge_cover(buried, least, place, concrete_told=setting.kind == "direct_buried")
 

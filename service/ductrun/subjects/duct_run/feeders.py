@@ -145,7 +145,9 @@ def _drop(
     dropping: Any = laid_over(
         given,
         {
-            "parallel_count": sets_of(system, len(circuit.ducts), phases, place),
+            "parallel_count": sets_of(
+                system, len(circuit.ducts), phases, place, counted=given.loaded_conductor_count is not None
+            ),
             "conductor_temperature": place.settle(
                 "conductor_temperature", given.conductor_temperature, usual_limit(marking)
             ),

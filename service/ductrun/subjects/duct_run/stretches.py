@@ -15,6 +15,7 @@ from ductrun.subjects.duct_run.burying import bury
 from ductrun.subjects.duct_run.circuits import PlacedCircuit
 from ductrun.subjects.duct_run.covering import judged_cover, least_over
 from ductrun.subjects.duct_run.earth_loads import earth_loads_of
+from ductrun.subjects.duct_run.groundwater import find_groundwater
 from ductrun.subjects.duct_run.heights import Heights, earth_of
 from ductrun.subjects.duct_run.joined import Around, pieces_of
 from ductrun.subjects.duct_run.laid import LaidStretch
@@ -115,4 +116,5 @@ def _in_setting(
     assert envelope is not None  # noqa: S101  (what is buried has one)
     earth = earth_of(setting, envelope, laid.station, laid.plan_length, heights, here.within("setting"))
     burial = bury(stretch, bank, envelope, earth, laid.plan_length, here, asked)
+    find_groundwater(stretch, bank, burial, asked, here)
     return _InSetting(judged_cover(stretch, bank, envelope, least_over(setting, earth), circuits, here), burial)

@@ -62,14 +62,14 @@ class CircuitPulls(Struct, frozen=True, gc=False, kw_only=True):
     stop_basis: Annotated[
         StopBasis,
         Meta(
-            description="any_friction: with less no bend is beyond its limit, whatever the friction. friction_assumed: "
-            "that would stop the pull below what it is expected to need, so the limits are carried on at the friction "
-            "it is pulled with."
+            description="any_friction: with less no bend is beyond its limit, whatever the friction, none too. "
+            "friction_assumed: that would stop the pull below what it is expected to need, so the limits are carried "
+            "on at the friction it is pulled with."
         ),
     ]
     tension_safe_at_any_friction: Annotated[
         answers.Force,
-        Meta(description="At the pulling end: with less no bend is beyond its limit, whatever the friction."),
+        Meta(description="At the pulling end: with less no bend is beyond its limit, whatever the friction, none too."),
     ]
     pull: Annotated[PullTensionResult, Meta(description="The pull both ways; its sections from the start of the run.")]
     plan: Annotated[

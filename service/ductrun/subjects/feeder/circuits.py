@@ -187,7 +187,13 @@ def load_of(
         ducts=tuple(ducts),
         cable=cable,
         system=system,
-        sets=sets_of(system, len(ducts), cable.conductors - neutrals, sheet),
+        sets=sets_of(
+            system,
+            len(ducts),
+            cable.conductors - neutrals,
+            sheet,
+            counted=given.loaded_conductor_count is not None,
+        ),
         neutrals=neutrals,
         current=None if given.current is None else given.current.si,
         voltage=sheet.settle("voltage", given.voltage, VOLTAGE).si,
@@ -235,20 +241,27 @@ def check_ducts(loads: Sequence[CircuitLoad], names: Sequence[str]) -> None:
         raise UnanswerableError(*faults)
 
 
-def sets_of(system: CircuitSystem, ducts: int, conductors: int, sheet: Worksheet) -> int:
-    """Count the sets in parallel of so many phase conductors in each duct; refuse those that make no whole sets."""
+def sets_of(system: CircuitSystem, ducts: int, conductors: int, sheet: Worksheet, *, counted: bool) -> int:
+    """Count the sets in parallel of so many phase conductors in each duct; refuse those that make no whole sets.
+
+    Every phase lies in every duct, so that one duct has whole sets and all ducts have as many each: what is over in one
+    is a neutral, or of another system, and makes no set with what is over in the next. Isolated phases alone, of fewer
+    conductors in a duct than make a set, go together from duct to duct; where a duct has more than one of them, only as
+    `counted` says that loaded_conductor_count was given.
+    """
     in_a_set = IN_A_SET[system]
-    sets, left = divmod(ducts * conductors, in_a_set)
-    if left or not sets:
+    isolated = 0 < conductors < in_a_set and (conductors == 1 or counted)
+    sets, left = divmod(ducts * conductors if isolated else conductors, in_a_set)
+    if left or sets <= 0:
         raise UnanswerableError(
             sheet.fault(
                 "loaded_conductor_count",
                 "conductors_make_no_sets",
                 f"{_in_ducts(max(conductors, 0), ducts)} no whole sets of {in_a_set}: "
-                f"{_to_make_sets(conductors, in_a_set)}",
+                f"{_to_make_sets(conductors, in_a_set, ducts)}",
             )
         )
-    return sets
+    return sets if isolated else ducts * sets
 
 
 def _in_ducts(conductors: int, ducts: int) -> str:
@@ -257,18 +270,23 @@ def _in_ducts(conductors: int, ducts: int) -> str:
     return f"{conductors} loaded phase conductor{'' if conductors == 1 else 's'} in {where} make{'s' if one else ''}"
 
 
-def _to_make_sets(conductors: int, in_a_set: int) -> str:
+def _to_make_sets(conductors: int, in_a_set: int, ducts: int) -> str:
     """Say what to give where so many phase conductors in a duct make no whole sets."""
     sets, left = divmod(conductors, in_a_set)
     if sets <= 0 or not left:
+        whole = conductors > 1 and not ducts * conductors % in_a_set
         return (
-            "give all ducts of the circuit, or as loaded_conductor_count those of each duct that carry its current, "
-            "without neutrals."
+            f"where each duct has phases of its own, give loaded_conductor_count {conductors}; where they are of "
+            "another system, give that."
+            if whole
+            else "give all ducts of the circuit, or as loaded_conductor_count those of each duct that carry its "
+            "current, without neutrals."
         )
     words = "one is a neutral" if left == 1 else f"{left} are neutrals"
     return (
         f"where {words}, give loaded_neutral_count {left} if harmonics load it as the phases, else "
-        f"loaded_conductor_count {conductors - left}; where none is, give all ducts of the circuit."
+        f"loaded_conductor_count {conductors - left}; where none is, give the system they are of, or in each duct "
+        "the conductors of whole sets: every phase lies in every duct."
     )
 
 

@@ -206,7 +206,7 @@ def _leave_listing_open(buried: Buried, rule: Backing, sheet: Worksheet) -> None
         Severity.CAUTION,
         "listing_not_judged",
         "Whether this raceway is listed for direct burial is not known. One that is not needs a concrete envelope of "
-        f"at least {text_of(least)}: give listed_for_direct_burial, or encase it.",
+        f"at least {text_of(least)}: {buried.to_list}.",
         rule,
         limit=least,
         member=buried.places.listed,

@@ -59,7 +59,7 @@ class Buried(NamedTuple):
     """What is buried and where; `listed` is whether a raceway may lie in earth without concrete, None if unknown.
 
     `concrete_above` is what of its envelope lies above the raceway, `concrete_around` the least beside and below it;
-    None where that is not known.
+    None where that is not known. `to_list` is what to do, in words, where nobody knows whether it is listed.
     """
 
     method: WiringMethod
@@ -70,6 +70,7 @@ class Buried(NamedTuple):
     places: Places = _SIDE_BY_SIDE
     concrete_above: Length | None = None
     concrete_around: Length | None = None
+    to_list: str = "give listed_for_direct_burial, or encase it"
 
 
 def least_cover(buried: Buried, sheet: Worksheet) -> tuple[Length, Backing]:

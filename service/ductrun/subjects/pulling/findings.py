@@ -18,6 +18,7 @@ from ductrun.subjects.pulling.direction import Carried, Direction
 from ductrun.subjects.pulling.friction import family_of
 from ductrun.subjects.pulling.settled import Pulling
 from ductrun.subjects.pulling.settling import BEND_TOTAL_LIMIT
+from ductrun.subjects.pulling.sliding import report_sliding
 from ductrun.units import Length
 
 BURN_LENGTH = quantity("pulling.elbow_burn_length", Length)
@@ -106,11 +107,13 @@ def _report_pressure(way: Direction, pulling: Pulling, sheet: Worksheet, *, turn
 
 
 def report_brake(way: Direction, pulling: Pulling, sheet: Worksheet, where: str = "") -> None:
-    """Say with how much the reel must hold back, at the pulling and at the low friction, and whether it can.
+    """Say with how much the reel must hold back, at the pulling and at the low friction, and whether it can; and what
+    draws on the cable when it is let go.
 
     `where` begins the sentence where a plan has several pulls.
     """
     _report_overbraking(way, pulling, sheet, where)
+    report_sliding(way, pulling, sheet, where)
     brakes = [one.brake for one in _cases(way) if one.brake is not None]
     limit = pulling.limits.brake
     if not brakes:

@@ -14,7 +14,6 @@ from ductrun.kit.wording import text_of
 from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.pulling.choices import StopBasis
 from ductrun.subjects.pulling.direction import Direction
-from ductrun.subjects.pulling.friction import lowest_published
 from ductrun.subjects.pulling.settled import Pulling
 
 
@@ -33,18 +32,18 @@ def stop_of(way: Direction, pulling: Pulling, *, turned: bool) -> Stop:
     """Give the tension at the pulling end [N] at which to stop.
 
     Nowhere on the way may the tension be above what cable, grip and device bear, nor in a bend above what brings it to
-    its sidewall limit. What is borne is carried on to the pulling end with the lowest published friction, which adds
-    the least: with less than that at the end, no place before it has more than it bears, whatever the friction is.
+    its sidewall limit. What is borne is carried on to the pulling end without any friction, which adds the least: with
+    less than that at the end, no place before it has more than it bears, whatever the friction is.
     Where that is less than a pull within its limits needs at the friction it is pulled with, no crew could finish: then
     what is borne is carried on at that friction. `turned` says that the pull is from the other end.
     """
     most, pressure = pulling.limits.tension, pulling.limits.pressure
-    if pulling.braking_coefficient is None and all(
+    if not engineering.steepest(pulling.sections) and all(
         isinstance(section, engineering.Straight) or _borne_in(section.radius, contact.share, pressure) >= most
         for section, contact in zip(pulling.sections, pulling.contacts, strict=True)
     ):
-        return Stop(most, StopBasis.ANY_FRICTION, most, 0)  # nothing runs away, so that the tension rises to the end
-    route = _at_lowest_friction(pulling)
+        return Stop(most, StopBasis.ANY_FRICTION, most, 0)  # on the level the tension is nowhere above that at the end
+    route = [one.laid(0.0, contact.share) for one, contact in zip(pulling.sections, pulling.contacts, strict=True)]
     safe, section = _carried_on(engineering.reverse(route) if turned else route, pulling)
     expected = way.pulling.case.final
     if over(expected, safe):
@@ -83,21 +82,14 @@ def _carried_on(route: Sequence[engineering.Section], pulling: Pulling) -> tuple
         here = pulling.limits.tension
         if not isinstance(section, engineering.Straight):
             here = min(here, _borne_in(section.radius, section.share, pulling.limits.pressure))
-        leaving = section.pulled(min(borne, here), weight).tension_out
-        if here < max(borne, leaving):
+        step = section.pulled(min(borne, here), weight)
+        leaving = step.tension_out - max(0.0, step.highest - here)  # over a crest the highest stands at neither end
+        if here < max(borne, step.highest):
             least = index
-        borne = min(leaving, here)
+        borne = max(0.0, leaving)
     return borne, least
 
 
 def _borne_in(radius: float, share: float, pressure: float) -> float:
     """Give the tension [N] that brings a bend of a radius [m] to a sidewall pressure [N/m], by its share of T/R."""
     return pressure * radius / share if share else math.inf
-
-
-def _at_lowest_friction(pulling: Pulling) -> list[engineering.Section]:
-    braking = pulling.braking_at(pulling.coefficient)
-    if braking is not None:
-        return braking
-    low = lowest_published(pulling.route.conduits, pulling.cables).value
-    return pulling._replace(braking_coefficient=low).braking_at(pulling.coefficient) or []
