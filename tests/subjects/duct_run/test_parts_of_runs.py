@@ -8,7 +8,8 @@ from typing import Any
 
 import pytest
 
-from tests.asking import ask, faults, quantity
+from tests.asking import EXAMPLES, ask, faults, quantity
+from tests.properties.test_requests import check_given_back
 from tests.subjects.duct_run.runs import BRIDGE, MANHOLES, buried, listed, single, straight, upright_bend
 
 WIRE = {"kind": "listed", "insulation": "XHHW-2", "size": "500 kcmil", "material": "copper"}
@@ -384,3 +385,12 @@ def test_duct_for_encasement_alone_in_earth_is_a_violation_before_any_load() -> 
     answer = ask("duct-run", run)
     assert answer["verdict"] == "violates"
     assert [one["tiers"] for one in answer["result"]["stretches"][0]["earth_loads"]] == [[]]
+
+
+def test_a_mass_that_one_kind_of_duct_lacks_is_not_given_to_another() -> None:
+    # no wall of Type A is on file, so that nothing of its mass is counted; the other stretch has its own wall
+    run = copy.deepcopy(EXAMPLES["duct-run"])
+    del run["earth_load"]["duct_mass_per_length"]
+    run["stretches"][0]["conduit_type"] = "pvc_type_a"
+    answer = ask("duct-run", run)
+    check_given_back("duct-run", run, answer)

@@ -85,6 +85,7 @@ def empty_masses(given: Floating, walls: Sequence[DuctWall], sheet: Worksheet) -
     if not thick:
         sheet.settle("duct_mass_per_length", None, NO_MASS)
         return [0.0] * len(walls)
+    sheet.leave("duct_mass_per_length")
     if len(thick) < len(walls):
         sheet.find(
             Severity.NOTE,

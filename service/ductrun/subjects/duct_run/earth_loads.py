@@ -93,7 +93,9 @@ def _practice(stretch: Stretch, asked: Asked, here: Worksheet) -> tuple[Any, Wor
     if water is not None and own.get("groundwater_depth", shared.groundwater_depth) is None:  # type: ignore[union-attr]
         own["groundwater_depth"] = water
         redirected["groundwater_depth"] = sheet.pointer("site/groundwater_depth")
-    return laid_over(shared, own), LayeredSheet(common, mine, redirected, here.place)
+    # a stretch that says nothing of its own cannot be given a part of it: it would have to say its traffic too
+    told = None if stretch.earth_load is None else mine
+    return laid_over(shared, own), LayeredSheet(common, told, redirected, here.place)
 
 
 def _in_its_trench(given: Any, burial: Burial) -> Any:

@@ -203,4 +203,5 @@ def _mass(kind: PlasticMaterial, outside: float, wall: float | None, given: Eart
         return given.duct_mass_per_length.si
     if wall is None:
         return sheet.settle("duct_mass_per_length", None, NO_MASS).si
+    sheet.leave("duct_mass_per_length")
     return wall_mass(outside, wall, sheet.settle("duct_density", given.duct_density, DUCT_DENSITIES[kind]).si)
