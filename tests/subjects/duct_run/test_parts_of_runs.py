@@ -390,7 +390,6 @@ def test_duct_for_encasement_alone_in_earth_is_a_violation_before_any_load() -> 
 def test_a_mass_that_one_kind_of_duct_lacks_is_not_given_to_another() -> None:
     # no wall of Type A is on file, so that nothing of its mass is counted; the other stretch has its own wall
     run = copy.deepcopy(EXAMPLES["duct-run"])
-    del run["earth_load"]["duct_mass_per_length"]
     run["stretches"][0]["conduit_type"] = "pvc_type_a"
     answer = ask("duct-run", run)
     check_given_back("duct-run", run, answer)
