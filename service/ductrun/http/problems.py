@@ -46,6 +46,7 @@ REQUEST_CODES: Final = {
 }
 QUERY_CODES: Final = {
     "unknown_parameter": "There is no such query parameter here.",
+    "not_with_this_form": "The parameter is taken only where the answer is asked for in another form.",
     "not_allowed": "The parameter does not take this value.",
     "repeated": "The parameter is given more than once.",
 }
