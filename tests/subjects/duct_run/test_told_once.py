@@ -50,6 +50,22 @@ def test_duct_for_concrete_in_earth_is_one_violation(powered: bool) -> None:
     assert uses["uses"][0]["verdict"] == "violates", "what is permitted is told as before"
 
 
+@pytest.mark.parametrize(("kind", "severity"), [("pvc_eb_35", "violation"), ("pvc_db_60", "caution")])
+def test_concrete_too_thin_around_a_duct_is_told_side_by_side_and_not_again(kind: str, severity: str) -> None:
+    duct = {"kind": "measured", "type": kind, "trade_size": "4"}
+    run = laid(
+        duct | {"inside_diameter": quantity(4.2, "in"), "outside_diameter": quantity(4.5, "in")}, [wired("4/0 AWG")]
+    )
+    sides = {"top": quantity(1, "in"), "bottom": quantity(3, "in"), "side": quantity(1.5, "in")}
+    run["stretches"][0]["setting"] = {"kind": "encased", "cover": quantity(30, "in"), "concrete_cover": sides}
+    answer = ask("duct-run", run)
+    about_concrete = [one for one in answer["findings"] if one.get("limit") == quantity(2, "in")]
+    assert [(one["severity"], one["code"], one["pointer"]) for one in about_concrete] == [
+        (severity, "thin_envelope", f"#/stretches/0/setting/concrete_cover/{side}") for side in ("top", "side")
+    ]
+    assert answer["verdict"] == {"violation": "violates", "caution": "not_judged"}[severity]
+
+
 def test_a_conduit_filled_too_far_is_told_by_its_fill_alone() -> None:
     answer = ask("duct-run", laid(listed("2", "pvc_schedule_80"), [wired("4/0 AWG", 4), wired("6 AWG", 1)]))
     assert codes(answer, "violation") == ["fill_exceeded"]
