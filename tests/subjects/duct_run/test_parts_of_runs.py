@@ -92,8 +92,8 @@ def test_a_current_over_what_the_bank_carries_is_a_violation_that_names_circuit_
     answer = ask("duct-run", run)
     assert answer["verdict"] == "violates"
     hot = found_in(answer, "conductor_too_hot")
-    assert {one["message"].split(":")[0] for one in hot} == {"A, first", "A, second", "B, first", "B, second"}
-    assert {one["pointer"] for one in hot} == {"#/circuits/0/load/current", "#/circuits/1"}
+    assert {one["message"].split(":")[0] for one in hot} == {"A, B, first", "A, B, second"}
+    assert {one["pointer"] for one in hot} == {"#/circuits/0/load/current"}
 
 
 def test_a_load_by_its_power_is_its_current_at_the_voltage_of_the_circuit() -> None:
@@ -423,9 +423,9 @@ def test_a_stretch_whose_ducts_are_taken_without_mass_says_so(loads: dict[str, A
     assert taken_here(answer) == {"Second: Duct mass per length": "0 lb/ft is taken here."}
     [note] = found_in(answer, "taken_here_alone")
     assert "no wall on file" in note["citation"]
-    first, second = (one["flotation"]["ducts"] for one in answer["result"]["stretches"])
-    assert all(one["duct_mass"]["value"] > 0 for one in first)
-    assert all(one["duct_mass"]["value"] == 0 for one in second)
+    first, second = (one["flotation"]["tier_uplifts"] for one in answer["result"]["stretches"])
+    assert all(one["mass_per_length"]["value"] > 0 for one in first)
+    assert all(one["mass_per_length"]["value"] == 0 for one in second)
     check_given_back("duct-run", run, answer)
 
 
