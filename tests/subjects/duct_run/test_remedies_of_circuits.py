@@ -266,6 +266,13 @@ def test_alike_circuits_get_a_spare_duct_each() -> None:
     assert (one["verdict"], violations(ask("duct-run", one["run"]))) == ("complies", [])
 
 
+def test_alike_circuits_without_a_ground_get_one_in_one_sentence() -> None:
+    one = by_kind(alike(300, overcurrent_device=amperes(350)))["grounding_conductor"]
+    # 250.122: 3 AWG of copper for 400 A, the next step of the table over 350 A
+    assert one["message"] == "Pull a ground of 3 AWG copper into every duct of H1, H2."
+    assert set(set_in(one)) == {f"#/circuits/{at}/cables/1" for at in (0, 1)}
+
+
 def test_no_set_is_pulled_into_a_duct_for_signals() -> None:
     run = alike(400, tiers=(3, 3))
     run["bank"]["signal_ducts"] = [1, 0]

@@ -10,7 +10,7 @@ from msgspec import UNSET
 from ductrun.engineering.rounding import over
 from ductrun.kit.answers import Finding
 from ductrun.kit.wording import listing, without_noise
-from ductrun.subjects.duct_run.remedies.case import Case, at_least, circuit_at, inches, length_of, place_of, si, written
+from ductrun.subjects.duct_run.remedies.case import Case, at_least, circuit_at, inches, length_of, si, written
 from ductrun.subjects.duct_run.remedies.changes import Change, Edit, member, together
 from ductrun.subjects.duct_run.remedies.remedies import ChangeKind
 from ductrun.subjects.parts.cable_mass import METAL_AREAS
@@ -35,10 +35,6 @@ def _source(found: Finding, case: Case) -> int | None:
 def _with_cables(source: int, case: Case) -> tuple[str, ...]:
     """Name the circuits that have the cables of one."""
     return tuple(one.placed.name for one in case.run.circuits if one.placed.cables.key == source)
-
-
-def _names(source: int, case: Case) -> str:
-    return listing(_with_cables(source, case))
 
 
 def _wires(source: int, case: Case) -> dict[str, dict[str, Any]]:
@@ -132,9 +128,9 @@ def other_insulation(found: Finding, case: Case) -> list[Change]:
     return [
         Change(
             ChangeKind.INSULATION,
-            f"Take {marking} of the same size instead of {listing(sorted(set(given.values()) - {marking}))} for "
-            f"{_names(source, case)}.",
+            f"Take {marking} of the same size instead of {listing(sorted(set(given.values()) - {marking}))} for",
             [Edit(f"{path}/insulation", str(marking)) for path, was in given.items() if was != marking],
+            alike=_with_cables(source, case),
         )
         for marking in _FOR_WET_PLACES
         if set(given.values()) - {marking}
@@ -199,25 +195,26 @@ def with_ground(found: Finding, case: Case) -> list[Change]:
             for stretch in case.run.stretches
             if stretch.ampacity is not None
             for rated in stretch.ampacity.circuits
-            if rated.checked.grounding is not None and rated.load.cable.sheet.place == place_of(found)
+            if rated.checked.grounding is not None and rated.load.cable.sheet.place.startswith(f"#/circuits/{source}/")
         ),
         None,
     )
     loaded = None if source is None else _loaded(source, case)
     if source is None or loaded is None or least is None:
         return []
-    wires = _wires(source, case)
+    wires, names = _wires(source, case), _with_cables(source, case)
     smaller = {path: wire for path, wire in wires.items() if wire["size"] != loaded}
     if smaller:
         path, given = min(smaller.items(), key=lambda one: METAL_AREAS[one[1]["size"]])
         ground = given | {"size": least, "material": "copper"}
-        message = f"Take a ground of {least} copper instead of {given['size']} in every duct of {_names(source, case)}."
-        return [Change(ChangeKind.GROUNDING_CONDUCTOR, message, [Edit(path, ground)])]
+        message = f"Take a ground of {least} copper instead of {given['size']} in every duct of"
+        return [Change(ChangeKind.GROUNDING_CONDUCTOR, message, [Edit(path, ground)], alike=names)]
     like = next(wire for wire in wires.values() if wire["size"] == loaded and wire["kind"] != "bare")
     ground = {"kind": "listed", "insulation": like["insulation"], "size": least, "material": "copper"}
     at = f"/circuits/{source}/cables/{len(wires)}"
-    message = f"Pull a ground of {least} copper into every duct of {_names(source, case)}."
-    return [Change(ChangeKind.GROUNDING_CONDUCTOR, message, [Edit(at, {"count": 1, "cable": ground}, put_in=True)])]
+    message = f"Pull a ground of {least} copper into every duct of"
+    edits = [Edit(at, {"count": 1, "cable": ground}, put_in=True)]
+    return [Change(ChangeKind.GROUNDING_CONDUCTOR, message, edits, alike=names)]
 
 
 def farther_apart(_: Finding, case: Case) -> list[Change]:
