@@ -3697,7 +3697,8 @@ class DuctRunRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_default
     """Earth and traffic on all that is buried; without it they are not asked."""
 
     flotation: Floating | None = None
-    """What ducts float in and how they are held down while concrete is poured."""
+    """What ducts float in and how they are held down while concrete is poured; its lifts are those
+    that press on the ducts under earth_load too, where that has none."""
 
     joining: RunJoining | None = None
     """How ducts are joined."""

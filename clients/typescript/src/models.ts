@@ -1747,7 +1747,10 @@ export interface DuctRunRequest {
   digging?: Digging;
   /** Earth and traffic on all that is buried; without it they are not asked. */
   earth_load?: EarthLoading;
-  /** What ducts float in and how they are held down while concrete is poured. */
+  /**
+   * What ducts float in and how they are held down while concrete is poured; its lifts are those that press on
+   * the ducts under earth_load too, where that has none.
+   */
   flotation?: Floating;
   /** How ducts are joined. */
   joining?: RunJoining;

@@ -10,6 +10,7 @@ from msgspec import UNSET
 from ductrun.drawings.markup import NOTHING, Markup, element, joined, table
 from ductrun.drawings.naming import sized_words
 from ductrun.drawings.readable import quantity_text, words_of
+from ductrun.kit.choices import Verdict
 from ductrun.subjects.duct_run.told import DuctRunResult, RunStop
 from ductrun.subjects.duct_run.told_circuits import RunCircuit
 from ductrun.subjects.duct_run.told_stretches import RunStretch
@@ -30,8 +31,8 @@ def load_tables(result: DuctRunResult, write: Write) -> Markup:
     )
 
 
-def _titled(title: str, header: Sequence[str], rows: Sequence[tuple[str, ...]]) -> Markup:
-    return joined([element("h2", title), table(header, rows, kind="dense")]) if rows else NOTHING
+def _titled(title: str, header: Sequence[str], rows: Sequence[tuple[str, ...]], figures: Sequence[int] = ()) -> Markup:
+    return joined([element("h2", title), table(header, rows, kind="dense", figures=figures)]) if rows else NOTHING
 
 
 def _ampacity(stretches: Sequence[RunStretch], write: Write) -> Markup:
@@ -85,15 +86,12 @@ def _boxes(stops: Sequence[RunStop], write: Write) -> Markup:
 def _earth(stretches: Sequence[RunStretch], write: Write) -> Markup:
     members = ("cover", "earth_pressure", "live_pressure", "deflection_percent", "wall_stress", "least_bore")
     in_concrete = ("head", "pressure", "allowable_pressure")
-    verdicts = ("deflection_verdict", "wall_verdict", "buckling_verdict")
     rows, poured = [], []
     for stretch in stretches:
         for load in [] if stretch.earth_loads is UNSET else stretch.earth_loads:
             for tier in load.tiers:
-                judged = [words_of(write(tier, one)) for one in verdicts]
-                rows.append(
-                    (stretch.name, str(tier.tier), _ducts(tier), *[write(tier, one) for one in members], *judged)
-                )
+                figures = [write(tier, one) for one in members]
+                rows.append((stretch.name, str(tier.tier), _ducts(tier), *figures, _judged(tier, write)))
             poured += [
                 (
                     stretch.name,
@@ -103,15 +101,22 @@ def _earth(stretches: Sequence[RunStretch], write: Write) -> Markup:
                 )
                 for tier in load.pour
             ]
-    header = ("Stretch", "Tier", "Ducts", "Cover", "Earth", "Traffic", "Deflection", "Wall", "Bore left")
-    ways = ("Deflection", "Wall", "Buckling")
+    header = ("Stretch", "Tier", "Ducts", "Cover", "Earth", "Traffic", "Deflection", "Wall", "Bore left", "Verdict")
     in_pour = ("Stretch", "Tier", "Ducts", "Head", "Pressure", "Bears")
     return joined(
         [
-            _titled("Earth and traffic", (*header, *ways), rows),
-            _titled("Ducts in wet concrete", in_pour, list(dict.fromkeys(poured))),
+            _titled("Earth and traffic", header, rows, range(3, 9)),
+            _titled("Ducts in wet concrete", in_pour, list(dict.fromkeys(poured)), range(3, 6)),
         ]
     )
+
+
+def _judged(tier: TierUnderLoad, write: Write) -> str:
+    """Say that ducts comply in every way, or in which they do not, or were not judged."""
+    verdicts = {way: words_of(write(tier, f"{way}_verdict")) for way in ("deflection", "wall", "buckling")}
+    if len(set(verdicts.values())) == 1:
+        return verdicts["wall"]
+    return "; ".join(f"{way} {told}" for way, told in verdicts.items() if told and told != words_of(Verdict.COMPLIES))
 
 
 def _ducts(tier: TierUnderLoad | TierInPour) -> str:

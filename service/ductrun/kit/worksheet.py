@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cache
-from typing import Any, TypeVar
+from typing import Any, NamedTuple, TypeVar
 
 from msgspec import UNSET
 
@@ -81,6 +81,17 @@ class Gathering:
             raise UnanswerableError(*{(one.pointer, one.code, one.message): one for one in self.faults}.values())
 
 
+class Taken(NamedTuple):
+    """What a part took for a member that may be given once for all parts: the sheet of the part, that of what it may
+    say of its own, None where it can say nothing, the member there, and the default; None where it does without.
+    """
+
+    part: Worksheet
+    own: Worksheet | None
+    member: str
+    default: Default[Any] | None
+
+
 _NEW = object.__new__  # a sheet is made for every part of every request, and asked for its pointer seldom
 
 
@@ -89,8 +100,7 @@ class Book:
 
     `settled` holds what was taken because the caller gave nothing, by the pointer of the member left out; `contested`
     what else was taken for a member that one practice leaves out for parts which ask for different defaults. `shared`
-    holds, by pointer, what was taken for members that may be given once for all parts or for one alone; None of a part
-    that does without.
+    holds, by pointer, what was taken for members that may be given once for all parts or for one alone.
     """
 
     __slots__ = (
@@ -120,7 +130,7 @@ class Book:
         self.edition: str = CODE_EDITION.value.value
         self.follows_code = False
         self.contested: list[tuple[str, Default[Any]]] = []
-        self.shared: dict[str, list[tuple[Worksheet | None, str, Default[Any] | None]]] = {}
+        self.shared: dict[str, list[Taken]] = {}
         self.held = self.violated = False
         self.unjudged_count = 0
 
@@ -209,10 +219,11 @@ class Worksheet:
             if key in told:
                 told[key].pointers.append(pointer)
             else:
-                told[key] = self._told_assumption(pointer, default)
+                told[key] = self.assumption_of(pointer, default)
         return list(told.values())
 
-    def _told_assumption(self, pointer: str, default: Default[Any]) -> Assumption:
+    def assumption_of(self, pointer: str, default: Default[Any]) -> Assumption:
+        """Tell a default as the assumption it is in the place of a member."""
         value: Any = default.value
         citation, standing, source_id = default.backing
         backing = (citation, standing, UNSET if source_id is None else source_id)

@@ -92,8 +92,8 @@ def test_a_current_over_what_the_bank_carries_is_a_violation_that_names_circuit_
     answer = ask("duct-run", run)
     assert answer["verdict"] == "violates"
     hot = found_in(answer, "conductor_too_hot")
-    assert {one["message"].split(":")[0] for one in hot} == {"A, first", "A, second", "B, first", "B, second"}
-    assert {one["pointer"] for one in hot} == {"#/circuits/0/load/current", "#/circuits/1"}
+    assert {one["message"].split(":")[0] for one in hot} == {"A, B, first", "A, B, second"}
+    assert {one["pointer"] for one in hot} == {"#/circuits/0/load/current"}
 
 
 def test_a_load_by_its_power_is_its_current_at_the_voltage_of_the_circuit() -> None:
@@ -392,4 +392,58 @@ def test_a_mass_that_one_kind_of_duct_lacks_is_not_given_to_another() -> None:
     run = copy.deepcopy(EXAMPLES["duct-run"])
     run["stretches"][0]["conduit_type"] = "pvc_type_a"
     answer = ask("duct-run", run)
+    check_given_back("duct-run", run, answer)
+
+
+def of_two_conduits(other: str) -> dict[str, Any]:
+    """Give a run in concrete in groundwater, whose second stretch is of another conduit."""
+    concrete = {"kind": "encased", "cover": quantity(30, "in"), "location": "not_otherwise_specified"}
+    return run_with(
+        lambda run: (
+            run.pop("circuits"),
+            run["stretches"][0].update(setting=concrete),
+            run["stretches"][1].update(setting=concrete, conduit_type=other),
+        ),
+        site={"groundwater_depth": quantity(1, "ft")},
+    )
+
+
+def taken_here(answer: dict[str, Any]) -> dict[str, str]:
+    """Give what is told of one stretch alone, by its first words."""
+    found = found_in(answer, "taken_here_alone")
+    assert {(one["severity"], one["pointer"]) for one in found} <= {("note", f"#/stretches/{at}") for at in (0, 1)}
+    return {one["message"].split(" is not given")[0]: one["message"].split(": ")[-1] for one in found}
+
+
+@pytest.mark.parametrize("loads", [{}, {"earth_load": {"traffic": "none"}}])
+def test_a_stretch_whose_ducts_are_taken_without_mass_says_so(loads: dict[str, Any]) -> None:
+    # no wall of Type A is on file: no mass holds its empty ducts down, while those of the other stretch have a wall
+    run = of_two_conduits("pvc_type_a") | loads
+    answer = ask("duct-run", run)
+    assert taken_here(answer) == {"Second: Duct mass per length": "0 lb/ft is taken here."}
+    [note] = found_in(answer, "taken_here_alone")
+    assert "no wall on file" in note["citation"]
+    first, second = (one["flotation"]["tier_uplifts"] for one in answer["result"]["stretches"])
+    assert all(one["mass_per_length"]["value"] > 0 for one in first)
+    assert all(one["mass_per_length"]["value"] == 0 for one in second)
+    check_given_back("duct-run", run, answer)
+
+
+def test_where_no_stretch_has_a_wall_on_file_the_mass_is_assumed_once() -> None:
+    run = of_two_conduits("pvc_db_100")
+    run["bank"]["conduit"] = listed("4", "pvc_type_a")
+    answer = ask("duct-run", run)
+    assert found_in(answer, "taken_here_alone") == []
+    assert "#/flotation/duct_mass_per_length" in [place for one in answer["assumptions"] for place in one["pointers"]]
+    check_given_back("duct-run", run, answer)
+
+
+def test_the_densities_of_two_plastics_are_told_with_their_stretches_and_can_be_given_back() -> None:
+    run = of_two_conduits("hdpe_schedule_40")
+    answer = ask("duct-run", run)
+    # 1400 kg/m3 of PVC and 950 of HDPE
+    assert taken_here(answer) == {
+        "First: Duct density": "87.4 lb/ft3 is taken here.",
+        "Second: Duct density": "59.3 lb/ft3 is taken here.",
+    }
     check_given_back("duct-run", run, answer)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 import pytest
+from ductrun.subjects.duct_run.remedies import trials
 
 from tests.asking import ask, quantity
 from tests.subjects.duct_run.remedied import altered, by_kind, remedied, set_in, violations
@@ -48,7 +49,7 @@ def test_conductors_too_hot_take_the_next_size_and_their_ground_with_them() -> N
     assert {each["code"] for each in one["removed"]} == {"conductor_too_hot", "over_terminal_rating"}
     assert (one["verdict"], one["remaining_violation_count"]) == ("complies", 0)
     assert one["message"] == (
-        "Take conductors of 600 kcmil instead of 500 kcmil for KF, and beside them 3/0 AWG instead of 2/0 AWG."
+        "Take conductors of 600 kcmil instead of 500 kcmil, and beside them 3/0 AWG instead of 2/0 AWG, for KF."
     )
 
 
@@ -179,8 +180,9 @@ def test_a_manhole_too_small_is_taken_as_large_as_a_manhole_must_be() -> None:
     assert violations(ask("duct-run", one["run"])) == []
 
 
-def alike(current: float, **load: Any) -> dict[str, Any]:
-    """Give two circuits that are typed apart and alike."""
+def alike(current: float, count: int = 2, tiers: tuple[int, ...] = (2, 2), **load: Any) -> dict[str, Any]:
+    """Give circuits that are typed apart and alike, from the bottom left on."""
+    ducts = [f"{tier}-{position}" for tier, width in enumerate(tiers, 1) for position in range(1, width + 1)]
     cable = {"kind": "listed", "insulation": "THWN-2", "size": "500 kcmil", "material": "copper"}
     circuit = {
         "voltage": quantity(480, "V"),
@@ -188,8 +190,10 @@ def alike(current: float, **load: Any) -> dict[str, Any]:
         "load": {"current": amperes(current), "power_factor": 0.9, **load},
     }
     return {
-        "bank": {"conduit": listed("4"), "tiers": [2, 2]},
-        "circuits": [{"name": name, "ducts": [duct], **circuit} for name, duct in (("H1", "1-1"), ("H2", "1-2"))],
+        "bank": {"conduit": listed("4"), "tiers": list(tiers)},
+        "circuits": [
+            {"name": f"H{number}", "ducts": [duct], **circuit} for number, duct in enumerate(ducts[:count], 1)
+        ],
         "start": {"kind": "manhole", "name": "M1"},
         "end": {"kind": "equipment", "name": "E"},
         "stretches": [
@@ -206,10 +210,7 @@ def test_alike_circuits_that_break_a_limit_alike_are_mended_together() -> None:
     assert (one["verdict"], one["remaining_violation_count"]) == ("complies", 0)
     sizes = {f"#/circuits/{at}/cables/0/cable/size": "600 kcmil" for at in (0, 1)}
     assert set_in(one) == sizes
-    assert one["message"] == (
-        "Take conductors of 600 kcmil instead of 500 kcmil for H1; take conductors of 600 kcmil instead of 500 kcmil "
-        "for H2."
-    )
+    assert one["message"] == "Take conductors of 600 kcmil instead of 500 kcmil for H1, H2."
 
 
 def test_alike_voltage_drops_are_mended_together() -> None:
@@ -228,8 +229,9 @@ def test_mending_one_fault_of_a_circuit_makes_none_of_the_other_that_has_a_like_
     assert [one["code"] for one in device["removed"]] == ["device_over_ampacity"]
 
 
-def test_a_change_that_cannot_be_worked_out_is_not_told_as_tried() -> None:
-    # 1,000 kcmil is the largest on file, 545 A at 75 degC; one set more for each would lie in the same duct
+def test_a_change_that_cannot_be_worked_out_is_not_told_as_tried(monkeypatch: pytest.MonkeyPatch) -> None:
+    # 1,000 kcmil is the largest on file, 545 A at 75 degC; one set more for each sets the ducts of two circuits
+    monkeypatch.setattr(trials, "MOST_CHANGED", 1)
     run = alike(550)
     run["bank"]["conduit"]["trade_size"] = "6"
     for circuit in run["circuits"]:
@@ -239,3 +241,82 @@ def test_a_change_that_cannot_be_worked_out_is_not_told_as_tried() -> None:
     assert left["trial_count"] == 0
     assert left["message"].startswith("Not tried: no change known against it could be worked out in this run.")
     assert told["trial_count"] == sum(one["trial_count"] for one in told["not_found"])
+
+
+def test_circuits_that_are_too_hot_in_groups_are_mended_all_at_once() -> None:
+    # of two currents they are told apart; 600 kcmil for all are too hot still, and each pair warms the other
+    hot = alike(400, count=4)
+    for circuit in hot["circuits"][2:]:
+        circuit["load"] = circuit["load"] | {"current": amperes(395)}
+    places = {place for code, place in violations(ask("duct-run", hot)) if code == "conductor_too_hot"}
+    assert len(places) == 2
+    one = by_kind(hot)["conductor_size"]
+    assert one["message"] == "Take conductors of 750 kcmil instead of 500 kcmil for H1, H2, H3, H4."
+    assert set_in(one) == {f"#/circuits/{at}/cables/0/cable/size": "750 kcmil" for at in range(4)}
+    assert (one["verdict"], violations(ask("duct-run", one["run"]))) == ("complies", [])
+
+
+def test_alike_circuits_get_a_spare_duct_each() -> None:
+    # the one in the middle is told apart, for its current is another: three circuits, three spare ducts
+    run = alike(400, count=3, tiers=(3, 3))
+    run["circuits"][1]["load"] = run["circuits"][1]["load"] | {"current": amperes(395)}
+    one = by_kind(run)["parallel_sets"]
+    ducts = {f"#/circuits/{at}/ducts": [f"1-{at + 1}", f"2-{at + 1}"] for at in range(3)}
+    assert set_in(one) == ducts
+    assert (one["verdict"], violations(ask("duct-run", one["run"]))) == ("complies", [])
+
+
+def test_alike_circuits_without_a_ground_get_one_in_one_sentence() -> None:
+    one = by_kind(alike(300, overcurrent_device=amperes(350)))["grounding_conductor"]
+    # 250.122: 3 AWG of copper for 400 A, the next step of the table over 350 A
+    assert one["message"] == "Pull a ground of 3 AWG copper into every duct of H1, H2."
+    assert set(set_in(one)) == {f"#/circuits/{at}/cables/1" for at in (0, 1)}
+
+
+def test_no_set_is_pulled_into_a_duct_for_signals() -> None:
+    run = alike(400, tiers=(3, 3))
+    run["bank"]["signal_ducts"] = [1, 0]
+    found = ask("duct-run", run, "remedies=true")["remedies"]["found"]
+    sets = [one for one in found if one["change"] == "parallel_sets"]
+    assert sets
+    assert not any("1-3" in circuit["ducts"] for one in sets for circuit in one["run"]["circuits"])
+
+
+def test_where_one_change_does_not_do_it_is_said_that_two_at_once_were_not_tried() -> None:
+    told = remedied(alike(560, count=4))
+    [left, *_] = [one for one in told["not_found"] if one["code"] == "conductor_too_hot"]
+    assert left["message"].startswith("Tried: separation, conductor size. ")
+    assert left["message"].endswith("of these kinds one was tried at a time; two at once may remove it.")
+
+
+def test_a_set_split_in_steel_lies_in_plastic() -> None:
+    def split(run: dict[str, Any]) -> None:
+        bores = {"inside_diameter": quantity(4.05, "in"), "outside_diameter": quantity(4.5, "in")}
+        run["bank"]["conduit"] = {"kind": "measured", "type": "rmc", "trade_size": "4", **bores}
+        del run["earth_load"], run["stretches"][0]["earth_load"], run["site"]["groundwater_depth"]
+        [circuit] = run["circuits"]
+        circuit["ducts"] = ["1-1", "1-2", "2-1"]
+        for line in circuit["cables"]:
+            line["count"] = 1
+        device = {"current": amperes(200), "overcurrent_device": amperes(225)}
+        circuit["load"] = {**device, "power_factor": 0.9, "loaded_conductor_count": 1}
+
+    run = altered(KILN, split)
+    assert [code for code, _ in violations(ask("duct-run", run))] == ["set_split_in_steel"]
+    one = by_kind(run)["conduit_type"]
+    assert set_in(one) == {"#/bank/conduit": listed("4")}
+    assert violations(ask("duct-run", one["run"])) == []
+
+
+def test_conductors_too_small_for_sets_in_parallel_are_taken_as_large_as_those_must_be() -> None:
+    # 310.10(G): 1/0 AWG and larger
+    def small(run: dict[str, Any]) -> None:
+        for line, size in zip(run["circuits"][0]["cables"], ("1 AWG", "6 AWG"), strict=True):
+            line["cable"]["size"] = size
+        run["circuits"][0]["load"].update(current=amperes(150), overcurrent_device=amperes(175))
+
+    run = altered(KILN, small)
+    assert [code for code, _ in violations(ask("duct-run", run))] == ["too_small_in_parallel"]
+    one = by_kind(run)["conductor_size"]
+    assert set_in(one)["#/circuits/0/cables/0/cable/size"] == "1/0 AWG"
+    assert violations(ask("duct-run", one["run"])) == []

@@ -101,3 +101,89 @@ def test_runs_that_take_more_than_their_room_are_cut_and_the_answer_says_so(monk
     assert [one["message"] for one in cut["not_found"]] == [
         "A change was found that removes it, and is left out: the answer is full. Mend what is told, and ask again."
     ]
+
+
+def without(code: str, one: dict[str, Any]) -> bool:
+    """Say whether a remedy, sent again, has nothing of a code left."""
+    return code not in {each["code"] for each in ask("duct-run", one["run"])["findings"]}
+
+
+def test_ducts_that_float_in_every_stretch_told_lie_deeper_in_all_of_them() -> None:
+    # 6 in of earth hold down 1.07 times what lifts them, under 1.5; twice that cover holds down more than 1.5 times
+    def afloat(run: dict[str, Any]) -> None:
+        del run["circuits"]
+        run["bank"]["conduit"] = listed("4", "pvc_db_60")
+        run["site"]["groundwater_depth"] = quantity(0, "ft")
+        run["earth_load"]["traffic"] = "none"
+        for stretch in run["stretches"][1:]:
+            stretch["setting"]["cover"] = quantity(6, "in")
+
+    found = by_kind(altered(KILN, afloat))
+    assert set_in(found["cover"]) == {f"#/stretches/{at}/setting/cover": quantity(12, "in") for at in (1, 2)}
+    assert set_in(found["encasement"]) == {f"#/stretches/{at}/setting/kind": "encased" for at in (1, 2)}
+    assert all(without("floats_in_service", one) for one in found.values())
+
+
+def deep_pour(**lift: Any) -> dict[str, Any]:
+    """Give 16 tiers of EB-20 at 6.5 in: 105 in of concrete over the lowest."""
+    return {
+        "bank": {"conduit": EB_35 | {"type": "pvc_eb_20"}, "tiers": [1] * 16},
+        "start": {"kind": "vault", "name": "A"},
+        "end": {"kind": "vault", "name": "B"},
+        "stretches": [
+            {
+                "name": "deep",
+                "length": quantity(100, "ft"),
+                "setting": {
+                    "kind": "encased",
+                    "cover": quantity(36, "in"),
+                    "location": "not_otherwise_specified",
+                    "concrete_cover": {side: quantity(3, "in") for side in ("top", "side", "bottom")},
+                },
+            }
+        ],
+        "earth_load": {"traffic": "none"},
+        **lift,
+    }
+
+
+@pytest.mark.parametrize(
+    ("lift", "path", "most", "words"),
+    [
+        ({}, "#/earth_load/lift_height", quantity(60, "in"), "Pour in lifts of 60 in."),
+        (
+            {"earth_load": {"traffic": "none", "lift_height": quantity(10, "ft")}},
+            "#/earth_load/lift_height",
+            quantity(5, "ft"),
+            "Pour in lifts of 5 ft instead of 10 ft.",
+        ),
+        (
+            {"flotation": {"lift_height": quantity(2.5, "m")}},
+            "#/flotation/lift_height",
+            quantity(1.5, "m"),
+            "Pour in lifts of 1.5 m instead of 2.5 m.",
+        ),
+    ],
+)
+def test_a_pour_that_collapses_its_ducts_comes_in_lifts_where_those_are_said(
+    lift: dict[str, Any], path: str, most: dict[str, Any], words: str
+) -> None:
+    # derived: a ring of 20 psi bears 5.2333 psi, 5.2333 x 1728 / 150 = 60.29 in of concrete: 5.02 ft, 1.531 m
+    found = by_kind(deep_pour(**lift))
+    one = found["lift_height"]
+    assert (set_in(one), one["message"]) == ({path: most}, words)
+    assert set_in(found["conduit_type"]) == {
+        "#/bank/conduit": {"kind": "listed", "type": "pvc_eb_35", "trade_size": "4"}
+    }
+    assert all(without("duct_collapses_in_the_pour", each) for each in found.values())
+
+
+def test_the_lifts_in_which_ducts_are_held_down_are_those_that_press_on_them() -> None:
+    answer = ask("duct-run", deep_pour(flotation={"lift_height": quantity(24, "in")}))
+    [load] = answer["result"]["stretches"][0]["earth_loads"]
+    assert max(one["head"]["value"] for one in load["pour"]) == pytest.approx(24)
+    assert "duct_collapses_in_the_pour" not in {one["code"] for one in answer["findings"]}
+    other = deep_pour(flotation={"lift_height": quantity(24, "in")})
+    other["earth_load"]["lift_height"] = quantity(48, "in")
+    [own] = ask("duct-run", other)["result"]["stretches"][0]["earth_loads"]
+    assert max(one["head"]["value"] for one in own["pour"]) == pytest.approx(48), "what it says of its own goes first"

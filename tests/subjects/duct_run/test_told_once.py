@@ -50,6 +50,22 @@ def test_duct_for_concrete_in_earth_is_one_violation(powered: bool) -> None:
     assert uses["uses"][0]["verdict"] == "violates", "what is permitted is told as before"
 
 
+@pytest.mark.parametrize(("kind", "severity"), [("pvc_eb_35", "violation"), ("pvc_db_60", "caution")])
+def test_concrete_too_thin_around_a_duct_is_told_side_by_side_and_not_again(kind: str, severity: str) -> None:
+    duct = {"kind": "measured", "type": kind, "trade_size": "4"}
+    run = laid(
+        duct | {"inside_diameter": quantity(4.2, "in"), "outside_diameter": quantity(4.5, "in")}, [wired("4/0 AWG")]
+    )
+    sides = {"top": quantity(1, "in"), "bottom": quantity(3, "in"), "side": quantity(1.5, "in")}
+    run["stretches"][0]["setting"] = {"kind": "encased", "cover": quantity(30, "in"), "concrete_cover": sides}
+    answer = ask("duct-run", run)
+    about_concrete = [one for one in answer["findings"] if one.get("limit") == quantity(2, "in")]
+    assert [(one["severity"], one["code"], one["pointer"]) for one in about_concrete] == [
+        (severity, "thin_envelope", f"#/stretches/0/setting/concrete_cover/{side}") for side in ("top", "side")
+    ]
+    assert answer["verdict"] == {"violation": "violates", "caution": "not_judged"}[severity]
+
+
 def test_a_conduit_filled_too_far_is_told_by_its_fill_alone() -> None:
     answer = ask("duct-run", laid(listed("2", "pvc_schedule_80"), [wired("4/0 AWG", 4), wired("6 AWG", 1)]))
     assert codes(answer, "violation") == ["fill_exceeded"]
@@ -89,3 +105,28 @@ def test_a_cover_out_of_a_profile_is_told_in_the_unit_of_the_least() -> None:
     [found] = told(run, "too_shallow")
     assert "A cover of 15 in is less than the 18 in required" in found["message"]
     assert (found["actual"]["unit"], found["limit"]["unit"]) == ("in", "in")
+
+
+def test_alike_circuits_that_are_too_hot_are_one_sentence_with_all_that_they_reach() -> None:
+    ducts = [f"{tier}-{position}" for tier in (1, 2) for position in (1, 2, 3)]
+    loaded = [
+        {
+            "name": f"H{number}",
+            "ducts": [duct],
+            "voltage": quantity(480, "V"),
+            "cables": [wired("500 kcmil")],
+            "load": {"current": quantity(400 if number < 6 else 390, "A")},
+        }
+        for number, duct in enumerate(ducts, 1)
+    ]
+    run = laid(listed("4"), []) | {"bank": {"conduit": listed("4"), "tiers": [3, 3]}, "circuits": loaded}
+    answer = ask("duct-run", run)
+    [first, last] = [one for one in answer["findings"] if one["code"] == "conductor_too_hot"]
+    assert first["message"].startswith("H1, H2, H3, H4, H5, earth: At 400 A the conductors reach ")
+    assert last["message"].startswith("H6, earth: At 390 A the conductors reach ")
+    [stretch] = answer["result"]["stretches"]
+    reached = [one["conductor_temperature"] for one in stretch["ampacity"]["circuits"]][:5]
+    values = sorted(one["value"] for one in reached)
+    assert first["actual"] == {"value": values[-1], "unit": "degF"}
+    assert f"{values[0]:.5g} degF to {values[-1]:.5g} degF, over 194 degF" in first["message"]
+    assert [one["message"].count("H") for one in (first, last)] == [5, 1]

@@ -11,6 +11,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from tests.asking import EXAMPLES, ask, assumed, codes, problem, quantity, result
+from tests.properties.test_requests import check_given_back
 
 
 def listed(kind: str = "pvc_db_60", size: str = "4") -> dict[str, Any]:
@@ -697,3 +698,16 @@ def test_a_bank_of_different_ducts_tells_every_kind_of_every_tier() -> None:
     alone = {"conduit": soft, "cover": quantity(30, "in"), "traffic": "none"}
     [top] = result("earth-load", alone)["tiers"]
     assert tiers[2]["deflection_percent"] == top["deflection_percent"]
+
+
+def test_of_two_ducts_of_which_one_has_no_wall_on_file_its_missing_mass_is_noted() -> None:
+    bank = {"conduit": listed("pvc_db_100"), "tier_ducts": [[{"count": 1}, {"count": 1, "conduit": listed()}]]}
+    request = asked(conduit=None, bank=bank)
+    request.pop("duct_mass_per_length", None)
+    answer = ask("earth-load", request)
+    [note] = [one for one in answer["findings"] if one["code"] == "duct_mass_left_out"]
+    assert (note["severity"], note["pointer"]) == ("note", "#/duct_mass_per_length")
+    check_given_back("earth-load", request, answer)
+    alone = ask("earth-load", request | {"bank": bank | {"tier_ducts": [[{"count": 2}]]}})
+    assert "duct_mass_left_out" not in {one["code"] for one in alone["findings"]}
+    assert "#/duct_mass_per_length" in [place for one in alone["assumptions"] for place in one["pointers"]]

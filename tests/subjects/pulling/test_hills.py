@@ -576,6 +576,8 @@ def test_a_cable_on_a_slope_is_made_fast_at_its_top_before_it_is_let_go(
     assert "at the lowest friction, 0.15," in found["message"]
     assert f"at the top, {end}" in found["message"]
     assert found["message"].endswith("nobody below it.")
+    assert found["limit"] == quantity(50, "lbf")
+    assert (found["standing"], "NIOSH" in found["citation"]) == ("memory", True)
 
 
 def test_what_friction_or_a_hand_holds_is_not_cautioned_of() -> None:
@@ -583,3 +585,9 @@ def test_what_friction_or_a_hand_holds_is_not_cautioned_of() -> None:
     for degrees in (0, 8, 9):
         answer = pull(slope(degrees), **LOOSE)
         assert not [one for one in codes(answer) if one.startswith("cable_slides")], degrees
+        held = [one for one in answer["findings"] if one["code"] == "held_by_hand"]
+        assert len(held) == (degrees == 9)
+    [note] = held
+    assert (note["severity"], note["limit"], note["source_id"]) == ("note", quantity(50, "lbf"), "trade-practice")
+    assert note["actual"]["value"] == pytest.approx(2_000 * (math.sin(math.pi / 20) - 0.15 * math.cos(math.pi / 20)))
+    assert "is taken as what one person holds" in note["message"]

@@ -6,8 +6,7 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from ductrun.engineering import flotation as engineering
-from ductrun.kit.backing import WORKED_OUT, backing_of
-from ductrun.kit.choices import Severity
+from ductrun.kit.backing import backing_of
 from ductrun.kit.defaults import Default, quantity
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.bank.choices import DuctContents, DuctMaterial
@@ -15,11 +14,11 @@ from ductrun.subjects.bank.flotation_practice import DUCT_MATERIAL, Floating
 from ductrun.subjects.parts.bank import DuctBank, lines_of
 from ductrun.subjects.parts.choices import ConduitType
 from ductrun.subjects.parts.conduit import SIZES, ListedConduit, MeasuredConduit
+from ductrun.subjects.parts.duct_mass import settle_unknown_masses
 from ductrun.tables import TABLES
 from ductrun.tables.rows import Conduit as ConduitRow
-from ductrun.units import Density, Length, MassPerLength
+from ductrun.units import Density, Length
 
-NO_MASS = quantity("flotation.unknown_duct_mass", MassPerLength)
 WATER_DENSITY = quantity("flotation.water_density", Density)
 DUCT_DENSITIES = {
     DuctMaterial(row.material): Default(Density.parse(row.density_lb_per_ft3, "lb/ft3"), backing_of(row))
@@ -82,19 +81,9 @@ def empty_masses(given: Floating, walls: Sequence[DuctWall], sheet: Worksheet) -
     if given.duct_mass_per_length is not None:
         return [given.duct_mass_per_length.si] * len(walls)
     thick = [wall for wall in walls if wall.wall is not None]
+    settle_unknown_masses(len(walls) - len(thick), len(walls), sheet)
     if not thick:
-        sheet.settle("duct_mass_per_length", None, NO_MASS)
         return [0.0] * len(walls)
-    sheet.leave("duct_mass_per_length")
-    if len(thick) < len(walls):
-        sheet.find(
-            Severity.NOTE,
-            "duct_mass_left_out",
-            "No wall of some ducts is on file, so that their mass is left out: they push up a little less than told. "
-            "Give duct_mass_per_length.",
-            WORKED_OUT,
-            member="duct_mass_per_length",
-        )
     density = _density(given, thick, sheet)
     return [0.0 if wall.wall is None else engineering.wall_mass(wall.outside, wall.wall, density) for wall in walls]
 

@@ -10,7 +10,7 @@ from ductrun.subjects.bank.flotation_practice import Floating
 from ductrun.subjects.bank.spacing_practice import Spacing
 from ductrun.subjects.duct_run.form import Circuit, DuctRunRequest, RunJoining, Stretch
 from ductrun.subjects.duct_run.names import Names
-from ductrun.subjects.duct_run.practice import LayeredSheet, practice_of
+from ductrun.subjects.duct_run.practice import LayeredSheet, practice_for_all, practice_of
 from ductrun.subjects.ground.digging import Digging
 from ductrun.subjects.pulling.practice import PullPractice
 
@@ -36,7 +36,7 @@ class Asked(NamedTuple):
 
     def floating(self, here: Worksheet) -> tuple[Floating, Worksheet]:
         """Give how ducts are held down in a pour."""
-        return practice_of(Floating, "flotation", self.request.flotation, None, self.sheet, here)
+        return practice_for_all(Floating, "flotation", self.request.flotation, self.sheet, here)
 
     def joining(self, stretch: Stretch, here: Worksheet) -> tuple[RunJoining, Worksheet]:
         """Give how its ducts are joined."""

@@ -19,7 +19,7 @@ from ductrun.subjects.duct_run.form import DuctRunRequest
 from ductrun.subjects.duct_run.heights import Heights, heights_of
 from ductrun.subjects.duct_run.laying import lay, outlines_of, refuse_alike
 from ductrun.subjects.duct_run.names import Names
-from ductrun.subjects.duct_run.practice import settle_shared
+from ductrun.subjects.duct_run.practice import find_untold, settle_shared
 from ductrun.subjects.duct_run.pulls import pulls_of
 from ductrun.subjects.duct_run.rated_stretches import rate_stretches
 from ductrun.subjects.duct_run.site import Site, site_of
@@ -57,7 +57,7 @@ def assess(request: DuctRunRequest, sheet: Worksheet) -> DuctRun:
     faults.stop()
     find_crossings(stretches, asked.names)
     run = _with_circuits(circuits, stretches, settled, asked)
-    settle_shared(sheet.book)
+    _settle_shared(run, asked)
     if request.rates:
         run = run._replace(entries=list(entries_of(run, sheet.tell)))
         find_idle_rates(request.rates, run.entries or (), sheet)
@@ -104,6 +104,18 @@ def _with_circuits(
     stations = [*(stretches[span[0]].laid.station for span in spans), stretches[-1].laid.end]
     ground = None if heights is None else heights.ground
     return DuctRun(asked.request, stops, spans, stations, boxes, stretches, assessed, ground, site.openings)
+
+
+def _settle_shared(run: DuctRun, asked: Asked) -> None:
+    """Say where the defaults stand that parts took, and of each that stands nowhere what it is, with its part."""
+    stretches = {one.laid.sheet.place: one.laid for one in run.stretches}
+    stops = {one.sheet.place: (f"the riser at {one.name}", at) for one, at in zip(run.stops, run.stations, strict=True)}
+    for one in settle_shared(asked.sheet.book):
+        place = one.part.about or ""
+        laid = stretches.get(place)
+        name, station = stops.get(place, ("", 0.0)) if laid is None else (laid.name, laid.station)
+        with asked.names.about(name, station):
+            find_untold(one)
 
 
 def _assess_circuits(

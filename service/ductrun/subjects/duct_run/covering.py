@@ -78,8 +78,8 @@ def judged_cover(
         )
     listed = None if need is None else not need
     buried = Buried(method, location, voltage, encased, listed, _IN_SETTING, above, around, _TO_LIST)
-    # of duct for concrete in earth the envelope tells it, voltage known or not
-    return judge_cover(buried, least, place, concrete_told=setting.kind == "direct_buried")
+    # of duct for concrete the envelope tells that it has none or too little, voltage known or not
+    return judge_cover(buried, least, place, concrete_told=envelope is not None)
 
 
 def least_over(setting: EncasedSetting | DirectBuriedSetting, earth: EarthCover) -> Length:

@@ -9,10 +9,11 @@ from ductrun.engineering.rounding import over
 from ductrun.kit.backing import PRACTICE
 from ductrun.kit.choices import Severity
 from ductrun.kit.worksheet import Worksheet
+from ductrun.subjects.bank.choices import FlotationMedium
 from ductrun.subjects.duct_run.asked import Asked
 from ductrun.subjects.duct_run.assessment import Burial
 from ductrun.subjects.duct_run.banks import RunBank
-from ductrun.subjects.duct_run.form import Stretch
+from ductrun.subjects.duct_run.form import DuctRunRequest, Stretch
 from ductrun.subjects.duct_run.practice import LayeredSheet, laid_over, members_of
 from ductrun.subjects.ground.choices import EarthLoadMethod
 from ductrun.subjects.ground.filling import EarthCover
@@ -93,9 +94,21 @@ def _practice(stretch: Stretch, asked: Asked, here: Worksheet) -> tuple[Any, Wor
     if water is not None and own.get("groundwater_depth", shared.groundwater_depth) is None:  # type: ignore[union-attr]
         own["groundwater_depth"] = water
         redirected["groundwater_depth"] = sheet.pointer("site/groundwater_depth")
+    lift = _poured_lift(request)
+    if lift is not None and own.get("lift_height", shared.lift_height) is None:  # type: ignore[union-attr]
+        own["lift_height"] = lift
+        redirected["lift_height"] = sheet.pointer("flotation/lift_height")
     # a stretch that says nothing of its own cannot be given a part of it: it would have to say its traffic too
     told = None if stretch.earth_load is None else mine
     return laid_over(shared, own), LayeredSheet(common, told, redirected, here.place)
+
+
+def _poured_lift(request: DuctRunRequest) -> Length | None:
+    """Give the lifts in which the run is poured, as what holds its ducts down in the pour says them."""
+    floating = request.flotation
+    if floating is None or floating.medium not in (None, FlotationMedium.CONCRETE):
+        return None
+    return floating.lift_height
 
 
 def _in_its_trench(given: Any, burial: Burial) -> Any:

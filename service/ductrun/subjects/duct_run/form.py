@@ -236,7 +236,9 @@ class DuctRunRequest(Form):
     joining: Omissible[RunJoining] = Field(default=None, description="How ducts are joined.")
     concrete: Omissible[Encasing] = Field(default=None, description="How concrete is mixed and bought.")
     flotation: Omissible[Floating] = Field(
-        default=None, description="What ducts float in and how they are held down while concrete is poured."
+        default=None,
+        description="What ducts float in and how they are held down while concrete is poured; its lifts are those that "
+        "press on the ducts under earth_load too, where that has none.",
     )
     digging: Omissible[Digging] = Field(default=None, description="How the trench is dug and filled.")
     rating: Omissible[RatingPractice] = Field(

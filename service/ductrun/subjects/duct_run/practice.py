@@ -5,9 +5,10 @@ from __future__ import annotations
 from functools import cache
 from typing import Any, TypeVar, cast
 
+from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import Default
 from ductrun.kit.forms import Form
-from ductrun.kit.worksheet import Book, Worksheet
+from ductrun.kit.worksheet import Book, Taken, Worksheet
 
 T = TypeVar("T")
 F = TypeVar("F", bound=Form)
@@ -89,40 +90,62 @@ class LayeredSheet(Worksheet):
     def _take(self, member: str, default: Default[Any] | None) -> None:
         self._taken.append((member, default))
         own = None if default is None else self._own
-        self.book.shared.setdefault(self.pointer(member), []).append((own, member, default))
+        self.book.shared.setdefault(self.pointer(member), []).append(Taken(self, own, member, default))
 
 
-def settle_shared(book: Book) -> None:
-    """Say where the defaults stand that parts of a run took: once for all where they took the same, else with each.
+def settle_shared(book: Book) -> list[Taken]:
+    """Say where the defaults stand that parts of a run took: once for all where they took the same, else with each;
+    give what stands nowhere, for its part can say nothing of its own.
 
     Where one part took several, as for pipes of two sizes, no one value of a member would say that: it is a rule then,
     and the result tells what came of it.
     """
+    untold: list[Taken] = []
     for pointer, taken in book.shared.items():
-        first = taken[0][2]
-        if all(default is first or _alike(default, first) for _, _, default in taken):
+        first = taken[0].default
+        if all(one.default is first or _alike(one.default, first) for one in taken):
             if first is not None:
                 book.take(pointer, first)
         else:
-            _settle_apart(book, taken)
+            untold += _settle_apart(book, taken)
     book.shared.clear()
+    return untold
+
+
+def find_untold(one: Taken) -> None:
+    """Tell of a default that it was taken for its part alone, where no member could be given back for it."""
+    assert one.default is not None  # noqa: S101  (what a part does without is not untold)
+    name = one.member.replace("_", " ")
+    text = one.part.assumption_of(one.member, one.default).text
+    one.part.find(
+        Severity.NOTE,
+        "taken_here_alone",
+        f"{name[0].upper()}{name[1:]} is not given, and no one value holds for all of the run: {text} is taken here.",
+        one.default.backing,
+        member="",
+    )
 
 
 def _alike(default: Default[Any] | None, other: Default[Any] | None) -> bool:
     return default is not None and other is not None and bool(default.value == other.value)
 
 
-def _settle_apart(book: Book, taken: list[tuple[Worksheet | None, str, Default[Any] | None]]) -> None:
-    by_part: dict[str | None, list[Default[Any]]] = {}
-    for own, member, default in taken:
-        if default is None:
+def _settle_apart(book: Book, taken: list[Taken]) -> list[Taken]:
+    by_part: dict[str, list[Default[Any]]] = {}
+    untold: dict[tuple[str | None, str], Taken] = {}
+    for one in taken:
+        if one.default is None:
             continue
-        by_part.setdefault(None if own is None else own.pointer(member), []).append(default)
-        if default.backing.source_id is not None:
-            book.sources[default.backing.source_id] = None
+        if one.own is None:
+            untold.setdefault((one.part.about, str(one.default.value)), one)
+        else:
+            by_part.setdefault(one.own.pointer(one.member), []).append(one.default)
+        if one.default.backing.source_id is not None:
+            book.sources[one.default.backing.source_id] = None
     for pointer, defaults in by_part.items():
-        if pointer is not None and all(one.value == defaults[0].value for one in defaults):
+        if all(one.value == defaults[0].value for one in defaults):
             book.take(pointer, defaults[0])
+    return list(untold.values())
 
 
 class MemberSheet(Worksheet):
@@ -160,3 +183,10 @@ def practice_of(
     return laid_over(_empty(form) if shared is None else shared, given), LayeredSheet(
         common, mine, redirected, part.place
     )
+
+
+def practice_for_all(
+    form: type[F], name: str, shared: F | None, run: Worksheet, part: Worksheet
+) -> tuple[F, Worksheet]:
+    """Give the practice of a part that can say nothing of its own in it, and its sheet."""
+    return _empty(form) if shared is None else shared, LayeredSheet(run.within(name), None, {}, part.place)

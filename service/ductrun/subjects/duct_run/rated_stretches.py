@@ -17,7 +17,7 @@ from ductrun.subjects.duct_run.circuits import PlacedCircuit
 from ductrun.subjects.duct_run.feeders import Feeder
 from ductrun.subjects.duct_run.names import Names
 from ductrun.subjects.duct_run.practice import LayeredSheet, laid_over, members_of
-from ductrun.subjects.feeder.findings import report_bank, report_circuit
+from ductrun.subjects.feeder.findings import alike_but_for_heat, report_bank, report_circuit
 from ductrun.subjects.feeder.rating import Ampacity, RatingPractice, rate
 from ductrun.subjects.feeder.walls import walls_of
 from ductrun.subjects.feeder.working import show
@@ -129,9 +129,9 @@ def _practice(stretch: AssessedStretch, asked: Asked) -> tuple[Any, Worksheet]:
 
 def _report(passing: Sequence[Feeder], found: Ampacity, stretch: AssessedStretch, names: Names) -> None:
     station = stretch.laid.station
-    for feeder, rated in zip(passing, found.circuits, strict=True):
+    for feeder, rated, alike in zip(passing, found.circuits, alike_but_for_heat(found.circuits), strict=True):
         with names.about(feeder.circuit.name, station, stretch.laid.name):
-            report_circuit(rated, found)
+            report_circuit(rated, found, alike)
     here = stretch.laid.sheet.within("", about=stretch.laid.sheet.place)
     report_bank(found, here)
     if here.working is not None:

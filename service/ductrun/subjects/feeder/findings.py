@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from ductrun.engineering.rounding import over
 from ductrun.kit.backing import PRACTICE, WORKED_OUT
 from ductrun.kit.choices import Severity
@@ -27,9 +29,9 @@ def report(found: Ampacity, sheet: Worksheet) -> None:
     report_bank(found, sheet)
 
 
-def report_circuit(rated: Rated, found: Ampacity) -> None:
-    """Tell what is found of one circuit of a bank."""
-    _judge_temperature(rated)
+def report_circuit(rated: Rated, found: Ampacity, alike: Sequence[Rated] = ()) -> None:
+    """Tell what is found of one circuit of a bank; of circuits too hot `alike`, all that they reach."""
+    _judge_temperature(rated, alike or [rated])
     report_code(rated, found)
     _find_stray(rated)
     _caution_shields(rated)
@@ -47,8 +49,29 @@ def report_bank(found: Ampacity, sheet: Worksheet) -> None:
         _caution_neutrals(sheet)
 
 
-def _judge_temperature(rated: Rated) -> None:
-    """Hold the hottest conductor of a circuit against its limit, where its current is given."""
+def alike_but_for_heat(circuits: Sequence[Rated]) -> list[list[Rated]]:
+    """Give for every circuit of a bank those that are too hot as it is: of one current, limit and ampacity."""
+    alike: dict[tuple[object, ...], list[Rated]] = {}
+    for rated in circuits:
+        alike.setdefault(_limits(rated), []).append(rated)
+    return [alike[_limits(rated)] for rated in circuits]
+
+
+def _limits(rated: Rated) -> tuple[object, ...]:
+    tell, load = rated.load.sheet.tell, rated.load
+    current, ampacity = (None if one is None else text_of(tell.current(one)) for one in (load.current, rated.ampacity))
+    return _is_hot(rated), current, load.limit, ampacity
+
+
+def _is_hot(rated: Rated) -> bool:
+    """Say whether the hottest conductor of a circuit is hotter than it may be."""
+    return rated.conductor > rated.load.limit + _MET
+
+
+def _judge_temperature(rated: Rated, alike: Sequence[Rated]) -> None:
+    """Hold the hottest conductor of a circuit against its limit, where its current is given; say how hot those of
+    circuits `alike` become.
+    """
     load, sheet = rated.load, rated.load.sheet
     tell = sheet.tell
     if load.current is None:
@@ -64,11 +87,14 @@ def _judge_temperature(rated: Rated) -> None:
                 member="",
             )
         return
-    within = rated.conductor <= load.limit + _MET
+    within = not _is_hot(rated)
     sheet.judge(within)
     if within:
         return
-    hot, limit = apart(tell.temperature(rated.conductor), tell.temperature(load.limit))
+    coolest, hottest = (tell.temperature(bound(one.conductor for one in alike)) for bound in (min, max))
+    hot, limit = apart(coolest, tell.temperature(load.limit))
+    if text_of(hottest) != text_of(coolest):
+        hot = f"{hot} to {text_of(hottest)}"
     most = "" if rated.ampacity is None else f"; {text_of(tell.current(rated.ampacity))} is what it may carry here"
     sheet.find(
         Severity.VIOLATION,
@@ -76,7 +102,7 @@ def _judge_temperature(rated: Rated) -> None:
         f"At {text_of(tell.current(load.current))} the conductors reach {hot}, over {limit}{most}. Load it less, take "
         "larger conductors, or lay the ducts farther apart.",
         sheet.rule("conductor_temperature"),
-        tell.temperature(rated.conductor),
+        hottest,
         tell.temperature(load.limit),
         member="current",
     )

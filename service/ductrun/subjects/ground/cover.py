@@ -98,7 +98,7 @@ class Cover(NamedTuple):
 
 def judge_cover(buried: Buried, cover: Length | None, sheet: Worksheet, *, concrete_told: bool = False) -> Cover:
     """Give the least cover of what is buried, and hold the cover over its top against it; `concrete_told` where it is
-    told elsewhere that concrete is missing.
+    told elsewhere that concrete is missing or thin.
     """
     least, rule = least_cover(buried, sheet)
     refer_to_a_raceway(buried, rule, sheet)
@@ -158,7 +158,7 @@ def _concrete(buried: Buried, rule: Backing, sheet: Worksheet, *, told: bool) ->
     if buried.method is not WiringMethod.NONMETALLIC_RACEWAY or buried.listed:
         return _NO_CONCRETE
     if buried.encased:
-        _judge_envelope(buried, rule, sheet)
+        _judge_envelope(buried, rule, sheet, told=told)
     elif buried.listed is None:
         _leave_listing_open(buried, rule, sheet)
     else:
@@ -170,7 +170,7 @@ def _concrete(buried: Buried, rule: Backing, sheet: Worksheet, *, told: bool) ->
     return _ENVELOPE
 
 
-def _judge_envelope(buried: Buried, rule: Backing, sheet: Worksheet) -> None:
+def _judge_envelope(buried: Buried, rule: Backing, sheet: Worksheet, *, told: bool) -> None:
     """Hold the concrete around a raceway, as far as it was given, against the least; say what else is needed."""
     places, least = buried.places, sheet.tell.given(_ENVELOPE)
     sides = (
@@ -182,13 +182,13 @@ def _judge_envelope(buried: Buried, rule: Backing, sheet: Worksheet) -> None:
     is_open = buried.listed is None
     sheet.judge((None if is_open else False) if thin else None if unknown else True)
     severity, code = (Severity.CAUTION, "concrete_not_judged") if is_open else (Severity.VIOLATION, "needs_concrete")
-    for given, member, where in thin:
-        told = sheet.tell.given(given)
-        has, needs = apart(told, least)
+    for given, member, where in () if told else thin:
+        figure = sheet.tell.given(given)
+        has, needs = apart(figure, least)
         words = f"{_NEEDS} {needs}: {where} there is {has}." + (
             " Whether this one is listed is not known." if is_open else ""
         )
-        sheet.find(severity, code, words, rule, told, least, member=member)
+        sheet.find(severity, code, words, rule, figure, least, member=member)
     if unknown and not thin:
         words = f"{_NEEDS} {text_of(least)}: how much there is {' and '.join(unknown)} was not given."
         sheet.find(Severity.CAUTION, "concrete_not_judged", words, rule, limit=least, member=places.listed)

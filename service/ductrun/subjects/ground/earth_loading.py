@@ -19,7 +19,7 @@ from ductrun.subjects.ground.choices import (
     Traffic,
 )
 from ductrun.tables import TABLES
-from ductrun.units import Angle, Density, Force, Length, MassPerLength, Pressure
+from ductrun.units import Angle, Density, Force, Length, Pressure
 
 SOIL_DENSITY = quantity("earth_load.soil_density", Density)
 SATURATED_DENSITY = quantity("earth_load.saturated_density", Density)
@@ -39,7 +39,6 @@ SPREAD = number("earth_load.spread_ratio")
 DEFLECTION_LIMIT = number("earth_load.deflection_limit")
 FLOTATION_FACTOR = number("earth_load.flotation_factor")
 CONCRETE_DENSITY = quantity("flotation.concrete_density", Density)
-NO_MASS = quantity("flotation.unknown_duct_mass", MassPerLength)
 DUCT_DENSITIES = {
     PlasticMaterial(row.material): Default(Density.parse(row.density_lb_per_ft3, "lb/ft3"), backing_of(row))
     for row in TABLES["duct_densities"]

@@ -11,10 +11,11 @@ from ductrun.kit.backing import Backing, backing_of
 from ductrun.kit.defaults import Default
 from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
 from ductrun.subjects.ground.choices import PlasticMaterial
-from ductrun.subjects.ground.earth_loading import DUCT_DENSITIES, MATERIAL, MATERIALS, NO_MASS, EarthLoading
+from ductrun.subjects.ground.earth_loading import DUCT_DENSITIES, MATERIAL, MATERIALS, EarthLoading
 from ductrun.subjects.parts.bank import DuctBank, conduits_of, lines_of
 from ductrun.subjects.parts.choices import ConduitType, TradeSize
 from ductrun.subjects.parts.conduit import SIZES, ListedConduit, MeasuredConduit, find_row, outside_diameter
+from ductrun.subjects.parts.duct_mass import settle_unknown_masses
 from ductrun.tables import TABLES
 from ductrun.tables.earth_rows import DuctMaterial
 from ductrun.units import Length, Pressure
@@ -36,8 +37,8 @@ def loading_steps(ducts: int, kinds: int) -> float:
 
 class LoadedDuct(NamedTuple):
     """A duct: its type and trade size where it has them, its diameters and wall [m], its `stiffness` at 5 percent for a
-    moment and for the long term [Pa], what its wall bears [Pa] and its mass [kg/m]; None where that is not on file.
-    `place` is the sheet of its conduit.
+    moment and for the long term [Pa], what its wall bears [Pa] and its mass [kg/m], 0 without a wall; None where that
+    is not on file. `place` is the sheet of its conduit.
     """
 
     kind: ConduitType | None
@@ -71,6 +72,8 @@ def load_ducts_of(
         with faults:
             ducts.append(_duct_of(conduit, place, given, sheet, earth))
     faults.stop()
+    if given.duct_mass_per_length is None:
+        settle_unknown_masses(sum(duct.wall is None for duct in ducts), len(ducts), sheet)
     return ducts
 
 
@@ -202,6 +205,5 @@ def _mass(kind: PlasticMaterial, outside: float, wall: float | None, given: Eart
     if given.duct_mass_per_length is not None:
         return given.duct_mass_per_length.si
     if wall is None:
-        return sheet.settle("duct_mass_per_length", None, NO_MASS).si
-    sheet.leave("duct_mass_per_length")
+        return 0.0
     return wall_mass(outside, wall, sheet.settle("duct_density", given.duct_density, DUCT_DENSITIES[kind]).si)

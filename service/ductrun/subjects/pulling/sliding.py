@@ -6,7 +6,6 @@ from typing import NamedTuple
 
 from ductrun.engineering import pulling as engineering
 from ductrun.engineering.rounding import over
-from ductrun.kit.backing import WORKED_OUT
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import quantity
 from ductrun.kit.wording import text_of
@@ -16,6 +15,7 @@ from ductrun.subjects.pulling.settled import Pulling
 from ductrun.units import Force
 
 HELD_BY_HAND = quantity("pulling.held_by_hand", Force)
+_FELT = 1.0  # [N] of what draws less nothing is said
 
 
 class Sliding(NamedTuple):
@@ -35,11 +35,19 @@ def sliding_of(way: Direction, pulling: Pulling) -> Sliding:
 
     It is what a reel there would have to hold back, were the cable pulled down from that end at the low friction.
     """
+    return _beyond_a_hand(_drawn(way, pulling))
+
+
+def _beyond_a_hand(drawn: Sliding) -> Sliding:
+    return Sliding(*[force if over(force, HELD_BY_HAND.value.si) else 0.0 for force in drawn])
+
+
+def _drawn(way: Direction, pulling: Pulling) -> Sliding:
+    """Give what draws on the ends of a cable, whoever may hold it."""
     if way.braking is None:
         return _HELD
     weight, route = pulling.load.weight, way.braking.sections
-    drawn = [engineering.least_entry(one, weight, 0.0) for one in (engineering.reverse(route), route)]
-    return Sliding(*[force if over(force, HELD_BY_HAND.value.si) else 0.0 for force in drawn])
+    return Sliding(*[engineering.least_entry(one, weight, 0.0) for one in (engineering.reverse(route), route)])
 
 
 def report_sliding(way: Direction, pulling: Pulling, sheet: Worksheet, where: str = "") -> None:
@@ -47,8 +55,12 @@ def report_sliding(way: Direction, pulling: Pulling, sheet: Worksheet, where: st
 
     `where` begins the sentence where a plan has several pulls.
     """
-    found = sliding_of(way, pulling)
+    drawn = _drawn(way, pulling)
+    if max(drawn) <= _FELT:
+        return
+    found = _beyond_a_hand(drawn)
     friction, tell = pulling.braking_coefficient, sheet.tell.force
+    by_hand, backing = sheet.tell.given(HELD_BY_HAND.value), HELD_BY_HAND.backing
     if found.pulled:
         sheet.find(
             Severity.CAUTION,
@@ -56,8 +68,9 @@ def report_sliding(way: Direction, pulling: Pulling, sheet: Worksheet, where: st
             f"{where}Once pulled, the cable slides down the slope when it is let go at the pulling end: at the lowest "
             f"friction, {friction:g}, it draws there with {text_of(tell(found.pulled))}. Make it fast there, at the "
             "top, before the rope is released; nobody below it.",
-            WORKED_OUT,
+            backing,
             tell(found.pulled),
+            by_hand,
             member="",
         )
     if found.fed:
@@ -67,7 +80,20 @@ def report_sliding(way: Direction, pulling: Pulling, sheet: Worksheet, where: st
             f"{where}Once pulled, the cable slides down the slope when it is let go at the feeding end: at the lowest "
             f"friction, {friction:g}, it draws there with {text_of(tell(found.fed))}. Make it fast there, at the "
             "top, before the reel brake is released; nobody below it.",
-            WORKED_OUT,
+            backing,
             tell(found.fed),
+            by_hand,
             member="",
         )
+    for end, force, is_told in zip(("pulling", "feeding"), drawn, found, strict=True):
+        if force > _FELT and not is_told:
+            sheet.find(
+                Severity.NOTE,
+                "held_by_hand",
+                f"{where}Once pulled, the cable draws with {text_of(tell(force))} at the {end} end when it is let go, "
+                f"at the lowest friction, {friction:g}: up to {text_of(by_hand)} is taken as what one person holds.",
+                backing,
+                tell(force),
+                by_hand,
+                member="",
+            )

@@ -15,6 +15,7 @@ from ductrun.subjects.duct_run.remedies.conductors import (
     larger_conductors,
     larger_device,
     more_sets,
+    more_sets_for,
     other_device,
     other_insulation,
     rated_lower,
@@ -46,17 +47,33 @@ def ladders_of(case: Case) -> list[Ladder]:
     ]
     if any(one.code in OF_A_PULL for one in case.violations):
         found += of_pulls(case)
+    found += _of_shared_heat(case)
     order = {kind: place for place, kind in enumerate(ChangeKind)}
     return sorted(found, key=lambda ladder: order[ladder.rungs[0].kind])
 
 
 def _for_all(remedy: _Acting, found: Finding, case: Case) -> list[Change]:
     """Give what a remedy changes; where alike circuits break a limit alike, for all of them at once."""
-    places = [f"#/circuits/{at}" for at in circuits_of(found, case)]
-    if len(places) < 2:
-        return remedy(found, case)
-    ladders = [remedy(structs.replace(found, pointer=place), case) for place in places]
+    circuits = circuits_of(found, case)
+    return remedy(found, case) if len(circuits) < 2 else _for_each(remedy, found, circuits, case)
+
+
+def _for_each(remedy: _Acting, found: Finding, circuits: Sequence[int], case: Case) -> list[Change]:
+    """Give what a remedy changes for several circuits at once."""
+    if remedy is more_sets:  # no two of them get the same spare duct
+        return more_sets_for(circuits, case)
+    ladders = [remedy(structs.replace(found, pointer=f"#/circuits/{at}"), case) for at in circuits]
     return [together(rungs) for rungs in zip(*ladders, strict=False)]
+
+
+def _of_shared_heat(case: Case) -> list[Ladder]:
+    """Give what cools all circuits that are found too hot: each warms the others, so that one alone may not do."""
+    hot = [one for one in case.violations if one.code in _OF_HEAT]
+    circuits = sorted({at for one in hot for at in circuits_of(one, case)})
+    if len(hot) < 2 or len(circuits) < 2:
+        return []
+    ladders = [_for_each(remedy, hot[0], circuits, case) for remedy in (larger_conductors, more_sets)]
+    return [Ladder(_OF_HEAT, None, rungs, all_at_once=True) for rungs in ladders if rungs]
 
 
 def _other_type(found: Finding, case: Case) -> list[Change]:
@@ -71,6 +88,7 @@ def _larger(found: Finding, case: Case) -> list[Change]:
     return [] if circuit is None else trade_sizes(circuit, case)
 
 
+_OF_HEAT = frozenset({"conductor_too_hot", "nothing_left_to_carry", "over_terminal_rating"})
 _CARRYING: Sequence[_Acting] = (farther_apart, larger_conductors, more_sets)
 _BEARING: Sequence[_Acting] = (compacted, stiffer_types, encase)
 _ACTING: dict[str, Sequence[_Acting]] = {

@@ -40,6 +40,18 @@ def stretch_at(found: Finding) -> int | None:
     return None if place is None else int(place[1])
 
 
+def stretches_of(found: Finding, case: Case) -> list[int]:
+    """Give the stretches that a finding is about: alike ones are told once, and those of a bank at its place."""
+    names = {
+        name
+        for one, about in case.run.apart
+        if one.code == found.code and one.severity is found.severity and found.message.endswith(one.message)
+        for name in (about.name, about.where)
+    }
+    named = [at for at, stretch in enumerate(case.run.stretches) if stretch.laid.name in names]
+    return named or [at for at in [stretch_at(found)] if at is not None] or list(range(len(case.run.stretches)))
+
+
 def circuits_of(found: Finding, case: Case) -> list[int]:
     """Give the circuits that a finding is about: alike ones are told once, at the first of them."""
     alike = (
@@ -71,6 +83,14 @@ def at_least(value: float, unit: str, dimension: type[Quantity]) -> dict[str, An
     step = _STEPS.get(unit, 1.0)
     steps = dimension.parse(1.0, unit).unit.from_si(value) / step
     return {"value": without_noise(math.ceil(steps - 1e-6) * step), "unit": unit}
+
+
+def at_most(value: float, unit: str, dimension: type[Quantity]) -> dict[str, Any]:
+    """Write a figure in SI in a unit, rounded down to what one would build, or to the thousandth where that is none."""
+    step = _STEPS.get(unit, 1.0)
+    whole = dimension.parse(1.0, unit).unit.from_si(value)
+    built = without_noise(math.floor(whole / step + 1e-6) * step)
+    return {"value": built or math.floor(whole * 1000) / 1000, "unit": unit}
 
 
 def inches(value: float) -> float:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Sequence
 from typing import Any, NamedTuple
 
+from ductrun.kit.wording import listing
 from ductrun.subjects.duct_run.remedies.remedies import ChangeKind
 
 Pointers = Callable[[str], str]
@@ -25,33 +26,48 @@ class Edit(NamedTuple):
 
 class Change(NamedTuple):
     """One change: its kind, what to do in a sentence, its edits; `origin` gives for a pointer in the changed request
-    that of the same part in the request given.
+    that of the same part in the request given. The sentence ends in the names of what is changed `alike`, if any.
     """
 
     kind: ChangeKind
     message: str
     edits: list[Edit]
     origin: Pointers = as_given
+    alike: tuple[str, ...] = ()
+
+    @property
+    def sentence(self) -> str:
+        """What to do, with the names of what is changed alike."""
+        return f"{self.message} {listing(self.alike)}." if self.alike else self.message
 
 
 class Ladder(NamedTuple):
     """Changes of one kind from the smallest to the largest, against violations of some codes at some place.
 
-    `pointer` is None where any place will do.
+    `pointer` is None where any place will do. It is climbed until one of them is gone, or `all_at_once`.
     """
 
     codes: frozenset[str]
     pointer: str | None
     rungs: list[Change]
+    all_at_once: bool = False
 
 
 def together(changes: Sequence[Change]) -> Change:
     """Make changes of one kind one change: what several of them say or set alike, once."""
-    first = changes[0]
     edits = {_sameness(edit): edit for change in changes for edit in change.edits}
-    said = [message.removesuffix(".") for message in dict.fromkeys(change.message for change in changes)]
+    named: dict[str, list[str]] = {}
+    for change in changes:
+        named.setdefault(change.message, []).extend(change.alike)
+    if len(named) == 1:
+        [alike] = named.values()
+        return changes[0]._replace(alike=tuple(dict.fromkeys(alike)), edits=list(edits.values()))
+    said = [
+        Change(changes[0].kind, message, [], alike=tuple(dict.fromkeys(alike))).sentence.removesuffix(".")
+        for message, alike in named.items()
+    ]
     rest = [f"{words[0].lower()}{words[1:]}" for words in said[1:]]
-    return first._replace(message=f"{'; '.join([said[0], *rest])}.", edits=list(edits.values()))
+    return changes[0]._replace(message=f"{'; '.join([said[0], *rest])}.", edits=list(edits.values()), alike=())
 
 
 def _sameness(edit: Edit) -> tuple[str, bool, str]:

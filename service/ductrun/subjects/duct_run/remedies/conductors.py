@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Any
 
 from msgspec import UNSET
@@ -9,8 +10,8 @@ from msgspec import UNSET
 from ductrun.engineering.rounding import over
 from ductrun.kit.answers import Finding
 from ductrun.kit.wording import listing, without_noise
-from ductrun.subjects.duct_run.remedies.case import Case, at_least, circuit_at, inches, length_of, place_of, si, written
-from ductrun.subjects.duct_run.remedies.changes import Change, Edit, member
+from ductrun.subjects.duct_run.remedies.case import Case, at_least, circuit_at, inches, length_of, si, written
+from ductrun.subjects.duct_run.remedies.changes import Change, Edit, member, together
 from ductrun.subjects.duct_run.remedies.remedies import ChangeKind
 from ductrun.subjects.parts.cable_mass import METAL_AREAS
 from ductrun.subjects.parts.choices import ConductorSize, Insulation
@@ -31,9 +32,9 @@ def _source(found: Finding, case: Case) -> int | None:
     return None if index is None else case.run.circuits[index].placed.cables.key
 
 
-def _names(source: int, case: Case) -> str:
+def _with_cables(source: int, case: Case) -> tuple[str, ...]:
     """Name the circuits that have the cables of one."""
-    return listing([one.placed.name for one in case.run.circuits if one.placed.cables.key == source])
+    return tuple(one.placed.name for one in case.run.circuits if one.placed.cables.key == source)
 
 
 def _wires(source: int, case: Case) -> dict[str, dict[str, Any]]:
@@ -81,29 +82,41 @@ def _of_size(source: int, loaded: ConductorSize, size: ConductorSize, case: Case
             taken = next((one for one in ConductorSize if not over(least, METAL_AREAS[one])), size)
             beside[f"{taken} instead of {wire['size']}"] = None
         edits.append(Edit(f"{path}/size", str(taken)))
-    more = f", and beside them {listing(list(beside))}" if beside else ""
-    message = f"Take conductors of {size} instead of {loaded} for {_names(source, case)}{more}."
-    return Change(ChangeKind.CONDUCTOR_SIZE, message, edits)
+    more = f", and beside them {listing(list(beside))}," if beside else ""
+    message = f"Take conductors of {size} instead of {loaded}{more} for"
+    return Change(ChangeKind.CONDUCTOR_SIZE, message, edits, alike=_with_cables(source, case))
 
 
 def more_sets(found: Finding, case: Case) -> list[Change]:
     """Pull one more set into a duct that no circuit has, or two."""
     index = circuit_at(found)
-    if index is None:
-        return []
-    circuit = case.run.circuits[index].placed
+    return [] if index is None else more_sets_for([index], case)
+
+
+def more_sets_for(circuits: Sequence[int], case: Case) -> list[Change]:
+    """Pull one more set of each circuit into a duct that no other has, or two; never into one for signals."""
+    bank = case.run.stretches[0].bank
     taken = {duct for one in case.run.circuits for duct in one.placed.ducts}
-    names = [duct.name for duct in case.run.stretches[0].bank.ducts]
+    if bank.placed is not None:
+        taken |= {at for at, duct in enumerate(bank.placed.ducts) if duct.signal}
+    names = [duct.name for duct in bank.ducts]
     spare = [name for at, name in enumerate(names) if at not in taken]
-    changes = []
-    for more in range(1, min(len(spare), _MOST_SETS) + 1):
-        ducts = [*(names[at] for at in circuit.ducts), *spare[:more]]
-        named = "duct_count" not in case.body["circuits"][index]
-        edit = Edit(f"/circuits/{index}/ducts", ducts) if named else Edit(f"/circuits/{index}/duct_count", len(ducts))
-        where = f": {listing(ducts)}" if named else ""
-        message = f"Pull {circuit.name} in {len(ducts)} ducts instead of {len(circuit.ducts)}, a set in each{where}."
-        changes.append(Change(ChangeKind.PARALLEL_SETS, message, [edit]))
-    return changes
+    return [
+        together(
+            [_in_more(index, names, spare[at * more : (at + 1) * more], case) for at, index in enumerate(circuits)]
+        )
+        for more in range(1, min(len(spare) // len(circuits), _MOST_SETS) + 1)
+    ]
+
+
+def _in_more(index: int, names: Sequence[str], spare: Sequence[str], case: Case) -> Change:
+    circuit = case.run.circuits[index].placed
+    ducts = [*(names[at] for at in circuit.ducts), *spare]
+    named = "duct_count" not in case.body["circuits"][index]
+    edit = Edit(f"/circuits/{index}/ducts", ducts) if named else Edit(f"/circuits/{index}/duct_count", len(ducts))
+    where = f": {listing(ducts)}" if named else ""
+    message = f"Pull {circuit.name} in {len(ducts)} ducts instead of {len(circuit.ducts)}, a set in each{where}."
+    return Change(ChangeKind.PARALLEL_SETS, message, [edit])
 
 
 def other_insulation(found: Finding, case: Case) -> list[Change]:
@@ -115,9 +128,9 @@ def other_insulation(found: Finding, case: Case) -> list[Change]:
     return [
         Change(
             ChangeKind.INSULATION,
-            f"Take {marking} of the same size instead of {listing(sorted(set(given.values()) - {marking}))} for "
-            f"{_names(source, case)}.",
+            f"Take {marking} of the same size instead of {listing(sorted(set(given.values()) - {marking}))} for",
             [Edit(f"{path}/insulation", str(marking)) for path, was in given.items() if was != marking],
+            alike=_with_cables(source, case),
         )
         for marking in _FOR_WET_PLACES
         if set(given.values()) - {marking}
@@ -182,25 +195,26 @@ def with_ground(found: Finding, case: Case) -> list[Change]:
             for stretch in case.run.stretches
             if stretch.ampacity is not None
             for rated in stretch.ampacity.circuits
-            if rated.checked.grounding is not None and rated.load.cable.sheet.place == place_of(found)
+            if rated.checked.grounding is not None and rated.load.cable.sheet.place.startswith(f"#/circuits/{source}/")
         ),
         None,
     )
     loaded = None if source is None else _loaded(source, case)
     if source is None or loaded is None or least is None:
         return []
-    wires = _wires(source, case)
+    wires, names = _wires(source, case), _with_cables(source, case)
     smaller = {path: wire for path, wire in wires.items() if wire["size"] != loaded}
     if smaller:
         path, given = min(smaller.items(), key=lambda one: METAL_AREAS[one[1]["size"]])
         ground = given | {"size": least, "material": "copper"}
-        message = f"Take a ground of {least} copper instead of {given['size']} in every duct of {_names(source, case)}."
-        return [Change(ChangeKind.GROUNDING_CONDUCTOR, message, [Edit(path, ground)])]
+        message = f"Take a ground of {least} copper instead of {given['size']} in every duct of"
+        return [Change(ChangeKind.GROUNDING_CONDUCTOR, message, [Edit(path, ground)], alike=names)]
     like = next(wire for wire in wires.values() if wire["size"] == loaded and wire["kind"] != "bare")
     ground = {"kind": "listed", "insulation": like["insulation"], "size": least, "material": "copper"}
     at = f"/circuits/{source}/cables/{len(wires)}"
-    message = f"Pull a ground of {least} copper into every duct of {_names(source, case)}."
-    return [Change(ChangeKind.GROUNDING_CONDUCTOR, message, [Edit(at, {"count": 1, "cable": ground}, put_in=True)])]
+    message = f"Pull a ground of {least} copper into every duct of"
+    edits = [Edit(at, {"count": 1, "cable": ground}, put_in=True)]
+    return [Change(ChangeKind.GROUNDING_CONDUCTOR, message, edits, alike=names)]
 
 
 def farther_apart(_: Finding, case: Case) -> list[Change]:

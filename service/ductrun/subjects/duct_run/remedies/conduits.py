@@ -7,7 +7,7 @@ from typing import Any
 
 from ductrun.kit.answers import Finding
 from ductrun.kit.wording import listing
-from ductrun.subjects.duct_run.remedies.case import Case, names_of, stretch_at
+from ductrun.subjects.duct_run.remedies.case import Case, names_of, stretches_of
 from ductrun.subjects.duct_run.remedies.changes import Change, Edit, member
 from ductrun.subjects.duct_run.remedies.remedies import ChangeKind
 from ductrun.subjects.ground.loaded_ducts import CLASSES
@@ -75,17 +75,17 @@ def riser_types(place: str, case: Case) -> list[Change]:
 
 def other_types(found: Finding, case: Case) -> list[Change]:
     """Give other types of conduit, of the same size, for the stretch that is found, and for all."""
-    return _types(_TYPES, _about(found, case), case)
+    return _types(_TYPES, stretches_of(found, case), case)
 
 
 def burial_types(found: Finding, case: Case) -> list[Change]:
     """Give duct for direct burial where duct for concrete lies in earth."""
-    return _types([_BURIAL_TYPE], [at for at in _about(found, case) if _present(at, case) & _FOR_CONCRETE], case)
+    return _types([_BURIAL_TYPE], [at for at in stretches_of(found, case) if _present(at, case) & _FOR_CONCRETE], case)
 
 
 def stiffer_types(found: Finding, case: Case) -> list[Change]:
     """Give stiffer duct, from the next on; what is made for concrete where it lies in that."""
-    about = [at for at in _about(found, case) if case.run.stretches[at].burial is not None]
+    about = [at for at in stretches_of(found, case) if case.run.stretches[at].burial is not None]
     encased = [at for at in about if case.body["stretches"][at]["setting"]["kind"] == "encased"]
     least = max((_STIFFER.index(kind) for at in about for kind in _present(at, case) if kind in _STIFFER), default=-1)
     stiffer = [kind for kind in _STIFFER[least + 1 :] if kind not in _FOR_CONCRETE or encased == about]
@@ -94,19 +94,7 @@ def stiffer_types(found: Finding, case: Case) -> list[Change]:
 
 def nonmetallic_types(found: Finding, case: Case) -> list[Change]:
     """Give plastic conduit in place of steel."""
-    return _types(_TYPES[:2], _about(found, case), case)
-
-
-def _about(found: Finding, case: Case) -> list[int]:
-    """Give the stretches that a finding is about: alike ones are told once, and those of a bank at its place."""
-    names = {
-        name
-        for one, about in case.run.apart
-        if one.code == found.code and one.severity is found.severity and found.message.endswith(one.message)
-        for name in (about.name, about.where)
-    }
-    named = [at for at, stretch in enumerate(case.run.stretches) if stretch.laid.name in names]
-    return named or [at for at in [stretch_at(found)] if at is not None] or list(range(len(case.run.stretches)))
+    return _types(_TYPES[:2], stretches_of(found, case), case)
 
 
 def _present(stretch: int, case: Case) -> set[ConduitType]:

@@ -3,21 +3,24 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from typing import Any
 
 from msgspec import UNSET
 
 from ductrun.engineering.rounding import under
 from ductrun.kit.answers import Finding
+from ductrun.kit.wording import listing
 from ductrun.subjects.duct_run.remedies.case import (
     Case,
     at_least,
+    at_most,
     inches,
     length_of,
     names_of,
-    place_of,
     si,
     stretch_at,
+    stretches_of,
     written,
 )
 from ductrun.subjects.duct_run.remedies.changes import Change, Edit, member
@@ -85,14 +88,14 @@ def _covered(least: dict[int, float], case: Case) -> Change:
 
 
 def deeper_by_steps(found: Finding, case: Case) -> list[Change]:
-    """Lie deeper by so much and so much: the stretch, with a profile the whole line."""
-    index = stretch_at(found)
-    if index is None:
-        return []
-    given = _cover(index, case)
-    if given is None:
+    """Lie deeper by so much and so much: the stretches that are found, with a profile the whole line."""
+    stretches = stretches_of(found, case)
+    covers = {at: given for at in stretches if (given := _cover(at, case)) is not None}
+    if len(covers) < len(stretches):
         return [change for more in _MORE_COVER for change in _lower_line(inches(more), case)]
-    return [_covered({index: length_of(given) + inches(more)}, case) for more in _MORE_COVER]
+    return [
+        _covered({at: length_of(given) + inches(more) for at, given in covers.items()}, case) for more in _MORE_COVER
+    ]
 
 
 def _lower_line(short: float, case: Case) -> list[Change]:
@@ -161,16 +164,27 @@ def _encased(stretch: int, case: Case) -> Edit:
 
 
 def lower_lifts(found: Finding, case: Case) -> list[Change]:
-    """Pour in lifts as high as the ducts bear, or half of what they are."""
-    path = "/flotation/lift_height"
-    given = member(case.body, path)
-    if given is None or found.actual is UNSET or found.limit is UNSET or place_of(found) == "":
-        return []
-    share = found.limit.value / found.actual.value
-    changes = []
-    for part in (share, share / 2):
-        whole = math.floor(given["value"] * part + 1e-6)
-        lift = given | {"value": float(whole) if whole else round(given["value"] * part, 3)}
-        message = f"Pour in lifts of {written(lift)} instead of {written(given)}."
-        changes.append(Change(ChangeKind.LIFT_HEIGHT, message, [Edit(path, lift)]))
-    return changes
+    """Pour in lifts as high as the ducts bear, or half as high."""
+    stretches = stretches_of(found, case)
+    pours = [
+        pour for at in stretches for load in case.run.stretches[at].earth_loads for pour in load.pours if not pour.holds
+    ]
+    heights = [pour.head * pour.bears / pour.pressure for pour in pours if pour.bears]
+    paths = dict.fromkeys(_lift_of(at, case) for at in stretches)
+    return [_of_lifts(min(heights) * part, list(paths), case) for part in (1.0, 0.5) if heights]
+
+
+def _lift_of(stretch: int, case: Case) -> str:
+    """Give where the lifts of a stretch are said, or would be."""
+    own = f"/stretches/{stretch}/earth_load"
+    said = (f"{place}/lift_height" for place in (own, "/earth_load", "/flotation"))
+    place = own if member(case.body, "/earth_load") is None else "/earth_load"
+    return next((path for path in said if member(case.body, path) is not None), f"{place}/lift_height")
+
+
+def _of_lifts(height: float, paths: Sequence[str], case: Case) -> Change:
+    given = [one for path in paths if (one := member(case.body, path)) is not None]
+    lift = at_most(height, given[0]["unit"] if given else "in", Length)
+    instead = f" instead of {listing(list(dict.fromkeys(map(written, given))))}" if given else ""
+    message = f"Pour in lifts of {written(lift)}{instead}."
+    return Change(ChangeKind.LIFT_HEIGHT, message, [Edit(path, lift) for path in paths])

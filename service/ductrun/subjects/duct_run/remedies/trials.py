@@ -113,7 +113,7 @@ def find_remedies(body: Any, run: DuctRun, sheet: Worksheet) -> Remedies:
         for found in violations:
             if _is_meant(found, ladders[number]):
                 against[_key(found)].add(key)
-        if not tried[key].under_condition and any(_is_meant(found, ladders[number]) for found in tried[key].removed):
+        if not tried[key].under_condition and _reaches(ladders[number], tried[key].removed, violations):
             done.add(number)
     told, whole = _told(_worth_telling(tried, asked_by, done))
     cut_short = cut_short or not whole
@@ -151,6 +151,13 @@ def _in_turn(ladders: list[Ladder]) -> Iterator[tuple[int, Change]]:
 
 def _is_meant(found: Finding, ladder: Ladder) -> bool:
     return found.code in ladder.codes and ladder.pointer in {None, found.pointer}
+
+
+def _reaches(ladder: Ladder, removed: Sequence[Finding], violations: Sequence[Finding]) -> bool:
+    """Say whether a ladder need be climbed no further."""
+    gone = [_is_meant(found, ladder) and found in removed for found in violations]
+    meant = [_is_meant(found, ladder) for found in violations]
+    return any(gone) and (not ladder.all_at_once or gone == meant)
 
 
 def _try(change: Change, body: Any, was: _Was, sheet: Worksheet) -> _Tried:
@@ -256,7 +263,7 @@ def _remedy(one: _Tried) -> Remedy:
     assert one.verdict is not None  # noqa: S101  (a run that broke a limit is held against it)
     return Remedy(
         one.change.kind,
-        f"{one.change.message}{_UNDER_CONDITION if one.under_condition else ''}",
+        f"{one.change.sentence}{_UNDER_CONDITION if one.under_condition else ''}",
         Raw(one.run),
         pointers_of(one.change.edits),
         one.verdict,
@@ -285,7 +292,7 @@ def _why(key: _Key, vain: _Vain, cut_short: bool) -> str:
         return (
             "A change was found that removes it, and is left out: the answer is full. Mend what is told, and ask again."
         )
-    kinds = listing([kind.replace("_", " ") for kind in dict.fromkeys(one.change.kind for one in vain.tried)])
+    kinds = [kind.replace("_", " ") for kind in dict.fromkeys(one.change.kind for one in vain.tried)]
     count = (
         "The one change tried does not remove it"
         if len(vain.tried) == 1
@@ -293,4 +300,5 @@ def _why(key: _Key, vain: _Vain, cut_short: bool) -> str:
     )
     instead = {code for one in vain.tried if any(_key(found) == key for found in one.gone) for code in one.instead}
     told = f"; {listing(sorted(instead))} would come of it" if instead else ""
-    return f"Tried: {kinds}. {count}{told}.{more}"
+    singly = "; of these kinds one was tried at a time; two at once may remove it" if len(kinds) > 1 else ""
+    return f"Tried: {listing(kinds)}. {count}{told}{singly}.{more}"
