@@ -3,12 +3,13 @@ PYTHON ?= python3
 HOST ?= 127.0.0.1
 PORT ?= 8000
 WORKERS ?= 1
+BUILDER ?= docker
 BIN := .venv/bin
 STAMP := .venv/.made-from-lock
 NODE := checks/node_modules/.made-from-lock clients/typescript/node_modules/.made-from-lock
 
 .DEFAULT_GOAL := help
-.PHONY: help setup serve test coverage check lint wheel factors contract clients clients-mobile bench costs fuzz soak proxy dask parts \
+.PHONY: help setup serve test coverage check lint wheel factors contract clients clients-mobile bench costs fuzz soak proxy dask image parts \
   docs-browser lock clean
 
 help:
@@ -22,6 +23,7 @@ help:
 	@echo "make clients-mobile Kotlin and Swift from the contract into build (needs Java; npm and PyPI for its tools)"
 	@echo "make bench     speed and memory as ratios from one run, into build/benchmarks (about four minutes)"
 	@echo "make proxy     docker/nginx.conf before two live replicas (needs an nginx); make dask: partitions on a local cluster"
+	@echo "make image     docker/Dockerfile as ductrun:VERSION (needs docker, podman or buildah, BUILDER=..., and their registry)"
 	@echo "make parts     list every part of the service with its licence, into build/parts.json (CycloneDX)"
 	@echo "make costs     the largest requests: seconds and memory of each beside what was reckoned"
 	@echo "make soak      overload, stalled callers, killed workers, hostile bodies, into build/soak (DUCTRUN_SOAK_SECONDS=120)"
@@ -121,6 +123,12 @@ dask: $(STAMP)
 	$(BIN)/python -m pip install -q --disable-pip-version-check --no-deps --only-binary :all: --require-hashes \
 	  --upgrade --target build/dask -r requirements-dask.lock
 	PYTHONPATH=build/dask $(BIN)/python -m pytest -W default tests/apart/partitions.py
+
+image:
+	@command -v $(firstword $(BUILDER)) >/dev/null || { \
+	  echo "make image needs docker, podman (BUILDER=podman) or buildah (BUILDER=buildah)"; exit 1; }
+	@version=$$(PYTHONPATH=service $(PYTHON) -m ductrun version) && \
+	  $(BUILDER) build -f docker/Dockerfile --label org.opencontainers.image.version=$$version $(IMAGE_OPTIONS) -t ductrun:$$version .
 
 parts: $(STAMP)
 	$(BIN)/python -m tools.parts

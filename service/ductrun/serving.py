@@ -32,7 +32,7 @@ def serve(application: str, host: str, port: int, workers: int) -> int:
     from ductrun.http.server import CarefulProtocol  # noqa: PLC0415
 
     _tell(settings)
-    shared = tempfile.mkdtemp(prefix="ductrun-") if workers > 1 and settings.metrics else None
+    shared = shared_figures() if workers > 1 and settings.metrics else None
     if shared:
         os.environ[SHARED] = shared
     try:
@@ -54,6 +54,17 @@ def serve(application: str, host: str, port: int, workers: int) -> int:
         if shared:
             shutil.rmtree(shared, ignore_errors=True)
     return 0
+
+
+def shared_figures() -> str:
+    """Make the folder where several processes gather their figures; refuse where nothing can be written."""
+    try:
+        return tempfile.mkdtemp(prefix="ductrun-")
+    except OSError:
+        raise RefusedError(
+            "several processes gather their figures in files, and none can be written here. Give /tmp some memory to "
+            f"write to, set {PREFIX}METRICS=false, or start one process in each container."
+        ) from None
 
 
 def _tell(settings: Settings) -> None:

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 import subprocess
 import sys
+import tempfile
 from dataclasses import fields
+from pathlib import Path
 from typing import Any
 
 import pytest
-from ductrun.serving import RefusedError, check_open
+from ductrun.serving import RefusedError, check_open, shared_figures
 from ductrun.settings import SettingError, Settings, name_of, unknown
 from tools.live import REPOSITORY
 
@@ -103,3 +105,13 @@ def test_an_address_of_others_needs_keys_or_a_gateway_that_asks_for_them(host: s
         check_open(host, Settings())
     check_open(host, Settings(key_hashes=(HASH,)))
     check_open(host, Settings(open_behind_gateway=True))
+
+
+def test_several_processes_are_refused_where_their_figures_cannot_be_written(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(tempfile, "tempdir", str(tmp_path))
+    assert Path(shared_figures()).parent == tmp_path
+    monkeypatch.setattr(tempfile, "tempdir", str(tmp_path / "nowhere"))
+    with pytest.raises(RefusedError, match="DUCTRUN_METRICS=false, or start one process in each container"):
+        shared_figures()
