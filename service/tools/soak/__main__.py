@@ -1,26 +1,34 @@
 """Faults proved on loopback, each with its figures: overload, callers who stall, a worker killed, hostile bodies, time.
 
-DUCTRUN_SOAK_SECONDS is how long the whole of it takes, about: two minutes unless set. What is found is printed and
-written to build/soak, and the exit status is 1 where a promise was not kept.
+DUCTRUN_SOAK_SECONDS is how long the whole of it takes, about: two minutes unless set. DUCTRUN_SOAK_BODIES is how many
+hostile bodies are sent, however long it takes: as many as go into the time unless set. What is found is printed and
+written to build/soak, with the load curve as a picture, and the exit status is 1 where a promise was not kept.
 """
 
 from __future__ import annotations
 
 import asyncio
 import os
+import platform
 import random
 import signal
 import statistics
 import sys
 import time
 from collections import Counter
+from collections.abc import Callable
+from datetime import UTC, datetime
 from pathlib import Path
 from typing import NamedTuple
 
 from tools.live import REPOSITORY, free_port, started
-from tools.soak_callers import CUT, EXAMPLES, HUNG, Caller, loaded, open_files, percentile, resident, told, written
+from tools.soak.callers import CUT, EXAMPLES, HUNG, Caller, loaded, open_files, percentile, resident, told, written
+from tools.soak.hostile import bodies
+from tools.soak.load_curve import Step, picture, table
 
 SECONDS = float(os.environ.get("DUCTRUN_SOAK_SECONDS", "120"))
+BODIES = int(os.environ.get("DUCTRUN_SOAK_BODIES", "0"))
+TAKEN = 32  # at once, where the load is ramped
 FOLDER = REPOSITORY / "build" / "soak"
 
 
@@ -32,24 +40,27 @@ class Row(NamedTuple):
     kept: bool
 
 
-def overload(share: float) -> tuple[list[Row], str]:
+def overload(share: float) -> tuple[list[Row], list[Step]]:
     """Ramp the callers to far more than are taken at once."""
-    rows, curve = [], []
-    with started(environment={"DUCTRUN_MAX_CONCURRENT": "32"}) as (address, _):
+    rows: list[Row] = []
+    with started(environment={"DUCTRUN_MAX_CONCURRENT": str(TAKEN)}) as (address, _):
         port = int(address.rpartition(":")[2])
-        for callers in (1, 4, 16, 32, 64, 128):
-            statuses, times = asyncio.run(loaded(port, callers, share / 6))
-            rate = statuses[200] / (share / 6)
-            curve.append((callers, rate, percentile(times, 50), percentile(times, 99), statuses[503]))
-        others = {status for status in statuses if status not in (200, 503)}
-        p99 = curve[-1][3]
-        found = f"{told(statuses)}; p99 of those taken {p99:.0f} ms, alone {curve[0][3]:.1f} ms"
-        rows.append(Row("128 callers where 32 are taken", found, not others and statuses[503] > 0 and p99 < 1_000))
+        ramp = [(callers, False) for callers in (1, 4, 16, 32, 64, 128)] + [(64, True), (128, True)]
+        seconds = share / len(ramp)
+        steps: list[Step] = []
+        for callers, patient in ramp:
+            statuses, times = asyncio.run(loaded(port, callers, seconds, patience=1.0 if patient else 0.0))
+            rates = statuses[200] / seconds, statuses[503] / seconds
+            steps.append(Step(callers, patient, *rates, percentile(times, 50), percentile(times, 99)))
+            others = {status for status in statuses if status not in (200, 503)}
+            if callers > TAKEN:
+                found = f"{told(statuses)}; p99 of those taken {steps[-1].p99:.0f} ms, alone {steps[0].p99:.1f} ms"
+                kept = not others and statuses[503] > 0 and steps[-1].p99 < 1_000
+                what = "wait a second where they are refused" if patient else "ask again at once where they are refused"
+                rows.append(Row(f"{callers} callers where {TAKEN} are taken, who {what}", found, kept))
         again, _ = asyncio.run(loaded(port, 1, 0.5))
         rows.append(Row("one caller right after", told(again), set(again) == {200}))
-    lines = ["| callers | taken a second | p50, ms | p99, ms | refused |", "|---|---|---|---|---|"]
-    lines += [f"| {n} | {rate:.0f} | {p50:.1f} | {p99:.1f} | {refused} |" for n, rate, p50, p99, refused in curve]
-    return rows, "\n".join(lines)
+    return rows, steps
 
 
 async def stalling(port: int, seconds: float) -> tuple[Counter[int], float]:
@@ -122,58 +133,6 @@ def stop(share: float, number: signal.Signals) -> list[Row]:
     return [Row(f"a worker of two under load {what}", told(statuses), kept and not statuses[HUNG])]
 
 
-def hostile(source: random.Random) -> bytes:
-    """Make a body that is wrong: cut, mixed up, nested, crowded, or of plain noise."""
-    good = source.choice(list(EXAMPLES.values()))
-    place = source.randrange(len(good))
-    return source.choice(
-        (
-            lambda: good[:place],
-            lambda: good[:place] + bytes([source.randrange(256)]) + good[place + 1 :],
-            lambda: good[:place] + good[place // 2 : place] + good[place:],
-            lambda: b"[" * source.randrange(400) + b"]" * source.randrange(400),
-            lambda: good.replace(b":", b":" + source.choice((b"NaN", b"1e999", b'"\\ud800"', b"null,")), 1),
-            lambda: b'{"a":[' + b"{}," * source.randrange(2_000) + b"0]}",
-            lambda: source.randbytes(source.randrange(200)),
-            lambda: good.replace(b"}", b',"kind":"x"}', source.randrange(3)),
-        )
-    )()
-
-
-def bodies(share: float, million: int) -> list[Row]:
-    """Send hostile bodies, to calculations and in batches, and watch what is kept of them."""
-    with started() as (address, server):
-        port = int(address.rpartition(":")[2])
-        statuses: Counter[int] = Counter()
-        sizes: list[float] = []
-
-        async def one(seed: int) -> None:
-            source, caller = random.Random(seed), Caller(port)
-            while time.monotonic() < ends and sum(statuses.values()) < million:
-                path = f"/v1/{source.choice([*EXAMPLES, 'batch'])}"
-                statuses[await caller.ask(written(path, hostile(source)))] += 1
-            caller.close()
-
-        async def watch() -> None:
-            began = time.monotonic()
-            while time.monotonic() < ends:
-                await asyncio.sleep(share / 40)
-                if time.monotonic() - began > share / 4:
-                    sizes.append(resident(server.pid))
-
-        async def run() -> None:
-            watching = asyncio.create_task(watch())
-            await asyncio.gather(*(one(seed) for seed in range(8)))
-            watching.cancel()
-
-        ends = time.monotonic() + share
-        asyncio.run(run())
-    growth = max(sizes) / sizes[0] - 1
-    count = sum(statuses.values())
-    kept = not any(status >= 500 or status in (CUT, HUNG) for status in statuses) and growth < 0.05
-    return [Row(f"{count:,} hostile bodies", f"{told(statuses)}; memory {growth:+.1%} after the first quarter", kept)]
-
-
 def hours(share: float) -> list[Row]:
     """Mix traffic of every kind, streams that are left in the middle too, and hold the memory against its beginning."""
     item = b'{"id":"a","operation":"pull_tension","request":%b}' % EXAMPLES["pull-tension"]
@@ -216,24 +175,44 @@ def hours(share: float) -> list[Row]:
         time.sleep(0.5)
         files = open_files(server.pid)
     growth = statistics.median(sizes[-5:]) / statistics.median(sizes[:5]) - 1
-    found = f"{told(statuses)}; {left} streams left in the middle, {files} files open at the end"
-    found += f"; memory {growth:+.1%} in the second half"
+    found = f"{told(statuses)}, as many as one a second in {sum(statuses.values()) / 3_600:.1f} hours; {left} streams"
+    found += f" left in the middle, {files} files open at the end; {sizes[-1]:.0f} MB, {growth:+.1%} in the second half"
     return [Row("traffic of every kind", found, set(statuses) == {200} and abs(growth) < 0.05 and files < 30)]
+
+
+def conditions() -> str:
+    day = f"{datetime.now(UTC):%d %B %Y}".removeprefix("0")
+    return f"{day}; {os.cpu_count()} cores, {platform.machine()}, Python {platform.python_version()}"
+
+
+def line(row: Row) -> str:
+    return f"| {row.fault} | {row.found} | {'kept' if row.kept else 'NOT KEPT'} |"
+
+
+def write(rows: list[Row], steps: list[Step]) -> None:
+    page = "\n".join([conditions(), "", "| fault | what came of it | |", "|---|---|---|", *map(line, rows), ""])
+    page += "\n" + table(steps)
+    print(page)
+    FOLDER.mkdir(parents=True, exist_ok=True)
+    (FOLDER / "faults.md").write_text(page, encoding="utf-8")
+    drawn = picture(steps, TAKEN, f"{conditions()}. Pulls of five sections; the callers run on the same cores.")
+    (FOLDER / "load.svg").write_text(drawn, encoding="utf-8")
 
 
 def main() -> int:
     share = SECONDS / 7
-    rows, curve = overload(share)
-    rows += stalls(share)
-    rows += stop(share / 2, signal.SIGTERM) + stop(share / 2, signal.SIGKILL)
-    rows += bodies(share if SECONDS < 1_000 else share * 2, 1_000_000)
-    rows += hours(share * 2)
-    lines = ["| fault | what came of it | |", "|---|---|---|"]
-    lines += [f"| {row.fault} | {row.found} | {'kept' if row.kept else 'NOT KEPT'} |" for row in rows]
-    table = "\n".join(lines) + "\n\n" + curve + "\n"
-    print(table)
-    FOLDER.mkdir(parents=True, exist_ok=True)
-    (FOLDER / "faults.md").write_text(table, encoding="utf-8")
+    rows, steps = overload(share)
+    parts: tuple[Callable[[], list[Row]], ...] = (
+        lambda: stalls(share),
+        lambda: stop(share / 2, signal.SIGTERM),
+        lambda: stop(share / 2, signal.SIGKILL),
+        lambda: [Row(*bodies(share * 2, BODIES))],
+        lambda: hours(share * 2),
+    )
+    for part in parts:
+        rows += part()
+        print(line(rows[-1]), file=sys.stderr, flush=True)
+    write(rows, steps)
     return 0 if all(row.kept for row in rows) else 1
 
 
