@@ -10,8 +10,11 @@ import shutil
 import socket
 import sys
 import tempfile
+from typing import Final
 
 from ductrun.settings import PREFIX, Settings, unknown
+
+WORKER_SECONDS: Final = 60  # in which a worker must show that it lives: on a busy machine it takes half of that to load
 
 
 class RefusedError(Exception):
@@ -49,6 +52,7 @@ def serve(application: str, host: str, port: int, workers: int) -> int:
             proxy_headers=False,
             timeout_keep_alive=settings.keep_alive_seconds,
             timeout_graceful_shutdown=settings.stop_seconds,
+            timeout_worker_healthcheck=WORKER_SECONDS,
         )
     finally:
         if shared:
