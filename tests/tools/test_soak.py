@@ -11,7 +11,7 @@ import pytest
 from tools.live import started
 from tools.soak.callers import CUT, EXAMPLES, Caller, written
 from tools.soak.hostile import hostile_line, hostile_request, verdict
-from tools.soak.load_curve import Step, picture, round_up, table
+from tools.soak.load_curve import Step, median_of, picture, round_up, table
 
 from tests.drawings.seen import SPACE, assert_readable, read, words_of
 
@@ -106,3 +106,8 @@ def test_the_load_curve_has_its_figures_in_a_table() -> None:
         "| 128 | 140 | 7,700 | 18.2 | 36.0 |",
         "| 128, waiting when refused | 2,440 | 96 | 18.2 | 36.0 |",
     ]
+
+
+def test_steps_alike_are_one_of_their_medians() -> None:
+    several = [Step(64, True, rate, 10.0 - rate, 1.0, 2.0) for rate in (1.0, 9.0, 5.0)]
+    assert median_of(several) == Step(64, True, 5.0, 5.0, 1.0, 2.0)

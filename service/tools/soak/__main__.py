@@ -24,7 +24,7 @@ from typing import NamedTuple
 from tools.live import REPOSITORY, free_port, started
 from tools.soak.callers import CUT, EXAMPLES, HUNG, Caller, loaded, open_files, percentile, resident, told, written
 from tools.soak.hostile import bodies
-from tools.soak.load_curve import Step, picture, table
+from tools.soak.load_curve import Step, median_of, picture, table
 
 SECONDS = float(os.environ.get("DUCTRUN_SOAK_SECONDS", "120"))
 BODIES = int(os.environ.get("DUCTRUN_SOAK_BODIES", "0"))
@@ -40,27 +40,34 @@ class Row(NamedTuple):
     kept: bool
 
 
+RAMP = [(callers, False) for callers in (1, 4, 16, 32, 64, 128)] + [(64, True), (128, True)]
+
+
 def overload(share: float) -> tuple[list[Row], list[Step]]:
-    """Ramp the callers to far more than are taken at once."""
-    rows: list[Row] = []
+    """Ramp the callers to far more than are taken at once; several times in turn if there is time, for medians."""
+    rounds = max(1, int(share // 20))
+    seconds = share / rounds / len(RAMP)
+    taken: list[list[Step]] = [[] for _ in RAMP]
+    counts = [Counter[int]() for _ in RAMP]
     with started(environment={"DUCTRUN_MAX_CONCURRENT": str(TAKEN)}) as (address, _):
         port = int(address.rpartition(":")[2])
-        ramp = [(callers, False) for callers in (1, 4, 16, 32, 64, 128)] + [(64, True), (128, True)]
-        seconds = share / len(ramp)
-        steps: list[Step] = []
-        for callers, patient in ramp:
-            statuses, times = asyncio.run(loaded(port, callers, seconds, patience=1.0 if patient else 0.0))
-            rates = statuses[200] / seconds, statuses[503] / seconds
-            steps.append(Step(callers, patient, *rates, percentile(times, 50), percentile(times, 99)))
-            others = {status for status in statuses if status not in (200, 503)}
-            if callers > TAKEN:
-                found = f"{told(statuses)}; p99 of those taken {steps[-1].p99:.0f} ms, alone {steps[0].p99:.1f} ms"
-                kept = not others and statuses[503] > 0 and steps[-1].p99 < 1_000
-                what = "wait a second where they are refused" if patient else "ask again at once where they are refused"
-                rows.append(Row(f"{callers} callers where {TAKEN} are taken, who {what}", found, kept))
+        for _ in range(rounds):
+            for (callers, patient), steps, count in zip(RAMP, taken, counts, strict=True):
+                statuses, times = asyncio.run(loaded(port, callers, seconds, patience=1.0 if patient else 0.0))
+                count.update(statuses)
+                rates = statuses[200] / seconds, statuses[503] / seconds
+                steps.append(Step(callers, patient, *rates, percentile(times, 50), percentile(times, 99)))
         again, _ = asyncio.run(loaded(port, 1, 0.5))
-        rows.append(Row("one caller right after", told(again), set(again) == {200}))
-    return rows, steps
+    curve = [median_of(steps) for steps in taken]
+    rows = [refused(step, count) for step, count in zip(curve, counts, strict=True) if step.callers > TAKEN]
+    return [*rows, Row("one caller right after", told(again), set(again) == {200})], curve
+
+
+def refused(step: Step, count: Counter[int]) -> Row:
+    waits = "wait a second where they are refused" if step.patient else "ask again at once where they are refused"
+    kept = set(count) == {200, 503} and step.p99 < 1_000
+    found = f"{told(count)}; p99 of those taken {step.p99:.0f} ms"
+    return Row(f"{step.callers} callers where {TAKEN} are taken, who {waits}", found, kept)
 
 
 async def stalling(port: int, server: int, seconds: float) -> tuple[Counter[int], int]:

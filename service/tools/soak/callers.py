@@ -108,7 +108,7 @@ async def loaded(
 ) -> tuple[Counter[int], list[float]]:
     """Have callers ask for pulls, as fast as they can or at a rate over all; give the statuses and the times.
 
-    One who is refused has the patience to wait so many seconds.
+    One who is refused has the patience to wait so many seconds, or half as long again.
     """
     sent = written("/v1/pull-tension", EXAMPLES["pull-tension"])
     statuses: Counter[int] = Counter()
@@ -128,7 +128,7 @@ async def loaded(
             if status == 200:
                 times.append(time.monotonic() - began)
             elif status == 503 and patience:
-                await asyncio.sleep(patience)
+                await asyncio.sleep(patience * random.uniform(1.0, 1.5))  # not all at the same moment
         caller.close()
 
     await asyncio.gather(*(one() for _ in range(callers)))

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+import statistics
 from collections.abc import Sequence
 from typing import Final, NamedTuple
 
@@ -36,6 +37,13 @@ _LEFT: Final = 40.0
 _RIGHT: Final = WIDTH - MARGIN - 6.0
 _HIGH: Final = 120.0
 _SMALL: Final = 9.5
+
+
+def median_of(steps: Sequence[Step]) -> Step:
+    """Give one step of several alike: the median of each figure."""
+    return Step(
+        *steps[0][:2], *(statistics.median(figures) for figures in zip(*(step[2:] for step in steps), strict=True))
+    )
 
 
 def told(count: float) -> str:
