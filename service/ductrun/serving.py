@@ -10,8 +10,11 @@ import shutil
 import socket
 import sys
 import tempfile
+from typing import Final
 
 from ductrun.settings import PREFIX, Settings, unknown
+
+WORKER_SECONDS: Final = 20  # in which a worker must show that it lives: on a busy machine five are too few
 
 
 class RefusedError(Exception):
@@ -29,7 +32,6 @@ def serve(application: str, host: str, port: int, workers: int) -> int:
     import ductrun.tables  # noqa: PLC0415, F401  (a corrupt table stops the start here, with its own message)
     from ductrun.http.logs import log_config  # noqa: PLC0415
     from ductrun.http.metrics import SHARED  # noqa: PLC0415
-    from ductrun.http.server import CarefulProtocol  # noqa: PLC0415
 
     _tell(settings)
     shared = shared_figures() if workers > 1 and settings.metrics else None
@@ -39,7 +41,7 @@ def serve(application: str, host: str, port: int, workers: int) -> int:
         uvicorn.run(
             application,
             factory=True,
-            http=CarefulProtocol,
+            http="ductrun.http.server:CarefulProtocol",  # by name: a worker shows that it lives, then loads it
             host=host,
             port=port,
             workers=workers,
@@ -49,6 +51,7 @@ def serve(application: str, host: str, port: int, workers: int) -> int:
             proxy_headers=False,
             timeout_keep_alive=settings.keep_alive_seconds,
             timeout_graceful_shutdown=settings.stop_seconds,
+            timeout_worker_healthcheck=WORKER_SECONDS,
         )
     finally:
         if shared:

@@ -43,7 +43,7 @@ def started(
     )
     address = f"http://127.0.0.1:{port}"
     try:
-        deadline = time.monotonic() + 30
+        deadline = time.monotonic() + 60  # a machine may be busy with much else
         while True:
             try:
                 urllib.request.urlopen(address + ready, timeout=1).close()

@@ -188,7 +188,7 @@ def beside(rounds: int, seconds: float) -> list[Figure]:
             time.sleep(0.3)
     ratio = statistics.median(two / one for one, two in zip(alone, together, strict=True))
     detail = f"p99 {statistics.median(together):.1f} ms beside, {statistics.median(alone):.1f} ms alone"
-    return [Figure("p99 of a single request beside a stream", ratio, detail, 6.0, at_most=True)]
+    return [Figure("p99 of a single request beside a stream", ratio, detail, 4.5, at_most=True)]
 
 
 def workers(rounds: int, seconds: float) -> list[Figure]:
@@ -205,4 +205,4 @@ def workers(rounds: int, seconds: float) -> list[Figure]:
             told.append((single, double))
     single, double = (statistics.median(rates) for rates in zip(*told, strict=True))
     detail = f"{double:.0f} items/s against {single:.0f}; pull-plan; the load runs on the same cores"
-    return [Figure("two workers against one", statistics.median(ratios), detail, 1.8)]
+    return [Figure("two workers against one", statistics.median(ratios), detail, 1.75)]

@@ -1,26 +1,34 @@
 """Faults proved on loopback, each with its figures: overload, callers who stall, a worker killed, hostile bodies, time.
 
-DUCTRUN_SOAK_SECONDS is how long the whole of it takes, about: two minutes unless set. What is found is printed and
-written to build/soak, and the exit status is 1 where a promise was not kept.
+DUCTRUN_SOAK_SECONDS is how long the whole of it takes, about: two minutes unless set. DUCTRUN_SOAK_BODIES is how many
+hostile bodies are sent, however long it takes: as many as go into the time unless set. What is found is printed and
+written to build/soak, with the load curve as a picture, and the exit status is 1 where a promise was not kept.
 """
 
 from __future__ import annotations
 
 import asyncio
 import os
+import platform
 import random
 import signal
 import statistics
 import sys
 import time
 from collections import Counter
+from collections.abc import Callable
+from datetime import UTC, datetime
 from pathlib import Path
 from typing import NamedTuple
 
 from tools.live import REPOSITORY, free_port, started
-from tools.soak_callers import CUT, EXAMPLES, HUNG, Caller, loaded, open_files, percentile, resident, told, written
+from tools.soak.callers import CUT, EXAMPLES, HUNG, Caller, loaded, open_files, percentile, resident, told, written
+from tools.soak.hostile import bodies
+from tools.soak.load_curve import Step, median_of, picture, table
 
 SECONDS = float(os.environ.get("DUCTRUN_SOAK_SECONDS", "120"))
+BODIES = int(os.environ.get("DUCTRUN_SOAK_BODIES", "0"))
+TAKEN = 32  # at once, where the load is ramped
 FOLDER = REPOSITORY / "build" / "soak"
 
 
@@ -32,28 +40,41 @@ class Row(NamedTuple):
     kept: bool
 
 
-def overload(share: float) -> tuple[list[Row], str]:
-    """Ramp the callers to far more than are taken at once."""
-    rows, curve = [], []
-    with started(environment={"DUCTRUN_MAX_CONCURRENT": "32"}) as (address, _):
+RAMP = [(callers, False) for callers in (1, 4, 16, 32, 64, 128)] + [(64, True), (128, True)]
+
+
+def overload(share: float) -> tuple[list[Row], list[Step]]:
+    """Ramp the callers to far more than are taken at once; several times in turn if there is time, for medians."""
+    rounds = max(1, int(share // 20))
+    seconds = share / rounds / len(RAMP)
+    taken: list[list[Step]] = [[] for _ in RAMP]
+    counts = [Counter[int]() for _ in RAMP]
+    with started(environment={"DUCTRUN_MAX_CONCURRENT": str(TAKEN)}) as (address, _):
         port = int(address.rpartition(":")[2])
-        for callers in (1, 4, 16, 32, 64, 128):
-            statuses, times = asyncio.run(loaded(port, callers, share / 6))
-            rate = statuses[200] / (share / 6)
-            curve.append((callers, rate, percentile(times, 50), percentile(times, 99), statuses[503]))
-        others = {status for status in statuses if status not in (200, 503)}
-        p99 = curve[-1][3]
-        found = f"{told(statuses)}; p99 of those taken {p99:.0f} ms, alone {curve[0][3]:.1f} ms"
-        rows.append(Row("128 callers where 32 are taken", found, not others and statuses[503] > 0 and p99 < 1_000))
+        for _ in range(rounds):
+            for (callers, patient), steps, count in zip(RAMP, taken, counts, strict=True):
+                statuses, times = asyncio.run(loaded(port, callers, seconds, patience=1.0 if patient else 0.0))
+                count.update(statuses)
+                rates = statuses[200] / seconds, statuses[503] / seconds
+                steps.append(Step(callers, patient, *rates, percentile(times, 50), percentile(times, 99)))
         again, _ = asyncio.run(loaded(port, 1, 0.5))
-        rows.append(Row("one caller right after", told(again), set(again) == {200}))
-    lines = ["| callers | taken a second | p50, ms | p99, ms | refused |", "|---|---|---|---|---|"]
-    lines += [f"| {n} | {rate:.0f} | {p50:.1f} | {p99:.1f} | {refused} |" for n, rate, p50, p99, refused in curve]
-    return rows, "\n".join(lines)
+    curve = [median_of(steps) for steps in taken]
+    rows = [refused(step, count) for step, count in zip(curve, counts, strict=True) if step.callers > TAKEN]
+    return [*rows, Row("one caller right after", told(again), set(again) == {200})], curve
 
 
-async def stalling(port: int, seconds: float) -> tuple[Counter[int], float]:
-    """Open heads and bodies that trickle, and answers that nobody reads; ask as usual beside them."""
+def refused(step: Step, count: Counter[int]) -> Row:
+    waits = "wait a second where they are refused" if step.patient else "ask again at once where they are refused"
+    kept = set(count) == {200, 503} and step.p99 < 1_000
+    found = f"{told(count)}; p99 of those taken {step.p99:.0f} ms"
+    return Row(f"{step.callers} callers where {TAKEN} are taken, who {waits}", found, kept)
+
+
+async def stalling(port: int, server: int, seconds: float) -> tuple[Counter[int], int]:
+    """Open heads and bodies that trickle, and answers that nobody reads; ask as usual beside them.
+
+    Gives what was answered to the others, and how many of those who stall the server has not ended soon after.
+    """
 
     async def trickle(begun: bytes) -> None:
         _, writer = await asyncio.open_connection("127.0.0.1", port)
@@ -69,32 +90,33 @@ async def stalling(port: int, seconds: float) -> tuple[Counter[int], float]:
     async def unread() -> None:
         reader, writer = await asyncio.open_connection("127.0.0.1", port, limit=1)
         reader._transport.pause_reading()  # type: ignore[attr-defined]
-        writer.write(b"GET /v1/tables/conductors HTTP/1.1\r\nHost: a\r\n\r\n" * 50)
+        writer.write(b"GET /openapi.json HTTP/1.1\r\nHost: a\r\n\r\n" * 20)  # more than the buffers between them hold
         await asyncio.sleep(3_600)
 
+    await asyncio.sleep(1)  # the connection that found it ready has gone by then
+    before = open_files(server)
     head = b"POST /v1/fill HTTP/1.1\r\nHost: a\r\n"
     body = head + b"Content-Type: application/json\r\nContent-Length: 100000\r\n\r\n"
     tasks = [asyncio.create_task(trickle(sent)) for sent in (head + b"X-A: ", body) for _ in range(30)]
     tasks += [asyncio.create_task(unread()) for _ in range(30)]
     await asyncio.sleep(0.2)
     statuses, _ = await loaded(port, 4, seconds)
-    ended = sum(task.done() for task in tasks) / 60
+    until = time.monotonic() + 20
+    while (left := max(0, open_files(server) - before)) and time.monotonic() < until:
+        await asyncio.sleep(0.2)
     for task in tasks:
         task.cancel()
     await asyncio.gather(*tasks, return_exceptions=True)
-    return statuses, ended
+    return statuses, left
 
 
 def stalls(share: float) -> list[Row]:
     short = {"DUCTRUN_SENDER_SECONDS": "2", "DUCTRUN_READER_SECONDS": "2"}
     with started(environment=short) as (address, server):
-        before = open_files(server.pid)
-        statuses, ended = asyncio.run(stalling(int(address.rpartition(":")[2]), max(share, 6.0)))
-        time.sleep(1.5)
-        left = open_files(server.pid) - before
-    found = f"{told(statuses)} beside them; {ended:.0%} of the senders ended, {left} connections left"
+        statuses, left = asyncio.run(stalling(int(address.rpartition(":")[2]), server.pid, max(share, 6.0)))
+    found = f"the service has ended {90 - left} of the 90; {told(statuses)} to four others beside them"
     return [
-        Row("60 senders of a byte a second, 30 readers who never read", found, set(statuses) == {200} and left <= 4)
+        Row("60 senders of a byte a second, 30 readers who never read", found, set(statuses) == {200} and left == 0)
     ]
 
 
@@ -120,58 +142,6 @@ def stop(share: float, number: signal.Signals) -> list[Row]:
     kept = set(statuses) == {200} if number == signal.SIGTERM else statuses[200] > 0 and statuses[CUT] <= 16
     what = "told to stop (TERM)" if number == signal.SIGTERM else "killed: its callers' own requests are cut"
     return [Row(f"a worker of two under load {what}", told(statuses), kept and not statuses[HUNG])]
-
-
-def hostile(source: random.Random) -> bytes:
-    """Make a body that is wrong: cut, mixed up, nested, crowded, or of plain noise."""
-    good = source.choice(list(EXAMPLES.values()))
-    place = source.randrange(len(good))
-    return source.choice(
-        (
-            lambda: good[:place],
-            lambda: good[:place] + bytes([source.randrange(256)]) + good[place + 1 :],
-            lambda: good[:place] + good[place // 2 : place] + good[place:],
-            lambda: b"[" * source.randrange(400) + b"]" * source.randrange(400),
-            lambda: good.replace(b":", b":" + source.choice((b"NaN", b"1e999", b'"\\ud800"', b"null,")), 1),
-            lambda: b'{"a":[' + b"{}," * source.randrange(2_000) + b"0]}",
-            lambda: source.randbytes(source.randrange(200)),
-            lambda: good.replace(b"}", b',"kind":"x"}', source.randrange(3)),
-        )
-    )()
-
-
-def bodies(share: float, million: int) -> list[Row]:
-    """Send hostile bodies, to calculations and in batches, and watch what is kept of them."""
-    with started() as (address, server):
-        port = int(address.rpartition(":")[2])
-        statuses: Counter[int] = Counter()
-        sizes: list[float] = []
-
-        async def one(seed: int) -> None:
-            source, caller = random.Random(seed), Caller(port)
-            while time.monotonic() < ends and sum(statuses.values()) < million:
-                path = f"/v1/{source.choice([*EXAMPLES, 'batch'])}"
-                statuses[await caller.ask(written(path, hostile(source)))] += 1
-            caller.close()
-
-        async def watch() -> None:
-            began = time.monotonic()
-            while time.monotonic() < ends:
-                await asyncio.sleep(share / 40)
-                if time.monotonic() - began > share / 4:
-                    sizes.append(resident(server.pid))
-
-        async def run() -> None:
-            watching = asyncio.create_task(watch())
-            await asyncio.gather(*(one(seed) for seed in range(8)))
-            watching.cancel()
-
-        ends = time.monotonic() + share
-        asyncio.run(run())
-    growth = max(sizes) / sizes[0] - 1
-    count = sum(statuses.values())
-    kept = not any(status >= 500 or status in (CUT, HUNG) for status in statuses) and growth < 0.05
-    return [Row(f"{count:,} hostile bodies", f"{told(statuses)}; memory {growth:+.1%} after the first quarter", kept)]
 
 
 def hours(share: float) -> list[Row]:
@@ -216,24 +186,44 @@ def hours(share: float) -> list[Row]:
         time.sleep(0.5)
         files = open_files(server.pid)
     growth = statistics.median(sizes[-5:]) / statistics.median(sizes[:5]) - 1
-    found = f"{told(statuses)}; {left} streams left in the middle, {files} files open at the end"
-    found += f"; memory {growth:+.1%} in the second half"
+    found = f"{told(statuses)}, as many as one a second in {sum(statuses.values()) / 3_600:.1f} hours; {left} streams"
+    found += f" left in the middle, {files} files open at the end; {sizes[-1]:.0f} MB, {growth:+.1%} in the second half"
     return [Row("traffic of every kind", found, set(statuses) == {200} and abs(growth) < 0.05 and files < 30)]
+
+
+def conditions() -> str:
+    day = f"{datetime.now(UTC):%d %B %Y}".removeprefix("0")
+    return f"{day}; {os.cpu_count()} cores, {platform.machine()}, Python {platform.python_version()}"
+
+
+def line(row: Row) -> str:
+    return f"| {row.fault} | {row.found} | {'kept' if row.kept else 'NOT KEPT'} |"
+
+
+def write(rows: list[Row], steps: list[Step]) -> None:
+    page = "\n".join([conditions(), "", "| fault | what came of it | |", "|---|---|---|", *map(line, rows), ""])
+    page += "\n" + table(steps)
+    print(page)
+    FOLDER.mkdir(parents=True, exist_ok=True)
+    (FOLDER / "faults.md").write_text(page, encoding="utf-8")
+    drawn = picture(steps, TAKEN, f"{conditions()}. Pulls of five sections; the callers run on the same cores.")
+    (FOLDER / "load.svg").write_text(drawn, encoding="utf-8")
 
 
 def main() -> int:
     share = SECONDS / 7
-    rows, curve = overload(share)
-    rows += stalls(share)
-    rows += stop(share / 2, signal.SIGTERM) + stop(share / 2, signal.SIGKILL)
-    rows += bodies(share if SECONDS < 1_000 else share * 2, 1_000_000)
-    rows += hours(share * 2)
-    lines = ["| fault | what came of it | |", "|---|---|---|"]
-    lines += [f"| {row.fault} | {row.found} | {'kept' if row.kept else 'NOT KEPT'} |" for row in rows]
-    table = "\n".join(lines) + "\n\n" + curve + "\n"
-    print(table)
-    FOLDER.mkdir(parents=True, exist_ok=True)
-    (FOLDER / "faults.md").write_text(table, encoding="utf-8")
+    rows, steps = overload(share)
+    parts: tuple[Callable[[], list[Row]], ...] = (
+        lambda: stalls(share),
+        lambda: stop(share / 2, signal.SIGTERM),
+        lambda: stop(share / 2, signal.SIGKILL),
+        lambda: [Row(*bodies(share * 2, BODIES))],
+        lambda: hours(share * 2),
+    )
+    for part in parts:
+        rows += part()
+        print(line(rows[-1]), file=sys.stderr, flush=True)
+    write(rows, steps)
     return 0 if all(row.kept for row in rows) else 1
 
 
