@@ -11,7 +11,7 @@ from msgspec import UNSET, Meta, Raw, Struct, json, structs
 from pydantic import StringConstraints
 
 from ductrun.http.problems import Fault, ProblemRaised, body_of, failure
-from ductrun.http.refusals import problem_of
+from ductrun.http.refusals import problem_of, steps_to_tell
 from ductrun.kit import strict_json
 from ductrun.kit.answering import BYTES_A_STEP, REFUSALS, Answering, Chosen, PutOffError, read_slowly
 from ductrun.kit.bounding import LARGE, check_marks, most_values
@@ -91,7 +91,7 @@ class Items:
             check_marks(item, _most_values())
             return self._settle(item, chosen, instance, pointer, place)
         except REFUSALS as refusal:
-            return _told(refusal, instance, place, pointer)
+            return _told_in_time(refusal, instance, place, pointer)
 
     def _settle(self, item: bytes, chosen: Chosen, instance: str, pointer: str, place: bytes) -> Settled:
         named = place
@@ -114,7 +114,7 @@ class Items:
             finish = partial(self._finish, put_off.finish, instance, named, pointer)
             raise PutOffError(finish, put_off.steps) from None
         except REFUSALS as refusal:
-            return _told(refusal, instance, named, pointer)
+            return _told_in_time(refusal, instance, named, pointer)
         except Exception:
             return _failed(instance, named, pointer)
 
@@ -124,7 +124,7 @@ class Items:
         except PutOffError as again:
             raise PutOffError(partial(self._finish, again.finish, instance, named, pointer), again.steps) from None
         except REFUSALS as refusal:
-            return _told(refusal, instance, named, pointer)
+            return _told_in_time(refusal, instance, named, pointer)
         except Exception:
             return _failed(instance, named, pointer)
 
@@ -146,6 +146,14 @@ def _each_member_once(item: bytes, read: _Item, request: bytes) -> bool:
     """Tell by its colons whether an item has its three members once; no for one that needs a closer look."""
     outside = item.count(b":") - request.count(b":") - read.id.count(":")
     return outside == 3 and b"\\" not in item
+
+
+def _told_in_time(refusal: Exception, instance: str, named: bytes, pointer: str) -> Settled:
+    """Tell a refusal; raises PutOffError for one of many faults."""
+    steps = steps_to_tell(refusal)
+    if steps:
+        raise PutOffError(partial(_told, refusal, instance, named, pointer), steps) from None
+    return _told(refusal, instance, named, pointer)
 
 
 def _told(refusal: Exception, instance: str, named: bytes, pointer: str) -> Settled:

@@ -221,7 +221,11 @@ class HoldingBudget:
         self._left = MOST_HELD
 
     def take(self, count: int, place: Worksheet) -> None:
-        """Take as many; refuse a run of more than are answered for at the straight that goes beyond."""
+        """Take as many; refuse a run of more than are answered for at the straight that goes beyond, and end what
+        comes after it without a word.
+        """
+        if self._left < 0:
+            raise UnanswerableError
         self._left -= count
         if self._left < 0:
             words = (
