@@ -5,6 +5,7 @@ from __future__ import annotations
 import copy
 import json
 import time
+from importlib import import_module
 from typing import Any
 
 import pytest
@@ -274,3 +275,19 @@ def test_in_a_stop_a_batch_ends_with_what_it_has_and_a_503_for_each_item_that_wa
     assert [one["status"] for one in found["items"]] == [503, 503]
     for item, (name, operation, _) in zip(found["items"], asked, strict=True):
         assert (item["id"], item["operation"], item["problem"]["type"]) == (name, operation, "/problems/overloaded")
+
+
+def test_a_run_of_too_many_pulls_is_refused_before_its_stretches_are_assessed(monkeypatch: Any) -> None:
+    def assessed(*_: Any) -> Any:
+        raise AssertionError
+
+    monkeypatch.setattr(import_module("ductrun.subjects.duct_run.assess"), "assess_stretches", assessed)
+    [error] = post("duct-run", run_of(41, 1, 100)).json["errors"]
+    assert error["code"] == "too_many_pulls"
+
+
+def test_a_long_answer_is_written_in_parts_as_it_is_in_one() -> None:
+    body = json.dumps(run_of(3, 4, 30, unlike=True)).encode()
+    with pytest.raises(PutOffError) as raised:
+        answer_to(BY_NAME["duct-run"], puts_off=True)(body, Chosen())
+    assert raised.value.finish() == answer_to(BY_NAME["duct-run"])(body, Chosen())

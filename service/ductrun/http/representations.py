@@ -75,7 +75,7 @@ def _pages(operation: Operation[Any, Any, Any]) -> Making:
 
     def page(request: Any, body: bytes, chosen: Chosen) -> Document:
         answer, assessment = told(request, body, chosen)
-        written(operation.name, answer)  # what cannot be told as JSON is not told at all
+        written(operation.name, answer, at_length=True)  # what cannot be told as JSON is not told at all
         return pages[chosen.page](Answered(operation, answer, assessment, chosen.telling, body))
 
     return made_by(operation, page, puts_off=True, drawn_up=True)
@@ -86,7 +86,7 @@ def _list(operation: Operation[Any, Any, Any], write: Callable[[Takeoff], bytes]
 
     def listed(request: Any, body: bytes, chosen: Chosen) -> bytes:
         answer, _ = told(request, body, chosen)
-        written(operation.name, answer)
+        written(operation.name, answer, at_length=True)
         return write(answer.result.takeoff)
 
     return made_by(operation, listed, puts_off=True, drawn_up=True)
