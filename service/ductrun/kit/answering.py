@@ -78,7 +78,8 @@ Answering = Callable[[bytes, Chosen], bytes]
 STEPS_ON_THE_LOOP: Final = 1_000  # of ten microseconds, roughly
 MOST_REQUEST_STEPS: Final = 1_000_000  # of one request: some ten seconds
 DRAWN_UP_STEPS: Final = 1_500.0  # of a page, a drawing or a list: a large one of a small request takes 80 ms
-DRAWN_UP_TIMES: Final = 2.0  # as long as the answer that it is drawn up of
+PAGE_TIMES: Final = 2.0  # as long as the answer that it is drawn up of
+DRAWING_TIMES: Final = 1.25  # and of a list
 BYTES_A_STEP: Final = 40.0  # of a large body, whatever it asks for
 FAULTY_BYTES_A_STEP: Final = 5.0  # of a body whose faults are told: 130 ms of 64 KiB
 
@@ -103,14 +104,14 @@ def made_by(
     make_at_length: Making[Made] | None = None,
     *,
     puts_off: bool = False,
-    drawn_up: bool = False,
+    drawn_up: float = 0.0,
 ) -> Callable[[bytes, Chosen], Made]:
     """Give the function from the bytes of a request to what `make` makes of it, read; it raises one of REFUSALS.
     What is put off `make_at_length` makes, if it is given.
 
     One that `puts_off` raises PutOffError before it begins on what takes long, as the size of the body or the steps of
-    the operation have it; so does all that is drawn up of an answer, a page, a drawing or a list. A large body is put
-    off again once it is read, now by what it asks for.
+    the operation have it; so does all that is drawn up of an answer, a page, a drawing or a list, which takes
+    `drawn_up` times as long. A large body is put off again once it is read, now by what it asks for.
     """
     read = reader_of(operation.request)
 
@@ -149,14 +150,14 @@ def made_by(
     return made
 
 
-def _steps_of(operation: Operation[Any, Any, Any], request: Any, chosen: Chosen, *, drawn_up: bool) -> float:
+def _steps_of(operation: Operation[Any, Any, Any], request: Any, chosen: Chosen, *, drawn_up: float) -> float:
     """Bound the steps of a request; raises TooCostlyError if they are more than are done for one."""
     own = 0.0 if operation.steps is None else operation.steps(request)
     needed = own
     if chosen.remedies and operation.remedying is not None:
         needed += operation.remedying.steps(request)
     if drawn_up:
-        needed = needed * DRAWN_UP_TIMES + DRAWN_UP_STEPS
+        needed = needed * drawn_up + DRAWN_UP_STEPS
     if needed > MOST_REQUEST_STEPS:
         words = f"This asks for {needed / MOST_REQUEST_STEPS:.1f} times the work that is done for one request: "
         if own > MOST_REQUEST_STEPS:
@@ -254,7 +255,7 @@ def drawing_of(
         assessment, sheet = _assessed(operation, request, chosen)
         return draw(assessment, sheet.tell).encode()
 
-    return made_by(operation, drawn, puts_off=puts_off, drawn_up=True)
+    return made_by(operation, drawn, puts_off=puts_off, drawn_up=DRAWING_TIMES)
 
 
 def _holds_null(text: bytes) -> bool:

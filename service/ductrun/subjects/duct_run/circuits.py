@@ -148,7 +148,7 @@ class _Taken:
 
     def free(self, circuit: int) -> list[int]:
         """Give the ducts in which no other circuit lies anywhere on the way of one."""
-        return [duct for duct in range(len(self._lying)) if self.is_free(duct, circuit)]
+        return [duct for duct, lying in enumerate(self._lying) if not lying or self.is_free(duct, circuit)]
 
     def is_free(self, duct: int, circuit: int) -> bool:
         """Say whether no other circuit lies in a duct anywhere on the way of one."""
