@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections import deque
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from concurrent.futures import Future, ProcessPoolExecutor
 from concurrent.futures.process import BrokenProcessPool
-from functools import cache
+from functools import cache, partial
 from typing import BinaryIO
 
 from ductrun.http.exchange import read_query
@@ -52,11 +52,12 @@ def answer_part(part: Iterable[tuple[int, bytes | None]], limit: int, query: byt
 
 
 def _settled(items: Items, number: int, line: bytes | None, limit: int, chosen: Chosen) -> Settled:
-    try:
-        return settle_line(items, number, line, limit, chosen, f"line-{number}")
-    except PutOffError as put_off:  # of a long line alone: nothing else is put off here
-        settled: Settled = put_off.finish()
-        return settled
+    settle: Callable[[], Settled] = partial(settle_line, items, number, line, limit, chosen, f"line-{number}")
+    while True:
+        try:
+            return settle()
+        except PutOffError as put_off:  # nobody waits here for anything else
+            settle = put_off.finish  # what finishes an item gives it settled
 
 
 @cache

@@ -12,7 +12,7 @@ import sys
 import time
 from collections.abc import Callable
 from functools import partial
-from typing import Any, NamedTuple
+from typing import Any, NamedTuple, cast
 
 from ductrun.http.representations import representations_of
 from ductrun.kit.answering import MOST_REQUEST_STEPS, REFUSALS, PutOffError, answer_to
@@ -27,6 +27,7 @@ CSV = "text/csv"
 WORKBOOK = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"
 STEPS_A_SECOND = 100_000
 _LEAST = 0.02  # seconds, below which nothing is held against what was reckoned
+_YARDSTICK_STEPS = 40
 
 
 class Case(NamedTuple):
@@ -178,6 +179,17 @@ def measured(case: Case) -> Found:
     return Found(len(body), steps / STEPS_A_SECOND, taken, _peak() - before, size, "")
 
 
+def step_here() -> float:
+    """Give the seconds that a step takes on this machine now, by work that has nothing of the service in it."""
+    began = time.process_time()
+    rows = [{"at": at, "name": str(at), "pair": (at, at * 0.5)} for at in range(1_000)]
+    total = 0.0
+    for row in sorted(rows, key=lambda one: str(one["name"])):
+        whole, half = cast(tuple[int, float], row["pair"])
+        total += (whole * half + 1.0) ** 0.5
+    return (time.process_time() - began) / _YARDSTICK_STEPS
+
+
 def _peak() -> float:
     return resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1_024
 
@@ -187,6 +199,8 @@ def main() -> int:
     context = multiprocessing.get_context("spawn")
     numbers = [int(one) for one in sys.argv[1:]] or range(len(CASES))
     print(f"the most that is done for one request: {MOST_REQUEST_STEPS / STEPS_A_SECOND:.0f} s")
+    here = min(step_here() for _ in range(20))
+    print(f"a step, reckoned at {1e6 / STEPS_A_SECOND:.0f} microseconds, takes {here * 1e6:.1f} here")
     print(
         "| request | body, KiB | reckoned, s | taken, s | memory, MiB | answer, MiB | |\n|---|---|---|---|---|---|---|"
     )

@@ -5,9 +5,11 @@ from __future__ import annotations
 import copy
 import json
 import time
+from importlib import import_module
 from typing import Any
 
 import pytest
+from ductrun.http.aside import MOST_WAITING
 from ductrun.http.representations import HTML, representations_of
 from ductrun.http.stopping import STOPPING
 from ductrun.kit.answering import DRAWN_UP_STEPS, STEPS_ON_THE_LOOP, Chosen, PutOffError, answer_to
@@ -40,10 +42,10 @@ def test_a_usual_run_stays_on_the_loop_and_a_long_one_does_not() -> None:
     usual = copy.deepcopy(RUN)
     del usual["circuits"][0]["load"], usual["earth_load"]
     assert steps_of(usual) < STEPS_ON_THE_LOOP
-    # 5 for each of 10 sections that each of 200 circuits passes, and 57 for each of its pulls (derived)
-    assert put_off("duct-run", run_of(1, 10, 200, unlike=True)) >= 200 * (10 * 5 + 57)
+    # 5 for each of 10 sections that each of 200 circuits passes, and 45 for each of its pulls (derived)
+    assert put_off("duct-run", run_of(1, 10, 200, unlike=True)) >= 200 * (10 * 5 + 45)
     # 1 and 12 where all but the first are like another (derived)
-    assert 199 * (10 * 1 + 12) <= put_off("duct-run", run_of(1, 10, 200)) < 200 * (10 * 5 + 57)
+    assert 199 * (10 * 1 + 12) <= put_off("duct-run", run_of(1, 10, 200)) < 200 * (10 * 5 + 45)
 
 
 def test_loads_boxes_and_earth_of_a_run_are_reckoned() -> None:
@@ -59,9 +61,10 @@ def test_loads_boxes_and_earth_of_a_run_are_reckoned() -> None:
     with_boxes["stretches"][0]["pull_point"]["box_sizes"] = sizes
     assert steps_of(with_boxes) > plain
     # 4 stretches of 40 ducts, at one cover each or, along a profile, at three where groundwater may stand between the
-    # least and the greatest: 150 and 8 for each duct (derived)
-    one_cover = 150 + 8 * 40
-    assert steps_of(run | {"earth_load": RUN["earth_load"]}) - plain == pytest.approx(4 * one_cover)
+    # least and the greatest: 120 and 3 for each duct, and for each cover 80, 90 for the kind of duct and 4.5 for each
+    # (derived)
+    settled, a_cover = 120 + 3 * 40, 80 + 90 + 4.5 * 40
+    assert steps_of(run | {"earth_load": RUN["earth_load"]}) - plain == pytest.approx(4 * (settled + a_cover))
     along = under_earth(copy.deepcopy(run))
     wet = steps_of(along)
     del along["earth_load"]["groundwater_depth"]
@@ -69,8 +72,19 @@ def test_loads_boxes_and_earth_of_a_run_are_reckoned() -> None:
     del along["site"]["groundwater_depth"]
     dry = steps_of(along)
     del along["earth_load"]
-    assert wet - steps_of(along) == pytest.approx(12 * one_cover)
-    assert dry - steps_of(along) == pytest.approx(8 * one_cover)
+    assert wet - steps_of(along) == pytest.approx(4 * (settled + 3 * a_cover))
+    assert dry - steps_of(along) == pytest.approx(4 * (settled + 2 * a_cover))
+
+
+def test_the_places_that_circuits_look_for_their_ducts_in_are_reckoned() -> None:
+    run = run_of(1, 1, 200)
+    large = run | {"bank": RUN["bank"] | {"tiers": [40] * 30}}
+    # 1,000 ducts more: 0.5 in the stretch, 1.2 in the bank and 0.06 for each of 200 circuits (derived)
+    assert steps_of(large) - steps_of(run) == pytest.approx(1_000 * (0.5 + 1.2 + 0.06 * 200))
+
+
+def test_two_runs_under_earth_may_wait_at_once() -> None:
+    assert 2 * steps_of(bare_run(under_earth(run_of(8, 4, 0)))) <= MOST_WAITING
 
 
 def test_what_is_asked_in_few_words_of_a_box_an_earth_load_a_pull_and_many_cables_is_put_off() -> None:
@@ -274,3 +288,19 @@ def test_in_a_stop_a_batch_ends_with_what_it_has_and_a_503_for_each_item_that_wa
     assert [one["status"] for one in found["items"]] == [503, 503]
     for item, (name, operation, _) in zip(found["items"], asked, strict=True):
         assert (item["id"], item["operation"], item["problem"]["type"]) == (name, operation, "/problems/overloaded")
+
+
+def test_a_run_of_too_many_pulls_is_refused_before_its_stretches_are_assessed(monkeypatch: Any) -> None:
+    def assessed(*_: Any) -> Any:
+        raise AssertionError
+
+    monkeypatch.setattr(import_module("ductrun.subjects.duct_run.assess"), "assess_stretches", assessed)
+    [error] = post("duct-run", run_of(41, 1, 100)).json["errors"]
+    assert error["code"] == "too_many_pulls"
+
+
+def test_a_long_answer_is_written_in_parts_as_it_is_in_one() -> None:
+    body = json.dumps(run_of(3, 4, 30, unlike=True)).encode()
+    with pytest.raises(PutOffError) as raised:
+        answer_to(BY_NAME["duct-run"], puts_off=True)(body, Chosen())
+    assert raised.value.finish() == answer_to(BY_NAME["duct-run"])(body, Chosen())

@@ -4663,7 +4663,7 @@ class Fault(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What is wrong and what to do next."""
 
     allowed_values: list[str] | None = None
-    """The values or names that are taken."""
+    """The values or names that are taken; left out where a problem has told many already."""
 
     assumption: RefusedAssumption | None = None
     """What would have been assumed, had it not been refused."""

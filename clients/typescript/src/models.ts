@@ -2472,7 +2472,7 @@ export interface Fault {
   code: string;
   /** What is wrong and what to do next. */
   message: string;
-  /** The values or names that are taken. */
+  /** The values or names that are taken; left out where a problem has told many already. */
   allowed_values?: string[];
   /** What would have been assumed, had it not been refused. */
   assumption?: RefusedAssumption;

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import partial
 from typing import Final
 
 from starlette.types import Receive, Scope, Send
@@ -10,8 +11,9 @@ from starlette.types import Receive, Scope, Send
 from ductrun.drawings.markup import Document
 from ductrun.http.aside import ASIDE
 from ductrun.http.exchange import media_type_asked, read_body, read_query, send_written
+from ductrun.http.refusals import problem_of, steps_to_tell
 from ductrun.http.representations import Representation
-from ductrun.kit.answering import PutOffError
+from ductrun.kit.answering import REFUSALS, PutOffError
 
 _USUAL: Final = frozenset({None, b"*/*", b"application/json"})  # for which nothing is weighed
 
@@ -41,9 +43,15 @@ class Calculation:
         answer, query, usual, content_type, more_headers = made
         body = await read_body(headers, receive, self.max_body_bytes)
         try:
-            written = answer(body, read_query(scope["query_string"], query, usual, self.taken_with))
-        except PutOffError as put_off:
-            written = await ASIDE.finish_one(put_off, receive)
+            try:
+                written = answer(body, read_query(scope["query_string"], query, usual, self.taken_with))
+            except PutOffError as put_off:
+                written = await ASIDE.finish_one(put_off, receive)
+        except REFUSALS as refusal:
+            steps = steps_to_tell(refusal)
+            if not steps:
+                raise
+            raise await ASIDE.finish_one(PutOffError(partial(problem_of, refusal), steps), receive) from None
         if isinstance(written, Document):
             written, policy = written
             more_headers = (*more_headers, (b"content-security-policy", policy.encode()))

@@ -7,14 +7,14 @@ of a union, which is no part of the body; the schema also knows what would be ta
 from __future__ import annotations
 
 from collections.abc import Iterable
-from functools import cache
+from itertools import islice
 from typing import Any, Final, NamedTuple
 
-from msgspec import UNSET, UnsetType
+from msgspec import UNSET, UnsetType, structs
 from pydantic import BaseModel, ValidationError
 from pydantic_core import ErrorDetails
 
-from ductrun.http.problems import Fault
+from ductrun.http.problems import MOST_ERRORS, MOST_TAKEN_VALUES, Fault
 from ductrun.http.suggestions import probably_meant
 from ductrun.http.wanted import MUST_HAVE, members_of, wanted_at
 from ductrun.kit import worksheet
@@ -125,22 +125,40 @@ class RequestSchema:
         return place._replace(node=self._with_kinds(place.node))
 
 
-@cache
+_SCHEMAS: dict[type[BaseModel], RequestSchema] = {}
+
+
+def is_told_before(model: type[BaseModel]) -> bool:
+    """Tell whether a fault of a model was told before: the first takes a third of a second where the model is large."""
+    return model in _SCHEMAS
+
+
 def _schema_of(model: type[BaseModel]) -> RequestSchema:
-    return RequestSchema(model.model_json_schema())
+    if model not in _SCHEMAS:
+        _SCHEMAS[model] = RequestSchema(model.model_json_schema())
+    return _SCHEMAS[model]
 
 
 def errors_of(error: ValidationError, model: type[BaseModel]) -> list[Fault]:
-    """Give every fault of a validation, without a trace of the values that were sent.
+    """Give the faults of a validation, as many as are told, without a trace of the values that were sent.
 
     The schema of the model is made at its first fault: most services never see one of most models.
     """
     schema = _schema_of(model)
     found = error.errors(include_url=False)
-    return [
+    return _with_few_values(
         _error_of(fault, schema.follow(fault["loc"]), suggest=number < _MOST_SUGGESTIONS)
-        for number, fault in enumerate(found)
-    ]
+        for number, fault in enumerate(found[:MOST_ERRORS])
+    )
+
+
+def _with_few_values(faults: Iterable[Fault]) -> list[Fault]:
+    """Give faults without the values that would be taken where those before them have told enough."""
+    told, values = [], 0
+    for fault in faults:
+        values += len(fault.allowed_values or ())
+        told.append(fault if values <= MOST_TAKEN_VALUES else structs.replace(fault, allowed_values=UNSET))
+    return told
 
 
 def _error_of(fault: ErrorDetails, place: Place, *, suggest: bool) -> Fault:
@@ -210,8 +228,8 @@ def _bounds_at(code: str, place: Place) -> tuple[AnyQuantity | UnsetType, AnyQua
 
 
 def errors_of_faults(faults: Iterable[worksheet.Fault]) -> list[Fault]:
-    """Give the faults of a question without an answer."""
-    return [
+    """Give the faults of a question without an answer, as many as are told."""
+    return _with_few_values(
         Fault(
             fault.code,
             fault.message[:2000],
@@ -220,5 +238,5 @@ def errors_of_faults(faults: Iterable[worksheet.Fault]) -> list[Fault]:
             maximum=UNSET if fault.maximum is None else fault.maximum,
             allowed_values=list(fault.allowed_values) or UNSET,
         )
-        for fault in faults
-    ]
+        for fault in islice(faults, MOST_ERRORS)
+    )

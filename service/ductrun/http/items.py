@@ -11,7 +11,7 @@ from msgspec import UNSET, Meta, Raw, Struct, json, structs
 from pydantic import StringConstraints
 
 from ductrun.http.problems import Fault, ProblemRaised, body_of, failure
-from ductrun.http.refusals import problem_of
+from ductrun.http.refusals import problem_of, steps_to_tell
 from ductrun.kit import strict_json
 from ductrun.kit.answering import BYTES_A_STEP, REFUSALS, Answering, Chosen, PutOffError, read_slowly
 from ductrun.kit.bounding import LARGE, check_marks, most_values
@@ -89,7 +89,7 @@ class Items:
             check_marks(item, _most_values())
             return self._settle(item, chosen, instance, place)
         except REFUSALS as refusal:
-            return _told(refusal, instance, place)
+            return _told_in_time(refusal, instance, place)
 
     def _settle(self, item: bytes, chosen: Chosen, instance: str, place: bytes) -> Settled:
         named, start = place, "#"
@@ -112,7 +112,7 @@ class Items:
             finish = partial(self._finish, put_off.finish, instance, named)
             raise PutOffError(finish, put_off.steps) from None
         except REFUSALS as refusal:
-            return _told(refusal, instance, named, start)
+            return _told_in_time(refusal, instance, named, start)
         except Exception:
             return _failed(instance, named)
 
@@ -122,7 +122,7 @@ class Items:
         except PutOffError as again:
             raise PutOffError(partial(self._finish, again.finish, instance, named), again.steps) from None
         except REFUSALS as refusal:
-            return _told(refusal, instance, named, "#/request")
+            return _told_in_time(refusal, instance, named, "#/request")
         except Exception:
             return _failed(instance, named)
 
@@ -146,7 +146,15 @@ def _each_member_once(item: bytes, read: _Item, request: bytes) -> bool:
     return outside == 3 and b"\\" not in item
 
 
-def _told(refusal: Exception, instance: str, named: bytes, start: str = "#") -> Settled:
+def _told_in_time(refusal: Exception, instance: str, named: bytes, start: str = "#") -> Settled:
+    """Tell a refusal; raises PutOffError for one of many faults."""
+    steps = steps_to_tell(refusal)
+    if steps:
+        raise PutOffError(partial(_told, refusal, instance, named, start), steps) from None
+    return _told(refusal, instance, named, start)
+
+
+def _told(refusal: Exception, instance: str, named: bytes, start: str) -> Settled:
     problem = problem_of(refusal)
     return refused(problem, instance, named, _moved(problem.errors, start))
 

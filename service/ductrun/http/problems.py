@@ -201,6 +201,8 @@ class RefusedAssumption(Struct, frozen=True, gc=False):
     quantity: Annotated[AnyQuantity | UnsetType, Meta(description="The value, where it is a figure.")] = UNSET
 
 
+MOST_ERRORS: Final = 1_000  # of one problem
+MOST_TAKEN_VALUES: Final = 10_000  # that one problem tells, all its faults together
 _CODES = ", ".join({**REQUEST_CODES, **QUERY_CODES, **ASSUMPTION_CODES})
 
 
@@ -220,7 +222,10 @@ class Fault(Struct, frozen=True, gc=False):
     maximum: Annotated[
         AnyQuantity | UnsetType, Meta(description="Most that is taken; what must be less is so in the message.")
     ] = UNSET
-    allowed_values: Annotated[list[str] | UnsetType, Meta(description="The values or names that are taken.")] = UNSET
+    allowed_values: Annotated[
+        list[str] | UnsetType,
+        Meta(description="The values or names that are taken; left out where a problem has told many already."),
+    ] = UNSET
     suggestion: Annotated[
         str | UnsetType, Meta(description="Value or name that was probably meant: what was sent was not taken for it.")
     ] = UNSET
@@ -239,7 +244,7 @@ class Problem(Struct, frozen=True, gc=False):
     request_id: Annotated[str, Meta(description="Id of the request, also in X-Request-ID.")]
     errors: Annotated[
         list[Fault] | UnsetType,
-        Meta(description="Every fault found, up to a thousand.", extra_json_schema={"maxItems": 1000}),
+        Meta(description="Every fault found, up to a thousand.", extra_json_schema={"maxItems": MOST_ERRORS}),
     ] = UNSET
 
 
@@ -261,12 +266,11 @@ def failure() -> ProblemRaised:
 
 
 _encode = json.Encoder().encode
-_MOST_ERRORS = 1000
 
 
 def body_of(kind: Kind, detail: str, request_id: str, errors: list[Fault] | None = None) -> bytes:
     """Write a problem."""
-    shown = errors[:_MOST_ERRORS] if errors else UNSET
+    shown = errors[:MOST_ERRORS] if errors else UNSET
     return _encode(Problem(f"/problems/{kind.name}", kind.title, kind.status, detail, request_id, shown))
 
 

@@ -3,15 +3,32 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from typing import Final
 
-from ductrun.http.faults import SENTENCES, errors_of, errors_of_faults
-from ductrun.http.problems import Fault, ProblemRaised, RefusedAssumption
+from ductrun.http.faults import SENTENCES, errors_of, errors_of_faults, is_told_before
+from ductrun.http.problems import MOST_ERRORS, Fault, ProblemRaised, RefusedAssumption
 from ductrun.kit.answering import AssumptionsRefusedError, InvalidRequestError
 from ductrun.kit.answers import Assumption
 from ductrun.kit.bounding import TooCostlyError, TooManyValuesError
 from ductrun.kit.strict_json import NotStrictError
 from ductrun.kit.worksheet import UnanswerableError
 from ductrun.units import AnyQuantity
+
+_FEW: Final = 20  # faults that are told at once
+_A_FAULT, _A_FAULT_TOLD, _FIRST = 0.5, 3.0, 30_000.0  # steps
+
+
+def steps_to_tell(refusal: Exception) -> float:
+    """Bound the steps of telling a refusal of many faults, or the first of its form, which take long enough to delay
+    others; 0 if it is neither.
+    """
+    count, first = 0, 0.0
+    if isinstance(refusal, InvalidRequestError):
+        count = refusal.error.error_count()
+        first = 0.0 if is_told_before(refusal.form) else _FIRST
+    elif isinstance(refusal, UnanswerableError):
+        count = len(refusal.faults)
+    return first + (_A_FAULT * count + _A_FAULT_TOLD * min(count, MOST_ERRORS) if count > _FEW else 0.0)
 
 
 def problem_of(refusal: Exception) -> ProblemRaised:

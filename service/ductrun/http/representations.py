@@ -10,7 +10,16 @@ from ductrun.drawings.markup import Document
 from ductrun.drawings.registry import DRAWINGS
 from ductrun.drawings.svg import STYLE_HASH
 from ductrun.http.exchange import QUERY, REMEDYING, VARY
-from ductrun.kit.answering import Answering, Chosen, drawing_of, made_by, told_of, written
+from ductrun.kit.answering import (
+    DRAWING_TIMES,
+    PAGE_TIMES,
+    Answering,
+    Chosen,
+    drawing_of,
+    made_by,
+    told_of,
+    written,
+)
 from ductrun.subjects import Operation
 from ductrun.subjects.parts.takeoff import Takeoff
 
@@ -74,10 +83,10 @@ def _pages(operation: Operation[Any, Any, Any]) -> Making:
 
     def page(request: Any, body: bytes, chosen: Chosen) -> Document:
         answer, assessment = told(request, body, chosen)
-        written(operation.name, answer)  # what cannot be told as JSON is not told at all
+        written(operation.name, answer, at_length=True)  # what cannot be told as JSON is not told at all
         return pages[chosen.page](Answered(operation, answer, assessment, chosen.telling, body))
 
-    return made_by(operation, page, puts_off=True, drawn_up=True)
+    return made_by(operation, page, puts_off=True, drawn_up=PAGE_TIMES)
 
 
 def _list(operation: Operation[Any, Any, Any], write: Callable[[Takeoff], bytes]) -> Making:
@@ -85,7 +94,7 @@ def _list(operation: Operation[Any, Any, Any], write: Callable[[Takeoff], bytes]
 
     def listed(request: Any, body: bytes, chosen: Chosen) -> bytes:
         answer, _ = told(request, body, chosen)
-        written(operation.name, answer)
+        written(operation.name, answer, at_length=True)
         return write(answer.result.takeoff)
 
-    return made_by(operation, listed, puts_off=True, drawn_up=True)
+    return made_by(operation, listed, puts_off=True, drawn_up=DRAWING_TIMES)

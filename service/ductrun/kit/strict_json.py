@@ -19,6 +19,8 @@ MAX_DEPTH = 200  # the native parser's own limit
 _LONGEST_INTEGER = 400
 _NESTING = re.compile(rb'"(?:[^"\\]++|\\.)*+"|[\[\]{}]')  # possessive: a long text costs no memory
 _PASSES_THE_PARSER = re.compile(rb"\d[eE]|\d{300}|\\u[dD]")
+_LONGEST_MATCH = 300
+_WINDOW = 65_536  # bytes that are searched in one go: while a mebibyte is, nobody else has a turn
 _SURROGATE = re.compile("[\ud800-\udfff]")
 
 
@@ -44,7 +46,7 @@ def explain_what_passes(body: bytes) -> None:
     """Raise the rule that a body breaks though the native parser takes it: a number beyond double precision, or one
     level more than are taken.
     """
-    if _PASSES_THE_PARSER.search(body):
+    if any(_PASSES_THE_PARSER.search(body, at, at + _WINDOW + _LONGEST_MATCH) for at in range(0, len(body), _WINDOW)):
         explain(body)
     elif body.count(b"[") + body.count(b"{") > MAX_DEPTH:
         try:

@@ -20,7 +20,7 @@ from ductrun.subjects.duct_run.heights import Heights, heights_of
 from ductrun.subjects.duct_run.laying import lay, outlines_of, refuse_alike
 from ductrun.subjects.duct_run.names import Names
 from ductrun.subjects.duct_run.practice import find_untold, settle_shared
-from ductrun.subjects.duct_run.pulls import pulls_of
+from ductrun.subjects.duct_run.pulls import check_pulls, pulls_of
 from ductrun.subjects.duct_run.rated_stretches import rate_stretches
 from ductrun.subjects.duct_run.site import Site, site_of
 from ductrun.subjects.duct_run.stops import Stop, ends_of, spans_of, stops_of
@@ -51,6 +51,7 @@ def assess(request: DuctRunRequest, sheet: Worksheet) -> DuctRun:
     circuits: list[PlacedCircuit] = []
     with faults:
         circuits = place_circuits(request.circuits or (), banks[0], stops, spans, sheet)
+    check_pulls(circuits, banks, laid, spans, sheet)
     stretches: list[AssessedStretch] = []
     with faults:  # without circuits that are refused: faults of stretches come beside theirs
         stretches = assess_stretches(outlines, laid, circuits, heights, site, asked)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from typing import Any, NamedTuple
 
 from ductrun.engineering.bank import Bank
@@ -130,12 +131,13 @@ def _place_bank(given: DuctBank, sheet: Worksheet, *, takes_room: bool) -> RunBa
     if takes_room or all(_is_known(line.conduit) for line in lines):
         placed = bank_of(given, sheet)
     ducts: list[DuctPlace] = []
+    named: Counter[int] = Counter()  # ducts of a tier
     for line in lines:
-        before = sum(duct.name.startswith(f"{line.tier + 1}-") for duct in ducts)
         ducts += [
-            DuctPlace(f"{line.tier + 1}-{before + position}", line.tier, line.conduit, line.place)
+            DuctPlace(f"{line.tier + 1}-{named[line.tier] + position}", line.tier, line.conduit, line.place)
             for position in range(1, line.duct_count + 1)
         ]
+        named[line.tier] += line.duct_count
     conduits = list({id(line.conduit): line.conduit for line in lines}.values())
     return RunBank(given, sheet, placed, ducts, conduits)
 

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-import re
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from typing import NamedTuple, TypeVar
 
 from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
@@ -16,7 +15,6 @@ from ductrun.subjects.parts.conductors import ConductorSet, conductor_set
 from ductrun.units import Voltage
 
 T = TypeVar("T")
-_DUCT = re.compile(r"([1-9]\d?)-([1-9]\d?)", re.ASCII)
 NO_CABLE = {PlaceKind.CAPPED}
 
 
@@ -150,7 +148,7 @@ class _Taken:
 
     def free(self, circuit: int) -> list[int]:
         """Give the ducts in which no other circuit lies anywhere on the way of one."""
-        return [duct for duct in range(len(self._lying)) if self.is_free(duct, circuit)]
+        return [duct for duct, lying in enumerate(self._lying) if not lying or self.is_free(duct, circuit)]
 
     def is_free(self, duct: int, circuit: int) -> bool:
         """Say whether no other circuit lies in a duct anywhere on the way of one."""
@@ -162,22 +160,25 @@ class _Taken:
         """Lay a circuit in a duct."""
         self._lying[duct].append(circuit)
 
-    def ducts(self, circuit: int) -> list[int]:
-        """Give the ducts of a circuit."""
-        return [duct for duct, lying in enumerate(self._lying) if circuit in lying]
+    def ducts(self) -> list[list[int]]:
+        """Give the ducts of every circuit."""
+        found: list[list[int]] = [[] for _ in self._ends]
+        for duct, lying in enumerate(self._lying):
+            for circuit in lying:
+                found[circuit].append(duct)
+        return found
 
 
 def _ducts_of(
     given: Sequence[Circuit], ends: Sequence[tuple[int, int]], bank: RunBank, sheet: Worksheet
 ) -> list[list[int]]:
     """Give the ducts of every circuit: those it names, else the first that are free, from the bottom left."""
-    names = [duct.name for duct in bank.ducts]
-    taken = _Taken(len(names), ends)
+    named = {duct.name: at for at, duct in enumerate(bank.ducts)}
+    taken = _Taken(len(named), ends)
     faults = Gathering()
     for index, one in enumerate(given):
-        for position, name in enumerate(one.ducts or ()):
-            with faults:
-                _take_named(name, f"ducts/{position}", names, taken, index, sheet.within(f"circuits/{index}"))
+        with faults:
+            _take_named(one.ducts or (), named, taken, index, sheet.within(f"circuits/{index}"))
     for index, one in enumerate(given):
         place = sheet.within(f"circuits/{index}")
         with faults:
@@ -186,18 +187,28 @@ def _ducts_of(
             elif one.duct_count is not None:
                 raise UnanswerableError(place.fault("duct_count", "one_of_two", "Give either ducts or duct_count."))
     faults.stop()
-    return [taken.ducts(index) for index in range(len(given))]
+    return taken.ducts()
 
 
-def _take_named(name: str, member: str, names: Sequence[str], taken: _Taken, circuit: int, place: Worksheet) -> None:
-    if not _DUCT.fullmatch(name) or name not in names:
-        words = "The bank has no such duct: they are named tier-position, tier 1 the bottom and position 1 the left."
-        raise UnanswerableError(place.fault(member, "no_such_duct", words, names))
-    duct = names.index(name)
-    if not taken.is_free(duct, circuit):
-        words, free = "Another circuit lies in this duct on the way.", taken.free(circuit)
-        raise UnanswerableError(place.fault(member, "duct_taken", words, [names[one] for one in free]))
-    taken.take(duct, circuit)
+def _take_named(wanted: Sequence[str], named: Mapping[str, int], taken: _Taken, circuit: int, place: Worksheet) -> None:
+    """Lay a circuit in the ducts that it names; the ducts that are free are looked for once for all that are not."""
+    names = list(named)
+    unknown, refused = [], []
+    for position, name in enumerate(wanted):
+        duct = named.get(name)
+        if duct is None:
+            unknown.append(position)
+        elif taken.is_free(duct, circuit):
+            taken.take(duct, circuit)
+        else:
+            refused.append(position)
+    words = "The bank has no such duct: they are named tier-position, tier 1 the bottom and position 1 the left."
+    faults = [place.fault(f"ducts/{position}", "no_such_duct", words, names) for position in unknown]
+    if refused:
+        words, free = "Another circuit lies in this duct on the way.", [names[one] for one in taken.free(circuit)]
+        faults += [place.fault(f"ducts/{position}", "duct_taken", words, free) for position in refused]
+    if faults:
+        raise UnanswerableError(*faults)
 
 
 def _take_free(one: Circuit, circuit: int, taken: _Taken, place: Worksheet) -> None:

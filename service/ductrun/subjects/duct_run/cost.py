@@ -28,13 +28,14 @@ MOST_PULLS: Final = 4_000
 MOST_PULLED_SECTIONS: Final = 20_000
 MOST_JOINED_SECTIONS: Final = 20_000
 MOST_HELD: Final = 20_000  # straps and expansion fittings
-MOST_SEARCH_STEPS: Final = 100_000
+MOST_SEARCHED: Final = 100_000  # places, each with every place and section
 MOST_COMPARED_STEPS: Final = 400_000
 MOST_TRIAL_STEPS: Final = 300_000
 # steps, as measured with room to spare
 _ALWAYS, _A_STRETCH, _A_SECTION, _A_SECTION_ABOVE, _A_JOINT = 100.0, 80.0, 2.0, 18.0, 14.0
-_A_DUCT, _A_POINT = 0.3, 0.6  # of every stretch, and of the profile in every stretch
-_A_PULL, _A_PULLED_SECTION = 57.0, 5.0
+_A_DUCT, _A_POINT = 0.5, 0.6  # of every stretch, and of the profile in every stretch
+_A_DUCT_PLACED, _A_DUCT_TAKEN = 1.2, 0.06  # of every bank; of the bank, by every circuit that looks for its own
+_A_PULL, _A_PULLED_SECTION = 45.0, 5.0
 _A_PULL_TOLD, _A_SECTION_TOLD = 12.0, 1.0  # of a pull like another that was worked out
 _A_SEARCHED = 0.6
 _A_BOX, _AN_ENTRY, _A_BOX_SIZE = 40.0, 8.0, 6.0
@@ -77,7 +78,13 @@ def _of_stretches(request: Any, kinds: int, ducts: int) -> float:
             sections += _A_SECTION_ABOVE * kinds * _sections(stretch) + _A_JOINT * joints * min(kinds, 4)
         else:
             sections += _A_SECTION * kinds * _sections(stretch)
-    return each * len(request.stretches) + sections + _of_straps(request)
+    banks = 1 + sum(map(_has_its_own_bank, request.stretches))
+    placing = ducts * (_A_DUCT_PLACED * banks + _A_DUCT_TAKEN * len(request.circuits or ()))
+    return each * len(request.stretches) + sections + placing + _of_straps(request)
+
+
+def _has_its_own_bank(stretch: Any) -> bool:
+    return any(one is not None for one in (stretch.bank, stretch.conduit, stretch.conduit_type, stretch.tiers))
 
 
 def _of_straps(request: Any) -> float:
@@ -122,7 +129,7 @@ def _of_pulls(request: Any, kinds: int, ducts: Sequence[int]) -> float:
         + _A_PULL_TOLD * min(told * spans, MOST_PULLS)
         + _A_PULLED_SECTION * min(worked * sections, MOST_PULLED_SECTIONS)
         + _A_SECTION_TOLD * min(told * sections, MOST_PULLED_SECTIONS)
-        + min(searched * _A_SEARCHED * 2 * _squared(request, cuts), float(MOST_SEARCH_STEPS))
+        + _A_SEARCHED * min(2 * searched * _squared(request, cuts), MOST_SEARCHED)
     )
 
 
@@ -145,15 +152,16 @@ def _of_boxes(request: Any, ducts: int) -> float:
 
 
 def _of_earth(request: Any, kinds: int, ducts: int) -> float:
-    covers = 0
+    needed = 0.0
     for stretch in request.stretches:
         practices = [one for one in (request.earth_load, stretch.earth_load) if one is not None]
         if practices and request.profile is None:
-            covers += 1
+            needed += loading_steps(ducts, kinds)
         elif practices:  # the least, the greatest, and where groundwater stands between
             places = [*practices, request.site]
-            covers += 3 if any(one is not None and one.groundwater_depth is not None for one in places) else 2
-    return covers * loading_steps(ducts, kinds)
+            wet = any(one is not None and one.groundwater_depth is not None for one in places)
+            needed += loading_steps(ducts, kinds, 3 if wet else 2)
+    return needed
 
 
 def _squared(request: Any, cuts: int) -> int:
@@ -221,7 +229,11 @@ class HoldingBudget:
         self._left = MOST_HELD
 
     def take(self, count: int, place: Worksheet) -> None:
-        """Take as many; refuse a run of more than are answered for at the straight that goes beyond."""
+        """Take as many; refuse a run of more than are answered for at the straight that goes beyond, and end what
+        comes after it without a word.
+        """
+        if self._left < 0:
+            raise UnanswerableError
         self._left -= count
         if self._left < 0:
             words = (
@@ -232,15 +244,15 @@ class HoldingBudget:
 
 
 class SearchBudget:
-    """How many steps are left for searches of pull points in a run; each takes of them before it begins."""
+    """How much may be searched yet for pull points in a run; each search takes of it before it begins."""
 
     def __init__(self) -> None:
         """Start with all of them."""
-        self._left = MOST_SEARCH_STEPS
+        self._left = MOST_SEARCHED
 
-    def takes(self, steps_needed: int) -> bool:
+    def takes(self, searched: int) -> bool:
         """Take what a search needs, if there is as much left."""
-        if steps_needed > self._left:
+        if searched > self._left:
             return False
-        self._left -= steps_needed
+        self._left -= searched
         return True

@@ -12,9 +12,10 @@ from ductrun.kit.wording import listing, text_of
 from ductrun.kit.worksheet import Gathering, Worksheet
 from ductrun.subjects.duct_run.asked import Asked
 from ductrun.subjects.duct_run.assessment import AssessedStretch, CircuitPull, RunPull
+from ductrun.subjects.duct_run.banks import RunBank
 from ductrun.subjects.duct_run.circuits import PlacedCircuit
 from ductrun.subjects.duct_run.cost import SearchBudget, check_pulled
-from ductrun.subjects.duct_run.laid import LaidSection
+from ductrun.subjects.duct_run.laid import LaidSection, LaidStretch
 from ductrun.subjects.duct_run.practice import LayeredSheet
 from ductrun.subjects.duct_run.risers import conduit_of_riser, riser_sheet
 from ductrun.subjects.duct_run.stops import Stop
@@ -49,15 +50,28 @@ class _Way(NamedTuple):
     end: int
     stretches: list[AssessedStretch]
 
-    @property
-    def section_count(self) -> int:
-        """How many sections lie on the way."""
-        return sum(len(stretch.laid.sections) for stretch in self.stretches)
-
 
 _ORDERING = CableOrder()
 _KINDS = {engineering.Straight: "straight", engineering.HorizontalBend: "horizontal_bend"}
 _Conduit = ListedConduit | MeasuredConduit
+
+
+def check_pulls(
+    circuits: Sequence[PlacedCircuit],
+    banks: Sequence[RunBank],
+    laid: Sequence[LaidStretch],
+    spans: Sequence[range],
+    sheet: Worksheet,
+) -> None:
+    """Refuse a run of too many pulls as soon as its circuits are placed: what comes then takes long for nothing."""
+    lengths = [sum(len(laid[index].sections) for index in span) for span in spans]
+    pulls = sections = 0
+    for circuit in circuits:
+        for at in range(circuit.start, circuit.end):
+            count = len(_alike(spans[at], banks, circuit.ducts))
+            pulls += count
+            sections += count * lengths[at]
+    check_pulled(pulls, sections, sheet)
 
 
 def pulls_of(
@@ -72,14 +86,13 @@ def pulls_of(
     known: dict[tuple[object, ...], tuple[RunPull, range, LayeredSheet]] = {}
     routes: dict[tuple[object, ...], PlacedRoute] = {}
     ways = [_Way(at, at + 1, [stretches[index] for index in span]) for at, span in enumerate(spans)]
-    passed = [[(way, _alike(way, one.ducts)) for way in ways[one.start : one.end]] for one in circuits]
-    counts = [(len(alike), len(alike) * way.section_count) for here in passed for way, alike in here]
-    check_pulled(sum(pulls for pulls, _ in counts), sum(sections for _, sections in counts), asked.sheet)
+    banks = [stretch.bank for stretch in stretches]
     budget = SearchBudget()
     found = []
-    for circuit, here in zip(circuits, passed, strict=True):
+    for circuit in circuits:
         pulls = []
-        for way, alike in here:
+        for way in ways[circuit.start : circuit.end]:
+            alike = _alike(spans[way.start], banks, circuit.ducts)
             between = f"{stops[way.start].name} to {stops[way.end].name}"
             station = way.stretches[0].laid.station
             for conduits, ducts in alike.items():
@@ -105,11 +118,11 @@ def _key(conduit: _Conduit) -> object:
     return (conduit.type, conduit.trade_size) if conduit.kind == "listed" else id(conduit)
 
 
-def _alike(way: _Way, ducts: Sequence[int]) -> dict[tuple[object, ...], list[int]]:
-    """Give the ducts of a circuit, those together that are of the same conduit all the way, by that way."""
+def _alike(span: range, banks: Sequence[RunBank], ducts: Sequence[int]) -> dict[tuple[object, ...], list[int]]:
+    """Give the ducts of a circuit, those together that are of the same conduit in a span of stretches, by that way."""
     groups: dict[tuple[object, ...], list[int]] = {}
     for duct in ducts:
-        conduits = (way.start, *[_key(stretch.bank.ducts[duct].conduit) for stretch in way.stretches])
+        conduits = (span.start, *[_key(banks[index].ducts[duct].conduit) for index in span])
         groups.setdefault(conduits, []).append(duct)
     return groups
 

@@ -30,9 +30,11 @@ MADE_OF = {
 }
 
 
-def loading_steps(ducts: int, kinds: int) -> float:
-    """Bound the steps of what earth and traffic do to so many ducts of so many kinds under one cover."""
-    return 30.0 + 8.0 * ducts + 120.0 * kinds
+def loading_steps(ducts: int, kinds: int, covers: int = 1) -> float:
+    """Bound the steps of what earth and traffic do to so many ducts of so many kinds: settled once, and loaded under
+    each of so many covers.
+    """
+    return 120.0 + 3.0 * ducts + covers * (80.0 + 4.5 * ducts + 90.0 * kinds)
 
 
 class LoadedDuct(NamedTuple):

@@ -212,7 +212,7 @@ def _note_better(better: PullDirection, reason: str, backward: Direction, sheet:
 
 def steps(request: PullTensionRequest) -> float:
     """Bound the work by the sections, each passed again in every trial of the largest that complies."""
-    return 30.0 + (50.0 if request.find_largest else 5.0) * len(request.sections)
+    return 30.0 + (30.0 if request.find_largest else 5.0) * len(request.sections)
 
 
 OPERATION = Operation(
