@@ -36,7 +36,7 @@ LISTED = {
     "a kind of a union goes": "`fill` request | `conduit` of the kind `measured` | ",
     "a member of an answer goes": "`fill` answer | `result.fill_percent` | ",
     "a member of an answer may be absent": "`POST /v1/fill` | `fill_percent` | may be absent",
-    "a line of a stream may be of a kind more": "`StreamAnswerLine` | | the kind `pause`",
+    "what became of an item may be of a kind more": "`BatchItemAnswer` | | the kind `pause`",
     "a member of a line of a stream goes": "`/v1/batch/stream` | `failed_count` of the summary | ",
     "an operation of a batch goes": "`BatchItem` | the kind `fill` | ",
     "a default of a parameter changes": "`fill` | | `units` as metric",
@@ -46,7 +46,7 @@ LISTED = {
     "a set may not grow any more": "every answer | `Verdict` may grow | ",
     "a header goes": "`/v1/tables/units` | `ETag` | ",
     "a key is asked for": "`/v1/fill` | no `security` | ",
-    "an answer may have a value more": "`AreaUnit` | | may be `acre`",
+    "an answer may have a value more": "`FillItemAnswer` | | `type` may be `reply`",
 }
 
 
