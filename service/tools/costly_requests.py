@@ -90,7 +90,8 @@ def under_earth(run: Request, water: float = 2) -> Request:
     ]
     run["profile"] = {"reference": "top_of_duct", "points": points}
     return run | {
-        "earth_load": RUN["earth_load"] | {"earth_load_method": "trench", "groundwater_depth": quantity(water, "ft")}
+        "earth_load": RUN["earth_load"] | {"earth_load_method": "trench"},
+        "site": run.get("site", {}) | {"groundwater_depth": quantity(water, "ft")},
     }
 
 

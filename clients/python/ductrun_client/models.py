@@ -4093,9 +4093,6 @@ class EarthLoading(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=
     flotation_factor: float | None = None
     """What holds the ducts down, over the uplift of groundwater, at least."""
 
-    groundwater_depth: Length | None = None
-    """Groundwater below grade, at its highest. From 0 in to 1200 in."""
-
     lag_factor: float | None = None
     """By how much the deflection under the earth grows in the long term."""
 
@@ -7561,7 +7558,8 @@ class Site(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     degC.cm/W to 1000 degC.cm/W."""
 
     groundwater_depth: Length | None = None
-    """Depth of the groundwater below grade. From 0 in to 1200 in."""
+    """Depth of the groundwater below grade, at its highest; assumed where an earth_load asks. From
+    0 in to 1200 in."""
 
     temperatures: Temperatures | None = None
     """What conduit above ground sees; without them its movement is not judged."""

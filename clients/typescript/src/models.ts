@@ -2041,8 +2041,6 @@ export interface EarthLoading {
   embedment?: Embedment;
   /** What holds the ducts down, over the uplift of groundwater, at least. */
   flotation_factor?: number;
-  /** Groundwater below grade, at its highest. From 0 in to 1200 in. */
-  groundwater_depth?: Length;
   /** By how much the deflection under the earth grows in the long term. */
   lag_factor?: number;
   /**
@@ -4825,7 +4823,10 @@ export interface Site {
    * degC.cm/W.
    */
   earth_thermal_resistivity?: ThermalResistivity;
-  /** Depth of the groundwater below grade. From 0 in to 1200 in. */
+  /**
+   * Depth of the groundwater below grade, at its highest; assumed where an earth_load asks. From 0 in to 1200
+   * in.
+   */
   groundwater_depth?: Length;
   /** What conduit above ground sees; without them its movement is not judged. */
   temperatures?: Temperatures;

@@ -321,7 +321,10 @@ def test_groundwater_between_the_least_and_the_greatest_cover_is_judged_where_it
     """Trade 5 of DB-60, 5.563 in, below 2.9 to 3.2 ft of earth with water at 3 ft: derived, dry earth at 3 ft holds it
     with 120 x 3 x 0.46358 = 166.89, beside its crown 62.6 x 0.1073 x 0.46358^2 = 1.4435 and its own weight.
     """
-    run = copy.deepcopy(MANHOLES) | {"earth_load": {"traffic": "none", "groundwater_depth": quantity(3, "ft")}}
+    run = copy.deepcopy(MANHOLES) | {
+        "earth_load": {"traffic": "none"},
+        "site": {"groundwater_depth": quantity(3, "ft")},
+    }
     run["stretches"][0]["setting"] = {"kind": "direct_buried"}
     run["bank"] = {"conduit": listed("5", "pvc_db_60"), "tiers": [1]}
     run["circuits"] = []

@@ -151,8 +151,7 @@ def _of_earth(request: Any, kinds: int, ducts: int) -> float:
         if practices and request.profile is None:
             covers += 1
         elif practices:  # the least, the greatest, and where groundwater stands between
-            places = [*practices, request.site]
-            covers += 3 if any(one is not None and one.groundwater_depth is not None for one in places) else 2
+            covers += 2 if request.site is None or request.site.groundwater_depth is None else 3
     return covers * loading_steps(ducts, kinds)
 
 

@@ -13,6 +13,7 @@ from ductrun.subjects.duct_run.asked import Asked
 from ductrun.subjects.duct_run.assessment import Burial
 from ductrun.subjects.duct_run.banks import RunBank
 from ductrun.subjects.duct_run.form import Stretch
+from ductrun.subjects.duct_run.groundwater import water_depth
 from ductrun.subjects.duct_run.practice import LayeredSheet, laid_over, members_of
 from ductrun.subjects.ground.choices import EarthLoadMethod
 from ductrun.subjects.ground.filling import EarthCover
@@ -88,11 +89,8 @@ def _practice(stretch: Stretch, asked: Asked, here: Worksheet) -> tuple[Any, Wor
     else:
         shared, common, own = request.earth_load, sheet.within("earth_load"), members_of(stretch.earth_load)
     redirected = {member: mine.pointer(member) for member in own}
-    site = request.site
-    water = None if site is None else site.groundwater_depth
-    if water is not None and own.get("groundwater_depth", shared.groundwater_depth) is None:  # type: ignore[union-attr]
-        own["groundwater_depth"] = water
-        redirected["groundwater_depth"] = sheet.pointer("site/groundwater_depth")
+    own["groundwater_depth"] = water_depth(request)
+    redirected["groundwater_depth"] = sheet.pointer("site/groundwater_depth")
     # a stretch that says nothing of its own cannot be given a part of it: it would have to say its traffic too
     told = None if stretch.earth_load is None else mine
     return laid_over(shared, own), LayeredSheet(common, told, redirected, here.place)

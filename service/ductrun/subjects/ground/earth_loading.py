@@ -99,12 +99,6 @@ class EarthLoading(Form):
         examples=[{"value": 125, "unit": "lb/ft3"}],
         json_schema_extra=SATURATED_DENSITY.stated,
     )
-    groundwater_depth: Omissible[Depth] = Field(
-        default=None,
-        description="Groundwater below grade, at its highest.",
-        examples=[{"value": 10, "unit": "ft"}],
-        json_schema_extra=GROUNDWATER_DEPTH.stated,
-    )
     earth_load_method: Omissible[EarthLoadMethod] = Field(
         default=None,
         description="How earth loads the ducts: the prism above them, or arching on the walls of the trench.",
@@ -222,4 +216,15 @@ class EarthLoading(Form):
         default=None,
         description="Depth of concrete that is liquid at once, where they are encased; the whole pour if left out.",
         examples=[{"value": 12, "unit": "in"}],
+    )
+
+
+class EarthAndWater(EarthLoading):
+    """What loads ducts, with the groundwater of their place."""
+
+    groundwater_depth: Omissible[Depth] = Field(
+        default=None,
+        description="Groundwater below grade, at its highest.",
+        examples=[{"value": 10, "unit": "ft"}],
+        json_schema_extra=GROUNDWATER_DEPTH.stated,
     )
