@@ -11,6 +11,8 @@ import pytest
 from ductrun.http.suggestions import probably_meant
 from ductrun.kit.choices import CodeEdition
 from ductrun.subjects import OPERATIONS
+from ductrun.subjects.bank.choices import DuctMaterial
+from ductrun.subjects.feeder.choices import WallMaterial
 from ductrun.subjects.parts.choices import (
     ConductorMaterial,
     ConductorSize,
@@ -74,6 +76,9 @@ MEANT: list[tuple[type[StrEnum], Any, str]] = [
     (ConduitType, "EMT conduit", "emt"),
     (ConduitType, "thin-wall", "emt"),
     (ConduitType, "fiberglass", "rtrc"),
+    (WallMaterial, "fiberglass", "rtrc"),
+    (WallMaterial, "Polyethylene", "hdpe"),
+    (DuctMaterial, "polyethylene", "hdpe"),
     (ConduitType, "Liquid-tight flexible metal conduit", "lfmc"),
     (ConduitType, "LFNC-B", "lfnc_b"),
     (ConduitType, "Sch 40 HDPE", "hdpe_schedule_40"),

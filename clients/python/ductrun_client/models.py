@@ -1558,14 +1558,14 @@ VOLUME_UNIT_VALUES: Final[tuple[VolumeUnit, ...]] = ("L", "m3", "in3", "ft3", "y
 
 if TYPE_CHECKING:
     WallMaterial: TypeAlias = Literal[
-        "pvc", "polyethylene", "fiberglass", "fiber", "asbestos_cement", "earthenware", "aluminum", "steel"
+        "pvc", "hdpe", "rtrc", "fiber", "asbestos_cement", "earthenware", "aluminum", "steel"
     ]
 else:
     WallMaterial = str
 WALL_MATERIAL_VALUES: Final[tuple[WallMaterial, ...]] = (
     "pvc",
-    "polyethylene",
-    "fiberglass",
+    "hdpe",
+    "rtrc",
     "fiber",
     "asbestos_cement",
     "earthenware",
@@ -3935,6 +3935,9 @@ class EarthLoadRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defau
     duct_mass_per_length: MassPerLength | None = None
     """Mass of an empty duct, for flotation. From 0 lb/ft to 1000 lb/ft."""
 
+    duct_material: PlasticMaterial | None = None
+    """What ducts by their diameters and of no type are made of."""
+
     earth_load_method: EarthLoadMethod | None = None
     """How earth loads the ducts: the prism above them, or arching on the walls of the trench."""
 
@@ -3967,9 +3970,6 @@ class EarthLoadRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defau
     long_term_modulus: Pressure | None = None
     """Modulus of elasticity of the ducts for the long term, for buckling. From 1000 psi to 1e+08
     psi."""
-
-    material: PlasticMaterial | None = None
-    """What ducts by their diameters and of no type are made of."""
 
     modulus: Pressure | None = None
     """Modulus of elasticity of the ducts for a moment. From 1000 psi to 1e+08 psi."""
@@ -4084,6 +4084,9 @@ class EarthLoading(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=
     duct_mass_per_length: MassPerLength | None = None
     """Mass of an empty duct, for flotation. From 0 lb/ft to 1000 lb/ft."""
 
+    duct_material: PlasticMaterial | None = None
+    """What ducts by their diameters and of no type are made of."""
+
     earth_load_method: EarthLoadMethod | None = None
     """How earth loads the ducts: the prism above them, or arching on the walls of the trench."""
 
@@ -4110,9 +4113,6 @@ class EarthLoading(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=
     long_term_modulus: Pressure | None = None
     """Modulus of elasticity of the ducts for the long term, for buckling. From 1000 psi to 1e+08
     psi."""
-
-    material: PlasticMaterial | None = None
-    """What ducts by their diameters and of no type are made of."""
 
     modulus: Pressure | None = None
     """Modulus of elasticity of the ducts for a moment. From 1000 psi to 1e+08 psi."""

@@ -1932,6 +1932,8 @@ export interface EarthLoadRequest {
   duct_density?: Density;
   /** Mass of an empty duct, for flotation. From 0 lb/ft to 1000 lb/ft. */
   duct_mass_per_length?: MassPerLength;
+  /** What ducts by their diameters and of no type are made of. */
+  duct_material?: PlasticMaterial;
   /** How earth loads the ducts: the prism above them, or arching on the walls of the trench. */
   earth_load_method?: EarthLoadMethod;
   /** Soil around the ducts, in place of which its modulus may be given. */
@@ -1955,8 +1957,6 @@ export interface EarthLoadRequest {
   load_spread_ratio?: number;
   /** Modulus of elasticity of the ducts for the long term, for buckling. From 1000 psi to 1e+08 psi. */
   long_term_modulus?: Pressure;
-  /** What ducts by their diameters and of no type are made of. */
-  material?: PlasticMaterial;
   /** Modulus of elasticity of the ducts for a moment. From 1000 psi to 1e+08 psi. */
   modulus?: Pressure;
   /** Stiffness of the ducts at 5 percent deflection. From 1 psi to 1e+06 psi. */
@@ -2035,6 +2035,8 @@ export interface EarthLoading {
   duct_density?: Density;
   /** Mass of an empty duct, for flotation. From 0 lb/ft to 1000 lb/ft. */
   duct_mass_per_length?: MassPerLength;
+  /** What ducts by their diameters and of no type are made of. */
+  duct_material?: PlasticMaterial;
   /** How earth loads the ducts: the prism above them, or arching on the walls of the trench. */
   earth_load_method?: EarthLoadMethod;
   /** Soil around the ducts, in place of which its modulus may be given. */
@@ -2054,8 +2056,6 @@ export interface EarthLoading {
   load_spread_ratio?: number;
   /** Modulus of elasticity of the ducts for the long term, for buckling. From 1000 psi to 1e+08 psi. */
   long_term_modulus?: Pressure;
-  /** What ducts by their diameters and of no type are made of. */
-  material?: PlasticMaterial;
   /** Modulus of elasticity of the ducts for a moment. From 1000 psi to 1e+08 psi. */
   modulus?: Pressure;
   /** Stiffness of the ducts at 5 percent deflection. From 1 psi to 1e+06 psi. */
@@ -6140,7 +6140,7 @@ export const VOLUME_UNIT_VALUES = ["L", "m3", "in3", "ft3", "yd3", "qt_us", "gal
 /** Units of volume. */
 export type VolumeUnit = (typeof VOLUME_UNIT_VALUES)[number];
 
-export const WALL_MATERIAL_VALUES = ["pvc", "polyethylene", "fiberglass", "fiber", "asbestos_cement", "earthenware", "aluminum", "steel"] as const;
+export const WALL_MATERIAL_VALUES = ["pvc", "hdpe", "rtrc", "fiber", "asbestos_cement", "earthenware", "aluminum", "steel"] as const;
 /** What a duct is made of, for the heat that crosses it. */
 export type WallMaterial = (typeof WALL_MATERIAL_VALUES)[number];
 

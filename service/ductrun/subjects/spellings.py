@@ -43,6 +43,7 @@ SPELLINGS: Final[tuple[tuple[str, tuple[str, ...]], ...]] = (
     (r"pvc_(db|eb)_(\d+)", (r"\1 \2", r"type \1 \2", r"\1 \2 duct", r"pvc duct \1 \2")),
     (r"pvc_type_(a|eb)", (r"type \1",)),
     (r"hdpe_schedule_40", ("hdpe", "hdpe sch 40", "hdpe 40", "sch 40 hdpe", "schedule 40 hdpe")),
+    (r"hdpe", ("polyethylene", "pe", "poly", "high density polyethylene")),
     (r"rtrc", ("fiberglass", "fre", "reinforced thermosetting resin conduit")),
     (
         r"rmc",

@@ -620,9 +620,9 @@ def test_a_duct_by_its_diameters_is_taken_for_the_softer_plastic() -> None:
     """4.47 x 110000 / (4.5/0.25 - 1)^3 = 100.08 psi: derived."""
     measured = {"kind": "measured", "inside_diameter": quantity(4, "in"), "outside_diameter": quantity(4.5, "in")}
     answer = ask("earth-load", asked(conduit=measured))
-    assert assumed(answer)["#/material"] == "hdpe"
+    assert assumed(answer)["#/duct_material"] == "hdpe"
     assert answer["result"]["tiers"][0]["pipe_stiffness"]["value"] == pytest.approx(100.08, abs=0.01)
-    assert tier(conduit=measured, material="pvc")["pipe_stiffness"]["value"] == pytest.approx(363.93, abs=0.01)
+    assert tier(conduit=measured, duct_material="pvc")["pipe_stiffness"]["value"] == pytest.approx(363.93, abs=0.01)
 
 
 def of_type(kind: str) -> dict[str, Any]:
@@ -635,16 +635,16 @@ def test_a_duct_by_its_diameters_is_made_of_what_its_type_says() -> None:
     assert tier(conduit=of_type("pvc_db_60"))["pipe_stiffness"]["value"] == pytest.approx(60)
     assert tier(conduit=of_type("pvc_schedule_40"))["pipe_stiffness"]["value"] == pytest.approx(84.430, abs=0.01)
     assert tier(conduit=of_type("hdpe_schedule_40"))["pipe_stiffness"]["value"] == pytest.approx(23.218, abs=0.01)
-    assert "#/material" not in assumed(ask("earth-load", asked(conduit=of_type("pvc_schedule_40"))))
+    assert "#/duct_material" not in assumed(ask("earth-load", asked(conduit=of_type("pvc_schedule_40"))))
     for kind in ("rtrc", "emt", "rmc"):
         assert refused(asked(conduit=of_type(kind))) == {"#/conduit/type": "not_a_plastic_duct"}
 
 
 @pytest.mark.parametrize("conduit", [of_type("hdpe_schedule_40"), listed("hdpe_schedule_40")])
 def test_a_material_other_than_that_of_the_type_is_a_contradiction(conduit: dict[str, Any]) -> None:
-    assert refused(asked(conduit=conduit, material="pvc")) == {"#/material": "contradiction"}
-    assert tier(conduit=conduit, material="hdpe") == tier(conduit=conduit)
-    assert refused(asked(conduit=listed(), material="hdpe")) == {"#/material": "contradiction"}
+    assert refused(asked(conduit=conduit, duct_material="pvc")) == {"#/duct_material": "contradiction"}
+    assert tier(conduit=conduit, duct_material="hdpe") == tier(conduit=conduit)
+    assert refused(asked(conduit=listed(), duct_material="hdpe")) == {"#/duct_material": "contradiction"}
 
 
 def test_encased_ducts_assume_nothing_that_plays_no_part() -> None:

@@ -152,7 +152,7 @@ class EarthLoading(Form):
         examples=[0.1],
         json_schema_extra=by_rule("that of the bedding angle"),
     )
-    material: Omissible[PlasticMaterial] = Field(
+    duct_material: Omissible[PlasticMaterial] = Field(
         default=None,
         description="What ducts by their diameters and of no type are made of.",
         examples=["pvc"],
