@@ -409,19 +409,19 @@ def test_a_run_too_long_for_one_pull_is_divided_once() -> None:
     found = answer["result"]
     assert answer["verdict"] == "complies"
     assert found["box_count"] == found["pull_count"] - 1 >= 1
-    assert found["pulls"][0]["start"]["value"] == 0
+    assert found["pulls"][0]["start_position"]["value"] == 0
     for one, other in pairwise(found["pulls"]):
-        assert one["end"] == other["start"]
-    assert found["worst_utilization_percent"] == max(pull["utilization_percent"] for pull in found["pulls"]) <= 100
+        assert one["end_position"] == other["start_position"]
+    assert found["highest_utilization_percent"] == max(pull["utilization_percent"] for pull in found["pulls"]) <= 100
     assert assumed(answer)["#/box_positions"] == "between_sections"
 
 
 def test_a_pull_of_a_plan_is_the_pull_it_says() -> None:
     sections = [straight(300), bend(3, 90), straight(300), bend(3, 90), straight(300)]
     first, *_ = plan(sections)["result"]["pulls"]
-    assert first["start"]["value"] == 0
+    assert first["start_position"]["value"] == 0
     reached, index = 0.0, 0
-    while reached < first["end"]["value"] - 1e-6:
+    while reached < first["end_position"]["value"] - 1e-6:
         section = sections[index]
         reached += section["length"]["value"] if section["kind"] == "straight" else 3 * 3.141592653589793 / 2
         index += 1
@@ -435,9 +435,9 @@ def test_places_anywhere_on_straights_are_never_worse_than_their_ends() -> None:
     sections = [straight(2_000), bend(3, 90), straight(1_500)]
     ends = plan(sections)["result"]
     anywhere = plan(sections, {"kind": "anywhere", "spacing": quantity(25, "ft")})["result"]
-    assert (anywhere["pull_count"], anywhere["worst_utilization_percent"]) <= (
+    assert (anywhere["pull_count"], anywhere["highest_utilization_percent"]) <= (
         ends["pull_count"],
-        ends["worst_utilization_percent"],
+        ends["highest_utilization_percent"],
     )
     assert anywhere["pull_count"] >= 2
 
@@ -445,7 +445,7 @@ def test_places_anywhere_on_straights_are_never_worse_than_their_ends() -> None:
 def test_listed_places_are_the_only_ones() -> None:
     places = {"kind": "listed", "positions": [quantity(1_000, "ft"), quantity(2_000, "ft")]}
     found = plan([straight(2_000), bend(3, 90), straight(1_500)], places)["result"]
-    ends = {round(pull["end"]["value"], 6) for pull in found["pulls"][:-1]}
+    ends = {round(pull["end_position"]["value"], 6) for pull in found["pulls"][:-1]}
     assert ends <= {1_000.0, 2_000.0}
     assert ends
 

@@ -19,8 +19,8 @@ from ductrun.subjects.pulling.telling import BrakingCase, told_brake, told_braki
 class PlannedPull(Struct, frozen=True, gc=False):
     """One pull of the plan."""
 
-    start: Annotated[answers.Length, Meta(description="Where the pull starts, along the route from its start.")]
-    end: Annotated[answers.Length, Meta(description="Where it ends.")]
+    start_position: Annotated[answers.Length, Meta(description="Where the pull starts, along the route from its start.")]
+    end_position: Annotated[answers.Length, Meta(description="Where it ends.")]
     direction: Annotated[PullDirection, Meta(description="Forward toward the end of the route, or reversed.")]
     tension: Annotated[answers.Force, Meta(description="Tension at the pulling end.")]
     highest_tension: Annotated[answers.Force, Meta(description="Highest tension anywhere along the pull.")]
@@ -50,7 +50,7 @@ class PullPlanResult(Struct, frozen=True, gc=False):
     ]
     pull_count: Annotated[int, Meta(description="Pulls of the plan.")]
     box_count: Annotated[int, Meta(description="Pull points between them.")]
-    worst_utilization_percent: Annotated[
+    highest_utilization_percent: Annotated[
         float | UnsetType,
         Meta(
             description="Largest share of its limits that any pull uses; with so many judged pulls the lowest there is."
@@ -68,15 +68,15 @@ def tell(plan: PlanAssessment, telling: Telling) -> PullPlanResult:
         pulls=pulls,
         pull_count=len(pulls),
         box_count=max(0, len(pulls) - 1),
-        worst_utilization_percent=max(pull.utilization_percent for pull in pulls) if pulls else UNSET,
+        highest_utilization_percent=max(pull.utilization_percent for pull in pulls) if pulls else UNSET,
         forbidding_section=UNSET if plan.forbidding_section is None else plan.forbidding_section,
     )
 
 
 def _told(span: PlannedSpan, pulling: Pulling, telling: Telling) -> PlannedPull:
     return PlannedPull(
-        start=telling.distance(span.start),
-        end=telling.distance(span.end),
+        start_position=telling.distance(span.start),
+        end_position=telling.distance(span.end),
         direction=PullDirection.REVERSED if span.backward else PullDirection.FORWARD,
         tension=telling.force(span.use.pulling.final),
         highest_tension=telling.force(span.use.pulling.highest),
