@@ -122,7 +122,7 @@ def test_circuits_carry_and_lose_what_the_single_operations_say(seed: int) -> No
             "cable": one["cables"][0]["cable"],
             "parallel_count": len(one["ducts"]),
             "conduit_material": "pvc",
-            "conductor_temperature": quantity(90, "degC"),
+            "temperature_limit": quantity(90, "degC"),
             "frequency": run["rating"]["frequency"],
         }
         alike(circuit["voltage_drop"], result("voltage-drop", asked))

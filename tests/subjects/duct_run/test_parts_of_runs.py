@@ -30,7 +30,7 @@ RUN: dict[str, Any] = {
             "load": {
                 "current": quantity(340, "A"),
                 "power_factor": 0.85,
-                "conductor_temperature": quantity(75, "degC"),
+                "temperature_limit": quantity(75, "degC"),
             },
         },
         {"name": "B", "ducts": ["2-2"], "same_as": "A"},

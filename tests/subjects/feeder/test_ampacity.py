@@ -210,7 +210,7 @@ def test_shields_grounded_at_both_ends_and_insulation_under_voltage_give_heat() 
     Wd = w C U0^2 tan d at 15 kV.
     """
     asked = bank([1], circuit("1-1", amperes=200, cables=[{"count": 3, "cable": MEDIUM_VOLTAGE}]))
-    asked["circuits"][0] |= {"voltage": quantity(15, "kV"), "conductor_temperature": quantity(90, "degC")}
+    asked["circuits"][0] |= {"voltage": quantity(15, "kV"), "temperature_limit": quantity(90, "degC")}
     [duct] = result("ampacity", asked, "units=metric")["ducts"]
     celsius = duct["conductor_temperature"]["value"]
     own = 17.241e-9 / 16e-6 * (234.5 + celsius - 10) / 254.5

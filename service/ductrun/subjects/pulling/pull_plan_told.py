@@ -19,7 +19,9 @@ from ductrun.subjects.pulling.telling import BrakingCase, told_brake, told_braki
 class PlannedPull(Struct, frozen=True, gc=False):
     """One pull of the plan."""
 
-    start_position: Annotated[answers.Length, Meta(description="Where the pull starts, along the route from its start.")]
+    start_position: Annotated[
+        answers.Length, Meta(description="Where the pull starts, along the route from its start.")
+    ]
     end_position: Annotated[answers.Length, Meta(description="Where it ends.")]
     direction: Annotated[PullDirection, Meta(description="Forward toward the end of the route, or reversed.")]
     tension: Annotated[answers.Force, Meta(description="Tension at the pulling end.")]
