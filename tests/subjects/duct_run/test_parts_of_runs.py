@@ -337,7 +337,7 @@ def test_groundwater_between_the_least_and_the_greatest_cover_is_judged_where_it
     assert below["uplift_per_length"]["value"] == pytest.approx(displaced, rel=1e-5)
     assert above["uplift_per_length"]["value"] < displaced
     assert 168.33 < within["hold_down_per_length"]["value"] < 170.5
-    assert within["factor_ratio"] < min(above["factor_ratio"], below["factor_ratio"])
+    assert within["safety_factor"] < min(above["safety_factor"], below["safety_factor"])
 
 
 def test_a_stretch_may_have_another_load_of_earth_than_the_run_or_one_alone() -> None:

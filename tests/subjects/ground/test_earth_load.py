@@ -117,14 +117,14 @@ def test_ducts_in_groundwater_are_held_down_by_earth_and_their_mass() -> None:
     found = result("earth-load", asked(groundwater_depth=quantity(0, "ft")))["in_service"]
     assert found["uplift_per_length"]["value"] == pytest.approx(6.89187, abs=1e-5)
     assert found["hold_down_per_length"]["value"] == pytest.approx(60.6424, abs=1e-4)
-    assert found["factor_ratio"] == pytest.approx(8.79912, abs=1e-5)
+    assert found["safety_factor"] == pytest.approx(8.79912, abs=1e-5)
     assert found["verdict"] == "complies"
     above = result("earth-load", asked())["in_service"]
     assert above["uplift_per_length"]["value"] == 0
-    assert "factor_ratio" not in above
+    assert "safety_factor" not in above
     # below 1 in of earth: 62.6 x (1/12 + 0.040238) x 0.375 + 1.0103 = 3.9111 against 6.8919
     shallow = ask("earth-load", asked(groundwater_depth=None, cover=quantity(1, "in"), traffic="none"))
-    assert shallow["result"]["in_service"]["factor_ratio"] == pytest.approx(3.9111 / 6.8919, abs=1e-4)
+    assert shallow["result"]["in_service"]["safety_factor"] == pytest.approx(3.9111 / 6.8919, abs=1e-4)
     assert "floats_in_service" in codes(shallow, "violation")
 
 
@@ -136,11 +136,11 @@ def test_groundwater_lifts_what_of_a_duct_lies_below_it() -> None:
     found = result("earth-load", asked(groundwater_depth=quantity(4.25, "in"), **shallow))["in_service"]
     assert found["uplift_per_length"]["value"] == pytest.approx(6.89187 / 2, abs=1e-5)
     assert found["hold_down_per_length"]["value"] == pytest.approx(9.4549, abs=1e-4)
-    assert found["factor_ratio"] == pytest.approx(9.4549 / 3.44594, abs=1e-4)
+    assert found["safety_factor"] == pytest.approx(9.4549 / 3.44594, abs=1e-4)
     for inches, share in ((2, 1), (6.5, 0)):  # at its top and at its bottom
         edge = result("earth-load", asked(groundwater_depth=quantity(inches, "in"), **shallow))["in_service"]
         assert edge["uplift_per_length"]["value"] == pytest.approx(6.89187 * share, abs=1e-5)
-        assert ("factor_ratio" in edge) is bool(share)
+        assert ("safety_factor" in edge) is bool(share)
 
 
 def test_groundwater_lifts_what_of_an_envelope_lies_below_it() -> None:
@@ -158,10 +158,10 @@ def test_the_least_cover_is_not_one_under_which_a_duct_begins_to_float() -> None
     Below 3 in it is 2.492 times, below 6 in 2.504: of 2.42 times, shallower covers comply again and are not told.
     """
     given: dict[str, Any] = {"conduit": listed("pvc_db_60", "6"), "groundwater_depth": quantity(6, "in")}
-    given |= {"traffic": "none", "flotation_factor": 2.42}
+    given |= {"traffic": "none", "flotation_safety_factor": 2.42}
     answers = [ask("earth-load", asked(**given, cover=quantity(inches, "in"))) for inches in (3, 5, 6)]
     assert [answer["verdict"] for answer in answers] == ["complies", "violates", "complies"]
-    factors = [answer["result"]["in_service"]["factor_ratio"] for answer in answers]
+    factors = [answer["result"]["in_service"]["safety_factor"] for answer in answers]
     assert factors == [pytest.approx(factor, abs=1e-3) for factor in (2.492, 2.359, 2.504)]
     assert {answer["result"]["would_comply"]["least_cover"]["value"] for answer in answers} == {6}
 
@@ -178,10 +178,10 @@ def test_earth_over_the_gap_between_ducts_does_not_hold_them_down() -> None:
     found = pair["result"]["in_service"]
     assert found["hold_down_per_length"]["value"] == pytest.approx(2 * 6.7836, abs=2e-3)
     assert found["uplift_per_length"]["value"] == pytest.approx(2 * 6.89187, abs=1e-4)
-    assert found["factor_ratio"] == pytest.approx(0.98429, abs=1e-4)
+    assert found["safety_factor"] == pytest.approx(0.98429, abs=1e-4)
     assert found["verdict"] == pair["verdict"] == "violates"
     alone = result("earth-load", asked(conduit=listed("pvc_schedule_40"), **shallow))["in_service"]
-    assert alone["factor_ratio"] == pytest.approx(found["factor_ratio"])
+    assert alone["safety_factor"] == pytest.approx(found["safety_factor"])
 
 
 def test_ducts_over_each_other_share_the_earth_above_them_and_the_worst_of_a_bank_is_told() -> None:
@@ -195,7 +195,7 @@ def test_ducts_over_each_other_share_the_earth_above_them_and_the_worst_of_a_ban
     answer = ask("earth-load", request)
     found = answer["result"]["in_service"]
     assert found["hold_down_per_length"]["value"] == pytest.approx(12.6821 + 2.0206 + 26.4078, abs=2e-3)
-    assert found["factor_ratio"] == pytest.approx((12.6821 + 2.0206) / 13.7837, abs=1e-4)
+    assert found["safety_factor"] == pytest.approx((12.6821 + 2.0206) / 13.7837, abs=1e-4)
     assert "floats_in_service" in codes(answer, "violation")
 
 
@@ -382,7 +382,7 @@ def test_encased_ducts_are_held_against_wet_concrete_and_flotation_instead() -> 
     ducts = 4 * math.pi / 4 * (4.5**2 - (4.5 - 2 * 0.082) ** 2) / 144 * 87.4
     earth = 62.6 * 2.5 * 17 / 12
     factor = (concrete + ducts + earth) / (289 / 144 * 62.4)
-    assert found["in_service"]["factor_ratio"] == pytest.approx(factor, rel=1e-6)
+    assert found["in_service"]["safety_factor"] == pytest.approx(factor, rel=1e-6)
     assert not {"would_comply", "deflection_percent", "soil_modulus"} & set(found)
 
 
@@ -662,7 +662,7 @@ def test_encased_ducts_assume_nothing_that_plays_no_part() -> None:
         "#/soil_density",
         "#/saturated_soil_density",
         "#/groundwater_depth",
-        "#/flotation_factor",
+        "#/flotation_safety_factor",
         "#/duct_density",
         "#/concrete_density",
     }

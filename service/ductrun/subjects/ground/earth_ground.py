@@ -112,7 +112,7 @@ def settle_ground(given: EarthAndWater, widest: float, sheet: Worksheet, *, enca
         soil_modulus=modulus,
         traffic=settle_traffic(given, earth),
         deflection_limit=earth.settle("deflection_limit_percent", given.deflection_limit_percent, DEFLECTION_LIMIT),
-        flotation_factor=sheet.settle("flotation_factor", given.flotation_factor, FLOTATION_FACTOR),
+        flotation_factor=sheet.settle("flotation_safety_factor", given.flotation_safety_factor, FLOTATION_FACTOR),
     )
 
 

@@ -160,7 +160,7 @@ OPERATION = Operation(
         "allowable_wall_stress": {"value": 2000, "unit": "psi"},
         "deflection_limit_percent": 5,
         "duct_density": {"value": 87.4, "unit": "lb/ft3"},
-        "flotation_factor": 1.5,
+        "flotation_safety_factor": 1.5,
         "code_edition": "2023",
     },
 )

@@ -133,7 +133,7 @@ class InService(Struct, frozen=True, gc=False):
         answers.ForcePerLength, Meta(description="Weight of earth, ducts and concrete that holds the ducts down.")
     ]
     verdict: Annotated[Verdict, Meta(description="Whether the ducts stay down with the factor asked.")]
-    factor_ratio: Annotated[
+    safety_factor: Annotated[
         float | UnsetType,
         Meta(
             description="hold_down_per_length over uplift_per_length, the least of any bare ducts that lie over each "
@@ -285,7 +285,7 @@ def _told_service(found: UnderLoad, ground: Ground, telling: Telling) -> InServi
         uplift_per_length=telling.force_per_length(floating.uplift),
         hold_down_per_length=telling.force_per_length(floating.hold_down),
         verdict=Verdict.of(stays_down(floating, ground)),
-        factor_ratio=UNSET if floating.factor is None else floating.factor,
+        safety_factor=UNSET if floating.factor is None else floating.factor,
     )
 
 

@@ -37,7 +37,7 @@ LIVE_LOAD_METHOD = choice("earth_load.live_load_method", LiveLoadMethod)
 WHEEL_LOAD = quantity("earth_load.wheel_load", Force)
 SPREAD = number("earth_load.spread_ratio")
 DEFLECTION_LIMIT = number("earth_load.deflection_limit")
-FLOTATION_FACTOR = number("earth_load.flotation_factor")
+FLOTATION_FACTOR = number("earth_load.flotation_safety_factor")
 CONCRETE_DENSITY = quantity("flotation.concrete_density", Density)
 NO_MASS = quantity("flotation.unknown_duct_mass", MassPerLength)
 DUCT_DENSITIES = {
@@ -200,7 +200,7 @@ class EarthLoading(Form):
         examples=[{"value": 87.4, "unit": "lb/ft3"}],
         json_schema_extra=by_rule("; ".join(f"{name}: {one.value}" for name, one in DUCT_DENSITIES.items())),
     )
-    flotation_factor: Omissible[Annotated[float, Field(ge=1, le=10)]] = Field(
+    flotation_safety_factor: Omissible[Annotated[float, Field(ge=1, le=10)]] = Field(
         default=None,
         description="What holds the ducts down, over the uplift of groundwater, at least.",
         examples=[1.5],
