@@ -114,14 +114,14 @@ def test_what_is_joined_and_moves_is_what_the_single_operations_say(seed: int) -
     run = made(Random(seed))  # noqa: S311  (no secret)
     encased, earth, wall = ask("duct-run", run)["result"]["stretches"]
     ducts = {"conduit": run["bank"]["conduit"], "duct_count": sum(run["bank"]["tiers"])}
-    [piece] = encased["ducts"]
+    [piece] = encased["conduits"]
     alike(piece["joints"], result("joints", ducts | {"length": encased["length"]}))
     elbows = [
         {"radius": one["radius"], "angle": one.get("angle", quantity(90, "deg")), "count": 1}
         for one in run["stretches"][1]["sections"]
         if one["kind"] != "straight"
     ]
-    [piece] = earth["ducts"]
+    [piece] = earth["conduits"]
     asked = ducts | {"length": earth["length"], "elbows": elbows, "start": "end_bell", "end": "none"}
     alike(piece["joints"], result("joints", asked))
     length = run["stretches"][2]["sections"][0]["length"]

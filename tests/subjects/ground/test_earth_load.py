@@ -350,7 +350,7 @@ def test_duct_for_concrete_alone_is_a_violation_in_earth_before_any_load() -> No
         answer = ask("earth-load", asked(conduit=listed(kind)))
         assert answer["verdict"] == "violates"
         assert codes(answer, "violation") == ["needs_concrete"]
-        assert answer["result"] == {"tiers": [], "pour": []}
+        assert answer["result"] == {"tiers": [], "tiers_in_pour": []}
     assert [one["pointer"] for one in answer["findings"]] == ["#/conduit"]
 
 
@@ -367,16 +367,16 @@ def test_encased_ducts_are_held_against_wet_concrete_and_flotation_instead() -> 
     answer = ask("earth-load", asked(conduit=None, bank=BANK, encased=True, groundwater_depth=None))
     found = answer["result"]
     assert found["tiers"] == []
-    assert [(one["tier"], one["head"]["value"]) for one in found["pour"]] == [
+    assert [(one["tier"], one["head"]["value"]) for one in found["tiers_in_pour"]] == [
         (1, pytest.approx(14)),
         (2, pytest.approx(7.5)),
     ]
-    assert [one["pressure"]["value"] for one in found["pour"]] == [
+    assert [one["pressure"]["value"] for one in found["tiers_in_pour"]] == [
         pytest.approx(14 * 150 / 1728),
         pytest.approx(7.5 * 150 / 1728),
     ]
-    assert found["pour"][0]["allowable_pressure"]["value"] == pytest.approx(5.23330, abs=1e-4)
-    assert {one["verdict"] for one in found["pour"]} == {"complies"}
+    assert found["tiers_in_pour"][0]["allowable_pressure"]["value"] == pytest.approx(5.23330, abs=1e-4)
+    assert {one["verdict"] for one in found["tiers_in_pour"]} == {"complies"}
     assert "encased_ducts_do_not_deflect" in codes(answer, "note")
     concrete = (289 - 4 * math.pi / 4 * 4.5**2) / 144 * 150
     ducts = 4 * math.pi / 4 * (4.5**2 - (4.5 - 2 * 0.082) ** 2) / 144 * 87.4
@@ -402,7 +402,7 @@ def test_a_duct_without_a_class_is_not_judged_in_the_pour() -> None:
     answer = ask("earth-load", asked(**quiet))
     assert answer["verdict"] == "not_judged"
     assert "stiffness_not_judged" in codes(answer, "caution")
-    assert "allowable_pressure" not in answer["result"]["pour"][0]
+    assert "allowable_pressure" not in answer["result"]["tiers_in_pour"][0]
     assert ask("earth-load", asked(**quiet, pipe_stiffness=quantity(20, "psi")))["verdict"] == "complies"
 
 
@@ -464,7 +464,7 @@ def test_the_worst_duct_of_a_tier_is_found_at_its_own_conduit() -> None:
 def test_ducts_that_differ_within_a_tier_bear_the_pour_each_by_their_own_stiffness() -> None:
     """A ring of 20 psi bears 5.2333 psi; one of 60 psi three times as much, 15.700: derived."""
     bank = {"conduit": listed("pvc_eb_20"), "tier_ducts": [[{"count": 1}, {"count": 1, "conduit": listed()}]]}
-    pour = result("earth-load", asked(conduit=None, bank=bank, encased=True))["pour"]
+    pour = result("earth-load", asked(conduit=None, bank=bank, encased=True))["tiers_in_pour"]
     assert [(one["tier"], one["pointer"]) for one in pour] == [
         (1, "#/bank/conduit"),
         (1, "#/bank/tier_ducts/0/1/conduit"),

@@ -171,7 +171,7 @@ class EarthLoadResult(Struct, frozen=True, gc=False):
         list[TierUnderLoad],
         Meta(description="Ducts in earth by tier, the bottom first, each kind of a tier.", max_length=_MOST_KINDS),
     ]
-    pour: Annotated[
+    tiers_in_pour: Annotated[
         list[TierInPour],
         Meta(
             description="Encased ducts in wet concrete by tier, the bottom first, each kind of a tier.",
@@ -204,7 +204,7 @@ def tell(found: UnderLoad, telling: Telling) -> EarthLoadResult:
     most = max(deflections, default=None)
     return EarthLoadResult(
         tiers=[_told_tier(tier, ground, telling) for tier in found.tiers],
-        pour=[_told_pour(pour, telling) for pour in found.pours],
+        tiers_in_pour=[_told_pour(pour, telling) for pour in found.pours],
         deflection_percent=UNSET if most is None else most,
         lowest_deflection_percent=UNSET if most is None else _least_of_band(most),
         highest_deflection_percent=UNSET if most is None else most + DEFLECTION_BAND.value,
