@@ -181,7 +181,7 @@ def pulled() -> Request:
         del request[member]
     studies = {"find_largest": True, "profile_spacing": quantity(2, "ft"), "friction_range": {"low": 0.2, "high": 0.5}}
     limits = {"allowable_tension": quantity(99_999, "lbf"), "arrangement": "many", "attachment": "basket_grip"}
-    return request | studies | limits | {"cable_order": {}}
+    return request | studies | limits | {"ordering": {}}
 
 
 def planned() -> Request:
