@@ -39,15 +39,15 @@ def test_a_trench_by_hand() -> None:
 
 
 def test_faults_of_width_and_stations_come_together() -> None:
-    short = [{"position": quantity(at, "ft"), "cover": quantity(30, "in")} for at in (0, 20)]
+    short = [{"station": quantity(at, "ft"), "cover": quantity(30, "in")} for at in (0, 20)]
     assert refused("trench", varying(short, width=quantity(5, "in"))) == {
         "#/width/value": "narrower_than_the_bank",
-        "#/stations/1/position/value": "not_from_start_to_end",
+        "#/stations/1/station/value": "not_from_start_to_end",
     }
 
 
 def test_stations_may_be_given_in_another_unit_than_the_length() -> None:
-    places = [{"position": quantity(at, "ft"), "cover": quantity(30, "in")} for at in (0, 984.252)]
+    places = [{"station": quantity(at, "ft"), "cover": quantity(30, "in")} for at in (0, 984.252)]
     found = result("trench", varying(places, length=quantity(300, "m")))
     assert found["depth"]["value"] == pytest.approx(47)
 
@@ -75,7 +75,7 @@ def test_the_width_follows_the_practice() -> None:
 
 def test_a_trench_of_varying_depth_runs_from_start_to_end() -> None:
     def station(feet: float, inches: float) -> dict[str, Any]:
-        return {"position": quantity(feet, "ft"), "cover": quantity(inches, "in")}
+        return {"station": quantity(feet, "ft"), "cover": quantity(inches, "in")}
 
     level = result("trench", example("trench"))["excavation_volume"]["value"]
     found = result("trench", varying([station(0, 30), station(150, 42), station(300, 30)]))
@@ -83,7 +83,7 @@ def test_a_trench_of_varying_depth_runs_from_start_to_end() -> None:
     assert found["excavation_volume"]["value"] == pytest.approx(level + 3 * 0.5 * 300 / 27)
 
     def at(index: int) -> str:
-        return f"#/stations/{index}/position/value"
+        return f"#/stations/{index}/station/value"
 
     for stations, found_at in (
         ([station(0, 30), station(200, 30)], {at(1): "not_from_start_to_end"}),
@@ -99,7 +99,7 @@ def test_a_trench_of_varying_depth_runs_from_start_to_end() -> None:
 
 
 def test_a_station_out_of_place_is_told_where_it_may_lie() -> None:
-    places = [{"position": quantity(at, "ft"), "cover": quantity(30, "in")} for at in (0, 200, 100, 301)]
+    places = [{"station": quantity(at, "ft"), "cover": quantity(30, "in")} for at in (0, 200, 100, 301)]
     back, past = faults("trench", varying(places))
     assert (back["minimum"], back["maximum"]) == (quantity(200, "ft"), quantity(300, "ft"))
     assert (past["minimum"], past["maximum"]) == (quantity(100, "ft"), quantity(300, "ft"))
@@ -208,14 +208,14 @@ def test_what_a_depth_asks_for_is_told_with_the_depth_it_begins_at() -> None:
 
 def test_what_a_depth_asks_for_is_about_the_deepest_station() -> None:
     places = [
-        {"position": quantity(at, "ft"), "cover": quantity(deep, "in")} for at, deep in ((0, 30), (150, 43), (300, 30))
+        {"station": quantity(at, "ft"), "cover": quantity(deep, "in")} for at, deep in ((0, 30), (150, 43), (300, 30))
     ]
     findings = ask("trench", varying(places))["findings"]
     assert [one["pointer"] for one in findings if one["code"] == "needs_egress"] == ["#/stations/1/cover"]
 
 
 def test_a_trench_has_one_cover_or_stations_and_never_both() -> None:
-    places = [{"position": quantity(at, "ft"), "cover": quantity(30, "in")} for at in (0, 300)]
+    places = [{"station": quantity(at, "ft"), "cover": quantity(30, "in")} for at in (0, 300)]
     assert refused("trench", example("trench", stations=places)) == {"#/stations": "one_of_two"}
     assert refused("trench", varying([])) == {"#/cover": "one_of_two"}
     assert ask("trench", example("trench", stations=[])) == ask("trench", example("trench"))
@@ -224,7 +224,7 @@ def test_a_trench_has_one_cover_or_stations_and_never_both() -> None:
 
 
 def test_the_tape_lies_above_the_bank_where_the_cover_is_least() -> None:
-    places = [{"position": quantity(at, "ft"), "cover": quantity(deep, "in")} for at, deep in ((0, 40), (300, 18))]
+    places = [{"station": quantity(at, "ft"), "cover": quantity(deep, "in")} for at, deep in ((0, 40), (300, 18))]
     answer = ask("trench", varying(places))
     assert "tape_close_to_the_bank" in codes(answer, "caution")
     assert answer["result"]["least_warning_tape_depth"]["value"] == pytest.approx(9)
@@ -236,7 +236,7 @@ def test_the_tape_lies_deep_but_where_the_cover_is_less() -> None:
     places = [(0, 6), (10, 40), (300, 40)]
     answer = ask(
         "trench",
-        varying([{"position": quantity(at, "ft"), "cover": quantity(deep, "in")} for at, deep in places]),
+        varying([{"station": quantity(at, "ft"), "cover": quantity(deep, "in")} for at, deep in places]),
     )
     assert answer["result"]["warning_tape_depth"]["value"] == pytest.approx(12)
     assert answer["result"]["least_warning_tape_depth"]["value"] == pytest.approx(3)
@@ -251,7 +251,7 @@ def test_the_tape_lies_deep_but_where_the_cover_is_less() -> None:
 
 def test_every_place_with_little_cover_is_told_up_to_three() -> None:
     """Derived: cover between 36 in and 12 in every 10 ft is less than 24 in for the half beside the low ones."""
-    places = [{"position": quantity(10 * at, "ft"), "cover": quantity((12, 36)[at % 2], "in")} for at in range(11)]
+    places = [{"station": quantity(10 * at, "ft"), "cover": quantity((12, 36)[at % 2], "in")} for at in range(11)]
     answer = ask("trench", varying(places, length=quantity(100, "ft")))
     [found] = [one for one in answer["findings"] if one["code"] == "tape_close_to_the_bank"]
     assert "from 0 ft to 5 ft, from 15 ft to 25 ft, from 35 ft to 45 ft and 3 more, the tape" in found["message"]
@@ -392,7 +392,7 @@ def test_ducts_that_fall_to_one_end_are_dug_deeper_there() -> None:
 
 
 def test_ducts_that_fall_are_dug_as_with_the_stations_of_their_cover() -> None:
-    places = [{"position": quantity(at, "ft"), "cover": quantity(cover, "in")} for at, cover in ((0, 30), (300, 48))]
+    places = [{"station": quantity(at, "ft"), "cover": quantity(cover, "in")} for at, cover in ((0, 30), (300, 48))]
     falling, by_station = (
         result("trench", example("trench", fall=fall(0.5), side_slope=1)),
         result("trench", varying(places, side_slope=1)),
@@ -437,7 +437,7 @@ def test_ducts_without_a_fall_are_told_to_hold_water() -> None:
 
 
 def test_a_fall_is_not_given_beside_stations_nor_deeper_than_any_trench() -> None:
-    places = [{"position": quantity(at, "ft"), "cover": quantity(30, "in")} for at in (0, 300)]
+    places = [{"station": quantity(at, "ft"), "cover": quantity(30, "in")} for at in (0, 300)]
     assert refused("trench", varying(places, fall=fall(0.5))) == {"#/fall": "not_with_stations"}
     [deep] = faults("trench", example("trench", fall=fall(30), length=quantity(900, "ft")))
     assert (deep["pointer"], deep["code"]) == ("#/fall/grade/value", "too_deep")

@@ -21,7 +21,7 @@ def example(**changes: Any) -> dict[str, Any]:
 
 def along(*covers: tuple[float, float], **changes: Any) -> dict[str, Any]:
     """Give the example with stations (ft, in) in place of one cover."""
-    stations = [{"position": quantity(at, "ft"), "cover": quantity(deep, "in")} for at, deep in covers]
+    stations = [{"station": quantity(at, "ft"), "cover": quantity(deep, "in")} for at, deep in covers]
     return example(cover=None, stations=stations, **changes)
 
 
