@@ -299,7 +299,7 @@ def test_burial_duct_in_earth_is_cautioned_with_its_condition(type_: str, verdic
         del request[left_out]
     answer = ask("trench", request)
     assert answer.get("verdict") == verdict
-    alone = ask("permitted-use", {"type": type_, "uses": ["direct_burial"]})
+    alone = ask("permitted-use", {"conduit_type": type_, "uses": ["direct_burial"]})
     words = [one["message"] for one in alone["findings"] if one["code"] == "use_under_condition"]
     told = [one for one in answer["findings"] if one["code"] == "use_under_condition"]
     assert [one["message"] for one in told] == words
