@@ -252,7 +252,7 @@ if TYPE_CHECKING:
         "compaction",
         "fitting_travel",
         "overcurrent_device",
-        "conductor_temperature",
+        "temperature_limit",
         "insulation",
         "grounding_conductor",
         "radius",
@@ -278,7 +278,7 @@ CHANGE_KIND_VALUES: Final[tuple[ChangeKind, ...]] = (
     "compaction",
     "fitting_travel",
     "overcurrent_device",
-    "conductor_temperature",
+    "temperature_limit",
     "insulation",
     "grounding_conductor",
     "radius",
@@ -3182,7 +3182,7 @@ class CoverRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=
     location: BurialLocation
     """Where."""
 
-    voltage: VoltageClass
+    voltage_class: VoltageClass
     """Voltage between conductors."""
 
     wiring_method: WiringMethod
@@ -3947,7 +3947,7 @@ class EarthLoadRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defau
     encased: bool | None = None
     """Whether it is encased in concrete."""
 
-    flotation_factor: float | None = None
+    flotation_safety_factor: float | None = None
     """What holds the ducts down, over the uplift of groundwater, at least."""
 
     groundwater_depth: Length | None = None
@@ -3998,11 +3998,11 @@ class EarthLoadRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defau
 class EarthLoadResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Ducts under earth and traffic; without tiers where no load was put on them."""
 
-    pour: list[TierInPour]
-    """Encased ducts in wet concrete by tier, the bottom first, each kind of a tier."""
-
     tiers: list[TierUnderLoad]
     """Ducts in earth by tier, the bottom first, each kind of a tier."""
+
+    tiers_in_pour: list[TierInPour]
+    """Encased ducts in wet concrete by tier, the bottom first, each kind of a tier."""
 
     deflection_percent: float | None = None
     """The largest deflection of all tiers."""
@@ -4093,7 +4093,7 @@ class EarthLoading(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=
     embedment: Embedment | None = None
     """Soil around the ducts, in place of which its modulus may be given."""
 
-    flotation_factor: float | None = None
+    flotation_safety_factor: float | None = None
     """What holds the ducts down, over the uplift of groundwater, at least."""
 
     lag_factor: float | None = None
@@ -4903,10 +4903,6 @@ class Floating(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True
     """What ducts that are given by their diameters are made of; a listed one tells it by its
     type."""
 
-    earth_density: Density | None = None
-    """Density of the earth over ducts in groundwater, full of water, with that water. From 50
-    lb/ft3 to 200 lb/ft3."""
-
     fluid_density: Density | None = None
     """Density of the fluid. From 20 lb/ft3 to 300 lb/ft3."""
 
@@ -4919,6 +4915,10 @@ class Floating(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True
 
     safety_factor: float | None = None
     """Factor on the uplift."""
+
+    saturated_soil_density: Density | None = None
+    """Density of the earth over ducts in groundwater, full of water, with that water. From 50
+    lb/ft3 to 200 lb/ft3."""
 
     station_spacing: Length | None = None
     """Distance of the stations that hold the bank down. From 0.25 ft to 1000 ft."""
@@ -5027,10 +5027,6 @@ class FlotationRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defau
     """What ducts that are given by their diameters are made of; a listed one tells it by its
     type."""
 
-    earth_density: Density | None = None
-    """Density of the earth over ducts in groundwater, full of water, with that water. From 50
-    lb/ft3 to 200 lb/ft3."""
-
     fluid_density: Density | None = None
     """Density of the fluid. From 20 lb/ft3 to 300 lb/ft3."""
 
@@ -5049,6 +5045,10 @@ class FlotationRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defau
 
     safety_factor: float | None = None
     """Factor on the uplift."""
+
+    saturated_soil_density: Density | None = None
+    """Density of the earth over ducts in groundwater, full of water, with that water. From 50
+    lb/ft3 to 200 lb/ft3."""
 
     station_spacing: Length | None = None
     """Distance of the stations that hold the bank down. From 0.25 ft to 1000 ft."""
@@ -5283,7 +5283,7 @@ class InService(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=Tru
     verdict: Verdict
     """Whether the ducts stay down with the factor asked."""
 
-    factor_ratio: float | None = None
+    safety_factor: float | None = None
     """hold_down_per_length over uplift_per_length, the least of any bare ducts that lie over each
     other; absent where nothing lifts."""
 
@@ -5673,9 +5673,6 @@ class LoadedCircuit(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults
     ducts: list[str]
     """Its ducts, as tier-position: tier 1 at the bottom, position 1 at the left."""
 
-    conductor_temperature: Temperature | None = None
-    """Highest temperature of the conductor. From 0 degC to 250 degC."""
-
     current: Current | None = None
     """Current of the circuit, all its sets together; without it the answer says what it may be.
     From 0.001 A to 20 kA."""
@@ -5703,6 +5700,9 @@ class LoadedCircuit(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults
 
     system: CircuitSystem | None = None
     """Kind of circuit: three conductors make a set, or two."""
+
+    temperature_limit: Temperature | None = None
+    """Highest temperature of the conductor. From 0 degC to 250 degC."""
 
     terminal_rating: TerminalRating | None = None
     """Temperature that the terminals at both ends are marked for; unmarked ones are taken for 60
@@ -6036,7 +6036,7 @@ class PermittedUseItemAnswer(
 class PermittedUseRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A conduit and everything it meets."""
 
-    type: ConduitType
+    conduit_type: ConduitType
     """Type of conduit."""
 
     uses: list[ConduitUse]
@@ -6117,13 +6117,13 @@ class PlannedPull(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=T
     direction: PullDirection
     """Forward toward the end of the route, or reversed."""
 
-    end: Length
+    end_position: Length
     """Where it ends."""
 
     highest_tension: Force
     """Highest tension anywhere along the pull."""
 
-    start: Length
+    start_position: Length
     """Where the pull starts, along the route from its start."""
 
     tension: Force
@@ -6530,7 +6530,7 @@ class PullPlanResult(Struct, kw_only=True, omit_defaults=True, repr_omit_default
     forbidding_section: int | None = None
     """Section of the route, from 0, that forbids any plan."""
 
-    worst_utilization_percent: float | None = None
+    highest_utilization_percent: float | None = None
     """Largest share of its limits that any pull uses; with so many judged pulls the lowest there
     is."""
 
@@ -6707,9 +6707,6 @@ class PullTensionRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_def
     """Low coefficient of friction, at which a cable runs away downhill most: the reel brake reckons
     with it."""
 
-    cable_order: CableOrder | None = None
-    """Gives the cable to order as well."""
-
     code_edition: CodeEdition | None = None
     """Edition of NFPA 70 to follow."""
 
@@ -6738,6 +6735,9 @@ class PullTensionRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_def
 
     incoming_tension: Force | None = None
     """Tension at the entry without a brake, from the reel. From 0 lbf to 1e+06 lbf."""
+
+    ordering: CableOrder | None = None
+    """Gives the cable to order as well."""
 
     profile_spacing: Length | None = None
     """Gives the tension along the run at points this far apart, for plotting. From 0.25 ft to 1000
@@ -6960,7 +6960,7 @@ class Ready(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     status: str
     """The word `ready`."""
 
-    tables: str
+    tables_version: str
     """Hash of all reference tables."""
 
 
@@ -7248,10 +7248,6 @@ class RunLoad(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True)
     """Apparent power of the load at the voltage of the source; this, current or power. From 1e-05
     kVA to 1e+06 kVA."""
 
-    conductor_temperature: Temperature | None = None
-    """Highest temperature of the conductor; what is lost on the way is reckoned at it. From 0 degC
-    to 250 degC."""
-
     conduit_material: CircuitConduit | None = None
     """Conduit that its voltage drop is reckoned in, as Table 9 tells them apart."""
 
@@ -7300,6 +7296,10 @@ class RunLoad(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True)
 
     system: CircuitSystem | None = None
     """Kind of circuit: three conductors make a set, or two."""
+
+    temperature_limit: Temperature | None = None
+    """Highest temperature of the conductor; what is lost on the way is reckoned at it. From 0 degC
+    to 250 degC."""
 
     terminal_rating: TerminalRating | None = None
     """Temperature that the terminals at both ends are marked for; unmarked ones are taken for 60
@@ -7451,7 +7451,7 @@ class RunStraight(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=T
 class RunStretch(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One stretch of the run, each part as its own operation tells it."""
 
-    ducts: list[StretchJoints]
+    conduits: list[StretchJoints]
     """Its ducts by conduit, risers of another apart."""
 
     length: Length
@@ -7869,7 +7869,7 @@ class Station(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True)
     cover: Length
     """Cover over the bank there. From 0 in to 1200 in."""
 
-    position: Length
+    station: Length
     """Distance from the start. From 0 ft to 1e+07 ft."""
 
 

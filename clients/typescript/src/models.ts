@@ -646,7 +646,7 @@ export interface Caution {
   message: string;
 }
 
-export const CHANGE_KIND_VALUES = ["brake_limit", "end_distance", "pigment_percent", "lift_height", "compaction", "fitting_travel", "overcurrent_device", "conductor_temperature", "insulation", "grounding_conductor", "radius", "box", "cover", "riser_conduit_type", "conduit_type", "concrete_cover", "separation", "encasement", "conductor_size", "parallel_sets", "trade_size", "pull_point"] as const;
+export const CHANGE_KIND_VALUES = ["brake_limit", "end_distance", "pigment_percent", "lift_height", "compaction", "fitting_travel", "overcurrent_device", "temperature_limit", "insulation", "grounding_conductor", "radius", "box", "cover", "riser_conduit_type", "conduit_type", "concrete_cover", "separation", "encasement", "conductor_size", "parallel_sets", "trade_size", "pull_point"] as const;
 /** What a remedy changes, the cheapest to build first. Answers may bring others. */
 export type ChangeKind = (typeof CHANGE_KIND_VALUES)[number] | (string & {});
 
@@ -1343,7 +1343,7 @@ export interface CoverRequest {
   /** Where. */
   location: BurialLocation;
   /** Voltage between conductors. */
-  voltage: VoltageClass;
+  voltage_class: VoltageClass;
   /** What is buried. */
   wiring_method: WiringMethod;
   /** Edition of NFPA 70 to follow. */
@@ -1941,7 +1941,7 @@ export interface EarthLoadRequest {
   /** Whether it is encased in concrete. */
   encased?: boolean;
   /** What holds the ducts down, over the uplift of groundwater, at least. */
-  flotation_factor?: number;
+  flotation_safety_factor?: number;
   /** Groundwater below grade, at its highest. From 0 in to 1200 in. */
   groundwater_depth?: Length;
   /** By how much the deflection under the earth grows in the long term. */
@@ -1975,10 +1975,10 @@ export interface EarthLoadRequest {
 
 /** Ducts under earth and traffic; without tiers where no load was put on them. */
 export interface EarthLoadResult {
-  /** Encased ducts in wet concrete by tier, the bottom first, each kind of a tier. */
-  pour: TierInPour[];
   /** Ducts in earth by tier, the bottom first, each kind of a tier. */
   tiers: TierUnderLoad[];
+  /** Encased ducts in wet concrete by tier, the bottom first, each kind of a tier. */
+  tiers_in_pour: TierInPour[];
   /** The largest deflection of all tiers. */
   deflection_percent?: number;
   /** How earth was taken to load. */
@@ -2042,7 +2042,7 @@ export interface EarthLoading {
   /** Soil around the ducts, in place of which its modulus may be given. */
   embedment?: Embedment;
   /** What holds the ducts down, over the uplift of groundwater, at least. */
-  flotation_factor?: number;
+  flotation_safety_factor?: number;
   /** By how much the deflection under the earth grows in the long term. */
   lag_factor?: number;
   /**
@@ -2657,11 +2657,6 @@ export interface Floating {
   duct_mass_per_length?: MassPerLength;
   /** What ducts that are given by their diameters are made of; a listed one tells it by its type. */
   duct_material?: DuctMaterial;
-  /**
-   * Density of the earth over ducts in groundwater, full of water, with that water. From 50 lb/ft3 to 200
-   * lb/ft3.
-   */
-  earth_density?: Density;
   /** Density of the fluid. From 20 lb/ft3 to 300 lb/ft3. */
   fluid_density?: Density;
   /**
@@ -2673,6 +2668,11 @@ export interface Floating {
   medium?: FlotationMedium;
   /** Factor on the uplift. */
   safety_factor?: number;
+  /**
+   * Density of the earth over ducts in groundwater, full of water, with that water. From 50 lb/ft3 to 200
+   * lb/ft3.
+   */
+  saturated_soil_density?: Density;
   /** Distance of the stations that hold the bank down. From 0.25 ft to 1000 ft. */
   station_spacing?: Length;
   /** What one tie-down holds; without it tie-downs are not counted. From 1 lbf to 1e+06 lbf. */
@@ -2754,11 +2754,6 @@ export interface FlotationRequest {
   duct_mass_per_length?: MassPerLength;
   /** What ducts that are given by their diameters are made of; a listed one tells it by its type. */
   duct_material?: DuctMaterial;
-  /**
-   * Density of the earth over ducts in groundwater, full of water, with that water. From 50 lb/ft3 to 200
-   * lb/ft3.
-   */
-  earth_density?: Density;
   /** Density of the fluid. From 20 lb/ft3 to 300 lb/ft3. */
   fluid_density?: Density;
   /** Length of the run, to count all tie-downs. From 0.01 ft to 100000 ft. */
@@ -2774,6 +2769,11 @@ export interface FlotationRequest {
   pour_shape?: PourShape;
   /** Factor on the uplift. */
   safety_factor?: number;
+  /**
+   * Density of the earth over ducts in groundwater, full of water, with that water. From 50 lb/ft3 to 200
+   * lb/ft3.
+   */
+  saturated_soil_density?: Density;
   /** Distance of the stations that hold the bank down. From 0.25 ft to 1000 ft. */
   station_spacing?: Length;
   /** What one tie-down holds; without it tie-downs are not counted. From 1 lbf to 1e+06 lbf. */
@@ -2962,7 +2962,7 @@ export interface InService {
    * hold_down_per_length over uplift_per_length, the least of any bare ducts that lie over each other; absent
    * where nothing lifts.
    */
-  factor_ratio?: number;
+  safety_factor?: number;
 }
 
 export const INSULATION_VALUES = ["THHN", "THWN", "THWN-2", "XHH", "XHHW", "XHHW-2", "ZW", "TW", "THW", "THHW", "THW-2", "RHH", "RHW", "RHW-2", "RHH*", "RHW*", "RHW-2*", "USE-2"] as const;
@@ -3291,8 +3291,6 @@ export interface LoadedCircuit {
   cables: CableLine[];
   /** Its ducts, as tier-position: tier 1 at the bottom, position 1 at the left. */
   ducts: string[];
-  /** Highest temperature of the conductor. From 0 degC to 250 degC. */
-  conductor_temperature?: Temperature;
   /**
    * Current of the circuit, all its sets together; without it the answer says what it may be. From 0.001 A to 20
    * kA.
@@ -3318,6 +3316,8 @@ export interface LoadedCircuit {
   shield_grounding?: ShieldGrounding;
   /** Kind of circuit: three conductors make a set, or two. */
   system?: CircuitSystem;
+  /** Highest temperature of the conductor. From 0 degC to 250 degC. */
+  temperature_limit?: Temperature;
   /**
    * Temperature that the terminals at both ends are marked for; unmarked ones are taken for 60 degC to 100 A of
    * overcurrent_device or, without one, of current, and for 75 degC above; where neither is given, for 60 degC
@@ -3591,7 +3591,7 @@ export interface PermittedUseItemAnswer {
 /** A conduit and everything it meets. */
 export interface PermittedUseRequest {
   /** Type of conduit. */
-  type: ConduitType;
+  conduit_type: ConduitType;
   /** Places and ways it is used. */
   uses: ConduitUse[];
   /** Highest temperature around it. From -100 degF to 300 degF. */
@@ -3663,11 +3663,11 @@ export interface PlannedPull {
   /** Forward toward the end of the route, or reversed. */
   direction: PullDirection;
   /** Where it ends. */
-  end: Length;
+  end_position: Length;
   /** Highest tension anywhere along the pull. */
   highest_tension: Force;
   /** Where the pull starts, along the route from its start. */
-  start: Length;
+  start_position: Length;
   /** Tension at the pulling end. */
   tension: Force;
   /** The largest share of its limits that it uses. */
@@ -4004,7 +4004,7 @@ export interface PullPlanResult {
   /** Section of the route, from 0, that forbids any plan. */
   forbidding_section?: number;
   /** Largest share of its limits that any pull uses; with so many judged pulls the lowest there is. */
-  worst_utilization_percent?: number;
+  highest_utilization_percent?: number;
 }
 
 /** An answer of pull_plan. */
@@ -4130,8 +4130,6 @@ export interface PullTensionRequest {
   brake_limit?: Force;
   /** Low coefficient of friction, at which a cable runs away downhill most: the reel brake reckons with it. */
   braking_friction_coefficient?: number;
-  /** Gives the cable to order as well. */
-  cable_order?: CableOrder;
   /** Edition of NFPA 70 to follow. */
   code_edition?: CodeEdition;
   /** How many of several conductors share the pull. */
@@ -4153,6 +4151,8 @@ export interface PullTensionRequest {
   grip_limit?: Force;
   /** Tension at the entry without a brake, from the reel. From 0 lbf to 1e+06 lbf. */
   incoming_tension?: Force;
+  /** Gives the cable to order as well. */
+  ordering?: CableOrder;
   /** Gives the tension along the run at points this far apart, for plotting. From 0.25 ft to 1000 ft. */
   profile_spacing?: Length;
   /** Factor on friction for cables side by side, in place of the one of their arrangement. */
@@ -4315,7 +4315,7 @@ export interface Ready {
   /** The word `ready`. */
   status: string;
   /** Hash of all reference tables. */
-  tables: string;
+  tables_version: string;
 }
 
 /** The value that would have been taken for want of one; a quantity too, where it is a figure. */
@@ -4547,8 +4547,6 @@ export interface RunLoad {
    * kVA.
    */
   apparent_power?: ApparentPower;
-  /** Highest temperature of the conductor; what is lost on the way is reckoned at it. From 0 degC to 250 degC. */
-  conductor_temperature?: Temperature;
   /** Conduit that its voltage drop is reckoned in, as Table 9 tells them apart. */
   conduit_material?: CircuitConduit;
   /**
@@ -4586,6 +4584,8 @@ export interface RunLoad {
   shield_grounding?: ShieldGrounding;
   /** Kind of circuit: three conductors make a set, or two. */
   system?: CircuitSystem;
+  /** Highest temperature of the conductor; what is lost on the way is reckoned at it. From 0 degC to 250 degC. */
+  temperature_limit?: Temperature;
   /**
    * Temperature that the terminals at both ends are marked for; unmarked ones are taken for 60 degC to 100 A of
    * overcurrent_device or, without one, of current, and for 75 degC above; where neither is given, for 60 degC
@@ -4715,7 +4715,7 @@ export interface RunStraight {
 /** One stretch of the run, each part as its own operation tells it. */
 export interface RunStretch {
   /** Its ducts by conduit, risers of another apart. */
-  ducts: StretchJoints[];
+  conduits: StretchJoints[];
   /** Length of a duct along its center line, risers included. */
   length: Length;
   /** What the request calls it, or its place. */
@@ -5076,7 +5076,7 @@ export interface Station {
   /** Cover over the bank there. From 0 in to 1200 in. */
   cover: Length;
   /** Distance from the start. From 0 ft to 1e+07 ft. */
-  position: Length;
+  station: Length;
 }
 
 /** One line of the working; `pointer` is the part of the request it is about. */

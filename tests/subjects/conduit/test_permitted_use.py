@@ -154,7 +154,9 @@ def test_no_use_is_no_question() -> None:
 @pytest.mark.parametrize("type_", ["rmc", "imc"])
 def test_severe_damage_is_permitted_from_2020_on_and_not_judged_before(type_: str) -> None:
     def asked(edition: str) -> dict[str, Any]:
-        return ask("permitted-use", {"conduit_type": type_, "uses": ["severe_physical_damage"], "code_edition": edition})
+        return ask(
+            "permitted-use", {"conduit_type": type_, "uses": ["severe_physical_damage"], "code_edition": edition}
+        )
 
     article = {"rmc": "344.10", "imc": "342.10"}[type_]
     for edition in ("2020", "2023"):

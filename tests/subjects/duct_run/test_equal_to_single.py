@@ -154,7 +154,7 @@ def test_a_circuit_is_filled_and_pulled_as_the_single_operations_say(seed: int) 
         asked = {
             "wiring_method": "nonmetallic_raceway",
             "location": place["setting"].get("location", "street_road_driveway_parking_lot"),
-            "voltage": "up_to_1000_v" if volts < 1_000 else "over_1_kv_to_22_kv",
+            "voltage_class": "up_to_1000_v" if volts < 1_000 else "over_1_kv_to_22_kv",
             "listed_for_direct_burial": True,
             "cover": place["setting"]["cover"],
         }
