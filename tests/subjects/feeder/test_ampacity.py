@@ -38,7 +38,7 @@ def test_one_duct_in_earth_is_as_warm_as_worked_by_hand() -> None:
     assert celsius == pytest.approx(20 + loss * (insulation + 3 * (air + wall + earth)), abs=1e-4)
     assert verdict == "complies"
     assert duct["duct"] == "1-1"
-    assert (duct["circuit_number"], duct["tier"]) == (1, 1)
+    assert (duct["pointer"], duct["tier"]) == ("#/circuits/0", 1)
     assert duct["x"] == {"value": pytest.approx(2.25), "unit": "in"}
     assert duct["depth"] == {"value": pytest.approx(36), "unit": "in"}
     assert duct["conductor_current"] == {"value": 340, "unit": "A"}

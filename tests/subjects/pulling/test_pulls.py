@@ -300,6 +300,9 @@ def test_a_range_of_friction_is_answered_in_one_call() -> None:
     assert high["tension"]["value"] == pytest.approx(alone["tension"]["value"])
     assert low["verdict"] == "complies"
     assert high["verdict"] == "violates"
+    assert expected["sidewall_pressure"] == found["sidewall_pressure"]
+    along = request(sections=[straight(100)], friction_range={"low": 0.2, "high": 0.5})
+    assert all("sidewall_pressure" not in case for case in result("pull-tension", along)["friction_cases"])
 
 
 def test_a_range_must_hold_the_expected_friction() -> None:
@@ -475,7 +478,7 @@ def test_a_route_no_plan_can_save_names_the_bend() -> None:
     heavy = [straight(100), bend(3, 90), bend(3, 90), bend(3, 90), bend(3, 90), bend(3, 45), straight(100)]
     answer = plan(heavy)
     assert answer["verdict"] == "violates"
-    assert answer["result"]["forbidding_section"] == 1
+    assert answer["result"]["forbidding_pointer"] == "#/sections/1"
     [found] = [finding for finding in answer["findings"] if finding["code"] == "no_plan"]
     assert "bend in section 2" in found["message"]
     assert "405 deg of bends" in found["message"]
@@ -483,7 +486,7 @@ def test_a_route_no_plan_can_save_names_the_bend() -> None:
 
 def test_a_straight_no_plan_can_save_is_named_too() -> None:
     answer = plan([straight(50_000)])
-    assert answer["result"]["forbidding_section"] == 0
+    assert answer["result"]["forbidding_pointer"] == "#/sections/0"
     assert any("straight in section 1" in finding["message"] for finding in answer["findings"])
     coil = plan([bend(3, 360), *[bend(3, 360)] * 99], friction_coefficient=2.0)
     assert any(

@@ -26,8 +26,8 @@ class DuctHeat(Struct, frozen=True, gc=False, kw_only=True):
     """One loaded duct: where it lies, how warm it is, and what its heat has to cross."""
 
     duct: Annotated[str, Meta(description="Its name, as tier-position.")]
-    circuit_number: Annotated[int, Meta(description="Number of its circuit, from 1 in the order of the request.")]
-    tier: Annotated[int, Meta(description="Tier, from 1 at the bottom.")]
+    pointer: Annotated[str, Meta(description="What its circuit carries, in the request.")]
+    tier: Annotated[int, Meta(description="Tier, from 1 at the bottom.", ge=1)]
     x: Annotated[answers.Length, Meta(description="Distance of its center to the right of the left edge of the ducts.")]
     depth: Annotated[answers.Length, Meta(description="Depth of its center below grade.")]
     conductor_current: Annotated[answers.Current, Meta(description="Current in each of its loaded conductors.")]
@@ -278,7 +278,7 @@ def _duct(
     temperature, watts, resistance = telling.temperature, telling.power_per_length, telling.thermal_resistance
     return DuctHeat(
         duct=one.name,
-        circuit_number=one.circuit,
+        pointer=found.solved.question.loads[one.circuit - 1].sheet.place,
         tier=placed.tier + 1,
         x=telling.size(placed.x),
         depth=telling.size(one.place.depth),

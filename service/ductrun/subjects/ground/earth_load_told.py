@@ -38,7 +38,7 @@ class LiveLoadByMethod(Struct, frozen=True, gc=False):
 class TierUnderLoad(Struct, frozen=True, gc=False, kw_only=True):
     """Like ducts of one tier under earth and traffic; what a wall or a load not on file leaves open is absent."""
 
-    tier: Annotated[int, Meta(description="Tier, from 1 at the bottom.")]
+    tier: Annotated[int, Meta(description="Tier, from 1 at the bottom.", ge=1)]
     pointer: Annotated[str, Meta(description="Place of their conduit in the request, the first of like ones.")]
     conduit_type: Annotated[ConduitType | UnsetType, Meta(description="Type of the conduit, where it is given.")] = (
         UNSET
@@ -105,7 +105,7 @@ class TierUnderLoad(Struct, frozen=True, gc=False, kw_only=True):
 class TierInPour(Struct, frozen=True, gc=False):
     """Like ducts of one tier in wet concrete."""
 
-    tier: Annotated[int, Meta(description="Tier, from 1 at the bottom.")]
+    tier: Annotated[int, Meta(description="Tier, from 1 at the bottom.", ge=1)]
     pointer: Annotated[str, Meta(description="Place of their conduit in the request, the first of like ones.")]
     outside_diameter: Annotated[answers.Length, Meta(description="Outside diameter of one of the ducts.")]
     head: Annotated[answers.Length, Meta(description="Wet concrete over the bottom of its ducts.")]

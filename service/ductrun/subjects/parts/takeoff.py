@@ -120,7 +120,7 @@ class TakeoffShare(Struct, frozen=True, gc=False):
 class TakeoffLine(Struct, frozen=True, gc=False, kw_only=True):
     """One line: an item of one conduit type and size with all that the run takes of it."""
 
-    line: Annotated[int, Meta(description="Number of the line, from 1.")]
+    line: Annotated[int, Meta(description="Number of the line, from 1.", ge=1)]
     group: Annotated[TakeoffGroup, Meta(description="The part of the work it belongs to.")]
     item: Annotated[TakeoffItem, Meta(description="What it is a line of.")]
     description: Annotated[str, Meta(description="The item in words.", max_length=300)]

@@ -58,20 +58,21 @@ class PullPlanResult(Struct, frozen=True, gc=False):
             description="Largest share of its limits that any pull uses; with so many judged pulls the lowest there is."
         ),
     ] = UNSET
-    forbidding_section: Annotated[
-        int | UnsetType, Meta(description="Section of the route, from 0, that forbids any plan.")
+    forbidding_pointer: Annotated[
+        str | UnsetType, Meta(description="Section of the route, in the request, that forbids any plan.")
     ] = UNSET
 
 
 def tell(plan: PlanAssessment, telling: Telling) -> PullPlanResult:
     """Tell a plan in the units of the answer."""
+    section = plan.forbidding_section
     pulls = [_told(span, plan.pulling, telling) for span in plan.spans]
     return PullPlanResult(
         pulls=pulls,
         pull_count=len(pulls),
         box_count=max(0, len(pulls) - 1),
         highest_utilization_percent=max(pull.utilization_percent for pull in pulls) if pulls else UNSET,
-        forbidding_section=UNSET if plan.forbidding_section is None else plan.forbidding_section,
+        forbidding_pointer=UNSET if section is None else plan.pulling.route.at(section).place,
     )
 
 
