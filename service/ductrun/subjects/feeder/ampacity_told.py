@@ -115,7 +115,7 @@ class OtherMethod(Struct, frozen=True, gc=False):
 class AmpacitySensitivity(Struct, frozen=True, gc=False):
     """What a member of the request, greater by a step, makes of the ampacity."""
 
-    member: Annotated[str, Meta(description="The member.", max_length=40)]
+    member: Annotated[str, Meta(description="Name of the member that is greater, such as cover.", max_length=40)]
     step_percent: Annotated[float, Meta(description="By how much the member is greater.")]
     ampacity: Annotated[answers.Current, Meta(description="The ampacity then.")]
     ampacity_change_percent: Annotated[
@@ -151,7 +151,14 @@ class AmpacityResult(Struct, frozen=True, gc=False, kw_only=True):
     ducts: Annotated[list[DuctHeat], Meta(description="Loaded ducts, circuit by circuit.", max_length=MOST_LOADED)]
     other_method: Annotated[OtherMethod | UnsetType, Meta(description="Where both were asked.")] = UNSET
     sensitivities: (
-        Annotated[list[AmpacitySensitivity], Meta(description="If asked.", max_length=MOST_SENSITIVITIES)] | UnsetType
+        Annotated[
+            list[AmpacitySensitivity],
+            Meta(
+                description="What each figure of the earth does to the ampacity, if asked.",
+                max_length=MOST_SENSITIVITIES,
+            ),
+        ]
+        | UnsetType
     ) = UNSET
     smallest_size: Annotated[
         ConductorSize | UnsetType,

@@ -132,7 +132,8 @@ class TakeoffLine(Struct, frozen=True, gc=False, kw_only=True):
     ]
     conduit_type: Annotated[ConduitType | UnsetType, Meta(description="Type of the conduit.")] = UNSET
     size: Annotated[
-        Annotated[str, Meta(max_length=40)] | UnsetType, Meta(description="Trade size, conductor size or bar size.")
+        Annotated[str, Meta(max_length=40)] | UnsetType,
+        Meta(description="Trade size, conductor size or bar size; of pavement its kind. A rate matches by it."),
     ] = UNSET
     angle: Annotated[answers.Angle | UnsetType, Meta(description="Angle of an elbow or a field bend.")] = UNSET
     radius: Annotated[answers.Length | UnsetType, Meta(description="Radius of an elbow or a field bend.")] = UNSET
