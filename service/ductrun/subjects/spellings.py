@@ -91,6 +91,7 @@ SPELLINGS: Final[tuple[tuple[str, tuple[str, ...]], ...]] = (
     (r"ordering", ("cable order",)),
     (r"(flotation_)?safety_factor", ("factor", "flotation factor", "factor of safety", "safety ratio")),
     (r"(saturated_)?soil_density", ("earth density", "density of soil")),
+    (r"side_slope_ratio", ("slope", "side slope")),
     (r"station", ("position", "distance")),
     (r"temperature_limit", ("conductor temperature", "temperature rating")),
     (r"voltage_class", ("voltage", "system voltage")),

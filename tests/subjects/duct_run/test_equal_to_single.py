@@ -64,7 +64,7 @@ def made(random: Random) -> dict[str, Any]:
         ],
         "end": {"kind": "pull_box", "name": "C"},
         "site": {"temperatures": {"kind": "range", "lowest": quantity(0, "degF"), "highest": quantity(100, "degF")}},
-        "digging": {"side_slope": random.choice([0, 0.5, 1]), "soil": random.choice(["loam", "clay", "sand"])},
+        "digging": {"side_slope_ratio": random.choice([0, 0.5, 1]), "soil": random.choice(["loam", "clay", "sand"])},
         "pulling": {"friction_coefficient": random.choice([0.2, 0.35, 0.5]), "brake_limit": quantity(2_000, "lbf")},
     }
 
@@ -97,7 +97,7 @@ def test_what_is_dug_and_poured_is_what_the_single_operations_say(seed: int) -> 
     alike(encased["trench"], trench)
     asked = dict(pour)
     if setting["pour"] == "trench_formed":
-        asked |= {"trench_width": trench["envelope_width"], "side_slope": run["digging"]["side_slope"]}
+        asked |= {"trench_width": trench["envelope_width"], "side_slope_ratio": run["digging"]["side_slope_ratio"]}
     alike(encased["encasement"], result("encasement", asked))
     alike(encased["spacers"], result("spacers", {"bank": bank, "length": length}))
     alike(encased["flotation"], result("flotation", {"bank": bank, "length": length}))

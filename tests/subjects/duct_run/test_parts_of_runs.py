@@ -354,7 +354,7 @@ def test_a_stretch_may_have_another_load_of_earth_than_the_run_or_one_alone() ->
 
 
 def test_earth_arches_in_the_trench_of_the_run() -> None:
-    run = run_with(earth_load={"traffic": "none", "earth_load_method": "trench"}, digging={"side_slope": 0.5})
+    run = run_with(earth_load={"traffic": "none", "earth_load_method": "trench"}, digging={"side_slope_ratio": 0.5})
     stretch = ask("duct-run", run)["result"]["stretches"][0]
     top = stretch["earth_loads"][0]["tiers"][1]
     assert top["earth_pressure"] == top["trench_pressure"]

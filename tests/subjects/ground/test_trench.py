@@ -54,7 +54,7 @@ def test_stations_may_be_given_in_another_unit_than_the_length() -> None:
 
 def test_bedding_envelope_select_fill_and_backfill_are_the_excavation() -> None:
     for slope in (0, 1):
-        request = example("trench", select_fill=quantity(6, "in"), bedding=quantity(3, "in"), side_slope=slope)
+        request = example("trench", select_fill=quantity(6, "in"), bedding=quantity(3, "in"), side_slope_ratio=slope)
         found = result("trench", request)
         parts = [found[f"{name}_volume"]["value"] for name in ("bedding", "envelope", "select_fill", "backfill")]
         assert min(parts) > 0
@@ -112,7 +112,7 @@ def test_a_deep_trench_brings_the_cautions_of_its_depth() -> None:
     assert at(30) == ["ducts_drain", "excavation_safety"]
     assert at(31) == ["needs_egress", "ducts_drain", "excavation_safety"]
     assert "needs_protection" in at(43)
-    assert "needs_protection" not in at(43, side_slope=1.5)
+    assert "needs_protection" not in at(43, side_slope_ratio=1.5)
     assert "needs_protection" not in at(43, soil_type="stable_rock")
     assert "needs_an_engineer" in at(223)
 
@@ -394,8 +394,8 @@ def test_ducts_that_fall_to_one_end_are_dug_deeper_there() -> None:
 def test_ducts_that_fall_are_dug_as_with_the_stations_of_their_cover() -> None:
     places = [{"station": quantity(at, "ft"), "cover": quantity(cover, "in")} for at, cover in ((0, 30), (300, 48))]
     falling, by_station = (
-        result("trench", example("trench", fall=fall(0.5), side_slope=1)),
-        result("trench", varying(places, side_slope=1)),
+        result("trench", example("trench", fall=fall(0.5), side_slope_ratio=1)),
+        result("trench", varying(places, side_slope_ratio=1)),
     )
     assert falling.pop("fall_height")["value"] == pytest.approx(18)
     assert falling.keys() == by_station.keys()
