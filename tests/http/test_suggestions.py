@@ -260,6 +260,8 @@ def _names_of_members() -> set[str]:
         ("earth-load", "", "material", "duct_material"),
         ("earth-load", "", "flotation_factor", "flotation_safety_factor"),
         ("ampacity", "/circuits/0", "conductor_temperature", "temperature_limit"),
+        ("joints", "", "joints_per_quart", "cement_per_joint"),
+        ("voltage-drop", "", "hours_per_year", "duration_per_year"),
         ("trench", "", "side_slope", "side_slope_ratio"),
         ("trench", "/stations/0", "position", "station"),
     ],

@@ -88,6 +88,8 @@ SPELLINGS: Final[tuple[tuple[str, tuple[str, ...]], ...]] = (
     (r"type", ("conduit type",)),
     (r"conduit_type", ("type", "conduit kind")),
     (r"duct_material", ("material",)),
+    (r"cement_per_joint", ("joints per quart", "joints per pint")),
+    (r"duration_per_year", ("hours per year", "operating hours")),
     (r"ordering", ("cable order",)),
     (r"(flotation_)?safety_factor", ("factor", "flotation factor", "factor of safety", "safety ratio")),
     (r"(saturated_)?soil_density", ("earth density", "density of soil")),
