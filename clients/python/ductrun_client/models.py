@@ -1799,7 +1799,7 @@ class AmpacityResult(Struct, kw_only=True, omit_defaults=True, repr_omit_default
     """Where both were asked."""
 
     sensitivities: list[AmpacitySensitivity] | None = None
-    """If asked."""
+    """What each figure of the earth does to the ampacity, if asked."""
 
     smallest_separation: Length | None = None
     """Smallest clear separation of all ducts at which the currents are still carried; if asked."""
@@ -1818,7 +1818,7 @@ class AmpacitySensitivity(Struct, kw_only=True, omit_defaults=True, repr_omit_de
     """Change of the ampacity in percent; negative where it falls."""
 
     member: str
-    """The member."""
+    """Name of the member that is greater, such as cover."""
 
     step_percent: float
     """By how much the member is greater."""
@@ -3309,7 +3309,7 @@ class Digging(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True)
     select_fill: Length | None = None
     """Select fill over the bank, before native backfill. From 0 in to 1200 in."""
 
-    side_slope: float | None = None
+    side_slope_ratio: float | None = None
     """Side of the trench, horizontal for one vertical."""
 
     soil: SoilKind | None = None
@@ -3423,9 +3423,6 @@ class DuctHeat(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True
     cable_temperature: Temperature
     """At the surface of the cables."""
 
-    circuit_number: int
-    """Number of its circuit, from 1 in the order of the request."""
-
     conductor_current: Current
     """Current in each of its loaded conductors."""
 
@@ -3467,6 +3464,9 @@ class DuctHeat(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True
 
     mutual_rise: TemperatureDifference
     """What the other loaded ducts add."""
+
+    pointer: str
+    """What its circuit carries, in the request."""
 
     shield_loss: PowerPerLength
     """Heat in one conductor's shield."""
@@ -4305,7 +4305,7 @@ class EncasementRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defa
     reinforcing: Reinforcing | None = None
     """Bars in the envelope."""
 
-    side_slope: float | None = None
+    side_slope_ratio: float | None = None
     """Side of the trench, horizontal for one vertical, when the trench is the form."""
 
     trench_width: Length | None = None
@@ -5162,9 +5162,6 @@ class FrictionCase(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=
     reversed_verdict: Verdict
     """Whether the pull from the other end keeps its limits, or was not judged."""
 
-    sidewall_pressure: ForcePerLength
-    """Highest sidewall pressure; 0 where there is no bend."""
-
     tension: Force
     """Tension at the pulling end."""
 
@@ -5179,6 +5176,9 @@ class FrictionCase(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=
 
     reversed_brake_tension: Force | None = None
     """Force with which the reel must hold back, pulled from the other end, if it must."""
+
+    sidewall_pressure: ForcePerLength | None = None
+    """Highest sidewall pressure, if there is a bend."""
 
 
 class FrictionRange(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
@@ -5259,7 +5259,7 @@ class HorizontalBendSection(
     kind: ClassVar[Literal["horizontal_bend"]] = "horizontal_bend"
 
     radius: Length
-    """Radius to the centre line. From 0.5 in to 120000 in."""
+    """Radius to the center line. From 0.5 in to 120000 in."""
 
     conduit: Conduit | None = None
     """Conduit of this section, where it differs."""
@@ -5386,6 +5386,9 @@ class JointsRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults
     bell_loss: Length | None = None
     """What a joint takes of a stick's length. From 0 in to 240 in."""
 
+    cement_per_joint: Volume | None = None
+    """Solvent cement that a cemented joint takes. From 1e-05 qt_us to 4 qt_us."""
+
     cord_tail: Length | None = None
     """Pull cord left at each end of a duct. From 0 in to 240 in."""
 
@@ -5397,9 +5400,6 @@ class JointsRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults
 
     ends: DuctEnds | None = None
     """Bells or plain ends of the sticks; only what is cemented has bells."""
-
-    joints_per_quart: int | None = None
-    """Cemented joints that a quart of cement makes."""
 
     mandrel_clearance: Length | None = None
     """How much smaller than the bore the mandrel is. From 0 in to 240 in."""
@@ -5467,8 +5467,8 @@ class JointsResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=
     straight_length: Length
     """Straight duct in one duct, elbows taken out."""
 
-    cement_quart_count: int | None = None
-    """Solvent cement in whole quarts."""
+    cement_order_volume: Volume | None = None
+    """Solvent cement to order, in whole US quarts."""
 
     cement_volume: Volume | None = None
     """Solvent cement of cemented joints."""
@@ -6527,8 +6527,8 @@ class PullPlanResult(Struct, kw_only=True, omit_defaults=True, repr_omit_default
     pulls: list[PlannedPull]
     """The pulls in the order of the route; none if no plan keeps the limits."""
 
-    forbidding_section: int | None = None
-    """Section of the route, from 0, that forbids any plan."""
+    forbidding_pointer: str | None = None
+    """Section of the route, in the request, that forbids any plan."""
 
     highest_utilization_percent: float | None = None
     """Largest share of its limits that any pull uses; with so many judged pulls the lowest there
@@ -7213,6 +7213,9 @@ class RunJoining(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=Tr
     bell_loss: Length | None = None
     """What a joint takes of a stick's length. From 0 in to 240 in."""
 
+    cement_per_joint: Volume | None = None
+    """Solvent cement that a cemented joint takes. From 1e-05 qt_us to 4 qt_us."""
+
     cord_tail: Length | None = None
     """Pull cord left at each end of a duct. From 0 in to 240 in."""
 
@@ -7221,9 +7224,6 @@ class RunJoining(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=Tr
 
     ends: DuctEnds | None = None
     """Bells or plain ends of the sticks; only what is cemented has bells."""
-
-    joints_per_quart: int | None = None
-    """Cemented joints that a quart of cement makes."""
 
     mandrel_clearance: Length | None = None
     """How much smaller than the bore the mandrel is. From 0 in to 240 in."""
@@ -7255,8 +7255,8 @@ class RunLoad(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True)
     """Current of the circuit, all its sets together; without it the answer says what it may be.
     From 0.001 A to 20 kA."""
 
-    hours_per_year: float | None = None
-    """At this load, to tell what is lost in a year."""
+    duration_per_year: Duration | None = None
+    """At this load, to tell what is lost in a year. From 0 h to 8784 h."""
 
     limit_percent: float | None = None
     """Most that may be lost."""
@@ -7602,11 +7602,11 @@ class SizeCandidate(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults
 class SizeChange(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What one change of the set does to the size."""
 
-    cable_index: int
-    """Line of `cables` that changes, from 0."""
-
     change: ConductorChange
     """What changes on that line."""
+
+    pointer: str
+    """Line of `cables` that changes, in the request."""
 
     trade_size: TradeSize | None = None
     """Smallest size that complies with the change; absent if none does."""
@@ -8319,7 +8319,7 @@ class TakeoffLine(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=T
     """Radius of an elbow or a field bend."""
 
     size: str | None = None
-    """Trade size, conductor size or bar size."""
+    """Trade size, conductor size or bar size; of pavement its kind. A rate matches by it."""
 
     unit_labor_hours: float | None = None
     """The caller's rate, for one of the unit of the line."""
@@ -8785,7 +8785,7 @@ class TrenchRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults
     select_fill: Length | None = None
     """Select fill over the bank, before native backfill. From 0 in to 1200 in."""
 
-    side_slope: float | None = None
+    side_slope_ratio: float | None = None
     """Side of the trench, horizontal for one vertical."""
 
     soil: SoilKind | None = None
@@ -8962,7 +8962,7 @@ class VerticalBendSection(
     kind: ClassVar[Literal["vertical_bend"]] = "vertical_bend"
 
     radius: Length
-    """Radius to the centre line. From 0.5 in to 120000 in."""
+    """Radius to the center line. From 0.5 in to 120000 in."""
 
     conduit: Conduit | None = None
     """Conduit of this section, where it differs."""
@@ -9081,12 +9081,12 @@ class VoltageDropRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_def
     """Current of the circuit, all its sets together; this, power or apparent_power. From 0.001 A to
     20 kA."""
 
+    duration_per_year: Duration | None = None
+    """At this load, to tell what is lost in a year. From 0 h to 8784 h."""
+
     frequency: Frequency | None = None
     """Of the alternating current; the printed reactance is for 60 Hz and goes with it. From 10 Hz
     to 400 Hz."""
-
-    hours_per_year: float | None = None
-    """At this load, to tell what is lost in a year."""
 
     limit_percent: float | None = None
     """Most that may be lost."""
@@ -9147,7 +9147,7 @@ class VoltageDropResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defa
     """Of the voltage at the source."""
 
     energy_loss: Energy | None = None
-    """In a year, if its hours are given."""
+    """In a year, if duration_per_year is given."""
 
     longest_length: Length | None = None
     """Within the limit, one way; absent where the longest run that may be given keeps it."""

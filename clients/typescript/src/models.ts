@@ -152,7 +152,7 @@ export interface AmpacityResult {
   largest_earth_resistivity?: ThermalResistivity;
   /** Where both were asked. */
   other_method?: OtherMethod;
-  /** If asked. */
+  /** What each figure of the earth does to the ampacity, if asked. */
   sensitivities?: AmpacitySensitivity[];
   /** Smallest clear separation of all ducts at which the currents are still carried; if asked. */
   smallest_separation?: Length;
@@ -166,7 +166,7 @@ export interface AmpacitySensitivity {
   ampacity: Current;
   /** Change of the ampacity in percent; negative where it falls. */
   ampacity_change_percent: number;
-  /** The member. */
+  /** Name of the member that is greater, such as cover. */
   member: string;
   /** By how much the member is greater. */
   step_percent: number;
@@ -1450,7 +1450,7 @@ export interface Digging {
   /** Select fill over the bank, before native backfill. From 0 in to 1200 in. */
   select_fill?: Length;
   /** Side of the trench, horizontal for one vertical. */
-  side_slope?: number;
+  side_slope_ratio?: number;
   /** What is dug, for its volumes. */
   soil?: SoilKind;
   /** Soil type of the excavation rules, by the competent person. */
@@ -1551,8 +1551,6 @@ export interface DuctHeat {
   air_temperature: Temperature;
   /** At the surface of the cables. */
   cable_temperature: Temperature;
-  /** Number of its circuit, from 1 in the order of the request. */
-  circuit_number: number;
   /** Current in each of its loaded conductors. */
   conductor_current: Current;
   /** Heat of one conductor. */
@@ -1581,6 +1579,8 @@ export interface DuctHeat {
   mutual_heating_factor: number;
   /** What the other loaded ducts add. */
   mutual_rise: TemperatureDifference;
+  /** What its circuit carries, in the request. */
+  pointer: string;
   /** Heat in one conductor's shield. */
   shield_loss: PowerPerLength;
   /** Most that its conductors may reach. */
@@ -2196,7 +2196,7 @@ export interface EncasementRequest {
   /** Bars in the envelope. */
   reinforcing?: Reinforcing;
   /** Side of the trench, horizontal for one vertical, when the trench is the form. */
-  side_slope?: number;
+  side_slope_ratio?: number;
   /**
    * Width of the trench where the concrete begins, when the trench is the form; left out for a formed pour. From
    * 1 in to 1200 in.
@@ -2864,8 +2864,6 @@ export interface FrictionCase {
   reversed_utilization_percent: number;
   /** Whether the pull from the other end keeps its limits, or was not judged. */
   reversed_verdict: Verdict;
-  /** Highest sidewall pressure; 0 where there is no bend. */
-  sidewall_pressure: ForcePerLength;
   /** Tension at the pulling end. */
   tension: Force;
   /** The largest share of the limits that is used. */
@@ -2876,6 +2874,8 @@ export interface FrictionCase {
   brake_tension?: Force;
   /** Force with which the reel must hold back, pulled from the other end, if it must. */
   reversed_brake_tension?: Force;
+  /** Highest sidewall pressure, if there is a bend. */
+  sidewall_pressure?: ForcePerLength;
 }
 
 /** A low and a high coefficient of friction beside the expected one. */
@@ -2940,7 +2940,7 @@ export interface HorizontalBendSection {
   angle: Angle;
   /** Fixed text that says: a bend in a level plane. */
   kind: "horizontal_bend";
-  /** Radius to the centre line. From 0.5 in to 120000 in. */
+  /** Radius to the center line. From 0.5 in to 120000 in. */
   radius: Length;
   /** Conduit of this section, where it differs. */
   conduit?: Conduit;
@@ -3069,6 +3069,8 @@ export interface JointsRequest {
   length: Length;
   /** What a joint takes of a stick's length. From 0 in to 240 in. */
   bell_loss?: Length;
+  /** Solvent cement that a cemented joint takes. From 1e-05 qt_us to 4 qt_us. */
+  cement_per_joint?: Volume;
   /** Pull cord left at each end of a duct. From 0 in to 240 in. */
   cord_tail?: Length;
   /** Elbows and sweeps of each duct. */
@@ -3077,8 +3079,6 @@ export interface JointsRequest {
   end?: RunEnd;
   /** Bells or plain ends of the sticks; only what is cemented has bells. */
   ends?: DuctEnds;
-  /** Cemented joints that a quart of cement makes. */
-  joints_per_quart?: number;
   /** How much smaller than the bore the mandrel is. From 0 in to 240 in. */
   mandrel_clearance?: Length;
   /** Whether the offcut of one duct starts the next. */
@@ -3127,8 +3127,8 @@ export interface JointsResult {
   stick_count: number;
   /** Straight duct in one duct, elbows taken out. */
   straight_length: Length;
-  /** Solvent cement in whole quarts. */
-  cement_quart_count?: number;
+  /** Solvent cement to order, in whole US quarts. */
+  cement_order_volume?: Volume;
   /** Solvent cement of cemented joints. */
   cement_volume?: Volume;
   /** Mandrel for the test, if the bore is known. */
@@ -4001,8 +4001,8 @@ export interface PullPlanResult {
   pull_count: number;
   /** The pulls in the order of the route; none if no plan keeps the limits. */
   pulls: PlannedPull[];
-  /** Section of the route, from 0, that forbids any plan. */
-  forbidding_section?: number;
+  /** Section of the route, in the request, that forbids any plan. */
+  forbidding_pointer?: string;
   /** Largest share of its limits that any pull uses; with so many judged pulls the lowest there is. */
   highest_utilization_percent?: number;
 }
@@ -4520,14 +4520,14 @@ export interface RunHorizontalBend {
 export interface RunJoining {
   /** What a joint takes of a stick's length. From 0 in to 240 in. */
   bell_loss?: Length;
+  /** Solvent cement that a cemented joint takes. From 1e-05 qt_us to 4 qt_us. */
+  cement_per_joint?: Volume;
   /** Pull cord left at each end of a duct. From 0 in to 240 in. */
   cord_tail?: Length;
   /** Straight part at either end of a factory elbow. From 0 in to 240 in. */
   elbow_tangent?: Length;
   /** Bells or plain ends of the sticks; only what is cemented has bells. */
   ends?: DuctEnds;
-  /** Cemented joints that a quart of cement makes. */
-  joints_per_quart?: number;
   /** How much smaller than the bore the mandrel is. From 0 in to 240 in. */
   mandrel_clearance?: Length;
   /** Whether the offcut of one duct starts the next. */
@@ -4554,8 +4554,8 @@ export interface RunLoad {
    * kA.
    */
   current?: Current;
-  /** At this load, to tell what is lost in a year. */
-  hours_per_year?: number;
+  /** At this load, to tell what is lost in a year. From 0 h to 8784 h. */
+  duration_per_year?: Duration;
   /** Most that may be lost. */
   limit_percent?: number;
   /** Mean load of a day in percent of its peak. */
@@ -4858,10 +4858,10 @@ export interface SizeCandidate {
 
 /** What one change of the set does to the size. */
 export interface SizeChange {
-  /** Line of `cables` that changes, from 0. */
-  cable_index: number;
   /** What changes on that line. */
   change: ConductorChange;
+  /** Line of `cables` that changes, in the request. */
+  pointer: string;
   /** Smallest size that complies with the change; absent if none does. */
   trade_size?: TradeSize;
 }
@@ -5481,7 +5481,7 @@ export interface TakeoffLine {
   price?: number;
   /** Radius of an elbow or a field bend. */
   radius?: Length;
-  /** Trade size, conductor size or bar size. */
+  /** Trade size, conductor size or bar size; of pavement its kind. A rate matches by it. */
   size?: string;
   /** The caller's rate, for one of the unit of the line. */
   unit_labor_hours?: number;
@@ -5815,7 +5815,7 @@ export interface TrenchRequest {
   /** Select fill over the bank, before native backfill. From 0 in to 1200 in. */
   select_fill?: Length;
   /** Side of the trench, horizontal for one vertical. */
-  side_slope?: number;
+  side_slope_ratio?: number;
   /** What is dug, for its volumes. */
   soil?: SoilKind;
   /** Soil type of the excavation rules, by the competent person. */
@@ -5954,7 +5954,7 @@ export interface VerticalBendSection {
   exit_grade: Grade;
   /** Fixed text that says: a bend in a vertical plane. */
   kind: "vertical_bend";
-  /** Radius to the centre line. From 0.5 in to 120000 in. */
+  /** Radius to the center line. From 0.5 in to 120000 in. */
   radius: Length;
   /** Conduit of this section, where it differs. */
   conduit?: Conduit;
@@ -6048,10 +6048,10 @@ export interface VoltageDropRequest {
   conduit_material?: CircuitConduit;
   /** Current of the circuit, all its sets together; this, power or apparent_power. From 0.001 A to 20 kA. */
   current?: Current;
+  /** At this load, to tell what is lost in a year. From 0 h to 8784 h. */
+  duration_per_year?: Duration;
   /** Of the alternating current; the printed reactance is for 60 Hz and goes with it. From 10 Hz to 400 Hz. */
   frequency?: Frequency;
-  /** At this load, to tell what is lost in a year. */
-  hours_per_year?: number;
   /** Most that may be lost. */
   limit_percent?: number;
   /** Sets in parallel. */
@@ -6090,7 +6090,7 @@ export interface VoltageDropResult {
   table_drop: Voltage;
   /** Of the voltage at the source. */
   table_drop_percent: number;
-  /** In a year, if its hours are given. */
+  /** In a year, if duration_per_year is given. */
   energy_loss?: Energy;
   /** Within the limit, one way; absent where the longest run that may be given keeps it. */
   longest_length?: Length;
