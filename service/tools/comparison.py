@@ -3,7 +3,8 @@
 What a caller sends may become wider, what he gets may become more: see openapi/COMPATIBILITY.md. A schema is looked at
 from the side on which it stands: in a request a member that goes or is asked for anew breaks, in an answer one that
 goes or may be absent. What may be of more kinds, or one of more values, breaks whoever reads it, unless the set is
-marked `x-extensible-enum`.
+marked `x-extensible-enum`. A set of units may grow in both: an answer has those that `units` names, and another only
+where the caller sent it.
 """
 
 from __future__ import annotations
@@ -187,7 +188,8 @@ def _values(place: str, was: Node, now: Node, *, asked: bool) -> Iterator[Break]
         yield Break(place, "its values have other names in clients")
     if not asked and was.get("x-extensible-enum") and not now.get("x-extensible-enum"):
         yield Break(place, "may not grow any more")
-    if not asked and before is not None and not now.get("x-extensible-enum"):
+    units = place.endswith("Unit")
+    if not asked and before is not None and not now.get("x-extensible-enum") and not units:
         yield from (
             Break(place, f"may be {value} now", str(value) if after else "")
             for value in after or ["any text"]

@@ -45,7 +45,7 @@ def test_every_operation_answers_in_a_batch_as_by_itself() -> None:
 
 def test_the_name_of_an_operation_has_no_hyphen() -> None:
     [hyphened] = batch([item("pull-plan") | {"operation": "pull-plan"}]).json["items"]
-    assert hyphened["problem"]["errors"][0]["pointer"] == "#/items/0/operation"
+    assert hyphened["problem"]["errors"][0]["pointer"] == "#/operation"
     assert "operation" not in hyphened
 
 
@@ -72,8 +72,8 @@ def test_a_fault_is_that_of_its_item_alone() -> None:
     found = batch([item("cover", "first"), wide, unasked, item("cover", "last")]).json["items"]
     assert [one["status"] for one in found] == [200, 422, 422, 200]
     assert found[1]["problem"]["type"] == "/problems/unanswerable"
-    assert found[1]["problem"]["errors"][0]["pointer"] == "#/items/1/request/trench_width/value"
-    assert found[2]["problem"]["errors"][0]["pointer"] == "#/items/2/request/conduit/trade_size"
+    assert found[1]["problem"]["errors"][0]["pointer"] == "#/request/trench_width/value"
+    assert found[2]["problem"]["errors"][0]["pointer"] == "#/request/conduit/trade_size"
     assert [one["type"] for one in found] == ["answer", "problem", "problem", "answer"]
     assert [one["operation"] for one in found] == ["cover", "encasement", "fill", "cover"]
     assert found[0]["answer"] == found[3]["answer"]
@@ -85,15 +85,15 @@ def test_a_fault_is_that_of_its_item_alone() -> None:
 @pytest.mark.parametrize(
     ("given", "told", "pointer", "code"),
     [
-        (7, "", "#/items/0", "wrong_type"),
-        ({"operation": "fill", "request": {}}, "operation", "#/items/0/id", "missing"),
-        ({"id": 5, "operation": "fill", "request": {}}, "operation", "#/items/0/id", "wrong_type"),
-        ({"id": "x" * 201, "operation": "fill", "request": {}}, "operation", "#/items/0/id", "too_long"),
-        ({"id": "b", "operation": 5, "request": {}}, "id", "#/items/0/operation", "wrong_type"),
-        ({"id": "b", "operation": "dig", "request": {}}, "id", "#/items/0/operation", "not_allowed"),
-        ({"id": "b", "operation": "fill"}, "id operation", "#/items/0/request", "missing"),
-        (item("fill", "b") | {"more": 1}, "id operation", "#/items/0/more", "unknown_member"),
-        ({"id": "b", "operation": "fill", "request": [1]}, "id operation", "#/items/0/request", "wrong_type"),
+        (7, "", "#", "wrong_type"),
+        ({"operation": "fill", "request": {}}, "operation", "#/id", "missing"),
+        ({"id": 5, "operation": "fill", "request": {}}, "operation", "#/id", "wrong_type"),
+        ({"id": "x" * 201, "operation": "fill", "request": {}}, "operation", "#/id", "too_long"),
+        ({"id": "b", "operation": 5, "request": {}}, "id", "#/operation", "wrong_type"),
+        ({"id": "b", "operation": "dig", "request": {}}, "id", "#/operation", "not_allowed"),
+        ({"id": "b", "operation": "fill"}, "id operation", "#/request", "missing"),
+        (item("fill", "b") | {"more": 1}, "id operation", "#/more", "unknown_member"),
+        ({"id": "b", "operation": "fill", "request": [1]}, "id operation", "#/request", "wrong_type"),
     ],
 )
 def test_an_item_without_form_is_told_what_is_wrong(given: Any, told: str, pointer: str, code: str) -> None:

@@ -225,6 +225,47 @@ def test_a_table_that_cannot_be_picked_from_names_the_parameter(target: str, par
     assert {error["parameter"]: error["code"] for error in problem["errors"]} == parameters
 
 
+@pytest.mark.parametrize("accept", ["application/json", "image/svg+xml", "text/html", "text/csv"])
+def test_a_parameter_that_says_what_is_usual_is_taken_with_every_form_of_the_answer(accept: str) -> None:
+    asked = "?units=us&working=false&assumptions=state&remedies=false&page=sheet"
+    found = post("duct-run", EXAMPLES["duct-run"], asked, [*JSON_TYPE, ("accept", accept)])
+    assert found.status == 200
+    assert found.headers["content-type"].startswith(accept)
+
+
+def test_a_parameter_that_an_operation_never_takes_is_refused_even_where_it_says_what_is_usual() -> None:
+    [error] = assert_problem(post("fill", EXAMPLES["fill"], "?remedies=false"), "invalid_query")["errors"]
+    assert (error["parameter"], error["code"]) == ("remedies", "unknown_parameter")
+
+
+@pytest.mark.parametrize(
+    ("method", "path", "sent", "accept"),
+    [
+        ("POST", "/v1/batch", "application/json", "text/html"),
+        ("POST", "/v1/batch/stream", "application/jsonl", "application/json"),
+        ("GET", "/v1/tables/conduits", "application/json", "text/csv"),
+    ],
+)
+def test_an_answer_that_is_not_given_as_asked_is_refused(method: str, path: str, sent: str, accept: str) -> None:
+    headers = [("content-type", sent), ("accept", accept)]
+    problem = assert_problem(reply(method, path, b"{}" if method == "POST" else b"", headers), "not_acceptable")
+    assert problem["detail"].startswith(f"The answer is given as {sent}")
+
+
+@pytest.mark.parametrize(
+    ("asked", "meant"),
+    [
+        ("/v1/duct_run", "/v1/duct-run"),
+        ("/v1/fill/", "/v1/fill"),
+        ("/v1/v1/fill", "/v1/fill"),
+        ("/v1/tables/conduit", "/v1/tables/conduits"),
+    ],
+)
+def test_a_path_that_is_nearly_one_is_told_which(asked: str, meant: str) -> None:
+    problem = assert_problem(reply("POST", asked, b"{}"), "not_found")
+    assert problem["detail"] == f"There is nothing at this path. Probably {meant} is meant."
+
+
 def test_an_unknown_filter_is_answered_with_those_there_are() -> None:
     [error] = assert_problem(reply("GET", "/v1/tables/conduits?conduit=emt"), "invalid_query")["errors"]
     assert "There are: type, trade_size, units." in error["message"]
@@ -258,7 +299,8 @@ def test_a_parameter_of_another_form_of_the_answer_says_which(
 ) -> None:
     asked = post(operation, EXAMPLES[operation], f"?{query}", [*JSON_TYPE, ("accept", accept)])
     [error] = assert_problem(asked, "invalid_query")["errors"]
-    assert (error["parameter"], error["code"]) == (query.partition("=")[0], "unknown_parameter")
+    code = "unknown_parameter" if "no such" in sentence else "not_with_this_form"
+    assert (error["parameter"], error["code"]) == (query.partition("=")[0], code)
     assert error["message"].startswith(sentence)
     assert "suggestion" not in error
 

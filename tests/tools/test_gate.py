@@ -75,11 +75,11 @@ BREAKS: dict[str, tuple[Change, str]] = {
         lambda new: schema(new, "FillResult")["required"].remove("fill_percent"),
         "FillResult.fill_percent: may be absent now",
     ),
-    "a line of a stream may be of a kind more": (
-        lambda new: schema(new, "StreamAnswerLine")["discriminator"]["mapping"].update(
-            pause="#/components/schemas/StreamSummary"
+    "what became of an item may be of a kind more": (
+        lambda new: schema(new, "BatchItemAnswer")["discriminator"]["mapping"].update(
+            pause="#/components/schemas/ItemProblem"
         ),
-        "StreamAnswerLine: may be of the kind pause now",
+        "BatchItemAnswer: may be of the kind pause now",
     ),
     "a member of a line of a stream goes": (
         lambda new: schema(new, "StreamSummary")["properties"].pop("failed_count"),
@@ -118,8 +118,8 @@ BREAKS: dict[str, tuple[Change, str]] = {
         "POST /v1/fill: asks for a key now",
     ),
     "an answer may have a value more": (
-        lambda new: schema(new, "AreaUnit")["enum"].append("acre"),
-        "AreaUnit: may be acre now",
+        lambda new: schema(new, "FillItemAnswer")["properties"]["type"].update(const="reply"),
+        "FillItemAnswer.type: may be reply now",
     ),
 }
 
@@ -135,6 +135,10 @@ def one_operation_more(new: dict[str, Any]) -> None:
 
 
 ADDITIONS: dict[str, Change] = {
+    "a unit more": lambda new: schema(new, "AreaUnit")["enum"].append("acre"),
+    "a line of a stream of a kind more": lambda new: schema(new, "StreamAnswerLine")["discriminator"]["mapping"].update(
+        pause="#/components/schemas/StreamSummary"
+    ),
     "a key may be sent": lambda new: new["paths"]["/v1/fill"]["post"].update(security=[{}, {"key": []}]),
     "an operation of a batch": one_operation_more,
     "an operation": lambda new: new["paths"].update({"/v1/more": new["paths"]["/v1/fill"]}),

@@ -4652,8 +4652,8 @@ class Fault(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     code: str
     """Stable code, of request and query: missing, unknown_member, wrong_type, not_an_integer,
     not_allowed, kind_missing, unknown_kind, out_of_range, too_few, too_many, too_short, too_long,
-    control_character, unknown_parameter, repeated, assumption_needed; or one of a calculation: all
-    are listed in docs/findings.md of the service."""
+    control_character, unknown_parameter, not_with_this_form, repeated, assumption_needed; or one of
+    a calculation: all are listed in docs/findings.md of the service."""
 
     message: str
     """What is wrong and what to do next."""
@@ -5292,7 +5292,7 @@ class ItemProblem(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=T
     """A question of a batch that has no answer."""
 
     problem: Problem
-    """The problem; its pointers start at the body of the batch."""
+    """The problem; its pointers start at the item."""
 
     status: int
     """HTTP status the question would have had by itself."""

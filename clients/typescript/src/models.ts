@@ -2461,8 +2461,8 @@ export interface Fault {
   /**
    * Stable code, of request and query: missing, unknown_member, wrong_type, not_an_integer, not_allowed,
    * kind_missing, unknown_kind, out_of_range, too_few, too_many, too_short, too_long, control_character,
-   * unknown_parameter, repeated, assumption_needed; or one of a calculation: all are listed in docs/findings.md
-   * of the service.
+   * unknown_parameter, not_with_this_form, repeated, assumption_needed; or one of a calculation: all are listed
+   * in docs/findings.md of the service.
    */
   code: string;
   /** What is wrong and what to do next. */
@@ -2994,7 +2994,7 @@ export type ItemAnswer =
 
 /** A question of a batch that has no answer. */
 export interface ItemProblem {
-  /** The problem; its pointers start at the body of the batch. */
+  /** The problem; its pointers start at the item. */
   problem: Problem;
   /** HTTP status the question would have had by itself. */
   status: number;

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import asyncio
 import gc
+import re
 from collections.abc import AsyncIterator, Iterator, Sequence
 from contextlib import asynccontextmanager
 from functools import cache
@@ -32,12 +33,15 @@ from ductrun.http.problems import KINDS, ProblemRaised
 from ductrun.http.representations import representations_of
 from ductrun.http.stopping import STOPPING
 from ductrun.http.stream import MEDIA_TYPES, Stream
+from ductrun.http.suggestions import probably_meant
 from ductrun.http.tables import TableEndpoint, Tagged
 from ductrun.kit.answering import answer_to
 from ductrun.kit.operation import Ending
 from ductrun.settings import Settings
 from ductrun.subjects import OPERATIONS
 from ductrun.subjects.reference_tables import REFERENCE_TABLES
+
+_VERSION = re.compile(r"^(/v1)+(?=/)")
 
 
 def create_app(settings: Settings | None = None) -> ASGIApp:
@@ -85,12 +89,25 @@ async def _figures(_request: Request) -> Response:
     return Response(written, media_type="text/plain; version=0.0.4", headers={"Cache-Control": "no-store"})
 
 
-async def _on_http(_request: Request, error: Exception) -> Response:
+async def _on_http(request: Request, error: Exception) -> Response:
     """Make a problem of what FastAPI's router has to say of a path or a method."""
     assert isinstance(error, HTTPException)  # noqa: S101  (registered for it alone)
     if error.status_code == 405:
         raise not_allowed((error.headers or {}).get("Allow", "GET"))
-    raise ProblemRaised("not_found", "There is nothing at this path. See /docs for what there is.")
+    meant = _path_meant(request.scope["path"], [endpoint.path for endpoint in request.app.endpoints])
+    words = f"Probably {meant} is meant." if meant else "See /docs for what there is."
+    raise ProblemRaised("not_found", f"There is nothing at this path. {words}")
+
+
+def _path_meant(given: str, known: Sequence[str]) -> str | None:
+    """Give the path that was probably meant: written with other marks, nearly so, or behind an address with /v1."""
+    paths = {_in_words(path): path for path in known}
+    meant = probably_meant(_in_words(given), list(paths))
+    return paths[meant] if meant else None
+
+
+def _in_words(path: str) -> str:
+    return _VERSION.sub("", path).strip("/").replace("/", " ")
 
 
 def _described(settings: Settings, health: Health) -> Iterator[Endpoint]:

@@ -13,7 +13,7 @@ from pydantic import Field
 from starlette.types import Receive, Scope, Send
 
 from ductrun.http.aside import ASIDE, ClientGone, Leaving, overloaded
-from ductrun.http.exchange import read_body, read_query, send_written
+from ductrun.http.exchange import JSON, media_type_asked, read_body, read_query, send_written
 from ductrun.http.eyes import ITEMS
 from ductrun.http.gate import REQUEST_ID
 from ductrun.http.items import Items, refused
@@ -162,6 +162,7 @@ class Batch:
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         """Answer one batch, with breaks in which other requests are answered; a caller who goes away ends it."""
+        media_type_asked(scope["headers"], JSON)
         body = await read_body(dict(scope["headers"]), receive, self.max_body_bytes)
         chosen = read_query(scope["query_string"])
         items = await _items_of(body)
@@ -170,11 +171,11 @@ class Batch:
         leaving = Leaving(receive)
         turn, share = perf_counter(), _Share()
         try:
-            for index, item in enumerate(items):
+            for item in items:
                 try:
                     if STOPPING.stopped:
                         raise _stopping()
-                    settled = self._one(index, bytes(item), chosen, scope[REQUEST_ID])
+                    settled = self._one(bytes(item), chosen, scope[REQUEST_ID])
                 except ProblemRaised as problem:
                     settled = refused(problem, scope[REQUEST_ID], self.items.name_of(bytes(item)))
                 except PutOffError as put_off:
@@ -193,11 +194,11 @@ class Batch:
         finally:
             leaving.close()
 
-    def _one(self, index: int, item: bytes, chosen: Chosen, instance: str) -> tuple[int, bytes]:
+    def _one(self, item: bytes, chosen: Chosen, instance: str) -> tuple[int, bytes]:
         if len(item) > self.max_item_bytes:
             too_large = ProblemRaised("body_too_large", f"An item may have {self.max_item_bytes} bytes.")
             return refused(too_large, instance, b"")
-        return self.items.settle(item, chosen, instance, f"#/items/{index}")
+        return self.items.settle(item, chosen, instance)
 
 
 def _stopping() -> ProblemRaised:

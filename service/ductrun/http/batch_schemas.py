@@ -39,8 +39,8 @@ def _of_batch() -> dict[str, Schema]:
         "BatchAnswer": _object(
             "What became of each question, in order.",
             {
-                "item_count": _COUNT | {"maximum": MOST_ITEMS, "description": "How many questions the batch had."},
-                "failed_count": _COUNT | {"maximum": MOST_ITEMS, "description": _FAILED},
+                "item_count": _COUNT | {"description": "How many questions the batch had."},
+                "failed_count": _COUNT | {"description": _FAILED},
                 "items": _items("BatchItemAnswer") | {"description": "What became of each, in the order asked."},
             },
         ),
@@ -51,7 +51,7 @@ def _of_batch() -> dict[str, Schema]:
         ),
         "ItemAnswer": _of_each("ItemAnswer", "The answer to one question of a batch.", answered=True),
         "ItemProblem": _problem(
-            "A question of a batch that has no answer.", {}, "The problem; its pointers start at the body of the batch."
+            "A question of a batch that has no answer.", {}, "The problem; its pointers start at the item."
         ),
     }
 
@@ -74,6 +74,7 @@ def _of_stream() -> dict[str, Schema]:
                 "summary": "StreamSummary",
                 "stopped": "StreamStopped",
             },
+            grows=True,
         ),
         "StreamBasis": _object(
             "The first line of a stream: what all its answers rest on.",
@@ -163,16 +164,16 @@ def _line() -> dict[str, Schema]:
 def _of_each(suffix: str, description: str, *, answered: bool = False) -> Schema:
     """Give the union of what each operation has; that of answers grows with the operations, of which one asks."""
     variants = {name: f"{stem(operation)}{suffix}" for name, operation in NAMED.items()}
-    return _union(description, "operation", variants) | ({"x-extensible-enum": True} if answered else {})
+    return _union(description, "operation", variants, grows=answered)
 
 
-def _union(description: str, tag: str, variants: dict[str, str]) -> Schema:
+def _union(description: str, tag: str, variants: dict[str, str], *, grows: bool = False) -> Schema:
     places = {value: f"#/components/schemas/{name}" for value, name in variants.items()}
     return {
         "description": description,
         "discriminator": {"propertyName": tag, "mapping": places},
         "oneOf": [{"$ref": place} for place in places.values()],
-    }
+    } | ({"x-extensible-enum": True} if grows else {})
 
 
 def _object(description: str, members: dict[str, Schema], optional: tuple[str, ...] = (), **more: Any) -> Schema:

@@ -2,17 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from typing import Final
 
 from starlette.types import Receive, Scope, Send
 
 from ductrun.drawings.markup import Document
-from ductrun.http.accepting import preferred
 from ductrun.http.aside import ASIDE
-from ductrun.http.exchange import read_body, read_query, send_written
-from ductrun.http.problems import ProblemRaised
-from ductrun.http.representations import VARY, Representation
+from ductrun.http.exchange import media_type_asked, read_body, read_query, send_written
+from ductrun.http.representations import Representation
 from ductrun.kit.answering import PutOffError
 
 _USUAL: Final = frozenset({None, b"*/*", b"application/json"})  # for which nothing is weighed
@@ -39,7 +37,7 @@ class Calculation:
         headers: dict[bytes, bytes] = dict(scope["headers"])
         made = self.usual
         if headers.get(b"accept") not in _USUAL or len(headers) < len(scope["headers"]):
-            made = self.made[self._preferred(scope["headers"])]
+            made = self.made[media_type_asked(scope["headers"], self.offered)]
         answer, query, usual, content_type, more_headers = made
         body = await read_body(headers, receive, self.max_body_bytes)
         try:
@@ -50,12 +48,3 @@ class Calculation:
             written, policy = written
             more_headers = (*more_headers, (b"content-security-policy", policy.encode()))
         await send_written(send, 200, content_type, written, *more_headers)
-
-    def _preferred(self, headers: Iterable[tuple[bytes, bytes]]) -> str:
-        """Give the media type that the headers ask for; one that is given twice is one list."""
-        accepted = ",".join([value.decode("latin-1") for name, value in headers if name == b"accept"])
-        found = preferred(accepted, self.offered)
-        if found is None:
-            detail = f"The answer is given as {' or '.join(self.offered)}: ask for that, or send no Accept header."
-            raise ProblemRaised("not_acceptable", detail, headers=(VARY,))
-        return found

@@ -154,6 +154,10 @@ def _worked(operation: Operation[Any, Any, Any]) -> dict[str, Any]:
     return answer
 
 
+_REQUEST_ID = {
+    "description": "Id of the request, in the logs too: the caller's own, if it sent one that is short and safe.",
+    "schema": {"type": "string", "maxLength": 200},
+}
 _KEY = {
     "type": "http",
     "scheme": "bearer",
@@ -170,7 +174,7 @@ def build(endpoints: Iterable[Endpoint]) -> dict[str, Any]:
     for operation in OPERATIONS:
         answer = paths[f"/v1/{operation.name}"]["post"]["responses"]["200"]["content"]["application/json"]
         answer["examples"] = {"worked": {"summary": "The answer to it, with its working", "value": _worked(operation)}}
-    document = {
+    document: dict[str, Any] = {
         "openapi": "3.1.0",
         "info": {
             "title": "ductrun",
@@ -185,9 +189,16 @@ def build(endpoints: Iterable[Endpoint]) -> dict[str, Any]:
         "tags": _tags(),
         "security": [{}, {"key": []}],
         "paths": paths,
-        "components": {"schemas": schemas(), "securitySchemes": {"key": _KEY}},
+        "components": {
+            "schemas": schemas(),
+            "headers": {"RequestId": _REQUEST_ID},
+            "securitySchemes": {"key": _KEY},
+        },
     }
     document = copy.deepcopy(document)  # descriptions share their parts
+    for described in (described for item in document["paths"].values() for described in item.values()):
+        for answer in described["responses"].values():
+            answer.setdefault("headers", {})["X-Request-ID"] = {"$ref": "#/components/headers/RequestId"}
     _tidy(document)
     return document
 

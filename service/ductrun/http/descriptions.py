@@ -59,6 +59,7 @@ def table_name(table: ReferenceTable) -> str:
 
 _AT_ANY_TIME = (401, 403, 503)  # of everything but the two of health: no key, or no room
 _TOLD_WITH: dict[int, dict[str, Any]] = {
+    405: {"headers": {"Allow": {"description": "The methods that the path takes.", "schema": _SHORT_TEXT}}},
     401: {"headers": {"WWW-Authenticate": {"description": "How to send a key.", "schema": _SHORT_TEXT}}},
 }
 _RETRY_AFTER = {
@@ -91,7 +92,7 @@ def _post(
     description: str,
     body: dict[str, Any],
     answer: dict[str, Any],
-    *more_problems: int,
+    *,
     remedying: bool = True,
 ) -> dict[str, Any]:
     return {
@@ -99,7 +100,7 @@ def _post(
         "summary": summary,
         "description": description,
         "tags": ["batches"],
-        "responses": {"200": answer} | problem_responses(400, 405, *more_problems, 408, 413, 415, 422, *_AT_ANY_TIME),
+        "responses": {"200": answer} | problem_responses(400, 405, 406, 408, 413, 415, 422, *_AT_ANY_TIME),
         "parameters": [*_asked(), *([_REMEDIES] if remedying else [])],
         "requestBody": {"required": True} | body,
     }
@@ -152,8 +153,7 @@ def calculation_options(
         operation.summary,
         operation.description,
         {"content": {"application/json": body}},
-        {"description": "The answer, as the Accept header asks for it.", "content": answer},
-        406,
+        {"description": "The answer, as the Accept header asks for it.", "content": answer} | _saved(answer),
         remedying=operation.remedying is not None,
     )
     if len(pages_of(operation)) > 1:
@@ -162,6 +162,12 @@ def calculation_options(
         )
     described["parameters"] = [_taken_with(one, media_types) for one in described["parameters"]]
     return described | {"tags": [subject_of(operation)]}
+
+
+def _saved(media_types: Collection[str]) -> dict[str, Any]:
+    """Say that an answer which may be a file comes with a name for it."""
+    named = {"description": "A name to save it by; of a takeoff alone.", "schema": _SHORT_TEXT}
+    return {"headers": {"Content-Disposition": named}} if {CSV, WORKBOOK} & set(media_types) else {}
 
 
 def _taken_with(parameter: dict[str, Any], media_types: Mapping[str, Collection[str]]) -> dict[str, Any]:
@@ -285,7 +291,7 @@ def table_options(table: ReferenceTable) -> dict[str, Any]:
             "200": {"description": "The rows.", "content": content, "headers": _TAG_HEADERS},
             "304": {"description": "The caller has this version already.", "headers": _TAG_HEADERS},
         }
-        | problem_responses(405, 422, *_AT_ANY_TIME),
+        | problem_responses(405, 406, 422, *_AT_ANY_TIME),
         "parameters": [*parameters, _IF_NONE_MATCH],
     }
 

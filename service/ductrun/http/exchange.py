@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from typing import Any, Final
 from urllib.parse import parse_qsl
 
 from msgspec import UNSET
 from starlette.types import Receive, Send
 
+from ductrun.http.accepting import preferred
 from ductrun.http.aside import ClientGone
 from ductrun.http.problems import MEDIA_TYPE, Fault, ProblemRaised, body_of
 from ductrun.http.suggestions import probably_meant
@@ -17,6 +18,7 @@ from ductrun.kit.answering import Chosen
 from ductrun.kit.telling import METRIC, US
 
 JSON: Final = ("application/json",)
+VARY: Final = (b"vary", b"accept")
 _OTHER_JSON = re.compile(r"application/.*\+json\Z")
 _PARAMETER = re.compile(r';\s*([^=;\s"]+)\s*=\s*("(?:[^"\\]|\\.)*"|[^;"\s]*)')
 _UTF8 = {"utf-8", "utf8"}
@@ -26,6 +28,7 @@ QUERY: Final[Mapping[str, Mapping[str, Any]]] = {
     "assumptions": {"state": False, "refuse": True},
     "request": {"completed": True},
 }
+_USUALLY: Final = {"units": "us", "working": "false", "assumptions": "state", "remedies": "false", "page": "sheet"}
 REMEDYING: Final[Mapping[str, Mapping[str, Any]]] = {**QUERY, "remedies": {"true": True, "false": False}}
 
 
@@ -67,6 +70,8 @@ def read_parameters(
     errors: list[Fault] = []
     for name, text in parse_qsl(query.decode("latin-1"), keep_blank_values=True):
         values = known.get(name)
+        if values is None and name in elsewhere and text == _USUALLY.get(name):
+            continue  # so it is, whatever the form of the answer
         if values is None:
             errors.append(unknown_parameter(name, list(known), elsewhere.get(name)))
         elif text not in values:
@@ -85,8 +90,9 @@ def unknown_parameter(name: str, known: list[str], taken_with: str | None = None
     meant = None if taken_with else probably_meant(name, known)
     allowed = f"There are: {', '.join(known)}." if known else "None is taken here."
     fault = f"It is taken only with Accept: {taken_with}." if taken_with else "There is no such query parameter."
+    code = "not_with_this_form" if taken_with else "unknown_parameter"
     message = f"{fault} {_meant(meant)}{allowed}"
-    return Fault("unknown_parameter", message, parameter=name[:100], allowed_values=known, suggestion=meant or UNSET)
+    return Fault(code, message, parameter=name[:100], allowed_values=known, suggestion=meant or UNSET)
 
 
 _FEW = 12  # values that a sentence can list
@@ -120,6 +126,18 @@ def content_type_of(headers: Mapping[bytes, bytes], accepted: Sequence[str]) -> 
     if not charsets <= _UTF8:
         raise _media_type_refused(accepted)
     return essence
+
+
+def media_type_asked(headers: Iterable[tuple[bytes, bytes]], offered: tuple[str, ...]) -> str:
+    """Give the media type of those offered that the headers ask for; an Accept that is given twice is one list."""
+    accepted = ",".join([value.decode("latin-1") for name, value in headers if name == b"accept"])
+    found = preferred(accepted, offered)
+    if found is None:
+        detail = (
+            f"The answer is given as {' or '.join(dict.fromkeys(offered))}: ask for that, or send no Accept header."
+        )
+        raise ProblemRaised("not_acceptable", detail, headers=(VARY,))
+    return found
 
 
 def _media_type_refused(accepted: Sequence[str]) -> ProblemRaised:

@@ -75,26 +75,24 @@ class Items:
         """Keep what answers each operation, by its name in an item."""
         self.answers = {name: answers[operation.name] for name, operation in NAMED.items()}
 
-    def settle(self, item: bytes, chosen: Chosen, instance: str, pointer: str, place: bytes = b"") -> Settled:
+    def settle(self, item: bytes, chosen: Chosen, instance: str, place: bytes = b"") -> Settled:
         """Answer an item; whatever is wrong with it stays its own. Raises PutOffError for one that takes long.
 
-        `pointer` is where the item stands in what the caller sent; `place` is a member that goes before the others.
+        `place` is a member that goes before the others.
         """
         if len(item) > LARGE:
-            raise PutOffError(
-                partial(self._settle_large, item, chosen, instance, pointer, place), len(item) / BYTES_A_STEP
-            )
-        return self._settle(item, chosen, instance, pointer, place)
+            raise PutOffError(partial(self._settle_large, item, chosen, instance, place), len(item) / BYTES_A_STEP)
+        return self._settle(item, chosen, instance, place)
 
-    def _settle_large(self, item: bytes, chosen: Chosen, instance: str, pointer: str, place: bytes) -> Settled:
+    def _settle_large(self, item: bytes, chosen: Chosen, instance: str, place: bytes) -> Settled:
         try:
             check_marks(item, _most_values())
-            return self._settle(item, chosen, instance, pointer, place)
+            return self._settle(item, chosen, instance, place)
         except REFUSALS as refusal:
-            return _told(refusal, instance, place, pointer)
+            return _told(refusal, instance, place)
 
-    def _settle(self, item: bytes, chosen: Chosen, instance: str, pointer: str, place: bytes) -> Settled:
-        named = place
+    def _settle(self, item: bytes, chosen: Chosen, instance: str, place: bytes) -> Settled:
+        named, start = place, "#"
         try:
             try:
                 read = _read_item(item)
@@ -108,25 +106,25 @@ class Items:
                 read_slowly(Item, item)
                 raise
             named += b'"id":%b,"operation":"%b",' % (_encode(read.id), read.operation.encode())
-            pointer += "/request"
+            start = "#/request"
             return 200, _ANSWER % (named, answer(request, chosen))
         except PutOffError as put_off:
-            finish = partial(self._finish, put_off.finish, instance, named, pointer)
+            finish = partial(self._finish, put_off.finish, instance, named)
             raise PutOffError(finish, put_off.steps) from None
         except REFUSALS as refusal:
-            return _told(refusal, instance, named, pointer)
+            return _told(refusal, instance, named, start)
         except Exception:
-            return _failed(instance, named, pointer)
+            return _failed(instance, named)
 
-    def _finish(self, finish: Callable[[], bytes], instance: str, named: bytes, pointer: str) -> Settled:
+    def _finish(self, finish: Callable[[], bytes], instance: str, named: bytes) -> Settled:
         try:
             return 200, _ANSWER % (named, finish())
         except PutOffError as again:
-            raise PutOffError(partial(self._finish, again.finish, instance, named, pointer), again.steps) from None
+            raise PutOffError(partial(self._finish, again.finish, instance, named), again.steps) from None
         except REFUSALS as refusal:
-            return _told(refusal, instance, named, pointer)
+            return _told(refusal, instance, named, "#/request")
         except Exception:
-            return _failed(instance, named, pointer)
+            return _failed(instance, named)
 
     def name_of(self, item: bytes) -> bytes:
         """Write what can be read of the id and the operation of an item that cannot be used."""
@@ -148,13 +146,13 @@ def _each_member_once(item: bytes, read: _Item, request: bytes) -> bool:
     return outside == 3 and b"\\" not in item
 
 
-def _told(refusal: Exception, instance: str, named: bytes, pointer: str) -> Settled:
+def _told(refusal: Exception, instance: str, named: bytes, start: str = "#") -> Settled:
     problem = problem_of(refusal)
-    return refused(problem, instance, named, _moved(problem.errors, pointer))
+    return refused(problem, instance, named, _moved(problem.errors, start))
 
 
-def _failed(instance: str, named: bytes, pointer: str) -> Settled:
-    _log.exception("request %s failed at %s (%s)", instance, pointer, named.decode())
+def _failed(instance: str, named: bytes) -> Settled:
+    _log.exception("request %s failed at an item (%s)", instance, named.decode())
     return refused(failure(), instance, named)
 
 
@@ -174,7 +172,7 @@ def refused(problem: ProblemRaised, instance: str, named: bytes, errors: list[Fa
 
 
 def _moved(errors: list[Fault] | None, start: str) -> list[Fault] | None:
-    """Give faults whose pointers start at what the caller sent."""
+    """Give faults whose pointers start at the item."""
     return errors and [
         structs.replace(error, pointer=start + error.pointer[1:]) if error.pointer else error for error in errors
     ]

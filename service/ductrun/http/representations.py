@@ -9,7 +9,7 @@ from ductrun.drawings.documents import CSV, WORKBOOK, Answered, lists_of, pages_
 from ductrun.drawings.markup import Document
 from ductrun.drawings.registry import DRAWINGS
 from ductrun.drawings.svg import STYLE_HASH
-from ductrun.http.exchange import QUERY, REMEDYING
+from ductrun.http.exchange import QUERY, REMEDYING, VARY
 from ductrun.kit.answering import Answering, Chosen, drawing_of, made_by, told_of, written
 from ductrun.subjects import Operation
 from ductrun.subjects.parts.takeoff import Takeoff
@@ -21,7 +21,6 @@ Query = Mapping[str, Mapping[str, Any]]
 JSON: Final = "application/json"
 SVG: Final = "image/svg+xml"
 HTML: Final = "text/html"
-VARY: Final[Header] = (b"vary", b"accept")
 _DRAWING_POLICY: Final[Header] = (
     b"content-security-policy",
     f"default-src 'none'; style-src '{STYLE_HASH}'".encode(),

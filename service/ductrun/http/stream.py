@@ -17,7 +17,7 @@ from starlette.types import Message, Receive, Scope, Send
 
 from ductrun import __version__
 from ductrun.http.aside import ASIDE, ClientGone
-from ductrun.http.exchange import content_type_of, read_query
+from ductrun.http.exchange import content_type_of, media_type_asked, read_query
 from ductrun.http.eyes import ITEMS
 from ductrun.http.gate import REQUEST_ID
 from ductrun.http.items import Items, Settled, refused
@@ -123,7 +123,8 @@ class Stream:
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         """Answer one stream, with breaks in which other requests are answered."""
-        media_type = content_type_of(dict(scope["headers"]), MEDIA_TYPES)
+        sent = content_type_of(dict(scope["headers"]), MEDIA_TYPES)
+        media_type = media_type_asked(scope["headers"], (sent, *MEDIA_TYPES))
         chosen = read_query(scope["query_string"])
         arriving = Arriving(receive, self.idle_seconds)
         try:
@@ -185,7 +186,7 @@ def settle_line(items: Items, number: int, line: bytes | None, limit: int, chose
     place = b'"line":%d,' % number
     if line is None:
         return refused(ProblemRaised("body_too_large", f"A line may have {limit} bytes."), instance, place)
-    return items.settle(line, chosen, instance, "#", place)
+    return items.settle(line, chosen, instance, place)
 
 
 def summary_of(items: int, failed: int) -> bytes:

@@ -10,7 +10,7 @@ from starlette.requests import Request
 from starlette.responses import Response
 from starlette.types import Receive, Scope, Send
 
-from ductrun.http.exchange import read_parameters
+from ductrun.http.exchange import JSON, media_type_asked, read_parameters
 from ductrun.kit.telling import UnitSystem
 from ductrun.subjects.reference_tables import ReferenceTable
 from ductrun.tables import TABLES
@@ -51,6 +51,7 @@ class TableEndpoint:
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         """Give the rows that match every filter."""
+        media_type_asked(scope["headers"], JSON)
         asked = read_parameters(scope["query_string"], self.parameters)
         rows = self.rows[asked.pop("units", UnitSystem.US)]
         matching = [row for found_by, row in rows if all(value in found_by[name] for name, value in asked.items())]

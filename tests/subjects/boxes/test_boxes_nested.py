@@ -92,7 +92,7 @@ def test_a_fault_lies_where_its_member_was_given() -> None:
     lost["point"]["holes"][1]["circuits"] = ["b"]
     with pytest.raises(UnanswerableError) as refused:
         asked(lost)
-    assert refused_at(refused.value) == {"#/point/holes/1/circuits/0": "unknown_circuit"}
+    assert refused_at(refused.value) == {"#/point/holes/1/circuits/0": "no_such_circuit"}
     lost["point"]["holes"].pop()
     with pytest.raises(UnanswerableError) as refused:
         asked(lost)

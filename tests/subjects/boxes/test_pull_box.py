@@ -564,11 +564,11 @@ def test_racks_above_the_threshold_are_practice_and_building_wire_is_cautioned_t
 def test_what_else_cannot_be_asked_is_refused_with_its_pointer() -> None:
     unknown = copy.deepcopy(MIXED)
     unknown["entries"][3]["circuits"] = ["c"]
-    assert refused(unknown) == {"#/entries/3/circuits/0": "unknown_circuit"}
+    assert refused(unknown) == {"#/entries/3/circuits/0": "no_such_circuit"}
     twice = copy.deepcopy(MIXED)
     twice["circuits"].append({"name": "a"})
     twice["entries"][0]["circuits"] = ["a", "a"]
-    assert refused(twice) == {"#/circuits/2/name": "named_twice", "#/entries/0/circuits/1": "named_twice"}
+    assert refused(twice) == {"#/circuits/2/name": "name_given_twice", "#/entries/0/circuits/1": "name_given_twice"}
     front = copy.deepcopy(MIXED)
     front["entries"][1]["wall"] = "front"
     assert refused(front) == {"#/entries/1/wall": "entry_in_the_cover"}

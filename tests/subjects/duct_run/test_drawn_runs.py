@@ -97,7 +97,7 @@ def test_a_bore_is_as_long_as_its_curves_and_lies_lower_at_its_end() -> None:
 @pytest.mark.parametrize(
     ("bundle", "bore", "member", "code", "bound"),
     [
-        (22.5, 22, "bundle_diameter", "wider_than_the_bore", {"maximum": 22}),
+        (22.5, 22, "bundle_diameter", "bundle_wider_than_bore", {"maximum": 22}),
         # no circle holds three ducts of 6.625 in that does not hold two of them side by side
         (13.2, 22, "bundle_diameter", "narrower_than_the_ducts", {"minimum": 2 * 6.625}),
         (None, 13.2, "bore_diameter", "narrower_than_the_ducts", {"minimum": 2 * 6.625}),

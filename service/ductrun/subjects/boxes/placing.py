@@ -156,7 +156,7 @@ def _names(circuits: Sequence[BoxCircuit], sheet: Worksheet, faults: Gathering) 
     for index, circuit in enumerate(circuits):
         if circuit.name in names:
             faults.faults.append(
-                sheet.fault(f"{index}/name", "named_twice", "Another circuit has this name: give each its own.")
+                sheet.fault(f"{index}/name", "name_given_twice", "Another circuit has this name: give each its own.")
             )
         names.setdefault(circuit.name, index)
     return names
@@ -176,7 +176,7 @@ def _entry(entry: BoxEntry, names: dict[str, int], by_cable: bool, removable: Bo
             faults.faults.append(
                 sheet.fault(
                     f"circuits/{index}",
-                    "named_twice" if twice else "unknown_circuit",
+                    "name_given_twice" if twice else "no_such_circuit",
                     "It is named once before." if twice else "No circuit has this name: list it under circuits.",
                 )
             )

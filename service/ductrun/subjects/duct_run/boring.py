@@ -56,7 +56,7 @@ def _refuse_too_small(setting: BoredSetting, bank: RunBank, place: Worksheet) ->
     faults: list[Fault] = []
     if bore is not None and bundle is not None and over(bundle.si, bore.si):
         words = "The bundle is wider than the bore it is drawn into."
-        faults.append(place.fault("bundle_diameter/value", "wider_than_the_bore", words, maximum=bore))
+        faults.append(place.fault("bundle_diameter/value", "bundle_wider_than_bore", words, maximum=bore))
     ducts = () if bank.placed is None else bank.placed.ducts
     need = least_circle([duct.diameter for duct in ducts])
     for member, given in (("bundle_diameter", bundle), ("bore_diameter", bore)):
