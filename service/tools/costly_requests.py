@@ -90,7 +90,8 @@ def under_earth(run: Request, water: float = 2) -> Request:
     ]
     run["profile"] = {"reference": "top_of_duct", "points": points}
     return run | {
-        "earth_load": RUN["earth_load"] | {"earth_load_method": "trench", "groundwater_depth": quantity(water, "ft")}
+        "earth_load": RUN["earth_load"] | {"earth_load_method": "trench"},
+        "site": run.get("site", {}) | {"groundwater_depth": quantity(water, "ft")},
     }
 
 
@@ -180,7 +181,7 @@ def pulled() -> Request:
         del request[member]
     studies = {"find_largest": True, "profile_spacing": quantity(2, "ft"), "friction_range": {"low": 0.2, "high": 0.5}}
     limits = {"allowable_tension": quantity(99_999, "lbf"), "arrangement": "many", "attachment": "basket_grip"}
-    return request | studies | limits | {"cable_order": {}}
+    return request | studies | limits | {"ordering": {}}
 
 
 def planned() -> Request:

@@ -174,7 +174,7 @@ def busy(status: int, **headers: str) -> httpx.Response:
     return httpx.Response(status, headers=headers, json=REFUSED | {"status": status})
 
 
-FINE = httpx.Response(200, json={"status": "ready", "tables": "t"})
+FINE = httpx.Response(200, json={"status": "ready", "tables_version": "t"})
 QUICK = Retries(2, first_wait=0.001)
 
 
@@ -270,7 +270,7 @@ def test_headers_and_transport_of_a_given_connection_hold_for_calls_and_stream()
 
 def test_an_operation_that_is_to_end_is_warned_of() -> None:
     headers = {"Deprecation": "@1767225600", "Sunset": "Thu, 31 Dec 2026 23:59:59 GMT"}
-    client = client_of(lambda _: httpx.Response(200, headers=headers, json={"status": "ready", "tables": "t"}))
+    client = client_of(lambda _: httpx.Response(200, headers=headers, json={"status": "ready", "tables_version": "t"}))
     with pytest.warns(DeprecationWarning, match="/readyz is deprecated and ends on Thu, 31 Dec 2026") as told:
         client.check_ready()
     assert told[0].filename == __file__  # what asked, not the client

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import copy
 import re
 from collections.abc import Iterator
 from enum import StrEnum
@@ -11,6 +12,8 @@ import pytest
 from ductrun.http.suggestions import probably_meant
 from ductrun.kit.choices import CodeEdition
 from ductrun.subjects import OPERATIONS
+from ductrun.subjects.bank.choices import DuctMaterial
+from ductrun.subjects.feeder.choices import WallMaterial
 from ductrun.subjects.parts.choices import (
     ConductorMaterial,
     ConductorSize,
@@ -40,6 +43,8 @@ from ductrun.units import (
     VolumeUnit,
 )
 from ductrun.units.spellings import ways_to_write
+
+from tests.asking import EXAMPLES, faults
 
 MEANT: list[tuple[type[StrEnum], Any, str]] = [
     (TradeSize, 4, "4"),
@@ -74,6 +79,9 @@ MEANT: list[tuple[type[StrEnum], Any, str]] = [
     (ConduitType, "EMT conduit", "emt"),
     (ConduitType, "thin-wall", "emt"),
     (ConduitType, "fiberglass", "rtrc"),
+    (WallMaterial, "fiberglass", "rtrc"),
+    (WallMaterial, "Polyethylene", "hdpe"),
+    (DuctMaterial, "polyethylene", "hdpe"),
     (ConduitType, "Liquid-tight flexible metal conduit", "lfmc"),
     (ConduitType, "LFNC-B", "lfnc_b"),
     (ConduitType, "Sch 40 HDPE", "hdpe_schedule_40"),
@@ -227,7 +235,44 @@ def test_a_list_of_the_trades_designators_is_that_of_the_table() -> None:
 
 
 def test_no_spelling_stands_for_a_value_that_is_not_there() -> None:
-    values = {code.value for codes in _all_codes(Code) for code in codes}
+    values = {code.value for codes in _all_codes(Code) for code in codes} | _names_of_members()
     for pattern, ways in SPELLINGS:
         assert ways
         assert any(re.fullmatch(pattern, value) for value in values), pattern
+
+
+def _names_of_members() -> set[str]:
+    schemas = [one.request.model_json_schema() for one in OPERATIONS]
+    objects = [node for schema in schemas for node in (schema, *schema["$defs"].values())]
+    return {name for node in objects for name in node.get("properties", {})}
+
+
+@pytest.mark.parametrize(
+    ("operation", "where", "given", "meant"),
+    [
+        ("conduit-size", "", "conduit_type", "type"),
+        ("permitted-use", "", "type", "conduit_type"),
+        ("fill", "/conduit", "conduit_type", "type"),
+        ("cover", "", "voltage", "voltage_class"),
+        ("pull-tension", "", "cable_order", "ordering"),
+        ("flotation", "", "earth_density", "saturated_soil_density"),
+        ("flotation", "", "material", "duct_material"),
+        ("earth-load", "", "material", "duct_material"),
+        ("earth-load", "", "flotation_factor", "flotation_safety_factor"),
+        ("ampacity", "/circuits/0", "conductor_temperature", "temperature_limit"),
+        ("joints", "", "joints_per_quart", "cement_per_joint"),
+        ("voltage-drop", "", "hours_per_year", "duration_per_year"),
+        ("trench", "", "side_slope", "side_slope_ratio"),
+        ("trench", "/stations/0", "position", "station"),
+    ],
+)
+def test_a_member_by_another_word_of_the_trade_is_told_its_name(
+    operation: str, where: str, given: str, meant: str
+) -> None:
+    request: Any = copy.deepcopy(EXAMPLES[operation]) | ({"stations": [{}]} if operation == "trench" else {})
+    place = request
+    for step in where.split("/")[1:]:
+        place = place[int(step) if step.isdigit() else step]
+    place[given] = 1
+    [one] = [one for one in faults(operation, request) if one["code"] == "unknown_member"]
+    assert (one["pointer"], one["suggestion"]) == (f"#{where}/{given}", meant)

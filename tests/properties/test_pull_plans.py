@@ -72,4 +72,4 @@ def test_a_plan_is_the_best_of_all_plans(sections: list[dict[str, Any]], brake: 
     if plans:
         best = min(plans)
         assert found["pull_count"] == best[0]
-        assert found["worst_utilization_percent"] == pytest.approx(best[1], rel=1e-9)
+        assert found["highest_utilization_percent"] == pytest.approx(best[1], rel=1e-9)

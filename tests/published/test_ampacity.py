@@ -87,7 +87,7 @@ def in_ducts(row: dict[str, Any], case: str) -> dict[str, Any]:
     circuit = {
         "cables": [{"count": singles, "cable": cable}],
         "load_factor_percent": int(load.removeprefix("LF")),
-        "conductor_temperature": quantity(75, "degC"),
+        "temperature_limit": quantity(75, "degC"),
     }
     return bank(int(count), duct) | {
         "earth_thermal_resistivity": quantity(int(earth.removeprefix("rho")), "degC.cm/W"),
@@ -168,7 +168,7 @@ def medium_voltage(row: dict[str, Any], case: str) -> dict[str, Any]:
     circuit = {
         "cables": [{"count": 3, "cable": cable}],
         "voltage": quantity(5 if low else 15, "kV"),
-        "conductor_temperature": quantity(int(limit.removesuffix("C")), "degC"),
+        "temperature_limit": quantity(int(limit.removesuffix("C")), "degC"),
     }
     return bank(count, WIDE) | {
         "earth_thermal_resistivity": quantity(90, "degC.cm/W"),
@@ -193,7 +193,7 @@ def of_a_figure(row: dict[str, Any], case: str) -> dict[str, Any]:
     circuit = {
         "cables": [{"count": 3 if nine else 1, "cable": wire(row)}],
         "load_factor_percent": 50 if earth == 60 else 100,
-        "conductor_temperature": quantity(75, "degC"),
+        "temperature_limit": quantity(75, "degC"),
     }
     return {
         "bank": {

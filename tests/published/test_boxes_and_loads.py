@@ -146,7 +146,7 @@ def test_a_drain_pipe_floats_above_its_printed_cover_and_not_below(identity: str
     def asked(cover: float) -> float:
         mass = quantity(inputs["pipe_weight_lb_ft"], "lb/ft")
         request = pipe(inputs["OD_in"], inputs["OD_in"] * 0.02, cover / 12, duct_mass_per_length=mass)
-        held: float = result("earth-load", request)["in_service"]["factor_ratio"]
+        held: float = result("earth-load", request)["in_service"]["safety_factor"]
         return held
 
     wide = inputs["OD_in"] > 60  # wider than any duct that may be asked

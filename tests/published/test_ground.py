@@ -90,13 +90,13 @@ def test_a_quart_makes_the_joints_of_the_conduit_table(identity: str) -> None:
         "duct_count": 1,
         "stick_length": quantity(10, "ft"),
         "ends": "belled",
-        "joints_per_quart": row.quart,
+        "cement_per_joint": quantity(1 / row.quart, "qt_us"),
     }
     found = result("joints", request)
-    assert (found["joint_count"], found["cement_quart_count"]) == (printed["quart"], 1)
+    assert (found["joint_count"], found["cement_order_volume"]) == (printed["quart"], quantity(0.25, "gal_us"))
     assert found["cement_volume"]["value"] == pytest.approx(0.25)
     one_more = result("joints", request | {"length": quantity(printed["quart"] * 10, "ft")})
-    assert one_more["cement_quart_count"] == 2
+    assert one_more["cement_order_volume"] == quantity(0.5, "gal_us")
 
 
 @pytest.mark.parametrize("identity", CEMENT_PLUMBING)

@@ -109,7 +109,7 @@ def test_findings_point_to_the_stretch_they_are_about_and_cautions_come_once() -
 def test_what_both_stretches_assume_is_told_once_with_every_place() -> None:
     _, sheet = asked()
     pointers = [assumption.pointers for assumption in sheet.assumptions]
-    assert len([places for places in pointers if "#/digging/side_slope" in places]) == 1
+    assert len([places for places in pointers if "#/digging/side_slope_ratio" in places]) == 1
     [covers] = [places for places in pointers if "#/stretches/0/concrete_cover/top" in places]
     assert "#/stretches/1/concrete_cover/side" in covers
     assert "#/stretches/1/concrete_cover/top" not in covers

@@ -52,8 +52,8 @@ BREAKS: dict[str, tuple[Change, str]] = {
     ),
     "a value is refused": (lambda new: schema(new, "TradeSize")["enum"].remove("4"), "TradeSize: 4 is refused now"),
     "a bound is narrower": (
-        lambda new: schema(new, "TrenchRequest")["properties"]["side_slope"].update(maximum=5),
-        "TrenchRequest.side_slope: maximum was 10 and is 5",
+        lambda new: schema(new, "TrenchRequest")["properties"]["side_slope_ratio"].update(maximum=5),
+        "TrenchRequest.side_slope_ratio: maximum was 10 and is 5",
     ),
     "a bound of a quantity is narrower": (
         lambda new: schema(new, "TrenchRequest")["properties"]["cover"]["x-maximum"].update(value=100),
@@ -147,7 +147,7 @@ ADDITIONS: dict[str, Change] = {
     ),
     "a member of an answer": lambda new: schema(new, "FillResult")["properties"].update(more={"type": "number"}),
     "a value that is taken": lambda new: schema(new, "TopClosure")["enum"].append("lid"),
-    "a wider bound": lambda new: schema(new, "TrenchRequest")["properties"]["side_slope"].update(maximum=20),
+    "a wider bound": lambda new: schema(new, "TrenchRequest")["properties"]["side_slope_ratio"].update(maximum=20),
     "a value of a set that may grow": lambda new: schema(new, "Severity").update(
         {"enum": ["violation", "caution", "note", "worry"], "x-extensible-enum": True}
     ),

@@ -30,7 +30,7 @@ LISTED = {
     "a member of a request goes": "`trench` request | `bedding` | ",
     "a member of a request must be given": "`TrenchRequest` | `bedding` optional | required",
     "a value is refused": "`fill` request | the `trade_size` `4` | ",
-    "a bound is narrower": "`trench` request | `side_slope` to 10 | to 5",
+    "a bound is narrower": "`trench` request | `side_slope_ratio` to 10 | to 5",
     "a bound of a quantity is narrower": "`trench` request | `cover` | at most 100 ft",
     "a type changes": "`calculate_fill` answer | `fill_percent`: a number | a text",
     "a kind of a union goes": "`fill` request | `conduit` of the kind `measured` | ",

@@ -252,7 +252,7 @@ if TYPE_CHECKING:
         "compaction",
         "fitting_travel",
         "overcurrent_device",
-        "conductor_temperature",
+        "temperature_limit",
         "insulation",
         "grounding_conductor",
         "radius",
@@ -278,7 +278,7 @@ CHANGE_KIND_VALUES: Final[tuple[ChangeKind, ...]] = (
     "compaction",
     "fitting_travel",
     "overcurrent_device",
-    "conductor_temperature",
+    "temperature_limit",
     "insulation",
     "grounding_conductor",
     "radius",
@@ -1558,14 +1558,14 @@ VOLUME_UNIT_VALUES: Final[tuple[VolumeUnit, ...]] = ("L", "m3", "in3", "ft3", "y
 
 if TYPE_CHECKING:
     WallMaterial: TypeAlias = Literal[
-        "pvc", "polyethylene", "fiberglass", "fiber", "asbestos_cement", "earthenware", "aluminum", "steel"
+        "pvc", "hdpe", "rtrc", "fiber", "asbestos_cement", "earthenware", "aluminum", "steel"
     ]
 else:
     WallMaterial = str
 WALL_MATERIAL_VALUES: Final[tuple[WallMaterial, ...]] = (
     "pvc",
-    "polyethylene",
-    "fiberglass",
+    "hdpe",
+    "rtrc",
     "fiber",
     "asbestos_cement",
     "earthenware",
@@ -1799,7 +1799,7 @@ class AmpacityResult(Struct, kw_only=True, omit_defaults=True, repr_omit_default
     """Where both were asked."""
 
     sensitivities: list[AmpacitySensitivity] | None = None
-    """If asked."""
+    """What each figure of the earth does to the ampacity, if asked."""
 
     smallest_separation: Length | None = None
     """Smallest clear separation of all ducts at which the currents are still carried; if asked."""
@@ -1818,7 +1818,7 @@ class AmpacitySensitivity(Struct, kw_only=True, omit_defaults=True, repr_omit_de
     """Change of the ampacity in percent; negative where it falls."""
 
     member: str
-    """The member."""
+    """Name of the member that is greater, such as cover."""
 
     step_percent: float
     """By how much the member is greater."""
@@ -3182,7 +3182,7 @@ class CoverRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=
     location: BurialLocation
     """Where."""
 
-    voltage: VoltageClass
+    voltage_class: VoltageClass
     """Voltage between conductors."""
 
     wiring_method: WiringMethod
@@ -3309,7 +3309,7 @@ class Digging(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True)
     select_fill: Length | None = None
     """Select fill over the bank, before native backfill. From 0 in to 1200 in."""
 
-    side_slope: float | None = None
+    side_slope_ratio: float | None = None
     """Side of the trench, horizontal for one vertical."""
 
     soil: SoilKind | None = None
@@ -3423,9 +3423,6 @@ class DuctHeat(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True
     cable_temperature: Temperature
     """At the surface of the cables."""
 
-    circuit_number: int
-    """Number of its circuit, from 1 in the order of the request."""
-
     conductor_current: Current
     """Current in each of its loaded conductors."""
 
@@ -3467,6 +3464,9 @@ class DuctHeat(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True
 
     mutual_rise: TemperatureDifference
     """What the other loaded ducts add."""
+
+    pointer: str
+    """What its circuit carries, in the request."""
 
     shield_loss: PowerPerLength
     """Heat in one conductor's shield."""
@@ -3936,6 +3936,9 @@ class EarthLoadRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defau
     duct_mass_per_length: MassPerLength | None = None
     """Mass of an empty duct, for flotation. From 0 lb/ft to 1000 lb/ft."""
 
+    duct_material: PlasticMaterial | None = None
+    """What ducts by their diameters and of no type are made of."""
+
     earth_load_method: EarthLoadMethod | None = None
     """How earth loads the ducts: the prism above them, or arching on the walls of the trench."""
 
@@ -3945,7 +3948,7 @@ class EarthLoadRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defau
     encased: bool | None = None
     """Whether it is encased in concrete."""
 
-    flotation_factor: float | None = None
+    flotation_safety_factor: float | None = None
     """What holds the ducts down, over the uplift of groundwater, at least."""
 
     groundwater_depth: Length | None = None
@@ -3968,9 +3971,6 @@ class EarthLoadRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defau
     long_term_modulus: Pressure | None = None
     """Modulus of elasticity of the ducts for the long term, for buckling. From 1000 psi to 1e+08
     psi."""
-
-    material: PlasticMaterial | None = None
-    """What ducts by their diameters and of no type are made of."""
 
     modulus: Pressure | None = None
     """Modulus of elasticity of the ducts for a moment. From 1000 psi to 1e+08 psi."""
@@ -3999,11 +3999,11 @@ class EarthLoadRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defau
 class EarthLoadResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Ducts under earth and traffic; without tiers where no load was put on them."""
 
-    pour: list[TierInPour]
-    """Encased ducts in wet concrete by tier, the bottom first, each kind of a tier."""
-
     tiers: list[TierUnderLoad]
     """Ducts in earth by tier, the bottom first, each kind of a tier."""
+
+    tiers_in_pour: list[TierInPour]
+    """Encased ducts in wet concrete by tier, the bottom first, each kind of a tier."""
 
     deflection_percent: float | None = None
     """The largest deflection of all tiers."""
@@ -4085,17 +4085,17 @@ class EarthLoading(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=
     duct_mass_per_length: MassPerLength | None = None
     """Mass of an empty duct, for flotation. From 0 lb/ft to 1000 lb/ft."""
 
+    duct_material: PlasticMaterial | None = None
+    """What ducts by their diameters and of no type are made of."""
+
     earth_load_method: EarthLoadMethod | None = None
     """How earth loads the ducts: the prism above them, or arching on the walls of the trench."""
 
     embedment: Embedment | None = None
     """Soil around the ducts, in place of which its modulus may be given."""
 
-    flotation_factor: float | None = None
+    flotation_safety_factor: float | None = None
     """What holds the ducts down, over the uplift of groundwater, at least."""
-
-    groundwater_depth: Length | None = None
-    """Groundwater below grade, at its highest. From 0 in to 1200 in."""
 
     lag_factor: float | None = None
     """By how much the deflection under the earth grows in the long term."""
@@ -4114,9 +4114,6 @@ class EarthLoading(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=
     long_term_modulus: Pressure | None = None
     """Modulus of elasticity of the ducts for the long term, for buckling. From 1000 psi to 1e+08
     psi."""
-
-    material: PlasticMaterial | None = None
-    """What ducts by their diameters and of no type are made of."""
 
     modulus: Pressure | None = None
     """Modulus of elasticity of the ducts for a moment. From 1000 psi to 1e+08 psi."""
@@ -4309,7 +4306,7 @@ class EncasementRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defa
     reinforcing: Reinforcing | None = None
     """Bars in the envelope."""
 
-    side_slope: float | None = None
+    side_slope_ratio: float | None = None
     """Side of the trench, horizontal for one vertical, when the trench is the form."""
 
     trench_width: Length | None = None
@@ -4907,10 +4904,6 @@ class Floating(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True
     """What ducts that are given by their diameters are made of; a listed one tells it by its
     type."""
 
-    earth_density: Density | None = None
-    """Density of the earth over ducts in groundwater, full of water, with that water. From 50
-    lb/ft3 to 200 lb/ft3."""
-
     fluid_density: Density | None = None
     """Density of the fluid. From 20 lb/ft3 to 300 lb/ft3."""
 
@@ -4923,6 +4916,10 @@ class Floating(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True
 
     safety_factor: float | None = None
     """Factor on the uplift."""
+
+    saturated_soil_density: Density | None = None
+    """Density of the earth over ducts in groundwater, full of water, with that water. From 50
+    lb/ft3 to 200 lb/ft3."""
 
     station_spacing: Length | None = None
     """Distance of the stations that hold the bank down. From 0.25 ft to 1000 ft."""
@@ -5031,10 +5028,6 @@ class FlotationRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defau
     """What ducts that are given by their diameters are made of; a listed one tells it by its
     type."""
 
-    earth_density: Density | None = None
-    """Density of the earth over ducts in groundwater, full of water, with that water. From 50
-    lb/ft3 to 200 lb/ft3."""
-
     fluid_density: Density | None = None
     """Density of the fluid. From 20 lb/ft3 to 300 lb/ft3."""
 
@@ -5053,6 +5046,10 @@ class FlotationRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defau
 
     safety_factor: float | None = None
     """Factor on the uplift."""
+
+    saturated_soil_density: Density | None = None
+    """Density of the earth over ducts in groundwater, full of water, with that water. From 50
+    lb/ft3 to 200 lb/ft3."""
 
     station_spacing: Length | None = None
     """Distance of the stations that hold the bank down. From 0.25 ft to 1000 ft."""
@@ -5166,9 +5163,6 @@ class FrictionCase(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=
     reversed_verdict: Verdict
     """Whether the pull from the other end keeps its limits, or was not judged."""
 
-    sidewall_pressure: ForcePerLength
-    """Highest sidewall pressure; 0 where there is no bend."""
-
     tension: Force
     """Tension at the pulling end."""
 
@@ -5183,6 +5177,9 @@ class FrictionCase(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=
 
     reversed_brake_tension: Force | None = None
     """Force with which the reel must hold back, pulled from the other end, if it must."""
+
+    sidewall_pressure: ForcePerLength | None = None
+    """Highest sidewall pressure, if there is a bend."""
 
 
 class FrictionRange(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
@@ -5263,7 +5260,7 @@ class HorizontalBendSection(
     kind: ClassVar[Literal["horizontal_bend"]] = "horizontal_bend"
 
     radius: Length
-    """Radius to the centre line. From 0.5 in to 120000 in."""
+    """Radius to the center line. From 0.5 in to 120000 in."""
 
     conduit: Conduit | None = None
     """Conduit of this section, where it differs."""
@@ -5287,7 +5284,7 @@ class InService(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=Tru
     verdict: Verdict
     """Whether the ducts stay down with the factor asked."""
 
-    factor_ratio: float | None = None
+    safety_factor: float | None = None
     """hold_down_per_length over uplift_per_length, the least of any bare ducts that lie over each
     other; absent where nothing lifts."""
 
@@ -5390,6 +5387,9 @@ class JointsRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults
     bell_loss: Length | None = None
     """What a joint takes of a stick's length. From 0 in to 240 in."""
 
+    cement_per_joint: Volume | None = None
+    """Solvent cement that a cemented joint takes. From 1e-05 qt_us to 4 qt_us."""
+
     cord_tail: Length | None = None
     """Pull cord left at each end of a duct. From 0 in to 240 in."""
 
@@ -5401,9 +5401,6 @@ class JointsRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults
 
     ends: DuctEnds | None = None
     """Bells or plain ends of the sticks; only what is cemented has bells."""
-
-    joints_per_quart: int | None = None
-    """Cemented joints that a quart of cement makes."""
 
     mandrel_clearance: Length | None = None
     """How much smaller than the bore the mandrel is. From 0 in to 240 in."""
@@ -5471,8 +5468,8 @@ class JointsResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=
     straight_length: Length
     """Straight duct in one duct, elbows taken out."""
 
-    cement_quart_count: int | None = None
-    """Solvent cement in whole quarts."""
+    cement_order_volume: Volume | None = None
+    """Solvent cement to order, in whole US quarts."""
 
     cement_volume: Volume | None = None
     """Solvent cement of cemented joints."""
@@ -5677,9 +5674,6 @@ class LoadedCircuit(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults
     ducts: list[str]
     """Its ducts, as tier-position: tier 1 at the bottom, position 1 at the left."""
 
-    conductor_temperature: Temperature | None = None
-    """Highest temperature of the conductor. From 0 degC to 250 degC."""
-
     current: Current | None = None
     """Current of the circuit, all its sets together; without it the answer says what it may be.
     From 0.001 A to 20 kA."""
@@ -5707,6 +5701,9 @@ class LoadedCircuit(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults
 
     system: CircuitSystem | None = None
     """Kind of circuit: three conductors make a set, or two."""
+
+    temperature_limit: Temperature | None = None
+    """Highest temperature of the conductor. From 0 degC to 250 degC."""
 
     terminal_rating: TerminalRating | None = None
     """Temperature that the terminals at both ends are marked for; unmarked ones are taken for 60
@@ -6040,7 +6037,7 @@ class PermittedUseItemAnswer(
 class PermittedUseRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """A conduit and everything it meets."""
 
-    type: ConduitType
+    conduit_type: ConduitType
     """Type of conduit."""
 
     uses: list[ConduitUse]
@@ -6121,13 +6118,13 @@ class PlannedPull(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=T
     direction: PullDirection
     """Forward toward the end of the route, or reversed."""
 
-    end: Length
+    end_position: Length
     """Where it ends."""
 
     highest_tension: Force
     """Highest tension anywhere along the pull."""
 
-    start: Length
+    start_position: Length
     """Where the pull starts, along the route from its start."""
 
     tension: Force
@@ -6531,10 +6528,10 @@ class PullPlanResult(Struct, kw_only=True, omit_defaults=True, repr_omit_default
     pulls: list[PlannedPull]
     """The pulls in the order of the route; none if no plan keeps the limits."""
 
-    forbidding_section: int | None = None
-    """Section of the route, from 0, that forbids any plan."""
+    forbidding_pointer: str | None = None
+    """Section of the route, in the request, that forbids any plan."""
 
-    worst_utilization_percent: float | None = None
+    highest_utilization_percent: float | None = None
     """Largest share of its limits that any pull uses; with so many judged pulls the lowest there
     is."""
 
@@ -6711,9 +6708,6 @@ class PullTensionRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_def
     """Low coefficient of friction, at which a cable runs away downhill most: the reel brake reckons
     with it."""
 
-    cable_order: CableOrder | None = None
-    """Gives the cable to order as well."""
-
     code_edition: CodeEdition | None = None
     """Edition of NFPA 70 to follow."""
 
@@ -6742,6 +6736,9 @@ class PullTensionRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_def
 
     incoming_tension: Force | None = None
     """Tension at the entry without a brake, from the reel. From 0 lbf to 1e+06 lbf."""
+
+    ordering: CableOrder | None = None
+    """Gives the cable to order as well."""
 
     profile_spacing: Length | None = None
     """Gives the tension along the run at points this far apart, for plotting. From 0.25 ft to 1000
@@ -6964,7 +6961,7 @@ class Ready(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     status: str
     """The word `ready`."""
 
-    tables: str
+    tables_version: str
     """Hash of all reference tables."""
 
 
@@ -7217,6 +7214,9 @@ class RunJoining(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=Tr
     bell_loss: Length | None = None
     """What a joint takes of a stick's length. From 0 in to 240 in."""
 
+    cement_per_joint: Volume | None = None
+    """Solvent cement that a cemented joint takes. From 1e-05 qt_us to 4 qt_us."""
+
     cord_tail: Length | None = None
     """Pull cord left at each end of a duct. From 0 in to 240 in."""
 
@@ -7225,9 +7225,6 @@ class RunJoining(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=Tr
 
     ends: DuctEnds | None = None
     """Bells or plain ends of the sticks; only what is cemented has bells."""
-
-    joints_per_quart: int | None = None
-    """Cemented joints that a quart of cement makes."""
 
     mandrel_clearance: Length | None = None
     """How much smaller than the bore the mandrel is. From 0 in to 240 in."""
@@ -7252,10 +7249,6 @@ class RunLoad(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True)
     """Apparent power of the load at the voltage of the source; this, current or power. From 1e-05
     kVA to 1e+06 kVA."""
 
-    conductor_temperature: Temperature | None = None
-    """Highest temperature of the conductor; what is lost on the way is reckoned at it. From 0 degC
-    to 250 degC."""
-
     conduit_material: CircuitConduit | None = None
     """Conduit that its voltage drop is reckoned in, as Table 9 tells them apart."""
 
@@ -7263,8 +7256,8 @@ class RunLoad(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True)
     """Current of the circuit, all its sets together; without it the answer says what it may be.
     From 0.001 A to 20 kA."""
 
-    hours_per_year: float | None = None
-    """At this load, to tell what is lost in a year."""
+    duration_per_year: Duration | None = None
+    """At this load, to tell what is lost in a year. From 0 h to 8784 h."""
 
     limit_percent: float | None = None
     """Most that may be lost."""
@@ -7304,6 +7297,10 @@ class RunLoad(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True)
 
     system: CircuitSystem | None = None
     """Kind of circuit: three conductors make a set, or two."""
+
+    temperature_limit: Temperature | None = None
+    """Highest temperature of the conductor; what is lost on the way is reckoned at it. From 0 degC
+    to 250 degC."""
 
     terminal_rating: TerminalRating | None = None
     """Temperature that the terminals at both ends are marked for; unmarked ones are taken for 60
@@ -7455,7 +7452,7 @@ class RunStraight(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=T
 class RunStretch(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """One stretch of the run, each part as its own operation tells it."""
 
-    ducts: list[StretchJoints]
+    conduits: list[StretchJoints]
     """Its ducts by conduit, risers of another apart."""
 
     length: Length
@@ -7562,7 +7559,8 @@ class Site(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     degC.cm/W to 1000 degC.cm/W."""
 
     groundwater_depth: Length | None = None
-    """Depth of the groundwater below grade. From 0 in to 1200 in."""
+    """Depth of the groundwater below grade, at its highest; assumed where an earth_load asks. From
+    0 in to 1200 in."""
 
     temperatures: Temperatures | None = None
     """What conduit above ground sees; without them its movement is not judged."""
@@ -7605,11 +7603,11 @@ class SizeCandidate(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults
 class SizeChange(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """What one change of the set does to the size."""
 
-    cable_index: int
-    """Line of `cables` that changes, from 0."""
-
     change: ConductorChange
     """What changes on that line."""
+
+    pointer: str
+    """Line of `cables` that changes, in the request."""
 
     trade_size: TradeSize | None = None
     """Smallest size that complies with the change; absent if none does."""
@@ -7872,7 +7870,7 @@ class Station(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True)
     cover: Length
     """Cover over the bank there. From 0 in to 1200 in."""
 
-    position: Length
+    station: Length
     """Distance from the start. From 0 ft to 1e+07 ft."""
 
 
@@ -8322,7 +8320,7 @@ class TakeoffLine(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=T
     """Radius of an elbow or a field bend."""
 
     size: str | None = None
-    """Trade size, conductor size or bar size."""
+    """Trade size, conductor size or bar size; of pavement its kind. A rate matches by it."""
 
     unit_labor_hours: float | None = None
     """The caller's rate, for one of the unit of the line."""
@@ -8788,7 +8786,7 @@ class TrenchRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults
     select_fill: Length | None = None
     """Select fill over the bank, before native backfill. From 0 in to 1200 in."""
 
-    side_slope: float | None = None
+    side_slope_ratio: float | None = None
     """Side of the trench, horizontal for one vertical."""
 
     soil: SoilKind | None = None
@@ -8965,7 +8963,7 @@ class VerticalBendSection(
     kind: ClassVar[Literal["vertical_bend"]] = "vertical_bend"
 
     radius: Length
-    """Radius to the centre line. From 0.5 in to 120000 in."""
+    """Radius to the center line. From 0.5 in to 120000 in."""
 
     conduit: Conduit | None = None
     """Conduit of this section, where it differs."""
@@ -9084,12 +9082,12 @@ class VoltageDropRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_def
     """Current of the circuit, all its sets together; this, power or apparent_power. From 0.001 A to
     20 kA."""
 
+    duration_per_year: Duration | None = None
+    """At this load, to tell what is lost in a year. From 0 h to 8784 h."""
+
     frequency: Frequency | None = None
     """Of the alternating current; the printed reactance is for 60 Hz and goes with it. From 10 Hz
     to 400 Hz."""
-
-    hours_per_year: float | None = None
-    """At this load, to tell what is lost in a year."""
 
     limit_percent: float | None = None
     """Most that may be lost."""
@@ -9150,7 +9148,7 @@ class VoltageDropResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defa
     """Of the voltage at the source."""
 
     energy_loss: Energy | None = None
-    """In a year, if its hours are given."""
+    """In a year, if duration_per_year is given."""
 
     longest_length: Length | None = None
     """Within the limit, one way; absent where the longest run that may be given keeps it."""

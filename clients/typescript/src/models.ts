@@ -152,7 +152,7 @@ export interface AmpacityResult {
   largest_earth_resistivity?: ThermalResistivity;
   /** Where both were asked. */
   other_method?: OtherMethod;
-  /** If asked. */
+  /** What each figure of the earth does to the ampacity, if asked. */
   sensitivities?: AmpacitySensitivity[];
   /** Smallest clear separation of all ducts at which the currents are still carried; if asked. */
   smallest_separation?: Length;
@@ -166,7 +166,7 @@ export interface AmpacitySensitivity {
   ampacity: Current;
   /** Change of the ampacity in percent; negative where it falls. */
   ampacity_change_percent: number;
-  /** The member. */
+  /** Name of the member that is greater, such as cover. */
   member: string;
   /** By how much the member is greater. */
   step_percent: number;
@@ -646,7 +646,7 @@ export interface Caution {
   message: string;
 }
 
-export const CHANGE_KIND_VALUES = ["brake_limit", "end_distance", "pigment_percent", "lift_height", "compaction", "fitting_travel", "overcurrent_device", "conductor_temperature", "insulation", "grounding_conductor", "radius", "box", "cover", "riser_conduit_type", "conduit_type", "concrete_cover", "separation", "encasement", "conductor_size", "parallel_sets", "trade_size", "pull_point"] as const;
+export const CHANGE_KIND_VALUES = ["brake_limit", "end_distance", "pigment_percent", "lift_height", "compaction", "fitting_travel", "overcurrent_device", "temperature_limit", "insulation", "grounding_conductor", "radius", "box", "cover", "riser_conduit_type", "conduit_type", "concrete_cover", "separation", "encasement", "conductor_size", "parallel_sets", "trade_size", "pull_point"] as const;
 /** What a remedy changes, the cheapest to build first. Answers may bring others. */
 export type ChangeKind = (typeof CHANGE_KIND_VALUES)[number] | (string & {});
 
@@ -1343,7 +1343,7 @@ export interface CoverRequest {
   /** Where. */
   location: BurialLocation;
   /** Voltage between conductors. */
-  voltage: VoltageClass;
+  voltage_class: VoltageClass;
   /** What is buried. */
   wiring_method: WiringMethod;
   /** Edition of NFPA 70 to follow. */
@@ -1450,7 +1450,7 @@ export interface Digging {
   /** Select fill over the bank, before native backfill. From 0 in to 1200 in. */
   select_fill?: Length;
   /** Side of the trench, horizontal for one vertical. */
-  side_slope?: number;
+  side_slope_ratio?: number;
   /** What is dug, for its volumes. */
   soil?: SoilKind;
   /** Soil type of the excavation rules, by the competent person. */
@@ -1551,8 +1551,6 @@ export interface DuctHeat {
   air_temperature: Temperature;
   /** At the surface of the cables. */
   cable_temperature: Temperature;
-  /** Number of its circuit, from 1 in the order of the request. */
-  circuit_number: number;
   /** Current in each of its loaded conductors. */
   conductor_current: Current;
   /** Heat of one conductor. */
@@ -1581,6 +1579,8 @@ export interface DuctHeat {
   mutual_heating_factor: number;
   /** What the other loaded ducts add. */
   mutual_rise: TemperatureDifference;
+  /** What its circuit carries, in the request. */
+  pointer: string;
   /** Heat in one conductor's shield. */
   shield_loss: PowerPerLength;
   /** Most that its conductors may reach. */
@@ -1935,6 +1935,8 @@ export interface EarthLoadRequest {
   duct_density?: Density;
   /** Mass of an empty duct, for flotation. From 0 lb/ft to 1000 lb/ft. */
   duct_mass_per_length?: MassPerLength;
+  /** What ducts by their diameters and of no type are made of. */
+  duct_material?: PlasticMaterial;
   /** How earth loads the ducts: the prism above them, or arching on the walls of the trench. */
   earth_load_method?: EarthLoadMethod;
   /** Soil around the ducts, in place of which its modulus may be given. */
@@ -1942,7 +1944,7 @@ export interface EarthLoadRequest {
   /** Whether it is encased in concrete. */
   encased?: boolean;
   /** What holds the ducts down, over the uplift of groundwater, at least. */
-  flotation_factor?: number;
+  flotation_safety_factor?: number;
   /** Groundwater below grade, at its highest. From 0 in to 1200 in. */
   groundwater_depth?: Length;
   /** By how much the deflection under the earth grows in the long term. */
@@ -1958,8 +1960,6 @@ export interface EarthLoadRequest {
   load_spread_ratio?: number;
   /** Modulus of elasticity of the ducts for the long term, for buckling. From 1000 psi to 1e+08 psi. */
   long_term_modulus?: Pressure;
-  /** What ducts by their diameters and of no type are made of. */
-  material?: PlasticMaterial;
   /** Modulus of elasticity of the ducts for a moment. From 1000 psi to 1e+08 psi. */
   modulus?: Pressure;
   /** Stiffness of the ducts at 5 percent deflection. From 1 psi to 1e+06 psi. */
@@ -1978,10 +1978,10 @@ export interface EarthLoadRequest {
 
 /** Ducts under earth and traffic; without tiers where no load was put on them. */
 export interface EarthLoadResult {
-  /** Encased ducts in wet concrete by tier, the bottom first, each kind of a tier. */
-  pour: TierInPour[];
   /** Ducts in earth by tier, the bottom first, each kind of a tier. */
   tiers: TierUnderLoad[];
+  /** Encased ducts in wet concrete by tier, the bottom first, each kind of a tier. */
+  tiers_in_pour: TierInPour[];
   /** The largest deflection of all tiers. */
   deflection_percent?: number;
   /** How earth was taken to load. */
@@ -2038,14 +2038,14 @@ export interface EarthLoading {
   duct_density?: Density;
   /** Mass of an empty duct, for flotation. From 0 lb/ft to 1000 lb/ft. */
   duct_mass_per_length?: MassPerLength;
+  /** What ducts by their diameters and of no type are made of. */
+  duct_material?: PlasticMaterial;
   /** How earth loads the ducts: the prism above them, or arching on the walls of the trench. */
   earth_load_method?: EarthLoadMethod;
   /** Soil around the ducts, in place of which its modulus may be given. */
   embedment?: Embedment;
   /** What holds the ducts down, over the uplift of groundwater, at least. */
-  flotation_factor?: number;
-  /** Groundwater below grade, at its highest. From 0 in to 1200 in. */
-  groundwater_depth?: Length;
+  flotation_safety_factor?: number;
   /** By how much the deflection under the earth grows in the long term. */
   lag_factor?: number;
   /**
@@ -2059,8 +2059,6 @@ export interface EarthLoading {
   load_spread_ratio?: number;
   /** Modulus of elasticity of the ducts for the long term, for buckling. From 1000 psi to 1e+08 psi. */
   long_term_modulus?: Pressure;
-  /** What ducts by their diameters and of no type are made of. */
-  material?: PlasticMaterial;
   /** Modulus of elasticity of the ducts for a moment. From 1000 psi to 1e+08 psi. */
   modulus?: Pressure;
   /** Stiffness of the ducts at 5 percent deflection. From 1 psi to 1e+06 psi. */
@@ -2201,7 +2199,7 @@ export interface EncasementRequest {
   /** Bars in the envelope. */
   reinforcing?: Reinforcing;
   /** Side of the trench, horizontal for one vertical, when the trench is the form. */
-  side_slope?: number;
+  side_slope_ratio?: number;
   /**
    * Width of the trench where the concrete begins, when the trench is the form; left out for a formed pour. From
    * 1 in to 1200 in.
@@ -2662,11 +2660,6 @@ export interface Floating {
   duct_mass_per_length?: MassPerLength;
   /** What ducts that are given by their diameters are made of; a listed one tells it by its type. */
   duct_material?: DuctMaterial;
-  /**
-   * Density of the earth over ducts in groundwater, full of water, with that water. From 50 lb/ft3 to 200
-   * lb/ft3.
-   */
-  earth_density?: Density;
   /** Density of the fluid. From 20 lb/ft3 to 300 lb/ft3. */
   fluid_density?: Density;
   /**
@@ -2678,6 +2671,11 @@ export interface Floating {
   medium?: FlotationMedium;
   /** Factor on the uplift. */
   safety_factor?: number;
+  /**
+   * Density of the earth over ducts in groundwater, full of water, with that water. From 50 lb/ft3 to 200
+   * lb/ft3.
+   */
+  saturated_soil_density?: Density;
   /** Distance of the stations that hold the bank down. From 0.25 ft to 1000 ft. */
   station_spacing?: Length;
   /** What one tie-down holds; without it tie-downs are not counted. From 1 lbf to 1e+06 lbf. */
@@ -2759,11 +2757,6 @@ export interface FlotationRequest {
   duct_mass_per_length?: MassPerLength;
   /** What ducts that are given by their diameters are made of; a listed one tells it by its type. */
   duct_material?: DuctMaterial;
-  /**
-   * Density of the earth over ducts in groundwater, full of water, with that water. From 50 lb/ft3 to 200
-   * lb/ft3.
-   */
-  earth_density?: Density;
   /** Density of the fluid. From 20 lb/ft3 to 300 lb/ft3. */
   fluid_density?: Density;
   /** Length of the run, to count all tie-downs. From 0.01 ft to 100000 ft. */
@@ -2779,6 +2772,11 @@ export interface FlotationRequest {
   pour_shape?: PourShape;
   /** Factor on the uplift. */
   safety_factor?: number;
+  /**
+   * Density of the earth over ducts in groundwater, full of water, with that water. From 50 lb/ft3 to 200
+   * lb/ft3.
+   */
+  saturated_soil_density?: Density;
   /** Distance of the stations that hold the bank down. From 0.25 ft to 1000 ft. */
   station_spacing?: Length;
   /** What one tie-down holds; without it tie-downs are not counted. From 1 lbf to 1e+06 lbf. */
@@ -2869,8 +2867,6 @@ export interface FrictionCase {
   reversed_utilization_percent: number;
   /** Whether the pull from the other end keeps its limits, or was not judged. */
   reversed_verdict: Verdict;
-  /** Highest sidewall pressure; 0 where there is no bend. */
-  sidewall_pressure: ForcePerLength;
   /** Tension at the pulling end. */
   tension: Force;
   /** The largest share of the limits that is used. */
@@ -2881,6 +2877,8 @@ export interface FrictionCase {
   brake_tension?: Force;
   /** Force with which the reel must hold back, pulled from the other end, if it must. */
   reversed_brake_tension?: Force;
+  /** Highest sidewall pressure, if there is a bend. */
+  sidewall_pressure?: ForcePerLength;
 }
 
 /** A low and a high coefficient of friction beside the expected one. */
@@ -2945,7 +2943,7 @@ export interface HorizontalBendSection {
   angle: Angle;
   /** Fixed text that says: a bend in a level plane. */
   kind: "horizontal_bend";
-  /** Radius to the centre line. From 0.5 in to 120000 in. */
+  /** Radius to the center line. From 0.5 in to 120000 in. */
   radius: Length;
   /** Conduit of this section, where it differs. */
   conduit?: Conduit;
@@ -2967,7 +2965,7 @@ export interface InService {
    * hold_down_per_length over uplift_per_length, the least of any bare ducts that lie over each other; absent
    * where nothing lifts.
    */
-  factor_ratio?: number;
+  safety_factor?: number;
 }
 
 export const INSULATION_VALUES = ["THHN", "THWN", "THWN-2", "XHH", "XHHW", "XHHW-2", "ZW", "TW", "THW", "THHW", "THW-2", "RHH", "RHW", "RHW-2", "RHH*", "RHW*", "RHW-2*", "USE-2"] as const;
@@ -3074,6 +3072,8 @@ export interface JointsRequest {
   length: Length;
   /** What a joint takes of a stick's length. From 0 in to 240 in. */
   bell_loss?: Length;
+  /** Solvent cement that a cemented joint takes. From 1e-05 qt_us to 4 qt_us. */
+  cement_per_joint?: Volume;
   /** Pull cord left at each end of a duct. From 0 in to 240 in. */
   cord_tail?: Length;
   /** Elbows and sweeps of each duct. */
@@ -3082,8 +3082,6 @@ export interface JointsRequest {
   end?: RunEnd;
   /** Bells or plain ends of the sticks; only what is cemented has bells. */
   ends?: DuctEnds;
-  /** Cemented joints that a quart of cement makes. */
-  joints_per_quart?: number;
   /** How much smaller than the bore the mandrel is. From 0 in to 240 in. */
   mandrel_clearance?: Length;
   /** Whether the offcut of one duct starts the next. */
@@ -3132,8 +3130,8 @@ export interface JointsResult {
   stick_count: number;
   /** Straight duct in one duct, elbows taken out. */
   straight_length: Length;
-  /** Solvent cement in whole quarts. */
-  cement_quart_count?: number;
+  /** Solvent cement to order, in whole US quarts. */
+  cement_order_volume?: Volume;
   /** Solvent cement of cemented joints. */
   cement_volume?: Volume;
   /** Mandrel for the test, if the bore is known. */
@@ -3296,8 +3294,6 @@ export interface LoadedCircuit {
   cables: CableLine[];
   /** Its ducts, as tier-position: tier 1 at the bottom, position 1 at the left. */
   ducts: string[];
-  /** Highest temperature of the conductor. From 0 degC to 250 degC. */
-  conductor_temperature?: Temperature;
   /**
    * Current of the circuit, all its sets together; without it the answer says what it may be. From 0.001 A to 20
    * kA.
@@ -3323,6 +3319,8 @@ export interface LoadedCircuit {
   shield_grounding?: ShieldGrounding;
   /** Kind of circuit: three conductors make a set, or two. */
   system?: CircuitSystem;
+  /** Highest temperature of the conductor. From 0 degC to 250 degC. */
+  temperature_limit?: Temperature;
   /**
    * Temperature that the terminals at both ends are marked for; unmarked ones are taken for 60 degC to 100 A of
    * overcurrent_device or, without one, of current, and for 75 degC above; where neither is given, for 60 degC
@@ -3596,7 +3594,7 @@ export interface PermittedUseItemAnswer {
 /** A conduit and everything it meets. */
 export interface PermittedUseRequest {
   /** Type of conduit. */
-  type: ConduitType;
+  conduit_type: ConduitType;
   /** Places and ways it is used. */
   uses: ConduitUse[];
   /** Highest temperature around it. From -100 degF to 300 degF. */
@@ -3668,11 +3666,11 @@ export interface PlannedPull {
   /** Forward toward the end of the route, or reversed. */
   direction: PullDirection;
   /** Where it ends. */
-  end: Length;
+  end_position: Length;
   /** Highest tension anywhere along the pull. */
   highest_tension: Force;
   /** Where the pull starts, along the route from its start. */
-  start: Length;
+  start_position: Length;
   /** Tension at the pulling end. */
   tension: Force;
   /** The largest share of its limits that it uses. */
@@ -4006,10 +4004,10 @@ export interface PullPlanResult {
   pull_count: number;
   /** The pulls in the order of the route; none if no plan keeps the limits. */
   pulls: PlannedPull[];
-  /** Section of the route, from 0, that forbids any plan. */
-  forbidding_section?: number;
+  /** Section of the route, in the request, that forbids any plan. */
+  forbidding_pointer?: string;
   /** Largest share of its limits that any pull uses; with so many judged pulls the lowest there is. */
-  worst_utilization_percent?: number;
+  highest_utilization_percent?: number;
 }
 
 /** An answer of pull_plan. */
@@ -4135,8 +4133,6 @@ export interface PullTensionRequest {
   brake_limit?: Force;
   /** Low coefficient of friction, at which a cable runs away downhill most: the reel brake reckons with it. */
   braking_friction_coefficient?: number;
-  /** Gives the cable to order as well. */
-  cable_order?: CableOrder;
   /** Edition of NFPA 70 to follow. */
   code_edition?: CodeEdition;
   /** How many of several conductors share the pull. */
@@ -4158,6 +4154,8 @@ export interface PullTensionRequest {
   grip_limit?: Force;
   /** Tension at the entry without a brake, from the reel. From 0 lbf to 1e+06 lbf. */
   incoming_tension?: Force;
+  /** Gives the cable to order as well. */
+  ordering?: CableOrder;
   /** Gives the tension along the run at points this far apart, for plotting. From 0.25 ft to 1000 ft. */
   profile_spacing?: Length;
   /** Factor on friction for cables side by side, in place of the one of their arrangement. */
@@ -4320,7 +4318,7 @@ export interface Ready {
   /** The word `ready`. */
   status: string;
   /** Hash of all reference tables. */
-  tables: string;
+  tables_version: string;
 }
 
 /** The value that would have been taken for want of one; a quantity too, where it is a figure. */
@@ -4525,14 +4523,14 @@ export interface RunHorizontalBend {
 export interface RunJoining {
   /** What a joint takes of a stick's length. From 0 in to 240 in. */
   bell_loss?: Length;
+  /** Solvent cement that a cemented joint takes. From 1e-05 qt_us to 4 qt_us. */
+  cement_per_joint?: Volume;
   /** Pull cord left at each end of a duct. From 0 in to 240 in. */
   cord_tail?: Length;
   /** Straight part at either end of a factory elbow. From 0 in to 240 in. */
   elbow_tangent?: Length;
   /** Bells or plain ends of the sticks; only what is cemented has bells. */
   ends?: DuctEnds;
-  /** Cemented joints that a quart of cement makes. */
-  joints_per_quart?: number;
   /** How much smaller than the bore the mandrel is. From 0 in to 240 in. */
   mandrel_clearance?: Length;
   /** Whether the offcut of one duct starts the next. */
@@ -4552,8 +4550,6 @@ export interface RunLoad {
    * kVA.
    */
   apparent_power?: ApparentPower;
-  /** Highest temperature of the conductor; what is lost on the way is reckoned at it. From 0 degC to 250 degC. */
-  conductor_temperature?: Temperature;
   /** Conduit that its voltage drop is reckoned in, as Table 9 tells them apart. */
   conduit_material?: CircuitConduit;
   /**
@@ -4561,8 +4557,8 @@ export interface RunLoad {
    * kA.
    */
   current?: Current;
-  /** At this load, to tell what is lost in a year. */
-  hours_per_year?: number;
+  /** At this load, to tell what is lost in a year. From 0 h to 8784 h. */
+  duration_per_year?: Duration;
   /** Most that may be lost. */
   limit_percent?: number;
   /** Mean load of a day in percent of its peak. */
@@ -4591,6 +4587,8 @@ export interface RunLoad {
   shield_grounding?: ShieldGrounding;
   /** Kind of circuit: three conductors make a set, or two. */
   system?: CircuitSystem;
+  /** Highest temperature of the conductor; what is lost on the way is reckoned at it. From 0 degC to 250 degC. */
+  temperature_limit?: Temperature;
   /**
    * Temperature that the terminals at both ends are marked for; unmarked ones are taken for 60 degC to 100 A of
    * overcurrent_device or, without one, of current, and for 75 degC above; where neither is given, for 60 degC
@@ -4720,7 +4718,7 @@ export interface RunStraight {
 /** One stretch of the run, each part as its own operation tells it. */
 export interface RunStretch {
   /** Its ducts by conduit, risers of another apart. */
-  ducts: StretchJoints[];
+  conduits: StretchJoints[];
   /** Length of a duct along its center line, risers included. */
   length: Length;
   /** What the request calls it, or its place. */
@@ -4828,7 +4826,10 @@ export interface Site {
    * degC.cm/W.
    */
   earth_thermal_resistivity?: ThermalResistivity;
-  /** Depth of the groundwater below grade. From 0 in to 1200 in. */
+  /**
+   * Depth of the groundwater below grade, at its highest; assumed where an earth_load asks. From 0 in to 1200
+   * in.
+   */
   groundwater_depth?: Length;
   /** What conduit above ground sees; without them its movement is not judged. */
   temperatures?: Temperatures;
@@ -4860,10 +4861,10 @@ export interface SizeCandidate {
 
 /** What one change of the set does to the size. */
 export interface SizeChange {
-  /** Line of `cables` that changes, from 0. */
-  cable_index: number;
   /** What changes on that line. */
   change: ConductorChange;
+  /** Line of `cables` that changes, in the request. */
+  pointer: string;
   /** Smallest size that complies with the change; absent if none does. */
   trade_size?: TradeSize;
 }
@@ -5078,7 +5079,7 @@ export interface Station {
   /** Cover over the bank there. From 0 in to 1200 in. */
   cover: Length;
   /** Distance from the start. From 0 ft to 1e+07 ft. */
-  position: Length;
+  station: Length;
 }
 
 /** One line of the working; `pointer` is the part of the request it is about. */
@@ -5483,7 +5484,7 @@ export interface TakeoffLine {
   price?: number;
   /** Radius of an elbow or a field bend. */
   radius?: Length;
-  /** Trade size, conductor size or bar size. */
+  /** Trade size, conductor size or bar size; of pavement its kind. A rate matches by it. */
   size?: string;
   /** The caller's rate, for one of the unit of the line. */
   unit_labor_hours?: number;
@@ -5817,7 +5818,7 @@ export interface TrenchRequest {
   /** Select fill over the bank, before native backfill. From 0 in to 1200 in. */
   select_fill?: Length;
   /** Side of the trench, horizontal for one vertical. */
-  side_slope?: number;
+  side_slope_ratio?: number;
   /** What is dug, for its volumes. */
   soil?: SoilKind;
   /** Soil type of the excavation rules, by the competent person. */
@@ -5956,7 +5957,7 @@ export interface VerticalBendSection {
   exit_grade: Grade;
   /** Fixed text that says: a bend in a vertical plane. */
   kind: "vertical_bend";
-  /** Radius to the centre line. From 0.5 in to 120000 in. */
+  /** Radius to the center line. From 0.5 in to 120000 in. */
   radius: Length;
   /** Conduit of this section, where it differs. */
   conduit?: Conduit;
@@ -6050,10 +6051,10 @@ export interface VoltageDropRequest {
   conduit_material?: CircuitConduit;
   /** Current of the circuit, all its sets together; this, power or apparent_power. From 0.001 A to 20 kA. */
   current?: Current;
+  /** At this load, to tell what is lost in a year. From 0 h to 8784 h. */
+  duration_per_year?: Duration;
   /** Of the alternating current; the printed reactance is for 60 Hz and goes with it. From 10 Hz to 400 Hz. */
   frequency?: Frequency;
-  /** At this load, to tell what is lost in a year. */
-  hours_per_year?: number;
   /** Most that may be lost. */
   limit_percent?: number;
   /** Sets in parallel. */
@@ -6092,7 +6093,7 @@ export interface VoltageDropResult {
   table_drop: Voltage;
   /** Of the voltage at the source. */
   table_drop_percent: number;
-  /** In a year, if its hours are given. */
+  /** In a year, if duration_per_year is given. */
   energy_loss?: Energy;
   /** Within the limit, one way; absent where the longest run that may be given keeps it. */
   longest_length?: Length;
@@ -6142,7 +6143,7 @@ export const VOLUME_UNIT_VALUES = ["L", "m3", "in3", "ft3", "yd3", "qt_us", "gal
 /** Units of volume. */
 export type VolumeUnit = (typeof VOLUME_UNIT_VALUES)[number];
 
-export const WALL_MATERIAL_VALUES = ["pvc", "polyethylene", "fiberglass", "fiber", "asbestos_cement", "earthenware", "aluminum", "steel"] as const;
+export const WALL_MATERIAL_VALUES = ["pvc", "hdpe", "rtrc", "fiber", "asbestos_cement", "earthenware", "aluminum", "steel"] as const;
 /** What a duct is made of, for the heat that crosses it. */
 export type WallMaterial = (typeof WALL_MATERIAL_VALUES)[number];
 

@@ -1,6 +1,6 @@
-"""The centre line of a route in space: where every section lies in plan and in height, from one zero.
+"""The center line of a route in space: where every section lies in plan and in height, from one zero.
 
-x runs along the first heading, y to its left, z upward, all [m]; a station is the distance along the centre line in
+x runs along the first heading, y to its left, z upward, all [m]; a station is the distance along the center line in
 plan. At a pull point the heading may break; where no break is given the next stretch is drawn on along the last one.
 """
 
@@ -35,7 +35,7 @@ class PullPoint(NamedTuple):
 
 
 class Point(NamedTuple):
-    """A point of the centre line [m], with its station in plan and its distance along the conduit."""
+    """A point of the center line [m], with its station in plan and its distance along the conduit."""
 
     x: float
     y: float

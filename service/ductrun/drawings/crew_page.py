@@ -206,7 +206,7 @@ def _cautions(run: DuctRun, result: DuctRunResult) -> list[str]:
     """Give what the work at hand asks for, a line each for digging, setting and pulling."""
     buried = [stretch.burial for stretch in run.stretches if stretch.burial is not None]
     poured = any(burial.encasement is not None for burial in buried)
-    joints = [ducts.joints for stretch in result.stretches for ducts in stretch.ducts]
+    joints = [one.joints for stretch in result.stretches for one in stretch.conduits]
     cemented = any(one is not UNSET and one.method is JoiningMethod.CEMENTED for one in joints)
     confined = any(stop.given.kind in CONFINED for stop in run.stops)
     lines = (

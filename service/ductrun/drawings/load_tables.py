@@ -99,7 +99,7 @@ def _earth(stretches: Sequence[RunStretch], write: Write) -> Markup:
                     _ducts(tier),
                     *[write(tier, one) for one in in_concrete],
                 )
-                for tier in load.pour
+                for tier in load.tiers_in_pour
             ]
     header = ("Stretch", "Tier", "Ducts", "Cover", "Earth", "Traffic", "Deflection", "Wall", "Bore left", "Verdict")
     in_pour = ("Stretch", "Tier", "Ducts", "Head", "Pressure", "Bears")

@@ -163,7 +163,7 @@ def _joints(stretches: Sequence[RunStretch]) -> Markup:
     header = ("Stretch", "Conduit", "Ducts", "Length of one", "Sticks", "Joints", "Elbows", "End bells", "Cement")
     rows = []
     for one in stretches:
-        for of_conduit in one.ducts:
+        for of_conduit in one.conduits:
             made = of_conduit.joints
             counts = ("order_stick_count", "joint_count", "elbow_count", "end_bell_count", "cement_volume")
             place = one.name if of_conduit.riser is UNSET else f"{one.name}, riser at {of_conduit.riser}"

@@ -1,6 +1,6 @@
 """The alignment of a run: what its sections measure in plan and in height, and tangents of bends.
 
-Symbols: L length along the centre line [m]; phi slope from level [rad], positive upward; R radius to the centre line
+Symbols: L length along the center line [m]; phi slope from level [rad], positive upward; R radius to the center line
 [m]; theta angle of a bend [rad].
 """
 

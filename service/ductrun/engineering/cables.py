@@ -60,7 +60,7 @@ def weight_correction_factor(arrangement: Arrangement, ratio: float) -> float:
 def sidewall_factor(arrangement: Arrangement, weight_correction: float) -> float:
     """Give the share (ratio) of T/R that presses on the worst cable in a bend.
 
-    Single 1; two and triangular wc / 2; cradled (3 wc - 2) / 3, the centre cable; diamond the larger of wc - 1, the
+    Single 1; two and triangular wc / 2; cradled (3 wc - 2) / 3, the center cable; diamond the larger of wc - 1, the
     bottom cable, and 1/2, a side cable; more than four 1, on the safe side. SEC TES-P-104.05 uses 1 throughout.
     Parameters: arrangement of the cables, weight_correction factor wc (ratio).
     Source: from memory; derived.

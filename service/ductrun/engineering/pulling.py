@@ -1,7 +1,7 @@
 """Tension of cable pulled through conduit, section by section, with the weight of the cable in every form.
 
 Symbols of the sources: T1, T2 tension entering and leaving [N]; w weight of all cables per length [N/m]; K effective
-friction, the weight correction factor times the coefficient of friction; R centre-line radius [m]; theta angle of a
+friction, the weight correction factor times the coefficient of friction; R center-line radius [m]; theta angle of a
 bend [rad]; phi slope from level [rad], positive when the cable climbs in the direction of the pull.
 
 Friction opposes motion, so the tension at a point depends on what lies before it alone, and rises with the tension
@@ -77,12 +77,12 @@ class Straight(NamedTuple):
 
     @property
     def developed_length(self) -> float:
-        """The length along the centre line [m]."""
+        """The length along the center line [m]."""
         return self.length
 
 
 class HorizontalBend(NamedTuple):
-    """A bend in plan: centre-line `radius` [m], `angle` [rad], effective `friction` K (ratio), and the `share` (ratio)
+    """A bend in plan: center-line `radius` [m], `angle` [rad], effective `friction` K (ratio), and the `share` (ratio)
     of T/R that presses on the worst cable. It lies in a level plane, or evenly on a slope `grade` [rad].
     """
 
@@ -129,13 +129,13 @@ class HorizontalBend(NamedTuple):
 
     @property
     def developed_length(self) -> float:
-        """The length along the centre line [m]."""
+        """The length along the center line [m]."""
         flat = self.radius * self.angle
         return flat / math.cos(self.grade) if self.grade else flat
 
 
 class VerticalBend(NamedTuple):
-    """A bend in a vertical plane: centre-line `radius` [m] from slope `entry_grade` to `exit_grade` [rad], effective
+    """A bend in a vertical plane: center-line `radius` [m] from slope `entry_grade` to `exit_grade` [rad], effective
     `friction` K (ratio), and the `share` (ratio) of T/R that presses on the worst cable.
     """
 
@@ -173,7 +173,7 @@ class VerticalBend(NamedTuple):
 
     @property
     def developed_length(self) -> float:
-        """The length along the centre line [m]."""
+        """The length along the center line [m]."""
         return self.radius * self.angle
 
 
@@ -296,7 +296,7 @@ def bend_total(sections: Iterable[Section]) -> float:
 
 
 def developed_length(sections: Iterable[Section]) -> float:
-    """Give the length of a route along its centre line [m], bends included: sum of L and R theta.
+    """Give the length of a route along its center line [m], bends included: sum of L and R theta.
 
     Parameters: sections of the route.
     Source: derived.

@@ -39,9 +39,9 @@ def conductor_limit(stress: float, area: float, counted: float) -> float:
 def sidewall_pressure(tension_out: float, radius: float, factor: float) -> float:
     """Give the sidewall pressure [N/m] on the worst cable in a bend: factor x T2 / R.
 
-    The cable itself runs at a slightly smaller radius on the inner wall, so the centre line reads a few percent low
+    The cable itself runs at a slightly smaller radius on the inner wall, so the center line reads a few percent low
     on tight elbows.
-    Parameters: tension_out T2 leaving the bend [N], radius R of the centre line [m], factor of
+    Parameters: tension_out T2 leaving the bend [N], radius R of the center line [m], factor of
     `cables.sidewall_factor` (ratio).
     Source: Saudi Electricity Company, Transmission Engineering Standard TES-P-104.05 Rev. 0 (18 Feb 2007), pages 8
     to 12, with factor 1; General Cable, Maximum Sidewall Pressure sheet, January 2011.

@@ -1,6 +1,6 @@
 """Tension of cable drawn through a bend in a vertical plane, cable weight included: crests and sags.
 
-Symbols: T tension [N]; w R weight of all cables per length times the centre-line radius, called `side` [N]; K effective
+Symbols: T tension [N]; w R weight of all cables per length times the center-line radius, called `side` [N]; K effective
 friction; phi slope from level [rad], positive when the cable climbs in the direction of the pull. On a crest the slope
 falls, in a sag it rises. Along the bend
 

@@ -23,7 +23,7 @@ class Ready(Struct, frozen=True):
     """The tables are loaded and requests are welcome."""
 
     status: Annotated[str, Meta(description="The word `ready`.")]
-    tables: Annotated[str, Meta(description="Hash of all reference tables.")]
+    tables_version: Annotated[str, Meta(description="Hash of all reference tables.")]
 
 
 class Health:

@@ -139,6 +139,7 @@ Depth = Annotated[Length, _inches(0, 1_200)]
 AmbientTemperature = Annotated[Temperature, between(Temperature, -100, 300, "degF")]
 TruckVolume = Annotated[Volume, between(Volume, 0.1, 100, "yd3")]
 BatchVolume = Annotated[Volume, between(Volume, 0.001, 100, "yd3")]
+JointCement = Annotated[Volume, between(Volume, 0.00001, 4, "qt_us")]
 BagMass = Annotated[Mass, between(Mass, 1, 5_000, "lb")]
 ConcreteDensity = Annotated[Density, between(Density, 50, 300, "lb/ft3")]
 

@@ -1,8 +1,8 @@
 """How the trade also writes the values of requests: what is never taken, but tells which value was probably meant.
 
 A row is a regular expression that values match, and other ways to write such a value (a group of the match by its
-number). Capitals, blanks, hyphens, dots and underscores need no row: they are passed over when spellings are compared.
-All of it is common practice without a source.
+number). Names of members are values too, where one is given that there is not. Capitals, blanks, hyphens, dots and
+underscores need no row: they are passed over when spellings are compared. All of it is common practice, no source.
 """
 
 from __future__ import annotations
@@ -43,6 +43,7 @@ SPELLINGS: Final[tuple[tuple[str, tuple[str, ...]], ...]] = (
     (r"pvc_(db|eb)_(\d+)", (r"\1 \2", r"type \1 \2", r"\1 \2 duct", r"pvc duct \1 \2")),
     (r"pvc_type_(a|eb)", (r"type \1",)),
     (r"hdpe_schedule_40", ("hdpe", "hdpe sch 40", "hdpe 40", "sch 40 hdpe", "schedule 40 hdpe")),
+    (r"hdpe", ("polyethylene", "pe", "poly", "high density polyethylene")),
     (r"rtrc", ("fiberglass", "fre", "reinforced thermosetting resin conduit")),
     (
         r"rmc",
@@ -83,6 +84,19 @@ SPELLINGS: Final[tuple[tuple[str, tuple[str, ...]], ...]] = (
     (r"manhole", ("mh", "vault")),
     (r"handhole", ("hh", "hand hole")),
     (r"h_20", ("hs 20", "h 20", "hl 93")),
+    # names of members
+    (r"type", ("conduit type",)),
+    (r"conduit_type", ("type", "conduit kind")),
+    (r"duct_material", ("material",)),
+    (r"cement_per_joint", ("joints per quart", "joints per pint")),
+    (r"duration_per_year", ("hours per year", "operating hours")),
+    (r"ordering", ("cable order",)),
+    (r"(flotation_)?safety_factor", ("factor", "flotation factor", "factor of safety", "safety ratio")),
+    (r"(saturated_)?soil_density", ("earth density", "density of soil")),
+    (r"side_slope_ratio", ("slope", "side slope")),
+    (r"station", ("position", "distance")),
+    (r"temperature_limit", ("conductor temperature", "temperature rating")),
+    (r"voltage_class", ("voltage", "system voltage")),
     # units: lengths, areas, volumes
     (r"ft", ("foot", "feet", "'", "lf", "linear feet")),
     (r"in", ("inch", "inches", '"')),

@@ -177,7 +177,7 @@ class JamBand(Row):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ConduitBend(Row):
-    """Least centre-line radius of a field bend."""
+    """Least center-line radius of a field bend."""
 
     trade_size: str
     metric_designator: int
@@ -187,7 +187,7 @@ class ConduitBend(Row):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class HdpeBend(Row):
-    """Least centre-line radius of an HDPE field bend."""
+    """Least center-line radius of an HDPE field bend."""
 
     trade_size: str
     radius_in: float
@@ -216,7 +216,7 @@ class VerticalSupport(Row):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Elbow(Row):
-    """A centre-line radius elbows are sold in."""
+    """A center-line radius elbows are sold in."""
 
     item: str
     trade_size: str

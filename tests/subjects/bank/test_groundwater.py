@@ -86,7 +86,7 @@ def test_what_is_assumed_in_groundwater_can_be_given_back() -> None:
         del request[member]
     answer = ask("flotation", request)
     told = {pointer for one in answer["assumptions"] for pointer in one["pointers"]}
-    assert {"#/concrete_density", "#/earth_density", "#/duct_material", "#/concrete_cover/side"} <= told
+    assert {"#/concrete_density", "#/saturated_soil_density", "#/duct_material", "#/concrete_cover/side"} <= told
     completed = ask("flotation", request, "request=completed")["request"]
     again = ask("flotation", completed, "assumptions=refuse")
     assert (again["result"], again["assumptions"]) == (answer["result"], [])

@@ -118,7 +118,7 @@ def test_its_trench() -> None:
             "fall": {"grade": quantity(0.5, "percent")},
             "working_space": quantity(6, "in"),
             "bedding": quantity(0, "in"),
-            "side_slope": 0,
+            "side_slope_ratio": 0,
             "soil": "loam",
         },
     )

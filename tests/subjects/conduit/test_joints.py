@@ -29,7 +29,7 @@ def test_joints_of_nine_ducts_by_hand() -> None:
     assert found["straight_length"]["value"] == pytest.approx(323 - 2 * (3 * math.pi / 2 + 1))
     assert found["stick_count"] == 16 * 9
     assert found["joint_count"] == (17 + 2) * 9
-    assert found["cement_quart_count"] == math.ceil(171 / 50)
+    assert found["cement_order_volume"] == quantity(math.ceil(171 / 50) / 4, "gal_us")
     assert (found["end_bell_count"], found["plug_count"], found["elbow_count"]) == (18, 4, 18)
     assert found["pull_cord_length"]["value"] == pytest.approx((323 + 20) * 9)
 
@@ -182,7 +182,7 @@ def test_only_what_is_cemented_takes_cement(type_: str, method: str, sticks: int
     found = answer["result"]
     assert (found["method"], found["stick_count"]) == (method, sticks)
     assert (found["joint_count"], found["coupling_count"]) == (joints_, couplings)
-    assert ({"cement_volume", "cement_quart_count", "set_time"} <= set(found)) is (method == "cemented")
+    assert ({"cement_volume", "cement_order_volume", "set_time"} <= set(found)) is (method == "cemented")
     assert ("solvent_vapor" in codes(answer, "caution")) is (method == "cemented")
 
 
@@ -214,9 +214,10 @@ def test_cement_is_ordered_by_the_fewest_joints_a_quart_is_published_to_make() -
     """24 sockets of 4 in: 30 to a quart in deep sockets of pipe, 50 by the conduit table."""
     answer = ask("joints", plain("pvc_schedule_40"))
     assert answer["result"]["cement_volume"]["value"] == pytest.approx(24 / 30 / 4), "in gallons"
-    [told] = [one for one in answer["assumptions"] if "#/joints_per_quart" in one["pointers"]]
-    assert "the conduit table says 50" in told["citation"]
-    given = result("joints", plain("pvc_schedule_40", joints_per_quart=50))
+    [told] = [one for one in answer["assumptions"] if "#/cement_per_joint" in one["pointers"]]
+    assert told["quantity"] == {"value": pytest.approx(1 / 30), "unit": "qt_us"}
+    assert "30 joints a quart, where the conduit table says 50" in told["citation"]
+    given = result("joints", plain("pvc_schedule_40", cement_per_joint=quantity(1 / 50, "qt_us")))
     assert given["cement_volume"]["value"] == pytest.approx(24 / 50 / 4)
 
 
@@ -257,8 +258,8 @@ def test_couplings_that_come_on_threaded_lengths_are_not_ordered_twice() -> None
 
 @pytest.mark.parametrize("kind", ["rmc", "imc", "emt", "hdpe_schedule_40"])
 def test_what_only_cement_takes_is_refused_of_other_joints(kind: str) -> None:
-    assert refused(plain(kind, joints_per_quart=40, temperature=quantity(90, "degF"))) == {
-        "#/joints_per_quart": "contradiction",
+    assert refused(plain(kind, cement_per_joint=quantity(1 / 40, "qt_us"), temperature=quantity(90, "degF"))) == {
+        "#/cement_per_joint": "contradiction",
         "#/temperature": "contradiction",
     }
 

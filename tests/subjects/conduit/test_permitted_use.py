@@ -44,7 +44,7 @@ from tests.asking import EXAMPLES, ask, codes, problem, quantity, result
     ],
 )
 def test_the_verdict_on_a_use(type_: str, use: str, verdict: str) -> None:
-    answer = ask("permitted-use", {"type": type_, "uses": [use]})
+    answer = ask("permitted-use", {"conduit_type": type_, "uses": [use]})
     assert [judged["verdict"] for judged in answer["result"]["uses"]] == [verdict]
     assert answer["verdict"] == verdict
     assert ("use_not_permitted" in codes(answer, "violation")) is (verdict == "violates")
@@ -52,14 +52,14 @@ def test_the_verdict_on_a_use(type_: str, use: str, verdict: str) -> None:
 
 @pytest.mark.parametrize("type_", list(ConduitType))
 def test_every_conduit_has_a_verdict_on_every_use(type_: str) -> None:
-    found = result("permitted-use", {"type": type_, "uses": [use.value for use in ConduitUse]})
+    found = result("permitted-use", {"conduit_type": type_, "uses": [use.value for use in ConduitUse]})
     assert [judged["use"] for judged in found["uses"]] == [use.value for use in ConduitUse]
     assert all(judged["citation"] for judged in found["uses"])
 
 
 def test_pvc_is_too_hot_above_50_degrees() -> None:
     def asked(degrees: float, unit: str, type_: str = "pvc_schedule_40") -> dict[str, Any]:
-        changes = {"type": type_, "ambient_temperature": quantity(degrees, unit)}
+        changes = {"conduit_type": type_, "ambient_temperature": quantity(degrees, unit)}
         return ask("permitted-use", copy.deepcopy(EXAMPLES["permitted-use"]) | changes)
 
     assert "ambient_exceeded" in codes(asked(51, "degC"), "violation")
@@ -81,19 +81,19 @@ def test_the_ambient_of_pvc_is_held_against_its_section(edition: str) -> None:
 
 
 def test_every_finding_says_which_member_it_is_about() -> None:
-    request = {"type": "pvc_schedule_40", "uses": ["sunlight", "physical_damage", "emerging_from_grade"]}
+    request = {"conduit_type": "pvc_schedule_40", "uses": ["sunlight", "physical_damage", "emerging_from_grade"]}
     answer = ask("permitted-use", request | {"ambient_temperature": quantity(60, "degC")})
     assert {finding["code"]: finding["pointer"] for finding in answer["findings"]} == {
         "use_permitted": "#/uses/0",
         "use_not_permitted": "#/uses/1",
         "use_under_condition": "#/uses/2",
         "ambient_exceeded": "#/ambient_temperature",
-        "listing_decides": "#/type",
+        "listing_decides": "#/conduit_type",
     }
 
 
 def test_a_use_under_a_condition_is_not_judged_and_says_what_it_hangs_on() -> None:
-    answer = ask("permitted-use", {"type": "pvc_schedule_40", "uses": ["direct_burial", "emerging_from_grade"]})
+    answer = ask("permitted-use", {"conduit_type": "pvc_schedule_40", "uses": ["direct_burial", "emerging_from_grade"]})
     assert answer["verdict"] == "not_judged"
     plain, hanging = answer["result"]["uses"]
     assert (plain["verdict"], hanging["verdict"]) == ("complies", "not_judged")
@@ -104,7 +104,7 @@ def test_a_use_under_a_condition_is_not_judged_and_says_what_it_hangs_on() -> No
 
 
 def test_a_use_that_is_on_file_nowhere_is_not_judged() -> None:
-    unnamed = ask("permitted-use", {"type": "ent", "uses": ["cinder_fill"]})
+    unnamed = ask("permitted-use", {"conduit_type": "ent", "uses": ["cinder_fill"]})
     assert unnamed["verdict"] == "not_judged"
     assert "condition" not in unnamed["result"]["uses"][0]
     [found] = [finding for finding in unnamed["findings"] if finding["code"] == "use_not_judged"]
@@ -112,7 +112,7 @@ def test_a_use_that_is_on_file_nowhere_is_not_judged() -> None:
 
 
 def test_the_note_of_a_permission_is_told() -> None:
-    answer = ask("permitted-use", {"type": "rtrc", "uses": ["direct_burial"]})
+    answer = ask("permitted-use", {"conduit_type": "rtrc", "uses": ["direct_burial"]})
     assert answer["verdict"] == "complies"
     [found] = [finding for finding in answer["findings"] if finding["code"] == "use_permitted"]
     assert "where listed for burial without concrete" in found["message"]
@@ -120,7 +120,7 @@ def test_the_note_of_a_permission_is_told() -> None:
 
 def test_one_forbidden_use_decides_over_any_condition() -> None:
     uses = ["emerging_from_grade", "physical_damage", "direct_burial"]
-    answer = ask("permitted-use", {"type": "pvc_schedule_40", "uses": uses})
+    answer = ask("permitted-use", {"conduit_type": "pvc_schedule_40", "uses": uses})
     assert answer["verdict"] == "violates"
     assert [use["verdict"] for use in answer["result"]["uses"]] == ["not_judged", "violates", "complies"]
 
@@ -137,7 +137,7 @@ def test_one_forbidden_use_decides_over_any_condition() -> None:
 )
 def test_an_ambient_that_is_held_against_nothing_is_not_told_as_borne(type_: str, verdict: str) -> None:
     use = "concrete_encasement" if type_ in {"ent", "rtrc"} else "above_ground"
-    cool = {"type": type_, "uses": [use], "ambient_temperature": quantity(100, "degF")}
+    cool = {"conduit_type": type_, "uses": [use], "ambient_temperature": quantity(100, "degF")}
     answer = ask("permitted-use", cool)
     assert answer["verdict"] == verdict
     assert [one["verdict"] for one in answer["result"]["uses"]] == ["complies"]
@@ -147,14 +147,16 @@ def test_an_ambient_that_is_held_against_nothing_is_not_told_as_borne(type_: str
 
 
 def test_no_use_is_no_question() -> None:
-    raised = problem("permitted-use", {"type": "rmc", "uses": []})
+    raised = problem("permitted-use", {"conduit_type": "rmc", "uses": []})
     assert [str(error.pointer) for error in raised.errors or ()] == ["#/uses"]
 
 
 @pytest.mark.parametrize("type_", ["rmc", "imc"])
 def test_severe_damage_is_permitted_from_2020_on_and_not_judged_before(type_: str) -> None:
     def asked(edition: str) -> dict[str, Any]:
-        return ask("permitted-use", {"type": type_, "uses": ["severe_physical_damage"], "code_edition": edition})
+        return ask(
+            "permitted-use", {"conduit_type": type_, "uses": ["severe_physical_damage"], "code_edition": edition}
+        )
 
     article = {"rmc": "344.10", "imc": "342.10"}[type_]
     for edition in ("2020", "2023"):
@@ -171,7 +173,7 @@ def test_severe_damage_is_permitted_from_2020_on_and_not_judged_before(type_: st
 
 def test_each_edition_speaks_its_own_words_of_emt() -> None:
     def condition(use: str, edition: str) -> str:
-        answer = ask("permitted-use", {"type": "emt", "uses": [use], "code_edition": edition})
+        answer = ask("permitted-use", {"conduit_type": "emt", "uses": [use], "code_edition": edition})
         assert answer["verdict"] == "not_judged"
         assert f"NFPA 70-{edition}, 358.10" in answer["result"]["uses"][0]["citation"]
         return str(answer["result"]["uses"][0].get("condition", ""))
@@ -186,7 +188,7 @@ def test_each_edition_speaks_its_own_words_of_emt() -> None:
 @pytest.mark.parametrize("edition", ["2017", "2020"])
 def test_an_earlier_edition_is_never_cited_as_2023(edition: str) -> None:
     for type_ in ConduitType:
-        asked = {"type": type_.value, "uses": [use.value for use in ConduitUse], "code_edition": edition}
+        asked = {"conduit_type": type_.value, "uses": [use.value for use in ConduitUse], "code_edition": edition}
         answer = ask("permitted-use", asked)
         told = [one["citation"] for one in answer["result"]["uses"]] + [one["citation"] for one in answer["findings"]]
         assert not [citation for citation in told if "70-2023" in citation]

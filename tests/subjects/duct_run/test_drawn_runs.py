@@ -197,10 +197,10 @@ def test_risers_are_told_apart_and_may_be_of_other_conduit() -> None:
     request["site"] = {"temperatures": BRIDGE["site"]["temperatures"] | {"direct_sun": True}}
     answer = ask("duct-run", request)
     [stretch] = answer["result"]["stretches"]
-    kinds = [(one.get("riser"), one["conduit_type"], one["duct_count"]) for one in stretch["ducts"]]
+    kinds = [(one.get("riser"), one["conduit_type"], one["duct_count"]) for one in stretch["conduits"]]
     assert kinds == [("panel", "pvc_schedule_80", 1), (None, "pvc_schedule_40", 1)]
     # the joint between the two is counted once, with the line
-    assert [one["joints"]["joint_count"] for one in stretch["ducts"]] == [1 + 1, 1 + 8 - 1 + 1 + 1]
+    assert [one["joints"]["joint_count"] for one in stretch["conduits"]] == [1 + 1, 1 + 8 - 1 + 1 + 1]
     assert [one["name"] for one in stretch["risers"]] == ["panel", "end"]
     assert [one["supports"]["support_count"] for one in stretch["risers"]] == [1, 1]
     # 4 ft over 120 + 30 degF

@@ -130,6 +130,6 @@ def test_ducts_of_one_bank_may_change_each_in_its_own_way() -> None:
     answer = ask("duct-run", run(stretch(buried(), name="plastic"), stretch(buried(), name="mixed", **own)))
     assert exact(answer, "terminal_adapter") == {(PVC, "4"): 1}
     plain, mixed = answer["result"]["stretches"]
-    assert [one["duct_count"] for one in plain["ducts"]] == [1, 1]
-    assert [one["joints"]["adapter_count"] for one in plain["ducts"]] == [0, 1]
-    assert [one["conduit_type"] for one in mixed["ducts"]] == [PVC, RMC]
+    assert [one["duct_count"] for one in plain["conduits"]] == [1, 1]
+    assert [one["joints"]["adapter_count"] for one in plain["conduits"]] == [0, 1]
+    assert [one["conduit_type"] for one in mixed["conduits"]] == [PVC, RMC]

@@ -64,7 +64,7 @@ def made(random: Random) -> dict[str, Any]:
         ],
         "end": {"kind": "pull_box", "name": "C"},
         "site": {"temperatures": {"kind": "range", "lowest": quantity(0, "degF"), "highest": quantity(100, "degF")}},
-        "digging": {"side_slope": random.choice([0, 0.5, 1]), "soil": random.choice(["loam", "clay", "sand"])},
+        "digging": {"side_slope_ratio": random.choice([0, 0.5, 1]), "soil": random.choice(["loam", "clay", "sand"])},
         "pulling": {"friction_coefficient": random.choice([0.2, 0.35, 0.5]), "brake_limit": quantity(2_000, "lbf")},
     }
 
@@ -97,7 +97,7 @@ def test_what_is_dug_and_poured_is_what_the_single_operations_say(seed: int) -> 
     alike(encased["trench"], trench)
     asked = dict(pour)
     if setting["pour"] == "trench_formed":
-        asked |= {"trench_width": trench["envelope_width"], "side_slope": run["digging"]["side_slope"]}
+        asked |= {"trench_width": trench["envelope_width"], "side_slope_ratio": run["digging"]["side_slope_ratio"]}
     alike(encased["encasement"], result("encasement", asked))
     alike(encased["spacers"], result("spacers", {"bank": bank, "length": length}))
     alike(encased["flotation"], result("flotation", {"bank": bank, "length": length}))
@@ -114,14 +114,14 @@ def test_what_is_joined_and_moves_is_what_the_single_operations_say(seed: int) -
     run = made(Random(seed))  # noqa: S311  (no secret)
     encased, earth, wall = ask("duct-run", run)["result"]["stretches"]
     ducts = {"conduit": run["bank"]["conduit"], "duct_count": sum(run["bank"]["tiers"])}
-    [piece] = encased["ducts"]
+    [piece] = encased["conduits"]
     alike(piece["joints"], result("joints", ducts | {"length": encased["length"]}))
     elbows = [
         {"radius": one["radius"], "angle": one.get("angle", quantity(90, "deg")), "count": 1}
         for one in run["stretches"][1]["sections"]
         if one["kind"] != "straight"
     ]
-    [piece] = earth["ducts"]
+    [piece] = earth["conduits"]
     asked = ducts | {"length": earth["length"], "elbows": elbows, "start": "end_bell", "end": "none"}
     alike(piece["joints"], result("joints", asked))
     length = run["stretches"][2]["sections"][0]["length"]
@@ -154,7 +154,7 @@ def test_a_circuit_is_filled_and_pulled_as_the_single_operations_say(seed: int) 
         asked = {
             "wiring_method": "nonmetallic_raceway",
             "location": place["setting"].get("location", "street_road_driveway_parking_lot"),
-            "voltage": "up_to_1000_v" if volts < 1_000 else "over_1_kv_to_22_kv",
+            "voltage_class": "up_to_1000_v" if volts < 1_000 else "over_1_kv_to_22_kv",
             "listed_for_direct_burial": True,
             "cover": place["setting"]["cover"],
         }

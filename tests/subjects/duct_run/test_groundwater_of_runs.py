@@ -6,7 +6,7 @@ from typing import Any
 
 import pytest
 
-from tests.asking import ask, quantity
+from tests.asking import ask, faults, quantity
 from tests.subjects.duct_run.runs import buried, listed
 from tests.subjects.duct_run.test_runs_of_several_conduits import run, stretch
 
@@ -92,3 +92,44 @@ def test_a_burial_duct_of_no_known_listing_is_told_what_a_run_takes() -> None:
         "ask its maker for the listing, encase it, or take conduit of a type for direct burial, such as "
         "pvc_schedule_40."
     )
+
+
+def assumed(answer: dict[str, Any]) -> list[str]:
+    return [one for told in answer["assumptions"] for one in told["pointers"] if one.endswith("/groundwater_depth")]
+
+
+@pytest.mark.parametrize("feet", [0, 2.5, 30])
+@pytest.mark.parametrize("of_the_run", [True, False])
+def test_one_groundwater_stands_under_a_run_and_all_of_it_is_held_against_that(
+    feet: float, *, of_the_run: bool
+) -> None:
+    site = {"groundwater_depth": quantity(feet, "ft")}
+    laid = () if of_the_run else (stretch(buried(26), earth_load=EARTH),)
+    answer = ask("duct-run", six_ducts(*laid, site=site, **({"earth_load": EARTH} if of_the_run else {})))
+    [found] = answer["result"]["stretches"]
+    [loads] = found["earth_loads"]
+    assert assumed(answer) == []
+    # the lowest of two tiers ends 26 + 2 x 6.625 + 2 in below grade, 41.25 in (derived)
+    stands = feet * 12 < 41.25
+    assert (loads["in_service"]["uplift_per_length"]["value"] > 0) is stands
+    assert ("groundwater_flotation" in found) is stands
+    assert in_the_trench(answer) == stands
+
+
+def test_an_earth_load_has_no_groundwater_of_its_own_beside_that_of_the_site() -> None:
+    own = EARTH | {"groundwater_depth": quantity(30, "ft")}
+    asked = six_ducts(stretch(buried(26), earth_load=own), earth_load=own, site=WET)
+    assert sorted((one["code"], one["pointer"]) for one in faults("duct-run", asked)) == [
+        ("unknown_member", "#/earth_load/groundwater_depth"),
+        ("unknown_member", "#/stretches/0/earth_load/groundwater_depth"),
+    ]
+
+
+def test_groundwater_that_an_earth_load_assumes_is_that_of_the_site_and_floats_all() -> None:
+    answer = ask("duct-run", six_ducts(earth_load=EARTH), "request=completed")
+    assert assumed(answer) == ["#/site/groundwater_depth"]
+    assert answer["request"]["site"]["groundwater_depth"] == quantity(0, "ft")
+    given = ask("duct-run", six_ducts(earth_load=EARTH, site=WET))
+    assert answer["result"] == given["result"]
+    assert "groundwater_flotation" in answer["result"]["stretches"][0]
+    assert assumed(ask("duct-run", six_ducts())) == []

@@ -30,7 +30,7 @@ RUN: dict[str, Any] = {
             "load": {
                 "current": quantity(340, "A"),
                 "power_factor": 0.85,
-                "conductor_temperature": quantity(75, "degC"),
+                "temperature_limit": quantity(75, "degC"),
             },
         },
         {"name": "B", "ducts": ["2-2"], "same_as": "A"},
@@ -321,7 +321,10 @@ def test_groundwater_between_the_least_and_the_greatest_cover_is_judged_where_it
     """Trade 5 of DB-60, 5.563 in, below 2.9 to 3.2 ft of earth with water at 3 ft: derived, dry earth at 3 ft holds it
     with 120 x 3 x 0.46358 = 166.89, beside its crown 62.6 x 0.1073 x 0.46358^2 = 1.4435 and its own weight.
     """
-    run = copy.deepcopy(MANHOLES) | {"earth_load": {"traffic": "none", "groundwater_depth": quantity(3, "ft")}}
+    run = copy.deepcopy(MANHOLES) | {
+        "earth_load": {"traffic": "none"},
+        "site": {"groundwater_depth": quantity(3, "ft")},
+    }
     run["stretches"][0]["setting"] = {"kind": "direct_buried"}
     run["bank"] = {"conduit": listed("5", "pvc_db_60"), "tiers": [1]}
     run["circuits"] = []
@@ -334,7 +337,7 @@ def test_groundwater_between_the_least_and_the_greatest_cover_is_judged_where_it
     assert below["uplift_per_length"]["value"] == pytest.approx(displaced, rel=1e-5)
     assert above["uplift_per_length"]["value"] < displaced
     assert 168.33 < within["hold_down_per_length"]["value"] < 170.5
-    assert within["factor_ratio"] < min(above["factor_ratio"], below["factor_ratio"])
+    assert within["safety_factor"] < min(above["safety_factor"], below["safety_factor"])
 
 
 def test_a_stretch_may_have_another_load_of_earth_than_the_run_or_one_alone() -> None:
@@ -351,7 +354,7 @@ def test_a_stretch_may_have_another_load_of_earth_than_the_run_or_one_alone() ->
 
 
 def test_earth_arches_in_the_trench_of_the_run() -> None:
-    run = run_with(earth_load={"traffic": "none", "earth_load_method": "trench"}, digging={"side_slope": 0.5})
+    run = run_with(earth_load={"traffic": "none", "earth_load_method": "trench"}, digging={"side_slope_ratio": 0.5})
     stretch = ask("duct-run", run)["result"]["stretches"][0]
     top = stretch["earth_loads"][0]["tiers"][1]
     assert top["earth_pressure"] == top["trench_pressure"]

@@ -104,8 +104,8 @@ def test_insulation_for_dry_places_is_taken_for_one_marked_for_wet() -> None:
 def test_conductors_rated_hotter_than_their_marking_are_rated_as_it_bears() -> None:
     # THWN-2 bears 90 degC in a wet place; a request in degrees of Fahrenheit is answered in them
     for given, most in ((quantity(105, "degC"), quantity(90, "degC")), (quantity(221, "degF"), quantity(194, "degF"))):
-        one = by_kind(loaded(conductor_temperature=given))["conductor_temperature"]
-        assert set_in(one) == {"#/circuits/0/load/conductor_temperature": most}
+        one = by_kind(loaded(temperature_limit=given))["temperature_limit"]
+        assert set_in(one) == {"#/circuits/0/load/temperature_limit": most}
         assert one["verdict"] == "complies"
 
 

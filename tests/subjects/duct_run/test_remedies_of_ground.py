@@ -181,9 +181,9 @@ def test_a_pour_that_collapses_its_ducts_comes_in_lifts_where_those_are_said(
 def test_the_lifts_in_which_ducts_are_held_down_are_those_that_press_on_them() -> None:
     answer = ask("duct-run", deep_pour(flotation={"lift_height": quantity(24, "in")}))
     [load] = answer["result"]["stretches"][0]["earth_loads"]
-    assert max(one["head"]["value"] for one in load["pour"]) == pytest.approx(24)
+    assert max(one["head"]["value"] for one in load["tiers_in_pour"]) == pytest.approx(24)
     assert "duct_collapses_in_the_pour" not in {one["code"] for one in answer["findings"]}
     other = deep_pour(flotation={"lift_height": quantity(24, "in")})
     other["earth_load"]["lift_height"] = quantity(48, "in")
     [own] = ask("duct-run", other)["result"]["stretches"][0]["earth_loads"]
-    assert max(one["head"]["value"] for one in own["pour"]) == pytest.approx(48), "what it says of its own goes first"
+    assert max(one["head"]["value"] for one in own["tiers_in_pour"]) == pytest.approx(48), "what it says of its own goes first"

@@ -37,7 +37,7 @@ def exact(answer: dict[str, Any], item: str) -> dict[tuple[Any, Any], float]:
 @pytest.mark.parametrize("kind", ["rmc", "imc", "emt", "fmc"])
 def test_what_takes_no_room_needs_no_outside_diameter(kind: str) -> None:
     answer = ask("duct-run", run(stretch(buried()), stretch(ABOVE, conduit_type=kind)))
-    assert answer["result"]["stretches"][1]["ducts"][0]["conduit_type"] == kind
+    assert answer["result"]["stretches"][1]["conduits"][0]["conduit_type"] == kind
     own = ask("duct-run", run(stretch(ABOVE), bank={"conduit": listed("4", kind), "tiers": [2]}))
     ducts = own["result"]["ducts"]
     assert [duct["name"] for duct in ducts] == ["1-1", "1-2"]
@@ -66,7 +66,7 @@ def test_conduit_in_other_sticks_is_a_line_of_its_own() -> None:
         one["package"]: (one["package_count"], one["order_quantity"]["value"]) for one in lines_of(answer, "conduit")
     }
     assert told == {"stick of 20 ft": (11, 220), "stick of 10 ft": (21, 210)}
-    assert [stretch["ducts"][0]["stick_length"]["value"] for stretch in answer["result"]["stretches"]] == [20, 10]
+    assert [stretch["conduits"][0]["stick_length"]["value"] for stretch in answer["result"]["stretches"]] == [20, 10]
 
 
 RISEN = {"kind": "pole_base", "name": "C", "height": quantity(4, "ft"), "riser_radius": quantity(3, "ft")}
@@ -91,7 +91,7 @@ def test_a_run_of_several_conduits_is_completed_and_gives_the_same(riser: str, o
 def test_sticks_of_steel_and_plastic_are_each_what_they_are_sold_in() -> None:
     request = run(stretch(buried()), start=RISEN | {"name": "A", "riser_conduit_type": "rmc"})
     answer = ask("duct-run", request)
-    pieces = answer["result"]["stretches"][0]["ducts"]
+    pieces = answer["result"]["stretches"][0]["conduits"]
     assert [(one["conduit_type"], one["stick_length"]["value"]) for one in pieces] == [
         ("rmc", 10),
         ("pvc_schedule_40", 20),
@@ -99,7 +99,7 @@ def test_sticks_of_steel_and_plastic_are_each_what_they_are_sold_in() -> None:
     told = [place for one in answer["assumptions"] for place in one["pointers"]]
     assert not [place for place in told if place.endswith("stick_length")], "one member cannot say both"
     belled = ask("duct-run", request | {"joining": {"ends": "belled"}})
-    assert belled["result"]["stretches"][0]["ducts"] == pieces, "bells are of what is cemented"
+    assert belled["result"]["stretches"][0]["conduits"] == pieces, "bells are of what is cemented"
     alone = run(stretch(buried(), conduit_type="rmc", joining={"ends": "belled"}))
     assert [one["pointer"] for one in faults("duct-run", alone)] == ["#/stretches/0/joining/ends"]
 

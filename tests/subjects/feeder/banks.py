@@ -32,7 +32,7 @@ def circuit(*ducts: str, amperes: float | None = None, **more: Any) -> dict[str,
     return {
         "ducts": list(ducts),
         "cables": singles(),
-        "conductor_temperature": quantity(75, "degC"),
+        "temperature_limit": quantity(75, "degC"),
         **current,
         **more,
     }

@@ -76,7 +76,7 @@ def test_terminals_allow_no_more_than_the_insulation() -> None:
     [thwn] = result("ampacity", bank([1], circuit("1-1", cables=warm, terminal_rating="90_degc")))["circuits"]
     assert thwn["terminal_ampacity"] == thwn["table_ampacity"] == {"value": 340, "unit": "A"}
     tw = circuit("1-1", amperes=170, cables=singles("4/0 AWG", insulation="TW", material="aluminum"))
-    tw["conductor_temperature"] = quantity(60, "degC")
+    tw["temperature_limit"] = quantity(60, "degC")
     found = finding(ask("ampacity", bank([1], tw)), "over_terminal_rating")
     assert found["limit"] == {"value": 150, "unit": "A"}
     assert "insulation for 60 degC allows" in found["message"]
@@ -106,16 +106,16 @@ def test_the_least_grounding_conductor_follows_the_overcurrent_device() -> None:
 def test_a_raceway_in_the_ground_is_a_wet_place() -> None:
     """XHHW is rated at 75 degC where it is wet; THHN is for dry places; XHHW-2 is rated at 90 everywhere."""
     wet = circuit("1-1", cables=singles(insulation="XHHW"))
-    del wet["conductor_temperature"]
+    del wet["temperature_limit"]
     assert result("ampacity", bank([1], wet))["circuits"][0]["temperature_limit"]["value"] == pytest.approx(167)
     dry = ask("ampacity", bank([1], wet | {"cables": singles(insulation="THHN")}))
     assert dry["verdict"] == "violates"
     assert finding(dry, "insulation_for_dry_places")["pointer"] == "#/circuits/0/cables/0/cable/insulation"
-    assert assumed(dry)["#/circuits/0/conductor_temperature"] == quantity(167, "degF")
+    assert assumed(dry)["#/circuits/0/temperature_limit"] == quantity(167, "degF")
     rated = ask("ampacity", bank([1], wet | {"cables": singles()}))
     assert rated["result"]["circuits"][0]["temperature_limit"]["value"] == pytest.approx(194)
-    assert assumed(rated)["#/circuits/0/conductor_temperature"] == quantity(194, "degF")
-    hot = circuit("1-1", amperes=100, conductor_temperature=quantity(105, "degC"))
+    assert assumed(rated)["#/circuits/0/temperature_limit"] == quantity(194, "degF")
+    hot = circuit("1-1", amperes=100, temperature_limit=quantity(105, "degC"))
     over = ask("ampacity", bank([1], hot))
     assert over["result"]["circuits"][0]["verdict"] == "violates"
     assert finding(over, "conductor_temperature_over_rating")["limit"]["value"] == pytest.approx(194)
@@ -141,7 +141,7 @@ def test_an_envelope_beyond_the_method_is_told_and_allows_less() -> None:
 
 
 def test_hot_earth_beside_bare_ducts_may_dry() -> None:
-    asked = buried(circuit("1-1", conductor_temperature=quantity(90, "degC")), earth_temperature=quantity(40, "degC"))
+    asked = buried(circuit("1-1", temperature_limit=quantity(90, "degC")), earth_temperature=quantity(40, "degC"))
     answer = ask("ampacity", asked)
     assert finding(answer, "earth_may_dry")["actual"] == answer["result"]["ducts"][0]["duct_temperature"]
     assert "earth_may_dry" not in codes(ask("ampacity", buried(circuit("1-1"))))

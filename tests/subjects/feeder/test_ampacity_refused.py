@@ -36,8 +36,8 @@ def layered(**layers: Any) -> dict[str, Any]:
         (bank([1], circuit("1-1"), cover=quantity(1, "in"), depth=quantity(40, "in")), "#/depth", "contradiction"),
         (buried(circuit("1-1")) | {"depth": quantity(2, "in")}, "#/depth/value", "bank_above_grade"),
         (
-            bank([1], circuit("1-1", conductor_temperature=quantity(15, "degC"))),
-            "#/circuits/0/conductor_temperature",
+            bank([1], circuit("1-1", temperature_limit=quantity(15, "degC"))),
+            "#/circuits/0/temperature_limit",
             "limit_below_the_earth",
         ),
         (bank([1], circuit("1-1", amperes=2000)), "#/circuits/0/current/value", "no_steady_temperature"),
@@ -182,9 +182,9 @@ def test_a_shield_within_its_insulation_is_refused() -> None:
 
 
 def test_what_would_do_is_taken_when_it_is_given() -> None:
-    cold = bank([1], circuit("1-1", conductor_temperature=quantity(68, "degF")))
+    cold = bank([1], circuit("1-1", temperature_limit=quantity(68, "degF")))
     [fault] = faults("ampacity", cold)
-    warm = circuit("1-1", conductor_temperature=fault["minimum"])
+    warm = circuit("1-1", temperature_limit=fault["minimum"])
     assert ask("ampacity", bank([1], warm))["result"]["ampacity"]["value"] > 0
     high = buried(circuit("1-1")) | {"depth": quantity(2, "in")}
     [fault] = faults("ampacity", high)

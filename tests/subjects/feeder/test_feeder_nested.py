@@ -140,7 +140,7 @@ def test_the_cores_give_what_the_operations_give() -> None:
     _, found, [first, _] = asked(feeders=[feeder("1-1"), feeder("1-2")], site=ASKED["site"] | {"earth": {}})
     whole = bank(
         [2, 2],
-        *({**circuit(name, amperes=320), "conductor_temperature": quantity(90, "degC")} for name in ("1-1", "1-2")),
+        *({**circuit(name, amperes=320), "temperature_limit": quantity(90, "degC")} for name in ("1-1", "1-2")),
     )
     told = result("ampacity", whole, "units=metric")
     assert found.solved.current_factor == pytest.approx(told["current_factor"])

@@ -46,7 +46,7 @@ def test_a_feeder_of_three_phases_loses_what_phasors_and_tables_say() -> None:
 
 def test_heat_of_three_conductors_and_its_energy_in_a_year() -> None:
     """3 x 340^2 x 0.027 x 0.3 = 2809 W; in 4000 h 11,236 kWh."""
-    found = result("voltage-drop", ASKED | {"hours_per_year": 4000})
+    found = result("voltage-drop", ASKED | {"duration_per_year": quantity(4000, "h")})
     assert found["loss"] == {"value": pytest.approx(2809.08), "unit": "W"}
     assert found["energy_loss"] == {"value": pytest.approx(11236.32), "unit": "kWh"}
     assert "energy_loss" not in result("voltage-drop", ASKED)

@@ -23,17 +23,20 @@ def test_a_size_comes_with_the_next_one_and_what_would_change_it() -> None:
     assert (found["trade_size"], found["next_trade_size"]) == ("2", "2-1/2")
     smallest = next(candidate for candidate in found["candidates"] if candidate["verdict"] == "complies")
     assert smallest["trade_size"] == "2"
-    assert [(change["cable_index"], change["change"], change["trade_size"]) for change in found["changes"]] == [
-        (0, "one_more", "2-1/2"),
-        (0, "one_size_larger", "2-1/2"),
-        (1, "one_more", "2"),
-        (1, "one_size_larger", "2"),
+    assert [(change["pointer"], change["change"], change["trade_size"]) for change in found["changes"]] == [
+        ("#/cables/0", "one_more", "2-1/2"),
+        ("#/cables/0", "one_size_larger", "2-1/2"),
+        ("#/cables/1", "one_more", "2"),
+        ("#/cables/1", "one_size_larger", "2"),
     ]
 
 
 def test_the_last_size_of_a_table_has_none_larger() -> None:
     changes = size(listed("THHN", "1000 kcmil", 1), cable(0.5, 1))["result"]["changes"]
-    assert [(change["cable_index"], change["change"]) for change in changes] == [(0, "one_more"), (1, "one_more")]
+    assert [(change["pointer"], change["change"]) for change in changes] == [
+        ("#/cables/0", "one_more"),
+        ("#/cables/1", "one_more"),
+    ]
 
 
 def test_a_solid_bare_conductor_one_size_larger_takes_the_row_there_is() -> None:

@@ -56,7 +56,7 @@ def test_every_cell_of_the_cover_table_to_1000_volts(location: str, column: int)
 @pytest.mark.parametrize("column", range(3))
 def test_every_cell_of_the_cover_table_above_1000_volts(voltage: str, column: int) -> None:
     def cover(location: str) -> float:
-        request = example("cover", voltage=voltage, location=location, wiring_method=METHODS[column])
+        request = example("cover", voltage_class=voltage, location=location, wiring_method=METHODS[column])
         found: float = result("cover", request)["minimum_cover"]["value"]
         return found
 
@@ -68,7 +68,9 @@ def test_every_cell_of_the_cover_table_above_1000_volts(voltage: str, column: in
 
 
 def test_above_1000_volts_a_cable_under_a_building_needs_a_raceway() -> None:
-    request = example("cover", voltage="over_40_kv", location="under_building", wiring_method="direct_buried_cable")
+    request = example(
+        "cover", voltage_class="over_40_kv", location="under_building", wiring_method="direct_buried_cable"
+    )
     assert "only_in_a_raceway" in codes(ask("cover", request), "caution")
     assert refused("cover", request | {"wiring_method": "low_voltage_control"}) == {
         "#/wiring_method": "not_above_1000_v"
@@ -108,7 +110,7 @@ def test_an_excavation_is_always_cautioned() -> None:
 def test_every_finding_of_a_cover_says_where() -> None:
     request = example(
         "cover",
-        voltage="over_40_kv",
+        voltage_class="over_40_kv",
         location="under_building",
         wiring_method="direct_buried_cable",
         cover=quantity(6, "in"),
@@ -135,12 +137,16 @@ def test_every_finding_of_a_cover_says_where() -> None:
         ({"wiring_method": "low_voltage_control", "location": "under_building", "cover": None}, "not_judged"),
         ({"wiring_method": "rmc_imc", "location": "under_building"}, "complies"),
         (
-            {"wiring_method": "direct_buried_cable", "location": "under_building", "voltage": "over_40_kv"}
+            {"wiring_method": "direct_buried_cable", "location": "under_building", "voltage_class": "over_40_kv"}
             | {"cover": quantity(42, "in")},
             "not_judged",
         ),
         (
-            {"wiring_method": "rmc_imc", "location": "under_4_in_exterior_slab_no_vehicles", "voltage": "over_40_kv"},
+            {
+                "wiring_method": "rmc_imc",
+                "location": "under_4_in_exterior_slab_no_vehicles",
+                "voltage_class": "over_40_kv",
+            },
             "complies",
         ),
     ],
@@ -234,7 +240,7 @@ STREET = {"wiring_method": "direct_buried_cable", "location": "street_road_drive
 
 def test_a_cable_above_40_kv_under_a_street_lies_as_deep_as_anywhere() -> None:
     """The table prints 24 in under traffic and 42 in elsewhere: the larger, with a caution that names both."""
-    answer = ask("cover", example("cover", **STREET, voltage="over_40_kv", cover=quantity(36, "in")))
+    answer = ask("cover", example("cover", **STREET, voltage_class="over_40_kv", cover=quantity(36, "in")))
     assert answer["result"]["minimum_cover"] == quantity(42, "in")
     assert answer["verdict"] == "violates"
     [found] = [one for one in answer["findings"] if one["code"] == "larger_of_two_covers"]
@@ -312,7 +318,9 @@ def test_cover_is_measured_from_the_raceway_and_not_from_its_concrete() -> None:
 
 def test_a_cable_above_40_kv_at_an_airport_lies_as_deep_as_anywhere() -> None:
     """The table prints 18 in at an airport and 42 in elsewhere: the larger, with a caution that names both."""
-    asked = example("cover", **STREET | {"location": "airport_runway"}, voltage="over_40_kv", cover=quantity(18, "in"))
+    asked = example(
+        "cover", **STREET | {"location": "airport_runway"}, voltage_class="over_40_kv", cover=quantity(18, "in")
+    )
     answer = ask("cover", asked)
     assert (answer["result"]["minimum_cover"], answer["verdict"]) == (quantity(42, "in"), "violates")
     [found] = [one for one in answer["findings"] if one["code"] == "larger_of_two_covers"]
@@ -347,7 +355,7 @@ def test_an_envelope_given_all_round_an_unlisted_raceway_is_judged() -> None:
 
 def test_the_note_about_nonmetallic_raceways_stands_on_their_cover_alone() -> None:
     notes = {
-        method: "table_note" in codes(ask("cover", example("cover", voltage="over_40_kv", wiring_method=method)))
+        method: "table_note" in codes(ask("cover", example("cover", voltage_class="over_40_kv", wiring_method=method)))
         for method in METHODS[:3]
     }
     assert notes == {"direct_buried_cable": False, "rmc_imc": False, "nonmetallic_raceway": True}

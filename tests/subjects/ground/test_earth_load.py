@@ -118,14 +118,14 @@ def test_ducts_in_groundwater_are_held_down_by_earth_and_their_mass() -> None:
     found = result("earth-load", asked(groundwater_depth=quantity(0, "ft")))["in_service"]
     assert found["uplift_per_length"]["value"] == pytest.approx(6.89187, abs=1e-5)
     assert found["hold_down_per_length"]["value"] == pytest.approx(60.6424, abs=1e-4)
-    assert found["factor_ratio"] == pytest.approx(8.79912, abs=1e-5)
+    assert found["safety_factor"] == pytest.approx(8.79912, abs=1e-5)
     assert found["verdict"] == "complies"
     above = result("earth-load", asked())["in_service"]
     assert above["uplift_per_length"]["value"] == 0
-    assert "factor_ratio" not in above
+    assert "safety_factor" not in above
     # below 1 in of earth: 62.6 x (1/12 + 0.040238) x 0.375 + 1.0103 = 3.9111 against 6.8919
     shallow = ask("earth-load", asked(groundwater_depth=None, cover=quantity(1, "in"), traffic="none"))
-    assert shallow["result"]["in_service"]["factor_ratio"] == pytest.approx(3.9111 / 6.8919, abs=1e-4)
+    assert shallow["result"]["in_service"]["safety_factor"] == pytest.approx(3.9111 / 6.8919, abs=1e-4)
     assert "floats_in_service" in codes(shallow, "violation")
 
 
@@ -137,11 +137,11 @@ def test_groundwater_lifts_what_of_a_duct_lies_below_it() -> None:
     found = result("earth-load", asked(groundwater_depth=quantity(4.25, "in"), **shallow))["in_service"]
     assert found["uplift_per_length"]["value"] == pytest.approx(6.89187 / 2, abs=1e-5)
     assert found["hold_down_per_length"]["value"] == pytest.approx(9.4549, abs=1e-4)
-    assert found["factor_ratio"] == pytest.approx(9.4549 / 3.44594, abs=1e-4)
+    assert found["safety_factor"] == pytest.approx(9.4549 / 3.44594, abs=1e-4)
     for inches, share in ((2, 1), (6.5, 0)):  # at its top and at its bottom
         edge = result("earth-load", asked(groundwater_depth=quantity(inches, "in"), **shallow))["in_service"]
         assert edge["uplift_per_length"]["value"] == pytest.approx(6.89187 * share, abs=1e-5)
-        assert ("factor_ratio" in edge) is bool(share)
+        assert ("safety_factor" in edge) is bool(share)
 
 
 def test_groundwater_lifts_what_of_an_envelope_lies_below_it() -> None:
@@ -159,10 +159,10 @@ def test_the_least_cover_is_not_one_under_which_a_duct_begins_to_float() -> None
     Below 3 in it is 2.492 times, below 6 in 2.504: of 2.42 times, shallower covers comply again and are not told.
     """
     given: dict[str, Any] = {"conduit": listed("pvc_db_60", "6"), "groundwater_depth": quantity(6, "in")}
-    given |= {"traffic": "none", "flotation_factor": 2.42}
+    given |= {"traffic": "none", "flotation_safety_factor": 2.42}
     answers = [ask("earth-load", asked(**given, cover=quantity(inches, "in"))) for inches in (3, 5, 6)]
     assert [answer["verdict"] for answer in answers] == ["complies", "violates", "complies"]
-    factors = [answer["result"]["in_service"]["factor_ratio"] for answer in answers]
+    factors = [answer["result"]["in_service"]["safety_factor"] for answer in answers]
     assert factors == [pytest.approx(factor, abs=1e-3) for factor in (2.492, 2.359, 2.504)]
     assert {answer["result"]["would_comply"]["least_cover"]["value"] for answer in answers} == {6}
 
@@ -179,10 +179,10 @@ def test_earth_over_the_gap_between_ducts_does_not_hold_them_down() -> None:
     found = pair["result"]["in_service"]
     assert found["hold_down_per_length"]["value"] == pytest.approx(2 * 6.7836, abs=2e-3)
     assert found["uplift_per_length"]["value"] == pytest.approx(2 * 6.89187, abs=1e-4)
-    assert found["factor_ratio"] == pytest.approx(0.98429, abs=1e-4)
+    assert found["safety_factor"] == pytest.approx(0.98429, abs=1e-4)
     assert found["verdict"] == pair["verdict"] == "violates"
     alone = result("earth-load", asked(conduit=listed("pvc_schedule_40"), **shallow))["in_service"]
-    assert alone["factor_ratio"] == pytest.approx(found["factor_ratio"])
+    assert alone["safety_factor"] == pytest.approx(found["safety_factor"])
 
 
 def test_ducts_over_each_other_share_the_earth_above_them_and_the_worst_of_a_bank_is_told() -> None:
@@ -196,7 +196,7 @@ def test_ducts_over_each_other_share_the_earth_above_them_and_the_worst_of_a_ban
     answer = ask("earth-load", request)
     found = answer["result"]["in_service"]
     assert found["hold_down_per_length"]["value"] == pytest.approx(12.6821 + 2.0206 + 26.4078, abs=2e-3)
-    assert found["factor_ratio"] == pytest.approx((12.6821 + 2.0206) / 13.7837, abs=1e-4)
+    assert found["safety_factor"] == pytest.approx((12.6821 + 2.0206) / 13.7837, abs=1e-4)
     assert "floats_in_service" in codes(answer, "violation")
 
 
@@ -351,7 +351,7 @@ def test_duct_for_concrete_alone_is_a_violation_in_earth_before_any_load() -> No
         answer = ask("earth-load", asked(conduit=listed(kind)))
         assert answer["verdict"] == "violates"
         assert codes(answer, "violation") == ["needs_concrete"]
-        assert answer["result"] == {"tiers": [], "pour": []}
+        assert answer["result"] == {"tiers": [], "tiers_in_pour": []}
     assert [one["pointer"] for one in answer["findings"]] == ["#/conduit"]
 
 
@@ -368,22 +368,22 @@ def test_encased_ducts_are_held_against_wet_concrete_and_flotation_instead() -> 
     answer = ask("earth-load", asked(conduit=None, bank=BANK, encased=True, groundwater_depth=None))
     found = answer["result"]
     assert found["tiers"] == []
-    assert [(one["tier"], one["head"]["value"]) for one in found["pour"]] == [
+    assert [(one["tier"], one["head"]["value"]) for one in found["tiers_in_pour"]] == [
         (1, pytest.approx(14)),
         (2, pytest.approx(7.5)),
     ]
-    assert [one["pressure"]["value"] for one in found["pour"]] == [
+    assert [one["pressure"]["value"] for one in found["tiers_in_pour"]] == [
         pytest.approx(14 * 150 / 1728),
         pytest.approx(7.5 * 150 / 1728),
     ]
-    assert found["pour"][0]["allowable_pressure"]["value"] == pytest.approx(5.23330, abs=1e-4)
-    assert {one["verdict"] for one in found["pour"]} == {"complies"}
+    assert found["tiers_in_pour"][0]["allowable_pressure"]["value"] == pytest.approx(5.23330, abs=1e-4)
+    assert {one["verdict"] for one in found["tiers_in_pour"]} == {"complies"}
     assert "encased_ducts_do_not_deflect" in codes(answer, "note")
     concrete = (289 - 4 * math.pi / 4 * 4.5**2) / 144 * 150
     ducts = 4 * math.pi / 4 * (4.5**2 - (4.5 - 2 * 0.082) ** 2) / 144 * 87.4
     earth = 62.6 * 2.5 * 17 / 12
     factor = (concrete + ducts + earth) / (289 / 144 * 62.4)
-    assert found["in_service"]["factor_ratio"] == pytest.approx(factor, rel=1e-6)
+    assert found["in_service"]["safety_factor"] == pytest.approx(factor, rel=1e-6)
     assert not {"would_comply", "deflection_percent", "soil_modulus"} & set(found)
 
 
@@ -403,7 +403,7 @@ def test_a_duct_without_a_class_is_not_judged_in_the_pour() -> None:
     answer = ask("earth-load", asked(**quiet))
     assert answer["verdict"] == "not_judged"
     assert "stiffness_not_judged" in codes(answer, "caution")
-    assert "allowable_pressure" not in answer["result"]["pour"][0]
+    assert "allowable_pressure" not in answer["result"]["tiers_in_pour"][0]
     assert ask("earth-load", asked(**quiet, pipe_stiffness=quantity(20, "psi")))["verdict"] == "complies"
 
 
@@ -465,7 +465,7 @@ def test_the_worst_duct_of_a_tier_is_found_at_its_own_conduit() -> None:
 def test_ducts_that_differ_within_a_tier_bear_the_pour_each_by_their_own_stiffness() -> None:
     """A ring of 20 psi bears 5.2333 psi; one of 60 psi three times as much, 15.700: derived."""
     bank = {"conduit": listed("pvc_eb_20"), "tier_ducts": [[{"count": 1}, {"count": 1, "conduit": listed()}]]}
-    pour = result("earth-load", asked(conduit=None, bank=bank, encased=True))["pour"]
+    pour = result("earth-load", asked(conduit=None, bank=bank, encased=True))["tiers_in_pour"]
     assert [(one["tier"], one["pointer"]) for one in pour] == [
         (1, "#/bank/conduit"),
         (1, "#/bank/tier_ducts/0/1/conduit"),
@@ -621,9 +621,9 @@ def test_a_duct_by_its_diameters_is_taken_for_the_softer_plastic() -> None:
     """4.47 x 110000 / (4.5/0.25 - 1)^3 = 100.08 psi: derived."""
     measured = {"kind": "measured", "inside_diameter": quantity(4, "in"), "outside_diameter": quantity(4.5, "in")}
     answer = ask("earth-load", asked(conduit=measured))
-    assert assumed(answer)["#/material"] == "hdpe"
+    assert assumed(answer)["#/duct_material"] == "hdpe"
     assert answer["result"]["tiers"][0]["pipe_stiffness"]["value"] == pytest.approx(100.08, abs=0.01)
-    assert tier(conduit=measured, material="pvc")["pipe_stiffness"]["value"] == pytest.approx(363.93, abs=0.01)
+    assert tier(conduit=measured, duct_material="pvc")["pipe_stiffness"]["value"] == pytest.approx(363.93, abs=0.01)
 
 
 def of_type(kind: str) -> dict[str, Any]:
@@ -636,16 +636,16 @@ def test_a_duct_by_its_diameters_is_made_of_what_its_type_says() -> None:
     assert tier(conduit=of_type("pvc_db_60"))["pipe_stiffness"]["value"] == pytest.approx(60)
     assert tier(conduit=of_type("pvc_schedule_40"))["pipe_stiffness"]["value"] == pytest.approx(84.430, abs=0.01)
     assert tier(conduit=of_type("hdpe_schedule_40"))["pipe_stiffness"]["value"] == pytest.approx(23.218, abs=0.01)
-    assert "#/material" not in assumed(ask("earth-load", asked(conduit=of_type("pvc_schedule_40"))))
+    assert "#/duct_material" not in assumed(ask("earth-load", asked(conduit=of_type("pvc_schedule_40"))))
     for kind in ("rtrc", "emt", "rmc"):
         assert refused(asked(conduit=of_type(kind))) == {"#/conduit/type": "not_a_plastic_duct"}
 
 
 @pytest.mark.parametrize("conduit", [of_type("hdpe_schedule_40"), listed("hdpe_schedule_40")])
 def test_a_material_other_than_that_of_the_type_is_a_contradiction(conduit: dict[str, Any]) -> None:
-    assert refused(asked(conduit=conduit, material="pvc")) == {"#/material": "contradiction"}
-    assert tier(conduit=conduit, material="hdpe") == tier(conduit=conduit)
-    assert refused(asked(conduit=listed(), material="hdpe")) == {"#/material": "contradiction"}
+    assert refused(asked(conduit=conduit, duct_material="pvc")) == {"#/duct_material": "contradiction"}
+    assert tier(conduit=conduit, duct_material="hdpe") == tier(conduit=conduit)
+    assert refused(asked(conduit=listed(), duct_material="hdpe")) == {"#/duct_material": "contradiction"}
 
 
 def test_encased_ducts_assume_nothing_that_plays_no_part() -> None:
@@ -663,7 +663,7 @@ def test_encased_ducts_assume_nothing_that_plays_no_part() -> None:
         "#/soil_density",
         "#/saturated_soil_density",
         "#/groundwater_depth",
-        "#/flotation_factor",
+        "#/flotation_safety_factor",
         "#/duct_density",
         "#/concrete_density",
     }

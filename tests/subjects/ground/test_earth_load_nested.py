@@ -10,7 +10,7 @@ from ductrun.kit.forms import Depth, Form
 from ductrun.kit.reading import reader_of
 from ductrun.kit.telling import US
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
-from ductrun.subjects.ground.earth_loading import EarthLoading
+from ductrun.subjects.ground.earth_loading import EarthAndWater
 from ductrun.subjects.ground.laid_ducts import lay
 from ductrun.subjects.ground.loaded_ducts import ducts_of_bank
 from ductrun.subjects.ground.under_load import UnderLoad, bear
@@ -31,7 +31,7 @@ class Run(Form):
     """A bank at several depths below one street."""
 
     ducts: DuctBank = Field(description="The bank.")
-    street: EarthLoading = Field(description="What passes over it.")
+    street: EarthAndWater = Field(description="What passes over it.")
     stretches: Annotated[list[Stretch], Field(min_length=1, max_length=20)] = Field(description="The stretches.")
 
 

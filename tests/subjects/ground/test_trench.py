@@ -39,22 +39,22 @@ def test_a_trench_by_hand() -> None:
 
 
 def test_faults_of_width_and_stations_come_together() -> None:
-    short = [{"position": quantity(at, "ft"), "cover": quantity(30, "in")} for at in (0, 20)]
+    short = [{"station": quantity(at, "ft"), "cover": quantity(30, "in")} for at in (0, 20)]
     assert refused("trench", varying(short, width=quantity(5, "in"))) == {
         "#/width/value": "narrower_than_the_bank",
-        "#/stations/1/position/value": "not_from_start_to_end",
+        "#/stations/1/station/value": "not_from_start_to_end",
     }
 
 
 def test_stations_may_be_given_in_another_unit_than_the_length() -> None:
-    places = [{"position": quantity(at, "ft"), "cover": quantity(30, "in")} for at in (0, 984.252)]
+    places = [{"station": quantity(at, "ft"), "cover": quantity(30, "in")} for at in (0, 984.252)]
     found = result("trench", varying(places, length=quantity(300, "m")))
     assert found["depth"]["value"] == pytest.approx(47)
 
 
 def test_bedding_envelope_select_fill_and_backfill_are_the_excavation() -> None:
     for slope in (0, 1):
-        request = example("trench", select_fill=quantity(6, "in"), bedding=quantity(3, "in"), side_slope=slope)
+        request = example("trench", select_fill=quantity(6, "in"), bedding=quantity(3, "in"), side_slope_ratio=slope)
         found = result("trench", request)
         parts = [found[f"{name}_volume"]["value"] for name in ("bedding", "envelope", "select_fill", "backfill")]
         assert min(parts) > 0
@@ -75,7 +75,7 @@ def test_the_width_follows_the_practice() -> None:
 
 def test_a_trench_of_varying_depth_runs_from_start_to_end() -> None:
     def station(feet: float, inches: float) -> dict[str, Any]:
-        return {"position": quantity(feet, "ft"), "cover": quantity(inches, "in")}
+        return {"station": quantity(feet, "ft"), "cover": quantity(inches, "in")}
 
     level = result("trench", example("trench"))["excavation_volume"]["value"]
     found = result("trench", varying([station(0, 30), station(150, 42), station(300, 30)]))
@@ -83,7 +83,7 @@ def test_a_trench_of_varying_depth_runs_from_start_to_end() -> None:
     assert found["excavation_volume"]["value"] == pytest.approx(level + 3 * 0.5 * 300 / 27)
 
     def at(index: int) -> str:
-        return f"#/stations/{index}/position/value"
+        return f"#/stations/{index}/station/value"
 
     for stations, found_at in (
         ([station(0, 30), station(200, 30)], {at(1): "not_from_start_to_end"}),
@@ -99,7 +99,7 @@ def test_a_trench_of_varying_depth_runs_from_start_to_end() -> None:
 
 
 def test_a_station_out_of_place_is_told_where_it_may_lie() -> None:
-    places = [{"position": quantity(at, "ft"), "cover": quantity(30, "in")} for at in (0, 200, 100, 301)]
+    places = [{"station": quantity(at, "ft"), "cover": quantity(30, "in")} for at in (0, 200, 100, 301)]
     back, past = faults("trench", varying(places))
     assert (back["minimum"], back["maximum"]) == (quantity(200, "ft"), quantity(300, "ft"))
     assert (past["minimum"], past["maximum"]) == (quantity(100, "ft"), quantity(300, "ft"))
@@ -112,7 +112,7 @@ def test_a_deep_trench_brings_the_cautions_of_its_depth() -> None:
     assert at(30) == ["ducts_drain", "excavation_safety"]
     assert at(31) == ["needs_egress", "ducts_drain", "excavation_safety"]
     assert "needs_protection" in at(43)
-    assert "needs_protection" not in at(43, side_slope=1.5)
+    assert "needs_protection" not in at(43, side_slope_ratio=1.5)
     assert "needs_protection" not in at(43, soil_type="stable_rock")
     assert "needs_an_engineer" in at(223)
 
@@ -208,14 +208,14 @@ def test_what_a_depth_asks_for_is_told_with_the_depth_it_begins_at() -> None:
 
 def test_what_a_depth_asks_for_is_about_the_deepest_station() -> None:
     places = [
-        {"position": quantity(at, "ft"), "cover": quantity(deep, "in")} for at, deep in ((0, 30), (150, 43), (300, 30))
+        {"station": quantity(at, "ft"), "cover": quantity(deep, "in")} for at, deep in ((0, 30), (150, 43), (300, 30))
     ]
     findings = ask("trench", varying(places))["findings"]
     assert [one["pointer"] for one in findings if one["code"] == "needs_egress"] == ["#/stations/1/cover"]
 
 
 def test_a_trench_has_one_cover_or_stations_and_never_both() -> None:
-    places = [{"position": quantity(at, "ft"), "cover": quantity(30, "in")} for at in (0, 300)]
+    places = [{"station": quantity(at, "ft"), "cover": quantity(30, "in")} for at in (0, 300)]
     assert refused("trench", example("trench", stations=places)) == {"#/stations": "one_of_two"}
     assert refused("trench", varying([])) == {"#/cover": "one_of_two"}
     assert ask("trench", example("trench", stations=[])) == ask("trench", example("trench"))
@@ -224,7 +224,7 @@ def test_a_trench_has_one_cover_or_stations_and_never_both() -> None:
 
 
 def test_the_tape_lies_above_the_bank_where_the_cover_is_least() -> None:
-    places = [{"position": quantity(at, "ft"), "cover": quantity(deep, "in")} for at, deep in ((0, 40), (300, 18))]
+    places = [{"station": quantity(at, "ft"), "cover": quantity(deep, "in")} for at, deep in ((0, 40), (300, 18))]
     answer = ask("trench", varying(places))
     assert "tape_close_to_the_bank" in codes(answer, "caution")
     assert answer["result"]["least_warning_tape_depth"]["value"] == pytest.approx(9)
@@ -236,7 +236,7 @@ def test_the_tape_lies_deep_but_where_the_cover_is_less() -> None:
     places = [(0, 6), (10, 40), (300, 40)]
     answer = ask(
         "trench",
-        varying([{"position": quantity(at, "ft"), "cover": quantity(deep, "in")} for at, deep in places]),
+        varying([{"station": quantity(at, "ft"), "cover": quantity(deep, "in")} for at, deep in places]),
     )
     assert answer["result"]["warning_tape_depth"]["value"] == pytest.approx(12)
     assert answer["result"]["least_warning_tape_depth"]["value"] == pytest.approx(3)
@@ -251,7 +251,7 @@ def test_the_tape_lies_deep_but_where_the_cover_is_less() -> None:
 
 def test_every_place_with_little_cover_is_told_up_to_three() -> None:
     """Derived: cover between 36 in and 12 in every 10 ft is less than 24 in for the half beside the low ones."""
-    places = [{"position": quantity(10 * at, "ft"), "cover": quantity((12, 36)[at % 2], "in")} for at in range(11)]
+    places = [{"station": quantity(10 * at, "ft"), "cover": quantity((12, 36)[at % 2], "in")} for at in range(11)]
     answer = ask("trench", varying(places, length=quantity(100, "ft")))
     [found] = [one for one in answer["findings"] if one["code"] == "tape_close_to_the_bank"]
     assert "from 0 ft to 5 ft, from 15 ft to 25 ft, from 35 ft to 45 ft and 3 more, the tape" in found["message"]
@@ -299,7 +299,7 @@ def test_burial_duct_in_earth_is_cautioned_with_its_condition(type_: str, verdic
         del request[left_out]
     answer = ask("trench", request)
     assert answer.get("verdict") == verdict
-    alone = ask("permitted-use", {"type": type_, "uses": ["direct_burial"]})
+    alone = ask("permitted-use", {"conduit_type": type_, "uses": ["direct_burial"]})
     words = [one["message"] for one in alone["findings"] if one["code"] == "use_under_condition"]
     told = [one for one in answer["findings"] if one["code"] == "use_under_condition"]
     assert [one["message"] for one in told] == words
@@ -392,10 +392,10 @@ def test_ducts_that_fall_to_one_end_are_dug_deeper_there() -> None:
 
 
 def test_ducts_that_fall_are_dug_as_with_the_stations_of_their_cover() -> None:
-    places = [{"position": quantity(at, "ft"), "cover": quantity(cover, "in")} for at, cover in ((0, 30), (300, 48))]
+    places = [{"station": quantity(at, "ft"), "cover": quantity(cover, "in")} for at, cover in ((0, 30), (300, 48))]
     falling, by_station = (
-        result("trench", example("trench", fall=fall(0.5), side_slope=1)),
-        result("trench", varying(places, side_slope=1)),
+        result("trench", example("trench", fall=fall(0.5), side_slope_ratio=1)),
+        result("trench", varying(places, side_slope_ratio=1)),
     )
     assert falling.pop("fall_height")["value"] == pytest.approx(18)
     assert falling.keys() == by_station.keys()
@@ -437,7 +437,7 @@ def test_ducts_without_a_fall_are_told_to_hold_water() -> None:
 
 
 def test_a_fall_is_not_given_beside_stations_nor_deeper_than_any_trench() -> None:
-    places = [{"position": quantity(at, "ft"), "cover": quantity(30, "in")} for at in (0, 300)]
+    places = [{"station": quantity(at, "ft"), "cover": quantity(30, "in")} for at in (0, 300)]
     assert refused("trench", varying(places, fall=fall(0.5))) == {"#/fall": "not_with_stations"}
     [deep] = faults("trench", example("trench", fall=fall(30), length=quantity(900, "ft")))
     assert (deep["pointer"], deep["code"]) == ("#/fall/grade/value", "too_deep")

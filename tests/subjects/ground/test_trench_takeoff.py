@@ -21,7 +21,7 @@ def example(**changes: Any) -> dict[str, Any]:
 
 def along(*covers: tuple[float, float], **changes: Any) -> dict[str, Any]:
     """Give the example with stations (ft, in) in place of one cover."""
-    stations = [{"position": quantity(at, "ft"), "cover": quantity(deep, "in")} for at, deep in covers]
+    stations = [{"station": quantity(at, "ft"), "cover": quantity(deep, "in")} for at, deep in covers]
     return example(cover=None, stations=stations, **changes)
 
 
@@ -41,7 +41,7 @@ def test_a_whole_trench_worked_by_hand() -> None:
             width=None,
             bucket_widths=[quantity(width, "in") for width in (36, 18, 24)],
             bedding=quantity(2, "in"),
-            side_slope=0.5,
+            side_slope_ratio=0.5,
             select_fill=quantity(6, "in"),
             soil="loam",
             pavement=PAVEMENT,
@@ -104,7 +104,7 @@ VOLUMES = ("excavation", "bedding", "envelope", "select_fill", "backfill", "loos
 def test_the_slices_of_a_trench_add_up_to_the_whole(
     covers: list[float], practice: str, slope: float, select: float | None, pavement: dict[str, Any] | None
 ) -> None:
-    common: dict[str, Any] = {"practice": practice, "side_slope": slope, "pavement": pavement}
+    common: dict[str, Any] = {"practice": practice, "side_slope_ratio": slope, "pavement": pavement}
     if select is not None:
         common["select_fill"] = quantity(select, "in")
     if practice == "direct_buried":
@@ -174,7 +174,7 @@ def test_shoring_is_counted_where_the_depth_asks_for_it_and_the_sides_stand_too_
 
     assert area(43) == pytest.approx(3000)
     assert area(42.9) == 0
-    assert area(43, side_slope=1.5) == 0
+    assert area(43, side_slope_ratio=1.5) == 0
     assert area(43, soil_type="stable_rock") == 0
 
 
@@ -196,7 +196,7 @@ def test_trucks_by_their_capacity() -> None:
     spoil = result("trench", example())["spoil_volume"]["value"]
     found = result("trench", example(haul_capacity=quantity(16, "yd3")))
     assert found["haul_load_count"] == math.ceil(spoil / 16)
-    endless = example(length=quantity(100_000, "ft"), side_slope=10, cover=quantity(1200, "in"))
+    endless = example(length=quantity(100_000, "ft"), side_slope_ratio=10, cover=quantity(1200, "in"))
     [fault] = faults(
         "trench",
         endless

@@ -66,14 +66,14 @@ def test_trench_and_encasement_agree_on_the_envelope(
         common["concrete_cover"] = concrete
     if shape is not None and (practice == "formed" or shape != "stepped"):
         common["pour_shape"] = shape
-    digging = common | {"practice": practice, "cover": quantity(30, "in"), "side_slope": slope}
+    digging = common | {"practice": practice, "cover": quantity(30, "in"), "side_slope_ratio": slope}
     digging["bedding"] = quantity(bedding, "in")
     least = result("encasement", common)["envelope_width"]["value"] if practice != "direct_buried" else 0
     if wider is not None and practice != "direct_buried":
         digging["width"] = quantity(least + wider, "in")
     dug = result("trench", digging)
     if practice == "trench_formed":
-        common |= {"trench_width": dug["envelope_width"], "side_slope": slope}
+        common |= {"trench_width": dug["envelope_width"], "side_slope_ratio": slope}
     poured = result("encasement", common)
     if practice != "direct_buried":
         assert dug["envelope_width"]["value"] == pytest.approx(poured["envelope_width"]["value"])
@@ -156,7 +156,7 @@ def test_a_thin_envelope_is_told_in_the_units_of_the_answer() -> None:
 SLOPED = {
     "length": quantity(100, "ft"),
     "bank": EXAMPLES["trench"]["bank"],
-    "side_slope": 1,
+    "side_slope_ratio": 1,
 }
 
 
@@ -177,8 +177,8 @@ def test_a_pour_against_the_sides_of_a_sloped_trench_is_a_trapezoid() -> None:
 
 def test_forms_stand_upright() -> None:
     [fault] = faults("encasement", SLOPED)
-    assert (fault["pointer"], fault["code"]) == ("#/side_slope", "only_with_a_trench_form")
-    assert "envelope_top_width" not in result("encasement", SLOPED | {"side_slope": 0})
+    assert (fault["pointer"], fault["code"]) == ("#/side_slope_ratio", "only_with_a_trench_form")
+    assert "envelope_top_width" not in result("encasement", SLOPED | {"side_slope_ratio": 0})
 
 
 def test_forms_are_both_sides_of_the_pour_and_what_overhangs() -> None:

@@ -299,13 +299,13 @@ def test_the_cable_to_order_is_route_tails_racking_splices_and_waste() -> None:
         "waste_percent": 2,
         "reel_length": quantity(1_000, "ft"),
     }
-    phases, ground = result("pull-tension", request(FEEDER, cable_order=order))["cables_to_order"]
+    phases, ground = result("pull-tension", request(FEEDER, ordering=order))["cables_to_order"]
     assert phases["length"]["value"] == pytest.approx((200 + 2 * 25) * 1.02)
     assert phases["order_length"] == quantity(255, "ft")
     assert phases["total_order_length"] == quantity(765, "ft")
     assert (phases["count"], phases["reel_count"]) == (3, 1)
     assert (ground["count"], ground["reel_count"]) == (1, 1)
-    short = ask("pull-tension", request(FEEDER, cable_order={"reel_length": quantity(200, "ft")}))
+    short = ask("pull-tension", request(FEEDER, ordering={"reel_length": quantity(200, "ft")}))
     assert "longer_than_a_reel" in codes(short, "caution")
     assert "reel_count" not in short["result"]["cables_to_order"][0]
-    assert assumed(short)["#/cable_order/tail"] == quantity(10, "ft")
+    assert assumed(short)["#/ordering/tail"] == quantity(10, "ft")

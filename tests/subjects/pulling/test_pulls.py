@@ -300,6 +300,9 @@ def test_a_range_of_friction_is_answered_in_one_call() -> None:
     assert high["tension"]["value"] == pytest.approx(alone["tension"]["value"])
     assert low["verdict"] == "complies"
     assert high["verdict"] == "violates"
+    assert expected["sidewall_pressure"] == found["sidewall_pressure"]
+    along = request(sections=[straight(100)], friction_range={"low": 0.2, "high": 0.5})
+    assert all("sidewall_pressure" not in case for case in result("pull-tension", along)["friction_cases"])
 
 
 def test_a_range_must_hold_the_expected_friction() -> None:
@@ -409,19 +412,19 @@ def test_a_run_too_long_for_one_pull_is_divided_once() -> None:
     found = answer["result"]
     assert answer["verdict"] == "complies"
     assert found["box_count"] == found["pull_count"] - 1 >= 1
-    assert found["pulls"][0]["start"]["value"] == 0
+    assert found["pulls"][0]["start_position"]["value"] == 0
     for one, other in pairwise(found["pulls"]):
-        assert one["end"] == other["start"]
-    assert found["worst_utilization_percent"] == max(pull["utilization_percent"] for pull in found["pulls"]) <= 100
+        assert one["end_position"] == other["start_position"]
+    assert found["highest_utilization_percent"] == max(pull["utilization_percent"] for pull in found["pulls"]) <= 100
     assert assumed(answer)["#/box_positions"] == "between_sections"
 
 
 def test_a_pull_of_a_plan_is_the_pull_it_says() -> None:
     sections = [straight(300), bend(3, 90), straight(300), bend(3, 90), straight(300)]
     first, *_ = plan(sections)["result"]["pulls"]
-    assert first["start"]["value"] == 0
+    assert first["start_position"]["value"] == 0
     reached, index = 0.0, 0
-    while reached < first["end"]["value"] - 1e-6:
+    while reached < first["end_position"]["value"] - 1e-6:
         section = sections[index]
         reached += section["length"]["value"] if section["kind"] == "straight" else 3 * 3.141592653589793 / 2
         index += 1
@@ -435,9 +438,9 @@ def test_places_anywhere_on_straights_are_never_worse_than_their_ends() -> None:
     sections = [straight(2_000), bend(3, 90), straight(1_500)]
     ends = plan(sections)["result"]
     anywhere = plan(sections, {"kind": "anywhere", "spacing": quantity(25, "ft")})["result"]
-    assert (anywhere["pull_count"], anywhere["worst_utilization_percent"]) <= (
+    assert (anywhere["pull_count"], anywhere["highest_utilization_percent"]) <= (
         ends["pull_count"],
-        ends["worst_utilization_percent"],
+        ends["highest_utilization_percent"],
     )
     assert anywhere["pull_count"] >= 2
 
@@ -445,7 +448,7 @@ def test_places_anywhere_on_straights_are_never_worse_than_their_ends() -> None:
 def test_listed_places_are_the_only_ones() -> None:
     places = {"kind": "listed", "positions": [quantity(1_000, "ft"), quantity(2_000, "ft")]}
     found = plan([straight(2_000), bend(3, 90), straight(1_500)], places)["result"]
-    ends = {round(pull["end"]["value"], 6) for pull in found["pulls"][:-1]}
+    ends = {round(pull["end_position"]["value"], 6) for pull in found["pulls"][:-1]}
     assert ends <= {1_000.0, 2_000.0}
     assert ends
 
@@ -475,7 +478,7 @@ def test_a_route_no_plan_can_save_names_the_bend() -> None:
     heavy = [straight(100), bend(3, 90), bend(3, 90), bend(3, 90), bend(3, 90), bend(3, 45), straight(100)]
     answer = plan(heavy)
     assert answer["verdict"] == "violates"
-    assert answer["result"]["forbidding_section"] == 1
+    assert answer["result"]["forbidding_pointer"] == "#/sections/1"
     [found] = [finding for finding in answer["findings"] if finding["code"] == "no_plan"]
     assert "bend in section 2" in found["message"]
     assert "405 deg of bends" in found["message"]
@@ -483,7 +486,7 @@ def test_a_route_no_plan_can_save_names_the_bend() -> None:
 
 def test_a_straight_no_plan_can_save_is_named_too() -> None:
     answer = plan([straight(50_000)])
-    assert answer["result"]["forbidding_section"] == 0
+    assert answer["result"]["forbidding_pointer"] == "#/sections/0"
     assert any("straight in section 1" in finding["message"] for finding in answer["findings"])
     coil = plan([bend(3, 360), *[bend(3, 360)] * 99], friction_coefficient=2.0)
     assert any(

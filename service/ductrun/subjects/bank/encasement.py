@@ -47,7 +47,7 @@ class EncasementRequest(Encasing):
         "pour.",
         examples=[{"value": 24, "unit": "in"}],
     )
-    side_slope: Omissible[SideSlope] = Field(
+    side_slope_ratio: Omissible[SideSlope] = Field(
         default=None,
         description="Side of the trench, horizontal for one vertical, when the trench is the form.",
         examples=[0],
@@ -118,12 +118,12 @@ def _envelope(
         place = sheet.within("trench_width")
         least = placed.width + 2 * concrete.side
         width = trench_width_of(request.trench_width, least, place)
-        slope = sheet.settle("side_slope", request.side_slope, SIDE_SLOPE)
+        slope = sheet.settle("side_slope_ratio", request.side_slope_ratio, SIDE_SLOPE)
         return poured_in_trench(placed, asked, concrete, width, slope)
-    if request.side_slope:
+    if request.side_slope_ratio:
         raise UnanswerableError(
             sheet.fault(
-                "side_slope",
+                "side_slope_ratio",
                 "only_with_a_trench_form",
                 "Forms stand upright: give trench_width where the trench is the form, or leave the slope out.",
                 maximum=0,

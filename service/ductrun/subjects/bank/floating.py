@@ -163,7 +163,7 @@ def _weights(given: Floating, envelope: Envelope, cover: float | None, density: 
         of_concrete = sheet.settle("concrete_density", given.concrete_density, ENVELOPE_DENSITY).si
         concrete = engineering.buoyant_weight(envelope.area - envelope.duct_area, of_concrete, density)
     if cover is not None:
-        of_earth = sheet.settle("earth_density", given.earth_density, EARTH_DENSITY).si
+        of_earth = sheet.settle("saturated_soil_density", given.saturated_soil_density, EARTH_DENSITY).si
         earth = engineering.buoyant_weight(envelope.width * cover, of_earth, density)
     return Weights(concrete, earth)
 

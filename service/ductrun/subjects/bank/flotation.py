@@ -50,7 +50,7 @@ class FlotationRequest(Floating):
 class TierUplift(Struct, frozen=True, gc=False):
     """Like ducts of one tier."""
 
-    tier: Annotated[int, Meta(description="Tier, from 1 at the bottom.")]
+    tier: Annotated[int, Meta(description="Tier, from 1 at the bottom.", ge=1)]
     duct_count: Annotated[int, Meta(description="Ducts of this kind in the tier.")]
     outside_diameter: Annotated[answers.Length, Meta(description="Outside diameter of one duct.")]
     mass_per_length: Annotated[answers.MassPerLength, Meta(description="Of one empty duct.")]

@@ -17,7 +17,7 @@ DENSITIES: dict[FlotationMedium, Default[Density]] = {
     medium: quantity(f"flotation.{medium.value}_density", Density) for medium in FlotationMedium
 }
 ENVELOPE_DENSITY = quantity("flotation.envelope_density", Density)
-EARTH_DENSITY = quantity("flotation.earth_density", Density)
+EARTH_DENSITY = quantity("flotation.saturated_soil_density", Density)
 STATION_SPACING = quantity("flotation.station_spacing", Length)
 SAFETY_FACTOR = number("flotation.safety_factor")
 DUCT_MATERIAL = choice("flotation.duct_material", DuctMaterial)
@@ -73,7 +73,7 @@ class Floating(Form):
         examples=[{"value": 145, "unit": "lb/ft3"}],
         json_schema_extra=ENVELOPE_DENSITY.stated,
     )
-    earth_density: Omissible[Annotated[Density, between(Density, 50, 200, "lb/ft3")]] = Field(
+    saturated_soil_density: Omissible[Annotated[Density, between(Density, 50, 200, "lb/ft3")]] = Field(
         default=None,
         description="Density of the earth over ducts in groundwater, full of water, with that water.",
         examples=[{"value": 120, "unit": "lb/ft3"}],

@@ -11,7 +11,7 @@ from ductrun.kit.defaults import Default, quantity
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.tables import TABLES, TRADE_SIZES
 from ductrun.tables.ground_rows import CementYield, SetTime
-from ductrun.units import Duration, Length, Temperature, TemperatureUnit, Volume
+from ductrun.units import Duration, Length, Temperature, TemperatureUnit, Volume, VolumeUnit
 
 STAGGER = quantity("joints.stagger", Length)
 _YIELDS: dict[str, CementYield] = {row.trade_size: row for row in TABLES["cement_yields"]}
@@ -29,30 +29,32 @@ _MAKING_BACKING = backing_of(TABLES["set_times"][0]).beside(STAGGER.backing.of("
 
 
 class Cement(NamedTuple):
-    """The cement of all joints [m3], and the time a joint sets before it may be handled."""
+    """The cement of all joints and that in whole quarts [m3], and the time a joint sets before it may be handled."""
 
     volume: float
-    quart_count: int
+    order_volume: float
     set_time: Duration
 
 
 def cement_of(
-    joints: int, size: str, per_quart: int | None, temperature: Temperature, sheet: Worksheet, conduit: Worksheet
+    joints: int, size: str, per_joint: Volume | None, temperature: Temperature, sheet: Worksheet, conduit: Worksheet
 ) -> Cement:
     """Give the cement of so many joints, by the fewer that a quart is published to make, and how long they set.
 
     `sheet` is that of the practice, `conduit` that of the conduit.
     """
     yields = _yields_of(size, conduit)
-    fewest = Default(yields.plumbing_quart, _plumbing(yields))
-    quarts = joints / sheet.settle("joints_per_quart", per_quart, fewest)
+    most = Default(Volume(1.0 / yields.plumbing_quart, VolumeUnit.QT_US), _plumbing(yields))
+    volume = joints * sheet.settle("cement_per_joint", per_joint, most).si
     set_time = _set_time(size, temperature, sheet)
     _remind(yields, conduit)
-    return Cement(quarts * QUART.si, round_up(quarts), set_time)
+    return Cement(volume, round_up(volume / QUART.si) * QUART.si, set_time)
 
 
 def _plumbing(yields: CementYield) -> Backing:
-    backing = published("plastics-technical-manual").noting(f"; the conduit table says {yields.quart}")
+    backing = published("plastics-technical-manual").noting(
+        f"; {yields.plumbing_quart} joints a quart, where the conduit table says {yields.quart}"
+    )
     if yields.plumbing_standing == "read":
         return backing
     return backing.of("that of the next larger size")._replace(standing=Standing.DERIVED)
@@ -98,7 +100,7 @@ def _remind(yields: CementYield, sheet: Worksheet) -> None:
         Severity.NOTE,
         "cement_spread",
         f"A quart makes {yields.quart} joints by the conduit table, {yields.plumbing_quart} in the deeper sockets of "
-        "pipe, coated twice: the fewer are taken unless joints_per_quart is given. Primer only where it is specified.",
+        "pipe, coated twice: the fewer are taken unless cement_per_joint is given. Primer only where it is specified.",
         published("conduit-catalogue-cement"),
         member="",
     )

@@ -9,7 +9,7 @@ from pydantic import Field
 from ductrun.engineering import joints as engineering
 from ductrun.engineering.rounding import over
 from ductrun.kit.defaults import by_rule, choice, flag, number, quantity
-from ductrun.kit.forms import Clearance, ConduitTemperature, Count, Form, Interval, Omissible, Percent
+from ductrun.kit.forms import Clearance, ConduitTemperature, Form, Interval, JointCement, Omissible, Percent
 from ductrun.kit.wording import text_of
 from ductrun.kit.worksheet import Fault, UnanswerableError, Worksheet
 from ductrun.subjects.conduit.cement import Cement, cement_of
@@ -61,11 +61,11 @@ class Joining(Form):
         examples=[3],
         json_schema_extra=WASTE_PERCENT.stated,
     )
-    joints_per_quart: Omissible[Count] = Field(
+    cement_per_joint: Omissible[JointCement] = Field(
         default=None,
-        description="Cemented joints that a quart of cement makes.",
-        examples=[50],
-        json_schema_extra=by_rule("what a quart makes in the deeper sockets of pipe, fewer than by the conduit table"),
+        description="Solvent cement that a cemented joint takes.",
+        examples=[{"value": 0.02, "unit": "qt_us"}],
+        json_schema_extra=by_rule("what the deeper sockets of pipe take, more than by the conduit table"),
     )
     ends: Omissible[DuctEnds] = Field(
         default=None,
@@ -186,7 +186,7 @@ def refuse_cement(given: Joining, method: JoiningMethod, sheet: Worksheet) -> No
     words = f"Only what is cemented takes it; this conduit is {method}. Leave it out."
     faults = [
         sheet.fault(member, "contradiction", words)
-        for member, one in (("joints_per_quart", given.joints_per_quart), ("temperature", given.temperature))
+        for member, one in (("cement_per_joint", given.cement_per_joint), ("temperature", given.temperature))
         if one is not None
     ]
     if faults:
@@ -249,7 +249,7 @@ def _cement(given: Joining, joints: int, ducts: Ducts, sheet: Worksheet) -> Ceme
     if ducts.size is None:
         return None
     temperature = sheet.settle("temperature", given.temperature, TEMPERATURE)
-    return cement_of(joints, ducts.size, given.joints_per_quart, temperature, sheet, ducts.sheet)
+    return cement_of(joints, ducts.size, given.cement_per_joint, temperature, sheet, ducts.sheet)
 
 
 def _straight(ducts: Ducts) -> float:

@@ -78,7 +78,9 @@ class JointsResult(Struct, frozen=True, gc=False):
     plug_count: Annotated[int, Meta(description="Plugs for spare ducts, two each.")]
     pull_cord_length: Annotated[answers.Length, Meta(description="Cord through every duct, tails included.")]
     cement_volume: Annotated[answers.Volume | UnsetType, Meta(description="Solvent cement of cemented joints.")] = UNSET
-    cement_quart_count: Annotated[int | UnsetType, Meta(description="Solvent cement in whole quarts.")] = UNSET
+    cement_order_volume: Annotated[
+        answers.Volume | UnsetType, Meta(description="Solvent cement to order, in whole US quarts.")
+    ] = UNSET
     set_time: Annotated[
         answers.Duration | UnsetType,
         Meta(description="Initial set of a cemented joint, before it is handled."),
@@ -143,7 +145,7 @@ def tell(joined: Joined, telling: Telling) -> JointsResult:
         plug_count=joined.plug_count,
         pull_cord_length=telling.distance(joined.pull_cord_length),
         cement_volume=UNSET if cement is None else telling.liquid_volume(cement.volume),
-        cement_quart_count=UNSET if cement is None else cement.quart_count,
+        cement_order_volume=UNSET if cement is None else telling.liquid_volume(cement.order_volume),
         set_time=UNSET if cement is None else answers.Duration(cement.set_time.value, cement.set_time.unit),
         mandrel_diameter=UNSET if mandrel is None else telling.size(mandrel),
     )
@@ -169,7 +171,7 @@ OPERATION = Operation(
         "start": "end_bell",
         "end": "end_bell",
         "waste_percent": 3,
-        "joints_per_quart": 50,
+        "cement_per_joint": {"value": 0.02, "unit": "qt_us"},
         "elbows": [
             {
                 "radius": {"value": 36, "unit": "in"},

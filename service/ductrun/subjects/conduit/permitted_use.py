@@ -136,7 +136,7 @@ class Using(Form):
 class PermittedUseRequest(Using):
     """A conduit and everything it meets."""
 
-    type: ConduitType = Field(description="Type of conduit.", examples=["pvc_schedule_40"])
+    conduit_type: ConduitType = Field(description="Type of conduit.", examples=["pvc_schedule_40"])
     code_edition: Edition = None
 
 
@@ -263,7 +263,7 @@ def _bears_ambient(ambient: Temperature | None, conduit_type: ConduitType, sheet
 def assess(request: PermittedUseRequest, sheet: Worksheet) -> Judged:
     """Judge the uses of a request."""
     sheet.follow_edition(request.code_edition)
-    return judge(request, PlacedType(request.type, sheet.within("type")), sheet)
+    return judge(request, PlacedType(request.conduit_type, sheet.within("conduit_type")), sheet)
 
 
 def tell(judged: Judged, _telling: Telling) -> PermittedUseResult:
@@ -282,7 +282,7 @@ OPERATION = Operation(
     assess=assess,
     tell=tell,
     example={
-        "type": "pvc_schedule_40",
+        "conduit_type": "pvc_schedule_40",
         "uses": ["direct_burial", "concrete_encasement", "emerging_from_grade"],
         "ambient_temperature": {"value": 110, "unit": "degF"},
         "code_edition": "2023",

@@ -16,6 +16,7 @@ from ductrun.subjects.duct_run.crossings import caution_places, find_crossings
 from ductrun.subjects.duct_run.feeders import feeders_of, length_of
 from ductrun.subjects.duct_run.fills import fills_of
 from ductrun.subjects.duct_run.form import DuctRunRequest
+from ductrun.subjects.duct_run.groundwater import settle_groundwater
 from ductrun.subjects.duct_run.heights import Heights, heights_of
 from ductrun.subjects.duct_run.laying import lay, outlines_of, refuse_alike
 from ductrun.subjects.duct_run.names import Names
@@ -42,6 +43,7 @@ class _Settled(NamedTuple):
 def assess(request: DuctRunRequest, sheet: Worksheet) -> DuctRun:
     """Assess a run; faults of a stage come all at once."""
     sheet.follow_edition(request.code_edition)
+    settle_groundwater(request, sheet)
     asked = Asked(request, sheet, Names(sheet.book))
     settled = _settle(asked)
     stops, spans, banks, heights, site = settled

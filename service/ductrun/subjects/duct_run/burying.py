@@ -16,6 +16,7 @@ from ductrun.subjects.duct_run.assessment import Burial
 from ductrun.subjects.duct_run.banks import RunBank
 from ductrun.subjects.duct_run.choices import PourPractice
 from ductrun.subjects.duct_run.form import Stretch
+from ductrun.subjects.duct_run.groundwater import water_depth
 from ductrun.subjects.duct_run.practice import laid_over
 from ductrun.subjects.duct_run.settings import POUR, SPACERS
 from ductrun.subjects.ground.digging import dig, poured_as_dug
@@ -103,8 +104,8 @@ def _in_groundwater(
     asked: Asked,
 ) -> Flotation | None:
     """Float the finished bank, empty, where its `bottom` [m below grade] lies under the groundwater."""
-    site = asked.request.site
-    if site is None or site.groundwater_depth is None or not over(bottom, site.groundwater_depth.si):
+    depth = water_depth(asked.request)
+    if depth is None or not over(bottom, depth.si):
         return None
     given, sheet = asked.floating(here)
     water = DENSITIES[FlotationMedium.GROUNDWATER]

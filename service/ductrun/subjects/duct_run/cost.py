@@ -158,9 +158,8 @@ def _of_earth(request: Any, kinds: int, ducts: int) -> float:
         if practices and request.profile is None:
             needed += loading_steps(ducts, kinds)
         elif practices:  # the least, the greatest, and where groundwater stands between
-            places = [*practices, request.site]
-            wet = any(one is not None and one.groundwater_depth is not None for one in places)
-            needed += loading_steps(ducts, kinds, 3 if wet else 2)
+            dry = request.site is None or request.site.groundwater_depth is None
+            needed += loading_steps(ducts, kinds, 2 if dry else 3)
     return needed
 
 

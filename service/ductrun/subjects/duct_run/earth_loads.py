@@ -14,6 +14,7 @@ from ductrun.subjects.duct_run.asked import Asked
 from ductrun.subjects.duct_run.assessment import Burial
 from ductrun.subjects.duct_run.banks import RunBank
 from ductrun.subjects.duct_run.form import DuctRunRequest, Stretch
+from ductrun.subjects.duct_run.groundwater import water_depth
 from ductrun.subjects.duct_run.practice import LayeredSheet, laid_over, members_of
 from ductrun.subjects.ground.choices import EarthLoadMethod
 from ductrun.subjects.ground.filling import EarthCover
@@ -89,11 +90,8 @@ def _practice(stretch: Stretch, asked: Asked, here: Worksheet) -> tuple[Any, Wor
     else:
         shared, common, own = request.earth_load, sheet.within("earth_load"), members_of(stretch.earth_load)
     redirected = {member: mine.pointer(member) for member in own}
-    site = request.site
-    water = None if site is None else site.groundwater_depth
-    if water is not None and own.get("groundwater_depth", shared.groundwater_depth) is None:  # type: ignore[union-attr]
-        own["groundwater_depth"] = water
-        redirected["groundwater_depth"] = sheet.pointer("site/groundwater_depth")
+    own["groundwater_depth"] = water_depth(request)
+    redirected["groundwater_depth"] = sheet.pointer("site/groundwater_depth")
     lift = _poured_lift(request)
     if lift is not None and own.get("lift_height", shared.lift_height) is None:  # type: ignore[union-attr]
         own["lift_height"] = lift

@@ -148,9 +148,7 @@ def _drop(
             "parallel_count": sets_of(
                 system, len(circuit.ducts), phases, place, counted=given.loaded_conductor_count is not None
             ),
-            "conductor_temperature": place.settle(
-                "conductor_temperature", given.conductor_temperature, usual_limit(marking)
-            ),
+            "conductor_temperature": place.settle("temperature_limit", given.temperature_limit, usual_limit(marking)),
         },
     )
     found = drop(dropping, conductor_in(lines, cables), length_of(passed), place, given.overcurrent_device)

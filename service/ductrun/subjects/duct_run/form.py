@@ -29,7 +29,7 @@ from ductrun.subjects.feeder.rating import (
     RatingPractice,
 )
 from ductrun.subjects.ground.digging import Digging
-from ductrun.subjects.ground.earth_loading import EarthLoading
+from ductrun.subjects.ground.earth_loading import GROUNDWATER_DEPTH, EarthLoading
 from ductrun.subjects.movement.temperatures import Temperatures
 from ductrun.subjects.parts.bank import DuctBank, Tiers
 from ductrun.subjects.parts.cables import PulledLines
@@ -164,7 +164,10 @@ class Site(Form):
         default=None, description="What conduit above ground sees; without them its movement is not judged."
     )
     groundwater_depth: Omissible[Depth] = Field(
-        default=None, description="Depth of the groundwater below grade.", examples=[{"value": 4, "unit": "ft"}]
+        default=None,
+        description="Depth of the groundwater below grade, at its highest; assumed where an earth_load asks.",
+        examples=[{"value": 4, "unit": "ft"}],
+        json_schema_extra=GROUNDWATER_DEPTH.stated,
     )
     earth_temperature: Omissible[EarthTemperature] = Field(
         default=None,

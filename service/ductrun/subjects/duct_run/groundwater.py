@@ -13,15 +13,39 @@ from ductrun.subjects.duct_run.asked import Asked
 from ductrun.subjects.duct_run.assessment import Burial
 from ductrun.subjects.duct_run.banks import RunBank
 from ductrun.subjects.duct_run.form import DuctRunRequest, Stretch
+from ductrun.subjects.duct_run.settings import BURIED
+from ductrun.subjects.ground.earth_loading import GROUNDWATER_DEPTH
 from ductrun.subjects.ground.loaded_ducts import MADE_OF
+from ductrun.units import Length
 
 _EXCAVATIONS: Final = published("osha-1926-subpart-p")
 
 
+def settle_groundwater(request: DuctRunRequest, sheet: Worksheet) -> None:
+    """Settle how deep the groundwater stands, once for all that reads it, where an earth_load asks."""
+    if _has_earth_load(request):
+        given = None if request.site is None else request.site.groundwater_depth
+        sheet.settle("site/groundwater_depth", given, GROUNDWATER_DEPTH)
+
+
+def water_depth(request: DuctRunRequest) -> Length | None:
+    """Give how deep the groundwater stands: as it was settled; None where it was not given and nothing asks."""
+    site = request.site
+    if site is not None and site.groundwater_depth is not None:
+        return site.groundwater_depth
+    return GROUNDWATER_DEPTH.value if _has_earth_load(request) else None
+
+
+def _has_earth_load(request: DuctRunRequest) -> bool:
+    return any(
+        one.setting.kind in BURIED and (request.earth_load is not None or one.earth_load is not None)
+        for one in request.stretches
+    )
+
+
 def stands_in_water(burial: Burial, request: DuctRunRequest) -> bool:
     """Say whether the floor of a trench lies under the groundwater of its place."""
-    site = request.site
-    depth = None if site is None else site.groundwater_depth
+    depth = water_depth(request)
     return depth is not None and over(burial.trench.depth, depth.si)
 
 

@@ -14,7 +14,7 @@ from ductrun.subjects.feeder.dropping import DroppedLoad
 class RunLoad(CableLoading, DroppedLoad):
     """What a circuit carries, at the voltage it has; its sets are those of its ducts."""
 
-    conductor_temperature: Omissible[ConductorLimit] = Field(
+    temperature_limit: Omissible[ConductorLimit] = Field(
         default=None,
         description="Highest temperature of the conductor; what is lost on the way is reckoned at it.",
         examples=[{"value": 75, "unit": "degC"}],

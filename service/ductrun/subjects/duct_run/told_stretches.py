@@ -112,7 +112,7 @@ class RunStretch(Struct, frozen=True, gc=False, kw_only=True):
         Meta(description="Of each straight above ground."),
     ] = UNSET
     risers: Annotated[list[StretchRiser], Meta(description="The parts above grade at its ends.", max_length=2)]
-    ducts: Annotated[
+    conduits: Annotated[
         list[StretchJoints], Meta(description="Its ducts by conduit, risers of another apart.", max_length=MOST_PIECES)
     ]
 
@@ -140,7 +140,7 @@ def told_stretch(one: AssessedStretch, telling: Telling) -> RunStretch:
         expansion=UNSET if above is None else told_if_known(above.movement, expansion_told.tell, telling),
         supports=UNSET if above is None else [supports.tell(strapped, telling) for strapped in above.supported],
         risers=[_riser(riser, telling) for riser in one.risers],
-        ducts=[_piece(piece, telling) for piece in one.pieces],
+        conduits=[_piece(piece, telling) for piece in one.pieces],
     )
 
 

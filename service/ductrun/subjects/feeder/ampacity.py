@@ -175,7 +175,7 @@ OPERATION = Operation(
                 "current": {"value": 640, "unit": "A"},
                 "voltage": {"value": 480, "unit": "V"},
                 "load_factor_percent": 100,
-                "conductor_temperature": {"value": 75, "unit": "degC"},
+                "temperature_limit": {"value": 75, "unit": "degC"},
                 "overcurrent_device": {"value": 700, "unit": "A"},
                 "terminal_rating": "75_degc",
             },

@@ -26,8 +26,8 @@ class DuctHeat(Struct, frozen=True, gc=False, kw_only=True):
     """One loaded duct: where it lies, how warm it is, and what its heat has to cross."""
 
     duct: Annotated[str, Meta(description="Its name, as tier-position.")]
-    circuit_number: Annotated[int, Meta(description="Number of its circuit, from 1 in the order of the request.")]
-    tier: Annotated[int, Meta(description="Tier, from 1 at the bottom.")]
+    pointer: Annotated[str, Meta(description="What its circuit carries, in the request.")]
+    tier: Annotated[int, Meta(description="Tier, from 1 at the bottom.", ge=1)]
     x: Annotated[answers.Length, Meta(description="Distance of its center to the right of the left edge of the ducts.")]
     depth: Annotated[answers.Length, Meta(description="Depth of its center below grade.")]
     conductor_current: Annotated[answers.Current, Meta(description="Current in each of its loaded conductors.")]
@@ -115,7 +115,7 @@ class OtherMethod(Struct, frozen=True, gc=False):
 class AmpacitySensitivity(Struct, frozen=True, gc=False):
     """What a member of the request, greater by a step, makes of the ampacity."""
 
-    member: Annotated[str, Meta(description="The member.", max_length=40)]
+    member: Annotated[str, Meta(description="Name of the member that is greater, such as cover.", max_length=40)]
     step_percent: Annotated[float, Meta(description="By how much the member is greater.")]
     ampacity: Annotated[answers.Current, Meta(description="The ampacity then.")]
     ampacity_change_percent: Annotated[
@@ -151,7 +151,14 @@ class AmpacityResult(Struct, frozen=True, gc=False, kw_only=True):
     ducts: Annotated[list[DuctHeat], Meta(description="Loaded ducts, circuit by circuit.", max_length=MOST_LOADED)]
     other_method: Annotated[OtherMethod | UnsetType, Meta(description="Where both were asked.")] = UNSET
     sensitivities: (
-        Annotated[list[AmpacitySensitivity], Meta(description="If asked.", max_length=MOST_SENSITIVITIES)] | UnsetType
+        Annotated[
+            list[AmpacitySensitivity],
+            Meta(
+                description="What each figure of the earth does to the ampacity, if asked.",
+                max_length=MOST_SENSITIVITIES,
+            ),
+        ]
+        | UnsetType
     ) = UNSET
     smallest_size: Annotated[
         ConductorSize | UnsetType,
@@ -278,7 +285,7 @@ def _duct(
     temperature, watts, resistance = telling.temperature, telling.power_per_length, telling.thermal_resistance
     return DuctHeat(
         duct=one.name,
-        circuit_number=one.circuit,
+        pointer=found.solved.question.loads[one.circuit - 1].sheet.place,
         tier=placed.tier + 1,
         x=telling.size(placed.x),
         depth=telling.size(one.place.depth),

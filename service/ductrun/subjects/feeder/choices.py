@@ -32,8 +32,8 @@ class WallMaterial(Code):
     """What a duct is made of, for the heat that crosses it."""
 
     PVC = "pvc"
-    POLYETHYLENE = "polyethylene"
-    FIBERGLASS = "fiberglass"
+    HDPE = "hdpe"
+    RTRC = "rtrc"
     FIBER = "fiber"
     ASBESTOS_CEMENT = "asbestos_cement"
     EARTHENWARE = "earthenware"

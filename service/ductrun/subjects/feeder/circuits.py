@@ -28,7 +28,7 @@ VOLTAGE = quantity("feeder.voltage", Voltage)
 TERMINAL_RATING = choice("feeder.terminal_rating", TerminalRating)
 LOAD_FACTOR = number("feeder.load_factor_percent")
 SHIELD_GROUNDING = choice("feeder.shield_grounding", ShieldGrounding)
-CONDUCTOR_TEMPERATURE = quantity("feeder.conductor_temperature", Temperature)
+TEMPERATURE_LIMIT = quantity("feeder.temperature_limit", Temperature)
 DRY_INSULATION = quantity("feeder.dry_insulation_temperature", Temperature)
 RATED = {
     marking: Default(Temperature.parse(row.wet_degc, "degC"), backing_of(row))
@@ -78,13 +78,13 @@ class CableLoading(Form):
         examples=[100],
         json_schema_extra=LOAD_FACTOR.stated,
     )
-    conductor_temperature: Omissible[ConductorLimit] = Field(
+    temperature_limit: Omissible[ConductorLimit] = Field(
         default=None,
         description="Highest temperature of the conductor.",
         examples=[{"value": 75, "unit": "degC"}],
         json_schema_extra=by_rule(
             f"that of the marking in wet places; {DRY_INSULATION.value} of one for dry places, "
-            f"{CONDUCTOR_TEMPERATURE.value} of a cable without a marking"
+            f"{TEMPERATURE_LIMIT.value} of a cable without a marking"
         ),
     )
     shield_grounding: Omissible[ShieldGrounding] = Field(
@@ -293,7 +293,7 @@ def _to_make_sets(conductors: int, in_a_set: int, ducts: int) -> str:
 def usual_limit(marking: Insulation | None) -> Default[Temperature]:
     """Give the highest temperature that a conductor is taken to bear in the ground, by its marking if it has one."""
     if marking is None:
-        return CONDUCTOR_TEMPERATURE
+        return TEMPERATURE_LIMIT
     return RATED.get(marking, DRY_INSULATION)
 
 
@@ -301,7 +301,7 @@ def _limit(given: CableLoading, cable: LoadedCable, sheet: Worksheet) -> tuple[f
     """Give the highest temperature of the conductor [K], and whether its insulation is made for that in the ground."""
     marking = cable.marking
     rated = usual_limit(marking)
-    limit = sheet.settle("conductor_temperature", given.conductor_temperature, rated).si
+    limit = sheet.settle("temperature_limit", given.temperature_limit, rated).si
     if marking is None:
         return limit, True
     if marking not in RATED:
@@ -314,9 +314,9 @@ def _limit(given: CableLoading, cable: LoadedCable, sheet: Worksheet) -> tuple[f
             member="insulation",
         )
         return limit, False
-    if given.conductor_temperature is None or not over(limit, rated.value.si):
+    if given.temperature_limit is None or not over(limit, rated.value.si):
         return limit, True
-    most, asked = sheet.tell.given(rated.value), sheet.tell.given(given.conductor_temperature)
+    most, asked = sheet.tell.given(rated.value), sheet.tell.given(given.temperature_limit)
     sheet.find(
         Severity.VIOLATION,
         "conductor_temperature_over_rating",
@@ -325,6 +325,6 @@ def _limit(given: CableLoading, cable: LoadedCable, sheet: Worksheet) -> tuple[f
         sheet.rule("insulation_temperature"),
         asked,
         most,
-        member="conductor_temperature",
+        member="temperature_limit",
     )
     return limit, False

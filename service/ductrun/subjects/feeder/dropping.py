@@ -10,7 +10,7 @@ from pydantic import Field
 
 from ductrun.engineering import voltage_drop as engineering
 from ductrun.kit.defaults import by_rule, count, number
-from ductrun.kit.forms import RUN_LENGTH, Between, Form, Omissible
+from ductrun.kit.forms import RUN_LENGTH, Between, Form, Omissible, between
 from ductrun.kit.wording import text_of
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.feeder.choices import CircuitConduit, CircuitSystem
@@ -26,7 +26,7 @@ from ductrun.subjects.parts.cable_layers import MetalResistance
 from ductrun.subjects.parts.cable_mass import METAL_AREAS
 from ductrun.subjects.parts.cables import Cable, CableLine
 from ductrun.subjects.parts.choices import ConductorMaterial, ConductorSize, Insulation
-from ductrun.units import ApparentPower, Current, Power, ResistancePerLength, Temperature, Voltage
+from ductrun.units import ApparentPower, Current, Duration, Power, ResistancePerLength, Temperature, Voltage
 
 PARALLEL_COUNT = count("feeder.parallel_count")
 LIMIT = number("feeder.drop_limit_percent")
@@ -85,8 +85,10 @@ class DroppedLoad(Form):
         examples=[3],
         json_schema_extra=by_rule(f"the {LIMIT.value:g} that the code recommends, which is told and not judged"),
     )
-    hours_per_year: Omissible[Annotated[float, Field(ge=0, le=8784)]] = Field(
-        default=None, description="At this load, to tell what is lost in a year.", examples=[4000]
+    duration_per_year: Omissible[Annotated[Duration, between(Duration, 0, 8784, "h")]] = Field(
+        default=None,
+        description="At this load, to tell what is lost in a year.",
+        examples=[{"value": 4000, "unit": "h"}],
     )
 
 
@@ -236,7 +238,7 @@ def drop(
         )
     effective = engineering.effective_impedance(*impedance, power_factor)
     loss = engineering.loss(WIRES[system] * sets, current / sets, impedance.resistance, length)
-    hours = given.hours_per_year
+    lasting = given.duration_per_year
     wiring = Wiring(
         given.conduit_material or CONDUIT_MATERIAL.value,
         (given.conductor_temperature or TEMPERATURE.value).si,
@@ -258,7 +260,7 @@ def drop(
         load_voltage=at_load,
         table_drop=engineering.table_drop(loop, current / sets, effective, length),
         loss=loss,
-        energy=None if hours is None else loss * hours * 3600.0,
+        energy=None if lasting is None else loss * lasting.si,
         limit_percent=limit,
         longest=None if longest > _LONGEST else longest,
         smallest=None

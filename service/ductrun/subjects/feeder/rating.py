@@ -307,7 +307,7 @@ def _refuse_cold_limits(question: Question, sheet: Worksheet) -> None:
     told, least = sheet.tell.temperature(ambient), sheet.tell.temperature(ambient + _LEAST_RISE)
     faults = [
         load.sheet.fault(
-            "conductor_temperature",
+            "temperature_limit",
             "limit_below_the_earth",
             f"The conductor may hardly be warmer than the earth around it, {text_of(told)}: it has no ampacity. Take a "
             f"conductor for {text_of(least)} or more.",

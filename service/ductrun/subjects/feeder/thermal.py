@@ -28,8 +28,8 @@ AIR: dict[str, DuctAir] = {row.duct: row for row in TABLES["duct_air_constants"]
 _PRINTED_TABLES = "asbestos_cement_in_concrete"
 _AIR_OF = {
     WallMaterial.PVC: "plastic",
-    WallMaterial.POLYETHYLENE: "plastic",
-    WallMaterial.FIBERGLASS: "plastic",
+    WallMaterial.HDPE: "plastic",
+    WallMaterial.RTRC: "plastic",
     WallMaterial.FIBER: "fiber_duct_in_concrete",
     WallMaterial.ASBESTOS_CEMENT: "asbestos_cement_in_concrete",
     WallMaterial.EARTHENWARE: "earthenware",

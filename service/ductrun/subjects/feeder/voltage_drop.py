@@ -49,7 +49,9 @@ class VoltageDropResult(Struct, frozen=True, gc=False, kw_only=True):
     resistance: Annotated[answers.ResistancePerLength, Meta(description="Of one conductor.")]
     reactance: Annotated[answers.ResistancePerLength, Meta(description="Of one conductor to neutral.")]
     loss: Annotated[answers.Power, Meta(description="Heat of all conductors.")]
-    energy_loss: Annotated[answers.Energy | UnsetType, Meta(description="In a year, if its hours are given.")] = UNSET
+    energy_loss: Annotated[
+        answers.Energy | UnsetType, Meta(description="In a year, if duration_per_year is given.")
+    ] = UNSET
     limit_percent: Annotated[float, Meta(description="What it is held against.")]
     smallest_size: Annotated[
         ConductorSize | UnsetType,
@@ -212,6 +214,6 @@ OPERATION = Operation(
         "limit_percent": 3,
         "code_edition": "2023",
         "frequency": {"value": 60, "unit": "Hz"},
-        "hours_per_year": 4000,
+        "duration_per_year": {"value": 4000, "unit": "h"},
     },
 )

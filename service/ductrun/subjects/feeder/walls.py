@@ -20,8 +20,8 @@ from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit, check
 
 DUCT_MATERIAL = choice("feeder.duct_material", WallMaterial)
 MATERIALS = {
-    ConduitType.HDPE_SCHEDULE_40: WallMaterial.POLYETHYLENE,
-    ConduitType.RTRC: WallMaterial.FIBERGLASS,
+    ConduitType.HDPE_SCHEDULE_40: WallMaterial.HDPE,
+    ConduitType.RTRC: WallMaterial.RTRC,
     ConduitType.EMT: WallMaterial.STEEL,
     ConduitType.IMC: WallMaterial.STEEL,
     ConduitType.RMC: WallMaterial.STEEL,

@@ -89,7 +89,7 @@ class SizeCandidate(Struct, frozen=True, gc=False):
 class SizeChange(Struct, frozen=True, gc=False):
     """What one change of the set does to the size."""
 
-    cable_index: Annotated[int, Meta(description="Line of `cables` that changes, from 0.")]
+    pointer: Annotated[str, Meta(description="Line of `cables` that changes, in the request.")]
     change: Annotated[ConductorChange, Meta(description="What changes on that line.")]
     trade_size: Annotated[
         TradeSize | UnsetType, Meta(description="Smallest size that complies with the change; absent if none does.")
@@ -275,7 +275,10 @@ def tell(sized: Sized, telling: Telling) -> ConduitSizeResult:
         limit_rule=TOLD_RULES[load.rule],
         limit_reason=REASONS[load.rule],
         candidates=[_told(candidate, load, telling) for candidate in candidates],
-        changes=[SizeChange(index, change, UNSET if one is None else one) for index, change, one in sized.changes],
+        changes=[
+            SizeChange(sized.conductors.sheet.pointer(str(index)), change, UNSET if one is None else one)
+            for index, change, one in sized.changes
+        ],
         trade_size=UNSET if chosen is None else candidates[chosen].trade_size,
         next_trade_size=UNSET if chosen is None or last else candidates[chosen + 1].trade_size,
     )

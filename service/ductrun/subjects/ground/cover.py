@@ -35,7 +35,7 @@ class CoverRequest(Form):
 
     wiring_method: WiringMethod = Field(description="What is buried.", examples=["nonmetallic_raceway"])
     location: BurialLocation = Field(description="Where.", examples=["not_otherwise_specified"])
-    voltage: VoltageClass = Field(description="Voltage between conductors.", examples=["up_to_1000_v"])
+    voltage_class: VoltageClass = Field(description="Voltage between conductors.", examples=["up_to_1000_v"])
     encased: Omissible[bool] = Field(
         default=None,
         description="Whether it is encased in concrete.",
@@ -224,7 +224,7 @@ def assess(request: CoverRequest, sheet: Worksheet) -> Cover:
     if not encased:
         _refuse_concrete(request, sheet)
         above = around = None
-    kind, location, voltage = request.wiring_method, request.location, request.voltage
+    kind, location, voltage = request.wiring_method, request.location, request.voltage_class
     buried = Buried(kind, location, voltage, encased, listed, concrete_above=above, concrete_around=around)
     return judge_cover(buried, request.cover, sheet)
 
@@ -269,7 +269,7 @@ OPERATION = Operation(
     example={
         "wiring_method": "nonmetallic_raceway",
         "location": "street_road_driveway_parking_lot",
-        "voltage": "up_to_1000_v",
+        "voltage_class": "up_to_1000_v",
         "encased": True,
         "listed_for_direct_burial": True,
         "cover": {"value": 24, "unit": "in"},

@@ -86,7 +86,7 @@ class Digging(Form):
         description="Select fill over the bank, before native backfill.",
         examples=[{"value": 6, "unit": "in"}],
     )
-    side_slope: Omissible[SideSlope] = Field(
+    side_slope_ratio: Omissible[SideSlope] = Field(
         default=None,
         description="Side of the trench, horizontal for one vertical.",
         examples=[0],
@@ -233,7 +233,7 @@ def bedding_of(given: Digging, sheet: Worksheet, *, bare: bool = False) -> float
 
 def side_slope_of(given: Digging, sheet: Worksheet) -> float:
     """Give the slope of the sides, horizontal to 1."""
-    return sheet.settle("side_slope", given.side_slope, SIDE_SLOPE)
+    return sheet.settle("side_slope_ratio", given.side_slope_ratio, SIDE_SLOPE)
 
 
 def poured_as_dug(given: Digging, bank: Bank, asked: AskedPour, concrete: Concrete, sheet: Worksheet) -> Envelope:

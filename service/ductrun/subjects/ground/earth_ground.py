@@ -22,6 +22,7 @@ from ductrun.subjects.ground.earth_loading import (
     METHOD,
     SATURATED_DENSITY,
     SOIL_DENSITY,
+    EarthAndWater,
     EarthLoading,
 )
 from ductrun.subjects.ground.laid_ducts import LaidKind
@@ -87,7 +88,7 @@ class TierLoad(NamedTuple):
     buckling: float | None
 
 
-def settle_ground(given: EarthLoading, widest: float, sheet: Worksheet, *, encased: bool = False) -> Ground:
+def settle_ground(given: EarthAndWater, widest: float, sheet: Worksheet, *, encased: bool = False) -> Ground:
     """Settle the ground around ducts that are so wide together [m]; of `encased` ones only whether they float is
     asked, and nothing else is assumed.
     """
@@ -111,7 +112,7 @@ def settle_ground(given: EarthLoading, widest: float, sheet: Worksheet, *, encas
         soil_modulus=modulus,
         traffic=settle_traffic(given, earth),
         deflection_limit=earth.settle("deflection_limit_percent", given.deflection_limit_percent, DEFLECTION_LIMIT),
-        flotation_factor=sheet.settle("flotation_factor", given.flotation_factor, FLOTATION_FACTOR),
+        flotation_factor=sheet.settle("flotation_safety_factor", given.flotation_safety_factor, FLOTATION_FACTOR),
     )
 
 

@@ -11,7 +11,7 @@ from ductrun.kit.forms import Depth, Edition, Omissible
 from ductrun.kit.operation import Operation
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.subjects.ground.earth_load_told import EarthLoadResult, tell
-from ductrun.subjects.ground.earth_loading import EarthLoading
+from ductrun.subjects.ground.earth_loading import EarthAndWater
 from ductrun.subjects.ground.laid_ducts import lay
 from ductrun.subjects.ground.loaded_ducts import LoadedDuct, ducts_of_bank, load_ducts_of, loading_steps
 from ductrun.subjects.ground.under_load import UnderLoad, bear, unloaded
@@ -28,7 +28,7 @@ from ductrun.subjects.parts.envelope import (
 ENCASED = flag("cover.encased")
 
 
-class EarthLoadRequest(EarthLoading):
+class EarthLoadRequest(EarthAndWater):
     """Ducts in the ground, and what lies and passes over them."""
 
     conduit: Omissible[Conduit] = Field(default=None, description="The duct, if it is one alone; give this or a bank.")
@@ -160,7 +160,7 @@ OPERATION = Operation(
         "allowable_wall_stress": {"value": 2000, "unit": "psi"},
         "deflection_limit_percent": 5,
         "duct_density": {"value": 87.4, "unit": "lb/ft3"},
-        "flotation_factor": 1.5,
+        "flotation_safety_factor": 1.5,
         "code_edition": "2023",
     },
 )

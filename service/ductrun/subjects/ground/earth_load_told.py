@@ -38,7 +38,7 @@ class LiveLoadByMethod(Struct, frozen=True, gc=False):
 class TierUnderLoad(Struct, frozen=True, gc=False, kw_only=True):
     """Like ducts of one tier under earth and traffic; what a wall or a load not on file leaves open is absent."""
 
-    tier: Annotated[int, Meta(description="Tier, from 1 at the bottom.")]
+    tier: Annotated[int, Meta(description="Tier, from 1 at the bottom.", ge=1)]
     pointer: Annotated[str, Meta(description="Place of their conduit in the request, the first of like ones.")]
     conduit_type: Annotated[ConduitType | UnsetType, Meta(description="Type of the conduit, where it is given.")] = (
         UNSET
@@ -105,7 +105,7 @@ class TierUnderLoad(Struct, frozen=True, gc=False, kw_only=True):
 class TierInPour(Struct, frozen=True, gc=False):
     """Like ducts of one tier in wet concrete."""
 
-    tier: Annotated[int, Meta(description="Tier, from 1 at the bottom.")]
+    tier: Annotated[int, Meta(description="Tier, from 1 at the bottom.", ge=1)]
     pointer: Annotated[str, Meta(description="Place of their conduit in the request, the first of like ones.")]
     outside_diameter: Annotated[answers.Length, Meta(description="Outside diameter of one of the ducts.")]
     head: Annotated[answers.Length, Meta(description="Wet concrete over the bottom of its ducts.")]
@@ -133,7 +133,7 @@ class InService(Struct, frozen=True, gc=False):
         answers.ForcePerLength, Meta(description="Weight of earth, ducts and concrete that holds the ducts down.")
     ]
     verdict: Annotated[Verdict, Meta(description="Whether the ducts stay down with the factor asked.")]
-    factor_ratio: Annotated[
+    safety_factor: Annotated[
         float | UnsetType,
         Meta(
             description="hold_down_per_length over uplift_per_length, the least of any bare ducts that lie over each "
@@ -171,7 +171,7 @@ class EarthLoadResult(Struct, frozen=True, gc=False):
         list[TierUnderLoad],
         Meta(description="Ducts in earth by tier, the bottom first, each kind of a tier.", max_length=_MOST_KINDS),
     ]
-    pour: Annotated[
+    tiers_in_pour: Annotated[
         list[TierInPour],
         Meta(
             description="Encased ducts in wet concrete by tier, the bottom first, each kind of a tier.",
@@ -204,7 +204,7 @@ def tell(found: UnderLoad, telling: Telling) -> EarthLoadResult:
     most = max(deflections, default=None)
     return EarthLoadResult(
         tiers=[_told_tier(tier, ground, telling) for tier in found.tiers],
-        pour=[_told_pour(pour, telling) for pour in found.pours],
+        tiers_in_pour=[_told_pour(pour, telling) for pour in found.pours],
         deflection_percent=UNSET if most is None else most,
         lowest_deflection_percent=UNSET if most is None else _least_of_band(most),
         highest_deflection_percent=UNSET if most is None else most + DEFLECTION_BAND.value,
@@ -285,7 +285,7 @@ def _told_service(found: UnderLoad, ground: Ground, telling: Telling) -> InServi
         uplift_per_length=telling.force_per_length(floating.uplift),
         hold_down_per_length=telling.force_per_length(floating.hold_down),
         verdict=Verdict.of(stays_down(floating, ground)),
-        factor_ratio=UNSET if floating.factor is None else floating.factor,
+        safety_factor=UNSET if floating.factor is None else floating.factor,
     )
 
 

@@ -37,7 +37,7 @@ LIVE_LOAD_METHOD = choice("earth_load.live_load_method", LiveLoadMethod)
 WHEEL_LOAD = quantity("earth_load.wheel_load", Force)
 SPREAD = number("earth_load.spread_ratio")
 DEFLECTION_LIMIT = number("earth_load.deflection_limit")
-FLOTATION_FACTOR = number("earth_load.flotation_factor")
+FLOTATION_FACTOR = number("earth_load.flotation_safety_factor")
 CONCRETE_DENSITY = quantity("flotation.concrete_density", Density)
 DUCT_DENSITIES = {
     PlasticMaterial(row.material): Default(Density.parse(row.density_lb_per_ft3, "lb/ft3"), backing_of(row))
@@ -98,12 +98,6 @@ class EarthLoading(Form):
         examples=[{"value": 125, "unit": "lb/ft3"}],
         json_schema_extra=SATURATED_DENSITY.stated,
     )
-    groundwater_depth: Omissible[Depth] = Field(
-        default=None,
-        description="Groundwater below grade, at its highest.",
-        examples=[{"value": 10, "unit": "ft"}],
-        json_schema_extra=GROUNDWATER_DEPTH.stated,
-    )
     earth_load_method: Omissible[EarthLoadMethod] = Field(
         default=None,
         description="How earth loads the ducts: the prism above them, or arching on the walls of the trench.",
@@ -157,7 +151,7 @@ class EarthLoading(Form):
         examples=[0.1],
         json_schema_extra=by_rule("that of the bedding angle"),
     )
-    material: Omissible[PlasticMaterial] = Field(
+    duct_material: Omissible[PlasticMaterial] = Field(
         default=None,
         description="What ducts by their diameters and of no type are made of.",
         examples=["pvc"],
@@ -205,7 +199,7 @@ class EarthLoading(Form):
         examples=[{"value": 87.4, "unit": "lb/ft3"}],
         json_schema_extra=by_rule("; ".join(f"{name}: {one.value}" for name, one in DUCT_DENSITIES.items())),
     )
-    flotation_factor: Omissible[Annotated[float, Field(ge=1, le=10)]] = Field(
+    flotation_safety_factor: Omissible[Annotated[float, Field(ge=1, le=10)]] = Field(
         default=None,
         description="What holds the ducts down, over the uplift of groundwater, at least.",
         examples=[1.5],
@@ -221,4 +215,15 @@ class EarthLoading(Form):
         default=None,
         description="Depth of concrete that is liquid at once, where they are encased; the whole pour if left out.",
         examples=[{"value": 12, "unit": "in"}],
+    )
+
+
+class EarthAndWater(EarthLoading):
+    """What loads ducts, with the groundwater of their place."""
+
+    groundwater_depth: Omissible[Depth] = Field(
+        default=None,
+        description="Groundwater below grade, at its highest.",
+        examples=[{"value": 10, "unit": "ft"}],
+        json_schema_extra=GROUNDWATER_DEPTH.stated,
     )

@@ -35,7 +35,7 @@ _LEVEL = {
 class Station(Form):
     """Depth of cover at one place of the run."""
 
-    position: RoutePosition = Field(description="Distance from the start.", examples=[{"value": 0, "unit": "ft"}])
+    station: RoutePosition = Field(description="Distance from the start.", examples=[{"value": 0, "unit": "ft"}])
     cover: Depth = Field(description="Cover over the bank there.", examples=[{"value": 30, "unit": "in"}])
 
 
@@ -64,7 +64,7 @@ def earth_over(
         return _even(cover.si, length.si, sheet) if fall is None else _falling(cover, fall, length.si, sheet)
     if not stations or cover is not None:
         raise UnanswerableError(_one_of_two(cover is not None, sheet))
-    along = tuple((station.position.si, station.cover.si) for station in stations)
+    along = tuple((one.station.si, one.cover.si) for one in stations)
     faults = _out_of_place(along, length, sheet)
     if fall is not None:
         words = "Stations say how the cover changes as the ducts fall: give cover and fall, or stations."
@@ -135,7 +135,7 @@ def _out_of_place(along: Sequence[tuple[float, float]], length: Length, sheet: W
 
     def fault(index: int, code: str, message: str, least: float, most: float) -> Fault:
         low, high = (Length(without_noise(length.unit.from_si(at)), length.unit) for at in (least, most))
-        return sheet.fault(f"stations/{index}/position/value", code, message, minimum=low, maximum=high)
+        return sheet.fault(f"stations/{index}/station/value", code, message, minimum=low, maximum=high)
 
     faults, end = [], length.si
     for index, (position, _) in enumerate(along):

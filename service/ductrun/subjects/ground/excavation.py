@@ -61,7 +61,7 @@ def caution_slope(soil_type: ExcavationSoilType, depth: float, slope: float, she
             rules,
             slope,
             most,
-            member="side_slope",
+            member="side_slope_ratio",
         )
     sheet.caution("excavation_safety", EXCAVATION_SAFETY, rules)
 

@@ -44,7 +44,7 @@ class Places(NamedTuple):
 
     method: str = "wiring_method"
     location: str = "location"
-    voltage: str = "voltage"
+    voltage: str = "voltage_class"
     encased: str = "encased"
     listed: str = "listed_for_direct_burial"
     cover: str = "cover"

@@ -151,7 +151,7 @@ def _material_of(
 ) -> tuple[PlasticMaterial, DuctMaterial]:
     """Settle what a duct is made of: what its type says, and what the request says of one without a type."""
     if conduit.type is None:
-        kind = sheet.settle("material", given.material, MATERIAL)
+        kind = sheet.settle("duct_material", given.duct_material, MATERIAL)
         return kind, MATERIALS[kind]
     made_of = MADE_OF.get(conduit.type)
     if made_of is None:
@@ -164,10 +164,10 @@ def _material_of(
                 [kind.value for kind in MADE_OF],
             )
         )
-    if given.material not in (None, made_of):
+    if given.duct_material not in (None, made_of):
         raise UnanswerableError(
             sheet.fault(
-                "material",
+                "duct_material",
                 "contradiction",
                 f"{conduit.type.value} is made of {made_of.value.upper()}: leave the material out.",
                 [made_of.value],

@@ -200,7 +200,7 @@ def _example() -> dict[str, object]:
         "cover": {"value": 30, "unit": "in"},
         "width": {"value": 36, "unit": "in"},
         "bedding": {"value": 0, "unit": "in"},
-        "side_slope": 0,
+        "side_slope_ratio": 0,
         "haul_capacity": {"value": 10, "unit": "yd3"},
         "soil": "loam",
         "loose_volume_factor": 1.25,

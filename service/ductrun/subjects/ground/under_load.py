@@ -10,7 +10,7 @@ from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.ground.complying import Complying, complying, tier_loads
 from ductrun.subjects.ground.earth_findings import find_cover, judge_envelope, judge_flotation, judge_pour, judge_tiers
 from ductrun.subjects.ground.earth_ground import Ground, TierLoad, settle_ground
-from ductrun.subjects.ground.earth_loading import CONCRETE_DENSITY, EarthLoading
+from ductrun.subjects.ground.earth_loading import CONCRETE_DENSITY, EarthAndWater
 from ductrun.subjects.ground.earth_working import show_load
 from ductrun.subjects.ground.holding_down import Floating, PourLoad, float_in_water, pour_around, stacks_of
 from ductrun.subjects.ground.laid_ducts import Laid
@@ -40,7 +40,7 @@ def unloaded(cover: float, sheet: Worksheet) -> UnderLoad:
     return UnderLoad(cover, None, None, [], [], None, None)
 
 
-def bear(given: EarthLoading, laid: Laid, cover: float, place: Worksheet, sheet: Worksheet) -> UnderLoad:
+def bear(given: EarthAndWater, laid: Laid, cover: float, place: Worksheet, sheet: Worksheet) -> UnderLoad:
     """Load ducts with the earth over them and the traffic that passes; `place` is the sheet of the cover [m]."""
     ground = settle_ground(given, laid.bank.width, sheet, encased=laid.concrete is not None)
     sheet.caution("excavation_safety", EXCAVATION_SAFETY, _EXCAVATION_RULES)
@@ -59,7 +59,7 @@ def bear(given: EarthLoading, laid: Laid, cover: float, place: Worksheet, sheet:
 
 
 def _in_concrete(
-    given: EarthLoading, laid: Laid, ground: Ground, cover: float, place: Worksheet, sheet: Worksheet
+    given: EarthAndWater, laid: Laid, ground: Ground, cover: float, place: Worksheet, sheet: Worksheet
 ) -> UnderLoad:
     """Judge ducts in their concrete by its pour, and the whole by whether it stays down."""
     density = sheet.settle("concrete_density", given.concrete_density, CONCRETE_DENSITY).si

@@ -113,7 +113,7 @@ def kind_count(bank: DuctBank) -> int:
 class PlacedDuct(Struct, frozen=True, gc=False):
     """One duct of the bank, from the lower left corner of the bank without its cover."""
 
-    tier: Annotated[int, Meta(description="Tier, from 1 at the bottom.")]
+    tier: Annotated[int, Meta(description="Tier, from 1 at the bottom.", ge=1)]
     x: Annotated[answers.Length, Meta(description="Distance of its center to the right.")]
     y: Annotated[answers.Length, Meta(description="Distance of its center upward.")]
     outside_diameter: Annotated[answers.Length, Meta(description="Outside diameter of the duct.")]

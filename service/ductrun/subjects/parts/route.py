@@ -55,7 +55,7 @@ class HorizontalBendSection(_AnySection):
     """A bend in a level plane; an offset is two bends."""
 
     kind: Literal["horizontal_bend"] = Field(description="Fixed text that says: a bend in a level plane.")
-    radius: BendRadius = Field(description="Radius to the centre line.", examples=[{"value": 3, "unit": "ft"}])
+    radius: BendRadius = Field(description="Radius to the center line.", examples=[{"value": 3, "unit": "ft"}])
     angle: BendAngle = Field(description="Change of direction.", examples=[{"value": 90, "unit": "deg"}])
     made: Omissible[BendMade] = Field(
         default=None,
@@ -69,7 +69,7 @@ class VerticalBendSection(_AnySection):
     """A bend in a vertical plane; the slope rises through a sag and falls over a crest."""
 
     kind: Literal["vertical_bend"] = Field(description="Fixed text that says: a bend in a vertical plane.")
-    radius: BendRadius = Field(description="Radius to the centre line.", examples=[{"value": 3, "unit": "ft"}])
+    radius: BendRadius = Field(description="Radius to the center line.", examples=[{"value": 3, "unit": "ft"}])
     entry_grade: Omissible[RunGrade] = Field(
         default=None,
         description="Slope where the cable enters; positive climbs. Left out, that with which the last straight "

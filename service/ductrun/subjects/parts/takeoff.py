@@ -120,7 +120,7 @@ class TakeoffShare(Struct, frozen=True, gc=False):
 class TakeoffLine(Struct, frozen=True, gc=False, kw_only=True):
     """One line: an item of one conduit type and size with all that the run takes of it."""
 
-    line: Annotated[int, Meta(description="Number of the line, from 1.")]
+    line: Annotated[int, Meta(description="Number of the line, from 1.", ge=1)]
     group: Annotated[TakeoffGroup, Meta(description="The part of the work it belongs to.")]
     item: Annotated[TakeoffItem, Meta(description="What it is a line of.")]
     description: Annotated[str, Meta(description="The item in words.", max_length=300)]
@@ -132,7 +132,8 @@ class TakeoffLine(Struct, frozen=True, gc=False, kw_only=True):
     ]
     conduit_type: Annotated[ConduitType | UnsetType, Meta(description="Type of the conduit.")] = UNSET
     size: Annotated[
-        Annotated[str, Meta(max_length=40)] | UnsetType, Meta(description="Trade size, conductor size or bar size.")
+        Annotated[str, Meta(max_length=40)] | UnsetType,
+        Meta(description="Trade size, conductor size or bar size; of pavement its kind. A rate matches by it."),
     ] = UNSET
     angle: Annotated[answers.Angle | UnsetType, Meta(description="Angle of an elbow or a field bend.")] = UNSET
     radius: Annotated[answers.Length | UnsetType, Meta(description="Radius of an elbow or a field bend.")] = UNSET

@@ -19,8 +19,10 @@ from ductrun.subjects.pulling.telling import BrakingCase, told_brake, told_braki
 class PlannedPull(Struct, frozen=True, gc=False):
     """One pull of the plan."""
 
-    start: Annotated[answers.Length, Meta(description="Where the pull starts, along the route from its start.")]
-    end: Annotated[answers.Length, Meta(description="Where it ends.")]
+    start_position: Annotated[
+        answers.Length, Meta(description="Where the pull starts, along the route from its start.")
+    ]
+    end_position: Annotated[answers.Length, Meta(description="Where it ends.")]
     direction: Annotated[PullDirection, Meta(description="Forward toward the end of the route, or reversed.")]
     tension: Annotated[answers.Force, Meta(description="Tension at the pulling end.")]
     highest_tension: Annotated[answers.Force, Meta(description="Highest tension anywhere along the pull.")]
@@ -50,33 +52,34 @@ class PullPlanResult(Struct, frozen=True, gc=False):
     ]
     pull_count: Annotated[int, Meta(description="Pulls of the plan.")]
     box_count: Annotated[int, Meta(description="Pull points between them.")]
-    worst_utilization_percent: Annotated[
+    highest_utilization_percent: Annotated[
         float | UnsetType,
         Meta(
             description="Largest share of its limits that any pull uses; with so many judged pulls the lowest there is."
         ),
     ] = UNSET
-    forbidding_section: Annotated[
-        int | UnsetType, Meta(description="Section of the route, from 0, that forbids any plan.")
+    forbidding_pointer: Annotated[
+        str | UnsetType, Meta(description="Section of the route, in the request, that forbids any plan.")
     ] = UNSET
 
 
 def tell(plan: PlanAssessment, telling: Telling) -> PullPlanResult:
     """Tell a plan in the units of the answer."""
+    section = plan.forbidding_section
     pulls = [_told(span, plan.pulling, telling) for span in plan.spans]
     return PullPlanResult(
         pulls=pulls,
         pull_count=len(pulls),
         box_count=max(0, len(pulls) - 1),
-        worst_utilization_percent=max(pull.utilization_percent for pull in pulls) if pulls else UNSET,
-        forbidding_section=UNSET if plan.forbidding_section is None else plan.forbidding_section,
+        highest_utilization_percent=max(pull.utilization_percent for pull in pulls) if pulls else UNSET,
+        forbidding_pointer=UNSET if section is None else plan.pulling.route.at(section).place,
     )
 
 
 def _told(span: PlannedSpan, pulling: Pulling, telling: Telling) -> PlannedPull:
     return PlannedPull(
-        start=telling.distance(span.start),
-        end=telling.distance(span.end),
+        start_position=telling.distance(span.start),
+        end_position=telling.distance(span.end),
         direction=PullDirection.REVERSED if span.backward else PullDirection.FORWARD,
         tension=telling.force(span.use.pulling.final),
         highest_tension=telling.force(span.use.pulling.highest),

@@ -58,7 +58,7 @@ class Studying(Form):
         description="Gives the tension along the run at points this far apart, for plotting.",
         examples=[{"value": 10, "unit": "ft"}],
     )
-    cable_order: Omissible[CableOrder] = Field(default=None, description="Gives the cable to order as well.")
+    ordering: Omissible[CableOrder] = Field(default=None, description="Gives the cable to order as well.")
 
 
 class PullTensionRequest(PullInputs, Studying):
@@ -86,7 +86,7 @@ def pull(given: Studying, pulling: Pulling, sheet: Worksheet) -> PullAssessment:
     if sheet.working is not None:
         show_working(forward, pulling, sheet)
     sheet.cite("lubricant-technical-talk-17")
-    cases, spacing, order = given.friction_range, given.profile_spacing, given.cable_order
+    cases, spacing, order = given.friction_range, given.profile_spacing, given.ordering
     return PullAssessment(
         pulling=pulling,
         forward=forward,
@@ -105,7 +105,7 @@ def pull(given: Studying, pulling: Pulling, sheet: Worksheet) -> PullAssessment:
             else profile(pulling, forward.pulling.case.entering, spacing.si, sheet.within("profile_spacing"))
         ),
         cables_to_order=(
-            None if order is None else cables_to_order(order, pulling.cables, length, sheet.within("cable_order"))
+            None if order is None else cables_to_order(order, pulling.cables, length, sheet.within("ordering"))
         ),
     )
 

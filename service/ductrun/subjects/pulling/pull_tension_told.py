@@ -127,7 +127,7 @@ def tell(found: PullAssessment, telling: Telling) -> PullTensionResult:
         clearance=UNSET if lie.clearance is None else telling.size(lie.clearance),
         handbook_clearance=UNSET if lie.handbook_clearance is None else telling.size(lie.handbook_clearance),
         sidewall_pressure=told_pressure(forward.pulling, telling),
-        friction_cases=told_friction_cases(found.friction_cases, telling),
+        friction_cases=told_friction_cases(found.friction_cases, telling, bent=forward.pulling.pressure_at is not None),
         largest=told_largest(found.largest, telling),
         profile=told_profile(found.profile, telling),
         cables_to_order=told_order(found.cables_to_order, telling),

@@ -17,9 +17,6 @@ class FrictionCase(Struct, frozen=True, gc=False):
 
     friction_coefficient: Annotated[float, Meta(description="The coefficient of friction.")]
     tension: Annotated[answers.Force, Meta(description="Tension at the pulling end.")]
-    sidewall_pressure: Annotated[
-        answers.ForcePerLength, Meta(description="Highest sidewall pressure; 0 where there is no bend.")
-    ]
     utilization_percent: Annotated[float, Meta(description="The largest share of the limits that is used.")]
     reversed_tension: Annotated[
         answers.Force, Meta(description="Tension at the pulling end, pulled from the other end.")
@@ -31,6 +28,9 @@ class FrictionCase(Struct, frozen=True, gc=False):
     reversed_verdict: Annotated[
         Verdict, Meta(description="Whether the pull from the other end keeps its limits, or was not judged.")
     ]
+    sidewall_pressure: Annotated[
+        answers.ForcePerLength | UnsetType, Meta(description="Highest sidewall pressure, if there is a bend.")
+    ] = UNSET
     brake_tension: Annotated[
         answers.Force | UnsetType, Meta(description="Force with which the reel must hold back, if it must.")
     ] = UNSET
@@ -65,8 +65,10 @@ class ProfilePoint(Struct, frozen=True, gc=False):
     tension: Annotated[answers.Force, Meta(description="Tension there.")]
 
 
-def told_friction_cases(cases: list[UseAtFriction] | None, telling: Telling) -> list[FrictionCase] | UnsetType:
-    """Tell the pull at low, expected and high friction, if it was asked for."""
+def told_friction_cases(
+    cases: list[UseAtFriction] | None, telling: Telling, *, bent: bool
+) -> list[FrictionCase] | UnsetType:
+    """Tell the pull at low, expected and high friction, if it was asked for; `bent` where the route has a bend."""
     if cases is None:
         return UNSET
     force = telling.force
@@ -74,7 +76,7 @@ def told_friction_cases(cases: list[UseAtFriction] | None, telling: Telling) -> 
         FrictionCase(
             friction_coefficient=case.coefficient,
             tension=force(case.forward.pulling.final),
-            sidewall_pressure=telling.force_per_length(case.forward.pulling.pressure),
+            sidewall_pressure=telling.force_per_length(case.forward.pulling.pressure) if bent else UNSET,
             utilization_percent=case.forward.share * 100,
             reversed_tension=force(case.backward.pulling.final),
             reversed_utilization_percent=case.backward.share * 100,

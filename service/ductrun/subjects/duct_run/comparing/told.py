@@ -62,7 +62,7 @@ class ComparedRun(Struct, frozen=True, gc=False, kw_only=True):
     verdict: Annotated[Verdict | UnsetType, Meta(description="What this run says of its limits.")] = UNSET
     violation_count: Annotated[int, Meta(description="How many limits it breaks.")]
     rank: Annotated[
-        int | UnsetType,
+        Annotated[int, Meta(ge=1)] | UnsetType,
         Meta(
             description="Its place from 1, if ranked: those that comply first, those that do not last, least first; "
             "alike figures share a place."

@@ -150,13 +150,13 @@ def _of_load(name: str, found: Finding, case: Case) -> tuple[str, dict[str, Any]
 
 def rated_lower(found: Finding, case: Case) -> list[Change]:
     """Let conductors become no hotter than their marking bears."""
-    path, given = _of_load("conductor_temperature", found, case)
+    path, given = _of_load("temperature_limit", found, case)
     if given is None or found.limit is UNSET:
         return []
     unit = Temperature.parse(given["value"], given["unit"]).unit
     most = given | {"value": without_noise(round(unit.from_si(si(found.limit, Temperature)), 6))}
     message = f"Rate the conductors for {written(most)} instead of {written(given)}."
-    return [Change(ChangeKind.CONDUCTOR_TEMPERATURE, message, [Edit(path, most)])]
+    return [Change(ChangeKind.TEMPERATURE_LIMIT, message, [Edit(path, most)])]
 
 
 def other_device(found: Finding, case: Case) -> list[Change]:

@@ -26,7 +26,7 @@ class ChangeKind(Code):
     COMPACTION = "compaction"
     FITTING_TRAVEL = "fitting_travel"
     OVERCURRENT_DEVICE = "overcurrent_device"
-    CONDUCTOR_TEMPERATURE = "conductor_temperature"
+    TEMPERATURE_LIMIT = "temperature_limit"
     INSULATION = "insulation"
     GROUNDING_CONDUCTOR = "grounding_conductor"
     RADIUS = "radius"

@@ -20,7 +20,7 @@ from ductrun.subjects.parts.takeoff import TakeoffItem
 
 def duct_entries(index: int, at: int, stretch: AssessedStretch, piece: Piece, tell: Telling) -> Iterator[Entry]:
     """Give conduit, bends, and what joins and finishes them."""
-    named, place, count = sized(piece.conduit, tell), f"stretches/{index}/ducts/{at}", piece.duct_count
+    named, place, count = sized(piece.conduit, tell), f"stretches/{index}/conduits/{at}", piece.duct_count
     joined = piece.joined
     straight = piece.length if joined is None else joined.straight_length
     words = f"{count} x {text_of(tell.distance(straight))}"
