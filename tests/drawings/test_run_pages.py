@@ -306,3 +306,25 @@ def test_names_of_a_run_stay_text_on_every_page(text: str) -> None:
         page = page_of(name, request)
         assert text in page.text
         assert text in page.texts("title")[0]
+
+
+@pytest.mark.parametrize(
+    ("sections", "known", "asked"),
+    [
+        ([straight(300, 0)], False, "not known: ask the cable's maker what it bears"),
+        ([straight(100, 0), straight(100, 20)], True, "not known: a bend is left out, ask for its radius"),
+    ],
+)
+def test_a_crew_reads_no_tension_to_stop_at_where_nobody_knows_one(
+    sections: list[dict[str, Any]], known: bool, asked: str
+) -> None:
+    cables = single(1.5, 5, "750 kcmil", 1)
+    if not known:
+        del cables[0]["cable"]["conductor"]
+    circuit = {"name": "F", "ducts": ["1-1"], "voltage": quantity(480, "V"), "cables": cables}
+    request = run({"setting": buried(), "sections": sections}, circuits=[circuit])
+    crew, sheet = page_of("crew", request), page_of("sheet", request)
+    assert asked in crew.text
+    assert "STOP at" in crew.text
+    assert asked.removeprefix("not known: ") in sheet.text
+    assert "whatever the friction" not in sheet.text

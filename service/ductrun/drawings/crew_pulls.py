@@ -9,6 +9,7 @@ from typing import Any, Final
 from msgspec import UNSET
 
 from ductrun.drawings.markup import NOTHING, Markup, element, joined, table
+from ductrun.drawings.pull_tables import why_no_stop
 from ductrun.drawings.readable import quantity_text
 from ductrun.kit.choices import Verdict
 from ductrun.kit.telling import Telling
@@ -35,7 +36,7 @@ def pull_rows(run: DuctRun, result: DuctRunResult, telling: Telling) -> Markup:
         for one, carried in zip(circuit.pulls, assessed.pulls, strict=True):
             figures = (_way(one, carried.pull, run, telling), *_pull(one))
             alike.setdefault(figures, []).append(f"{circuit.name} in {', '.join(one.ducts)}")
-            if one.stop_basis is not StopBasis.ANY_FRICTION:
+            if one.stop_basis is StopBasis.FRICTION_ASSUMED:
                 way = f"{circuit.name} from {one.feed_from} to {one.pull_to}"
                 watched.setdefault(_watched(one), []).append(way)
     if not alike:
@@ -112,7 +113,8 @@ def _to_three(told: AnyQuantity, to_whole: Callable[[float], int]) -> str:
 
 def _watched(one: CircuitPulls) -> str:
     """Say from where on a stop tension rests on the friction assumed, which a crew cannot see."""
-    safe = _to_three(one.tension_safe_at_any_friction, math.floor)
+    most = one.tension_safe_at_any_friction
+    safe = "" if most is UNSET else _to_three(most, math.floor)
     return f"above {safe} go slowly, stop if it rises faster than expected: a bend may be over its limit unseen."
 
 
@@ -121,13 +123,21 @@ def _pull(one: CircuitPulls) -> tuple[str, ...]:
     way: Any = one.pull.reversed if turned else one.pull
     held = [getattr(one, "brake_tension", UNSET) for one in (way, getattr(way, "braking_case", UNSET))]
     brakes = [one for one in held if one is not UNSET]
-    expected, stop = _to_three(way.tension, math.ceil), _to_three(one.stop_tension, math.floor)
-    if math.isclose(way.tension.value, one.stop_tension.value, rel_tol=_CLOSE):  # rounded apart they would cross
-        expected, stop = quantity_text(way.tension), quantity_text(one.stop_tension)
+    expected, stop = _expected_and_stop(way.tension, one)
     return (
         _JUDGED[one.verdict].format(expected),
-        stop if one.stop_basis is StopBasis.ANY_FRICTION else f"{stop}; see below",
+        stop,
         _to_three(max(brakes, key=lambda brake: brake.value), math.ceil) if brakes else "none",
         _to_three(one.pull.lubricant_volume, math.ceil),
         "; ".join([f"{line.count} x {quantity_text(line.order_length)}" for line in one.cables_to_order]),
     )
+
+
+def _expected_and_stop(expected: AnyQuantity, one: CircuitPulls) -> tuple[str, str]:
+    stop = one.stop_tension
+    if stop is UNSET:
+        return _to_three(expected, math.ceil), f"not known: {why_no_stop(one)}"
+    told = _to_three(expected, math.ceil), _to_three(stop, math.floor)
+    if math.isclose(expected.value, stop.value, rel_tol=_CLOSE):  # rounded apart they would cross
+        told = quantity_text(expected), quantity_text(stop)
+    return told if one.stop_basis is StopBasis.ANY_FRICTION else (told[0], f"{told[1]}; see below")

@@ -62,7 +62,7 @@ def _figures(one: CircuitPulls) -> object:
     pull = one.pull
     leaving = [section.tension_out.value for section in (*pull.sections, *pull.reversed.sections)]
     limits = _value(pull, "allowable_tension"), _value(pull, "jam_ratio"), _value(pull, "clearance")
-    return one.start, one.end, one.verdict, one.stop_tension.value, *leaving, *limits
+    return one.start, one.end, one.verdict, _value(one, "stop_tension"), *leaving, *limits
 
 
 def _ducts(one: CircuitPulls) -> str:
@@ -88,7 +88,7 @@ def _facts(one: CircuitPulls) -> Markup:
             _value(turned, "tension"),
             f"highest on the way {_value(turned, 'highest_tension')}",
         ),
-        ("Stop tension", quantity_text(one.stop_tension), f"at the pulling end: {_stop_basis(one)}"),
+        ("Stop tension", _value(one, "stop_tension") or "not known", f"at the pulling end: {_stop_basis(one)}"),
         ("Brake toward the end", _brake(pull), "at the reel, of the worst friction"),
         ("Brake toward the start", _brake(turned), "at the reel, of the worst friction"),
         ("Lubricant", _value(pull, "lubricant_volume"), ""),
@@ -97,10 +97,19 @@ def _facts(one: CircuitPulls) -> Markup:
 
 
 def _stop_basis(one: CircuitPulls) -> str:
-    """Say what the stop tension rests on, and up to where nothing rests on friction."""
+    """Say what the stop tension rests on, and up to where nothing rests on friction; where it is not known, why."""
     if one.stop_basis is StopBasis.ANY_FRICTION:
         return "no bend over its limit whatever the friction"
-    return f"at the friction assumed; safe at any friction to {quantity_text(one.tension_safe_at_any_friction)}"
+    if one.stop_basis is UNSET:
+        return why_no_stop(one)
+    return f"at the friction assumed; safe at any friction to {_value(one, 'tension_safe_at_any_friction')}"
+
+
+def why_no_stop(one: CircuitPulls) -> str:
+    """Say what a stop tension waits for."""
+    if one.pull.allowable_tension is UNSET:
+        return "ask the cable's maker what it bears"
+    return "a bend is left out, ask for its radius"
 
 
 def _brake(way: Any) -> str:
