@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import copy
 import json
+import math
 import re
 from typing import Any
 
@@ -20,7 +21,7 @@ from ductrun.subjects.duct_run.duct_run import OPERATION
 from tests.asking import quantity
 from tests.drawings.pages import Read, assert_harmless
 from tests.drawings.takeoffs import HOSTILE
-from tests.subjects.duct_run.runs import buried, level_bend, single, straight
+from tests.subjects.duct_run.runs import buried, level_bend, listed, single, straight, upright_bend
 from tests.subjects.duct_run.test_runs_of_several_conduits import run
 
 TOLD = made_by(OPERATION, told_of(OPERATION))
@@ -210,7 +211,8 @@ def test_a_crew_reads_from_where_to_pull_and_when_to_stop_never_late() -> None:
     stop = float(row[3].split(" lbf")[0].replace(",", ""))
     assert stop <= pull.stop_tension.value < stop * 1.01
     assert stop == pytest.approx(pull.stop_tension.value, rel=1e-4)  # what is expected lies too close to round it down
-    brake = float(row[4].removesuffix(" lbf"))
+    assert row[4].startswith("up to "), "at the friction it is pulled with it needs no brake"
+    brake = float(row[4].removeprefix("up to ").removesuffix(" lbf"))
     assert brake >= pull.pull.reversed.braking_case.brake_tension.value
 
 
@@ -240,7 +242,9 @@ def test_a_crew_reads_where_a_cable_on_a_slope_is_made_fast(brake: float, top: s
     circuit = {"name": "F", "ducts": ["1-1"], "voltage": quantity(480, "V"), "cables": cables}
     practice = {"incoming_tension": quantity(0, "lbf"), "brake_limit": quantity(brake, "lbf")}
     said = page_of("crew", run(slope, circuits=[circuit], pulling=practice)).texts("li")
-    assert said[0] == (
+    braked = [f"F from {top}: brake only as much as keeps the cable taut."] if held_by == "reel brake" else []
+    assert said[: len(braked)] == braked
+    assert said[len(braked)] == (
         f"F in 1-1: the cable slides down from {top} with up to 926 lbf when it is let go: make it fast at {top} "
         f"before the {held_by} is released; nobody below it."
     )
@@ -264,7 +268,8 @@ def test_a_crew_is_told_not_to_pull_what_breaks_a_limit() -> None:
 
 def test_a_crew_gets_a_line_of_caution_for_digging_setting_and_pulling_as_the_run_has_them() -> None:
     page = page_of("crew")
-    made_fast, digging, setting, pulling = page.texts("li")
+    braked, made_fast, digging, setting, pulling = page.texts("li")
+    assert braked.endswith("from shore-power cabinet: brake only as much as keeps the cable taut.")
     assert made_fast.startswith("SP-1 in 1-1; SP-2 in 1-2: the cable slides down from shore-power cabinet with up to ")
     assert "before the air is tested: ventilate, permit entry." in digging
     assert "float in fresh concrete" in setting
@@ -328,3 +333,47 @@ def test_a_crew_reads_no_tension_to_stop_at_where_nobody_knows_one(
     assert "STOP at" in crew.text
     assert asked.removeprefix("not known: ") in sheet.text
     assert "whatever the friction" not in sheet.text
+
+
+def on_a_shaft(**practice: Any) -> dict[str, Any]:
+    """Give three conductors of 500 kcmil copper on their way up 220 ft, with an elbow at either end."""
+    up = [straight(20), upright_bend(90, 3), straight(220), upright_bend(0, 3), straight(15)]
+    shaft = {"name": "shaft", "setting": {"kind": "above_ground", "uses": ["within_building"]}, "sections": up}
+    circuit = {"name": "R", "ducts": ["1-1"], "voltage": quantity(480, "V"), "cables": single(0.9, 1.7, "500 kcmil")}
+    pulling = {"friction_coefficient": 0.35, "brake_limit": quantity(1_500, "lbf"), **practice}
+    site = {"temperatures": {"kind": "difference", "difference": quantity(20, "delta_degF")}}
+    return run(
+        shaft, circuits=[circuit], pulling=pulling, site=site, bank={"conduit": listed("4", "rmc"), "tiers": [1]}
+    )
+
+
+def test_a_crew_is_told_how_many_cable_supports_a_shaft_takes_and_no_page_says_bare_that_it_complies() -> None:
+    # NFPA 70, Table 300.19(A): 50 ft for 500 kcmil copper, so at the top, 50, 100, 150 and 200 ft below it
+    request = on_a_shaft()
+    crew, sheet, takeoff = (page_of(name, request) for name in ("crew", "sheet", "takeoff"))
+    assert "5 cable supports in each duct over the rise of 224 ft 3 in, section 2 of shaft to section 4" in crew.text
+    assert "at its top, and below it at most 50 ft apart, in boxes" in crew.text
+    for page in (crew, sheet):
+        assert "Complies with every limit it was held against, with the cable supports it asks for." in page.text
+    assert "5 x 1" not in takeoff.text
+    [line] = [one for one in answered(request).answer.result.takeoff.lines if one.item == "cable_support"]
+    assert (line.exact_quantity.value, line.order_quantity.value, line.group, line.size) == (5, 5, "cable", "4")
+    assert line.basis.startswith("shaft: 1 duct x 5, at the top and every 50 ft below it, over a rise of 224 ft 3 in")
+
+
+def test_a_crew_reads_the_range_of_its_brake_and_that_more_would_break_a_limit() -> None:
+    request = on_a_shaft()
+    answer = answered(request).answer
+    [pull] = answer.result.circuits[0].pulls
+    way = pull.pull.reversed
+    least, most = way.brake_tension.value, way.braking_case.brake_tension.value
+    assert (pull.feed_from, least < most) == ("B", True)
+    [needed] = [one for one in answer.findings if one.code == "brake_needed"]
+    assert needed.actual.value == pytest.approx(most)
+    crew = page_of("crew", request).text
+    assert re.findall(r"[\d,]+ lbf to [\d,]+ lbf", crew) == [f"{math.ceil(least)} lbf to {math.ceil(most)} lbf"]
+    assert "R from B: brake only as much as keeps the cable taut." in crew
+    tight = on_a_shaft(allowable_sidewall_pressure=quantity((least + most) / 2 / 3, "lbf/ft"))
+    assert "brake_no_more_than_needed" in {one.code for one in answered(tight).answer.findings}
+    told = f"brake only as much as keeps the cable taut: held back with {math.ceil(most)} lbf while friction is high"
+    assert told in page_of("crew", tight).text

@@ -16,7 +16,9 @@ from ductrun.kit.telling import Telling
 from ductrun.subjects.duct_run.assessment import DuctRun, RunPull
 from ductrun.subjects.duct_run.told import DuctRunResult
 from ductrun.subjects.duct_run.told_circuits import CircuitPulls
+from ductrun.subjects.parts.route import inside
 from ductrun.subjects.pulling.choices import PullDirection, StopBasis
+from ductrun.subjects.pulling.findings import overbraked_beyond_limits
 from ductrun.subjects.pulling.sliding import sliding_of
 from ductrun.units import AnyQuantity
 
@@ -43,16 +45,49 @@ def pull_rows(run: DuctRun, result: DuctRunResult, telling: Telling) -> Markup:
         return NOTHING
     rows = [("; ".join(cables), *figures) for figures, cables in alike.items()]
     header = ("Cable in duct", "Feed from, pull to", "Expect", "STOP at", "Brake", "Lubricant", "Each duct")
-    slides = _slides(run, result, telling)
+    said = [*_supports(result), *_brakes(run, result, telling), *_slides(run, result, telling)]
     return joined(
         [
             element("h2", "Pull"),
             element("p", _first(result)),
             table(header, rows, kind="dense pulls", figures=(2, 3, 4, 5)),
             *[element("p", f"{'; '.join(dict.fromkeys(ways))}: {words}") for words, ways in watched.items()],
-            element("ul", *slides) if slides else NOTHING,
+            element("ul", *said) if said else NOTHING,
         ]
     )
+
+
+def _supports(result: DuctRunResult) -> list[Markup]:
+    """Say where cable that hangs is supported; circuits that hang alike share a line."""
+    alike: dict[str, list[str]] = {}
+    for circuit in result.circuits:
+        for one in circuit.pulls:
+            for hung in one.pull.cable_supports or ():
+                words = (
+                    f"{hung.support_count} cable supports in each duct over the rise of {quantity_text(hung.rise)}, "
+                    f"{inside(hung.place)}: at its top, and below it at most {quantity_text(hung.support_spacing)} "
+                    "apart, in boxes. No cable is left hanging without them."
+                )
+                alike.setdefault(words, []).append(f"{circuit.name} in {', '.join(one.ducts)}")
+    return [element("li", f"{'; '.join(cables)}: {words}") for words, cables in alike.items()]
+
+
+def _brakes(run: DuctRun, result: DuctRunResult, telling: Telling) -> list[Markup]:
+    """Say of every brake that it only keeps the cable taut, and of which more would break a limit."""
+    alike: dict[str, list[str]] = {}
+    for circuit, assessed in zip(result.circuits, run.circuits, strict=True):
+        for one, carried in zip(circuit.pulls, assessed.pulls, strict=True):
+            pulled = carried.pull.pulled
+            way = pulled.backward if pulled.better is PullDirection.REVERSED else pulled.forward
+            if not way.braked:
+                continue
+            over_limit = overbraked_beyond_limits(way, pulled.pulling)
+            words = "brake only as much as keeps the cable taut"
+            if over_limit is not None:
+                held = _to_three(telling.force(over_limit.entering), math.ceil)
+                words += f": held back with {held} while friction is high, it is pulled over a limit"
+            alike.setdefault(f"{words}.", []).append(f"{circuit.name} from {one.feed_from}")
+    return [element("li", f"{'; '.join(dict.fromkeys(ways))}: {words}") for words, ways in alike.items()]
 
 
 def _slides(run: DuctRun, result: DuctRunResult, telling: Telling) -> list[Markup]:
@@ -121,16 +156,27 @@ def _watched(one: CircuitPulls) -> str:
 def _pull(one: CircuitPulls) -> tuple[str, ...]:
     turned = one.pull_to == one.start
     way: Any = one.pull.reversed if turned else one.pull
-    held = [getattr(one, "brake_tension", UNSET) for one in (way, getattr(way, "braking_case", UNSET))]
-    brakes = [one for one in held if one is not UNSET]
     expected, stop = _expected_and_stop(way.tension, one)
     return (
         _JUDGED[one.verdict].format(expected),
         stop,
-        _to_three(max(brakes, key=lambda brake: brake.value), math.ceil) if brakes else "none",
+        _brake(way),
         _to_three(one.pull.lubricant_volume, math.ceil),
         "; ".join([f"{line.count} x {quantity_text(line.order_length)}" for line in one.cables_to_order]),
     )
+
+
+def _brake(way: Any) -> str:
+    """Give with how much the reel holds back, from the friction the cable is pulled with to the low one."""
+    cases = [one for one in (way, way.braking_case) if one is not UNSET]
+    brakes = [one.brake_tension for one in cases if one.brake_tension is not UNSET]
+    if not brakes:
+        return "none"
+    most = _to_three(max(brakes, key=lambda brake: brake.value), math.ceil)
+    least = _to_three(min(brakes, key=lambda brake: brake.value), math.ceil)
+    if len(brakes) < len(cases):
+        return f"up to {most}"
+    return most if least == most else f"{least} to {most}"
 
 
 def _expected_and_stop(expected: AnyQuantity, one: CircuitPulls) -> tuple[str, str]:

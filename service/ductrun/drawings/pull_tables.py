@@ -91,6 +91,14 @@ def _facts(one: CircuitPulls) -> Markup:
         ("Stop tension", _value(one, "stop_tension") or "not known", f"at the pulling end: {_stop_basis(one)}"),
         ("Brake toward the end", _brake(pull), "at the reel, of the worst friction"),
         ("Brake toward the start", _brake(turned), "at the reel, of the worst friction"),
+        *[
+            (
+                "Cable supports in a duct",
+                str(hung.support_count),
+                f"at the top and every {quantity_text(hung.support_spacing)} below it: {hung.place}",
+            )
+            for hung in pull.cable_supports or ()
+        ],
         ("Lubricant", _value(pull, "lubricant_volume"), ""),
     ]
     return table(("Of the pull", "Value", ""), rows, kind="facts")

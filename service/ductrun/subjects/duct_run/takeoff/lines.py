@@ -29,7 +29,7 @@ _GROUPS: dict[TakeoffGroup, tuple[TakeoffItem, TakeoffItem]] = {
     TakeoffGroup.BANK: (TakeoffItem.BASE_SPACER, TakeoffItem.BANK_GROUND),
     TakeoffGroup.BACKFILL: (TakeoffItem.BEDDING, TakeoffItem.PAVEMENT_RESTORATION),
     TakeoffGroup.SUPPORTS: (TakeoffItem.STRAP, TakeoffItem.HANGER),
-    TakeoffGroup.CABLE: (TakeoffItem.MANDREL_PASS, TakeoffItem.PULLING_EYE),
+    TakeoffGroup.CABLE: (TakeoffItem.MANDREL_PASS, TakeoffItem.CABLE_SUPPORT),
 }
 _ORDER = {item: place for place, item in enumerate(TakeoffItem)}
 GROUP_OF = {
