@@ -21,7 +21,7 @@ from ductrun.subjects.duct_run.duct_run import OPERATION
 from tests.asking import quantity
 from tests.drawings.pages import Read, assert_harmless
 from tests.drawings.takeoffs import HOSTILE
-from tests.subjects.duct_run.runs import buried, level_bend, listed, single, straight, upright_bend
+from tests.subjects.duct_run.runs import MANHOLES, buried, level_bend, listed, single, straight, upright_bend
 from tests.subjects.duct_run.test_runs_of_several_conduits import run
 
 TOLD = made_by(OPERATION, told_of(OPERATION))
@@ -377,3 +377,28 @@ def test_a_crew_reads_the_range_of_its_brake_and_that_more_would_break_a_limit()
     assert "brake_no_more_than_needed" in {one.code for one in answered(tight).answer.findings}
     told = f"brake only as much as keeps the cable taut: held back with {math.ceil(most)} lbf while friction is high"
     assert told in page_of("crew", tight).text
+
+
+def test_a_crew_digs_by_station_and_elevation_where_the_run_has_a_profile() -> None:
+    # 14.2 - 11.0 = 3.2 ft over the concrete, which is 4 x 5.563 + 3 + 3 + 4 + 4 + 4 = 40.252 in high: 6.554 ft deep;
+    # of 4 in below the ducts the floor lies at 14.2 - 6.554 = 7.646, the ducts at 7.979 (derived)
+    page = page_of("crew", MANHOLES)
+    rows = [row for row in page.rows() if row[0] in ("0+00", "1+60", "4+19.4")]
+    assert rows[0] == ["0+00", "6 ft 6-5/8 in", "3 ft 6-3/8 in", "14.20 ft", "7.98 ft", "7.65 ft"]
+    assert [row[1] for row in rows] == ["6 ft 6-5/8 in", "6 ft 3 in", "6 ft 4-1/4 in"]
+    assert "deepest" in page.text
+    assert "11.0 ft" in page.text
+    level = copy.deepcopy(MANHOLES)
+    del level["profile"]
+    level["stretches"][0]["setting"]["cover"] = quantity(30, "in")
+    assert "Floor of the trench" not in page_of("crew", level).text
+    assert "deepest" not in page_of("crew", level).text
+
+
+def test_crew_and_sheet_name_the_steel_of_a_pour() -> None:
+    crew, sheet = page_of("crew", MANHOLES), page_of("sheet", MANHOLES)
+    assert "8 no. 4 bars, lapped 20 in; 421 no. 3 ties, 1 ft apart, 2 in of concrete outside them" in crew.text
+    [row] = [row for row in sheet.rows() if row[1:3] == ["8", "no. 4"]]
+    assert row[5:9] == ["421", "no. 3", "1 ft", "2 in"]
+    assert "Reinforcing bar, no. 4" in page_of("takeoff", MANHOLES).text
+    assert "Steel" not in page_of("crew").text

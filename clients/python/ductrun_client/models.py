@@ -102,7 +102,7 @@ if TYPE_CHECKING:
 else:
     BarSize = str
 BAR_SIZE_VALUES: Final[tuple[BarSize, ...]] = ("no_3", "no_4", "no_5", "no_6", "no_8")
-"""Reinforcing bars."""
+"""Reinforcing bars. Answers may bring others."""
 
 if TYPE_CHECKING:
     BareStranding: TypeAlias = Literal["solid", "stranded"]
@@ -7045,6 +7045,15 @@ class Reinforcing(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=T
 class ReinforcingTakeoff(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Bars of the envelope."""
 
+    bar_count: int
+    """Longitudinal bars beside each other."""
+
+    bar_size: BarSize
+    """Their size."""
+
+    edge_cover: Length
+    """Concrete outside the ties."""
+
     lap_count: int
     """Laps of all longitudinal bars."""
 
@@ -7065,6 +7074,12 @@ class ReinforcingTakeoff(Struct, kw_only=True, omit_defaults=True, repr_omit_def
 
     tie_length: Length
     """All ties together."""
+
+    tie_size: BarSize
+    """Size of the ties."""
+
+    tie_spacing: Length
+    """Distance of the ties."""
 
 
 class Remedies(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):

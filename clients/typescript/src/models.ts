@@ -303,8 +303,8 @@ export const BANK_SETTING_VALUES = ["encased", "direct_buried"] as const;
 export type BankSetting = (typeof BANK_SETTING_VALUES)[number];
 
 export const BAR_SIZE_VALUES = ["no_3", "no_4", "no_5", "no_6", "no_8"] as const;
-/** Reinforcing bars. */
-export type BarSize = (typeof BAR_SIZE_VALUES)[number];
+/** Reinforcing bars. Answers may bring others. */
+export type BarSize = (typeof BAR_SIZE_VALUES)[number] | (string & {});
 
 /** A bare conductor by size, from Chapter 9, Table 8; the circle around all strands counts. */
 export interface BareCable {
@@ -4375,6 +4375,12 @@ export interface Reinforcing {
 
 /** Bars of the envelope. */
 export interface ReinforcingTakeoff {
+  /** Longitudinal bars beside each other. */
+  bar_count: number;
+  /** Their size. */
+  bar_size: BarSize;
+  /** Concrete outside the ties. */
+  edge_cover: Length;
   /** Laps of all longitudinal bars. */
   lap_count: number;
   /** Lap of two bars. */
@@ -4389,6 +4395,10 @@ export interface ReinforcingTakeoff {
   tie_count: number;
   /** All ties together. */
   tie_length: Length;
+  /** Size of the ties. */
+  tie_size: BarSize;
+  /** Distance of the ties. */
+  tie_spacing: Length;
 }
 
 /** What would make a run comply, each change of one thing verified by running it. */

@@ -19,9 +19,11 @@ from ductrun.drawings.drafting import (
 )
 from ductrun.drawings.envelope_shapes import draw_envelope
 from ductrun.drawings.figures import figure
+from ductrun.drawings.steel import draw_steel
 from ductrun.drawings.svg import MARGIN, WIDTH, Drawing, text_width
 from ductrun.engineering.bank import Bank, Envelope
 from ductrun.kit.telling import Telling
+from ductrun.subjects.bank.reinforcing import Bars
 
 _TALLEST = 330.0
 _ALIKE = 1e-6  # m
@@ -39,9 +41,15 @@ def names_of(bank: Bank) -> list[str]:
 
 
 def draw_bank(
-    drawing: Drawing, envelope: Envelope, telling: Telling, circuits: Collection[str], *, to_scale: bool
+    drawing: Drawing,
+    envelope: Envelope,
+    telling: Telling,
+    circuits: Collection[str],
+    bars: Bars | None = None,
+    *,
+    to_scale: bool,
 ) -> None:
-    """Draw the bank in its concrete as large as it can be, with names and, to scale, its dimensions."""
+    """Draw the bank in its concrete as large as it can be, with names and steel and, to scale, its dimensions."""
     bank = envelope.bank
     names = names_of(bank)
     longest = max(names, key=len)
@@ -56,6 +64,8 @@ def draw_bank(
     middle, roof = (left + right) / 2, drawing.y + 8.0
     floor = roof + envelope.height * scale
     at = draw_envelope(drawing, envelope, middle, floor, scale)
+    if bars is not None:
+        draw_steel(drawing, envelope, bars, middle, floor, scale)
     end = floor
     if letters:
         _name_ducts(drawing, bank, names, circuits, (*at, scale), letters)

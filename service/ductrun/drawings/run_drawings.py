@@ -11,8 +11,11 @@ from ductrun.drawings.box_view import box_view
 from ductrun.drawings.pull_diagram import Pull, pull_diagram
 from ductrun.drawings.registry import DRAWINGS, limits_of
 from ductrun.drawings.run_route import run_route
+from ductrun.drawings.steel import steel_words
 from ductrun.drawings.trench_view import Ground, ground_of
+from ductrun.engineering.rounding import over
 from ductrun.kit.telling import Telling
+from ductrun.subjects.bank.reinforcing import Bars
 from ductrun.subjects.duct_run.assessment import AssessedStretch, DuctRun, RunPull
 from ductrun.subjects.feeder.rating import Ampacity
 from ductrun.subjects.pulling.choices import PullDirection
@@ -37,10 +40,12 @@ class AlikePulls(NamedTuple):
 
 def section_drawings(run: DuctRun, telling: Telling) -> list[str]:
     """Draw the section of every buried stretch with its duct names; alike ones once, under all their names."""
-    alike: dict[tuple[object, Ground], list[AssessedStretch]] = {}
+    alike: dict[tuple[object, Ground, str], list[AssessedStretch]] = {}
     for stretch in run.stretches:
         if stretch.burial is not None:
-            key = (stretch.burial.envelope, ground_of(stretch.burial.trench))
+            bars = _bars(stretch)
+            steel = "" if bars is None else steel_words(bars, telling)
+            key = (stretch.burial.envelope, ground_of(stretch.burial.trench), steel)
             alike.setdefault(key, []).append(stretch)
     return [_section(stretches, run, telling) for stretches in alike.values()]
 
@@ -53,7 +58,14 @@ def _section(stretches: Sequence[AssessedStretch], run: DuctRun, telling: Tellin
         first.bank.ducts[duct].name: circuit.placed.name for circuit in run.circuits for duct in circuit.placed.ducts
     }
     name = ", ".join([stretch.laid.name for stretch in stretches])
-    return bank_section(burial.envelope, telling, ground_of(burial.trench), name=name, circuits=circuits)
+    ground, varies = ground_of(burial.trench), over(burial.earth.greatest, burial.earth.least)
+    bars = _bars(first)
+    return bank_section(burial.envelope, telling, ground, name=name, circuits=circuits, bars=bars, deepest=varies)
+
+
+def _bars(stretch: AssessedStretch) -> Bars | None:
+    pour = None if stretch.burial is None else stretch.burial.encasement
+    return None if pour is None else pour.bars
 
 
 def heat_drawings(run: DuctRun, telling: Telling) -> list[str]:

@@ -142,7 +142,8 @@ def _description(entry: Entry, tell: Telling) -> str:
     words = _WORDS.get(entry.item, entry.item.value.replace("_", " "))
     parts = [words]
     if entry.size is not None:
-        parts.append(f"{entry.size} in" if entry.conduit_type is not None and entry.size[-1].isdigit() else entry.size)
+        inches = entry.conduit_type is not None and entry.size[-1].isdigit()
+        parts.append(f"{entry.size} in" if inches else entry.size.replace("no_", "no. "))
     if entry.conduit_type is not None:
         parts.append(entry.conduit_type.replace("_", " "))
     if entry.angle is not None and entry.radius is not None:
