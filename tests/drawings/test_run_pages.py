@@ -21,7 +21,7 @@ from ductrun.subjects.duct_run.duct_run import OPERATION
 from tests.asking import quantity
 from tests.drawings.pages import Read, assert_harmless
 from tests.drawings.takeoffs import HOSTILE
-from tests.subjects.duct_run.runs import MANHOLES, buried, level_bend, listed, single, straight, upright_bend
+from tests.subjects.duct_run.runs import BRIDGE, MANHOLES, buried, level_bend, listed, single, straight, upright_bend
 from tests.subjects.duct_run.test_runs_of_several_conduits import run
 
 TOLD = made_by(OPERATION, told_of(OPERATION))
@@ -402,3 +402,29 @@ def test_crew_and_sheet_name_the_steel_of_a_pour() -> None:
     assert row[5:9] == ["421", "no. 3", "1 ft", "2 in"]
     assert "Reinforcing bar, no. 4" in page_of("takeoff", MANHOLES).text
     assert "Steel" not in page_of("crew").text
+
+
+def bored() -> dict[str, Any]:
+    """Give a bore of 75 ft down 12 degrees and 75 ft up 10, in 22 in, between two trenches."""
+    turns = [straight(75), upright_bend(0, 300), straight(115), upright_bend(10, 300), straight(75)]
+    down, up = upright_bend(-12, 25, made="laid_on_curve"), upright_bend(0, 25, made="laid_on_curve")
+    bore = {"kind": "bored", "bore_diameter": quantity(22, "in"), "cover": quantity(15, "ft")}
+    ends = [{"setting": buried(36), "sections": one} for one in ([straight(60), down], [up, straight(140)])]
+    request = run(bank={"conduit": listed("6", "hdpe_schedule_40"), "tiers": [3]})
+    return request | {"stretches": [ends[0], {"name": "bore", "setting": bore, "sections": turns}, ends[1]]}
+
+
+def test_a_driller_reads_the_length_along_the_bore_its_size_and_the_angles_of_its_ends() -> None:
+    # 75 + 300 x 12 deg + 115 + 300 x 10 deg + 75 = 265 + 300 x 22 deg in radians = 380.2 ft (derived)
+    page = page_of("crew", bored())
+    [row] = [row for row in page.rows() if row[0] == "bore"]
+    assert row[2:] == ["380 ft 2 in", "22 in", "12° down", "10° up", "15 ft", "not given: ask"]
+    assert "Bore" not in page_of("crew").texts("h2")
+
+
+def test_the_ducts_of_a_rack_are_drawn_with_the_names_they_have_there() -> None:
+    request = copy.deepcopy(BRIDGE)
+    crew, sheet = page_of("crew", request), page_of("sheet", request)
+    for page in (crew, sheet):
+        assert {"bridge: section", "3-2", "Not to scale."} <= set(page.texts("text"))
+    assert "bridge: section" not in page_of("crew", on_a_shaft()).text, "one duct is no rack"

@@ -25,7 +25,7 @@ from ductrun.engineering.bank import Bank, Envelope
 from ductrun.kit.telling import Telling
 from ductrun.subjects.bank.reinforcing import Bars
 
-_TALLEST = 330.0
+_TALLEST, _TALLEST_WITHOUT_SCALE = 330.0, 150.0
 _ALIKE = 1e-6  # m
 
 
@@ -56,11 +56,12 @@ def draw_bank(
     widest, least = max(envelope.width, envelope.top_width), min([duct.diameter for duct in bank.ducts])
     heights = _heights(envelope, telling) if to_scale else []
     left, right = MARGIN + 62.0, WIDTH - (room_for([text for _, text in heights]) if to_scale else 2 * MARGIN)
-    scale = min((right - left) / widest, _TALLEST / envelope.height)
+    tallest = _TALLEST if to_scale else _TALLEST_WITHOUT_SCALE
+    scale = min((right - left) / widest, tallest / envelope.height)
     letters = letters_within(longest, least * scale * 0.72)
     if not letters:
         left = MARGIN + 94.0
-        scale = min((right - left) / widest, _TALLEST / envelope.height)
+        scale = min((right - left) / widest, tallest / envelope.height)
     middle, roof = (left + right) / 2, drawing.y + 8.0
     floor = roof + envelope.height * scale
     at = draw_envelope(drawing, envelope, middle, floor, scale)

@@ -7,12 +7,13 @@ from typing import Any, Final
 
 from msgspec import UNSET, json
 
+from ductrun.drawings.bores import bore_table
 from ductrun.drawings.calculation_sheet import pictures, title_of
 from ductrun.drawings.crew_pulls import pull_rows
 from ductrun.drawings.depths import depth_table
 from ductrun.drawings.markup import NOTHING, Document, Markup, element, joined, table
 from ductrun.drawings.readable import by_tape, quantity_text, shown, words_of
-from ductrun.drawings.run_drawings import section_drawings
+from ductrun.drawings.run_drawings import rack_drawings, section_drawings
 from ductrun.drawings.run_route import run_route
 from ductrun.drawings.run_tables import above_ground, opening_table
 from ductrun.drawings.sheet_parts import hash_of, page, verdict_line
@@ -36,7 +37,8 @@ def crew_page(run: DuctRun, answer: Answer, telling: Telling, body: bytes) -> Do
     result: DuctRunResult = answer.result
     request = json.decode(body)
     zero = run.stops[0].name
-    drawings = [run_route(run, telling), *section_drawings(run, telling)[:MOST_SECTIONS_DRAWN]]
+    sections, racks = section_drawings(run, telling), rack_drawings(run, telling)
+    drawings = [run_route(run, telling), *sections[:MOST_SECTIONS_DRAWN], *racks[:1]]
     return page(
         title_of("Crew page", request),
         hash_of(body),
@@ -49,6 +51,7 @@ def crew_page(run: DuctRun, answer: Answer, telling: Telling, body: bytes) -> Do
             pictures(drawings),
             _trenches(result.stretches),
             depth_table(run, telling),
+            bore_table(run, telling),
             _banks(run, result.stretches, telling),
             _walls(result.stretches),
             pull_rows(run, result, telling),
@@ -84,7 +87,8 @@ def _to(one: RunStretch) -> AnyQuantity:
 
 
 def _trenches(stretches: Sequence[RunStretch]) -> Markup:
-    if all(one.trench is UNSET and one.cover is UNSET for one in stretches):
+    dug = [one for one in stretches if one.trench is not UNSET]
+    if not dug:
         return NOTHING
     rows = [
         (
@@ -95,7 +99,7 @@ def _trenches(stretches: Sequence[RunStretch]) -> Markup:
             _by_tape(one.cover, "cover_over_raceway"),
             _by_tape(one.trench, "warning_tape_depth"),
         )
-        for one in stretches
+        for one in dug
     ]
     header = (
         "Stretch",

@@ -13,6 +13,7 @@ from ductrun.drawings.registry import DRAWINGS, limits_of
 from ductrun.drawings.run_route import run_route
 from ductrun.drawings.steel import steel_words
 from ductrun.drawings.trench_view import Ground, ground_of
+from ductrun.engineering.bank import bare
 from ductrun.engineering.rounding import over
 from ductrun.kit.telling import Telling
 from ductrun.subjects.bank.reinforcing import Bars
@@ -54,13 +55,32 @@ def _section(stretches: Sequence[AssessedStretch], run: DuctRun, telling: Tellin
     first = stretches[0]
     burial = first.burial
     assert burial is not None  # noqa: S101  (only buried ones come here)
-    circuits = {
-        first.bank.ducts[duct].name: circuit.placed.name for circuit in run.circuits for duct in circuit.placed.ducts
-    }
+    circuits = _circuits(first, run)
     name = ", ".join([stretch.laid.name for stretch in stretches])
     ground, varies = ground_of(burial.trench), over(burial.earth.greatest, burial.earth.least)
     bars = _bars(first)
     return bank_section(burial.envelope, telling, ground, name=name, circuits=circuits, bars=bars, deepest=varies)
+
+
+def rack_drawings(run: DuctRun, telling: Telling) -> list[str]:
+    """Draw how the ducts of every stretch above ground lie, by their names; alike ones once, under all their names."""
+    alike: dict[int, list[AssessedStretch]] = {}
+    for stretch in run.stretches:
+        if stretch.above is not None and stretch.bank.placed is not None and len(stretch.bank.ducts) > 1:
+            alike.setdefault(id(stretch.bank.placed), []).append(stretch)
+    return [_rack(stretches, run, telling) for stretches in alike.values()]
+
+
+def _rack(stretches: Sequence[AssessedStretch], run: DuctRun, telling: Telling) -> str:
+    name = ", ".join([stretch.laid.name for stretch in stretches])
+    ducts = bare(stretches[0].bank.in_its_place)
+    return bank_section(ducts, telling, name=name, circuits=_circuits(stretches[0], run), to_scale=False)
+
+
+def _circuits(stretch: AssessedStretch, run: DuctRun) -> dict[str, str]:
+    """Give the circuits by the names of their ducts."""
+    names = [duct.name for duct in stretch.bank.ducts]
+    return {names[duct]: circuit.placed.name for circuit in run.circuits for duct in circuit.placed.ducts}
 
 
 def _bars(stretch: AssessedStretch) -> Bars | None:
@@ -128,6 +148,7 @@ def run_drawings(run: DuctRun, telling: Telling) -> list[str]:
     return [
         run_route(run, telling),
         *section_drawings(run, telling),
+        *rack_drawings(run, telling),
         *heat_drawings(run, telling),
         *box_drawings(run, telling),
         *wall_drawings(run, telling),
