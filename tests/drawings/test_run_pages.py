@@ -428,3 +428,17 @@ def test_the_ducts_of_a_rack_are_drawn_with_the_names_they_have_there() -> None:
     for page in (crew, sheet):
         assert {"bridge: section", "3-2", "Not to scale."} <= set(page.texts("text"))
     assert "bridge: section" not in page_of("crew", on_a_shaft()).text, "one duct is no rack"
+
+
+def test_a_measured_conduit_and_its_spacers_say_which_diameter_they_are_ordered_by() -> None:
+    request = copy.deepcopy(MANHOLES)
+    del request["bank"]["conduit"]["trade_size"]
+    lines = answered(request).answer.result.takeoff.lines
+    words = {line.item: line.description for line in lines}
+    assert words["conduit"] == "Conduit, 5.047 in inside, pvc eb 35"
+    assert words["base_spacer"] == "Base spacer, 5.563 in outside"
+    assert words["tie_bar"] == "Tie bar, no. 3"
+    assert any("US gal, F-21" in line.basis for line in lines if line.item == "lubricant")
+    rows = page_of("sheet", request).rows()
+    assert "measured PVC eb 35" in {row[3] for row in rows if row[0] == "F-21"}
+    assert "measured PVC eb 35" in {row[1] for row in rows if row[0] == "stretch 1"}

@@ -8,7 +8,7 @@ from typing import Any
 from msgspec import UNSET
 
 from ductrun.drawings.markup import NOTHING, Markup, element, joined, table
-from ductrun.drawings.readable import quantity_text, shown, words_of
+from ductrun.drawings.readable import conduit_text, quantity_text, shown, words_of
 from ductrun.subjects.duct_run.told_circuits import CircuitPulls, RunCircuit
 from ductrun.subjects.pulling.choices import StopBasis
 
@@ -33,7 +33,7 @@ def _fills(circuits: Sequence[RunCircuit]) -> Markup:
             circuit.name,
             ", ".join(circuit.ducts),
             ", ".join(one.places),
-            f"{_value(one, 'trade_size')} in {_value(one, 'conduit_type')}".strip(),
+            conduit_text(one),
             _value(one.fill, "fill_percent"),
             _value(one.fill, "limit_percent"),
             _value(one.fill, "jam_ratio"),

@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from functools import cache
 from typing import Annotated, Any, Final, get_args, get_origin, get_type_hints
 
-from msgspec import Meta, Struct
+from msgspec import UNSET, Meta, Struct
 
 from ductrun.kit.wording import text_of
 from ductrun.units import AnyQuantity, Code
@@ -85,6 +85,13 @@ def shown(value: Any, member: str = "") -> str:
 def words_of(code: str) -> str:
     """Write a code in words: `not judged` for not_judged, `no. 4` for no_4."""
     return _NUMBERED.sub("no. ", " ".join([_SHORT.get(word, word) for word in code.split("_")]))
+
+
+def conduit_text(told: Any) -> str:
+    """Write trade size and type of a conduit as told; one that was measured has no size, and may have no type."""
+    size, kind = (getattr(told, name, UNSET) for name in ("trade_size", "conduit_type"))
+    words = [f"{size} in" if size else "measured", words_of(kind) if kind else ""]
+    return " ".join(filter(None, words))
 
 
 def titled(member: str) -> str:

@@ -10,7 +10,7 @@ from msgspec import UNSET, Struct
 from ductrun.drawings.load_tables import load_tables
 from ductrun.drawings.markup import NOTHING, Markup, element, joined, table
 from ductrun.drawings.pull_tables import circuit_tables
-from ductrun.drawings.readable import quantity_text, shown, words_of
+from ductrun.drawings.readable import conduit_text, quantity_text, shown, words_of
 from ductrun.subjects.duct_run.told import DuctRunResult
 from ductrun.subjects.duct_run.told_stretches import RunStretch, StretchRiser
 from ductrun.units import AnyQuantity
@@ -189,7 +189,7 @@ def _joints(stretches: Sequence[RunStretch]) -> Markup:
             made = of_conduit.joints
             counts = ("order_stick_count", "joint_count", "elbow_count", "end_bell_count", "cement_volume")
             place = one.name if of_conduit.riser is UNSET else f"{one.name}, riser at {of_conduit.riser}"
-            conduit = f"{member(of_conduit, 'trade_size')} in {member(of_conduit, 'conduit_type')}"
+            conduit = conduit_text(of_conduit)
             length = quantity_text(of_conduit.length)
             rows.append((place, conduit, str(of_conduit.duct_count), length, *[member(made, name) for name in counts]))
     return joined([element("h2", "Ducts and joints"), table(header, rows, kind="dense")])
