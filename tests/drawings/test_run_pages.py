@@ -242,7 +242,7 @@ def test_a_crew_reads_where_a_cable_on_a_slope_is_made_fast(brake: float, top: s
     circuit = {"name": "F", "ducts": ["1-1"], "voltage": quantity(480, "V"), "cables": cables}
     practice = {"incoming_tension": quantity(0, "lbf"), "brake_limit": quantity(brake, "lbf")}
     said = page_of("crew", run(slope, circuits=[circuit], pulling=practice)).texts("li")
-    braked = [f"F from {top}: brake only as much as keeps the cable taut."] if held_by == "reel brake" else []
+    braked = ["Brake only as much as keeps the cable taut."] if held_by == "reel brake" else []
     assert said[: len(braked)] == braked
     assert said[len(braked)] == (
         f"F in 1-1: the cable slides down from {top} with up to 926 lbf when it is let go: make it fast at {top} "
@@ -269,7 +269,7 @@ def test_a_crew_is_told_not_to_pull_what_breaks_a_limit() -> None:
 def test_a_crew_gets_a_line_of_caution_for_digging_setting_and_pulling_as_the_run_has_them() -> None:
     page = page_of("crew")
     braked, made_fast, digging, setting, pulling = page.texts("li")
-    assert braked.endswith("from shore-power cabinet: brake only as much as keeps the cable taut.")
+    assert braked == "Brake only as much as keeps the cable taut."
     assert made_fast.startswith("SP-1 in 1-1; SP-2 in 1-2: the cable slides down from shore-power cabinet with up to ")
     assert "before the air is tested: ventilate, permit entry." in digging
     assert "float in fresh concrete" in setting
@@ -355,10 +355,11 @@ def test_a_crew_is_told_how_many_cable_supports_a_shaft_takes_and_no_page_says_b
     assert "at its top, and below it at most 50 ft apart, in boxes" in crew.text
     for page in (crew, sheet):
         assert "Complies with every limit it was held against, with the cable supports it asks for." in page.text
-    assert "5 x 1" not in takeoff.text
     [line] = [one for one in answered(request).answer.result.takeoff.lines if one.item == "cable_support"]
     assert (line.exact_quantity.value, line.order_quantity.value, line.group, line.size) == (5, 5, "cable", "4")
-    assert line.basis.startswith("shaft: 1 duct x 5, at the top and every 50 ft below it, over a rise of 224 ft 3 in")
+    assert line.basis.startswith("shaft: 1 duct x 5, at the top and every 50 ft below it, there in boxes that are not")
+    assert "over a rise of 224 ft 3 in, R, A to B" in line.basis
+    assert "Cable support, 4 in, rmc" in takeoff.text
 
 
 def test_a_crew_reads_the_range_of_its_brake_and_that_more_would_break_a_limit() -> None:
@@ -372,10 +373,12 @@ def test_a_crew_reads_the_range_of_its_brake_and_that_more_would_break_a_limit()
     assert needed.actual.value == pytest.approx(most)
     crew = page_of("crew", request).text
     assert re.findall(r"[\d,]+ lbf to [\d,]+ lbf", crew) == [f"{math.ceil(least)} lbf to {math.ceil(most)} lbf"]
-    assert "R from B: brake only as much as keeps the cable taut." in crew
+    assert "Brake only as much as keeps the cable taut." in crew
+    [toward] = [row for row in page_of("sheet", request).rows() if row[0] == "Brake toward the start"]
+    assert toward[1] == f"{least:,.5g} lbf to {most:,.5g} lbf"
     tight = on_a_shaft(allowable_sidewall_pressure=quantity((least + most) / 2 / 3, "lbf/ft"))
     assert "brake_no_more_than_needed" in {one.code for one in answered(tight).answer.findings}
-    told = f"brake only as much as keeps the cable taut: held back with {math.ceil(most)} lbf while friction is high"
+    told = f"keeps the cable taut. R from B: held back with {math.ceil(most)} lbf while friction is high, it is pulled"
     assert told in page_of("crew", tight).text
 
 

@@ -9,7 +9,7 @@ from typing import Any, Final
 from msgspec import UNSET
 
 from ductrun.drawings.markup import NOTHING, Markup, element, joined, table
-from ductrun.drawings.pull_tables import why_no_stop
+from ductrun.drawings.pull_tables import brakes_of, spanned, why_no_stop
 from ductrun.drawings.readable import quantity_text
 from ductrun.kit.choices import Verdict
 from ductrun.kit.telling import Telling
@@ -73,7 +73,8 @@ def _supports(result: DuctRunResult) -> list[Markup]:
 
 
 def _brakes(run: DuctRun, result: DuctRunResult, telling: Telling) -> list[Markup]:
-    """Say of every brake that it only keeps the cable taut, and of which more would break a limit."""
+    """Say once that a brake only keeps the cable taut, and of which too much would break a limit."""
+    braked = False
     alike: dict[str, list[str]] = {}
     for circuit, assessed in zip(result.circuits, run.circuits, strict=True):
         for one, carried in zip(circuit.pulls, assessed.pulls, strict=True):
@@ -82,12 +83,15 @@ def _brakes(run: DuctRun, result: DuctRunResult, telling: Telling) -> list[Marku
             if not way.braked:
                 continue
             over_limit = overbraked_beyond_limits(way, pulled.pulling)
-            words = "brake only as much as keeps the cable taut"
+            braked = True
             if over_limit is not None:
                 held = _to_three(telling.force(over_limit.entering), math.ceil)
-                words += f": held back with {held} while friction is high, it is pulled over a limit"
-            alike.setdefault(f"{words}.", []).append(f"{circuit.name} from {one.feed_from}")
-    return [element("li", f"{'; '.join(dict.fromkeys(ways))}: {words}") for words, ways in alike.items()]
+                words = f"held back with {held} while friction is high, it is pulled over a limit"
+                alike.setdefault(words, []).append(f"{circuit.name} from {one.feed_from}")
+    if not braked:
+        return []
+    over = "".join([f" {'; '.join(dict.fromkeys(ways))}: {words}." for words, ways in alike.items()])
+    return [element("li", f"Brake only as much as keeps the cable taut.{over}")]
 
 
 def _slides(run: DuctRun, result: DuctRunResult, telling: Telling) -> list[Markup]:
@@ -168,15 +172,8 @@ def _pull(one: CircuitPulls) -> tuple[str, ...]:
 
 def _brake(way: Any) -> str:
     """Give with how much the reel holds back, from the friction the cable is pulled with to the low one."""
-    cases = [one for one in (way, way.braking_case) if one is not UNSET]
-    brakes = [one.brake_tension for one in cases if one.brake_tension is not UNSET]
-    if not brakes:
-        return "none"
-    most = _to_three(max(brakes, key=lambda brake: brake.value), math.ceil)
-    least = _to_three(min(brakes, key=lambda brake: brake.value), math.ceil)
-    if len(brakes) < len(cases):
-        return f"up to {most}"
-    return most if least == most else f"{least} to {most}"
+    brakes = [_to_three(one, math.ceil) for one in brakes_of(way)]
+    return spanned(way, brakes[0], brakes[-1]) if brakes else "none"
 
 
 def _expected_and_stop(expected: AnyQuantity, one: CircuitPulls) -> tuple[str, str]:

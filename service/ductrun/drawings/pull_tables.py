@@ -11,6 +11,7 @@ from ductrun.drawings.markup import NOTHING, Markup, element, joined, table
 from ductrun.drawings.readable import conduit_text, quantity_text, shown, words_of
 from ductrun.subjects.duct_run.told_circuits import CircuitPulls, RunCircuit
 from ductrun.subjects.pulling.choices import StopBasis
+from ductrun.units import AnyQuantity
 
 
 def circuit_tables(circuits: Sequence[RunCircuit]) -> Markup:
@@ -89,8 +90,8 @@ def _facts(one: CircuitPulls) -> Markup:
             f"highest on the way {_value(turned, 'highest_tension')}",
         ),
         ("Stop tension", _value(one, "stop_tension") or "not known", f"at the pulling end: {_stop_basis(one)}"),
-        ("Brake toward the end", _brake(pull), "at the reel, of the worst friction"),
-        ("Brake toward the start", _brake(turned), "at the reel, of the worst friction"),
+        ("Brake toward the end", _brake(pull), "at the reel, from the friction of the pull to the worst"),
+        ("Brake toward the start", _brake(turned), "at the reel, from the friction of the pull to the worst"),
         *[
             (
                 "Cable supports in a duct",
@@ -120,11 +121,22 @@ def why_no_stop(one: CircuitPulls) -> str:
     return "a bend is left out, ask for its radius"
 
 
+def brakes_of(way: Any) -> list[AnyQuantity]:
+    """Give the brakes that a pull needs, from the least to the greatest of either friction."""
+    cases = [one for one in (way, way.braking_case) if one is not UNSET]
+    return sorted([one.brake_tension for one in cases if one.brake_tension is not UNSET], key=lambda one: one.value)
+
+
+def spanned(way: Any, least: str, most: str) -> str:
+    """Write from which brake to which a pull goes; at a friction at which it needs none, from nothing on."""
+    if way.brake_tension is UNSET or (way.braking_case is not UNSET and way.braking_case.brake_tension is UNSET):
+        return f"up to {most}"
+    return most if least == most else f"{least} to {most}"
+
+
 def _brake(way: Any) -> str:
-    """Give the highest brake of either friction."""
-    held = [getattr(one, "brake_tension", UNSET) for one in (way, getattr(way, "braking_case", UNSET))]
-    known = [one for one in held if one is not UNSET]
-    return quantity_text(max(known, key=lambda one: one.value)) if known else "none"
+    brakes = brakes_of(way)
+    return spanned(way, quantity_text(brakes[0]), quantity_text(brakes[-1])) if brakes else "none"
 
 
 def _sections(one: CircuitPulls) -> Markup:

@@ -63,11 +63,16 @@ def _section(stretches: Sequence[AssessedStretch], run: DuctRun, telling: Tellin
 
 
 def rack_drawings(run: DuctRun, telling: Telling) -> list[str]:
-    """Draw how the ducts of every stretch above ground lie, by their names; alike ones once, under all their names."""
-    alike: dict[int, list[AssessedStretch]] = {}
+    """Draw how the ducts of every stretch above ground lie, by their names, but where a section in earth shows them so;
+    alike ones once, under all their names.
+    """
+    shown = {tuple(one.burial.envelope.bank.counts) for one in run.stretches if one.burial is not None}
+    alike: dict[tuple[int, ...], list[AssessedStretch]] = {}
     for stretch in run.stretches:
-        if stretch.above is not None and stretch.bank.placed is not None and len(stretch.bank.ducts) > 1:
-            alike.setdefault(id(stretch.bank.placed), []).append(stretch)
+        ducts = stretch.bank.placed
+        if stretch.above is not None and ducts is not None and len(ducts.ducts) > 1:
+            alike.setdefault(tuple(ducts.counts), []).append(stretch)
+    alike = {counts: stretches for counts, stretches in alike.items() if counts not in shown}
     return [_rack(stretches, run, telling) for stretches in alike.values()]
 
 

@@ -50,7 +50,7 @@ def _supports(run: DuctRun, pull: RunPull, ducts: int, place: str, way: str, tel
             indexes[one.first],
             place,
             f"{ducts_in_words(ducts)} x {one.support_count}, at the top and every {apart} below it, "
-            f"over a rise of {text_of(tell.distance(one.rise))}, {way}",
+            f"there in boxes that are not in this list, over a rise of {text_of(tell.distance(one.rise))}, {way}",
             *sized(pulling.route.conduits[one.first], tell),
             ordered=True,
         )
