@@ -9,6 +9,7 @@ import pytest
 from ductrun.drawings.alignment import PullPoint, RouteSection, aligned
 from ductrun.drawings.chart import axis_of
 from ductrun.drawings.figures import figure
+from ductrun.drawings.profile import Staked
 from ductrun.drawings.pull_diagram import Pull, pull_diagram
 from ductrun.drawings.registry import DRAWINGS, limits_of
 from ductrun.drawings.route import route
@@ -200,10 +201,28 @@ def test_what_lies_along_a_route_is_written_out_on_as_many_lines_as_it_takes() -
 
 def test_a_level_route_has_no_profile_and_a_slope_is_told_in_percent() -> None:
     assert "The route is level: it has no profile to draw." in words_of(route([RouteSection(Straight(9.0, 0.0))], US))
-    words = words_of(route([RouteSection(Straight(90.0, math.atan(0.05)))], METRIC, ground=[(0.0, 1.0), (90.0, 6.0)]))
-    assert "+5 %" in words
-    assert "Profile" in words
+    slope = [RouteSection(Straight(90.0, math.atan(0.05)))]
+    words = words_of(route(slope, METRIC))
+    assert {"+5 %", "Profile", "0.0 m", "4.5 m"} <= set(words)
+    assert "Heights from the start of the conduit" in " ".join(words)
+
+
+def test_a_profile_shows_the_ground_and_the_elevations_that_were_sent() -> None:
+    # 90 m long at 5 percent from 61.2 m on: 4.5 m up, to 65.7 (derived); the ground lies above it
+    slope = [RouteSection(Straight(90.0 / math.cos(math.atan(0.05)), math.atan(0.05)))]
+    svg = route(slope, METRIC, staked=Staked([(0.0, 62.0), (90.0, 67.0)], 61.2, "top of duct"))
+    words = words_of(svg)
+    assert {"61.2 m", "67.0 m"} <= set(words)
+    assert "Elevations, top of duct, drawn" in " ".join(words)
     assert "finished grade." in " ".join(words)
+    assert "stroke-dasharray" in svg
+
+
+def test_no_height_is_told_as_less_than_nothing_and_a_shaft_says_what_is_drawn_smaller() -> None:
+    shaft = [RouteSection(Straight(70.0, math.pi / 2)), RouteSection(Straight(5.0, -1e-9))]
+    words = words_of(route(shaft, METRIC))
+    assert "-0.0 m" not in words
+    assert "times smaller than lengths." in " ".join(words)
 
 
 def test_more_than_a_list_holds_is_counted() -> None:

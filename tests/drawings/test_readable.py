@@ -11,6 +11,7 @@ import pytest
 from ductrun.drawings.bank_section import bank_section
 from ductrun.drawings.bank_view import names_of
 from ductrun.drawings.conduit_section import conduit_section
+from ductrun.drawings.profile import Staked
 from ductrun.drawings.registry import DRAWINGS
 from ductrun.drawings.route import route
 from ductrun.drawings.wall import wall
@@ -74,8 +75,10 @@ def test_a_conduit_is_readable(given_set: Any, name: str, telling: Telling) -> N
 def test_a_route_is_readable(data: st.DataObject, telling: Telling) -> None:
     sections = data.draw(route_sections())
     points = data.draw(pull_points(sections))
-    ground = [(0.0, 1.0), (10.0, data.draw(st.floats(-30.0, 30.0)))] if data.draw(st.booleans()) else []
-    assert_readable(route(sections, telling, pull_points=points, ground=ground, start_name=data.draw(NAMES)))
+    heights = st.floats(-30.0, 30.0)
+    ground = [(0.0, 1.0), (10.0, data.draw(heights))]
+    staked = data.draw(st.none() | heights.map(lambda start: Staked(ground, start, "invert of the lowest duct")))
+    assert_readable(route(sections, telling, pull_points=points, staked=staked, start_name=data.draw(NAMES)))
 
 
 @MANY

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import copy
 import json
+import math
 import re
 from typing import Any
 
@@ -20,7 +21,7 @@ from ductrun.subjects.duct_run.duct_run import OPERATION
 from tests.asking import quantity
 from tests.drawings.pages import Read, assert_harmless
 from tests.drawings.takeoffs import HOSTILE
-from tests.subjects.duct_run.runs import buried, level_bend, single, straight
+from tests.subjects.duct_run.runs import BRIDGE, MANHOLES, buried, level_bend, listed, single, straight, upright_bend
 from tests.subjects.duct_run.test_runs_of_several_conduits import run
 
 TOLD = made_by(OPERATION, told_of(OPERATION))
@@ -225,7 +226,8 @@ def test_a_crew_reads_from_where_to_pull_and_when_to_stop_never_late() -> None:
     stop = float(row[3].split(" lbf")[0].replace(",", ""))
     assert stop <= pull.stop_tension.value < stop * 1.01
     assert stop == pytest.approx(pull.stop_tension.value, rel=1e-4)  # what is expected lies too close to round it down
-    brake = float(row[4].removesuffix(" lbf"))
+    assert row[4].startswith("up to "), "at the friction it is pulled with it needs no brake"
+    brake = float(row[4].removeprefix("up to ").removesuffix(" lbf"))
     assert brake >= pull.pull.reversed.braking_case.brake_tension.value
 
 
@@ -255,7 +257,9 @@ def test_a_crew_reads_where_a_cable_on_a_slope_is_made_fast(brake: float, top: s
     circuit = {"name": "F", "ducts": ["1-1"], "voltage": quantity(480, "V"), "cables": cables}
     practice = {"incoming_tension": quantity(0, "lbf"), "brake_limit": quantity(brake, "lbf")}
     said = page_of("crew", run(slope, circuits=[circuit], pulling=practice)).texts("li")
-    assert said[0] == (
+    braked = ["Brake only as much as keeps the cable taut."] if held_by == "reel brake" else []
+    assert said[: len(braked)] == braked
+    assert said[len(braked)] == (
         f"F in 1-1: the cable slides down from {top} with up to 926 lbf when it is let go: make it fast at {top} "
         f"before the {held_by} is released; nobody below it."
     )
@@ -279,7 +283,8 @@ def test_a_crew_is_told_not_to_pull_what_breaks_a_limit() -> None:
 
 def test_a_crew_gets_a_line_of_caution_for_digging_setting_and_pulling_as_the_run_has_them() -> None:
     page = page_of("crew")
-    made_fast, digging, setting, pulling = page.texts("li")
+    braked, made_fast, digging, setting, pulling = page.texts("li")
+    assert braked == "Brake only as much as keeps the cable taut."
     assert made_fast.startswith("SP-1 in 1-1; SP-2 in 1-2: the cable slides down from shore-power cabinet with up to ")
     assert "before the air is tested: ventilate, permit entry." in digging
     assert "float in fresh concrete" in setting
@@ -321,3 +326,137 @@ def test_names_of_a_run_stay_text_on_every_page(text: str) -> None:
         page = page_of(name, request)
         assert text in page.text
         assert text in page.texts("title")[0]
+
+
+@pytest.mark.parametrize(
+    ("sections", "known", "asked"),
+    [
+        ([straight(300, 0)], False, "not known: ask the cable's maker what it bears"),
+        ([straight(100, 0), straight(100, 20)], True, "not known: a bend is left out, ask for its radius"),
+    ],
+)
+def test_a_crew_reads_no_tension_to_stop_at_where_nobody_knows_one(
+    sections: list[dict[str, Any]], known: bool, asked: str
+) -> None:
+    cables = single(1.5, 5, "750 kcmil", 1)
+    if not known:
+        del cables[0]["cable"]["conductor"]
+    circuit = {"name": "F", "ducts": ["1-1"], "voltage": quantity(480, "V"), "cables": cables}
+    request = run({"setting": buried(), "sections": sections}, circuits=[circuit])
+    crew, sheet = page_of("crew", request), page_of("sheet", request)
+    assert asked in crew.text
+    assert "STOP at" in crew.text
+    assert asked.removeprefix("not known: ") in sheet.text
+    assert "whatever the friction" not in sheet.text
+
+
+def on_a_shaft(**practice: Any) -> dict[str, Any]:
+    """Give three conductors of 500 kcmil copper on their way up 220 ft, with an elbow at either end."""
+    up = [straight(20), upright_bend(90, 3), straight(220), upright_bend(0, 3), straight(15)]
+    shaft = {"name": "shaft", "setting": {"kind": "above_ground", "uses": ["within_building"]}, "sections": up}
+    circuit = {"name": "R", "ducts": ["1-1"], "voltage": quantity(480, "V"), "cables": single(0.9, 1.7, "500 kcmil")}
+    pulling = {"friction_coefficient": 0.35, "brake_limit": quantity(1_500, "lbf"), **practice}
+    site = {"temperatures": {"kind": "difference", "difference": quantity(20, "delta_degF")}}
+    return run(
+        shaft, circuits=[circuit], pulling=pulling, site=site, bank={"conduit": listed("4", "rmc"), "tiers": [1]}
+    )
+
+
+def test_a_crew_is_told_how_many_cable_supports_a_shaft_takes_and_no_page_says_bare_that_it_complies() -> None:
+    # NFPA 70, Table 300.19(A): 50 ft for 500 kcmil copper, so at the top, 50, 100, 150 and 200 ft below it
+    request = on_a_shaft()
+    crew, sheet, takeoff = (page_of(name, request) for name in ("crew", "sheet", "takeoff"))
+    assert "5 cable supports in each duct over the rise of 224 ft 3 in, section 2 of shaft to section 4" in crew.text
+    assert "at its top, and below it at most 50 ft apart, in boxes" in crew.text
+    for page in (crew, sheet):
+        assert "Complies with every limit it was held against, with the cable supports it asks for." in page.text
+    [line] = [one for one in answered(request).answer.result.takeoff.lines if one.item == "cable_support"]
+    assert (line.exact_quantity.value, line.order_quantity.value, line.group, line.size) == (5, 5, "cable", "4")
+    assert line.basis.startswith("shaft: 1 duct x 5, at the top and every 50 ft below it, there in boxes that are not")
+    assert "over a rise of 224 ft 3 in, R, A to B" in line.basis
+    assert "Cable support, 4 in, rmc" in takeoff.text
+
+
+def test_a_crew_reads_the_range_of_its_brake_and_that_more_would_break_a_limit() -> None:
+    request = on_a_shaft()
+    answer = answered(request).answer
+    [pull] = answer.result.circuits[0].pulls
+    way = pull.pull.reversed
+    least, most = way.brake_tension.value, way.braking_case.brake_tension.value
+    assert (pull.feed_from, least < most) == ("B", True)
+    [needed] = [one for one in answer.findings if one.code == "brake_needed"]
+    assert needed.actual.value == pytest.approx(most)
+    crew = page_of("crew", request).text
+    assert re.findall(r"[\d,]+ lbf to [\d,]+ lbf", crew) == [f"{math.ceil(least)} lbf to {math.ceil(most)} lbf"]
+    assert "Brake only as much as keeps the cable taut." in crew
+    [toward] = [row for row in page_of("sheet", request).rows() if row[0] == "Brake toward the start"]
+    assert toward[1] == f"{least:,.5g} lbf to {most:,.5g} lbf"
+    tight = on_a_shaft(allowable_sidewall_pressure=quantity((least + most) / 2 / 3, "lbf/ft"))
+    assert "brake_no_more_than_needed" in {one.code for one in answered(tight).answer.findings}
+    told = f"keeps the cable taut. R from B: held back with {math.ceil(most)} lbf while friction is high, it is pulled"
+    assert told in page_of("crew", tight).text
+
+
+def test_a_crew_digs_by_station_and_elevation_where_the_run_has_a_profile() -> None:
+    # 14.2 - 11.0 = 3.2 ft over the concrete, which is 4 x 5.563 + 3 + 3 + 4 + 4 + 4 = 40.252 in high: 6.554 ft deep;
+    # of 4 in below the ducts the floor lies at 14.2 - 6.554 = 7.646, the ducts at 7.979 (derived)
+    page = page_of("crew", MANHOLES)
+    rows = [row for row in page.rows() if row[0] in ("0+00", "1+60", "4+19.4")]
+    assert rows[0] == ["0+00", "6 ft 6-5/8 in", "3 ft 6-3/8 in", "14.20 ft", "7.98 ft", "7.65 ft"]
+    assert [row[1] for row in rows] == ["6 ft 6-5/8 in", "6 ft 3 in", "6 ft 4-1/4 in"]
+    assert "deepest" in page.text
+    assert "11.0 ft" in page.text
+    level = copy.deepcopy(MANHOLES)
+    del level["profile"]
+    level["stretches"][0]["setting"]["cover"] = quantity(30, "in")
+    assert "Floor of the trench" not in page_of("crew", level).text
+    assert "deepest" not in page_of("crew", level).text
+
+
+def test_crew_and_sheet_name_the_steel_of_a_pour() -> None:
+    crew, sheet = page_of("crew", MANHOLES), page_of("sheet", MANHOLES)
+    assert "8 no. 4 bars, lapped 20 in; 421 no. 3 ties, 1 ft apart, 2 in of concrete outside them" in crew.text
+    [row] = [row for row in sheet.rows() if row[1:3] == ["8", "no. 4"]]
+    assert row[5:9] == ["421", "no. 3", "1 ft", "2 in"]
+    assert "Reinforcing bar, no. 4" in page_of("takeoff", MANHOLES).text
+    assert "Steel" not in page_of("crew").text
+
+
+def bored() -> dict[str, Any]:
+    """Give a bore of 75 ft down 12 degrees and 75 ft up 10, in 22 in, between two trenches."""
+    turns = [straight(75), upright_bend(0, 300), straight(115), upright_bend(10, 300), straight(75)]
+    down, up = upright_bend(-12, 25, made="laid_on_curve"), upright_bend(0, 25, made="laid_on_curve")
+    bore = {"kind": "bored", "bore_diameter": quantity(22, "in"), "cover": quantity(15, "ft")}
+    ends = [{"setting": buried(36), "sections": one} for one in ([straight(60), down], [up, straight(140)])]
+    request = run(bank={"conduit": listed("6", "hdpe_schedule_40"), "tiers": [3]})
+    return request | {"stretches": [ends[0], {"name": "bore", "setting": bore, "sections": turns}, ends[1]]}
+
+
+def test_a_driller_reads_the_length_along_the_bore_its_size_and_the_angles_of_its_ends() -> None:
+    # 75 + 300 x 12 deg + 115 + 300 x 10 deg + 75 = 265 + 300 x 22 deg in radians = 380.2 ft (derived)
+    page = page_of("crew", bored())
+    [row] = [row for row in page.rows() if row[0] == "bore"]
+    assert row[2:] == ["380 ft 2 in", "22 in", "12° down", "10° up", "15 ft", "not given: ask"]
+    assert "Bore" not in page_of("crew").texts("h2")
+
+
+def test_the_ducts_of_a_rack_are_drawn_with_the_names_they_have_there() -> None:
+    request = copy.deepcopy(BRIDGE)
+    crew, sheet = page_of("crew", request), page_of("sheet", request)
+    for page in (crew, sheet):
+        assert {"bridge: section", "3-2", "Not to scale."} <= set(page.texts("text"))
+    assert "bridge: section" not in page_of("crew", on_a_shaft()).text, "one duct is no rack"
+
+
+def test_a_measured_conduit_and_its_spacers_say_which_diameter_they_are_ordered_by() -> None:
+    request = copy.deepcopy(MANHOLES)
+    del request["bank"]["conduit"]["trade_size"]
+    lines = answered(request).answer.result.takeoff.lines
+    words = {line.item: line.description for line in lines}
+    assert words["conduit"] == "Conduit, 5.047 in inside, pvc eb 35"
+    assert words["base_spacer"] == "Base spacer, 5.563 in outside"
+    assert words["tie_bar"] == "Tie bar, no. 3"
+    assert any("US gal, F-21" in line.basis for line in lines if line.item == "lubricant")
+    rows = page_of("sheet", request).rows()
+    assert "measured PVC eb 35" in {row[3] for row in rows if row[0] == "F-21"}
+    assert "measured PVC eb 35" in {row[1] for row in rows if row[0] == "stretch 1"}

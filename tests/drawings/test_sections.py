@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import copy
+import math
 from typing import Any
 
 import pytest
@@ -16,7 +18,8 @@ from ductrun.kit.telling import METRIC, US
 from ductrun.subjects.parts.cables import CableLine
 from ductrun.subjects.parts.conduit import MeasuredConduit
 
-from tests.drawings.made import INCH, assessed, bank
+from tests.asking import EXAMPLES, quantity
+from tests.drawings.made import INCH, assessed, assessed_of, bank
 from tests.drawings.seen import SPACE, assert_readable, read, told, words_of
 
 COVER = Concrete(3 * INCH, 4 * INCH, 5 * INCH)
@@ -173,3 +176,37 @@ def test_a_measured_conduit_is_called_by_its_bore() -> None:
     inch = {"value": 1.5, "unit": "in"}
     conduit = MeasuredConduit.model_validate({"kind": "measured", "inside_diameter": inch})
     assert conduit_words(conduit, US).replace("\u00a0", " ") == "conduit of 1.5 in bore"
+
+
+def caged(**changes: Any) -> tuple[Any, str]:
+    """Give the pour of the example of encasement with steel in it, and its drawing."""
+    request = copy.deepcopy(EXAMPLES["encasement"]) | {"reinforcing": {"bar_count": 8, "bar_size": "no_4"}} | changes
+    request["concrete_cover"] = {side: quantity(4, "in") for side in ("top", "side", "bottom")}
+    found = assessed_of("encasement", request)
+    return found, DRAWINGS["encasement"](found, US)
+
+
+def test_the_steel_of_a_pour_is_drawn_in_its_concrete_and_said_in_words() -> None:
+    found, svg = caged()
+    _, bare_svg = caged(reinforcing={"bar_count": 1, "bar_size": "no_4"})
+    assert len(circles(svg)) - len(circles(bare_svg)) == 7
+    dots = [one for one in circles(svg) if "f-limit" in one["class"]]
+    ducts = [one for one in circles(svg) if "f-paper" in one["class"]]
+    assert len(dots) == 8
+    for dot in dots:
+        for duct in ducts:
+            apart = math.dist(*[(float(one["cx"]), float(one["cy"])) for one in (dot, duct)])
+            assert apart > float(duct["r"]), "no bar in a duct"
+    words = " ".join(words_of(svg))
+    assert "8 no. 4 bars" in words
+    assert "no. 3 ties, 1 ft apart, 3 in of concrete outside them." in words
+    assert "shown evenly apart" in words
+    assert f"{found.bars.tie_count}" not in words, "how many there are is another figure for every stretch"
+    assert_readable(svg)
+
+
+def test_steel_around_a_pour_that_steps_is_said_and_not_drawn() -> None:
+    tiers = {"bank": EXAMPLES["encasement"]["bank"] | {"tiers": [3, 1]}, "pour_shape": "stepped"}
+    _, svg = caged(**tiers)
+    assert not [one for one in circles(svg) if "f-limit" in one["class"]]
+    assert "not drawn, for the concrete steps with the tiers" in " ".join(words_of(svg))

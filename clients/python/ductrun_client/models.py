@@ -102,7 +102,7 @@ if TYPE_CHECKING:
 else:
     BarSize = str
 BAR_SIZE_VALUES: Final[tuple[BarSize, ...]] = ("no_3", "no_4", "no_5", "no_6", "no_8")
-"""Reinforcing bars."""
+"""Reinforcing bars. Answers may bring others."""
 
 if TYPE_CHECKING:
     BareStranding: TypeAlias = Literal["solid", "stranded"]
@@ -1053,6 +1053,7 @@ if TYPE_CHECKING:
         "cable",
         "cable_reel",
         "pulling_eye",
+        "cable_support",
     ]
 else:
     RankMeasure = str
@@ -1107,6 +1108,7 @@ RANK_MEASURE_VALUES: Final[tuple[RankMeasure, ...]] = (
     "cable",
     "cable_reel",
     "pulling_eye",
+    "cable_support",
 )
 """What runs are ranked by, least first: a figure of the whole run, or an item of its takeoff.
 Answers may bring others."""
@@ -1345,6 +1347,7 @@ if TYPE_CHECKING:
         "cable",
         "cable_reel",
         "pulling_eye",
+        "cable_support",
     ]
 else:
     TakeoffItem = str
@@ -1395,6 +1398,7 @@ TAKEOFF_ITEM_VALUES: Final[tuple[TakeoffItem, ...]] = (
     "cable",
     "cable_reel",
     "pulling_eye",
+    "cable_support",
 )
 """What a line of a takeoff is of, in the order of its group. Answers may bring others."""
 
@@ -2491,24 +2495,25 @@ class CircuitPulls(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=
     start: str
     """Stop nearer the start of the run."""
 
-    stop_basis: StopBasis
-    """any_friction: with less no bend is beyond its limit, whatever the friction, none too.
-    friction_assumed: that would stop the pull below what it is expected to need, so the limits are
-    carried on at the friction it is pulled with."""
-
-    stop_tension: Force
-    """At the pulling end: stop there. What cable, grip and device bear, or less, where a bend has
-    its sidewall limit before, as stop_basis says."""
-
-    tension_safe_at_any_friction: Force
-    """At the pulling end: with less no bend is beyond its limit, whatever the friction, none
-    too."""
-
     verdict: Verdict
     """Of the pull in its better direction."""
 
     plan: PullPlanResult | None = None
     """Where pull points would help, if it does not comply."""
+
+    stop_basis: StopBasis | None = None
+    """any_friction: with less no bend is beyond its limit, whatever the friction, none too.
+    friction_assumed: that would stop the pull below what it is expected to need, so the limits are
+    carried on at the friction it is pulled with. Absent without a stop tension."""
+
+    stop_tension: Force | None = None
+    """At the pulling end: stop there. What cable, grip and device bear, or less, where a bend has
+    its sidewall limit before, as stop_basis says. Absent where what the cable bears, or a bend, is
+    not known."""
+
+    tension_safe_at_any_friction: Force | None = None
+    """At the pulling end: with less no bend is beyond its limit, whatever the friction, none too.
+    Absent without a stop tension."""
 
 
 class CompactCable(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="compact"):
@@ -5249,6 +5254,22 @@ class GroundingSize(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults
     """Least size in copper."""
 
 
+class HangingCable(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
+    """Cable that is supported over a rise."""
+
+    place: str
+    """The sections it goes through."""
+
+    rise: Length
+    """How high it hangs."""
+
+    support_count: int
+    """Supports in one duct: at the top of the rise, and below it."""
+
+    support_spacing: Length
+    """From the top down, the most between two of them."""
+
+
 class HorizontalBendSection(
     Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True, tag_field="kind", tag="horizontal_bend"
 ):
@@ -6802,6 +6823,9 @@ class PullTensionResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defa
     braking_case: BrakingCase | None = None
     """The pull at the low friction, where the route can run away."""
 
+    cable_supports: list[HangingCable] | None = None
+    """Where the cable must be supported, if it hangs farther than its conductors may."""
+
     cables_to_order: list[OrderedCable] | None = None
     """The cable to order, a line of cables each, if asked."""
 
@@ -7019,6 +7043,15 @@ class Reinforcing(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=T
 class ReinforcingTakeoff(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """Bars of the envelope."""
 
+    bar_count: int
+    """Longitudinal bars beside each other."""
+
+    bar_size: BarSize
+    """Their size."""
+
+    edge_cover: Length
+    """Concrete outside the ties."""
+
     lap_count: int
     """Laps of all longitudinal bars."""
 
@@ -7039,6 +7072,12 @@ class ReinforcingTakeoff(Struct, kw_only=True, omit_defaults=True, repr_omit_def
 
     tie_length: Length
     """All ties together."""
+
+    tie_size: BarSize
+    """Size of the ties."""
+
+    tie_spacing: Length
+    """Distance of the ties."""
 
 
 class Remedies(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):

@@ -303,8 +303,8 @@ export const BANK_SETTING_VALUES = ["encased", "direct_buried"] as const;
 export type BankSetting = (typeof BANK_SETTING_VALUES)[number];
 
 export const BAR_SIZE_VALUES = ["no_3", "no_4", "no_5", "no_6", "no_8"] as const;
-/** Reinforcing bars. */
-export type BarSize = (typeof BAR_SIZE_VALUES)[number];
+/** Reinforcing bars. Answers may bring others. */
+export type BarSize = (typeof BAR_SIZE_VALUES)[number] | (string & {});
 
 /** A bare conductor by size, from Chapter 9, Table 8; the circle around all strands counts. */
 export interface BareCable {
@@ -756,23 +756,26 @@ export interface CircuitPulls {
   pull_to: string;
   /** Stop nearer the start of the run. */
   start: string;
-  /**
-   * any_friction: with less no bend is beyond its limit, whatever the friction, none too. friction_assumed: that
-   * would stop the pull below what it is expected to need, so the limits are carried on at the friction it is
-   * pulled with.
-   */
-  stop_basis: StopBasis;
-  /**
-   * At the pulling end: stop there. What cable, grip and device bear, or less, where a bend has its sidewall
-   * limit before, as stop_basis says.
-   */
-  stop_tension: Force;
-  /** At the pulling end: with less no bend is beyond its limit, whatever the friction, none too. */
-  tension_safe_at_any_friction: Force;
   /** Of the pull in its better direction. */
   verdict: Verdict;
   /** Where pull points would help, if it does not comply. */
   plan?: PullPlanResult;
+  /**
+   * any_friction: with less no bend is beyond its limit, whatever the friction, none too. friction_assumed: that
+   * would stop the pull below what it is expected to need, so the limits are carried on at the friction it is
+   * pulled with. Absent without a stop tension.
+   */
+  stop_basis?: StopBasis;
+  /**
+   * At the pulling end: stop there. What cable, grip and device bear, or less, where a bend has its sidewall
+   * limit before, as stop_basis says. Absent where what the cable bears, or a bend, is not known.
+   */
+  stop_tension?: Force;
+  /**
+   * At the pulling end: with less no bend is beyond its limit, whatever the friction, none too. Absent without a
+   * stop tension.
+   */
+  tension_safe_at_any_friction?: Force;
 }
 
 export const CIRCUIT_SYSTEM_VALUES = ["three_phase", "single_phase", "direct_current"] as const;
@@ -2937,6 +2940,18 @@ export interface GroundingSize {
   copper: ConductorSize;
 }
 
+/** Cable that is supported over a rise. */
+export interface HangingCable {
+  /** The sections it goes through. */
+  place: string;
+  /** How high it hangs. */
+  rise: Length;
+  /** Supports in one duct: at the top of the rise, and below it. */
+  support_count: number;
+  /** From the top down, the most between two of them. */
+  support_spacing: Length;
+}
+
 /** A bend in a level plane; an offset is two bends. */
 export interface HorizontalBendSection {
   /** Change of direction. From 0.1 deg to 360 deg. */
@@ -4198,6 +4213,8 @@ export interface PullTensionResult {
   brake_tension?: Force;
   /** The pull at the low friction, where the route can run away. */
   braking_case?: BrakingCase;
+  /** Where the cable must be supported, if it hangs farther than its conductors may. */
+  cable_supports?: HangingCable[];
   /** The cable to order, a line of cables each, if asked. */
   cables_to_order?: OrderedCable[];
   /** Free height above the cables; up to four cables. */
@@ -4274,7 +4291,7 @@ export interface Racking {
   straight_out?: Length;
 }
 
-export const RANK_MEASURE_VALUES = ["price", "labor_hours", "pull_count", "highest_utilization", "pavement_sawcut", "pavement_removal", "excavation", "shoring", "bore", "bore_pit", "conduit", "elbow", "field_bend", "coupling", "expansion_fitting", "terminal_adapter", "conduit_body", "end_bell", "duct_plug", "cap", "wall_penetration", "joint", "fusion_joint", "solvent_cement", "primer", "base_spacer", "intermediate_spacer", "top_spacer", "tie_down", "reinforcing_bar", "tie_bar", "form", "concrete", "bank_ground", "bedding", "select_fill", "import", "native_backfill", "warning_tape", "spoil", "haul_load", "pavement_restoration", "strap", "hanger", "mandrel_pass", "pull_cord", "lubricant", "cable", "cable_reel", "pulling_eye"] as const;
+export const RANK_MEASURE_VALUES = ["price", "labor_hours", "pull_count", "highest_utilization", "pavement_sawcut", "pavement_removal", "excavation", "shoring", "bore", "bore_pit", "conduit", "elbow", "field_bend", "coupling", "expansion_fitting", "terminal_adapter", "conduit_body", "end_bell", "duct_plug", "cap", "wall_penetration", "joint", "fusion_joint", "solvent_cement", "primer", "base_spacer", "intermediate_spacer", "top_spacer", "tie_down", "reinforcing_bar", "tie_bar", "form", "concrete", "bank_ground", "bedding", "select_fill", "import", "native_backfill", "warning_tape", "spoil", "haul_load", "pavement_restoration", "strap", "hanger", "mandrel_pass", "pull_cord", "lubricant", "cable", "cable_reel", "pulling_eye", "cable_support"] as const;
 /**
  * What runs are ranked by, least first: a figure of the whole run, or an item of its takeoff. Answers may bring
  * others.
@@ -4359,6 +4376,12 @@ export interface Reinforcing {
 
 /** Bars of the envelope. */
 export interface ReinforcingTakeoff {
+  /** Longitudinal bars beside each other. */
+  bar_count: number;
+  /** Their size. */
+  bar_size: BarSize;
+  /** Concrete outside the ties. */
+  edge_cover: Length;
   /** Laps of all longitudinal bars. */
   lap_count: number;
   /** Lap of two bars. */
@@ -4373,6 +4396,10 @@ export interface ReinforcingTakeoff {
   tie_count: number;
   /** All ties together. */
   tie_length: Length;
+  /** Size of the ties. */
+  tie_size: BarSize;
+  /** Distance of the ties. */
+  tie_spacing: Length;
 }
 
 /** What would make a run comply, each change of one thing verified by running it. */
@@ -5444,7 +5471,7 @@ export const TAKEOFF_GROUP_VALUES = ["site_work", "duct", "bank", "backfill", "s
 /** Groups of a takeoff, in the order of building. Answers may bring others. */
 export type TakeoffGroup = (typeof TAKEOFF_GROUP_VALUES)[number] | (string & {});
 
-export const TAKEOFF_ITEM_VALUES = ["pavement_sawcut", "pavement_removal", "excavation", "shoring", "bore", "bore_pit", "conduit", "elbow", "field_bend", "coupling", "expansion_fitting", "terminal_adapter", "conduit_body", "end_bell", "duct_plug", "cap", "wall_penetration", "joint", "fusion_joint", "solvent_cement", "primer", "base_spacer", "intermediate_spacer", "top_spacer", "tie_down", "reinforcing_bar", "tie_bar", "form", "concrete", "bank_ground", "bedding", "select_fill", "import", "native_backfill", "warning_tape", "spoil", "haul_load", "pavement_restoration", "strap", "hanger", "mandrel_pass", "pull_cord", "lubricant", "cable", "cable_reel", "pulling_eye"] as const;
+export const TAKEOFF_ITEM_VALUES = ["pavement_sawcut", "pavement_removal", "excavation", "shoring", "bore", "bore_pit", "conduit", "elbow", "field_bend", "coupling", "expansion_fitting", "terminal_adapter", "conduit_body", "end_bell", "duct_plug", "cap", "wall_penetration", "joint", "fusion_joint", "solvent_cement", "primer", "base_spacer", "intermediate_spacer", "top_spacer", "tie_down", "reinforcing_bar", "tie_bar", "form", "concrete", "bank_ground", "bedding", "select_fill", "import", "native_backfill", "warning_tape", "spoil", "haul_load", "pavement_restoration", "strap", "hanger", "mandrel_pass", "pull_cord", "lubricant", "cable", "cable_reel", "pulling_eye", "cable_support"] as const;
 /** What a line of a takeoff is of, in the order of its group. Answers may bring others. */
 export type TakeoffItem = (typeof TAKEOFF_ITEM_VALUES)[number] | (string & {});
 

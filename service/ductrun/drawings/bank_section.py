@@ -7,11 +7,13 @@ from collections.abc import Mapping
 from ductrun.drawings.bank_view import draw_bank, names_of
 from ductrun.drawings.drafting import LINE
 from ductrun.drawings.figures import figure
+from ductrun.drawings.steel import can_be_drawn, steel_words
 from ductrun.drawings.svg import MARGIN, Drawing
 from ductrun.drawings.trench_view import Ground, draw_trench
 from ductrun.engineering.bank import Bank, Envelope
 from ductrun.engineering.outline import stepped
 from ductrun.kit.telling import Telling
+from ductrun.subjects.bank.reinforcing import Bars
 
 
 def bank_section(
@@ -21,25 +23,32 @@ def bank_section(
     *,
     name: str = "Duct bank",
     circuits: Mapping[str, str] | None = None,
+    bars: Bars | None = None,
+    deepest: bool = False,
     to_scale: bool = True,
 ) -> str:
     """Draw the section of a bank, below that of its trench where it lies in one.
 
-    `circuits` are the names of circuits by the names of their ducts. A bank whose sizes are not known is drawn without
-    dimensions, and says so.
+    `circuits` are the names of circuits by the names of their ducts, `bars` the steel in the concrete. A trench
+    drawn where it is `deepest` says so, and a bank whose sizes are not known, which is drawn without dimensions.
     """
     drawing = Drawing()
     drawing.heading(f"{name}: section")
-    drawing.note("Looking from start to end.", "soft")
+    over_concrete = "; cover is over the concrete" if trench is not None and envelope.concrete is not None else ""
+    drawing.note(f"Looking from start to end{', where it is deepest' if deepest else ''}{over_concrete}.", "soft")
     if trench is not None:
-        draw_trench(drawing, envelope, trench, telling)
+        draw_trench(drawing, envelope, trench, telling, bars)
         drawing.y += 6.0
-    draw_bank(drawing, envelope, telling, frozenset(circuits or ()), to_scale=to_scale)
+    draw_bank(drawing, envelope, telling, frozenset(circuits or ()), bars, to_scale=to_scale)
     drawing.y += 4.0
     _draw_legend(drawing, envelope.bank, circuits or {})
+    words = _in_words(envelope, telling, trench, to_scale=to_scale)
+    if bars is not None:
+        steel = _steel(envelope, bars, telling)
+        drawing.note(steel)
+        words = f"{words} {steel}"
     if not to_scale:
         drawing.note("Not to scale.", "soft")
-    words = _in_words(envelope, telling, trench, to_scale=to_scale)
     return drawing.written(f"{name}: section", words)
 
 
@@ -56,6 +65,11 @@ def _draw_legend(drawing: Drawing, bank: Bank, circuits: Mapping[str, str]) -> N
         by_circuit.setdefault(circuit, []).append(duct)
     for circuit, ducts in by_circuit.items():
         drawing.note(f"{', '.join(ducts)}: {circuit}")
+
+
+def _steel(envelope: Envelope, bars: Bars, telling: Telling) -> str:
+    drawn = "shown evenly apart" if can_be_drawn(envelope) else "not drawn, for the concrete steps with the tiers"
+    return f"Steel, {drawn}: {steel_words(bars, telling)}."
 
 
 def _in_words(envelope: Envelope, telling: Telling, trench: Ground | None, *, to_scale: bool) -> str:

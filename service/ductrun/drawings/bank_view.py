@@ -19,11 +19,13 @@ from ductrun.drawings.drafting import (
 )
 from ductrun.drawings.envelope_shapes import draw_envelope
 from ductrun.drawings.figures import figure
+from ductrun.drawings.steel import draw_steel
 from ductrun.drawings.svg import MARGIN, WIDTH, Drawing, text_width
 from ductrun.engineering.bank import Bank, Envelope
 from ductrun.kit.telling import Telling
+from ductrun.subjects.bank.reinforcing import Bars
 
-_TALLEST = 330.0
+_TALLEST, _TALLEST_WITHOUT_SCALE = 330.0, 150.0
 _ALIKE = 1e-6  # m
 
 
@@ -39,23 +41,32 @@ def names_of(bank: Bank) -> list[str]:
 
 
 def draw_bank(
-    drawing: Drawing, envelope: Envelope, telling: Telling, circuits: Collection[str], *, to_scale: bool
+    drawing: Drawing,
+    envelope: Envelope,
+    telling: Telling,
+    circuits: Collection[str],
+    bars: Bars | None = None,
+    *,
+    to_scale: bool,
 ) -> None:
-    """Draw the bank in its concrete as large as it can be, with names and, to scale, its dimensions."""
+    """Draw the bank in its concrete as large as it can be, with names and steel and, to scale, its dimensions."""
     bank = envelope.bank
     names = names_of(bank)
     longest = max(names, key=len)
     widest, least = max(envelope.width, envelope.top_width), min([duct.diameter for duct in bank.ducts])
     heights = _heights(envelope, telling) if to_scale else []
     left, right = MARGIN + 62.0, WIDTH - (room_for([text for _, text in heights]) if to_scale else 2 * MARGIN)
-    scale = min((right - left) / widest, _TALLEST / envelope.height)
+    tallest = _TALLEST if to_scale else _TALLEST_WITHOUT_SCALE
+    scale = min((right - left) / widest, tallest / envelope.height)
     letters = letters_within(longest, least * scale * 0.72)
     if not letters:
         left = MARGIN + 94.0
-        scale = min((right - left) / widest, _TALLEST / envelope.height)
+        scale = min((right - left) / widest, tallest / envelope.height)
     middle, roof = (left + right) / 2, drawing.y + 8.0
     floor = roof + envelope.height * scale
     at = draw_envelope(drawing, envelope, middle, floor, scale)
+    if bars is not None:
+        draw_steel(drawing, envelope, bars, middle, floor, scale)
     end = floor
     if letters:
         _name_ducts(drawing, bank, names, circuits, (*at, scale), letters)

@@ -7,18 +7,20 @@ from typing import Any, Final
 
 from msgspec import UNSET, json
 
+from ductrun.drawings.bores import bore_table
 from ductrun.drawings.calculation_sheet import pictures, title_of
 from ductrun.drawings.crew_pulls import pull_rows
+from ductrun.drawings.depths import depth_table
 from ductrun.drawings.markup import NOTHING, Document, Markup, element, joined, table
-from ductrun.drawings.readable import quantity_text, shown, words_of
-from ductrun.drawings.run_drawings import section_drawings
+from ductrun.drawings.readable import by_tape, quantity_text, shown, words_of
+from ductrun.drawings.run_drawings import rack_drawings, section_drawings
 from ductrun.drawings.run_route import run_route
 from ductrun.drawings.run_tables import above_ground, opening_table
 from ductrun.drawings.sheet_parts import hash_of, page, verdict_line
+from ductrun.drawings.steel import steel_words
 from ductrun.kit.answers import Answer, Finding
 from ductrun.kit.choices import Severity
 from ductrun.kit.telling import Telling
-from ductrun.kit.wording import text_of
 from ductrun.subjects.conduit.choices import JoiningMethod
 from ductrun.subjects.duct_run.assessment import AssessedStretch, DuctRun
 from ductrun.subjects.duct_run.groundwater import stands_in_water
@@ -35,7 +37,8 @@ def crew_page(run: DuctRun, answer: Answer, telling: Telling, body: bytes) -> Do
     result: DuctRunResult = answer.result
     request = json.decode(body)
     zero = run.stops[0].name
-    drawings = [run_route(run, telling), *section_drawings(run, telling)[:MOST_SECTIONS_DRAWN]]
+    sections, racks = section_drawings(run, telling), rack_drawings(run, telling)
+    drawings = [run_route(run, telling), *sections[:MOST_SECTIONS_DRAWN], *racks[:1]]
     return page(
         title_of("Crew page", request),
         hash_of(body),
@@ -47,6 +50,8 @@ def crew_page(run: DuctRun, answer: Answer, telling: Telling, body: bytes) -> Do
             element("p", f"Stations from zero at {zero}, in plan. Sections look from {zero} to {run.stops[-1].name}."),
             pictures(drawings),
             _trenches(result.stretches),
+            depth_table(run, telling),
+            bore_table(run, telling),
             _banks(run, result.stretches, telling),
             _walls(result.stretches),
             pull_rows(run, result, telling),
@@ -72,15 +77,6 @@ def _value(record: Any, name: str) -> str:
     return "" if value is UNSET else shown(value, name)
 
 
-def by_tape(size: AnyQuantity) -> str:
-    """Write a size as a tape shows it: in feet, inches and eighths, or whole millimeters."""
-    if size.unit == "in" and size.value < 1 / 16:
-        return "0 in"
-    if size.unit == "in":
-        return text_of(AnyQuantity(size.value / 12, "ft"))
-    return f"{size.value:,.0f} mm" if size.unit == "mm" else quantity_text(size)
-
-
 def _by_tape(record: Any, name: str) -> str:
     value = UNSET if record is UNSET else getattr(record, name, UNSET)
     return "" if value is UNSET else by_tape(value)
@@ -91,7 +87,8 @@ def _to(one: RunStretch) -> AnyQuantity:
 
 
 def _trenches(stretches: Sequence[RunStretch]) -> Markup:
-    if all(one.trench is UNSET and one.cover is UNSET for one in stretches):
+    dug = [one for one in stretches if one.trench is not UNSET]
+    if not dug:
         return NOTHING
     rows = [
         (
@@ -102,24 +99,34 @@ def _trenches(stretches: Sequence[RunStretch]) -> Markup:
             _by_tape(one.cover, "cover_over_raceway"),
             _by_tape(one.trench, "warning_tape_depth"),
         )
-        for one in stretches
+        for one in dug
     ]
-    header = ("Stretch", "Stations", "Setting", "Trench, wide", "Deep at most", "Cover on ducts", "Tape below grade")
+    header = (
+        "Stretch",
+        "Stations",
+        "Setting",
+        "Trench, wide",
+        "Deep at most",
+        "Least cover on ducts",
+        "Tape below grade",
+    )
     return joined([element("h2", "Dig"), table(header, rows, kind="dense")])
 
 
 def _banks(run: DuctRun, stretches: Sequence[RunStretch], telling: Telling) -> Markup:
-    """Say where spacers and tie-downs stand, in which lifts to pour, and what concrete to call for."""
+    """Say where spacers and tie-downs stand, what steel is set, in which lifts to pour, what concrete to call for."""
+    steel = any(_steel(one, telling) for one in run.stretches)
     rows = [
         (
             told.name,
             _spacers(one, telling),
+            *((_steel(one, telling),) if steel else ()),
             *(("", "", "") if told.encasement is UNSET else (_tie_downs(told), _lift(run, telling), _pour(told))),
         )
         for one, told in zip(run.stretches, stretches, strict=True)
         if told.encasement is not UNSET or told.spacers is not UNSET
     ]
-    header = ("Stretch", "Spacers", "Tie-downs", "Lift", "Concrete to call for")
+    header = ("Stretch", "Spacers", *(("Steel",) if steel else ()), "Tie-downs", "Lift", "Concrete to call for")
     return joined([element("h2", "Set and pour"), table(header, rows, kind="dense")]) if rows else NOTHING
 
 
@@ -139,6 +146,12 @@ def _spacers(one: AssessedStretch, telling: Telling) -> str:
         return f"one, at station {first}"
     apart = quantity_text(telling.distance(stations.spacing))
     return f"{stations.number}, the first at station {first}, then every {apart}"
+
+
+def _steel(one: AssessedStretch, telling: Telling) -> str:
+    pour = None if one.burial is None else one.burial.encasement
+    bars = None if pour is None else pour.bars
+    return "" if bars is None else steel_words(bars, telling, counted=True)
 
 
 def _tie_downs(told: RunStretch) -> str:

@@ -9,13 +9,16 @@ from typing import Any, Final
 from msgspec import UNSET
 
 from ductrun.drawings.markup import NOTHING, Markup, element, joined, table
+from ductrun.drawings.pull_tables import brakes_of, spanned, why_no_stop
 from ductrun.drawings.readable import quantity_text
 from ductrun.kit.choices import Verdict
 from ductrun.kit.telling import Telling
 from ductrun.subjects.duct_run.assessment import DuctRun, RunPull
 from ductrun.subjects.duct_run.told import DuctRunResult
 from ductrun.subjects.duct_run.told_circuits import CircuitPulls
+from ductrun.subjects.parts.route import inside
 from ductrun.subjects.pulling.choices import PullDirection, StopBasis
+from ductrun.subjects.pulling.findings import overbraked_beyond_limits
 from ductrun.subjects.pulling.sliding import sliding_of
 from ductrun.units import AnyQuantity
 
@@ -35,23 +38,60 @@ def pull_rows(run: DuctRun, result: DuctRunResult, telling: Telling) -> Markup:
         for one, carried in zip(circuit.pulls, assessed.pulls, strict=True):
             figures = (_way(one, carried.pull, run, telling), *_pull(one))
             alike.setdefault(figures, []).append(f"{circuit.name} in {', '.join(one.ducts)}")
-            if one.stop_basis is not StopBasis.ANY_FRICTION:
+            if one.stop_basis is StopBasis.FRICTION_ASSUMED:
                 way = f"{circuit.name} from {one.feed_from} to {one.pull_to}"
                 watched.setdefault(_watched(one), []).append(way)
     if not alike:
         return NOTHING
     rows = [("; ".join(cables), *figures) for figures, cables in alike.items()]
     header = ("Cable in duct", "Feed from, pull to", "Expect", "STOP at", "Brake", "Lubricant", "Each duct")
-    slides = _slides(run, result, telling)
+    said = [*_supports(result), *_brakes(run, result, telling), *_slides(run, result, telling)]
     return joined(
         [
             element("h2", "Pull"),
             element("p", _first(result)),
             table(header, rows, kind="dense pulls", figures=(2, 3, 4, 5)),
             *[element("p", f"{'; '.join(dict.fromkeys(ways))}: {words}") for words, ways in watched.items()],
-            element("ul", *slides) if slides else NOTHING,
+            element("ul", *said) if said else NOTHING,
         ]
     )
+
+
+def _supports(result: DuctRunResult) -> list[Markup]:
+    """Say where cable that hangs is supported; circuits that hang alike share a line."""
+    alike: dict[str, list[str]] = {}
+    for circuit in result.circuits:
+        for one in circuit.pulls:
+            for hung in one.pull.cable_supports or ():
+                words = (
+                    f"{hung.support_count} cable supports in each duct over the rise of {quantity_text(hung.rise)}, "
+                    f"{inside(hung.place)}: at its top, and below it at most {quantity_text(hung.support_spacing)} "
+                    "apart, in boxes. No cable is left hanging without them."
+                )
+                alike.setdefault(words, []).append(f"{circuit.name} in {', '.join(one.ducts)}")
+    return [element("li", f"{'; '.join(cables)}: {words}") for words, cables in alike.items()]
+
+
+def _brakes(run: DuctRun, result: DuctRunResult, telling: Telling) -> list[Markup]:
+    """Say once that a brake only keeps the cable taut, and of which too much would break a limit."""
+    braked = False
+    alike: dict[str, list[str]] = {}
+    for circuit, assessed in zip(result.circuits, run.circuits, strict=True):
+        for one, carried in zip(circuit.pulls, assessed.pulls, strict=True):
+            pulled = carried.pull.pulled
+            way = pulled.backward if pulled.better is PullDirection.REVERSED else pulled.forward
+            if not way.braked:
+                continue
+            over_limit = overbraked_beyond_limits(way, pulled.pulling)
+            braked = True
+            if over_limit is not None:
+                held = _to_three(telling.force(over_limit.entering), math.ceil)
+                words = f"held back with {held} while friction is high, it is pulled over a limit"
+                alike.setdefault(words, []).append(f"{circuit.name} from {one.feed_from}")
+    if not braked:
+        return []
+    over = "".join([f" {'; '.join(dict.fromkeys(ways))}: {words}." for words, ways in alike.items()])
+    return [element("li", f"Brake only as much as keeps the cable taut.{over}")]
 
 
 def _slides(run: DuctRun, result: DuctRunResult, telling: Telling) -> list[Markup]:
@@ -112,22 +152,35 @@ def _to_three(told: AnyQuantity, to_whole: Callable[[float], int]) -> str:
 
 def _watched(one: CircuitPulls) -> str:
     """Say from where on a stop tension rests on the friction assumed, which a crew cannot see."""
-    safe = _to_three(one.tension_safe_at_any_friction, math.floor)
+    most = one.tension_safe_at_any_friction
+    safe = "" if most is UNSET else _to_three(most, math.floor)
     return f"above {safe} go slowly, stop if it rises faster than expected: a bend may be over its limit unseen."
 
 
 def _pull(one: CircuitPulls) -> tuple[str, ...]:
     turned = one.pull_to == one.start
     way: Any = one.pull.reversed if turned else one.pull
-    held = [getattr(one, "brake_tension", UNSET) for one in (way, getattr(way, "braking_case", UNSET))]
-    brakes = [one for one in held if one is not UNSET]
-    expected, stop = _to_three(way.tension, math.ceil), _to_three(one.stop_tension, math.floor)
-    if math.isclose(way.tension.value, one.stop_tension.value, rel_tol=_CLOSE):  # rounded apart they would cross
-        expected, stop = quantity_text(way.tension), quantity_text(one.stop_tension)
+    expected, stop = _expected_and_stop(way.tension, one)
     return (
         _JUDGED[one.verdict].format(expected),
-        stop if one.stop_basis is StopBasis.ANY_FRICTION else f"{stop}; see below",
-        _to_three(max(brakes, key=lambda brake: brake.value), math.ceil) if brakes else "none",
+        stop,
+        _brake(way),
         _to_three(one.pull.lubricant_volume, math.ceil),
         "; ".join([f"{line.count} x {quantity_text(line.order_length)}" for line in one.cables_to_order]),
     )
+
+
+def _brake(way: Any) -> str:
+    """Give with how much the reel holds back, from the friction the cable is pulled with to the low one."""
+    brakes = [_to_three(one, math.ceil) for one in brakes_of(way)]
+    return spanned(way, brakes[0], brakes[-1]) if brakes else "none"
+
+
+def _expected_and_stop(expected: AnyQuantity, one: CircuitPulls) -> tuple[str, str]:
+    stop = one.stop_tension
+    if stop is UNSET:
+        return _to_three(expected, math.ceil), f"not known: {why_no_stop(one)}"
+    told = _to_three(expected, math.ceil), _to_three(stop, math.floor)
+    if math.isclose(expected.value, stop.value, rel_tol=_CLOSE):  # rounded apart they would cross
+        told = quantity_text(expected), quantity_text(stop)
+    return told if one.stop_basis is StopBasis.ANY_FRICTION else (told[0], f"{told[1]}; see below")

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Sequence
+from typing import NamedTuple
 
 from ductrun.drawings.alignment import Placed, Point
 from ductrun.drawings.chart import Axis
@@ -19,15 +20,27 @@ _LEVEL = 1e-3  # m
 _STEEPEST = 10.0  # times the heights may be drawn as large as the lengths
 
 
+class Staked(NamedTuple):
+    """Elevations along a route [m]: of finished grade, station in plan and height; of the start of the conduit; and
+    what the conduit is drawn by.
+    """
+
+    ground: Sequence[Place]
+    start: float
+    of_what: str
+
+
 def draw_profile(
     drawing: Drawing,
     placed: Sequence[Placed],
     numbered: Sequence[tuple[str, Point]],
-    ground: Sequence[Place],
+    staked: Staked | None,
     telling: Telling,
 ) -> None:
     """Draw the profile below what is drawn so far; that of a level route without grade is said and not drawn."""
     points = [point for one in placed for point in one.points]
+    start = 0.0 if staked is None else staked.start
+    ground = [] if staked is None else [(station, height - start) for station, height in staked.ground]
     heights = [point.z for point in points] + [height for _, height in ground]
     low, high = min(heights), max(heights)
     if high - low < _LEVEL:
@@ -46,7 +59,7 @@ def draw_profile(
         return axis.x(station), foot - (z - low) * upward
 
     taken = Boxes()
-    _draw_heights(drawing, axis, (low, high), (top, foot), taken, telling)
+    _draw_heights(drawing, axis, (low, high), (top, foot), taken, start, telling)
     if ground:
         drawing.line([on_sheet(*one) for one in ground], "ink", 1.4, "7 3")
     for one in placed:
@@ -58,11 +71,14 @@ def draw_profile(
     drawing.text(axis.left, drawing.y, station_text(0.0, telling), 10.0, "start", "soft")
     drawing.text(axis.right, drawing.y, station_text(points[-1].station, telling), 10.0, "end", "soft")
     times = upward / along
-    words = f"Heights from the start of the conduit, drawn {times:.3g} times as large as lengths."
-    drawing.note(f"{words} Dashed: finished grade." if ground else words, "soft")
+    what = "Heights from the start of the conduit" if staked is None else f"Elevations, {staked.of_what}"
+    scale = f"{times:.3g} times as large as lengths" if times >= 1 else f"{1 / times:.3g} times smaller than lengths"
+    drawing.note(f"{what}, drawn {scale}.{' Dashed: finished grade.' if ground else ''}", "soft")
 
 
-def _draw_heights(drawing: Drawing, axis: Axis, ends: Place, at: Place, taken: Boxes, telling: Telling) -> None:
+def _draw_heights(
+    drawing: Drawing, axis: Axis, ends: Place, at: Place, taken: Boxes, zero: float, telling: Telling
+) -> None:
     """Draw the lowest and the highest height, and that of the start where there is room between them."""
     (low, high), (top, foot) = ends, at
     heights = [(high, top), (low, foot)]
@@ -74,8 +90,8 @@ def _draw_heights(drawing: Drawing, axis: Axis, ends: Place, at: Place, taken: B
     for height, y in heights:
         drawing.line([(axis.left, y), (axis.right, y)], "faint", 0.6)
         taken.take(0.0, y - 9.0, axis.left - 6.0, y + 7.0)
-        told = telling.distance(height)
-        drawing.text(axis.left - 6.0, y + 3.6, f"{told.value:.1f} {told.unit}", 10.0, "end", "soft")
+        told = telling.distance(height + zero)
+        drawing.text(axis.left - 6.0, y + 3.6, f"{round(told.value, 1) + 0.0:.1f} {told.unit}", 10.0, "end", "soft")
 
 
 def _number(drawing: Drawing, numbered: Sequence[tuple[str, Place]], taken: Boxes) -> None:

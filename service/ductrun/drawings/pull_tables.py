@@ -8,9 +8,10 @@ from typing import Any
 from msgspec import UNSET
 
 from ductrun.drawings.markup import NOTHING, Markup, element, joined, table
-from ductrun.drawings.readable import quantity_text, shown, words_of
+from ductrun.drawings.readable import conduit_text, quantity_text, shown, words_of
 from ductrun.subjects.duct_run.told_circuits import CircuitPulls, RunCircuit
 from ductrun.subjects.pulling.choices import StopBasis
+from ductrun.units import AnyQuantity
 
 
 def circuit_tables(circuits: Sequence[RunCircuit]) -> Markup:
@@ -33,7 +34,7 @@ def _fills(circuits: Sequence[RunCircuit]) -> Markup:
             circuit.name,
             ", ".join(circuit.ducts),
             ", ".join(one.places),
-            f"{_value(one, 'trade_size')} in {_value(one, 'conduit_type')}".strip(),
+            conduit_text(one),
             _value(one.fill, "fill_percent"),
             _value(one.fill, "limit_percent"),
             _value(one.fill, "jam_ratio"),
@@ -62,7 +63,7 @@ def _figures(one: CircuitPulls) -> object:
     pull = one.pull
     leaving = [section.tension_out.value for section in (*pull.sections, *pull.reversed.sections)]
     limits = _value(pull, "allowable_tension"), _value(pull, "jam_ratio"), _value(pull, "clearance")
-    return one.start, one.end, one.verdict, one.stop_tension.value, *leaving, *limits
+    return one.start, one.end, one.verdict, _value(one, "stop_tension"), *leaving, *limits
 
 
 def _ducts(one: CircuitPulls) -> str:
@@ -88,26 +89,54 @@ def _facts(one: CircuitPulls) -> Markup:
             _value(turned, "tension"),
             f"highest on the way {_value(turned, 'highest_tension')}",
         ),
-        ("Stop tension", quantity_text(one.stop_tension), f"at the pulling end: {_stop_basis(one)}"),
-        ("Brake toward the end", _brake(pull), "at the reel, of the worst friction"),
-        ("Brake toward the start", _brake(turned), "at the reel, of the worst friction"),
+        ("Stop tension", _value(one, "stop_tension") or "not known", f"at the pulling end: {_stop_basis(one)}"),
+        ("Brake toward the end", _brake(pull), "at the reel, from the friction of the pull to the worst"),
+        ("Brake toward the start", _brake(turned), "at the reel, from the friction of the pull to the worst"),
+        *[
+            (
+                "Cable supports in a duct",
+                str(hung.support_count),
+                f"at the top and every {quantity_text(hung.support_spacing)} below it: {hung.place}",
+            )
+            for hung in pull.cable_supports or ()
+        ],
         ("Lubricant", _value(pull, "lubricant_volume"), ""),
     ]
     return table(("Of the pull", "Value", ""), rows, kind="facts")
 
 
 def _stop_basis(one: CircuitPulls) -> str:
-    """Say what the stop tension rests on, and up to where nothing rests on friction."""
+    """Say what the stop tension rests on, and up to where nothing rests on friction; where it is not known, why."""
     if one.stop_basis is StopBasis.ANY_FRICTION:
         return "no bend over its limit whatever the friction"
-    return f"at the friction assumed; safe at any friction to {quantity_text(one.tension_safe_at_any_friction)}"
+    if one.stop_basis is UNSET:
+        return why_no_stop(one)
+    return f"at the friction assumed; safe at any friction to {_value(one, 'tension_safe_at_any_friction')}"
+
+
+def why_no_stop(one: CircuitPulls) -> str:
+    """Say what a stop tension waits for."""
+    if one.pull.allowable_tension is UNSET:
+        return "ask the cable's maker what it bears"
+    return "a bend is left out, ask for its radius"
+
+
+def brakes_of(way: Any) -> list[AnyQuantity]:
+    """Give the brakes that a pull needs, from the least to the greatest of either friction."""
+    cases = [one for one in (way, way.braking_case) if one is not UNSET]
+    return sorted([one.brake_tension for one in cases if one.brake_tension is not UNSET], key=lambda one: one.value)
+
+
+def spanned(way: Any, least: str, most: str) -> str:
+    """Write from which brake to which a pull goes; at a friction at which it needs none, from nothing on."""
+    if way.brake_tension is UNSET or (way.braking_case is not UNSET and way.braking_case.brake_tension is UNSET):
+        return f"up to {most}"
+    return most if least == most else f"{least} to {most}"
 
 
 def _brake(way: Any) -> str:
-    """Give the highest brake of either friction."""
-    held = [getattr(one, "brake_tension", UNSET) for one in (way, getattr(way, "braking_case", UNSET))]
-    known = [one for one in held if one is not UNSET]
-    return quantity_text(max(known, key=lambda one: one.value)) if known else "none"
+    brakes = brakes_of(way)
+    return spanned(way, quantity_text(brakes[0]), quantity_text(brakes[-1])) if brakes else "none"
 
 
 def _sections(one: CircuitPulls) -> Markup:

@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from functools import cache
 from typing import Annotated, Any, Final, get_args, get_origin, get_type_hints
 
-from msgspec import Meta, Struct
+from msgspec import UNSET, Meta, Struct
 
 from ductrun.kit.wording import text_of
 from ductrun.units import AnyQuantity, Code
@@ -32,6 +32,7 @@ _NOISE: Final = 1e-10  # what a difference of like figures leaves; no figure of 
 _TIMES_TEN: Final = " \u00d7 10"
 _RAISED: Final = str.maketrans("-0123456789", "⁻⁰¹²³⁴⁵⁶⁷⁸⁹")
 _POWERS: Final = {"2": "²", "3": "³"}
+_NUMBERED: Final = re.compile(r"\bno (?=\d)")
 _SHORT: Final = {"id": "id", "pvc": "PVC", "rmc": "RMC", "imc": "IMC", "emt": "EMT", "hdpe": "HDPE", "rtrc": "RTRC"}
 
 
@@ -46,6 +47,15 @@ def quantity_text(told: AnyQuantity) -> str:
         return text_of(told)
     figure, sign = figure_text(told.value), unit_sign(told.unit)
     return f"{figure}{'' if sign in ('°', '') else ' '}{sign}"
+
+
+def by_tape(size: AnyQuantity) -> str:
+    """Write a size as a tape shows it: in feet, inches and eighths, or whole millimeters."""
+    if size.unit == "in" and size.value < 1 / 16:
+        return "0 in"
+    if size.unit == "in":
+        return text_of(AnyQuantity(size.value / 12, "ft"))
+    return f"{size.value:,.0f} mm" if size.unit == "mm" else quantity_text(size)
 
 
 def figure_text(value: float) -> str:
@@ -73,8 +83,15 @@ def shown(value: Any, member: str = "") -> str:
 
 
 def words_of(code: str) -> str:
-    """Write a code in words: `not judged` for not_judged."""
-    return " ".join([_SHORT.get(word, word) for word in code.split("_")])
+    """Write a code in words: `not judged` for not_judged, `no. 4` for no_4."""
+    return _NUMBERED.sub("no. ", " ".join([_SHORT.get(word, word) for word in code.split("_")]))
+
+
+def conduit_text(told: Any) -> str:
+    """Write trade size and type of a conduit as told; one that was measured has no size, and may have no type."""
+    size, kind = (getattr(told, name, UNSET) for name in ("trade_size", "conduit_type"))
+    words = [f"{size} in" if size else "measured", words_of(kind) if kind else ""]
+    return " ".join(filter(None, words))
 
 
 def titled(member: str) -> str:

@@ -41,7 +41,7 @@ Draw = Callable[[Any, Telling], str]
 
 
 def _encasement(found: Encasement, telling: Telling) -> str:
-    return bank_section(found.envelope, telling, name="Encasement")
+    return bank_section(found.envelope, telling, name="Encasement", bars=found.bars)
 
 
 def _flotation(found: Flotation, telling: Telling) -> str:

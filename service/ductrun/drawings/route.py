@@ -9,7 +9,7 @@ from typing import NamedTuple
 from ductrun.drawings.alignment import Placed, Point, PullPoint, RouteSection, aligned
 from ductrun.drawings.drafting import Boxes
 from ductrun.drawings.figures import figure
-from ductrun.drawings.profile import draw_profile
+from ductrun.drawings.profile import Staked, draw_profile
 from ductrun.drawings.stations import angle_text, station_text
 from ductrun.drawings.svg import MARGIN, WIDTH, Drawing, Place, wrapped
 from ductrun.engineering.pulling import HorizontalBend, Straight, VerticalBend
@@ -34,14 +34,14 @@ def route(
     telling: Telling,
     *,
     pull_points: Sequence[PullPoint] = (),
-    ground: Sequence[Place] = (),
+    staked: Staked | None = None,
     name: str = "Route",
     start_name: str = "start",
     end_name: str = "end",
 ) -> str:
     """Draw plan and profile of a route whose sections follow each other.
 
-    `ground` are points of finished grade: station in plan and height [m] above the start of the conduit. A level bend
+    `staked` are the elevations of a profile. A level bend
     whose side is not known is drawn straight on, and the plan says so.
     """
     drawing = Drawing()
@@ -49,7 +49,7 @@ def route(
     placed = aligned(sections, pull_points)
     features = _features(placed, pull_points, telling, (start_name, end_name))
     _draw_plan(drawing, placed, pull_points, features)
-    draw_profile(drawing, placed, [(one.number, one.at) for one in features], ground, telling)
+    draw_profile(drawing, placed, [(one.number, one.at) for one in features], staked, telling)
     _list(drawing, features, telling)
     return drawing.written(f"{name}: plan and profile", _in_words(placed, features, telling))
 

@@ -11,8 +11,12 @@ from ductrun.drawings.box_view import box_view
 from ductrun.drawings.pull_diagram import Pull, pull_diagram
 from ductrun.drawings.registry import DRAWINGS, limits_of
 from ductrun.drawings.run_route import run_route
+from ductrun.drawings.steel import steel_words
 from ductrun.drawings.trench_view import Ground, ground_of
+from ductrun.engineering.bank import bare
+from ductrun.engineering.rounding import over
 from ductrun.kit.telling import Telling
+from ductrun.subjects.bank.reinforcing import Bars
 from ductrun.subjects.duct_run.assessment import AssessedStretch, DuctRun, RunPull
 from ductrun.subjects.feeder.rating import Ampacity
 from ductrun.subjects.pulling.choices import PullDirection
@@ -37,10 +41,12 @@ class AlikePulls(NamedTuple):
 
 def section_drawings(run: DuctRun, telling: Telling) -> list[str]:
     """Draw the section of every buried stretch with its duct names; alike ones once, under all their names."""
-    alike: dict[tuple[object, Ground], list[AssessedStretch]] = {}
+    alike: dict[tuple[object, Ground, str], list[AssessedStretch]] = {}
     for stretch in run.stretches:
         if stretch.burial is not None:
-            key = (stretch.burial.envelope, ground_of(stretch.burial.trench))
+            bars = _bars(stretch)
+            steel = "" if bars is None else steel_words(bars, telling)
+            key = (stretch.burial.envelope, ground_of(stretch.burial.trench), steel)
             alike.setdefault(key, []).append(stretch)
     return [_section(stretches, run, telling) for stretches in alike.values()]
 
@@ -49,11 +55,42 @@ def _section(stretches: Sequence[AssessedStretch], run: DuctRun, telling: Tellin
     first = stretches[0]
     burial = first.burial
     assert burial is not None  # noqa: S101  (only buried ones come here)
-    circuits = {
-        first.bank.ducts[duct].name: circuit.placed.name for circuit in run.circuits for duct in circuit.placed.ducts
-    }
+    circuits = _circuits(first, run)
     name = ", ".join([stretch.laid.name for stretch in stretches])
-    return bank_section(burial.envelope, telling, ground_of(burial.trench), name=name, circuits=circuits)
+    ground, varies = ground_of(burial.trench), over(burial.earth.greatest, burial.earth.least)
+    bars = _bars(first)
+    return bank_section(burial.envelope, telling, ground, name=name, circuits=circuits, bars=bars, deepest=varies)
+
+
+def rack_drawings(run: DuctRun, telling: Telling) -> list[str]:
+    """Draw how the ducts of every stretch above ground lie, by their names, but where a section in earth shows them so;
+    alike ones once, under all their names.
+    """
+    shown = {tuple(one.burial.envelope.bank.counts) for one in run.stretches if one.burial is not None}
+    alike: dict[tuple[int, ...], list[AssessedStretch]] = {}
+    for stretch in run.stretches:
+        ducts = stretch.bank.placed
+        if stretch.above is not None and ducts is not None and len(ducts.ducts) > 1:
+            alike.setdefault(tuple(ducts.counts), []).append(stretch)
+    alike = {counts: stretches for counts, stretches in alike.items() if counts not in shown}
+    return [_rack(stretches, run, telling) for stretches in alike.values()]
+
+
+def _rack(stretches: Sequence[AssessedStretch], run: DuctRun, telling: Telling) -> str:
+    name = ", ".join([stretch.laid.name for stretch in stretches])
+    ducts = bare(stretches[0].bank.in_its_place)
+    return bank_section(ducts, telling, name=name, circuits=_circuits(stretches[0], run), to_scale=False)
+
+
+def _circuits(stretch: AssessedStretch, run: DuctRun) -> dict[str, str]:
+    """Give the circuits by the names of their ducts."""
+    names = [duct.name for duct in stretch.bank.ducts]
+    return {names[duct]: circuit.placed.name for circuit in run.circuits for duct in circuit.placed.ducts}
+
+
+def _bars(stretch: AssessedStretch) -> Bars | None:
+    pour = None if stretch.burial is None else stretch.burial.encasement
+    return None if pour is None else pour.bars
 
 
 def heat_drawings(run: DuctRun, telling: Telling) -> list[str]:
@@ -116,6 +153,7 @@ def run_drawings(run: DuctRun, telling: Telling) -> list[str]:
     return [
         run_route(run, telling),
         *section_drawings(run, telling),
+        *rack_drawings(run, telling),
         *heat_drawings(run, telling),
         *box_drawings(run, telling),
         *wall_drawings(run, telling),

@@ -10,7 +10,7 @@ from msgspec import UNSET, Struct
 from ductrun.drawings.load_tables import load_tables
 from ductrun.drawings.markup import NOTHING, Markup, element, joined, table
 from ductrun.drawings.pull_tables import circuit_tables
-from ductrun.drawings.readable import quantity_text, shown, words_of
+from ductrun.drawings.readable import conduit_text, quantity_text, shown, words_of
 from ductrun.subjects.duct_run.told import DuctRunResult
 from ductrun.subjects.duct_run.told_stretches import RunStretch, StretchRiser
 from ductrun.units import AnyQuantity
@@ -33,6 +33,7 @@ def run_tables(result: DuctRunResult) -> Markup:
             _by_stretch("Trench", "trench", _TRENCH, result.stretches),
             _by_stretch("Spacers", "spacers", _SPACERS, result.stretches),
             _by_stretch("Concrete", "encasement", _CONCRETE, result.stretches),
+            _by_place("Reinforcing", _steel(result.stretches), _STEEL),
             _by_stretch("Flotation while the concrete is placed", "flotation", _FLOTATION, result.stretches),
             _by_stretch("Flotation in groundwater", "groundwater_flotation", _FLOTATION, result.stretches),
             _bores(result.stretches),
@@ -126,6 +127,17 @@ _CONCRETE: Final = {
     "order_volume": "Order",
     "truck_load_count": "Loads",
 }
+_STEEL: Final = {
+    "bar_count": "Bars",
+    "bar_size": "Size",
+    "longitudinal_length": "With laps",
+    "lap_length": "Lap",
+    "tie_count": "Ties",
+    "tie_size": "Size of ties",
+    "tie_spacing": "Ties apart",
+    "edge_cover": "Outside the ties",
+    "mass": "All bars",
+}
 _FLOTATION: Final = {
     "full_uplift_per_length": "Uplift of the ducts",
     "concrete_weight_per_length": "Held by concrete",
@@ -150,8 +162,18 @@ def _bores(stretches: Sequence[RunStretch]) -> Markup:
 
 
 def _by_stretch(title: str, part: str, columns: dict[str, str], stretches: Sequence[RunStretch]) -> Markup:
-    """Give one part of every stretch that has it, under a heading; only columns in which something stands."""
+    """Give one part of every stretch that has it, under a heading."""
     having = [(one.name, getattr(one, part)) for one in stretches if getattr(one, part) is not UNSET]
+    return _by_place(title, having, columns)
+
+
+def _steel(stretches: Sequence[RunStretch]) -> list[tuple[str, Struct]]:
+    pours = [(one.name, one.encasement) for one in stretches if one.encasement is not UNSET]
+    return [(name, pour.reinforcing_takeoff) for name, pour in pours if pour.reinforcing_takeoff is not UNSET]
+
+
+def _by_place(title: str, having: Sequence[tuple[str, Any]], columns: dict[str, str]) -> Markup:
+    """Give a part by the place that has it; only columns in which something stands."""
     if not having:
         return NOTHING
     used = {name: words for name, words in columns.items() if any(member(told, name) for _, told in having)}
@@ -167,7 +189,7 @@ def _joints(stretches: Sequence[RunStretch]) -> Markup:
             made = of_conduit.joints
             counts = ("order_stick_count", "joint_count", "elbow_count", "end_bell_count", "cement_volume")
             place = one.name if of_conduit.riser is UNSET else f"{one.name}, riser at {of_conduit.riser}"
-            conduit = f"{member(of_conduit, 'trade_size')} in {member(of_conduit, 'conduit_type')}"
+            conduit = conduit_text(of_conduit)
             length = quantity_text(of_conduit.length)
             rows.append((place, conduit, str(of_conduit.duct_count), length, *[member(made, name) for name in counts]))
     return joined([element("h2", "Ducts and joints"), table(header, rows, kind="dense")])

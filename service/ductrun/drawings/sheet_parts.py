@@ -18,6 +18,7 @@ from ductrun.tables import TABLES
 STYLE: Final = Path(__file__).with_name("sheet.css").read_text(encoding="utf-8").replace("\n", "")
 _CITATIONS: Final = {row.id: row.citation for row in TABLES["sources"]}
 _MARKS: Final = {Severity.VIOLATION: "✗ Violation", Severity.CAUTION: "! Caution", Severity.NOTE: "Note"}
+_PROVIDED: Final = {"cable_needs_support": "the cable supports it asks for"}  # what a verdict reckons with
 _SIGNED: Final = ("Prepared", "Checked")
 
 
@@ -76,7 +77,8 @@ def verdict_sentence(answer: Answer) -> str:
         return f"✗ Does not comply: {broken}."
     if answer.verdict is Verdict.NOT_JUDGED:
         return "? Not judged: what could be judged keeps its limits, and something that decides could not be judged."
-    return "✓ Complies with every limit it was held against."
+    provided = [words for code, words in _PROVIDED.items() if any(one.code == code for one in answer.findings)]
+    return f"✓ Complies with every limit it was held against{''.join(f', with {words}' for words in provided)}."
 
 
 def is_unjudged(finding: Finding) -> bool:

@@ -8,9 +8,11 @@ from typing import NamedTuple
 from ductrun.drawings.drafting import Label, beside, ground, height_at_left, room_for, upright, width_below
 from ductrun.drawings.envelope_shapes import draw_envelope
 from ductrun.drawings.figures import figure
+from ductrun.drawings.steel import draw_steel
 from ductrun.drawings.svg import MARGIN, WIDTH, Drawing
 from ductrun.engineering.bank import Envelope
 from ductrun.kit.telling import Telling
+from ductrun.subjects.bank.reinforcing import Bars
 from ductrun.subjects.ground.choices import PavementKind
 from ductrun.subjects.ground.digging import Trench
 
@@ -46,7 +48,9 @@ def ground_of(trench: Trench) -> Ground:
     return Ground(trench.width, trench.depth, trench.side_slope, trench.bedding, trench.tape.depth, surface)
 
 
-def draw_trench(drawing: Drawing, envelope: Envelope, trench: Ground, telling: Telling) -> None:
+def draw_trench(
+    drawing: Drawing, envelope: Envelope, trench: Ground, telling: Telling, bars: Bars | None = None
+) -> None:
     """Draw the trench with the envelope in it, to scale, and what a crew digs by."""
     labels = _depths(envelope, trench, telling)
     top = trench.width + 2 * trench.side_slope * trench.depth
@@ -67,6 +71,8 @@ def draw_trench(drawing: Drawing, envelope: Envelope, trench: Ground, telling: T
         layer = [(middle - low, floor), (middle + low, floor), (middle + at(bed), roof), (middle - at(bed), roof)]
         drawing.shape(layer, "sand", "soft", 0.7)
     draw_envelope(drawing, envelope, middle, floor - bed * scale, scale)
+    if bars is not None:
+        draw_steel(drawing, envelope, bars, middle, floor - bed * scale, scale)
     drawing.line(across, "ink", 1.4)
     edge = high if trench.pavement is None else cut * scale / 2
     ground(drawing, left - 4.0, middle - edge, grade)

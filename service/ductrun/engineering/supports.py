@@ -33,6 +33,16 @@ def support_positions(length: float, spacing: float, end_distance: float, termin
     return [end + between * step / gaps for step in range(gaps + 1)]
 
 
+def hanging_supports(rise: float, spacing: float) -> int:
+    """Count the supports of cable that hangs over a rise (count): one at its top, and below it one every spacing, so
+    that nowhere a longer piece hangs.
+
+    Parameters: rise of the cable [m], spacing at most [m].
+    Source: NFPA 70-2023, 300.19(A); derived for the count.
+    """
+    return round_up(rise / spacing)
+
+
 def sliding_positions(
     piece: Piece, clamp: float, reach: float, spacing: float, end_distance: float, clearance: float
 ) -> list[float]:

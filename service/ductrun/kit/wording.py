@@ -12,6 +12,9 @@ _EIGHTHS = ["", *[str(Fraction(eighths, 8)) for eighths in range(1, 8)]]
 _MOST_DIGITS = 17  # of a double: with as many, two that differ are written apart
 
 
+_SAID = {"gal_us": "US gal", "qt_us": "US qt"}
+
+
 def text_of(told: AnyQuantity) -> str:
     """Write a told quantity in a sentence: feet with their inches, all else to five digits at most, what is small to
     three or two.
@@ -20,11 +23,11 @@ def text_of(told: AnyQuantity) -> str:
     """
     if told.unit == "ft":
         return _feet_and_inches(told.value)
-    size = abs(told.value)
+    size, unit = abs(told.value), _SAID.get(told.unit, told.unit)
     if size >= 1e5:
-        return f"{told.value:,.0f} {told.unit}"
+        return f"{told.value:,.0f} {unit}"
     digits = 5 if size >= 0.1 else 3 if size >= 0.001 else 2  # of 0.085074 in the last two are nothing one measures
-    return f"{told.value:,.{digits}g} {told.unit}"
+    return f"{told.value:,.{digits}g} {unit}"
 
 
 def depth_text(told: AnyQuantity) -> str:

@@ -65,6 +65,8 @@ def test_reinforcing_by_hand() -> None:
         "reinforcing_takeoff"
     ]
     # (100 - 1.667) / (20 - 1.667) = 5.36: six bars, five laps, in each of four lines
+    assert (found["bar_count"], found["bar_size"], found["tie_size"]) == (4, "no_4", "no_3")
+    assert (found["tie_spacing"], found["edge_cover"]) == (quantity(1, "ft"), quantity(3, "in"))
     assert found["lap_count"] == 20
     assert found["longitudinal_length"]["value"] == pytest.approx(400 + 20 * 20 / 12)
     assert found["tie_count"] == 101

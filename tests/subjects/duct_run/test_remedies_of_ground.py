@@ -186,4 +186,6 @@ def test_the_lifts_in_which_ducts_are_held_down_are_those_that_press_on_them() -
     other = deep_pour(flotation={"lift_height": quantity(24, "in")})
     other["earth_load"]["lift_height"] = quantity(48, "in")
     [own] = ask("duct-run", other)["result"]["stretches"][0]["earth_loads"]
-    assert max(one["head"]["value"] for one in own["tiers_in_pour"]) == pytest.approx(48), "what it says of its own goes first"
+    assert max(one["head"]["value"] for one in own["tiers_in_pour"]) == pytest.approx(48), (
+        "what it says of its own goes first"
+    )

@@ -23,12 +23,12 @@ def pull(length: float, friction: float = 0.35, incoming: float = 100) -> tuple[
 
 
 def pulled(
-    sections: list[dict[str, Any]], friction: float = 0.35, incoming: float = 100
+    sections: list[dict[str, Any]], friction: float = 0.35, incoming: float = 100, **changes: Any
 ) -> tuple[dict[str, Any], list[dict[str, Any]]]:
     """Give the pull through sections, and the cautions of when to stop it."""
     bent = {"setting": buried(), "sections": sections}
-    cables = single(1.5, 5, "750 kcmil", 1)
-    practice = {"friction_coefficient": friction, "incoming_tension": quantity(incoming, "lbf")}
+    cables = changes.pop("cables", single(1.5, 5, "750 kcmil", 1))
+    practice = {"friction_coefficient": friction, "incoming_tension": quantity(incoming, "lbf"), **changes}
     circuit = {"name": "F", "ducts": ["1-1"], "voltage": quantity(480, "V"), "cables": cables}
     answer = ask("duct-run", run(bent, circuits=[circuit], pulling=practice))
     told = [one for one in answer["findings"] if one["code"] == "stop_rests_on_friction"]
@@ -105,3 +105,29 @@ def test_over_a_crest_nothing_is_over_what_the_cable_bears_where_neither_end_of_
     rise = 20 * (1 - math.cos(math.radians(45)))
     fall = 100 * math.sin(math.radians(45)) + rise
     assert found["tension_safe_at_any_friction"]["value"] == pytest.approx(6_000 - 5 * rise - 5 * fall)
+
+
+_POUNDS = quantity(600, "lbf")
+STOPPING = ("stop_tension", "stop_basis", "tension_safe_at_any_friction")
+
+
+def test_a_cable_of_which_nobody_knows_what_it_bears_has_no_tension_to_stop_at() -> None:
+    # the gear holds thousands of pounds; what is said of the cable alone lets it be stopped
+    cables = single(0.5, 0.09, "750 kcmil", 1)
+    del cables[0]["cable"]["conductor"]
+    found, _ = pulled([straight(400), level_bend(90, 3), straight(200)], cables=cables)
+    assert found["verdict"] == "not_judged"
+    assert [name for name in STOPPING if name in found] == []
+    known, _ = pulled([straight(400), level_bend(90, 3), straight(200)], cables=cables, allowable_tension=_POUNDS)
+    assert known["stop_tension"] == _POUNDS
+
+
+def test_no_tension_is_safe_at_any_friction_over_a_bend_that_was_left_out() -> None:
+    # 300 lbf/ft bring an elbow of 3 ft to its limit at 900 lbf; of a break of 20 degrees nobody knows the radius
+    broken, given = [straight(100, 0), straight(100, 20)], [straight(100, 0), upright_bend(20, 3), straight(100, 20)]
+    found, _ = pulled(broken)
+    assert found["verdict"] == "not_judged"
+    assert [name for name in STOPPING if name in found] == []
+    whole, _ = pulled(given)
+    climb = 5 * 100 * math.sin(math.radians(20))
+    assert whole["tension_safe_at_any_friction"]["value"] == pytest.approx(900 + climb)

@@ -358,3 +358,12 @@ def test_the_verdict_is_that_of_the_area_against_its_limit(trade_size: str) -> N
     over = answer["result"]["spare_area"]["value"] < 0
     assert answer["verdict"] == ("violates" if over else "complies")
     assert over is (trade_size == "1-1/2")
+
+
+@pytest.mark.parametrize(("kcmil", "holds"), [("350", "2"), ("2000", "none")])
+def test_what_a_conduit_holds_is_told_in_whole_conductors(kcmil: str, holds: str) -> None:
+    """NFPA 70 Annex C, Table C.11: two of 350 kcmil THWN-2 in a trade 2 Schedule 40."""
+    wire = measured(quantity(2.0, "in"), 3) if kcmil == "2000" else listed("THWN-2", f"{kcmil} kcmil", 4)
+    answer = fill(pvc("2"), wire)
+    [exceeded] = [finding for finding in answer["findings"] if finding["code"] == "fill_exceeded"]
+    assert f"the conduit holds {holds} of them. Take" in exceeded["message"]

@@ -367,6 +367,9 @@ def test_a_shaft_with_conductors_of_unknown_size_was_not_judged_for_support() ->
     del lines[0]["cable"]["conductor"]
     answer = pull([straight(100, 90)], cables=lines, allowable_tension=quantity(9_000, "lbf"))
     assert "cable_support_not_judged" in codes(answer, "note")
+    assert answer["verdict"] == "not_judged"
+    known = pull([straight(100, 90)], allowable_tension=quantity(9_000, "lbf"))
+    assert known["verdict"] == "complies"
 
 
 def test_a_large_plan_of_left_out_bends_is_answered_without_delay() -> None:
@@ -506,6 +509,12 @@ def test_cable_in_a_long_vertical_run_is_supported(material: str, feet: float, f
         metric = pull([straight(20, 0), turn(1, 90), straight(feet - 1)], cables=lines, query="units=metric")
         [support] = [one for one in metric["findings"] if one["code"] == "cable_needs_support"]
         assert " ft" not in support["message"]
+        [hung] = answer["result"]["cable_supports"]
+        assert hung["place"] == "Section 2 to section 3"
+        assert hung["rise"] == {"value": pytest.approx(feet, abs=0.5), "unit": "ft"}
+        assert (hung["support_count"], hung["support_spacing"]["value"]) == (2, feet - 1)
+    else:
+        assert "cable_supports" not in answer["result"]
     climbing = [straight(feet - 1, 30)]
     assert "cable_needs_support" not in codes(pull(climbing, cables=lines)), "a slope is not a shaft"
 

@@ -86,8 +86,15 @@ class Cage(NamedTuple):
 
 
 class Bars(NamedTuple):
-    """Bars of a pour: sizes, lengths [m], counts, mass [kg], the concrete that the cage takes outside the ducts [m]."""
+    """Bars of a pour: how many there are beside each other, sizes, diameters and lengths [m], counts, mass [kg], the
+    distance of the ties, the concrete outside them, and what the cage takes outside the ducts [m].
+    """
 
+    bar_count: int
+    diameter: float
+    tie_diameter: float
+    tie_spacing: Length
+    edge: Length
     size: BarSize
     tie_size: BarSize
     lap: float
@@ -102,6 +109,11 @@ class Bars(NamedTuple):
 class ReinforcingTakeoff(Struct, frozen=True, gc=False):
     """Bars of the envelope."""
 
+    bar_count: Annotated[int, Meta(description="Longitudinal bars beside each other.")]
+    bar_size: Annotated[BarSize, Meta(description="Their size.")]
+    tie_size: Annotated[BarSize, Meta(description="Size of the ties.")]
+    tie_spacing: Annotated[answers.Length, Meta(description="Distance of the ties.")]
+    edge_cover: Annotated[answers.Length, Meta(description="Concrete outside the ties.")]
     longitudinal_length: Annotated[answers.Length, Meta(description="Longitudinal bars with their laps, together.")]
     lap_length: Annotated[answers.Length, Meta(description="Lap of two bars.")]
     lap_count: Annotated[int, Meta(description="Laps of all longitudinal bars.")]
@@ -121,8 +133,9 @@ def reinforce(given: Reinforcing, envelope: Envelope, length: float, sheet: Work
     stock = sheet.settle("stock_length", given.stock_length, STOCK_LENGTH).si
     tie_size = sheet.settle("tie_size", given.tie_size, TIE_SIZE)
     tie_bar, hook = _BARS[tie_size], sheet.settle("tie_hook_length", given.tie_hook_length, _HOOKS[tie_size]).si
-    tie_spacing = sheet.settle("tie_spacing", given.tie_spacing, TIE_SPACING).si
-    edge = sheet.settle("edge_cover", given.edge_cover, EDGE_COVER).si
+    tie_spacing = sheet.settle("tie_spacing", given.tie_spacing, TIE_SPACING)
+    edge_cover = sheet.settle("edge_cover", given.edge_cover, EDGE_COVER)
+    edge = edge_cover.si
     if not under(lap, stock) or not under(2 * edge, min(envelope.width, envelope.height)):
         raise UnanswerableError(
             sheet.fault(
@@ -133,18 +146,25 @@ def reinforce(given: Reinforcing, envelope: Envelope, length: float, sheet: Work
         )
     laps = max(0, round_up((length - lap) / (stock - lap)) - 1) * given.bar_count
     longitudinal = given.bar_count * length + laps * lap
-    tie_count = stations_by_distance(length, tie_spacing, 0.0)
+    tie_count = stations_by_distance(length, tie_spacing.si, 0.0)
     ties = tie_count * 2 * (envelope.width + envelope.height - 4 * edge + hook)
-    ties_take = edge + _diameter(tie_bar)
-    cage = Cage(ties_take, ties_take + _diameter(bar))
+    diameters = _diameter(bar), _diameter(tie_bar)
+    ties_take = edge + diameters[1]
+    cage = Cage(ties_take, ties_take + diameters[0])
     _judge_cage(cage, envelope, sheet)
     mass = longitudinal * _mass_per_metre(bar) + ties * _mass_per_metre(tie_bar)
-    return Bars(given.bar_size, tie_size, lap, longitudinal, laps, tie_count, ties, mass, cage.bars)
+    beside = given.bar_count, *diameters, tie_spacing, edge_cover
+    return Bars(*beside, given.bar_size, tie_size, lap, longitudinal, laps, tie_count, ties, mass, cage.bars)
 
 
 def told_bars(bars: Bars, tell: Telling) -> ReinforcingTakeoff:
     """Tell the bars of a pour."""
     return ReinforcingTakeoff(
+        bar_count=bars.bar_count,
+        bar_size=bars.size,
+        tie_size=bars.tie_size,
+        tie_spacing=tell.given(bars.tie_spacing),
+        edge_cover=tell.given(bars.edge),
         longitudinal_length=tell.distance(bars.longitudinal),
         lap_length=tell.size(bars.lap),
         lap_count=bars.lap_count,

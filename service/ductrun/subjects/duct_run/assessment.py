@@ -138,13 +138,14 @@ class FilledConduit(NamedTuple):
 
 class RunPull(NamedTuple):
     """One pull of a circuit between two stops: their indexes, the pull carried both ways, when to stop
-    at the pulling end, the pull points that would help where it does not comply, and the cable to order.
+    at the pulling end where that is known, the pull points that would help where it does not comply, and the cable to
+    order.
     """
 
     start: int
     end: int
     pulled: PullAssessment
-    stop: PullStop
+    stop: PullStop | None
     plan: PlanAssessment | None
     order: list[OrderedLine]
 

@@ -53,24 +53,27 @@ class CircuitPulls(Struct, frozen=True, gc=False, kw_only=True):
     pull_to: Annotated[str, Meta(description="Stop where the rope is pulled.", max_length=MOST_NAME)]
     length: Annotated[answers.Length, Meta(description="Along the center line.")]
     stop_tension: Annotated[
-        answers.Force,
+        answers.Force | UnsetType,
         Meta(
             description="At the pulling end: stop there. What cable, grip and device bear, or less, where a bend has "
-            "its sidewall limit before, as stop_basis says."
+            "its sidewall limit before, as stop_basis says. Absent where what the cable bears, or a bend, is not known."
         ),
-    ]
+    ] = UNSET
     stop_basis: Annotated[
-        StopBasis,
+        StopBasis | UnsetType,
         Meta(
             description="any_friction: with less no bend is beyond its limit, whatever the friction, none too. "
             "friction_assumed: that would stop the pull below what it is expected to need, so the limits are carried "
-            "on at the friction it is pulled with."
+            "on at the friction it is pulled with. Absent without a stop tension."
         ),
-    ]
+    ] = UNSET
     tension_safe_at_any_friction: Annotated[
-        answers.Force,
-        Meta(description="At the pulling end: with less no bend is beyond its limit, whatever the friction, none too."),
-    ]
+        answers.Force | UnsetType,
+        Meta(
+            description="At the pulling end: with less no bend is beyond its limit, whatever the friction, none too. "
+            "Absent without a stop tension."
+        ),
+    ] = UNSET
     pull: Annotated[PullTensionResult, Meta(description="The pull both ways; its sections from the start of the run.")]
     plan: Annotated[
         PullPlanResult | UnsetType, Meta(description="Where pull points would help, if it does not comply.")
@@ -126,7 +129,7 @@ def _fill(filled: FilledConduit, telling: Telling) -> CircuitFill:
 
 def _pull(one: CircuitPull, names: list[str], run: DuctRun, telling: Telling) -> CircuitPulls:
     pull = one.pull
-    pulled = pull.pulled
+    pulled, stop = pull.pulled, pull.stop
     turned = pulled.better is PullDirection.REVERSED
     ends = [run.stops[pull.start].name, run.stops[pull.end].name]
     length = sum([section.developed_length for section in pulled.pulling.sections])
@@ -140,9 +143,9 @@ def _pull(one: CircuitPull, names: list[str], run: DuctRun, telling: Telling) ->
         feed_from=ends[1] if turned else ends[0],
         pull_to=ends[0] if turned else ends[1],
         length=telling.distance(length),
-        stop_tension=telling.force(pull.stop.tension),
-        stop_basis=pull.stop.basis,
-        tension_safe_at_any_friction=telling.force(pull.stop.safe),
+        stop_tension=UNSET if stop is None else telling.force(stop.tension),
+        stop_basis=UNSET if stop is None else stop.basis,
+        tension_safe_at_any_friction=UNSET if stop is None else telling.force(stop.safe),
         pull=pull_tension_told.tell(pulled, telling),
         plan=UNSET if pull.plan is None else pull_plan_told.tell(pull.plan, telling),
         cables_to_order=order or [],

@@ -155,7 +155,10 @@ def _report(
     rule = sheet.rule("fill")
     if not fill.within:
         if load.equal and load.number > 1:
-            detail = f": the conduit holds {_quotient(load, bore):.2f} of them by {limit:g} percent"
+            nipple = load.rule is engineering.Rule.NIPPLE
+            one = load.area // load.number
+            most, _, _ = engineering.maximum_count(bore, one, LIMITS, nipple=nipple, round_single=False)
+            detail = f": the conduit holds {most or 'none'} of them"
         else:
             detail = ""
         do = f"Take trade size {smallest}" if smallest else "Take a larger conduit or fewer conductors"

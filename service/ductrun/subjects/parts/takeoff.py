@@ -72,6 +72,7 @@ class TakeoffItem(Code):
     CABLE = "cable"
     CABLE_REEL = "cable_reel"
     PULLING_EYE = "pulling_eye"
+    CABLE_SUPPORT = "cable_support"
 
 
 class TakeoffUnit(Code):

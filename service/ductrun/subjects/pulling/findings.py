@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from ductrun.engineering import pulling as engineering
+from ductrun.engineering.pull_search import Case
 from ductrun.engineering.rounding import over
 from ductrun.engineering.tension import capstan
 from ductrun.kit.backing import PRACTICE, WORKED_OUT, Backing
@@ -182,14 +183,23 @@ def _report_weak_brake(incoming: float, limit: float, sheet: Worksheet, where: s
     )
 
 
+def overbraked_beyond_limits(way: Direction, pulling: Pulling) -> Case | None:
+    """Give the pull that would break a limit, were the brake of the low friction kept on while friction is high; None
+    where that breaks none, or the pull breaks one anyway.
+    """
+    braked, limits = way.overbraked, pulling.limits
+    if braked is None or over(way.use.share, 1.0):
+        return None
+    broken = over(braked.highest, limits.tension) or over(braked.pressure, limits.pressure)
+    return braked if broken else None
+
+
 def _report_overbraking(way: Direction, pulling: Pulling, sheet: Worksheet, where: str) -> None:
     """Caution where the brake of the low friction, kept on while friction is high, would break a limit."""
-    braked = way.overbraked
-    if braked is None or over(way.use.share, 1.0):
+    braked = overbraked_beyond_limits(way, pulling)
+    if braked is None:
         return
     tension = over(braked.highest, pulling.limits.tension)
-    if not tension and not over(braked.pressure, pulling.limits.pressure):
-        return
     told = sheet.tell.force(braked.highest) if tension else sheet.tell.force_per_length(braked.pressure)
     most = sheet.tell.force(pulling.limits.tension) if tension else sheet.tell.given(pulling.pressure_limit)
     sheet.find(

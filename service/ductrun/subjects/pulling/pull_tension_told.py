@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from typing import Annotated
+from typing import Annotated, Final
 
 from msgspec import UNSET, Meta, Struct, UnsetType
 
 from ductrun.engineering.rounding import under
 from ductrun.kit import answers
 from ductrun.kit.telling import Telling
+from ductrun.kit.texts import MOST_NAME
 from ductrun.subjects.parts.cables import MOST_LINES
 from ductrun.subjects.parts.choices import CableArrangement
 from ductrun.subjects.parts.jam import OVALITY
@@ -36,6 +37,17 @@ from ductrun.subjects.pulling.telling import (
     told_reversed,
     told_sections,
 )
+
+MOST_PLACE: Final = 2 * MOST_NAME + 100  # two sections, each with the name of its stretch
+
+
+class HangingCable(Struct, frozen=True, gc=False):
+    """Cable that is supported over a rise."""
+
+    place: Annotated[str, Meta(description="The sections it goes through.", max_length=MOST_PLACE)]
+    rise: Annotated[answers.Length, Meta(description="How high it hangs.")]
+    support_count: Annotated[int, Meta(description="Supports in one duct: at the top of the rise, and below it.")]
+    support_spacing: Annotated[answers.Length, Meta(description="From the top down, the most between two of them.")]
 
 
 class PullTensionResult(Struct, frozen=True, gc=False):
@@ -90,6 +102,10 @@ class PullTensionResult(Struct, frozen=True, gc=False):
         Annotated[list[OrderedCable], Meta(max_length=MOST_LINES)] | UnsetType,
         Meta(description="The cable to order, a line of cables each, if asked."),
     ] = UNSET
+    cable_supports: Annotated[
+        Annotated[list[HangingCable], Meta(max_length=MOST_SECTIONS)] | UnsetType,
+        Meta(description="Where the cable must be supported, if it hangs farther than its conductors may."),
+    ] = UNSET
     handbook_clearance: Annotated[
         answers.Length | UnsetType, Meta(description="Clearance as handbooks print it; higher for the cradle.")
     ] = UNSET
@@ -131,7 +147,16 @@ def tell(found: PullAssessment, telling: Telling) -> PullTensionResult:
         largest=told_largest(found.largest, telling),
         profile=told_profile(found.profile, telling),
         cables_to_order=told_order(found.cables_to_order, telling),
+        cable_supports=_supports(pulling, telling),
     )
+
+
+def _supports(pulling: Pulling, telling: Telling) -> list[HangingCable] | UnsetType:
+    """Tell where the cable is supported."""
+    return [
+        HangingCable(one.place, telling.distance(one.rise), one.support_count, telling.given(one.spacing))
+        for one in pulling.supports.hung
+    ] or UNSET
 
 
 def _allowable(pulling: Pulling, telling: Telling) -> answers.Force | UnsetType:

@@ -12,6 +12,7 @@ from ductrun.kit.backing import Backing
 from ductrun.subjects.parts.cable_set import CableSet
 from ductrun.subjects.parts.jam import in_jam_band
 from ductrun.subjects.parts.route import PlacedRoute
+from ductrun.subjects.pulling.vertical_supports import VerticalSupports
 from ductrun.units import Force, ForcePerLength
 
 
@@ -34,7 +35,7 @@ class Pulling(NamedTuple):
     The `route` is without friction; `contacts` give that, at any coefficient. `braking_coefficient` is None where the
     route cannot run away, `given_tension` a limit that the caller gave. `lost_bends` are the joints where a bend was
     left out, `forbidden_bend` a section whose bend breaks a rule; `radii_judged` says whether all bends were held
-    against a radius of the cable.
+    against a radius of the cable, `supports` where the cable hangs and is held.
     """
 
     route: PlacedRoute
@@ -54,6 +55,7 @@ class Pulling(NamedTuple):
     lost_bends: list[int]
     forbidden_bend: int | None
     radii_judged: bool
+    supports: VerticalSupports
 
     @property
     def sections(self) -> list[Section]:
@@ -90,8 +92,10 @@ class Pulling(NamedTuple):
 
     @property
     def cable_judged(self) -> bool:
-        """Whether the limits of the cable are known: its tension, and its radius where a bend is tight."""
-        return self.tension_judged and self.radii_judged
+        """Whether the limits of the cable are known: its tension, its radius where a bend is tight, and how far it may
+        hang.
+        """
+        return self.tension_judged and self.radii_judged and self.supports.judged
 
     @property
     def jam_ratio(self) -> float | None:

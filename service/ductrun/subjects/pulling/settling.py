@@ -32,7 +32,7 @@ from ductrun.subjects.pulling.practice import (
     PullPractice,
 )
 from ductrun.subjects.pulling.settled import Contact, Pulling
-from ductrun.subjects.pulling.vertical_supports import check_vertical_supports
+from ductrun.subjects.pulling.vertical_supports import NONE_NEEDED, check_vertical_supports
 from ductrun.units import Angle
 
 BEND_TOTAL_LIMIT = quantity("pulling.bend_total_limit", Angle)
@@ -71,8 +71,9 @@ def settle(practice: PullPractice, cables: CableSet, route: PlacedRoute, sheet: 
     report_friction(coefficient, route, sheet)
     slope = steepest(route.sections)
     breaks: list[GradeBreak] = []
+    supports = NONE_NEEDED
     if slope > 0.0:  # what hills ask is not asked of a level route
-        check_vertical_supports(route, cables)
+        supports = check_vertical_supports(route, cables)
         breaks = grade_breaks(route.sections)
         report_breaks(route, breaks)
     sheet.cite("exact-bend")
@@ -94,6 +95,7 @@ def settle(practice: PullPractice, cables: CableSet, route: PlacedRoute, sheet: 
         lost_bends=unjudged(breaks),
         forbidden_bend=radii.forbidden,
         radii_judged=radii.judged,
+        supports=supports,
     )
     if slope == 0.0:
         return pulling

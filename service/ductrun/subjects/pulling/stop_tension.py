@@ -28,8 +28,9 @@ class Stop(NamedTuple):
     section: int
 
 
-def stop_of(way: Direction, pulling: Pulling, *, turned: bool) -> Stop:
-    """Give the tension at the pulling end [N] at which to stop.
+def stop_of(way: Direction, pulling: Pulling, *, turned: bool) -> Stop | None:
+    """Give the tension at the pulling end [N] at which to stop; None where nobody knows what the cable bears, or a bend
+    was left out: what the gear holds, or the bends that are known allow, is no tension to stop at.
 
     Nowhere on the way may the tension be above what cable, grip and device bear, nor in a bend above what brings it to
     its sidewall limit. What is borne is carried on to the pulling end without any friction, which adds the least: with
@@ -37,6 +38,8 @@ def stop_of(way: Direction, pulling: Pulling, *, turned: bool) -> Stop:
     Where that is less than a pull within its limits needs at the friction it is pulled with, no crew could finish: then
     what is borne is carried on at that friction. `turned` says that the pull is from the other end.
     """
+    if not pulling.tension_judged or pulling.lost_bends:
+        return None
     most, pressure = pulling.limits.tension, pulling.limits.pressure
     if not engineering.steepest(pulling.sections) and all(
         isinstance(section, engineering.Straight) or _borne_in(section.radius, contact.share, pressure) >= most
@@ -53,9 +56,9 @@ def stop_of(way: Direction, pulling: Pulling, *, turned: bool) -> Stop:
     return Stop(safe, StopBasis.ANY_FRICTION, safe, section)
 
 
-def report_stop(stop: Stop, way: Direction, pulling: Pulling, sheet: Worksheet, *, turned: bool) -> None:
+def report_stop(stop: Stop | None, way: Direction, pulling: Pulling, sheet: Worksheet, *, turned: bool) -> None:
     """Caution of a pull that can only be finished beyond what is safe at any friction."""
-    if stop.basis is StopBasis.ANY_FRICTION:
+    if stop is None or stop.basis is StopBasis.ANY_FRICTION:
         return
     at = len(pulling.sections) - 1 - stop.section if turned else stop.section
     told, safe, expected = [sheet.tell.force(one) for one in (stop.tension, stop.safe, way.pulling.case.final)]

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from typing import NamedTuple
+
 from ductrun.engineering.pulling import steep_rises
 from ductrun.engineering.rounding import over
+from ductrun.engineering.supports import hanging_supports
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import quantity
 from ductrun.kit.wording import text_of
@@ -24,11 +27,35 @@ _LIMITS: dict[tuple[str, str], Length] = {
 _LEAST = min(_LIMITS.values(), key=lambda limit: limit.si)
 
 
-def check_vertical_supports(route: PlacedRoute, cables: CableSet) -> None:
+class Hung(NamedTuple):
+    """Cable that is supported over a `rise` [m]: the sections it goes through, from 0, in words, and its supports, so
+    far apart at most [m] from the top down.
+    """
+
+    first: int
+    place: str
+    rise: float
+    spacing: Length
+    support_count: int
+
+
+class VerticalSupports(NamedTuple):
+    """Where the cable is supported, and whether that is known of every rise."""
+
+    hung: list[Hung]
+    judged: bool
+
+
+NONE_NEEDED = VerticalSupports([], judged=True)
+
+
+def check_vertical_supports(route: PlacedRoute, cables: CableSet) -> VerticalSupports:
     """Caution at every run steeper than the vertical grade whose rise is beyond what a conductor may hang unsupported.
 
     A rise beyond the least of the table is told as not judged where size or metal of a conductor is not known.
     """
+    hung: list[Hung] = []
+    judged = True
     sheet = route.sheet
     limits = [limit for line in cables.lines if (limit := _limit_of(line)) is not None]
     unknown = [line for line in cables.lines if _limit_of(line) is None]
@@ -37,18 +64,21 @@ def check_vertical_supports(route: PlacedRoute, cables: CableSet) -> None:
         told = sheet.tell.distance(rise)
         where = route.named(first) if first == last else f"{route.named(first)} to {inside(route.named(last))}"
         if least is not None and over(rise, least.si):
-            most = sheet.tell.given(least)
+            most, count = sheet.tell.given(least), hanging_supports(rise, least.si)
+            hung.append(Hung(first, where, rise, least, count))
             route.at(first).find(
                 Severity.CAUTION,
                 "cable_needs_support",
                 f"{where}: the cable hangs over a rise of {text_of(told)}; conductors of this size and metal are "
-                f"supported at the top and at least every {text_of(most)}. Give them cable supports there.",
+                f"supported at the top and at least every {text_of(most)}. Give each duct {count} cable supports "
+                "there, those below the top in boxes with room to set them.",
                 sheet.rule("vertical_support"),
                 told,
                 most,
                 member="",
             )
         elif unknown and over(rise, _LEAST.si):
+            judged = False
             unknown[0].sheet.find(
                 Severity.NOTE,
                 "cable_support_not_judged",
@@ -59,6 +89,7 @@ def check_vertical_supports(route: PlacedRoute, cables: CableSet) -> None:
                 sheet.tell.given(_LEAST),
                 member="",
             )
+    return VerticalSupports(hung, judged)
 
 
 def _limit_of(line: Line) -> Length | None:

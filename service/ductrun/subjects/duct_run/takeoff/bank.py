@@ -93,8 +93,8 @@ def _spacers(index: int, stretch: AssessedStretch, tell: Telling) -> Iterator[En
 
 
 def _size_of(stretch: AssessedStretch, outside: float, tell: Telling) -> str:
-    """Give the trade size of the ducts of an outside diameter [m], or that diameter."""
+    """Give the trade size of the ducts of an outside diameter [m], or that diameter, said so."""
     for duct, placed in zip(stretch.bank.ducts, stretch.bank.in_its_place.ducts, strict=True):
         if placed.diameter == outside and duct.conduit.trade_size is not None:
             return str(duct.conduit.trade_size)
-    return text_of(tell.size(outside))
+    return f"{text_of(tell.size(outside))} outside"

@@ -6,8 +6,8 @@ from collections.abc import Iterator
 
 from ductrun.kit.telling import Telling
 from ductrun.kit.wording import text_of
-from ductrun.subjects.duct_run.assessment import DuctRun
-from ductrun.subjects.duct_run.takeoff.entries import Entry
+from ductrun.subjects.duct_run.assessment import DuctRun, RunPull
+from ductrun.subjects.duct_run.takeoff.entries import Entry, ducts_in_words, sized
 from ductrun.subjects.parts.takeoff import TakeoffItem
 from ductrun.subjects.pulling.cable_order import OrderedLine
 from ductrun.subjects.pulling.choices import Attachment
@@ -33,8 +33,27 @@ def cable_entries(run: DuctRun, tell: Telling) -> Iterator[Entry]:
             )
             if eyes:
                 yield Entry(TakeoffItem.PULLING_EYE, count, index, place, way, ordered=True)
+            yield from _supports(run, pull, count, f"{place}/pull/cable_supports", way, tell)
             for line, size in zip(pull.order, sizes, strict=True):
                 yield from _line(line, size, count, index, f"{place}/cables_to_order", way, tell)
+
+
+def _supports(run: DuctRun, pull: RunPull, ducts: int, place: str, way: str, tell: Telling) -> Iterator[Entry]:
+    """Give the supports of cable that hangs, by the stretch and the conduit it hangs in."""
+    pulling = pull.pulled.pulling
+    indexes = [index for index in run.spans[pull.start] for _ in run.stretches[index].laid.sections]
+    for one in pulling.supports.hung:
+        apart = text_of(tell.given(one.spacing))
+        yield Entry(
+            TakeoffItem.CABLE_SUPPORT,
+            one.support_count * ducts,
+            indexes[one.first],
+            place,
+            f"{ducts_in_words(ducts)} x {one.support_count}, at the top and every {apart} below it, "
+            f"there in boxes that are not in this list, over a rise of {text_of(tell.distance(one.rise))}, {way}",
+            *sized(pulling.route.conduits[one.first], tell),
+            ordered=True,
+        )
 
 
 def _line(line: OrderedLine, size: str, ducts: int, index: int, place: str, way: str, tell: Telling) -> Iterator[Entry]:

@@ -89,10 +89,10 @@ class SizeOfLine(NamedTuple):
 
 
 def sized(conduit: ListedConduit | MeasuredConduit, tell: Telling) -> SizeOfLine:
-    """Give type and size of a conduit, of a measured one without trade size its bore."""
+    """Give type and size of a conduit, of a measured one without trade size its inside diameter, said so."""
     size = None if conduit.trade_size is None else str(conduit.trade_size)
     if size is None and conduit.kind == "measured":
-        size = text_of(tell.given(conduit.inside_diameter))
+        size = f"{text_of(tell.given(conduit.inside_diameter))} inside"
     return SizeOfLine(conduit.type, size)
 
 

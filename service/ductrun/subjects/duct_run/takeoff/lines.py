@@ -29,7 +29,7 @@ _GROUPS: dict[TakeoffGroup, tuple[TakeoffItem, TakeoffItem]] = {
     TakeoffGroup.BANK: (TakeoffItem.BASE_SPACER, TakeoffItem.BANK_GROUND),
     TakeoffGroup.BACKFILL: (TakeoffItem.BEDDING, TakeoffItem.PAVEMENT_RESTORATION),
     TakeoffGroup.SUPPORTS: (TakeoffItem.STRAP, TakeoffItem.HANGER),
-    TakeoffGroup.CABLE: (TakeoffItem.MANDREL_PASS, TakeoffItem.PULLING_EYE),
+    TakeoffGroup.CABLE: (TakeoffItem.MANDREL_PASS, TakeoffItem.CABLE_SUPPORT),
 }
 _ORDER = {item: place for place, item in enumerate(TakeoffItem)}
 GROUP_OF = {
@@ -142,7 +142,8 @@ def _description(entry: Entry, tell: Telling) -> str:
     words = _WORDS.get(entry.item, entry.item.value.replace("_", " "))
     parts = [words]
     if entry.size is not None:
-        parts.append(f"{entry.size} in" if entry.conduit_type is not None and entry.size[-1].isdigit() else entry.size)
+        inches = entry.conduit_type is not None and entry.size[-1].isdigit()
+        parts.append(f"{entry.size} in" if inches else entry.size.replace("no_", "no. "))
     if entry.conduit_type is not None:
         parts.append(entry.conduit_type.replace("_", " "))
     if entry.angle is not None and entry.radius is not None:
