@@ -26,7 +26,7 @@ def pulled(
     sections: list[dict[str, Any]], friction: float = 0.35, incoming: float = 100, **changes: Any
 ) -> tuple[dict[str, Any], list[dict[str, Any]]]:
     """Give the pull through sections, and the cautions of when to stop it."""
-    bent = {"setting": buried(), "sections": sections}
+    bent = {"setting": changes.pop("setting", buried()), "sections": sections}
     cables = changes.pop("cables", single(1.5, 5, "750 kcmil", 1))
     practice = {"friction_coefficient": friction, "incoming_tension": quantity(incoming, "lbf"), **changes}
     circuit = {"name": "F", "ducts": ["1-1"], "voltage": quantity(480, "V"), "cables": cables}
@@ -131,3 +131,49 @@ def test_no_tension_is_safe_at_any_friction_over_a_bend_that_was_left_out() -> N
     whole, _ = pulled(given)
     climb = 5 * 100 * math.sin(math.radians(20))
     assert whole["tension_safe_at_any_friction"]["value"] == pytest.approx(900 + climb)
+
+
+def _highest_and_last(start: float, radius: float, down: float) -> tuple[float, float]:
+    """Walk 5 lbf/ft up 100 ft, over half a circle and down, in small steps, at a friction of 0.2: on top of a crest
+    the weight and the turn of the tension press the same way.
+    """
+    steps = 5_000
+    tension = highest = start + 5 * 100
+    for step in range(steps):
+        slope = math.pi / 2 - math.pi * (step + 0.5) / steps
+        length = math.pi * radius / steps
+        pressed = 5 * length * math.cos(slope) + tension * math.pi / steps
+        tension += 5 * length * math.sin(slope) + 0.2 * pressed
+        highest = max(highest, tension)
+    return highest, tension - 5 * down
+
+
+def test_a_pull_stopped_where_it_rests_on_friction_has_been_over_its_limit_nowhere_on_a_crest() -> None:
+    over_the_top = [straight(100, 90), upright_bend(-90, 150), straight(300)]
+    found, [told] = pulled(
+        over_the_top,
+        friction=0.2,
+        incoming=0,
+        cables=single(1.5, 5, "750 kcmil", 1),
+        setting={"kind": "above_ground"},
+        braking_friction_coefficient=0.15,
+        brake_limit=quantity(100_000, "lbf"),
+        allowable_tension=quantity(2_500, "lbf"),
+        allowable_sidewall_pressure=quantity(5_000, "lbf/ft"),
+    )
+    assert found["stop_basis"] == "friction_assumed"
+    low, high = 0.0, 2_000.0  # held back by so much at the beginning
+    for _ in range(30):
+        middle = (low + high) / 2
+        low, high = (middle, high) if _highest_and_last(middle, 150, 300)[0] < 2_500 else (low, middle)
+    assert found["stop_tension"]["value"] == pytest.approx(_highest_and_last(low, 150, 300)[1], rel=1e-3)
+    assert found["tension_safe_at_any_friction"]["value"] == pytest.approx(2_500 - 5 * 450)
+    assert "the cable may bear more than it is allowed" in told["message"]
+
+
+def test_a_crest_that_its_own_weight_brings_over_its_limit_leaves_no_tension_that_is_safe() -> None:
+    over_the_top = [straight(100, 90), upright_bend(-90, 150), straight(300)]
+    limits = {"allowable_tension": quantity(1_000, "lbf"), "allowable_sidewall_pressure": quantity(5_000, "lbf/ft")}
+    found, _ = pulled(over_the_top, 0.2, 0, setting={"kind": "above_ground"}, **limits)
+    assert found["verdict"] != "complies"
+    assert found["tension_safe_at_any_friction"]["value"] == 0

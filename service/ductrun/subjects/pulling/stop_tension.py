@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from ductrun.engineering import pulling as engineering
+from ductrun.engineering.roots import falling_root
 from ductrun.engineering.rounding import over
 from ductrun.kit.backing import WORKED_OUT
 from ductrun.kit.choices import Severity
@@ -15,6 +16,8 @@ from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.pulling.choices import StopBasis
 from ductrun.subjects.pulling.direction import Direction
 from ductrun.subjects.pulling.settled import Pulling
+
+_NOTHING = 1e-9
 
 
 class Stop(NamedTuple):
@@ -48,10 +51,9 @@ def stop_of(way: Direction, pulling: Pulling, *, turned: bool) -> Stop | None:
         return Stop(most, StopBasis.ANY_FRICTION, most, 0)  # on the level the tension is nowhere above that at the end
     route = [one.laid(0.0, contact.share) for one, contact in zip(pulling.sections, pulling.contacts, strict=True)]
     safe, section = _carried_on(engineering.reverse(route) if turned else route, pulling)
-    expected = way.pulling.case.final
-    if over(expected, safe):
+    if not safe or over(way.pulling.case.final, safe):
         assumed, _ = _carried_on(way.pulling.sections, pulling)
-        if not over(expected, assumed):
+        if assumed and not over(way.pulling.case.final, assumed):
             return Stop(assumed, StopBasis.FRICTION_ASSUMED, safe, section)
     return Stop(safe, StopBasis.ANY_FRICTION, safe, section)
 
@@ -61,9 +63,14 @@ def report_stop(stop: Stop | None, way: Direction, pulling: Pulling, sheet: Work
     if stop is None or stop.basis is StopBasis.ANY_FRICTION:
         return
     at = len(pulling.sections) - 1 - stop.section if turned else stop.section
-    told, safe, expected = [sheet.tell.force(one) for one in (stop.tension, stop.safe, way.pulling.case.final)]
-    straight = isinstance(pulling.sections[at], engineering.Straight)
-    what = "the cable may bear more than it is allowed" if straight else "the bend may be over its sidewall limit"
+    final = way.pulling.case.final
+    final = final if final > _NOTHING * stop.tension else 0.0  # the last digit of a brake that balances
+    told, safe, expected = [sheet.tell.force(one) for one in (stop.tension, stop.safe, final)]
+    section, share = pulling.sections[at], pulling.contacts[at].share
+    pressed = not isinstance(section, engineering.Straight) and (
+        _borne_in(section.radius, share, pulling.limits.pressure) < pulling.limits.tension
+    )
+    what = "the bend may be over its sidewall limit" if pressed else "the cable may bear more than it is allowed"
     sheet.find(
         Severity.CAUTION,
         "stop_rests_on_friction",
@@ -85,12 +92,27 @@ def _carried_on(route: Sequence[engineering.Section], pulling: Pulling) -> tuple
         here = pulling.limits.tension
         if not isinstance(section, engineering.Straight):
             here = min(here, _borne_in(section.radius, section.share, pulling.limits.pressure))
-        step = section.pulled(min(borne, here), weight)
-        leaving = step.tension_out - max(0.0, step.highest - here)  # over a crest the highest stands at neither end
+        entering = min(borne, here)
+        step = section.pulled(entering, weight)
         if here < max(borne, step.highest):
             least = index
-        borne = max(0.0, leaving)
+        if step.highest > here:
+            held = _held_to(section, here, entering, weight)
+            if held is None:
+                return 0.0, index
+            step = held
+        borne = max(0.0, min(step.tension_out, here))
     return borne, least
+
+
+def _held_to(
+    section: engineering.Section, most: float, entering: float, weight: float
+) -> engineering.SectionPull | None:
+    """Pull through a section from the tension [N], up to `entering`, that brings it nowhere above the `most` [N]: over
+    a crest the highest stands at neither end. None where the weight [N/m] of the cable alone brings it above that.
+    """
+    held = falling_root(lambda tension: most - section.pulled(tension, weight).highest, 0.0, entering, 1e-12 * most)
+    return None if held is None else section.pulled(held, weight)
 
 
 def _borne_in(radius: float, share: float, pressure: float) -> float:
