@@ -120,7 +120,7 @@ def test_the_table_of_the_earth_says_in_which_way_ducts_do_not_comply() -> None:
     bank = {"conduit": {"kind": "listed", "type": "pvc_db_60", "trade_size": "4"}, "tiers": [1]}
     stretches = {f"{depth} in": {"setting": buried(depth)} for depth in (30, 300)}
     told = [{"name": name, "length": quantity(100, "ft"), **one} for name, one in stretches.items()]
-    given = run(*told, bank=bank, earth_load={"traffic": "none", "groundwater_depth": quantity(60, "ft")})
+    given = run(*told, bank=bank, earth_load={"traffic": "none"}, site={"groundwater_depth": quantity(60, "ft")})
     written = page_of("sheet", given).rows()
     rows = {row[0]: row for row in written if len(row) == 10 and row[0] in stretches}
     # 25 ft of earth press with 20.8 psi: dumped soil lets DB-60 flatten by more than 5 percent, and the wall bears it
