@@ -6,7 +6,7 @@ from itertools import pairwise
 
 import pytest
 from ductrun.engineering import expansion
-from ductrun.engineering.supports import sliding_positions, support_positions
+from ductrun.engineering.supports import hanging_supports, sliding_positions, support_positions
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
@@ -80,3 +80,10 @@ def test_pistons_and_straps_never_collide(
 def test_straps_by_hand(length: float, spacing: float, end: float, terminations: int, places: list[float]) -> None:
     """Derived: 3 from a termination, what is between shared in spans of 5 at most; on from the last strap by 5."""
     assert support_positions(length, spacing, end, terminations) == pytest.approx(places)
+
+
+@pytest.mark.parametrize(("rise", "count"), [(50.1, 2), (100.0, 2), (100.1, 3), (224.3, 5)])
+def test_cable_hangs_nowhere_longer_than_its_spacing_below_the_support_at_its_top(rise: float, count: int) -> None:
+    # NFPA 70, 300.19(A): one at the top, and below it as many as keep each supported length to 50
+    assert hanging_supports(rise, 50.0) == count
+    assert rise / count <= 50.0

@@ -38,7 +38,7 @@ def hanging_supports(rise: float, spacing: float) -> int:
     that nowhere a longer piece hangs.
 
     Parameters: rise of the cable [m], spacing at most [m].
-    Source: NFPA 70-2023, 300.19(A); derived for the count.
+    Source: NFPA 70-2023, Table 300.19(A); derived for the count.
     """
     return round_up(rise / spacing)
 
