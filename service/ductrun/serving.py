@@ -13,6 +13,10 @@ import tempfile
 
 from ductrun.settings import PREFIX, Settings, unknown
 
+_WORKER_START_SECONDS = (
+    60  # a worker that is silent for so long is started anew; a busy machine takes long to start one
+)
+
 
 class RefusedError(Exception):
     """A start that cannot be; the message says what to do."""
@@ -49,6 +53,7 @@ def serve(application: str, host: str, port: int, workers: int) -> int:
             proxy_headers=False,
             timeout_keep_alive=settings.keep_alive_seconds,
             timeout_graceful_shutdown=settings.stop_seconds,
+            timeout_worker_healthcheck=_WORKER_START_SECONDS,
         )
     finally:
         if shared:
