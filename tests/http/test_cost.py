@@ -210,6 +210,11 @@ def test_a_single_request_is_refused_where_too_much_waits_for_the_thread(monkeyp
     found = post("pull-plan", straights(40))
     assert (found.status, found.json["type"], found.headers["retry-after"]) == (503, "/problems/overloaded", "1")
     assert post("pull-plan", straights(5)).status == 200
+    monkeypatch.setattr(aside.ASIDE, "waiting", lambda: 10 * MOST_WAITING)
+    # nine times as much as may wait is 36 s of work, and 4,151 steps of its own are less than another (derived)
+    later = post("pull-plan", straights(40))
+    assert later.headers["retry-after"] == "37"
+    assert later.json["detail"].endswith("Try again in 37 second(s).")
     with pytest.raises(ProblemRaised):
         asyncio.run(aside.ASIDE.finish_one(PutOffError(lambda: None, 1), None))  # type: ignore[arg-type]
 
