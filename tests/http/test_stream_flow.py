@@ -29,6 +29,7 @@ class Caller:
         self.taken: asyncio.Queue[Any] = asyncio.Queue()
         self.reads = asyncio.Event()
         self.reads.set()
+        self.waits = asyncio.Event()  # set while what is sent waits for the reader
         self.asked = 0
         self.lost = False
         self.endpoint = Stream(items or Items(ANSWERS), 10_000, idle_seconds=60)
@@ -38,6 +39,8 @@ class Caller:
         return await self.chunks.get()
 
     async def send(self, message: Any) -> None:
+        if not self.reads.is_set():
+            self.waits.set()
         await self.reads.wait()
         if message["type"] == "http.response.body":
             self.taken.put_nowait(message["body"])
@@ -49,7 +52,7 @@ class Caller:
         self.chunks.put_nowait({"type": "http.disconnect"})
 
     async def take(self) -> list[Any]:
-        return [json.loads(text) for text in (await asyncio.wait_for(self.taken.get(), 5)).splitlines()]
+        return [json.loads(text) for text in (await asyncio.wait_for(self.taken.get(), 60)).splitlines()]
 
     def start(self) -> asyncio.Task[None]:
         headers = [(b"content-type", b"application/jsonl")]
@@ -72,7 +75,7 @@ def test_answers_flow_while_the_request_is_still_arriving() -> None:
         caller.give(b"", more=False)
         [summary] = await caller.take()
         assert summary == summary_of(3, 0)
-        await asyncio.wait_for(running, 5)
+        await asyncio.wait_for(running, 60)
 
     asyncio.run(talk())
 
@@ -103,7 +106,7 @@ def test_a_caller_who_goes_away_stops_the_work_at_once() -> None:
         await caller.take()  # the basis
         await caller.take()
         caller.go()
-        await asyncio.wait_for(running, 5)
+        await asyncio.wait_for(running, 60)
         return len(done)
 
     assert asyncio.run(leave(at_the_end=False)) < 500
@@ -216,18 +219,19 @@ def test_a_slow_reader_is_waited_for_and_nothing_piles_up() -> None:
         await caller.take()  # the basis
         await caller.take()
         caller.reads.clear()
-        for _ in range(100):
+        for _ in range(20):
             caller.give(line("cover") * 50)
-        await asyncio.sleep(0.1)
+        await asyncio.wait_for(caller.waits.wait(), 60)
         before = len(done)
-        assert before < 60
+        assert 1 < before <= 51
+        for _ in range(1_000):
+            await asyncio.sleep(0)
         assert caller.asked <= 4
-        await asyncio.sleep(0.1)
         assert len(done) == before
         caller.reads.set()
         caller.give(b"", more=False)
-        await asyncio.wait_for(running, 30)
-        assert len(done) == 5001
+        await asyncio.wait_for(running, 120)
+        assert len(done) == 1001
 
     asyncio.run(read_slowly())
 

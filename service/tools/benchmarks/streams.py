@@ -188,7 +188,7 @@ def beside(rounds: int, seconds: float) -> list[Figure]:
             time.sleep(0.3)
     ratio = statistics.median(two / one for one, two in zip(alone, together, strict=True))
     detail = f"p99 {statistics.median(together):.1f} ms beside, {statistics.median(alone):.1f} ms alone"
-    return [Figure("p99 of a single request beside a stream", ratio, detail, 6.0, at_most=True)]
+    return [Figure("p99 of a single request beside a stream", ratio, detail, 4.5, at_most=True)]
 
 
 def workers(rounds: int, seconds: float) -> list[Figure]:
