@@ -7,6 +7,8 @@ import http.client
 import json
 import signal
 import socket
+import struct
+import subprocess
 import threading
 import time
 from collections.abc import Iterator
@@ -243,6 +245,65 @@ def test_a_stop_is_told_first_and_cuts_nothing() -> None:
         process.send_signal(signal.SIGTERM)  # the rest of the minute need not be waited for
         assert b'{"type":"stopped","reason":"stopping","line":1,"item_count":1,"failed_count":1}\n' in told(stream)
         process.wait(50)
+
+
+def refuses(port: int) -> bool:
+    try:
+        socket.create_connection(("127.0.0.1", port), timeout=50).close()
+    except ConnectionRefusedError:
+        return True
+    return False
+
+
+@pytest.mark.live
+def test_what_comes_behind_the_last_answer_of_a_stop_is_let_fall() -> None:
+    with started(errors=subprocess.PIPE) as (address, process):
+        assert process.stderr is not None
+        port = int(address.rpartition(":")[2])
+        answered, held = at_work(port), at_work(port)  # the second keeps the process
+        process.send_signal(signal.SIGTERM)
+        deadline = time.monotonic() + 50
+        while not refuses(port) and time.monotonic() < deadline:
+            time.sleep(0.01)
+        body = b"{" + b" " * 98 + b"}"
+        answered.sendall(body)
+        found = b"".join(iter(lambda: answered.recv(65_536), b""))
+        with suppress(OSError):  # the service waits for it no longer than a second
+            answered.sendall(b"GET /livez HTTP/1.1\r\nHost: a\r\n\r\n")
+            assert answered.recv(65_536) == b""
+        answered.close()
+        held.sendall(body)
+        assert told(held).startswith(b"HTTP/1.1 422 ")
+        process.wait(50)
+        assert process.stderr.read() == b""
+    assert (found.count(b"HTTP/1.1"), found[:13]) == (1, b"HTTP/1.1 422 ")
+
+
+def items_of_streams(port: int) -> float:
+    found = told(opened(port, b"GET /metrics HTTP/1.1\r\nHost: a\r\nConnection: close\r\n\r\n")).decode()
+    counts = [line for line in found.splitlines() if line.startswith('ductrun_items_total{operation="batch/stream"}')]
+    return sum(float(line.rpartition(" ")[2]) for line in counts)
+
+
+@pytest.mark.live
+def test_a_stream_is_computed_no_further_for_a_caller_who_has_gone(server: tuple[int, int]) -> None:
+    straight = {"kind": "straight", "length": {"value": 1_000, "unit": "ft"}}
+    places = {"kind": "anywhere", "spacing": {"value": 42, "unit": "ft"}}
+    asked = EXAMPLES["pull-plan"] | {"sections": [straight] * 2, "box_positions": places}  # some 30 ms
+    line = json.dumps({"id": "a", "operation": "pull_plan", "request": asked}).encode() + b"\n"
+    before = items_of_streams(server[0])
+    head = STREAM.partition(b"Transfer")[0] + b"Content-Length: 100000000\r\n\r\n"
+    connection = opened(server[0], head + line * (300_000 // len(line)))  # of which more than one chunk has come
+    found = b""
+    while b'"type":"answer"' not in found:
+        found += (came := connection.recv(65_536))
+        assert came
+    connection.setsockopt(socket.SOL_SOCKET, socket.SO_LINGER, struct.pack("ii", 1, 0))
+    connection.close()
+    deadline = time.monotonic() + 100
+    while (items := items_of_streams(server[0]) - before) == 0 and time.monotonic() < deadline:
+        time.sleep(0.1)
+    assert 0 < items < 50  # a chunk has more than that
 
 
 def test_whoever_asks_is_told_once_that_the_process_stops() -> None:
