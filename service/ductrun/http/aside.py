@@ -24,7 +24,7 @@ from ductrun.kit.answering import PutOffError
 Finished = TypeVar("Finished")
 MOST_WAITING = 400_000.0  # steps: some four seconds; an item of a batch or a stream waits for its turn
 STEPS_A_SECOND: Final = 100_000
-_LONGEST_RETRY = 60  # seconds
+_LONGEST_RETRY = 60  # seconds; streams and batches may have more than that waiting
 _LOOK = 0.1  # seconds between looks at whether the caller is still there
 
 
@@ -121,9 +121,9 @@ class Aside:
         """Let work be done next, whatever it takes; let it wait where not too much would wait then."""
         waiting = self.waiting()
         if waiting is not None and waiting + steps > MOST_WAITING:
-            seconds = ceil((waiting + steps - MOST_WAITING) / STEPS_A_SECOND)
+            seconds = min(ceil((waiting + steps - MOST_WAITING) / STEPS_A_SECOND), _LONGEST_RETRY)
             words = f"The service has all the work it can take. Try again in {seconds} second(s)."
-            raise overloaded(words, min(seconds, _LONGEST_RETRY))
+            raise overloaded(words, seconds)
 
 
 def overloaded(
