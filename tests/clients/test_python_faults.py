@@ -178,7 +178,9 @@ FINE = httpx.Response(200, json={"status": "ready", "tables": "t"})
 QUICK = Retries(2, first_wait=0.001)
 
 
-@pytest.mark.parametrize("fault", [busy(503), busy(429), httpx.ConnectError("no"), httpx.ReadError("cut")])
+@pytest.mark.parametrize(
+    "fault", [busy(503), busy(429), httpx.ConnectError("no"), httpx.ReadError("cut"), httpx.ReadTimeout("stalled")]
+)
 def test_what_may_pass_is_asked_again_only_if_that_was_asked_for(fault: Any) -> None:
     answer, calls = failing(fault, fault, FINE)
     assert client_of(answer, retries=QUICK).check_ready().status == "ready"
@@ -206,10 +208,10 @@ def test_a_stream_and_an_event_loop_ask_again_too() -> None:
     assert calls == [3]
 
 
-@pytest.mark.parametrize("fault", [busy(500), httpx.ReadTimeout("slow"), busy(503, **{"Retry-After": "3600"})])
+@pytest.mark.parametrize("fault", [busy(500), httpx.UnsupportedProtocol("odd"), busy(503, **{"Retry-After": "3600"})])
 def test_what_will_not_pass_soon_is_not_asked_again(fault: Any) -> None:
     answer, calls = failing(fault, FINE)
-    with pytest.raises((ProblemError, httpx.ReadTimeout)):
+    with pytest.raises((ProblemError, httpx.UnsupportedProtocol)):
         client_of(answer, retries=QUICK).check_ready()
     assert calls == [1]
 

@@ -36,7 +36,7 @@ def test_a_stream_takes_what_the_contract_says_of_its_query(kind: Any) -> None:
     assert (
         asked["/v1/batch/stream"]
         == asked["/v1/batch"]
-        == set(inspect.signature(kind.stream).parameters) - {"self", "items", "connections"}
+        == set(inspect.signature(kind.stream).parameters) - {"self", "items", "connections", "window"}
     )
 
 
@@ -169,6 +169,19 @@ def test_a_window_that_is_cut_ends_the_stream_with_what_was_answered_before_it()
         found.extend(stream)
     assert [one.line for one in found] == list(range(1, 501))
     assert told.value.answered == 500
+
+
+def test_a_small_window_asks_for_few_at_a_time() -> None:
+    asked = []
+
+    def answer(request: httpx.Request) -> httpx.Response:
+        asked.append(request.content.count(b"\n"))
+        return refusing(request)
+
+    found = [one.line for one in client_of(answer).stream(questions_of(7), window=3)]
+    assert (found, asked) == ([1, 2, 3, 4, 5, 6, 7], [3, 3, 1])
+    with pytest.raises(ValueError, match="window: give 1 or more"):
+        next(client_of(refusing).stream(questions_of(1), window=0))
 
 
 def test_a_stream_has_one_connection_at_least() -> None:

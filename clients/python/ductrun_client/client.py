@@ -21,7 +21,7 @@ from .async_calls import AsyncCalls
 from .calls import Calls
 from .items import StreamItem, item_of
 from .requesting import Call, Retries, Wire, answer_of, document_of, wire_of, wire_of_document
-from .streaming import Question, Window, answers_of, async_in_turn, async_windows_of, in_turn, windows_of
+from .streaming import LINES, Question, Window, answers_of, async_in_turn, async_windows_of, in_turn, windows_of
 
 _TIMEOUT = 30.0
 
@@ -79,11 +79,13 @@ class Client(Calls):
         request: models.RequestBack | None = None,
         remedies: bool | None = None,
         connections: int = 1,
+        window: int = LINES,
     ) -> Iterator[StreamItem]:
         """Ask any number of questions and give each answer in order, taking no more `items` than are being asked.
 
-        A question that has no answer is a `StreamProblem` in its place, and ends nothing. With more `connections` as
-        many windows of questions are under way at once, so that several replicas or workers are at it.
+        A question that has no answer is a `StreamProblem` in its place, and ends nothing. A `window` of questions is
+        sent at a time, fewer where they are long; with more `connections` as many windows are under way at once, so
+        that several replicas or workers are at it. Questions that come slowly are answered sooner in small windows.
         """
         asked = {
             "units": units,
@@ -92,10 +94,10 @@ class Client(Calls):
             "request": request,
             "remedies": remedies,
         }
-        windows = windows_of(items, asked)
-        if _checked(connections) == 1:
-            for window in windows:
-                yield from self._answered(window)
+        windows = windows_of(items, asked, _checked("window", window))
+        if _checked("connections", connections) == 1:
+            for one in windows:
+                yield from self._answered(one)
         else:
             yield from in_turn(windows, self._answered, connections)
 
@@ -167,11 +169,13 @@ class AsyncClient(AsyncCalls):
         request: models.RequestBack | None = None,
         remedies: bool | None = None,
         connections: int = 1,
+        window: int = LINES,
     ) -> AsyncIterator[StreamItem]:
         """Ask any number of questions and give each answer in order, taking no more `items` than are being asked.
 
-        A question that has no answer is a `StreamProblem` in its place, and ends nothing. With more `connections` as
-        many windows of questions are under way at once, so that several replicas or workers are at it.
+        A question that has no answer is a `StreamProblem` in its place, and ends nothing. A `window` of questions is
+        sent at a time, fewer where they are long; with more `connections` as many windows are under way at once, so
+        that several replicas or workers are at it. Questions that come slowly are answered sooner in small windows.
         """
         asked = {
             "units": units,
@@ -180,8 +184,8 @@ class AsyncClient(AsyncCalls):
             "request": request,
             "remedies": remedies,
         }
-        windows = async_windows_of(_each(items), asked)
-        async for answer in async_in_turn(windows, self._answered, _checked(connections)):
+        windows = async_windows_of(_each(items), asked, _checked("window", window))
+        async for answer in async_in_turn(windows, self._answered, _checked("connections", connections)):
             yield answer
 
     async def _answered(self, window: Window) -> list[StreamItem]:
@@ -208,10 +212,10 @@ def _one_of(url: str, http: object) -> None:
         raise TypeError("give the address of the service, or as `http` a client of httpx that has it")
 
 
-def _checked(connections: int) -> int:
-    if connections < 1:
-        raise ValueError("connections: give 1 or more")
-    return connections
+def _checked(name: str, given: int) -> int:
+    if given < 1:
+        raise ValueError(f"{name}: give 1 or more")
+    return given
 
 
 def _read(call: Call, response: httpx.Response) -> Any:

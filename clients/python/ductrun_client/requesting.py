@@ -21,6 +21,8 @@ from .models import Problem
 _WORTH_ANOTHER_TRY = (
     httpx.ConnectError,
     httpx.ConnectTimeout,
+    httpx.ReadTimeout,
+    httpx.WriteTimeout,
     httpx.ReadError,
     httpx.WriteError,
     httpx.RemoteProtocolError,
@@ -40,8 +42,9 @@ class Call(NamedTuple):
 class Retries(NamedTuple):
     """How often to ask again, and how long to wait: doubled each time, by chance between half of it and all.
 
-    Only what may pass by itself is asked again: a 429, a 503, and a connection that fails. `Retry-After` is kept to if
-    it asks for no more than `longest_wait`. A calculation changes nothing, so that asking twice does no harm.
+    Only what may pass by itself is asked again: a 429, a 503, and a connection that fails or stalls. `Retry-After` is
+    kept to if it asks for no more than `longest_wait`. A calculation changes nothing, so that asking twice does no
+    harm.
     """
 
     times: int = 0

@@ -23,7 +23,7 @@ from .models import BatchItem, Fault, Problem, StreamProblem, StreamStopped, Str
 from .requesting import Wire, encoded, expected, params_of
 
 PATH = "/v1/batch/stream"
-_LINES = 500
+LINES = 500
 _BYTES = 49_152  # under the 64 KiB that a server reads ahead
 _MEDIA_TYPE = "application/jsonl"
 Question: TypeAlias = BatchItem | Mapping[str, Any]
@@ -41,9 +41,10 @@ class Window(NamedTuple):
 class Filling:
     """The window that is being filled with questions."""
 
-    def __init__(self, asked: Mapping[str, Any]) -> None:
-        """Begin with none; `asked` is the query of every window."""
+    def __init__(self, asked: Mapping[str, Any], most: int) -> None:
+        """Begin with none; `asked` is the query of every window, `most` how many questions it has."""
         self._params = params_of(asked)
+        self._most = most
         self._taken = 0
         self._begin()
 
@@ -60,7 +61,7 @@ class Filling:
         except QuantityError as fault:
             line = _problem_of(item, fault)
         size = len(line) if isinstance(line, bytes) else 0
-        full = self._taken - self._before == _LINES or (self._lines and self._size + size > _BYTES)
+        full = self._taken - self._before == self._most or (self._lines and self._size + size > _BYTES)
         window = self.rest() if full else None
         self._taken += 1
         if isinstance(line, bytes):
@@ -83,9 +84,9 @@ class Filling:
         return window
 
 
-def windows_of(items: Iterable[Question], asked: Mapping[str, Any]) -> Iterator[Window]:
+def windows_of(items: Iterable[Question], asked: Mapping[str, Any], most: int) -> Iterator[Window]:
     """Give the windows of questions, taking no more of these than fill the next one."""
-    filling = Filling(asked)
+    filling = Filling(asked, most)
     for item in items:
         window = filling.add(item)
         if window is not None:
@@ -95,9 +96,11 @@ def windows_of(items: Iterable[Question], asked: Mapping[str, Any]) -> Iterator[
         yield last
 
 
-async def async_windows_of(items: AsyncIterable[Question], asked: Mapping[str, Any]) -> AsyncIterator[Window]:
+async def async_windows_of(
+    items: AsyncIterable[Question], asked: Mapping[str, Any], most: int
+) -> AsyncIterator[Window]:
     """Do the same for questions that come in an event loop."""
-    filling = Filling(asked)
+    filling = Filling(asked, most)
     async for item in items:
         window = filling.add(item)
         if window is not None:

@@ -10,7 +10,7 @@ export interface Settings {
   headers?: Record<string, string>;
   /** Milliseconds until a request is given up; 30,000 unless set. */
   timeout?: number;
-  /** How often to ask again after a 429, a 503 or a connection that fails; never unless set. */
+  /** How often to ask again after a 429, a 503 or a connection that fails or stalls; never unless set. */
   retries?: number;
   /** Milliseconds before the first of them, doubled each time; 500 unless set. */
   firstWait?: number;
@@ -18,9 +18,12 @@ export interface Settings {
   onDeprecated?: (sentence: string) => void;
 }
 
-/** A stream takes what a batch takes, and on how many `connections` it asks at once: 1 unless given. */
+/** A stream takes what a batch takes, and more. */
 export interface StreamOptions extends RemedyingOptions {
+  /** How many requests are under way at once; 1 unless set. */
   connections?: number;
+  /** How many questions a request has at the most: fewer are answered sooner where they come slowly; 500 unless set. */
+  window?: number;
 }
 
 const LONGEST_WAIT = 30_000;
@@ -30,13 +33,15 @@ const MEASURE = new TextEncoder();
 const TEXT = new TextDecoder();
 
 /** Give the lines of questions, as many at a time as are one request. */
-async function* windows(items: Iterable<BatchItem> | AsyncIterable<BatchItem>): AsyncGenerator<string[]> {
+async function* windows(
+  items: Iterable<BatchItem> | AsyncIterable<BatchItem>, most: number,
+): AsyncGenerator<string[]> {
   let lines: string[] = [];
   let size = 0;
   for await (const item of items) {
     const line = JSON.stringify(item) + "\n";
     const length = MEASURE.encode(line).length;
-    if (lines.length > 0 && (lines.length === LINES || size + length > BYTES)) {
+    if (lines.length > 0 && (lines.length >= most || size + length > BYTES)) {
       yield lines;
       lines = [];
       size = 0;
@@ -63,19 +68,26 @@ export class Client extends Calls {
    */
   async *stream(
     items: Iterable<BatchItem> | AsyncIterable<BatchItem>,
-    { connections = 1, ...options }: StreamOptions = {},
+    { connections = 1, window = LINES, signal, ...options }: StreamOptions = {},
   ): AsyncGenerator<StreamAnswer | StreamProblem> {
     if (!(connections >= 1)) throw new RangeError("connections: give 1 or more");
+    if (!(window >= 1)) throw new RangeError("window: give 1 or more");
+    const left = new AbortController();
+    const ends = signal ? AbortSignal.any([signal, left.signal]) : left.signal;
     const underWay: Promise<(StreamAnswer | StreamProblem)[]>[] = [];
     let before = 0;
-    for await (const lines of windows(items)) {
-      const asked = this.window(lines, before, options);
-      asked.catch(() => undefined); // told when its turn comes
-      underWay.push(asked);
-      before += lines.length;
-      if (underWay.length >= connections) yield* await underWay.shift()!;
+    try {
+      for await (const lines of windows(items, window)) {
+        const asked = this.window(lines, before, { ...options, signal: ends });
+        asked.catch(() => undefined); // told when its turn comes
+        underWay.push(asked);
+        before += lines.length;
+        if (underWay.length >= connections) yield* await underWay.shift()!;
+      }
+      for (const asked of underWay) yield* await asked;
+    } finally {
+      left.abort(); // whoever leaves in the middle needs no more answers
     }
-    for (const asked of underWay) yield* await asked;
   }
 
   private async window(
@@ -133,7 +145,8 @@ export class Client extends Calls {
         wait = this.waitAfter(tried, response);
         if (wait === undefined) return this.expected(response, content, media, path);
       } catch (fault) {
-        if (!(fault instanceof TypeError)) throw fault; // fetch throws one where the connection fails
+        const stalled = timeout.aborted && !signal?.aborted;
+        if (!stalled && !(fault instanceof TypeError)) throw fault; // fetch throws one where the connection fails
         wait = this.waitAfter(tried);
         if (wait === undefined) throw fault;
       }

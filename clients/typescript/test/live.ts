@@ -116,6 +116,39 @@ test("several connections are at a stream at once, and order is kept", async () 
   await assert.rejects(several.stream(runs(1), { connections: 0 }).next(), RangeError);
 });
 
+test("whoever leaves a stream ends what is under way", async () => {
+  const signals: AbortSignal[] = [];
+  const said = '{"type":"problem","line":1,"status":422}\n{"type":"summary","item_count":1,"failed_count":1}\n';
+  const first: typeof fetch = async (_, request) => {
+    const signal = request!.signal!;
+    if (signals.push(signal) === 1) return new Response(said, { headers: { "Content-Type": "application/jsonl" } });
+    return new Promise((_, reject) => signal.addEventListener("abort", () => reject(signal.reason)));
+  };
+  for await (const _ of new Client("", { fetch: first }).stream(runs(3), { connections: 3, window: 1 })) break;
+  assert.deepEqual(signals.map((one) => one.aborted), [true, true, true]);
+});
+
+test("a small window asks for few at a time", async () => {
+  let requests = 0;
+  const counted: typeof fetch = async (...asked) => (requests++, fetch(...asked));
+  const small = new Client(process.env["DUCTRUN_URL"]!, { fetch: counted });
+  let lines = 0;
+  for await (const _ of small.stream(runs(7), { window: 3 })) lines++;
+  assert.deepEqual([lines, requests], [7, 3]);
+  await assert.rejects(small.stream(runs(1), { window: 0 }).next(), RangeError);
+});
+
+test("a server that stalls is asked again where retries say so", async () => {
+  let asked = 0;
+  const once: RequestListener = (_, answer) => {
+    if (++asked > 1) answer.writeHead(200, { "Content-Type": "application/json" }).end('{"status":"ready"}');
+  };
+  await answering(once, async (address) => {
+    await new Client(address, { timeout: 300, retries: 1, firstWait: 1 }).checkReady();
+  });
+  assert.equal(asked, 2);
+});
+
 test("a page of a gateway is an error of its own, for a call and a stream", async () => {
   const page: RequestListener = (_, answer) => answer.writeHead(502, { "Content-Type": "text/html" }).end("<h1>Bad");
   await answering(page, async (address) => {

@@ -35,7 +35,7 @@ REQUEST_CODES: Final = {
     "wrong_type": "Another type of JSON is taken here: a number and not a text, an object of value and unit.",
     "not_an_integer": "A whole number is taken here, written without a point or an exponent.",
     "not_allowed": "The value is none of those taken here.",
-    "kind_missing": "The object does not say its kind.",
+    "kind_missing": "The object does not say its kind. What else is wrong in it shows once it does.",
     "unknown_kind": "There is no such kind of object here.",
     "out_of_range": "The number or the quantity lies outside what can be.",
     "too_few": "The array has too few items.",
