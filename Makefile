@@ -115,6 +115,8 @@ lock:
 	  pyproject.toml -o requirements.lock
 	uv pip compile -q --universal --python-version 3.11 --generate-hashes --no-emit-index-url --no-annotate --no-header \
 	  --group dev pyproject.toml -c requirements.lock -o requirements-dev.lock
+	echo distributed | uv pip compile -q --universal --python-version 3.11 --generate-hashes --no-emit-index-url --no-annotate \
+	  --no-header -c requirements-dev.lock - -o requirements-dask.lock
 
 proxy: $(STAMP)
 	$(BIN)/python -m pytest tests/apart/proxy.py

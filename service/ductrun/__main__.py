@@ -64,10 +64,10 @@ def _workers(text: str) -> int:
 
 
 def _between(text: str, least: int, most: int, otherwise: str) -> int:
-    number = int(text)
-    if not least <= number <= most:
+    digits = text.isascii() and text.isdecimal() and len(text) < 12
+    if not digits or not least <= int(text) <= most:
         raise argparse.ArgumentTypeError(otherwise)
-    return number
+    return int(text)
 
 
 def _contract(_chosen: argparse.Namespace) -> int:

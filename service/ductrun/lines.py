@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 from collections import deque
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Generator, Iterable, Iterator
 from concurrent.futures import Future, ProcessPoolExecutor
 from concurrent.futures.process import BrokenProcessPool
+from contextlib import closing
+from ctypes import c_bool
 from functools import cache, partial
-from typing import BinaryIO
+from multiprocessing.sharedctypes import RawValue
+from typing import Any, BinaryIO
 
 from ductrun.http.exchange import read_query
 from ductrun.http.items import Items, Settled
@@ -28,16 +31,17 @@ def answer(source: BinaryIO, target: BinaryIO, query: bytes, workers: int, limit
     """Answer every line, the basis first and the summary last; gives how many there were, and how many have no answer.
 
     `limit` is the longest line, in bytes; `query` says how answers are wanted, as in a URL. What stands in
-    memory is bounded, whatever the number of lines.
+    memory is bounded, whatever the number of lines. Where the target takes no more, the lines at work are the last.
     """
     target.write(BASIS)
     items = failed = 0
     parts = _parts(source, limit)
     every = (answer_part(part, limit, query) for part in parts)
-    for written, count, problems in every if workers == 1 else _by_processes(parts, limit, query, workers):
-        target.write(written)
-        items += count
-        failed += problems
+    with closing(every if workers == 1 else _by_processes(parts, limit, query, workers)) as answered:
+        for written, count, problems in answered:
+            target.write(written)
+            items += count
+            failed += problems
     target.write(summary_of(items, failed))
     target.flush()
     return items, failed
@@ -74,12 +78,29 @@ def _parts(source: BinaryIO, limit: int) -> Iterator[Part]:
         yield part
 
 
-def _by_processes(parts: Iterable[Part], limit: int, query: bytes, workers: int) -> Iterator[Answered]:
+def _by_processes(parts: Iterable[Part], limit: int, query: bytes, workers: int) -> Generator[Answered, None, None]:
     waiting: deque[Future[Answered]] = deque()
-    with ProcessPoolExecutor(workers) as pool:
+    left = RawValue(c_bool, False)  # without a lock, which a process that is killed could keep for ever
+    pool = ProcessPoolExecutor(workers, initializer=_watch, initargs=(left,))
+    try:
         for part in parts:
-            waiting.append(pool.submit(answer_part, part, limit, query))
+            waiting.append(pool.submit(_answered_while_asked, part, limit, query))
             if len(waiting) > workers * _AHEAD:
                 yield waiting.popleft().result()
         while waiting:
             yield waiting.popleft().result()
+    finally:
+        left.value = True
+        pool.shutdown(cancel_futures=True)
+
+
+_left: Any = None  # in each process: whether nobody takes the answers any more
+
+
+def _watch(left: Any) -> None:
+    global _left  # noqa: PLW0603  (a process of a pool is given what it shares in no other way)
+    _left = left
+
+
+def _answered_while_asked(part: Part, limit: int, query: bytes) -> Answered:
+    return answer_part((line for line in part if not _left.value), limit, query)

@@ -12,7 +12,7 @@ from typing import Any, Final
 PREFIX: Final = "DUCTRUN_"
 _ORIGIN = re.compile(r"https?://([a-z0-9_-]+(\.[a-z0-9_-]+)*|\[[0-9a-f:.]+\])(:[1-9][0-9]{0,4})?")
 _HASH = re.compile(r"[0-9a-f]{64}\Z")
-_NOT_SETTINGS = re.compile(r"DUCTRUN_(BENCH|FUZZ|HILLY|SOAK|SERVICE|PORT)(_|\Z)|DUCTRUN_\w+_(PORT|TCP|SERVICE)")
+_NOT_SETTINGS = re.compile(r"DUCTRUN_(BENCH|BROWSER|FUZZ|HILLY|SOAK|SERVICE|PORT)(_|\Z)|DUCTRUN_\w+_(PORT|TCP|SERVICE)")
 
 
 class SettingError(ValueError):

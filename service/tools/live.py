@@ -8,12 +8,13 @@ import subprocess
 import sys
 import time
 import urllib.request
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from pathlib import Path
 
 EMPTY: Mapping[str, str] = {}
 QUIET = {"DUCTRUN_LOG": "failures", "DUCTRUN_DRAIN_SECONDS": "0"}  # unless the caller's environment says otherwise
+_START_SECONDS = 120  # of a machine that is very busy
 REPOSITORY = Path(__file__).resolve().parents[2]
 
 
@@ -33,29 +34,68 @@ def running(command: list[str], port: int, ready: str) -> Iterator[str]:
 
 @contextmanager
 def started(
-    command: list[str] | None = None, port: int = 0, ready: str = "/readyz", environment: Mapping[str, str] = EMPTY
+    command: list[str] | None = None,
+    port: int = 0,
+    ready: str = "/readyz",
+    environment: Mapping[str, str] = EMPTY,
+    errors: int | None = None,
+    options: Sequence[str] = (),
 ) -> Iterator[tuple[str, subprocess.Popen[bytes]]]:
-    """Run a server, the service unless another is named, until the block ends; gives its address and its process."""
-    port = port or free_port()
-    command = command or ["ductrun", "serve", "--port", str(port)]
-    server = subprocess.Popen(
-        [sys.executable, "-m", *command], cwd=REPOSITORY, env=QUIET | dict(os.environ) | dict(environment)
-    )
-    address = f"http://127.0.0.1:{port}"
+    """Run a server, the service unless another is named, until the block ends; gives its address and its process.
+
+    A `command` has its `port`, the service its `options`. `errors` is where standard error goes, if not to our own.
+    """
+    at = port or free_port()
+    server = _begun(command or _service_at(at, options), environment, errors)
     try:
-        deadline = time.monotonic() + 60  # a machine may be busy with much else
-        while True:
-            try:
-                urllib.request.urlopen(address + ready, timeout=1).close()
-                break
-            except OSError:
-                if time.monotonic() > deadline or server.poll() is not None:
-                    raise
-                time.sleep(0.05)
-        yield address, server
+        if not _comes(server, at, ready) and not port:  # somebody took the port after it was found free
+            at = free_port()
+            server = _begun(_service_at(at, options), environment, errors)
+            _comes(server, at, ready)
+        assert server.poll() is None, f"the server ended with {server.returncode} before it answered"
+        yield f"http://127.0.0.1:{at}", server
     finally:
-        server.terminate()
+        _ended(server)
+
+
+def _service_at(port: int, options: Sequence[str]) -> list[str]:
+    return ["ductrun", "serve", "--port", str(port), *options]
+
+
+def _begun(command: list[str], environment: Mapping[str, str], errors: int | None) -> subprocess.Popen[bytes]:
+    return subprocess.Popen(
+        [sys.executable, "-m", *command],
+        cwd=REPOSITORY,
+        env=QUIET | dict(os.environ) | dict(environment),
+        stderr=errors,
+    )
+
+
+def _comes(server: subprocess.Popen[bytes], port: int, ready: str) -> bool:
+    """Wait until a server answers; no if it ended instead."""
+    deadline = time.monotonic() + _START_SECONDS
+    while server.poll() is None:
+        try:
+            urllib.request.urlopen(f"http://127.0.0.1:{port}{ready}", timeout=5).close()
+        except OSError:
+            if time.monotonic() > deadline:
+                raise
+            time.sleep(0.05)
+        else:
+            return True
+    return False
+
+
+def _ended(server: subprocess.Popen[bytes]) -> None:
+    server.terminate()
+    if server.stderr is not None:
+        server.stderr.close()
+    try:
         server.wait(30)
+    except subprocess.TimeoutExpired:
+        server.kill()
+        server.wait(30)
+        raise
 
 
 @contextmanager

@@ -10,6 +10,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from ductrun.http.problems import KINDS
 from ductrun.subjects import OPERATIONS
 from tools.asking import post
 from tools.live import serving
@@ -52,6 +53,12 @@ def same(printed: Any, real: Any) -> None:
     for printed_leaf, real_leaf in zip(one, other, strict=True):
         close = pytest.approx(real_leaf, rel=1e-9) if isinstance(real_leaf, float) else real_leaf
         assert printed_leaf == close, MEND
+
+
+def test_every_status_of_a_problem_is_told() -> None:
+    rows = re.findall(r"^\| (\d{3}(?:, \d{3})*) \|", PAGE, re.MULTILINE)
+    told = [int(status) for row in rows for status in row.split(", ")]
+    assert sorted(told) == sorted({kind.status for kind in KINDS.values()})
 
 
 def fences(text: str, language: str) -> list[str]:

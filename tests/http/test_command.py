@@ -9,6 +9,9 @@ import os
 import socket
 import subprocess
 import sys
+import time
+from ctypes import c_int
+from multiprocessing.sharedctypes import RawValue
 from typing import Any
 
 import pytest
@@ -77,6 +80,37 @@ def test_the_command_answers_a_file_as_it_is_asked() -> None:
     refused = command("answer", "--query", "units=imperial")
     assert (refused.returncode, refused.stdout) == (1, b"")
     assert b"units does not take this value" in refused.stderr
+
+
+@pytest.mark.parametrize("port", ["abc", "0", "70000", "1_0", "9" * 5_000])
+def test_a_port_that_is_none_is_told_as_that(capsys: Any, port: str) -> None:
+    with pytest.raises(SystemExit):
+        main(["serve", "--port", port])
+    assert capsys.readouterr().err.endswith("argument --port: a port lies in 1 to 65535\n")
+
+
+def test_where_nobody_takes_the_answers_no_more_are_made(monkeypatch: Any) -> None:
+    made = RawValue(c_int, 0)
+
+    def slow(_items: Any, number: int, *_more: Any) -> tuple[int, bytes]:
+        if number > 100:
+            made.value += 1
+            time.sleep(0.5)
+        return 200, b"{}"
+
+    class Gone(io.BytesIO):
+        """Takes the basis and no more."""
+
+        def write(self, written: Any, /) -> int:
+            if b'"basis"' not in written:
+                raise BrokenPipeError
+            return len(written)
+
+    monkeypatch.setattr(lines, "_settled", slow)
+    monkeypatch.setattr(lines, "_CHUNK", 100)
+    with pytest.raises(BrokenPipeError):
+        lines.answer(io.BytesIO(b"1\n" * 5_000), Gone(), b"", 2, LIMIT)
+    assert made.value < 50  # of parts of 50 lines, several of which wait
 
 
 def test_a_process_that_is_killed_leaves_no_summary() -> None:

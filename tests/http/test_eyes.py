@@ -2,19 +2,23 @@
 
 from __future__ import annotations
 
+import errno
 import json
 import re
+import threading
 import time
 import urllib.request
-from typing import Any
+from concurrent.futures import ThreadPoolExecutor
+from functools import cache
+from typing import Any, ClassVar
+from unittest.mock import MagicMock
 
 import pytest
 from ductrun import __version__
 from ductrun.http.eyes import EYES, Eyes, Seen, traced
-from ductrun.http.logs import JsonLines, log_config
 from ductrun.http.metrics import Metrics, metrics
 from ductrun.tables import TABLES
-from tools.live import free_port, started
+from tools.live import started
 
 from tests.asking import EXAMPLES
 from tests.http.wire import JSON_TYPE, post, reply
@@ -23,17 +27,20 @@ TRACE, PARENT = "4bf92f3577b34da6a3ce929d0e0e4736", "00f067aa0ba902b7"  # the ex
 SEEN = Seen(0.0, "r-1", "/v1/fill", 200, 0.0125, None, b"")
 
 
-def written(monkeypatch: Any, capsys: Any, *seen: Seen, operations: tuple[str, ...] = ("/v1/fill",)) -> list[Any]:
+def written(monkeypatch: Any, *seen: Seen, operations: tuple[str, ...] = ("/v1/fill",)) -> list[Any]:
+    lines: list[bytes] = []
+    monkeypatch.setattr("ductrun.http.eyes.LOG.add", lines.extend)
     eyes = Eyes()
     eyes.name(operations)
     eyes._logs = True
     eyes.gathered.extend(seen)
     eyes.write()
-    return [json.loads(line) for line in capsys.readouterr().err.splitlines()]
+    assert all(line.endswith(b"\n") for line in lines)
+    return [json.loads(line) for line in lines]
 
 
-def test_a_request_is_one_line(monkeypatch: Any, capsys: Any) -> None:
-    assert written(monkeypatch, capsys, SEEN) == [
+def test_a_request_is_one_line(monkeypatch: Any) -> None:
+    assert written(monkeypatch, SEEN) == [
         {
             "time": "1970-01-01T00:00:00.000+00:00",
             "level": "info",
@@ -46,9 +53,9 @@ def test_a_request_is_one_line(monkeypatch: Any, capsys: Any) -> None:
     ]
 
 
-def test_a_line_has_the_items_and_the_trace_where_there_are_any(monkeypatch: Any, capsys: Any) -> None:
+def test_a_line_has_the_items_and_the_trace_where_there_are_any(monkeypatch: Any) -> None:
     header = f"00-{TRACE}-{PARENT}-01".encode()
-    [line] = written(monkeypatch, capsys, SEEN._replace(items=3, traceparent=header, path="/etc/passwd"))
+    [line] = written(monkeypatch, SEEN._replace(items=3, traceparent=header, path="/etc/passwd"))
     assert (line["items"], line["trace_id"], line["parent_id"], line["operation"]) == (3, TRACE, PARENT, "other")
 
 
@@ -88,18 +95,31 @@ def test_requests_are_gathered_only_while_the_eyes_are_open(monkeypatch: Any) ->
     assert EYES.in_flight == 0
 
 
-def test_a_log_that_nobody_reads_ends_the_log_and_nothing_else(monkeypatch: Any) -> None:
-    class Closed:
-        def write(self, _text: str) -> None:
-            raise BrokenPipeError
+def test_what_cannot_be_counted_ends_neither_log_nor_figures(monkeypatch: Any, caplog: Any) -> None:
+    class Full:
+        """Has no room for one label."""
 
+        counted: ClassVar[list[str]] = []
+        in_flight = MagicMock()
+
+        def count(self, operation: str, *_more: Any) -> None:
+            if operation == "other":
+                raise OSError(errno.ENOSPC, "No space left on device")
+            self.counted.append(operation)
+
+    monkeypatch.setattr("ductrun.http.eyes.metrics", Full)
     eyes = Eyes()
-    eyes._logs = True
+    eyes.name(["/v1/fill"])
+    eyes.start(logs=False, counts=True)
+    lost = SEEN._replace(path="/nowhere")
+    eyes.gathered.extend([lost, SEEN, lost])
+    eyes.end()
+    eyes.start(logs=False, counts=True)
     eyes.gathered.append(SEEN)
-    monkeypatch.setattr("sys.stderr", Closed())
-    eyes.write()
-    assert eyes._logs is False
-    assert not eyes.gathered
+    eyes.end()
+    assert Full.counted == ["fill", "fill"]
+    assert [record.getMessage() for record in caplog.records] == ["not every request is counted"]
+    assert "No space left" in caplog.text
 
 
 def test_figures_are_those_of_the_requests() -> None:
@@ -122,33 +142,14 @@ def test_figures_are_those_of_the_requests() -> None:
         assert line in told.splitlines()
 
 
-def test_a_log_record_is_one_line_of_json() -> None:
-    import logging
-
-    try:
-        raise ValueError("one\ntwo")
-    except ValueError:
-        import sys
-
-        record = logging.LogRecord("ductrun", logging.ERROR, "", 0, "request %s failed", ("r",), sys.exc_info())
-    line = JsonLines().format(record)
-    told = json.loads(line)
-    assert "\n" not in line
-    assert (told["level"], told["event"], told["message"]) == ("error", "ductrun", "request r failed")
-    assert "ValueError: one\ntwo" in told["exception"]
-    assert log_config("failures")["loggers"]["ductrun"]["level"] == "WARNING"
-
-
 @pytest.mark.live
 def test_the_figures_of_several_workers_are_told_together() -> None:
-    port = free_port()
-    command = ["ductrun", "serve", "--port", str(port), "--workers", "2"]
     body = json.dumps(EXAMPLES["fill"]).encode()
-    with started(command, port) as (address, _):
+    with started(options=["--workers", "2"]) as (address, _):
         for _ in range(40):
             asked = urllib.request.Request(f"{address}/v1/fill", body, {"Content-Type": "application/json"})
             urllib.request.urlopen(asked).close()
-        deadline = time.monotonic() + 10
+        deadline = time.monotonic() + 60
         while time.monotonic() < deadline:
             told = urllib.request.urlopen(f"{address}/metrics").read().decode()
             found = re.search(r'ductrun_requests_total\{operation="fill",status="200"\} (\S+)', told)
@@ -161,5 +162,32 @@ def test_the_figures_of_several_workers_are_told_together() -> None:
         assert "ductrun_build_info" in told
 
 
-def test_there_is_one_set_of_figures() -> None:
-    assert metrics() is metrics()
+def test_there_is_one_set_of_figures_whoever_asks_first(monkeypatch: Any) -> None:
+    both = threading.Event()
+    made: list[Any] = []
+
+    class Slow:
+        def __init__(self) -> None:
+            made.append(self)
+            if len(made) > 1:
+                both.set()
+            both.wait(0.2)  # in which the other asks too
+
+    monkeypatch.setattr("ductrun.http.metrics.Metrics", Slow)
+    monkeypatch.setattr("ductrun.http.metrics._metrics", cache(Slow))
+    with ThreadPoolExecutor(2) as pool:
+        first, second = [asked.result() for asked in [pool.submit(metrics) for _ in range(2)]]
+    assert first is second
+    assert made == [first]
+
+
+def test_the_figures_are_made_beside_the_loop(monkeypatch: Any) -> None:
+    loops: list[bool] = []
+
+    def asked() -> Any:
+        loops.append(threading.current_thread() is threading.main_thread())
+        return MagicMock(written=lambda: b"")
+
+    monkeypatch.setattr("ductrun.http.app.metrics", asked)
+    assert reply("GET", "/metrics").status == 200
+    assert loops == [False]

@@ -34,6 +34,14 @@ def test_each_of_several_keys_is_taken(key: str) -> None:
     assert ask("/v1/tables/units", f"bearer  {key} ").status == 200
 
 
+def test_a_long_key_is_taken_whole() -> None:
+    key = "k" * 2_000
+    guarded = create_app(Settings(key_hashes=(hashlib.sha256(key.encode()).hexdigest(),)))
+    for given, status in ((key, 200), (key[:-1], 403)):
+        headers = [("authorization", f"Bearer {given}")]
+        assert reply("GET", "/v1/tables/units", headers=headers, application=guarded).status == status
+
+
 @pytest.mark.parametrize("authorization", [None, "", "Basic b2xkLWtleQ==", "Bearer", "Bearer  ", OLD])
 def test_without_a_key_the_answer_says_how_to_send_one(authorization: str | None) -> None:
     found = ask("/v1/fill", authorization, "POST", FILL)

@@ -11,7 +11,7 @@ from ductrun.http.app import create_api
 from ductrun.http.gate import REQUEST_ID, Gate
 from ductrun.http.problems import ProblemRaised
 from ductrun.settings import Settings
-from tools.live import free_port, running
+from tools.live import started
 
 from tests.asking import EXAMPLES
 from tests.http.wire import JSON_TYPE, reply
@@ -84,9 +84,7 @@ def stamping_application() -> Gate:
 
 @pytest.mark.live
 def test_the_command_serves_an_application_with_layers() -> None:
-    port = free_port()
-    command = ["ductrun", "serve", "--port", str(port), "--application", f"{__name__}:stamping_application"]
-    with running(command, port, "/readyz") as address:
+    with started(options=["--application", f"{__name__}:stamping_application"]) as (address, _):
         asked = Request(f"{address}/v1/fill", FILL, {"Content-Type": "application/json"})
         for target in (asked, f"{address}/v1/tables/units"):
             with urlopen(target, timeout=10) as answer:

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import json
 import socket
-import time
 
 import pytest
 from ductrun.http.app import create_app
@@ -12,7 +11,7 @@ from ductrun.settings import Settings
 from tools.live import started
 
 from tests.asking import EXAMPLES
-from tests.http.wire import JSON_TYPE, Reply, reply
+from tests.http.wire import JSON_TYPE, Reply, at_work, reply
 
 APP = "https://app.example.org"
 BODY = json.dumps(EXAMPLES["fill"]).encode()
@@ -85,9 +84,7 @@ def test_what_the_server_itself_refuses_may_be_read_as_well() -> None:
     with started(environment={"DUCTRUN_CORS_ORIGINS": APP, "DUCTRUN_MAX_CONCURRENT": "1"}) as (address, _):
         port = int(address.rpartition(":")[2])
         head = f"POST /v1/fill HTTP/1.1\r\nHost: a\r\nOrigin: {APP}\r\nContent-Type: application/json\r\n".encode()
-        with socket.create_connection(("127.0.0.1", port)) as waiting:
-            waiting.sendall(head + b"Content-Length: 9\r\n\r\n{")  # at work until its body is there
-            time.sleep(0.3)
+        with at_work(port, head):
             busy = told(port, head + b"Content-Length: 2\r\n\r\n{}")
         wrong = told(port, head + b"Content-Length: two\r\n\r\n{}")
     for status, found in ((b"503", busy), (b"400", wrong)):
@@ -97,7 +94,7 @@ def test_what_the_server_itself_refuses_may_be_read_as_well() -> None:
 
 
 def told(port: int, sent: bytes) -> bytes:
-    with socket.create_connection(("127.0.0.1", port), timeout=10) as connection:
+    with socket.create_connection(("127.0.0.1", port), timeout=50) as connection:
         connection.sendall(sent)
         return connection.recv(65_536)
 

@@ -76,7 +76,18 @@ def test_one_that_lingers_closes_its_own_half_first_and_once() -> None:
         transport.close()
         transport.close()
 
-    assert asked_of(last) == [b"last", "eof", "close", "turn"]
+    assert asked_of(last) == [b"last", "eof", "resume", "close", "turn"]
+
+
+def test_nothing_is_written_behind_the_last_answer_of_one_that_lingers() -> None:
+    def late(transport: Any) -> None:
+        transport.lingers = True
+        transport.write(b"last")
+        transport.close()
+        assert transport.is_closing()
+        transport.write(b"late")
+
+    assert asked_of(late) == [b"last", "eof", "resume", "turn"]
 
 
 def test_nothing_is_written_once_the_caller_has_gone() -> None:

@@ -82,6 +82,7 @@ def test_settings_are_told_without_secrets() -> None:
 
 def test_what_looks_like_a_setting_and_is_none_is_told() -> None:
     warnings = list(unknown({"DUCTRUN_MAX_BODY_BYTE": "1", "DUCTRUN_SERVICE_HOST": "10.0.0.1", "DUCTRUN_LOG": "x"}))
+    assert list(unknown({"DUCTRUN_BROWSER": "1", "DUCTRUN_FUZZ_EXAMPLES": "9"})) == []
     assert warnings == ["DUCTRUN_MAX_BODY_BYTE is no setting and is passed over; is DUCTRUN_MAX_BODY_BYTES meant?"]
 
 

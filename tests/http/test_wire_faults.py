@@ -6,9 +6,11 @@ import json
 import socket
 import time
 from collections.abc import Iterator
+from contextlib import contextmanager
 
 import pytest
 from ductrun.http.server import LONGEST_HEAD, LONGEST_TARGET
+from ductrun.kit.bounding import LARGE
 from tools.costly_requests import bare_run, run_of, under_earth
 from tools.live import serving
 
@@ -41,13 +43,25 @@ def port() -> Iterator[int]:
 
 def exchange(port: int, *parts: bytes, half_close: bool = False) -> bytes:
     """Send some bytes, in parts with a breath between them, and read until the server closes."""
-    with socket.create_connection(("127.0.0.1", port), timeout=10) as connection:
+    with socket.create_connection(("127.0.0.1", port), timeout=50) as connection:
         for number, part in enumerate(parts):
             time.sleep(0.2 if number else 0)
             connection.sendall(part)
         if half_close:
             connection.shutdown(socket.SHUT_WR)
         return b"".join(iter(lambda: connection.recv(65_536), b""))
+
+
+def exchange_once_answered(port: int, first: bytes, answer: bytes, second: bytes) -> bytes:
+    """Send some bytes, and more once so much of the answer is there; read until the server closes."""
+    with socket.create_connection(("127.0.0.1", port), timeout=50) as connection:
+        connection.sendall(first)
+        found = b""
+        while answer not in found:
+            found += (came := connection.recv(65_536))
+            assert came, found
+        connection.sendall(second)
+        return found + b"".join(iter(lambda: connection.recv(65_536), b""))
 
 
 def replies_in(answered: bytes) -> list[Reply]:
@@ -134,7 +148,8 @@ def test_a_body_that_breaks_while_its_request_waits_is_refused_in_its_turn(port:
 
 
 def test_an_answer_that_has_begun_is_cut_off_and_nothing_is_written_into_it(port: int) -> None:
-    answered = exchange(port, chunked(b"/v1/batch/stream", b"application/jsonl", LINE), b"zz\r\n")
+    begun = chunked(b"/v1/batch/stream", b"application/jsonl", LINE)
+    answered = exchange_once_answered(port, begun, b'"type":"answer"', b"zz\r\n")
     assert answered.startswith(b"HTTP/1.1 200")
     assert answered.count(b"HTTP/1.1") == 1
     assert b'"type":"answer"' in answered
@@ -144,7 +159,7 @@ def test_an_answer_that_has_begun_is_cut_off_and_nothing_is_written_into_it(port
 
 def test_a_refusal_after_an_answer_that_came_early_closes_the_connection(port: int) -> None:
     early = chunked(b"/v1/fill", b"text/plain", b"zanzibar")
-    [found] = replies_in(exchange(port, early, b"zz\r\n"))
+    [found] = replies_in(exchange_once_answered(port, early, b"/problems/unsupported_media_type", b"zz\r\n"))
     assert_problem(found, "unsupported_media_type")
 
 
@@ -194,11 +209,23 @@ def test_the_server_lives_on(port: int) -> None:
     assert found.status == 200
 
 
-LONG_ENOUGH = json.dumps(bare_run(under_earth(run_of(8, 4, 0)))).encode()  # a second or so
+# a second or so; not large, so that it is read and begun when it comes
+LONG_ENOUGH = json.dumps(bare_run(under_earth(run_of(8, 4, 0))), separators=(",", ":")).encode()
+assert len(LONG_ENOUGH) < LARGE
+
+
+@contextmanager
+def behind_long_work(port: int) -> Iterator[None]:
+    """Have a request at work for which those that follow must wait, so that a quick machine takes long as well."""
+    with socket.create_connection(("127.0.0.1", port), timeout=50) as ahead:
+        ahead.sendall(posted(b"Accept: text/html", body=LONG_ENOUGH, path=b"/v1/duct-run"))
+        yield
+        assert ahead.recv(15) == b"HTTP/1.1 200 OK"
 
 
 def test_a_caller_who_closed_its_half_of_a_long_request_still_gets_the_answer(port: int) -> None:
-    answered = exchange(port, posted(body=LONG_ENOUGH, path=b"/v1/duct-run"), half_close=True)
+    with behind_long_work(port):
+        answered = exchange(port, posted(body=LONG_ENOUGH, path=b"/v1/duct-run"), half_close=True)
     between, _, answer = answered.rpartition(b"HTTP/1.1 100 Continue\r\n\r\n")
     assert between.replace(b"HTTP/1.1 100 Continue\r\n\r\n", b"") == b""
     assert answered.startswith(b"HTTP/1.1 100 Continue\r\n\r\n")
@@ -220,12 +247,11 @@ def test_a_caller_who_went_while_its_answer_was_made_is_noticed(port: int) -> No
 
     before = left()
     asked = posted(body=LONG_ENOUGH, path=b"/v1/duct-run")
-    with socket.create_connection(("127.0.0.1", port), timeout=10) as ahead:  # behind whom the one who leaves waits
-        ahead.sendall(posted(b"Accept: text/html", body=LONG_ENOUGH, path=b"/v1/duct-run"))
-        with socket.create_connection(("127.0.0.1", port), timeout=10) as connection:
+    with behind_long_work(port):
+        with socket.create_connection(("127.0.0.1", port), timeout=50) as connection:
             connection.sendall(asked)
             time.sleep(0.1)
         began = time.monotonic()
-        while left() == before and time.monotonic() - began < 10:
+        while left() == before and time.monotonic() - began < 50:
             time.sleep(0.05)
         assert left() == before + 1

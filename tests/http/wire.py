@@ -1,9 +1,10 @@
-"""Raw requests to the application in process: any bytes, any headers, any chunks."""
+"""Raw requests to the application in process: any bytes, headers, chunks; and one that waits, to a live server."""
 
 from __future__ import annotations
 
 import asyncio
 import json
+import socket
 from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Any
@@ -16,6 +17,17 @@ from ductrun.subjects import OPERATIONS
 APPLICATION = create_app(Settings())
 ANSWERS = {operation.name: answer_to(operation) for operation in OPERATIONS}
 JSON_TYPE = [("content-type", "application/json")]
+
+
+FILL_HEAD = b"POST /v1/fill HTTP/1.1\r\nHost: a\r\nContent-Type: application/json\r\n"
+
+
+def at_work(port: int, head: bytes = FILL_HEAD) -> socket.socket:
+    """Open a request of a live server of which it is known that it is at work: it was asked for its body."""
+    connection = socket.create_connection(("127.0.0.1", port), timeout=50)
+    connection.sendall(head + b"Expect: 100-continue\r\nContent-Length: 100\r\n\r\n")
+    assert connection.recv(65_536) == b"HTTP/1.1 100 Continue\r\n\r\n"
+    return connection
 
 
 @dataclass(frozen=True)

@@ -27,6 +27,7 @@ from ductrun.http.eyes import EYES
 from ductrun.http.gate import Gate
 from ductrun.http.health import Alive, Health, Ready
 from ductrun.http.items import EXAMPLES, Items
+from ductrun.http.logs import LOG
 from ductrun.http.metrics import metrics
 from ductrun.http.origins import allowing
 from ductrun.http.problems import KINDS, ProblemRaised
@@ -60,11 +61,13 @@ def create_api(settings: Settings) -> Api:
         gc.freeze()
         gc.enable()
         STOPPING.wait_on_term(settings.drain_seconds)
+        LOG.start()
         EYES.start(logs=settings.log == "requests", counts=settings.metrics)
         health.ready = True
         yield
         health.ready = False
         EYES.end()
+        LOG.end()
 
     described = list(_described(settings, health))
     endpoints = [*described, *_pages(described, counts=settings.metrics)]
@@ -85,7 +88,7 @@ def create_api(settings: Settings) -> Api:
 
 
 async def _figures(_request: Request) -> Response:
-    written = await asyncio.to_thread(metrics().written)
+    written = await asyncio.to_thread(lambda: metrics().written())  # made there too, if they are not yet
     return Response(written, media_type="text/plain; version=0.0.4", headers={"Cache-Control": "no-store"})
 
 

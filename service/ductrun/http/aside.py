@@ -1,8 +1,8 @@
 """What takes long is finished beside the event loop, one at a time, in a thread that shares the core with it.
 
 The loop gets its turns meanwhile, so that nobody else is delayed by more than a few milliseconds. More than one thread
-would only share the same core. What waits for its turn is dropped if its caller goes away first; what is at work is
-finished.
+would only share the same core. What waits for its turn is dropped if its caller goes away first, an item or a line also
+if the service stops; what is at work is finished.
 """
 
 from __future__ import annotations
@@ -12,15 +12,19 @@ import gc
 from collections.abc import Callable
 from concurrent.futures import Future, ThreadPoolExecutor
 from functools import cache, partial
-from typing import Any, TypeVar
+from math import ceil
+from typing import Any, Final, TypeVar
 
 from starlette.types import Receive
 
 from ductrun.http.problems import ProblemRaised
+from ductrun.http.stopping import STOPPING
 from ductrun.kit.answering import PutOffError
 
 Finished = TypeVar("Finished")
 MOST_WAITING = 400_000.0  # steps: some four seconds; an item of a batch or a stream waits for its turn
+STEPS_A_SECOND: Final = 100_000
+_LONGEST_RETRY = 60  # seconds; streams and batches may have more than that waiting
 _LOOK = 0.1  # seconds between looks at whether the caller is still there
 
 
@@ -68,20 +72,28 @@ class Aside:
         put_off: PutOffError,
         gone: Callable[[], bool],
         begin: Callable[[float], object] = lambda _: None,
+        stopped: Callable[[], Exception] | None = None,
     ) -> Any:
         """Give what was put off, or raise what it raises; raises ClientGone once the caller has gone.
 
         What is put off again, once it is known what it asks for, waits for its turn again; `begin` is told the steps of
-        each, and may raise instead.
+        each, and may raise instead. What `stopped` gives is raised where the service stops before the work is begun;
+        without it the work waits on.
         """
         while True:
             begin(put_off.steps)
             try:
-                return await self._finish(put_off.finish, put_off.steps, gone)
+                return await self._finish(put_off.finish, put_off.steps, gone, stopped)
             except PutOffError as again:
                 put_off = again
 
-    async def _finish(self, work: Callable[[], Finished], steps: float, gone: Callable[[], bool]) -> Finished:
+    async def _finish(
+        self,
+        work: Callable[[], Finished],
+        steps: float,
+        gone: Callable[[], bool],
+        stopped: Callable[[], Exception] | None,
+    ) -> Finished:
         self.waiting()  # lets go of what is done
         submitted = _thread().submit(partial(_uncollected, work))
         self._jobs.append((submitted, steps))
@@ -90,6 +102,8 @@ class Aside:
             while not (await asyncio.wait({future}, timeout=_LOOK))[0]:
                 if gone():
                     raise ClientGone
+                if stopped is not None and STOPPING.stopped and submitted.cancel():
+                    raise stopped()
             return future.result()
         finally:
             submitted.cancel()  # at once, where the other would tell it in a later turn
@@ -107,12 +121,16 @@ class Aside:
         """Let work be done next, whatever it takes; let it wait where not too much would wait then."""
         waiting = self.waiting()
         if waiting is not None and waiting + steps > MOST_WAITING:
-            raise overloaded()
+            seconds = min(ceil((waiting + steps - MOST_WAITING) / STEPS_A_SECOND), _LONGEST_RETRY)
+            words = f"The service has all the work it can take. Try again in {seconds} second(s)."
+            raise overloaded(words, seconds)
 
 
-def overloaded(detail: str = "The service has all the work it can take. Try again in a second.") -> ProblemRaised:
-    """Give the problem of a request that would have to wait too long."""
-    return ProblemRaised("overloaded", detail, headers=((b"retry-after", b"1"),))
+def overloaded(
+    detail: str = "The service has all the work it can take. Try again in a second.", seconds: int = 1
+) -> ProblemRaised:
+    """Give the problem of a request that would have to wait too long, and after how many seconds to ask again."""
+    return ProblemRaised("overloaded", detail, headers=((b"retry-after", b"%d" % seconds),))
 
 
 def _uncollected(work: Callable[[], Finished]) -> Finished:

@@ -5,14 +5,14 @@ from __future__ import annotations
 import asyncio
 import re
 from collections.abc import Sequence
-from time import perf_counter
+from time import perf_counter, thread_time
 from typing import Annotated, Any
 
 from msgspec import UNSET, DecodeError, Raw, Struct, UnsetType, defstruct, json, structs
 from pydantic import Field
 from starlette.types import Receive, Scope, Send
 
-from ductrun.http.aside import ASIDE, ClientGone, Leaving, overloaded
+from ductrun.http.aside import ASIDE, STEPS_A_SECOND, ClientGone, Leaving, overloaded
 from ductrun.http.exchange import JSON, media_type_asked, read_body, read_query, send_written
 from ductrun.http.eyes import ITEMS
 from ductrun.http.gate import REQUEST_ID
@@ -27,7 +27,6 @@ from ductrun.kit.strict_json import NotStrictError
 
 MOST_ITEMS = 1_000
 MOST_BATCH_STEPS = 6_000_000.0  # of items that take long: about a minute
-_STEPS_A_SECOND = 100_000
 _SLICE = 0.001  # seconds of work before other requests get their turn
 _PIECE = 262_144  # bytes of an answer that is sent in pieces
 _MOST_MARKS = 4_000_000  # values of a batch: cutting it takes some ten milliseconds, in which nobody has a turn
@@ -180,7 +179,7 @@ class Batch:
                     settled = refused(problem, scope[REQUEST_ID], self.items.name_of(bytes(item)))
                 except PutOffError as put_off:
                     try:
-                        settled = await ASIDE.finish(put_off, leaving.gone, share.take)
+                        settled = await ASIDE.finish(share.measured(put_off), leaving.gone, share.take, _stopping)
                         share.give_back()
                     except ProblemRaised as problem:
                         settled = refused(problem, scope[REQUEST_ID], self.items.name_of(bytes(item)))
@@ -208,12 +207,13 @@ def _stopping() -> ProblemRaised:
 class _Share:
     """The work that is done for one batch: items that take long take of it until it is used up.
 
-    An item takes what it was reckoned to need before it begins, and gives back what it did not need.
+    An item takes what it was reckoned to need before it begins, and gives back what it did not need: of the processor's
+    time, so that the same batch has the same answer beside whatever else is at work.
     """
 
     def __init__(self) -> None:
         """Start with nothing taken."""
-        self.taken = self._reckoned = self._began = 0.0
+        self.taken = self._reckoned = self._needed = 0.0
 
     def take(self, steps: float) -> None:
         """Take the steps of an item; raises ProblemRaised if they are not there, or if the service stops."""
@@ -224,10 +224,23 @@ class _Share:
             words = "The items before this one take all the work that is done for a batch. Ask it by itself."
             raise ProblemRaised("too_costly", words)
         self.taken += steps
-        self._reckoned, self._began = steps, perf_counter()
+        self._reckoned = steps
+
+    def measured(self, put_off: PutOffError) -> PutOffError:
+        """Give work that tells, when it is finished, what it needed; so does what it puts off again."""
+
+        def finish() -> Any:
+            began = thread_time()
+            try:
+                return put_off.finish()
+            except PutOffError as again:
+                raise self.measured(again) from None
+            finally:
+                self._needed = (thread_time() - began) * STEPS_A_SECOND
+
+        return PutOffError(finish, put_off.steps)
 
     def give_back(self) -> None:
         """Give back what was reckoned for the last item and not needed, now that it is finished."""
-        needed = (perf_counter() - self._began) * _STEPS_A_SECOND
-        self.taken -= max(0.0, self._reckoned - needed)
-        self._reckoned = 0.0
+        self.taken -= max(0.0, self._reckoned - self._needed)
+        self._reckoned = self._needed = 0.0

@@ -1,21 +1,23 @@
 """What an operator sees: a line of the log and the figures of each request, written beside the path it takes.
 
-A request leaves a record in memory and is gone. A thread writes what was left, a few at a time and with pauses, so that
-nobody waits for a log that is read slowly: then the oldest records are let fall.
+A request leaves a record in memory and is gone. A thread makes lines and figures of what was left, a few at a time and
+with pauses; what writes the lines is another, so that the figures stay right where nobody reads the log.
 """
 
 from __future__ import annotations
 
+import logging
 import re
-import sys
 import threading
 from collections import deque
 from collections.abc import Iterable
 from datetime import UTC, datetime
 from typing import Any, Final, NamedTuple
 
-from ductrun.http.metrics import Metrics, metrics
+from ductrun.http.logs import LOG
+from ductrun.http.metrics import metrics
 
+_log = logging.getLogger("ductrun")
 ITEMS: Final = "ductrun.items"  # in the scope: how many items a request had
 GONE: Final = 499  # no status of HTTP: the caller went before the answer
 CUT: Final = 598  # nor is this: the service stopped before the end of the answer
@@ -47,7 +49,7 @@ class Eyes:
         self.in_flight = 0
         self.gathered: deque[Seen] = deque(maxlen=_MOST)
         self._operations: dict[str, str] = {}
-        self._logs = self._counts = False
+        self._logs = self._counts = self._failing = False
         self._ended = threading.Event()
         self._thread: threading.Thread | None = None
 
@@ -75,14 +77,10 @@ class Eyes:
     def write(self) -> None:
         """Write some of what was gathered."""
         seen = [self.gathered.popleft() for _ in range(min(len(self.gathered), _AT_ONCE))]
-        if self._counts:
-            self._count(metrics(), seen)
         if self._logs and seen:
-            try:
-                sys.stderr.write("".join(map(self._line, seen)))
-                sys.stderr.flush()
-            except (OSError, ValueError):  # nobody reads the log any more
-                self._logs = False
+            LOG.add([self._line(one).encode() for one in seen])
+        if self._counts:
+            self._count(seen)
 
     def _write_on(self) -> None:
         while not self._ended.wait(_PAUSE if self.gathered else _EVERY):
@@ -90,11 +88,23 @@ class Eyes:
         while self.gathered:
             self.write()
 
-    def _count(self, figures: Metrics, seen: list[Seen]) -> None:
+    def _count(self, seen: list[Seen]) -> None:
+        """Count what is over; what cannot be counted, as where a file has no room, ends neither log nor figures."""
+        failed = None
         for one in seen:
-            operation = self._operations.get(one.path, "other")
-            figures.count(operation, one.status, one.seconds, one.items)
-        figures.in_flight.set(self.in_flight)
+            try:
+                metrics().count(self._operations.get(one.path, "other"), one.status, one.seconds, one.items)
+            except Exception as error:
+                failed = error
+        try:
+            metrics().in_flight.set(self.in_flight)
+        except Exception as error:
+            failed = error
+        if failed is None:
+            self._failing = self._failing and not seen
+        elif not self._failing:
+            self._failing = True
+            _log.error("not every request is counted", exc_info=failed)
 
     def _line(self, one: Seen) -> str:
         operation = self._operations.get(one.path, "other")

@@ -11,7 +11,6 @@ from ductrun.http.problems import ProblemRaised
 
 _CHALLENGE = ((b"www-authenticate", b'Bearer realm="ductrun"'),)
 _SCHEME = b"bearer "
-_LONGEST = 512
 
 
 def hash_of(key: bytes) -> str:
@@ -37,7 +36,7 @@ class Keys:
         if authorization[: len(_SCHEME)].lower() != _SCHEME or not key:
             detail = "Send a key with the request: Authorization: Bearer KEY."
             raise ProblemRaised("key_missing", detail, headers=_CHALLENGE)
-        given = hash_of(key[:_LONGEST])
+        given = hash_of(key)
         taken = [hmac.compare_digest(given, one) for one in self._hashes]
         if not any(taken):
             raise ProblemRaised("key_refused", "This key is not taken here.")

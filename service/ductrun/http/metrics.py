@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import glob
 import os
+import threading
 from functools import cache
 from pathlib import Path
 from typing import Any, Final
@@ -21,6 +22,7 @@ REJECTIONS: Final = {
     431: "head_too_large",
     503: "overloaded",
 }
+_making = threading.Lock()
 _BUCKETS = (0.0005, 0.001, 0.0025, 0.005, 0.01, 0.025, 0.05, 0.1, 0.25, 0.5, 1.0, 2.5, 5.0, 10.0, 60.0)
 
 
@@ -69,9 +71,14 @@ class Metrics:
         return client.generate_latest(registry)
 
 
-@cache
 def metrics() -> Metrics:
-    """Give the one set of figures of this process."""
+    """Give the one set of figures of this process, whoever asks first."""
+    with _making:  # a cache alone lets two threads make one each
+        return _metrics()
+
+
+@cache
+def _metrics() -> Metrics:
     return Metrics()
 
 

@@ -35,7 +35,7 @@ from ductrun.http.gate import Gate
 from ductrun.http.origins import allowing
 from ductrun.http.problems import ProblemRaised
 from ductrun.http.stopping import STOPPING
-from ductrun.http.stream import CLOSES
+from ductrun.http.stream import CLOSES, IS_LOST
 from ductrun.http.transport import GatheringTransport
 from ductrun.http.watch import Watch
 from ductrun.settings import Settings
@@ -66,8 +66,8 @@ class CarefulProtocol(HttpToolsProtocol):
         self._watch = Watch(self, self.loop, _settings())
 
     def data_received(self, data: bytes) -> None:
-        """Read on; what follows a request that was refused is let fall, and a head without end is refused."""
-        if self._refused:
+        """Read on, until a request is refused or the last one answered; a head without end is refused."""
+        if self._refused or self.transport.is_closing():
             return
         self._received += len(data)
         self._begins_here = False
@@ -116,6 +116,8 @@ class CarefulProtocol(HttpToolsProtocol):
             self.scope["method"] = self.parser.get_method().decode("ascii")
             raise self._wrong  # stops the parser, and comes back to `send_400_response`
         self._in_head = False
+        scope: Any = self.scope
+        scope[IS_LOST] = self._gathering.is_closing
         if len(self.tasks) < _settings().max_concurrent or self.url in _ALWAYS:
             super().on_headers_complete()
             return
@@ -128,8 +130,10 @@ class CarefulProtocol(HttpToolsProtocol):
     def on_response_complete(self) -> None:
         """Go on to the next request; none comes where an answer ended before its request did."""
         if self.scope and self.scope.get(CLOSES):  # none before the first request
-            self._refused = self._gathering.lingers = True
-            self.transport.close()
+            self._refused = True
+            if not self.transport.is_closing():
+                self._gathering.lingers = True
+                self.transport.close()
         super().on_response_complete()
 
     def connection_lost(self, exc: Exception | None) -> None:
@@ -145,6 +149,8 @@ class CarefulProtocol(HttpToolsProtocol):
     def shutdown(self) -> None:
         """End: at once where nothing is at work, else with the answer, whose sender may be sending still."""
         STOPPING.stop()
+        if self.transport.is_closing():
+            return
         self._gathering.lingers = self.cycle is not None and not self.cycle.response_complete
         super().shutdown()
 

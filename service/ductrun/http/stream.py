@@ -8,7 +8,7 @@ sender; a caller that goes away ends it within a slice.
 from __future__ import annotations
 
 import asyncio
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from time import perf_counter
 from typing import Final
 
@@ -28,8 +28,13 @@ from ductrun.tables import TABLES
 
 MEDIA_TYPES = ("application/jsonl", "application/x-ndjson")
 CLOSES: Final = "ductrun.closes"  # in the scope: the answer ended before its request did
+IS_LOST: Final = "ductrun.is_lost"  # there too, where the server knows: whether the connection is no more
 _SLICE = 0.001  # seconds of work before other requests get their turn
 BASIS = json.encode({"type": "basis", "service_version": __version__, "tables_version": TABLES.hash}) + b"\n"
+
+
+def _never() -> bool:
+    return False
 
 
 class EndedError(Exception):
@@ -44,9 +49,10 @@ class EndedError(Exception):
 class Arriving:
     """The body as it arrives: the next chunk is received while the last one is at work, and no further ahead."""
 
-    def __init__(self, receive: Receive, idle_seconds: float) -> None:
-        """Begin to receive; `idle_seconds` is how long a sender may pause."""
+    def __init__(self, receive: Receive, idle_seconds: float, is_lost: Callable[[], bool]) -> None:
+        """Begin to receive; `idle_seconds` is how long a sender may pause, `is_lost` tells of the connection."""
         self._receive = receive
+        self._is_lost = is_lost
         self._idle_seconds = idle_seconds
         self._task = asyncio.create_task(self._next())
         self._stopped = asyncio.Event()
@@ -72,13 +78,13 @@ class Arriving:
         return message.get("body", b""), message.get("more_body", False)
 
     def gone(self) -> bool:
-        """Tell whether the caller has gone, without waiting."""
-        return self._task.done() and self._task.result()["type"] == "http.disconnect"
+        """Tell whether the caller has gone, without waiting; a chunk that came before hides it from who receives."""
+        return self._is_lost() or (self._task.done() and self._task.result()["type"] == "http.disconnect")
 
     def check(self) -> None:
         """Raise EndedError if the service stops."""
         if self._stopped.is_set():
-            raise EndedError("stopping")
+            raise _stopping()
 
     def close(self) -> None:
         """Receive no more."""
@@ -126,7 +132,7 @@ class Stream:
         sent = content_type_of(dict(scope["headers"]), MEDIA_TYPES)
         media_type = media_type_asked(scope["headers"], (sent, *MEDIA_TYPES))
         chosen = read_query(scope["query_string"])
-        arriving = Arriving(receive, self.idle_seconds)
+        arriving = Arriving(receive, self.idle_seconds, scope.get(IS_LOST, _never))
         try:
             await asyncio.sleep(0)  # receiving begins, and a caller who waits for leave to send is given it
             headers = [(b"content-type", media_type.encode()), (b"cache-control", b"no-store")]
@@ -140,15 +146,14 @@ class Stream:
         instance: str = scope[REQUEST_ID]
         lines = Lines(self.max_line_bytes)
         written: list[bytes] = []
-        number = items = failed = 0
+        number = items = failed = answered = 0
         turn = perf_counter()
         more = True
 
         async def hand_over() -> None:
             if written:
-                body = b"".join(written)
-                written.clear()
-                await send({"type": "http.response.body", "body": body, "more_body": True})
+                await send({"type": "http.response.body", "body": b"".join(written), "more_body": True})
+                written.clear()  # not before: what waits for a slow reader leaves with the last line of a stop
             await asyncio.sleep(0)
             scope[ITEMS] = items
             if arriving.gone():
@@ -162,7 +167,8 @@ class Stream:
                     try:
                         status, answer = settle_line(self.items, number, line, self.max_line_bytes, chosen, instance)
                     except PutOffError as put_off:
-                        status, answer = await ASIDE.finish(put_off, arriving.gone)
+                        status, answer = await ASIDE.finish(put_off, arriving.gone, stopped=_stopping)
+                    answered = number
                     written += (answer, b"\n")
                     items += 1
                     failed += status != 200
@@ -171,14 +177,22 @@ class Stream:
                         turn = perf_counter()
                 await hand_over()
                 turn = perf_counter()
-        except EndedError as ended:
+        except (EndedError, asyncio.CancelledError) as ended:
+            if isinstance(ended, asyncio.CancelledError):
+                if not STOPPING.stopped:
+                    raise
+                ended = _stopping()  # which does not wait for the line at work any longer
             last = b'{"type":"stopped","reason":"%b","line":%d,"item_count":%d,"failed_count":%d}\n'
             scope[CLOSES] = True
-            last %= (ended.reason.encode(), number, items, failed)
+            last %= (ended.reason.encode(), answered, items, failed)
         else:
             last = summary_of(items, failed)
         scope[ITEMS] = items
         await send({"type": "http.response.body", "body": b"".join([*written, last])})
+
+
+def _stopping() -> EndedError:
+    return EndedError("stopping")
 
 
 def settle_line(items: Items, number: int, line: bytes | None, limit: int, chosen: Chosen, instance: str) -> Settled:

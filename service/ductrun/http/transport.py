@@ -37,11 +37,12 @@ class GatheringTransport:
         self._waiting.append(data)
 
     def close(self) -> None:
-        """Send what waits, then close."""
+        """Send what waits, then close; what is written after that is let fall."""
         self._leave()
         if self.lingers and not self.is_closing():
-            self.lingers = False
+            self.is_closing = _yes
             self._transport.write_eof()
+            self._transport.resume_reading()  # what comes yet is let fall as well: unread it would reset the connection
             self._loop.call_later(_LINGER, self._transport.close)
         else:
             self._transport.close()
@@ -50,3 +51,7 @@ class GatheringTransport:
         if self._waiting and not self.is_closing():
             self._transport.writelines(self._waiting)
         self._waiting = []
+
+
+def _yes() -> bool:
+    return True

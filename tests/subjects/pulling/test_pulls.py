@@ -495,11 +495,11 @@ def test_a_straight_no_plan_can_save_is_named_too() -> None:
 
 
 def test_two_hundred_sections_are_planned_without_delay() -> None:
-    """Within tens of milliseconds: here against a bound ten times that, for a machine that is busy."""
+    """Within tens of milliseconds of the processor: here against a bound ten times that, for a machine that is slow."""
     sections = [straight(40) if index % 2 == 0 else bend(5, 15) for index in range(200)]
-    began = time.perf_counter()
+    began = time.process_time()
     answer = plan(sections)
-    assert time.perf_counter() - began < 1.0
+    assert time.process_time() - began < 1.0
     assert answer["verdict"] == "complies"
     found = answer["result"]
     assert found["pull_count"] >= 5
