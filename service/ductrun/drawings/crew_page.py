@@ -138,7 +138,9 @@ def _spacers(one: AssessedStretch, telling: Telling) -> str:
     if stations.number == 1:
         return f"one, at station {first}"
     apart = quantity_text(telling.distance(stations.spacing))
-    return f"{stations.number}, the first at station {first}, then every {apart}"
+    slopes = one.burial is not None and one.burial.earth.aslant is not None
+    along = " along the ducts" if slopes and one.laid.duct_length > one.laid.plan_length else ""
+    return f"{stations.number}, the first at station {first}, then every {apart}{along}"
 
 
 def _tie_downs(told: RunStretch) -> str:

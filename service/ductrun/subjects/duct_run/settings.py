@@ -41,7 +41,8 @@ class _Buried(Form):
 
     cover: Omissible[Depth] = Field(
         default=None,
-        description="Earth over the top of what is buried, its concrete where it is encased; needed without a profile.",
+        description="Earth over the top of what is buried, its concrete where it is encased, the shortest way to "
+        "grade; needed without a profile.",
         examples=[{"value": 30, "unit": "in"}],
     )
     location: Omissible[BurialLocation] = Field(
