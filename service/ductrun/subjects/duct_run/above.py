@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ductrun.engineering.pulling import Straight
 from ductrun.engineering.rounding import over
-from ductrun.kit.backing import GIVEN, PRACTICE
+from ductrun.kit.backing import GIVEN, PRACTICE, WORKED_OUT
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import Default
 from ductrun.kit.wording import text_of
@@ -28,9 +28,10 @@ from ductrun.subjects.movement.runs import StraightRun
 from ductrun.subjects.movement.service_temperature import has_limit
 from ductrun.subjects.movement.spacing import SupportedConduit, SupportSpacing, spacing_of
 from ductrun.subjects.movement.strapping import Fittings, Supported, Supporting, support
+from ductrun.subjects.movement.temperatures import Seen
 from ductrun.subjects.parts.choices import ConduitType
 from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit
-from ductrun.units import ExpansionCoefficient, Length
+from ductrun.units import ExpansionCoefficient, Length, TemperatureDifference, TemperatureDifferenceUnit
 
 _COUPLED = {ConduitType.RMC, ConduitType.IMC}
 _MATERIALS: dict[ConduitType, ConduitMaterial] = {
@@ -42,6 +43,7 @@ _MATERIALS: dict[ConduitType, ConduitMaterial] = {
 _MOVING_MOST = [ConduitType.HDPE_SCHEDULE_40, *[kind for kind in ConduitType if kind.startswith("pvc_")]]
 _SUPPORTED = {kind.value for kind in SupportedConduitType}
 _END = Default(Length.parse(3, "ft"), PRACTICE)  # of a conduit without a rule on file
+_DEGREES = TemperatureDifferenceUnit.DELTA_DEG_F
 _STANDS_STILL = 1e-12  # 1/K: a structure that moves as its conduit does
 _Conduit = ListedConduit | MeasuredConduit
 
@@ -58,7 +60,7 @@ def assess_above(setting: AboveGroundSetting, laid: LaidStretch, bank: RunBank, 
     coefficient = _coefficient(conduit, site, place) if runs else None
     if coefficient is not None and site.seen is not None:
         _leave(coefficient, sheet)
-        movement = move(given, _against_structure(setting, coefficient, place), runs, site.seen, sheet)
+        movement = move(given, _against_structure(setting, coefficient, site.seen, place), runs, site.seen, sheet)
         for run, moved in zip(runs, [] if movement.free is None else movement.free.runs, strict=False):
             site.budget.take(moved.fitting_count, run.place)
     spacing = _spacing(conduit, given, setting.support_spacing, sheet)
@@ -186,17 +188,40 @@ def _leave(coefficient: Coefficient, sheet: LayeredSheet) -> None:
         sheet.leave("service_temperature")
 
 
-def _against_structure(setting: AboveGroundSetting, coefficient: Coefficient, place: Worksheet) -> Coefficient:
-    """Give how conduit moves against a structure that moves too: by the difference of their coefficients."""
+def _against_structure(
+    setting: AboveGroundSetting, coefficient: Coefficient, seen: Seen, place: Worksheet
+) -> Coefficient:
+    """Give how conduit moves against a structure that moves too: by the difference of their coefficients, and with the
+    sun, which heats the conduit alone, by its own.
+    """
     structure = setting.structure_coefficient
     if structure is None:
         return coefficient
-    unit = coefficient.printed.unit
-    difference = max(abs(coefficient.printed.value - unit.from_si(structure.si)), _STANDS_STILL)
+    unit, own, sun = coefficient.printed.unit, coefficient.printed.value, seen.sun / seen.difference.si
+    apart = abs(own - unit.from_si(structure.si)) * (1 - sun) + own * sun
+    words = "; less that of the structure, as given"
+    if sun:
+        words += ", but for the allowance for sun"
+        _note_sun(seen, place)
     return coefficient._replace(
-        printed=ExpansionCoefficient(difference, unit),
-        backing=coefficient.backing.noting("; less that of the structure, as given"),
+        printed=ExpansionCoefficient(max(apart, _STANDS_STILL), unit),
+        backing=coefficient.backing.noting(words),
         place=place.within("structure_coefficient", about=place.pointer("structure_coefficient")),
+    )
+
+
+def _note_sun(seen: Seen, place: Worksheet) -> None:
+    """Say that the sun is not taken to heat the structure."""
+    told = text_of(place.tell.given(TemperatureDifference(_DEGREES.from_si(seen.sun), _DEGREES)))
+    at = place.within("structure_coefficient", about=place.pointer("structure_coefficient"))
+    held = f"The difference is taken to hold {told} for sun, which" if seen.span is None else f"The {told} for sun"
+    at.find(
+        Severity.NOTE,
+        "sun_on_the_conduit_alone",
+        f"{held} is reckoned for the conduit alone: the structure behind it is taken to be no warmer than the rest of "
+        "the range. Where there is no sun, give a range with direct_sun false.",
+        WORKED_OUT,
+        member="",
     )
 
 
