@@ -77,3 +77,33 @@ def test_half_a_bridge_in_the_sun_moves_more_than_one_fitting_of_its_travel_take
     runs = ask("duct-run", run)["result"]["stretches"][1]["expansion"]["runs"]
     assert [one["length_change"]["value"] for one in runs] == pytest.approx([2.646, 2.646])
     assert [one["fitting_count"] for one in runs] == [2, 2]
+
+
+def test_every_joint_of_the_structure_is_told_with_its_fitting_and_how_far_to_open_it() -> None:
+    told = ask("duct-run", BRIDGE)["result"]["stretches"][1]["structure_joints"]
+    assert [(one["position"], one["movement"]) for one in told] == [
+        (quantity(0, "ft"), quantity(1, "in")),
+        (quantity(150, "ft"), quantity(2, "in")),
+    ]
+    for one in told:
+        assert one["fitting_travel"] == quantity(8, "in")
+        opened = {line["temperature"]["value"]: line["opening"]["value"] for line in one["piston_openings"]}
+        # from -20 to 100 degF: open at the lowest, closed at the highest, at 40 half way
+        assert (opened[-20], opened[40], opened[100]) == pytest.approx((8, 4, 0))
+
+
+def test_the_sun_is_not_taken_to_open_a_joint_of_the_structure_either() -> None:
+    run = BRIDGE | {"site": {"temperatures": BRIDGE["site"]["temperatures"] | {"direct_sun": True}}}
+    [first, _] = ask("duct-run", run)["result"]["stretches"][1]["structure_joints"]
+    assert max(line["temperature"]["value"] for line in first["piston_openings"]) == 100
+    centered = run | {"movement": {"piston_convention": "centered"}}
+    [first, _] = ask("duct-run", centered)["result"]["stretches"][1]["structure_joints"]
+    # of 8 in 1 moves: at the middle, 40 degF, half open, and half an inch more at the lowest
+    opened = {line["temperature"]["value"]: line["opening"]["value"] for line in first["piston_openings"]}
+    assert (opened[-20], opened[40], opened[100]) == pytest.approx((4.5, 4, 3.5))
+
+
+def test_without_a_range_a_joint_is_told_without_openings() -> None:
+    run = BRIDGE | {"site": {}}
+    [first, _] = ask("duct-run", run)["result"]["stretches"][1]["structure_joints"]
+    assert first["piston_openings"] == []

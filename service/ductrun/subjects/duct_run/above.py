@@ -23,15 +23,15 @@ from ductrun.subjects.duct_run.stops import Stop
 from ductrun.subjects.movement.choices import ConduitMaterial, SupportedConduitType
 from ductrun.subjects.movement.findings import Coefficient, coefficient_of, report_crossings
 from ductrun.subjects.movement.fittings import FITTING_TRAVEL
-from ductrun.subjects.movement.moving import USABLE_TRAVEL, Movement, move
+from ductrun.subjects.movement.moving import CONVENTION, USABLE_TRAVEL, Movement, move, opening_at
 from ductrun.subjects.movement.runs import StraightRun
 from ductrun.subjects.movement.service_temperature import has_limit
 from ductrun.subjects.movement.spacing import SupportedConduit, SupportSpacing, spacing_of
 from ductrun.subjects.movement.strapping import Fittings, Supported, Supporting, support
-from ductrun.subjects.movement.temperatures import Seen
+from ductrun.subjects.movement.temperatures import Seen, Span
 from ductrun.subjects.parts.choices import ConduitType
 from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit
-from ductrun.units import ExpansionCoefficient, Length, TemperatureDifference, TemperatureDifferenceUnit
+from ductrun.units import ExpansionCoefficient, Length, Temperature, TemperatureDifference, TemperatureDifferenceUnit
 
 _COUPLED = {ConduitType.RMC, ConduitType.IMC}
 _MATERIALS: dict[ConduitType, ConduitMaterial] = {
@@ -54,7 +54,7 @@ def assess_above(setting: AboveGroundSetting, laid: LaidStretch, bank: RunBank, 
     own = {"fitting_travel": setting.fitting_travel}
     given, sheet = site.here(own, laid.sheet.within("setting"), laid.sheet.place)
     conduit = _governing(bank)
-    gaps = _gaps(setting, laid, given, place, sheet)
+    gaps = _gaps(setting, laid, given, site, place, sheet)
     runs = _cut(_straights(laid), gaps)
     movement = None
     coefficient = _coefficient(conduit, site, place) if runs else None
@@ -113,14 +113,20 @@ def _straights(laid: LaidStretch) -> list[StraightRun]:
 
 
 def _gaps(
-    setting: AboveGroundSetting, laid: LaidStretch, practice: RunMoving, place: Worksheet, sheet: Worksheet
+    setting: AboveGroundSetting,
+    laid: LaidStretch,
+    practice: RunMoving,
+    site: Site,
+    place: Worksheet,
+    sheet: Worksheet,
 ) -> list[StructureGap]:
     """Give the joints of the structure; each needs a fitting that takes its movement."""
     given = setting.structure_joints
     if not given:
         return []
     percent = sheet.settle("usable_travel_percent", practice.usable_travel_percent, USABLE_TRAVEL)
-    usable = sheet.settle("fitting_travel", practice.fitting_travel, FITTING_TRAVEL).si * percent / 100
+    travel = sheet.settle("fitting_travel", practice.fitting_travel, FITTING_TRAVEL)
+    usable = travel.si * percent / 100
     gaps = []
     for index, joint in enumerate(given):
         pointer = place.pointer(f"structure_joints/{index}")
@@ -130,10 +136,28 @@ def _gaps(
             raise UnanswerableError(
                 at.fault("position/value", "past_the_end", "The stretch ends before that.", maximum=most)
             )
-        gaps.append(StructureGap(joint.position.si, joint.movement.si))
+        openings = _openings(joint.movement.si, travel.si, practice, site, sheet)
+        gaps.append(StructureGap(joint.position.si, joint.movement.si, travel, openings))
         _judge_gap(joint.movement, usable, at)
     report_crossings(None, True, place)
     return gaps
+
+
+def _openings(
+    movement: float, travel: float, practice: RunMoving, site: Site, sheet: Worksheet
+) -> list[tuple[Temperature, float]]:
+    """Give how far a fitting [travel in m] over a joint [movement in m] is opened, from the coldest structure to the
+    warmest, which the sun is not taken to heat; nothing without a range.
+    """
+    if site.seen is None or site.seen.span is None:
+        return []
+    coldest, hottest = site.seen.span
+    span = Span(coldest, hottest - site.seen.sun)
+    asked = [at for at in site.openings if not over(at.si, span.highest)]
+    if not asked or not over(span.highest, coldest):
+        return []
+    convention = sheet.settle("piston_convention", practice.piston_convention, CONVENTION)
+    return [(at, opening_at(at, travel, movement, span, convention)) for at in asked]
 
 
 def _judge_gap(movement: Length, usable: float, at: Worksheet) -> None:

@@ -84,6 +84,9 @@ class DirectBuriedSetting(_Buried):
     )
 
 
+MOST_STRUCTURE_JOINTS = 100
+
+
 class StructureJoint(Form):
     """A joint of the structure that the run lies on."""
 
@@ -102,7 +105,7 @@ class AboveGroundSetting(Form):
     uses: Omissible[Annotated[list[ConduitUse], Field(max_length=MOST_USES)]] = Field(
         default=None, description="What it meets there beside being above ground.", examples=[["sunlight"]]
     )
-    structure_joints: Omissible[Annotated[list[StructureJoint], Field(max_length=100)]] = Field(
+    structure_joints: Omissible[Annotated[list[StructureJoint], Field(max_length=MOST_STRUCTURE_JOINTS)]] = Field(
         default=None, description="Joints of a structure that moves, such as a bridge."
     )
     structure_coefficient: Omissible[Expansivity] = Field(
