@@ -94,16 +94,19 @@ def nearest(lower: Sequence[tuple[float, float]], upper: Line) -> float:
 
 def _nearest_to_points(points: Sequence[tuple[float, float]], line: Sequence[tuple[float, float]]) -> float:
     """Give the shortest way [m] from any of some points to a line of others, beyond whose ends nothing is."""
-    stations = [station for station, _ in line]
+    stations, heights = [station for station, _ in line], [height for _, height in line]
+    lowest, highest = min(heights), max(heights)
     best = math.inf
     for station, height in points:
         at = bisect_right(stations, station)
-        for after in range(max(at, 1), len(line)):  # ahead, until the line is farther off than what was found
-            if stations[after - 1] - station > best:
+        apart = max(0.0, lowest - height, height - highest)
+        reach = math.sqrt(max(0.0, best * best - apart * apart))  # ahead or behind: what is farther off is no nearer
+        for after in range(max(at, 1), len(line)):
+            if stations[after - 1] - station > reach:
                 break
             best = min(best, _to_segment(station, height, line[after - 1], line[after]))
         for after in range(min(at, len(line) - 1), 0, -1):
-            if station - stations[after] > best:
+            if station - stations[after] > reach:
                 break
             best = min(best, _to_segment(station, height, line[after - 1], line[after]))
     return best
