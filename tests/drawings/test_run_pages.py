@@ -212,6 +212,18 @@ def test_a_crew_sets_a_piston_from_the_lowest_to_the_highest_of_the_site_each_on
     assert [one.temperature.value for one in told.piston_openings] == degrees
 
 
+def test_the_fittings_over_joints_of_a_structure_are_placed_on_page_sheet_and_drawing() -> None:
+    crew = page_of("crew", BRIDGE)
+    said = " ".join(crew.texts("p"))
+    assert "an expansion fitting at 0 ft (moves 1 in; 8 in travel), 150 ft (moves 2 in; 8 in travel)" in said
+    [row] = [row for row in crew.rows() if row[0] == "Structure at"]
+    assert (row[1], row[-1]) == ("-20 °F", "100 °F")
+    sheet = page_of("sheet", BRIDGE)
+    assert ["150 ft", "2 in", "8 in"] in [list(row) for row in sheet.rows()]
+    drawn = " ".join(sheet.texts("text")).replace("\N{NO-BREAK SPACE}", " ")
+    assert "Over joints of the structure every duct has a fitting more: 2, at 0 ft, 150 ft from the start." in drawn
+
+
 def test_a_crew_that_digs_nothing_has_no_table_of_digging() -> None:
     assert "Dig" not in page_of("crew", on_a_wall()).texts("h2")
     assert "Dig" in page_of("crew").texts("h2")

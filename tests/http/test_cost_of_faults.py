@@ -69,7 +69,7 @@ def test_many_faults_of_a_single_request_are_told_beside_the_loop(monkeypatch: A
 
 def test_telling_many_faults_of_small_items_takes_of_the_share_of_a_batch(monkeypatch: Any) -> None:
     monkeypatch.setattr("ductrun.http.batch.MOST_BATCH_STEPS", 1.5 * 3 * MOST_ERRORS)
-    monkeypatch.setattr("ductrun.http.batch._STEPS_A_SECOND", 1e9)  # as if each took long
+    monkeypatch.setattr("ductrun.http.batch.STEPS_A_SECOND", 1e9)  # as if each took long
     found = reply("POST", "/v1/batch", b'{"items":[%b,%b]}' % (WRITTEN, WRITTEN), JSON_TYPE).json
     kinds = [one["problem"]["type"] for one in found["items"]]
     assert kinds == ["/problems/invalid_request", "/problems/too_costly"]

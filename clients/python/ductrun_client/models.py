@@ -3205,8 +3205,8 @@ class CoverRequest(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=
     not listed for direct burial needs it all round. From 0 in to 240 in."""
 
     cover: Length | None = None
-    """Cover as built or planned, held against the least: earth over the top of what is buried,
-    which is its concrete where it is encased. From 0 in to 1200 in."""
+    """Cover as built or planned, held against the least: earth over the top of what is buried, the
+    shortest way to grade; that is its concrete where it is encased. From 0 in to 1200 in."""
 
     encased: bool | None = None
     """Whether it is encased in concrete."""
@@ -3346,8 +3346,8 @@ class DirectBuriedSetting(
     kind: ClassVar[Literal["direct_buried"]] = "direct_buried"
 
     cover: Length | None = None
-    """Earth over the top of what is buried, its concrete where it is encased; needed without a
-    profile. From 0 in to 1200 in."""
+    """Earth over the top of what is buried, its concrete where it is encased, the shortest way to
+    grade; needed without a profile. From 0 in to 1200 in."""
 
     location: BurialLocation | None = None
     """What lies above, for the least cover."""
@@ -4194,8 +4194,8 @@ class EncasedSetting(
     """Concrete on every side of the ducts."""
 
     cover: Length | None = None
-    """Earth over the top of what is buried, its concrete where it is encased; needed without a
-    profile. From 0 in to 1200 in."""
+    """Earth over the top of what is buried, its concrete where it is encased, the shortest way to
+    grade; needed without a profile. From 0 in to 1200 in."""
 
     location: BurialLocation | None = None
     """What lies above, for the least cover."""
@@ -5328,6 +5328,23 @@ class ItemProblem(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=T
     """The calculation asked for; left out if it could not be read."""
 
 
+class JointFitting(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
+    """A joint of the structure, and the expansion fitting that each duct has over it."""
+
+    fitting_travel: Length
+    """Travel of the fitting."""
+
+    movement: Length
+    """By how much the joint opens and closes in all."""
+
+    piston_openings: list[PistonOpening]
+    """How far to open it by the temperature of the structure, from the lowest on; without a range,
+    none."""
+
+    position: Length
+    """Where it is, from the start of the stretch."""
+
+
 class JointsAnswer(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
     """The answer of joints with everything that defends it."""
 
@@ -6237,8 +6254,8 @@ class Profile(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True)
     """The points from the start of the run to its end."""
 
     reference: ProfileReference
-    """What the line is: top of the envelope, of the ducts alone, or the invert of the lowest
-    duct."""
+    """What the line is: top of the envelope, of the ducts alone, or the invert of the lowest duct,
+    the bottom of its bore."""
 
 
 class ProfilePoint(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=True):
@@ -7542,6 +7559,9 @@ class RunStretch(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=Tr
 
     spacers: SpacersResult | None = None
     """The spacers of its bank."""
+
+    structure_joints: list[JointFitting] | None = None
+    """Joints of the structure, each with one more fitting in every duct, if there are any."""
 
     supports: list[SupportsResult] | None = None
     """Of each straight above ground."""
@@ -8883,7 +8903,7 @@ class TrenchResult(Struct, kw_only=True, omit_defaults=True, repr_omit_defaults=
     """Loose, to bring; 0 if what was dug is enough."""
 
     least_cover_over_ducts: Length
-    """From the top of the ducts themselves to grade, where it is least."""
+    """The shortest way from the top of the ducts themselves to grade, where it is least."""
 
     least_warning_tape_depth: Length
     """Below grade, where the cover is least and may leave no room for more."""

@@ -1362,8 +1362,8 @@ export interface CoverRequest {
    */
   concrete_around?: Length;
   /**
-   * Cover as built or planned, held against the least: earth over the top of what is buried, which is its
-   * concrete where it is encased. From 0 in to 1200 in.
+   * Cover as built or planned, held against the least: earth over the top of what is buried, the shortest way to
+   * grade; that is its concrete where it is encased. From 0 in to 1200 in.
    */
   cover?: Length;
   /** Whether it is encased in concrete. */
@@ -1476,8 +1476,8 @@ export interface DirectBuriedSetting {
   /** Fixed text that says: buried directly. */
   kind: "direct_buried";
   /**
-   * Earth over the top of what is buried, its concrete where it is encased; needed without a profile. From 0 in
-   * to 1200 in.
+   * Earth over the top of what is buried, its concrete where it is encased, the shortest way to grade; needed
+   * without a profile. From 0 in to 1200 in.
    */
   cover?: Length;
   /** What lies above, for the least cover. */
@@ -2117,8 +2117,8 @@ export interface EncasedSetting {
   /** Concrete on every side of the ducts. */
   concrete_cover?: ConcreteCover;
   /**
-   * Earth over the top of what is buried, its concrete where it is encased; needed without a profile. From 0 in
-   * to 1200 in.
+   * Earth over the top of what is buried, its concrete where it is encased, the shortest way to grade; needed
+   * without a profile. From 0 in to 1200 in.
    */
   cover?: Length;
   /** What lies above, for the least cover. */
@@ -3031,6 +3031,18 @@ export const JOINING_METHOD_VALUES = ["cemented", "fused", "threaded", "coupled"
  */
 export type JoiningMethod = (typeof JOINING_METHOD_VALUES)[number] | (string & {});
 
+/** A joint of the structure, and the expansion fitting that each duct has over it. */
+export interface JointFitting {
+  /** Travel of the fitting. */
+  fitting_travel: Length;
+  /** By how much the joint opens and closes in all. */
+  movement: Length;
+  /** How far to open it by the temperature of the structure, from the lowest on; without a range, none. */
+  piston_openings: PistonOpening[];
+  /** Where it is, from the start of the stretch. */
+  position: Length;
+}
+
 /** The answer of joints with everything that defends it. */
 export interface JointsAnswer {
   /** What was taken for members that were left out. */
@@ -3776,7 +3788,10 @@ export interface Problem {
 export interface Profile {
   /** The points from the start of the run to its end. */
   points: ElevationPoint[];
-  /** What the line is: top of the envelope, of the ducts alone, or the invert of the lowest duct. */
+  /**
+   * What the line is: top of the envelope, of the ducts alone, or the invert of the lowest duct, the bottom of
+   * its bore.
+   */
   reference: ProfileReference;
 }
 
@@ -4781,6 +4796,8 @@ export interface RunStretch {
   groundwater_flotation?: FlotationResult;
   /** The spacers of its bank. */
   spacers?: SpacersResult;
+  /** Joints of the structure, each with one more fitting in every duct, if there are any. */
+  structure_joints?: JointFitting[];
   /** Of each straight above ground. */
   supports?: SupportsResult[];
   /** The trench it lies in. */
@@ -5885,7 +5902,7 @@ export interface TrenchResult {
   haul_load_count: number;
   /** Loose, to bring; 0 if what was dug is enough. */
   import_volume: Volume;
-  /** From the top of the ducts themselves to grade, where it is least. */
+  /** The shortest way from the top of the ducts themselves to grade, where it is least. */
   least_cover_over_ducts: Length;
   /** Below grade, where the cover is least and may leave no room for more. */
   least_warning_tape_depth: Length;

@@ -18,6 +18,7 @@ from ductrun.drawings.run_route import run_route
 from ductrun.drawings.run_tables import above_ground, opening_table
 from ductrun.drawings.sheet_parts import hash_of, page, verdict_line
 from ductrun.drawings.steel import steel_words
+from ductrun.engineering.rounding import over
 from ductrun.kit.answers import Answer, Finding
 from ductrun.kit.choices import Severity
 from ductrun.kit.telling import Telling
@@ -145,7 +146,8 @@ def _spacers(one: AssessedStretch, telling: Telling) -> str:
     if stations.number == 1:
         return f"one, at station {first}"
     apart = quantity_text(telling.distance(stations.spacing))
-    return f"{stations.number}, the first at station {first}, then every {apart}"
+    along = " along the ducts" if over(one.laid.duct_length, one.laid.plan_length) else ""
+    return f"{stations.number}, the first at station {first}, then every {apart}{along}"
 
 
 def _steel(one: AssessedStretch, telling: Telling) -> str:
@@ -173,7 +175,7 @@ def _pour(told: RunStretch) -> str:
 def _walls(stretches: Sequence[RunStretch]) -> Markup:
     parts = []
     for name, one in above_ground(stretches):
-        said = [*_straps(one), *_fittings(one)]
+        said = [*_straps(one), *_fittings(one), *_at_joints(one)]
         if said:
             parts += [element("h3", name), *said]
     return joined([element("h2", "Strap and set"), *parts]) if parts else NOTHING
@@ -207,6 +209,26 @@ def _fittings(one: RunStretch | StretchRiser) -> list[Markup]:
     for table_, places in by_table.items():
         words = "Set the piston by the conduit's own temperature:" if table_ else ""
         said += [element("p", " ".join([*places, words])), Markup(table_)]
+    return said
+
+
+def _at_joints(one: RunStretch | StretchRiser) -> list[Markup]:
+    """Say which fittings lie over joints of the structure; those that open alike share a table."""
+    joints = UNSET if isinstance(one, StretchRiser) else one.structure_joints
+    by_table: dict[str, list[str]] = {}
+    for joint in [] if joints is UNSET else joints:
+        words = (
+            f"{_value(joint, 'position')} (moves {_value(joint, 'movement')}; {_value(joint, 'fitting_travel')} travel)"
+        )
+        by_table.setdefault(opening_table(joint, by_tape, "Structure at"), []).append(words)
+    said: list[Markup] = []
+    for table_, places in by_table.items():
+        words = (
+            f"Over joints of the structure, in every duct, an expansion fitting at {', '.join(places)} from its start. "
+        )
+        words += "Clamp barrel and piston each to its own side of the joint."
+        words += " Set the piston by the temperature of the structure:" if table_ else ""
+        said += [element("p", words), Markup(table_)]
     return said
 
 

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+import math
+from collections.abc import Callable, Mapping, Sequence
+from itertools import accumulate, pairwise
 from typing import Any, Final
 
 from ductrun.drawings.alignment import RouteSection
@@ -131,13 +133,29 @@ def _planned(span: PlannedSpan) -> Pull:
     return Pull(span.start, sections, span.way, None)
 
 
+_SAME_PLACE = 1e-6  # m
+
+
 def _expansion(found: Movement, telling: Telling) -> str:
+    return movement(found, telling)
+
+
+def movement(found: Movement, telling: Telling, joints: Sequence[float] = ()) -> str:
+    """Draw straight runs one behind the other and their fittings, those over `joints` of the structure [m] too."""
     if found.free is None:
         return wall([], telling, name="Held by the ground: nothing moves")
     travel = found.free.fitting.travel.si
+    ends = [0.0, *accumulate([run.length for run in found.free.runs])]
+    over_joint = [any(math.isclose(end, joint, abs_tol=_SAME_PLACE) for joint in joints) for end in ends]
     runs = [
-        Run(run.length, run.layout, run.fitting_count, holding=() if run.layout is None else run.layout.holding)
-        for run in found.free.runs
+        Run(
+            run.length,
+            run.layout,
+            run.fitting_count,
+            holding=() if run.layout is None else run.layout.holding,
+            joints=between,
+        )
+        for run, between in zip(found.free.runs, pairwise(over_joint), strict=True)
     ]
     travels = [
         Travel(
@@ -147,7 +165,7 @@ def _expansion(found: Movement, telling: Telling) -> str:
         )
         for run in found.free.runs
     ]
-    return wall(runs, telling, travels, name="Straight runs and what takes up their movement")
+    return wall(runs, telling, travels, name="Straight runs and what takes up their movement", joints=joints)
 
 
 def _supports(found: Supported, telling: Telling) -> str:

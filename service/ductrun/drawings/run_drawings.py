@@ -9,7 +9,7 @@ from ductrun.drawings.bank_heat import bank_heat
 from ductrun.drawings.bank_section import bank_section
 from ductrun.drawings.box_view import box_view
 from ductrun.drawings.pull_diagram import Pull, pull_diagram
-from ductrun.drawings.registry import DRAWINGS, limits_of
+from ductrun.drawings.registry import DRAWINGS, limits_of, movement
 from ductrun.drawings.run_route import run_route
 from ductrun.drawings.steel import steel_words
 from ductrun.drawings.trench_view import Ground, ground_of
@@ -114,7 +114,7 @@ def wall_drawings(run: DuctRun, telling: Telling) -> list[str]:
     for stretch in run.stretches:
         above = stretch.above
         if above is not None and above.movement is not None:
-            drawn.append(DRAWINGS["expansion"](above.movement, telling))
+            drawn.append(movement(above.movement, telling, [gap.position for gap in above.gaps]))
         elif above is not None:
             drawn += [DRAWINGS["supports"](supported, telling) for supported in above.supported]
     return drawn

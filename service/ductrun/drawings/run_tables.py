@@ -206,7 +206,18 @@ def above_ground(stretches: Iterable[RunStretch]) -> list[tuple[str, RunStretch 
 
 def _movement(stretches: Sequence[RunStretch]) -> Markup:
     parts = [_moving(name, one.expansion) for name, one in above_ground(stretches) if isinstance(one.expansion, Struct)]
+    parts += [_over_joints(one) for one in stretches if one.structure_joints is not UNSET]
     return joined([element("h2", "Movement"), *parts]) if parts else NOTHING
+
+
+def _over_joints(one: RunStretch) -> Markup:
+    """Give the joints of the structure of a stretch, and how far the fitting over each is opened."""
+    joints = [] if one.structure_joints is UNSET else one.structure_joints
+    columns = {"position": "At", "movement": "Moves", "fitting_travel": "Travel of its fitting"}
+    rows = [[member(joint, name) for name in columns] for joint in joints]
+    tables = dict.fromkeys(opening_table(joint, heading="Structure at") for joint in joints)
+    title = element("h3", f"{one.name}: over joints of the structure, one fitting more in every duct")
+    return joined([title, table([*columns.values()], rows, kind="dense"), *tables])
 
 
 _MOVED: Final = (
@@ -229,13 +240,13 @@ def _moving(name: str, told: Any) -> Markup:
     return joined([element("h3", name), element("p", about), table(header, rows, kind="dense"), *tables])
 
 
-def opening_table(run: Any, write: Callable[[AnyQuantity], str] = quantity_text) -> Markup:
-    """Give how far a piston is opened by the temperature of the conduit, from cold to hot."""
+def opening_table(run: Any, write: Callable[[AnyQuantity], str] = quantity_text, heading: str = "Conduit at") -> Markup:
+    """Give how far a piston is opened by the temperature of the conduit, from cold to hot, or of what it lies on."""
     openings = run.piston_openings
     if openings is UNSET or not openings:
         return NOTHING
     ordered = sorted({one.temperature.value: one for one in openings}.items())
-    header = ["Conduit at", *[quantity_text(one.temperature) for _, one in ordered]]
+    header = [heading, *[quantity_text(one.temperature) for _, one in ordered]]
     return table(header, [["Piston opened", *[write(one.opening) for _, one in ordered]]], kind="dense across")
 
 

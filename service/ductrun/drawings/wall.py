@@ -21,7 +21,7 @@ _MOST_ROWS = 12
 class Run(NamedTuple):
     """A straight run of a `length` [m] between two fixed points: where its fittings stand, None without any, and how
     many it `needs`; where the straps that slide and those that hold stand [m], as far as they are known; `goes_on` says
-    that it does not end there.
+    that it does not end there, `joints` at which of its ends a fitting leads on over a joint of the structure.
     """
 
     length: float
@@ -30,6 +30,7 @@ class Run(NamedTuple):
     sliding: Sequence[float] = ()
     holding: Sequence[float] = ()
     goes_on: bool = False
+    joints: tuple[bool, bool] = (False, False)
 
 
 class Travel(NamedTuple):
@@ -47,8 +48,11 @@ def wall(
     *,
     name: str = "Run along a wall",
     spacing: float | None = None,
+    joints: Sequence[float] = (),
 ) -> str:
-    """Draw runs one below the other, each with its marks and what they stand for; `spacing` [m] of supports at most."""
+    """Draw runs one below the other, each with its marks and what they stand for; `spacing` [m] of supports at most,
+    `joints` of the structure from the start of all runs [m].
+    """
     drawing = Drawing()
     drawing.heading(name)
     words: list[str] = []
@@ -65,6 +69,10 @@ def wall(
         text = f"Straps stand {figure(telling.distance(spacing))} apart at most."
         drawing.note(text)
         words.append(text)
+    if joints:
+        text = f"Over joints of the structure every duct has a fitting more: {_listed(joints, telling)} from the start."
+        drawing.note(text)
+        words.append(text)
     return drawing.written(name, " ".join(words))
 
 
@@ -79,7 +87,10 @@ def _legend(drawing: Drawing, runs: Sequence[Run]) -> None:
         marks.append("slides")
     if any(run.holding or run.layout is not None for run in runs):
         marks.append("holds")
+    if any(any(run.joints) for run in runs):
+        marks.append("joint")
     words = {
+        "joint": "expansion fitting over a joint of the structure",
         "fixed": "fixed end: box, elbow or termination",
         "fitting": "expansion fitting: barrel, and piston fully open",
         "anchor": "anchor between fittings",
@@ -92,7 +103,7 @@ def _legend(drawing: Drawing, runs: Sequence[Run]) -> None:
         if mark == "fitting":
             _draw_fitting(drawing, x - 12.0, x + 14.0, y)
         else:
-            _MARKS[mark](drawing, x, y - 4.0 if mark == "anchor" else y)
+            _MARKS[mark](drawing, x, y + _LEGEND_SHIFTS.get(mark, 0.0))
         drawing.text(MARGIN + 34.0, drawing.y, words[mark])
     drawing.y += 8.0
 
@@ -114,7 +125,12 @@ def _holds(drawing: Drawing, x: float, y: float) -> None:
     drawing.box(x - 3.0, y - 5.0, 6.0, 10.0, "ink", "ink", 1.0)
 
 
-_MARKS = {"fixed": _fixed, "anchor": _anchor, "slides": _slides, "holds": _holds}
+def _joint(drawing: Drawing, x: float, y: float) -> None:
+    _draw_fitting(drawing, x - 9.0, x + 9.0, y - 17.0)
+
+
+_MARKS = {"fixed": _fixed, "anchor": _anchor, "slides": _slides, "holds": _holds, "joint": _joint}
+_LEGEND_SHIFTS = {"anchor": -4.0, "joint": 17.0}
 
 
 def _draw_fitting(drawing: Drawing, start: float, stop: float, y: float) -> None:
@@ -145,6 +161,9 @@ def _draw_run(drawing: Drawing, run: Run, travel: Travel | None, which: str, tel
         _draw_break(drawing, end, y)
     else:
         _fixed(drawing, end, y)
+    for there, place in zip(run.joints, (_LEFT, end), strict=True):
+        if there:
+            _joint(drawing, place, y)
     _write_places(drawing, run, x, y, telling)
     drawing.y = y + 14.0
     width_below(drawing, _LEFT, end, f"{length}, and on" if run.goes_on else length)

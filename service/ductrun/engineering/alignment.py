@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import math
 from bisect import bisect_right
+from collections.abc import Sequence
 from itertools import pairwise
 from typing import NamedTuple
 
@@ -73,6 +74,51 @@ class Line(NamedTuple):
     def between(self, start: float, end: float) -> list[float]:
         """Give the stations [m] from start to end [m]: both, and every point between them."""
         return [start, *(at for at in self.stations if start < at < end), end]
+
+
+def nearest(lower: Sequence[tuple[float, float]], upper: Line) -> float:
+    """Give the shortest way [m] from a line of points to another line above it; 0 where they meet.
+
+    Two lines that do not cross are nearest at a point of one of them.
+    Parameters: lower line as stations and heights [m], stations not falling; upper line, over the same stations.
+    Source: derived.
+
+    Below ground that rises 3 in 4, 25 in measured plumb are 20 in by the shortest way:
+
+    >>> round(nearest([(0.0, -25.0), (400.0, 275.0)], Line((0.0, 400.0), (0.0, 300.0))), 9)
+    20.0
+    """
+    ground = list(zip(upper.stations, upper.heights, strict=True))
+    return min(_nearest_to_points(lower, ground), _nearest_to_points(ground, lower))
+
+
+def _nearest_to_points(points: Sequence[tuple[float, float]], line: Sequence[tuple[float, float]]) -> float:
+    """Give the shortest way [m] from any of some points to a line of others, beyond whose ends nothing is."""
+    stations, heights = [station for station, _ in line], [height for _, height in line]
+    lowest, highest = min(heights), max(heights)
+    best = math.inf
+    for station, height in points:
+        at = bisect_right(stations, station)
+        apart = max(0.0, lowest - height, height - highest)
+        reach = math.sqrt(max(0.0, best * best - apart * apart))  # ahead or behind: what is farther off is no nearer
+        for after in range(max(at, 1), len(line)):
+            if stations[after - 1] - station > reach:
+                break
+            best = min(best, _to_segment(station, height, line[after - 1], line[after]))
+        for after in range(min(at, len(line) - 1), 0, -1):
+            if station - stations[after] > reach:
+                break
+            best = min(best, _to_segment(station, height, line[after - 1], line[after]))
+    return best
+
+
+def _to_segment(station: float, height: float, near: tuple[float, float], far: tuple[float, float]) -> float:
+    along, up = far[0] - near[0], far[1] - near[1]
+    square = along * along + up * up
+    share = 0.0
+    if square > 0.0:
+        share = min(1.0, max(0.0, ((station - near[0]) * along + (height - near[1]) * up) / square))
+    return math.hypot(station - near[0] - share * along, height - near[1] - share * up)
 
 
 def bends_along(line: Line, start: float, bend: HorizontalBend, *, follows: bool) -> list[HorizontalBend]:

@@ -79,6 +79,24 @@ def deepened(profile: Profile, more: float) -> list[tuple[float, float]]:
     return [(position, depth + more) for position, depth in profile]
 
 
+def plumb(height: float, grade: float, rise: float) -> float:
+    """Give a height measured square to a slope as it is measured plumb [m]: h / cos phi, on a slope too steep and short
+    for that h and what the slope rises.
+
+    Parameters: height h [m] square to the slope, grade phi of it from level [rad], rise from one end of it to the
+    other [m].
+    Source: derived.
+
+    On a slope of 3 to 4 what is 20 in thick measures 25 in:
+
+    >>> round(plumb(20.0, math.atan(0.75), 75.0), 9)
+    25.0
+    """
+    level = math.cos(grade)
+    steep = height + abs(rise)
+    return min(height / level, steep) if level > 0.0 else steep
+
+
 def open_area(width: float, slope: float, profile: Profile) -> float:
     """Give the area of the opening at grade [m2]: the width at each depth, B + 2 z d, over the length.
 

@@ -18,6 +18,7 @@ from tests.subjects.duct_run.runs import (
     buried,
     level_bend,
     listed,
+    single,
     straight,
     upright_bend,
 )
@@ -32,6 +33,33 @@ def test_a_tight_bend_takes_the_first_radius_on_file_that_keeps_the_limit() -> N
     assert found["radius"]["verdict"] == "complies"
     assert found["radius"]["message"] == "Give section 2 of across the field a radius of 24 in instead of 16 in."
     assert list(found) == ["radius", "pull_point"], "of those that comply the cheapest to build comes first"
+
+
+def steel_sweep(radius: float, kind: str = "rmc") -> dict[str, Any]:
+    steel = {"name": "sweep", "setting": buried(36), "sections": [level_bend(90, radius / 12)], "conduit_type": kind}
+    return {
+        "bank": {"conduit": listed("4"), "tiers": [1]},
+        "circuits": [{"voltage": quantity(480, "V"), "cables": single(1.42, 2.6, "500 kcmil")}],
+        "start": {"kind": "vault", "name": "V"},
+        "stretches": [
+            {"name": "before", "setting": buried(36), "length": quantity(200, "ft")},
+            steel,
+            {"name": "behind", "setting": buried(36), "length": quantity(150, "ft")},
+        ],
+        "end": {"kind": "pad", "name": "P", "height": quantity(3, "in"), "riser_conduit_type": "rmc"},
+        "pulling": {"friction_coefficient": 0.35},
+    }
+
+
+def test_an_elbow_of_steel_takes_a_radius_that_is_on_file_too() -> None:
+    # sweeps of 4 in are on file at 24, 30, 36, 48, 60 and 72 in: past 48 in the next is 60, not one made up
+    told = by_kind(steel_sweep(48))
+    assert set_in(told["radius"]) == {"#/stretches/1/sections/0/radius": quantity(60, "in")}
+
+
+def test_an_elbow_of_what_has_none_on_file_is_given_no_radius_of_its_own() -> None:
+    told = remedied(steel_sweep(48, "hdpe_schedule_40"))
+    assert "radius" not in {one["change"] for one in told["found"]}
 
 
 def test_a_field_bend_too_tight_is_widened_to_what_its_size_needs() -> None:

@@ -5,10 +5,12 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from ductrun.engineering.rounding import over, round_up, under
-from ductrun.kit.backing import PRACTICE, Backing, backing_of, published
+from ductrun.kit.backing import PRACTICE, WORKED_OUT, Backing, backing_of, published
 from ductrun.kit.choices import Severity, Standing
 from ductrun.kit.defaults import Default, quantity
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
+from ductrun.subjects.parts.choices import ConduitType
+from ductrun.subjects.parts.conduit import SIZES
 from ductrun.tables import TABLES, TRADE_SIZES
 from ductrun.tables.ground_rows import CementYield, SetTime
 from ductrun.units import Duration, Length, Temperature, TemperatureUnit, Volume, VolumeUnit
@@ -19,6 +21,11 @@ _SET_TIMES: dict[str, list[tuple[SetTime, Duration]]] = {size: [] for size in _Y
 for _row in TABLES["set_times"]:
     for _size in TRADE_SIZES[TRADE_SIZES.index(_row.trade_size_from) : TRADE_SIZES.index(_row.trade_size_to) + 1]:
         _SET_TIMES[_size].append((_row, Duration.parse(_row.minutes, "min")))
+_OUTSIDES = sorted(
+    (row.outside_diameter.si, size)
+    for size, row in SIZES[ConduitType.PVC_SCHEDULE_40].items()
+    if row.outside_diameter is not None and size in _YIELDS
+)
 QUART = Volume.parse(1, "qt_us")
 _MAKING = (
     "Cut square, deburr inside and out, clean, cement the spigot and seat it with a quarter turn. The set time is the "
@@ -34,6 +41,32 @@ class Cement(NamedTuple):
     volume: float
     order_volume: float
     set_time: Duration
+
+
+def size_by_diameter(outside: float | None, bore: float) -> str | None:
+    """Give the trade size whose sockets take conduit of a diameter [m], the next larger one; by the bore [m] where the
+    outside is not known, None beyond those of which a yield is on file.
+    """
+    for diameter, size in _OUTSIDES:
+        if over(diameter, bore) if outside is None else not under(diameter, outside):
+            return size
+    return None
+
+
+def find_size(size: str | None, sheet: Worksheet) -> None:
+    """Say by which trade size cement is counted where none is given, or that it is not counted."""
+    if size is None:
+        words = "No cement yield is on file for conduit so large: the cement of its joints is not counted. Count it by "
+        sheet.find(Severity.CAUTION, "cement_not_counted", f"{words}its maker's list.", PRACTICE, member="")
+        return
+    sheet.find(
+        Severity.NOTE,
+        "cement_by_diameter",
+        f"Cement and set time are those of trade size {size}, the first that is as large as this conduit: give its "
+        "trade_size where it is another.",
+        WORKED_OUT,
+        member="",
+    )
 
 
 def cement_of(

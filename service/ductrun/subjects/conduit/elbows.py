@@ -29,6 +29,7 @@ for _row in TABLES["elbows"]:
     _SOLD.setdefault(_row.trade_size, []).append((_radius, _row))
     if _row.item == "standard_radius_elbow":
         _STANDARD[_row.trade_size] = Default(_radius, backing_of(_row))
+_SWEEP = "special_radius_sweep"
 _METAL = frozenset({ConduitType.RMC, ConduitType.IMC, ConduitType.EMT})
 _OF_METAL: dict[str, Default[Length]] = {}
 for _bend in TABLES["conduit_bend_radii"]:
@@ -67,10 +68,14 @@ class Elbows(NamedTuple):
 
 
 def sold_radii(kind: str | None, size: str | None) -> list[Length]:
-    """Give the radii in which elbows and sweeps of PVC of a trade size are sold, the tightest first."""
-    if kind is None or size is None or not kind.startswith("pvc_"):
+    """Give the radii in which elbows and sweeps of a trade size are on file, the tightest first: of PVC all, of metal
+    the sweeps; none of what else is made to order.
+    """
+    if kind is None or size is None:
         return []
-    return sorted((radius for radius, _ in _SOLD.get(size, ())), key=lambda radius: radius.si)
+    rows = [] if not kind.startswith("pvc_") and kind not in _METAL else _SOLD.get(size, [])
+    fitting = [radius for radius, row in rows if kind not in _METAL or row.item == _SWEEP]
+    return sorted(fitting, key=lambda radius: radius.si)
 
 
 def elbows_of(given: Sequence[DuctElbow], conduit: ListedConduit, sheet: Worksheet) -> Elbows:

@@ -12,7 +12,7 @@ from ductrun.kit.defaults import by_rule, choice, flag, number, quantity
 from ductrun.kit.forms import Clearance, ConduitTemperature, Form, Interval, JointCement, Omissible, Percent
 from ductrun.kit.wording import text_of
 from ductrun.kit.worksheet import Fault, UnanswerableError, Worksheet
-from ductrun.subjects.conduit.cement import Cement, cement_of
+from ductrun.subjects.conduit.cement import Cement, cement_of, find_size, size_by_diameter
 from ductrun.subjects.conduit.choices import DuctEnds, JoiningMethod, RunEnd
 from ductrun.subjects.conduit.elbows import Elbows
 from ductrun.subjects.conduit.making import on_lengths, remind
@@ -102,7 +102,7 @@ class Joining(Form):
 class Ducts(NamedTuple):
     """So many ducts of one trade size and bore [m], as far as those are known, each of one length [m] with its elbows,
     how they are joined and how they finish at either end; `spare_count` of them stay empty. `sheet` is that of the
-    conduit.
+    conduit, `outside` its diameter [m] if it is known.
     """
 
     size: str | None
@@ -114,6 +114,7 @@ class Ducts(NamedTuple):
     finishes: tuple[RunEnd, RunEnd]
     spare_count: int
     sheet: Worksheet
+    outside: float | None = None
 
 
 class Joined(NamedTuple):
@@ -246,10 +247,14 @@ def _no_bells(method: JoiningMethod, sheet: Worksheet) -> Fault:
 
 
 def _cement(given: Joining, joints: int, ducts: Ducts, sheet: Worksheet) -> Cement | None:
-    if ducts.size is None:
+    size = ducts.size
+    if size is None:
+        size = None if ducts.bore is None else size_by_diameter(ducts.outside, ducts.bore)
+        find_size(size, ducts.sheet)
+    if size is None:
         return None
     temperature = sheet.settle("temperature", given.temperature, TEMPERATURE)
-    return cement_of(joints, ducts.size, given.cement_per_joint, temperature, sheet, ducts.sheet)
+    return cement_of(joints, size, given.cement_per_joint, temperature, sheet, ducts.sheet)
 
 
 def _straight(ducts: Ducts) -> float:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ductrun.engineering.pulling import Straight
 from ductrun.engineering.rounding import over
-from ductrun.kit.backing import GIVEN, PRACTICE
+from ductrun.kit.backing import GIVEN, PRACTICE, WORKED_OUT
 from ductrun.kit.choices import Severity
 from ductrun.kit.defaults import Default
 from ductrun.kit.wording import text_of
@@ -23,14 +23,15 @@ from ductrun.subjects.duct_run.stops import Stop
 from ductrun.subjects.movement.choices import ConduitMaterial, SupportedConduitType
 from ductrun.subjects.movement.findings import Coefficient, coefficient_of, report_crossings
 from ductrun.subjects.movement.fittings import FITTING_TRAVEL
-from ductrun.subjects.movement.moving import USABLE_TRAVEL, Movement, move
+from ductrun.subjects.movement.moving import CONVENTION, USABLE_TRAVEL, Movement, move, opening_at
 from ductrun.subjects.movement.runs import StraightRun
 from ductrun.subjects.movement.service_temperature import has_limit
 from ductrun.subjects.movement.spacing import SupportedConduit, SupportSpacing, spacing_of
 from ductrun.subjects.movement.strapping import Fittings, Supported, Supporting, support
+from ductrun.subjects.movement.temperatures import Seen, Span
 from ductrun.subjects.parts.choices import ConduitType
 from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit
-from ductrun.units import ExpansionCoefficient, Length
+from ductrun.units import ExpansionCoefficient, Length, Temperature, TemperatureDifference, TemperatureDifferenceUnit
 
 _COUPLED = {ConduitType.RMC, ConduitType.IMC}
 _MATERIALS: dict[ConduitType, ConduitMaterial] = {
@@ -42,6 +43,7 @@ _MATERIALS: dict[ConduitType, ConduitMaterial] = {
 _MOVING_MOST = [ConduitType.HDPE_SCHEDULE_40, *[kind for kind in ConduitType if kind.startswith("pvc_")]]
 _SUPPORTED = {kind.value for kind in SupportedConduitType}
 _END = Default(Length.parse(3, "ft"), PRACTICE)  # of a conduit without a rule on file
+_DEGREES = TemperatureDifferenceUnit.DELTA_DEG_F
 _STANDS_STILL = 1e-12  # 1/K: a structure that moves as its conduit does
 _Conduit = ListedConduit | MeasuredConduit
 
@@ -52,13 +54,13 @@ def assess_above(setting: AboveGroundSetting, laid: LaidStretch, bank: RunBank, 
     own = {"fitting_travel": setting.fitting_travel}
     given, sheet = site.here(own, laid.sheet.within("setting"), laid.sheet.place)
     conduit = _governing(bank)
-    gaps = _gaps(setting, laid, given, place, sheet)
+    gaps = _gaps(setting, laid, given, site, place, sheet)
     runs = _cut(_straights(laid), gaps)
     movement = None
     coefficient = _coefficient(conduit, site, place) if runs else None
     if coefficient is not None and site.seen is not None:
         _leave(coefficient, sheet)
-        movement = move(given, _against_structure(setting, coefficient, place), runs, site.seen, sheet)
+        movement = move(given, _against_structure(setting, coefficient, site.seen, place), runs, site.seen, sheet)
         for run, moved in zip(runs, [] if movement.free is None else movement.free.runs, strict=False):
             site.budget.take(moved.fitting_count, run.place)
     spacing = _spacing(conduit, given, setting.support_spacing, sheet)
@@ -111,14 +113,20 @@ def _straights(laid: LaidStretch) -> list[StraightRun]:
 
 
 def _gaps(
-    setting: AboveGroundSetting, laid: LaidStretch, practice: RunMoving, place: Worksheet, sheet: Worksheet
+    setting: AboveGroundSetting,
+    laid: LaidStretch,
+    practice: RunMoving,
+    site: Site,
+    place: Worksheet,
+    sheet: Worksheet,
 ) -> list[StructureGap]:
     """Give the joints of the structure; each needs a fitting that takes its movement."""
     given = setting.structure_joints
     if not given:
         return []
     percent = sheet.settle("usable_travel_percent", practice.usable_travel_percent, USABLE_TRAVEL)
-    usable = sheet.settle("fitting_travel", practice.fitting_travel, FITTING_TRAVEL).si * percent / 100
+    travel = sheet.settle("fitting_travel", practice.fitting_travel, FITTING_TRAVEL)
+    usable = travel.si * percent / 100
     gaps = []
     for index, joint in enumerate(given):
         pointer = place.pointer(f"structure_joints/{index}")
@@ -128,10 +136,28 @@ def _gaps(
             raise UnanswerableError(
                 at.fault("position/value", "past_the_end", "The stretch ends before that.", maximum=most)
             )
-        gaps.append(StructureGap(joint.position.si, joint.movement.si))
+        openings = _openings(joint.movement.si, travel.si, practice, site, sheet)
+        gaps.append(StructureGap(joint.position.si, joint.movement.si, travel, openings))
         _judge_gap(joint.movement, usable, at)
     report_crossings(None, True, place)
     return gaps
+
+
+def _openings(
+    movement: float, travel: float, practice: RunMoving, site: Site, sheet: Worksheet
+) -> list[tuple[Temperature, float]]:
+    """Give how far a fitting [travel in m] over a joint [movement in m] is opened, from the coldest structure to the
+    warmest, which the sun is not taken to heat; nothing without a range.
+    """
+    if site.seen is None or site.seen.span is None:
+        return []
+    coldest, hottest = site.seen.span
+    span = Span(coldest, hottest - site.seen.sun)
+    asked = [at for at in site.openings if not over(at.si, span.highest)]
+    if not asked or not over(span.highest, coldest):
+        return []
+    convention = sheet.settle("piston_convention", practice.piston_convention, CONVENTION)
+    return [(at, opening_at(at, travel, movement, span, convention)) for at in asked]
 
 
 def _judge_gap(movement: Length, usable: float, at: Worksheet) -> None:
@@ -186,17 +212,40 @@ def _leave(coefficient: Coefficient, sheet: LayeredSheet) -> None:
         sheet.leave("service_temperature")
 
 
-def _against_structure(setting: AboveGroundSetting, coefficient: Coefficient, place: Worksheet) -> Coefficient:
-    """Give how conduit moves against a structure that moves too: by the difference of their coefficients."""
+def _against_structure(
+    setting: AboveGroundSetting, coefficient: Coefficient, seen: Seen, place: Worksheet
+) -> Coefficient:
+    """Give how conduit moves against a structure that moves too: by the difference of their coefficients, and with the
+    sun, which heats the conduit alone, by its own.
+    """
     structure = setting.structure_coefficient
     if structure is None:
         return coefficient
-    unit = coefficient.printed.unit
-    difference = max(abs(coefficient.printed.value - unit.from_si(structure.si)), _STANDS_STILL)
+    unit, own, sun = coefficient.printed.unit, coefficient.printed.value, seen.sun / seen.difference.si
+    apart = abs(own - unit.from_si(structure.si)) * (1 - sun) + own * sun
+    words = "; less that of the structure, as given"
+    if sun:
+        words += ", but for the allowance for sun"
+        _note_sun(seen, place)
     return coefficient._replace(
-        printed=ExpansionCoefficient(difference, unit),
-        backing=coefficient.backing.noting("; less that of the structure, as given"),
+        printed=ExpansionCoefficient(max(apart, _STANDS_STILL), unit),
+        backing=coefficient.backing.noting(words),
         place=place.within("structure_coefficient", about=place.pointer("structure_coefficient")),
+    )
+
+
+def _note_sun(seen: Seen, place: Worksheet) -> None:
+    """Say that the sun is not taken to heat the structure."""
+    told = text_of(place.tell.given(TemperatureDifference(_DEGREES.from_si(seen.sun), _DEGREES)))
+    at = place.within("structure_coefficient", about=place.pointer("structure_coefficient"))
+    held = f"The difference is taken to hold {told} for sun, which" if seen.span is None else f"The {told} for sun"
+    at.find(
+        Severity.NOTE,
+        "sun_on_the_conduit_alone",
+        f"{held} is reckoned for the conduit alone: the structure behind it is taken to be no warmer than the rest of "
+        "the range. Where there is no sun, give a range with direct_sun false.",
+        WORKED_OUT,
+        member="",
     )
 
 

@@ -102,7 +102,8 @@ class Profile(Form):
     """Elevations along the run, straight between the points: they give grades and cover."""
 
     reference: ProfileReference = Field(
-        description="What the line is: top of the envelope, of the ducts alone, or the invert of the lowest duct.",
+        description="What the line is: top of the envelope, of the ducts alone, or the invert of the lowest duct, the "
+        "bottom of its bore.",
         examples=["top_of_envelope"],
     )
     points: Annotated[list[ElevationPoint], Field(min_length=2, max_length=MOST_PROFILE_POINTS)] = Field(

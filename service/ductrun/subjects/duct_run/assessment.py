@@ -35,7 +35,7 @@ from ductrun.subjects.parts.conduit import ListedConduit, MeasuredConduit
 from ductrun.subjects.pulling.assessment import PlanAssessment, PullAssessment
 from ductrun.subjects.pulling.cable_order import OrderedLine
 from ductrun.subjects.pulling.stop_tension import Stop as PullStop
-from ductrun.units import Temperature
+from ductrun.units import Length, Temperature
 
 
 class JudgedType(NamedTuple):
@@ -82,10 +82,14 @@ class Burial(NamedTuple):
 
 
 class StructureGap(NamedTuple):
-    """A joint of the structure in a stretch: where it is [m], and by how much it moves [m]."""
+    """A joint of the structure in a stretch: where it is [m], and by how much it moves [m]; the travel of the fitting
+    of each duct over it, and how far that is opened [m] by the temperature of the structure, where that is known.
+    """
 
     position: float
     movement: float
+    travel: Length
+    openings: Sequence[tuple[Temperature, float]]
 
 
 class AboveGround(NamedTuple):

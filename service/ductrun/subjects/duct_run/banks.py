@@ -7,6 +7,7 @@ from typing import Any, NamedTuple
 
 from ductrun.engineering.bank import Bank
 from ductrun.kit.worksheet import Gathering, UnanswerableError, Worksheet
+from ductrun.subjects.bank.duct_masses import walls_of
 from ductrun.subjects.duct_run.form import DuctRunRequest, Stretch
 from ductrun.subjects.duct_run.practice import LayeredSheet, MemberSheet, laid_over
 from ductrun.subjects.duct_run.settings import BURIED
@@ -47,6 +48,12 @@ class RunBank(NamedTuple):
     def below_the_top(self) -> float:
         """How far the center of the lowest duct lies below the top of the ducts [m]."""
         return self.in_its_place.height - min(duct.y for duct in self.in_its_place.ducts)
+
+    @property
+    def wall_below(self) -> float:
+        """The wall under the bore of the lowest ducts [m]: the thinnest of them, none where a bore is not on file."""
+        walls = walls_of(self.given, self.sheet)
+        return min([wall.wall or 0.0 for wall in walls if wall.tier == 0])
 
 
 def banks_of(request: DuctRunRequest, sheet: Worksheet) -> list[RunBank]:

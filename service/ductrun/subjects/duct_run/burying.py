@@ -17,6 +17,7 @@ from ductrun.subjects.duct_run.banks import RunBank
 from ductrun.subjects.duct_run.choices import PourPractice
 from ductrun.subjects.duct_run.form import Stretch
 from ductrun.subjects.duct_run.groundwater import water_depth
+from ductrun.subjects.duct_run.laid import LaidStretch
 from ductrun.subjects.duct_run.practice import laid_over
 from ductrun.subjects.duct_run.settings import POUR, SPACERS
 from ductrun.subjects.ground.digging import dig, poured_as_dug
@@ -51,13 +52,14 @@ def bury(
     bank: RunBank,
     envelope: Envelope,
     earth: EarthCover,
-    length: float,
+    laid: LaidStretch,
     here: Worksheet,
     asked: Asked,
 ) -> Burial:
-    """Give what a stretch in earth takes over a length in plan [m]."""
+    """Give what a stretch in earth takes: it is dug in plan, and poured, reinforced and held along its ducts."""
     digging, dug_on = asked.digging(stretch, here)
-    trench = dig(digging, envelope, earth, length, dug_on)
+    trench = dig(digging, envelope, earth, laid.plan_length, dug_on)
+    length = laid.duct_length
     spacers = encasement = flotation = None
     if stretch.setting.kind == "encased":
         concrete, poured_on = asked.concrete(stretch, here)

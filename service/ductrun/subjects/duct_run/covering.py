@@ -83,10 +83,10 @@ def judged_cover(
 
 
 def least_over(setting: EncasedSetting | DirectBuriedSetting, earth: EarthCover) -> Length:
-    """Give the least earth over a stretch as given, or as the profile gives it."""
+    """Give the least earth over a stretch as given, or by the shortest way up to the ground of the profile."""
     if setting.cover is not None:
         return setting.cover
-    return Length(without_noise(LengthUnit.FT.from_si(earth.least)), LengthUnit.FT)
+    return Length(without_noise(LengthUnit.FT.from_si(earth.shortest)), LengthUnit.FT)
 
 
 def _method(bank: RunBank) -> WiringMethod | None:

@@ -2,23 +2,28 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
+from itertools import pairwise
 from typing import Any, NamedTuple
 
 from ductrun.engineering import alignment as engineering
-from ductrun.engineering.alignment import Line
+from ductrun.engineering.alignment import Line, nearest, plan_length
 from ductrun.engineering.bank import Envelope
 from ductrun.engineering.pulling import HorizontalBend, Section, Straight
 from ductrun.engineering.rounding import over
+from ductrun.engineering.trench import plumb
 from ductrun.kit.wording import text_of, without_noise
 from ductrun.kit.worksheet import UnanswerableError, Worksheet
+from ductrun.subjects.duct_run.banks import RunBank
 from ductrun.subjects.duct_run.choices import ProfileReference
 from ductrun.subjects.duct_run.form import DuctRunRequest
-from ductrun.subjects.duct_run.laid import LaidSection
+from ductrun.subjects.duct_run.laid import LaidSection, LaidStretch
 from ductrun.subjects.duct_run.settings import DirectBuriedSetting, EncasedSetting
-from ductrun.subjects.ground.filling import EarthCover
+from ductrun.subjects.ground.filling import Aslant, EarthCover, Slope
 from ductrun.subjects.parts.choices import BendMade
 
+_SAME_GRADE = 1e-7  # rad
 _SAME_LENGTH = 1e-3  # of the run: a drawing gives stations to so many digits
 
 
@@ -35,14 +40,14 @@ class Heights(NamedTuple):
     reference: ProfileReference
     sheet: Worksheet
 
-    def over(self, envelope: Envelope, station: float) -> float:
-        """Give the earth over an envelope at a station [m]; the invert is taken as the bottom of the lowest duct."""
-        top = self.line.height(station)
+    def over(self, bank: RunBank, envelope: Envelope, station: float, grade: float = 0.0) -> float:
+        """Give the earth over an envelope at a station [m] where its ducts lie at a grade [rad], plumb."""
+        above = 0.0
         if self.reference is not ProfileReference.TOP_OF_ENVELOPE:
-            top += above_ducts(envelope)
+            above += above_ducts(envelope)
         if self.reference is ProfileReference.DUCT_INVERT:
-            top += envelope.bank.height
-        return self.ground.height(station) - top
+            above += envelope.bank.height - bank.wall_below
+        return self.ground.height(station) - self.line.height(station) - above / math.cos(grade)
 
 
 def heights_of(request: DuctRunRequest, sheet: Worksheet) -> Heights | None:
@@ -104,28 +109,31 @@ def along_profile(laid: Sequence[LaidSection], line: engineering.Line, station: 
 
 def earth_of(
     setting: EncasedSetting | DirectBuriedSetting,
+    bank: RunBank,
     envelope: Envelope,
-    start: float,
-    length: float,
+    laid: LaidStretch,
     heights: Heights | None,
     place: Worksheet,
 ) -> EarthCover:
-    """Give the earth over the envelope of a stretch from a station on [m], over a length in plan [m]."""
+    """Give the earth over the envelope of a stretch."""
+    start, length = laid.station, laid.plan_length
     if heights is None:
         if setting.cover is None:
             raise UnanswerableError(place.fault("cover", "missing", "Give the cover, or a profile of the run."))
         cover = setting.cover.si
-        return EarthCover(cover, cover, ((0.0, cover), (length, cover)), place.within("cover"))
+        along, aslant = ((0.0, cover), (length, cover)), _aslant(cover, laid)
+        return EarthCover(cover, cover, along, place.within("cover"), aslant=aslant)
     if setting.cover is not None:
         raise UnanswerableError(
             place.fault("cover", "given_by_the_profile", "The profile gives the cover: leave it out.")
         )
-    stations = sorted({*heights.line.between(start, start + length), *heights.ground.between(start, start + length)})
-    along = tuple((at - start, heights.over(envelope, at)) for at in stations)
-    covers = [cover for _, cover in along]
+    slopes = _slopes_of(heights, bank, envelope, start, start + length)
+    points = [point for slope in slopes for point in slope.covers]
+    points = [point for index, point in enumerate(points) if point != points[index - 1]]
+    covers = [cover for _, cover in points]
     if min(covers) < 0.0:
-        at = stations[covers.index(min(covers))]
-        where = heights.sheet.tell.distance(at)
+        at = points[covers.index(min(covers))][0]
+        where = heights.sheet.tell.distance(start + at)
         raise UnanswerableError(
             heights.sheet.fault(
                 "points",
@@ -133,4 +141,36 @@ def earth_of(
                 f"{without_noise(where.value):g} {where.unit} from the start, what is buried stands above the ground.",
             )
         )
-    return EarthCover(min(covers), max(covers), along, heights.sheet.within("points"))
+    tops = [(start + at, heights.ground.height(start + at) - cover) for at, cover in points]
+    aslant = Aslant(laid.duct_length, tuple(slopes), nearest(tops, heights.ground))
+    return EarthCover(min(covers), max(covers), tuple(points), heights.sheet.within("points"), aslant=aslant)
+
+
+def _slopes_of(heights: Heights, bank: RunBank, envelope: Envelope, start: float, end: float) -> list[Slope]:
+    """Give the parts of a profile from a station to another [m], each at one slope of the line, from the first on."""
+    line = heights.line
+    found: list[Slope] = []
+    for near, far in pairwise(sorted({*line.between(start, end), *heights.ground.between(start, end)})):
+        grade = math.atan2(line.height(far) - line.height(near), far - near)
+        begins, ends = ((at - start, heights.over(bank, envelope, at, grade)) for at in (near, far))
+        if found and math.isclose(grade, found[-1].grade, abs_tol=_SAME_GRADE):
+            found[-1] = found[-1]._replace(covers=(*found[-1].covers, ends))
+        else:
+            found.append(Slope((begins, ends), grade))
+    return found
+
+
+def _aslant(cover: float, laid: LaidStretch) -> Aslant | None:
+    """Say how ducts lie under an even cover [m], which is measured square to the ground; None where they lie level."""
+    at, slopes = 0.0, []
+    for one in laid.sections:
+        plan = plan_length(one.element)
+        if not plan:
+            continue
+        grade = 0.0 if one.rises else math.acos(min(1.0, plan / one.element.developed_length))
+        deep = plumb(cover, grade, math.tan(grade) * plan)
+        slopes.append(Slope(((at, deep), (at + plan, deep)), grade))
+        at += plan
+    if all(slope.grade < _SAME_GRADE for slope in slopes):
+        return None
+    return Aslant(laid.duct_length, tuple(slopes), cover)

@@ -151,7 +151,19 @@ def _joined(
     elbows = sum([developed_length(bend.radius, bend.angle, tangent) for bend in bends], start=0.0)
     length = sum([one.element.developed_length for one in sections])
     size, bore = _size_and_bore(conduit, sheet)
-    ducts = Ducts(size, bore, method, count, length, Elbows(len(bends), elbows, joining), finishes, 0, sheet)
+    outside = conduit.outside_diameter if conduit.kind == "measured" else None
+    ducts = Ducts(
+        size,
+        bore,
+        method,
+        count,
+        length,
+        Elbows(len(bends), elbows, joining),
+        finishes,
+        0,
+        sheet,
+        None if outside is None else outside.si,
+    )
     return join(given, ducts, joining)
 
 

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import math
 from typing import NamedTuple
 
+from ductrun.engineering.alignment import plan_length
 from ductrun.engineering.pulling import Section, Straight
 from ductrun.kit.worksheet import Worksheet
 from ductrun.subjects.duct_run.choices import Turn
@@ -11,6 +13,8 @@ from ductrun.subjects.duct_run.form import Stretch
 from ductrun.subjects.duct_run.stops import Stop
 from ductrun.subjects.parts.choices import BendMade
 from ductrun.subjects.parts.route import MADE
+
+_UPRIGHT = math.radians(89)
 
 
 class LaidSection(NamedTuple):
@@ -24,6 +28,12 @@ class LaidSection(NamedTuple):
     name: str
     sheet: Worksheet
     riser: Stop | None
+
+    @property
+    def rises(self) -> bool:
+        """Whether it stands upright, or bends up to what does."""
+        steepest = max(abs(self.element.entry_grade), abs(self.element.exit_grade))
+        return self.riser is not None or steepest > _UPRIGHT
 
     @property
     def is_elbow(self) -> bool:
@@ -43,6 +53,11 @@ class LaidStretch(NamedTuple):
     station: float
     plan_length: float
     length: float
+
+    @property
+    def duct_length(self) -> float:
+        """Length along the ducts in the trench [m]; what rises upright out of it counts as it stands in plan."""
+        return sum([plan_length(one.element) if one.rises else one.element.developed_length for one in self.sections])
 
     @property
     def end(self) -> float:

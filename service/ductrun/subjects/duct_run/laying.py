@@ -118,7 +118,7 @@ def _above(outline: Outline, station: float, heights: Heights | None) -> float:
     envelope, setting = outline.envelope, outline.stretch.setting
     assert envelope is not None  # noqa: S101  (only what is buried has risers)
     if heights is not None:
-        return heights.over(envelope, station) + above_ducts(envelope)
+        return heights.over(outline.bank, envelope, station) + above_ducts(envelope)
     cover: Length | None = setting.cover  # type: ignore[union-attr]  # of what is buried
     if cover is None:
         words = "Give the cover, or a profile of the run."

@@ -41,7 +41,8 @@ class _Buried(Form):
 
     cover: Omissible[Depth] = Field(
         default=None,
-        description="Earth over the top of what is buried, its concrete where it is encased; needed without a profile.",
+        description="Earth over the top of what is buried, its concrete where it is encased, the shortest way to "
+        "grade; needed without a profile.",
         examples=[{"value": 30, "unit": "in"}],
     )
     location: Omissible[BurialLocation] = Field(
@@ -83,6 +84,9 @@ class DirectBuriedSetting(_Buried):
     )
 
 
+MOST_STRUCTURE_JOINTS = 100
+
+
 class StructureJoint(Form):
     """A joint of the structure that the run lies on."""
 
@@ -101,7 +105,7 @@ class AboveGroundSetting(Form):
     uses: Omissible[Annotated[list[ConduitUse], Field(max_length=MOST_USES)]] = Field(
         default=None, description="What it meets there beside being above ground.", examples=[["sunlight"]]
     )
-    structure_joints: Omissible[Annotated[list[StructureJoint], Field(max_length=100)]] = Field(
+    structure_joints: Omissible[Annotated[list[StructureJoint], Field(max_length=MOST_STRUCTURE_JOINTS)]] = Field(
         default=None, description="Joints of a structure that moves, such as a bridge."
     )
     structure_coefficient: Omissible[Expansivity] = Field(

@@ -114,7 +114,7 @@ def _in_setting(
     if setting.kind == "existing":
         return _InSetting()
     assert envelope is not None  # noqa: S101  (what is buried has one)
-    earth = earth_of(setting, envelope, laid.station, laid.plan_length, heights, here.within("setting"))
-    burial = bury(stretch, bank, envelope, earth, laid.plan_length, here, asked)
+    earth = earth_of(setting, bank, envelope, laid, heights, here.within("setting"))
+    burial = bury(stretch, bank, envelope, earth, laid, here, asked)
     find_groundwater(stretch, bank, burial, asked, here)
     return _InSetting(judged_cover(stretch, bank, envelope, least_over(setting, earth), circuits, here), burial)

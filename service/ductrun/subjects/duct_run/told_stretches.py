@@ -19,8 +19,9 @@ from ductrun.subjects.conduit import joints
 from ductrun.subjects.conduit.joints import JointsResult
 from ductrun.subjects.conduit.permitted_use import MOST_USES, JudgedUse
 from ductrun.subjects.duct_run.alignment import MOST_RUN_SECTIONS
-from ductrun.subjects.duct_run.assessment import AssessedStretch, JudgedType, Piece, RiserAbove
+from ductrun.subjects.duct_run.assessment import AssessedStretch, JudgedType, Piece, RiserAbove, StructureGap
 from ductrun.subjects.duct_run.choices import SettingKind
+from ductrun.subjects.duct_run.settings import MOST_STRUCTURE_JOINTS
 from ductrun.subjects.duct_run.telling import StopName, told_if_known
 from ductrun.subjects.feeder import ampacity_told
 from ductrun.subjects.feeder.ampacity_told import AmpacityResult, Asked
@@ -30,7 +31,8 @@ from ductrun.subjects.ground.cover import CoverResult
 from ductrun.subjects.ground.earth_load_told import EarthLoadResult
 from ductrun.subjects.ground.trench import TrenchResult
 from ductrun.subjects.movement import expansion_told, supports
-from ductrun.subjects.movement.expansion_told import ExpansionResult
+from ductrun.subjects.movement.expansion_told import ExpansionResult, PistonOpening
+from ductrun.subjects.movement.moving import MOST_OPENINGS
 from ductrun.subjects.movement.supports import SupportsResult
 from ductrun.subjects.parts.choices import ConduitType, TradeSize
 
@@ -71,6 +73,22 @@ class StretchRiser(Struct, frozen=True, gc=False):
     supports: Annotated[SupportsResult | UnsetType, Meta(description="If a rule is on file.")] = UNSET
 
 
+class JointFitting(Struct, frozen=True, gc=False):
+    """A joint of the structure, and the expansion fitting that each duct has over it."""
+
+    position: Annotated[answers.Length, Meta(description="Where it is, from the start of the stretch.")]
+    movement: Annotated[answers.Length, Meta(description="By how much the joint opens and closes in all.")]
+    fitting_travel: Annotated[answers.Length, Meta(description="Travel of the fitting.")]
+    piston_openings: Annotated[
+        list[PistonOpening],
+        Meta(
+            description="How far to open it by the temperature of the structure, from the lowest on; without a range, "
+            "none.",
+            max_length=MOST_OPENINGS + 1,
+        ),
+    ]
+
+
 class RunStretch(Struct, frozen=True, gc=False, kw_only=True):
     """One stretch of the run, each part as its own operation tells it."""
 
@@ -107,6 +125,10 @@ class RunStretch(Struct, frozen=True, gc=False, kw_only=True):
         ),
     ] = UNSET
     expansion: Annotated[ExpansionResult | UnsetType, Meta(description="Of its straights above ground.")] = UNSET
+    structure_joints: Annotated[
+        Annotated[list[JointFitting], Meta(max_length=MOST_STRUCTURE_JOINTS)] | UnsetType,
+        Meta(description="Joints of the structure, each with one more fitting in every duct, if there are any."),
+    ] = UNSET
     supports: Annotated[
         Annotated[list[SupportsResult], Meta(max_length=MOST_STRAIGHTS)] | UnsetType,
         Meta(description="Of each straight above ground."),
@@ -138,6 +160,7 @@ def told_stretch(one: AssessedStretch, telling: Telling) -> RunStretch:
         ampacity=UNSET if one.ampacity is None else ampacity_told.tell(Asked(one.ampacity, Studied()), telling),
         earth_loads=[earth_load_told.tell(found, telling) for found in one.earth_loads] or UNSET,
         expansion=UNSET if above is None else told_if_known(above.movement, expansion_told.tell, telling),
+        structure_joints=UNSET if above is None else [_over_joint(gap, telling) for gap in above.gaps] or UNSET,
         supports=UNSET if above is None else [supports.tell(strapped, telling) for strapped in above.supported],
         risers=[_riser(riser, telling) for riser in one.risers],
         conduits=[_piece(piece, telling) for piece in one.pieces],
@@ -146,6 +169,15 @@ def told_stretch(one: AssessedStretch, telling: Telling) -> RunStretch:
 
 def _use(use: JudgedType) -> StretchUse:
     return StretchUse(use.conduit_type, Verdict.of(use.judged.within), use.judged.uses)
+
+
+def _over_joint(gap: StructureGap, telling: Telling) -> JointFitting:
+    return JointFitting(
+        telling.distance(gap.position),
+        telling.size(gap.movement),
+        telling.given(gap.travel),
+        [PistonOpening(telling.given(at), telling.size(opening)) for at, opening in gap.openings],
+    )
 
 
 def _riser(riser: RiserAbove, telling: Telling) -> StretchRiser:

@@ -49,8 +49,8 @@ class CoverRequest(Form):
     )
     cover: Omissible[Depth] = Field(
         default=None,
-        description="Cover as built or planned, held against the least: earth over the top of what is buried, which is "
-        "its concrete where it is encased.",
+        description="Cover as built or planned, held against the least: earth over the top of what is buried, the "
+        "shortest way to grade; that is its concrete where it is encased.",
         examples=[{"value": 24, "unit": "in"}],
     )
     concrete_above: Omissible[Clearance] = Field(
@@ -249,7 +249,8 @@ def tell(found: Cover, telling: Telling) -> CoverResult:
     return CoverResult(
         minimum_cover=telling.given(found.least),
         rule=found.rule.citation,
-        measured_from="from the top of the cable or raceway, not of its envelope, to the top of finished grade",
+        measured_from="from the top of the cable or raceway, not of its envelope, the shortest way to the top of "
+        "finished grade",
         concrete_required=telling.given(found.concrete),
         cover_over_raceway=UNSET if planned is None else telling.given(planned),
         margin=UNSET if planned is None else telling.size(planned.si - found.least.si),

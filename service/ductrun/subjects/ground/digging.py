@@ -166,13 +166,13 @@ class Trench(NamedTuple):
 
 
 def dig(given: Digging, envelope: Envelope, earth: EarthCover, length: float, sheet: Worksheet) -> Trench:
-    """Give the trench around an envelope over a length [m], and its volumes."""
+    """Give the trench around an envelope over a length in plan [m], and its volumes."""
     section = section_of(given, envelope, sheet)
     loose, compacted = _swell(given, sheet)
     paved = thickness_of(given.pavement, earth, sheet)
-    depth = earth.greatest + envelope.height + section.bedding
-    profile = engineering.deepened(earth.along, section.bedding + envelope.height)
-    volumes = fill(section, envelope, profile, given.select_fill, paved)
+    profile = [point for part in earth.slopes for point in part.profile(envelope, section.bedding)]
+    depth = max(deep for _, deep in profile)
+    volumes = fill(section, envelope, earth, length, given.select_fill, paved)
     spoil = engineering.spoil(volumes.excavated, volumes.backfill, loose, compacted)
     overlap = sheet.settle("tape_overlap_percent", given.tape_overlap_percent, TAPE_OVERLAP)
     capacity = sheet.settle("haul_capacity", given.haul_capacity, HAUL_CAPACITY)
@@ -184,7 +184,7 @@ def dig(given: Digging, envelope: Envelope, earth: EarthCover, length: float, sh
         depth=depth,
         side_slope=section.side_slope,
         bedding=section.bedding,
-        ducts_cover=earth.least + (0.0 if envelope.concrete is None else envelope.concrete.top),
+        ducts_cover=earth.shortest + (0.0 if envelope.concrete is None else envelope.concrete.top),
         volumes=volumes,
         spoil=spoil,
         loose_excavation=volumes.excavated * loose,
@@ -192,7 +192,7 @@ def dig(given: Digging, envelope: Envelope, earth: EarthCover, length: float, sh
         load_count=loads_of(abs(spoil), capacity, sheet),
         shoring=shoring_area(soil_type, depth, profile, section.side_slope),
         pavement=None if given.pavement is None else pave(given.pavement, section, profile, sheet.within("pavement")),
-        tape_length=length * (1 + overlap / 100),
+        tape_length=earth.duct_length(length) * (1 + overlap / 100),
         tape=tape_of(given.warning_tape_depth, earth, paved, sheet),
         fall_height=earth.fall,
     )

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from typing import NamedTuple
 
 from ductrun.engineering import trench as engineering
@@ -15,10 +16,34 @@ from ductrun.kit.worksheet import UnanswerableError, Worksheet
 from ductrun.units import Length, Volume
 
 
+class Slope(NamedTuple):
+    """A part of a run at one slope: earth over it by position, both [m], measured plumb; its grade [rad]."""
+
+    covers: tuple[tuple[float, float], ...]
+    grade: float
+
+    def profile(self, envelope: Envelope, bedding: float) -> engineering.Profile:
+        """Give the depth of the trench by position [m], plumb: the envelope lies aslant on its bedding [m]."""
+        plan = self.covers[-1][0] - self.covers[0][0]
+        height = engineering.plumb(envelope.height, self.grade, math.tan(self.grade) * plan)
+        return engineering.deepened(self.covers, height + bedding)
+
+
+class Aslant(NamedTuple):
+    """Ducts that do not lie level: their own length [m], their slopes from start to end, and the least earth over
+    their envelope by the shortest way [m].
+    """
+
+    length: float
+    slopes: tuple[Slope, ...]
+    shortest: float
+
+
 class EarthCover(NamedTuple):
     """Earth over the envelope along a run [m]: the least, the greatest, all by (position, cover) from start to end.
 
-    `deepest` is the sheet of the place where the greatest was given; `fall` [m] that of the ducts, if it is given.
+    `deepest` is the sheet of the place where the greatest was given; `fall` [m] that of the ducts, if it is given;
+    `aslant` how they lie where they climb with the ground.
     """
 
     least: float
@@ -26,6 +51,21 @@ class EarthCover(NamedTuple):
     along: tuple[tuple[float, float], ...]
     deepest: Worksheet
     fall: float | None = None
+    aslant: Aslant | None = None
+
+    @property
+    def shortest(self) -> float:
+        """The least earth by the shortest way [m], as the rules measure cover."""
+        return self.least if self.aslant is None else self.aslant.shortest
+
+    @property
+    def slopes(self) -> tuple[Slope, ...]:
+        """Its parts, each at one slope."""
+        return (Slope(self.along, 0.0),) if self.aslant is None else self.aslant.slopes
+
+    def duct_length(self, plan: float) -> float:
+        """Give the length of the ducts [m] themselves over a length in plan [m]."""
+        return plan if self.aslant is None else self.aslant.length
 
 
 class Section(NamedTuple):
@@ -47,19 +87,21 @@ class Volumes(NamedTuple):
 
 
 def fill(
-    section: Section, envelope: Envelope, profile: engineering.Profile, select_fill: Length | None, paved: float
+    section: Section, envelope: Envelope, earth: EarthCover, length: float, select_fill: Length | None, paved: float
 ) -> Volumes:
-    """Give the volumes of a trench by its depth along the run [m], below a pavement of a thickness [m]."""
+    """Give the volumes of a trench over a length in plan [m], below a pavement of a thickness [m]."""
     width, slope, bedding = section
-    length, top = profile[-1][0] - profile[0][0], bedding + envelope.height
-    below = engineering.deepened(profile, -paved) if paved else profile
-    excavated = engineering.excavation(width, slope, below)
+    excavated = filled = 0.0
+    for part in earth.slopes:
+        below = part.profile(envelope, bedding)
+        top = below[0][1] - part.covers[0][1]
+        below = engineering.deepened(below, -paved) if paved else below
+        excavated += engineering.excavation(width, slope, below)
+        if select_fill is not None:
+            filled += engineering.excavation(width, slope, engineering.capped(below, top + select_fill.si))
     bed = engineering.layer(width, slope, 0.0, bedding, length)
-    taken = envelope.area * length
-    select = 0.0
-    if select_fill is not None:
-        filled = engineering.excavation(width, slope, engineering.capped(below, top + select_fill.si))
-        select = max(0.0, filled - bed - taken)
+    taken = envelope.area * earth.duct_length(length)
+    select = max(0.0, filled - bed - taken)
     return Volumes(excavated, bed, taken, select, max(0.0, excavated - bed - taken - select))
 
 

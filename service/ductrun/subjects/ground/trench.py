@@ -91,7 +91,8 @@ class TrenchResult(Struct, frozen=True, gc=False):
     ]
     envelope_height: Annotated[answers.Length, Meta(description="Height of the concrete, or of the bare ducts.")]
     least_cover_over_ducts: Annotated[
-        answers.Length, Meta(description="From the top of the ducts themselves to grade, where it is least.")
+        answers.Length,
+        Meta(description="The shortest way from the top of the ducts themselves to grade, where it is least."),
     ]
     excavation_volume: Annotated[answers.Volume, Meta(description="Earth in the bank, below any pavement.")]
     bedding_volume: Annotated[answers.Volume, Meta(description="Compacted, under the bank.")]

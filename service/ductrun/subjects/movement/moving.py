@@ -36,7 +36,7 @@ from ductrun.subjects.movement.fittings import (
 )
 from ductrun.subjects.movement.runs import StraightRun
 from ductrun.subjects.movement.service_temperature import ServiceTemperature, judge_heat
-from ductrun.subjects.movement.temperatures import Seen
+from ductrun.subjects.movement.temperatures import Seen, Span
 from ductrun.units import Length, Temperature
 
 USABLE_TRAVEL = number("expansion.usable_travel_percent")
@@ -279,13 +279,15 @@ def _openings(
         return []
     each = {round(at.si, _SAME_TEMPERATURE): at for at in reversed(asked)}  # of alike ones as the installation is given
     asked = [at for _, at in sorted(each.items())]
-    lowest, highest = seen.span
-    if sheet.settle("piston_convention", given.piston_convention, CONVENTION) is PistonConvention.CENTERED:
-        return [(at, engineering.centered_opening(travel, change, lowest, highest, at.si)) for at in asked]
-    return [
-        (at, engineering.piston_opening(travel, lowest, highest, at.si) if under(at.si, highest) else 0.0)
-        for at in asked
-    ]
+    convention = sheet.settle("piston_convention", given.piston_convention, CONVENTION)
+    return [(at, opening_at(at, travel, change, seen.span, convention)) for at in asked]
+
+
+def opening_at(at: Temperature, travel: float, change: float, span: Span, convention: PistonConvention) -> float:
+    """Give how far a fitting of a travel [m] that takes up a change [m] over a span is opened [m] at a temperature."""
+    if convention is PistonConvention.CENTERED:
+        return engineering.centered_opening(travel, change, *span, at.si)
+    return engineering.piston_opening(travel, *span, at.si) if under(at.si, span.highest) else 0.0
 
 
 def _free(

@@ -96,7 +96,8 @@ class Seen(NamedTuple):
     """What a conduit sees: a difference of temperature and, where a range was given, its span and the installation.
 
     `setting` is where the run lies, `highest` the highest temperature as given, `is_air` whether that is surely of the
-    air and not of a conduit in the sun, `place` the sheet of the temperatures.
+    air and not of a conduit in the sun, `place` the sheet of the temperatures; `sun` what of the difference is that of
+    the sun [K].
     """
 
     setting: RunSetting
@@ -106,6 +107,7 @@ class Seen(NamedTuple):
     highest: Temperature | None
     is_air: bool
     place: Worksheet
+    sun: float = 0.0
 
 
 def seen_by(temperatures: TemperatureRange | TemperatureSpread, setting: RunSetting, sheet: Worksheet) -> Seen:
@@ -114,7 +116,9 @@ def seen_by(temperatures: TemperatureRange | TemperatureSpread, setting: RunSett
     The difference of a range is taken in the unit of the lowest temperature, so that whole degrees stay whole.
     """
     if temperatures.kind == "difference":
-        return Seen(setting, temperatures.difference, None, None, None, False, sheet)
+        whole = temperatures.difference
+        sun = min(SUN_ALLOWANCE.value.si, whole.si) if setting is RunSetting.ABOVE_GROUND else 0.0
+        return Seen(setting, whole, None, None, None, False, sheet, sun)
     lowest, highest = temperatures.lowest.si, temperatures.highest.si
     unit = temperatures.lowest.unit
     degrees = (
@@ -141,10 +145,9 @@ def seen_by(temperatures: TemperatureRange | TemperatureSpread, setting: RunSett
     span = Span(lowest, hottest)
     if temperatures.installation is not None:
         span.refuse_outside(temperatures.installation, "installation/value", sheet)
-    given = temperatures.highest
-    return Seen(
-        setting, TemperatureDifference(difference, degrees), span, temperatures.installation, given, is_air, sheet
-    )
+    whole = TemperatureDifference(difference, degrees)
+    sun = 0.0 if allowance is None else allowance.si
+    return Seen(setting, whole, span, temperatures.installation, temperatures.highest, is_air, sheet, sun)
 
 
 def _sun_allowance(

@@ -67,7 +67,7 @@ def _stronger_brakes(circuit: int, pull: RunPull, case: Case) -> list[Change]:
 
 
 def wider(found: Finding, case: Case) -> list[Change]:
-    """Widen the bend that breaks a limit: to the radii it is sold in, else by what is missing."""
+    """Widen the bend that breaks a limit: an elbow to the radii on file, what is bent on site by what is missing."""
     bend = _bend_at(found, case)
     if bend is None:
         return []
@@ -78,7 +78,7 @@ def wider(found: Finding, case: Case) -> list[Change]:
     given = member(case.body, path)
     sold = sold_radii(conduit.type, conduit.trade_size) if laid.is_elbow else []
     wide = [{"value": one.value, "unit": str(one.unit)} for one in sold if over(one.si, radius)]
-    if not sold and found.actual is not UNSET and found.limit is not UNSET:
+    if not laid.is_elbow and found.actual is not UNSET and found.limit is not UNSET:
         unit = "ft" if given is None else given["unit"]
         wide = [at_least(_needed(found, radius) * more, unit, Length) for more in (1.0, 1.1, 1.25, 1.5)]
     was = text_of(case.telling.size(radius)) if given is None else written(given)

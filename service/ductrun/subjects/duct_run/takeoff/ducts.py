@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from ductrun.engineering import joints as engineering
 from ductrun.engineering.pulling import Straight
+from ductrun.engineering.rounding import over
 from ductrun.kit.telling import Telling
 from ductrun.kit.wording import listing, text_of
 from ductrun.subjects.conduit.choices import JoiningMethod, RunEnd
@@ -24,6 +26,9 @@ def duct_entries(index: int, at: int, stretch: AssessedStretch, piece: Piece, te
     joined = piece.joined
     straight = piece.length if joined is None else joined.straight_length
     words = f"{count} x {text_of(tell.distance(straight))}"
+    sticks = 0 if joined is None else sticks_of(stretch, piece, joined)
+    if joined is not None and _leaves_offcuts(joined, sticks, straight * count):
+        words += f" out of {sticks} sticks, for no offcut of one duct starts the next"
     yield Entry(
         TakeoffItem.CONDUIT,
         straight * count,
@@ -33,13 +38,20 @@ def duct_entries(index: int, at: int, stretch: AssessedStretch, piece: Piece, te
         *named,
         waste=None if joined is None else joined.waste_percent,
         stick=None if joined is None else joined.stick_length.si,
-        stick_count=0 if joined is None else sticks_of(stretch, piece, joined),
+        stick_count=sticks,
         package=None if joined is None else f"stick of {joined.stick_length}",
         ordered=True,
     )
     yield from _bends(index, piece, named, named_by_section=stretch.laid.given.sections is not None)
     if joined is not None:
         yield from _joints(index, place, piece, joined, named)
+
+
+def _leaves_offcuts(joined: Joined, sticks: int, laid: float) -> bool:
+    """Say whether ducts [m] take more sticks than end to end, and more than their waste covers."""
+    stick = joined.stick_length.si
+    more = over(sticks * stick, laid * (1 + joined.waste_percent / 100))
+    return more and sticks > engineering.sticks(laid, stick)
 
 
 def _joints(index: int, place: str, piece: Piece, joined: Joined, named: SizeOfLine) -> Iterator[Entry]:

@@ -18,9 +18,10 @@ def ground_entries(index: int, stretch: AssessedStretch, tell: Telling) -> Itera
     if setting.kind == "bored":
         bore = setting.bore_diameter
         size = None if bore is None else text_of(tell.given(bore))
-        words = text_of(tell.distance(length))
-        yield Entry(TakeoffItem.BORE, length, index, f"{at}/plan_length", words, size=size)
-        yield Entry(TakeoffItem.BORE_PIT, 2, index, f"{at}/plan_length", "one at either end")
+        drilled = stretch.laid.length
+        words = text_of(tell.distance(drilled))
+        yield Entry(TakeoffItem.BORE, drilled, index, f"{at}/length", words, size=size)
+        yield Entry(TakeoffItem.BORE_PIT, 2, index, f"{at}/length", "one at either end")
     if stretch.burial is None:
         return
     trench, volume = stretch.burial.trench, tell.bulk_volume
@@ -54,7 +55,7 @@ def ground_entries(index: int, stretch: AssessedStretch, tell: Telling) -> Itera
     words = f"{text_of(volume(abs(trench.spoil)))} loose"
     yield Entry(TakeoffItem.HAUL_LOAD, loads, index, f"{at}/haul_load_count", words, ordered=True)
     tape = trench.tape_length
-    words = f"{along} with its overlap"
+    words = f"{text_of(tell.distance(stretch.laid.duct_length))} with its overlap"
     yield Entry(TakeoffItem.WARNING_TAPE, tape, index, f"{at}/warning_tape_length", words, ordered=True)
     paved = trench.pavement
     if paved is None:
