@@ -472,3 +472,17 @@ def test_a_measured_conduit_and_its_spacers_say_which_diameter_they_are_ordered_
     rows = page_of("sheet", request).rows()
     assert "measured PVC eb 35" in {row[3] for row in rows if row[0] == "F-21"}
     assert "measured PVC eb 35" in {row[1] for row in rows if row[0] == "stretch 1"}
+
+
+def test_a_crew_digs_deeper_plumb_where_the_ducts_climb() -> None:
+    # ground and concrete climb 3 in 4, 3.2 ft apart plumb: 40.252 in of concrete measure 40.252 / 0.8 = 50.315 plumb, so
+    # that the trench is 3.2 x 12 + 50.315 = 88.715 in = 7.393 ft deep; the 4 in over and
+    # below the ducts are 5: ducts at 14.2 - 7.393 + 0.417 = 7.224 (derived)
+    steep = copy.deepcopy(MANHOLES)
+    ends = [steep["profile"]["points"][0], steep["profile"]["points"][-1]]
+    far = ends[1]["station"]["value"]
+    for point, climbed in zip(ends, (0, 0.75 * far), strict=True):
+        point.update(ground=quantity(14.2 + climbed, "ft"), line=quantity(11 + climbed, "ft"))
+    steep["profile"]["points"] = ends
+    [row] = [row for row in page_of("crew", steep).rows() if row[0] == "0+00"]
+    assert row == ["0+00", "7 ft 4-3/4 in", "3 ft 7-3/8 in", "14.20 ft", "7.22 ft", "6.81 ft"]

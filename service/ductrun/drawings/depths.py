@@ -9,7 +9,7 @@ from ductrun.drawings.readable import by_tape, words_of
 from ductrun.drawings.stations import station_text
 from ductrun.engineering.alignment import Line
 from ductrun.kit.telling import Telling, UnitSystem
-from ductrun.subjects.duct_run.assessment import AssessedStretch, DuctRun
+from ductrun.subjects.duct_run.assessment import AssessedStretch, Burial, DuctRun
 from ductrun.subjects.duct_run.choices import ProfileReference
 
 
@@ -56,7 +56,7 @@ def depth_table(run: DuctRun, telling: Telling) -> Markup:
     )
     shown = rows if several else [row[1:] for row in rows]
     told = table(header if several else header[1:], shown, kind="dense")
-    about = "Elevations as in the profile that was sent; between stations the floor is straight."
+    about = "Elevations as in the profile that was sent, depth and cover plumb; between stations the floor is straight."
     return joined([told, element("p", about, kind="about")])
 
 
@@ -67,14 +67,28 @@ def _rows(stretch: AssessedStretch, heights: Elevations, telling: Telling) -> li
     envelope, bedding = burial.envelope, burial.trench.bedding
     above, below = (0.0, 0.0) if envelope.concrete is None else (envelope.concrete.top, envelope.concrete.bottom)
     rows = []
-    for position, cover in burial.earth.along:
+    for position, (cover, deep) in _plumb(burial).items():
         at = stretch.laid.station + position
-        grade, deep = heights.ground.height(at), cover + envelope.height + bedding
+        aslant = (deep - cover - bedding) / envelope.height
+        grade = heights.ground.height(at)
         floor = grade - deep
-        sizes = [by_tape(telling.size(one)) for one in (deep, cover + above)]
-        staked = [elevation_text(one, telling) for one in (grade, floor + bedding + below, floor)]
+        sizes = [by_tape(telling.size(one)) for one in (deep, cover + aslant * above)]
+        staked = [elevation_text(one, telling) for one in (grade, floor + bedding + aslant * below, floor)]
         rows.append((stretch.laid.name, station_text(at, telling), *sizes, *staked))
     return rows
+
+
+def _plumb(burial: Burial) -> dict[float, tuple[float, float]]:
+    """Give the cover on the envelope and the depth of the trench by position [m], plumb; where two slopes meet, those
+    of the deeper trench.
+    """
+    found: dict[float, tuple[float, float]] = {}
+    for part in burial.earth.slopes:
+        deep = part.profile(burial.envelope, burial.trench.bedding)
+        for (position, cover), (_, depth) in zip(part.covers, deep, strict=True):
+            if depth > found.get(position, (0.0, 0.0))[1]:
+                found[position] = cover, depth
+    return found
 
 
 def elevation_text(height: float, telling: Telling) -> str:
