@@ -475,9 +475,9 @@ def test_a_measured_conduit_and_its_spacers_say_which_diameter_they_are_ordered_
 
 
 def test_a_crew_digs_deeper_plumb_where_the_ducts_climb() -> None:
-    # ground and concrete climb 3 in 4, 3.2 ft apart plumb: 40.252 in of concrete measure 40.252 / 0.8 = 50.315 plumb, so
-    # that the trench is 3.2 x 12 + 50.315 = 88.715 in = 7.393 ft deep; the 4 in over and
-    # below the ducts are 5: ducts at 14.2 - 7.393 + 0.417 = 7.224 (derived)
+    # ground and concrete climb 3 in 4, 3.2 ft apart plumb: 40.252 in of concrete measure 40.252 / 0.8 = 50.315 plumb,
+    # so that the trench is 3.2 x 12 + 50.315 = 88.715 in = 7.393 ft deep; the 4 in over and below the ducts are 5:
+    # ducts at 14.2 - 7.393 + 0.417 = 7.224 (derived)
     steep = copy.deepcopy(MANHOLES)
     ends = [steep["profile"]["points"][0], steep["profile"]["points"][-1]]
     far = ends[1]["station"]["value"]

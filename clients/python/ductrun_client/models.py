@@ -3352,7 +3352,7 @@ class DirectBuriedSetting(
     location: BurialLocation | None = None
     """What lies above, for the least cover."""
 
-    spacers: bool | None = None
+    on_spacers: bool | None = None
     """Whether spacers hold its ducts apart, where there are several; in concrete they always do."""
 
 

@@ -1483,7 +1483,7 @@ export interface DirectBuriedSetting {
   /** What lies above, for the least cover. */
   location?: BurialLocation;
   /** Whether spacers hold its ducts apart, where there are several; in concrete they always do. */
-  spacers?: boolean;
+  on_spacers?: boolean;
 }
 
 /** Stations no more than a distance apart, ends included. */

@@ -96,6 +96,7 @@ SPELLINGS: Final[tuple[tuple[str, tuple[str, ...]], ...]] = (
     (r"side_slope_ratio", ("slope", "side slope")),
     (r"station", ("position", "distance")),
     (r"temperature_limit", ("conductor temperature", "temperature rating")),
+    (r"on_spacers", ("spacers", "spaced")),
     (r"voltage_class", ("voltage", "system voltage")),
     # units: lengths, areas, volumes
     (r"ft", ("foot", "feet", "'", "lf", "linear feet")),

@@ -86,7 +86,7 @@ def _is_spaced(stretch: Stretch, bank: RunBank, here: Worksheet) -> bool:
     setting = stretch.setting
     if setting.kind != "direct_buried":
         return True
-    return len(bank.ducts) > 1 and here.within("setting").settle("spacers", setting.spacers, SPACERS)
+    return len(bank.ducts) > 1 and here.within("setting").settle("on_spacers", setting.on_spacers, SPACERS)
 
 
 def _spaced(stretch: Stretch, bank: RunBank, length: float, here: Worksheet, asked: Asked) -> Spacers:

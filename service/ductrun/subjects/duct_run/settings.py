@@ -76,7 +76,7 @@ class DirectBuriedSetting(_Buried):
     """In earth, without concrete."""
 
     kind: Literal["direct_buried"] = Field(description="Fixed text that says: buried directly.")
-    spacers: Omissible[bool] = Field(
+    on_spacers: Omissible[bool] = Field(
         default=None,
         description="Whether spacers hold its ducts apart, where there are several; in concrete they always do.",
         examples=[True],

@@ -42,6 +42,9 @@ def _beyond_a_hand(drawn: Sliding) -> Sliding:
     return Sliding(*[force if over(force, HELD_BY_HAND.value.si) else 0.0 for force in drawn])
 
 
+_BEYOND = " Cable that goes on through a pull point without a splice draws there with that of the pull beyond it too."
+
+
 def _drawn(way: Direction, pulling: Pulling) -> Sliding:
     """Give what draws on the ends of a cable, whoever may hold it."""
     if way.braking is None:
@@ -60,6 +63,7 @@ def report_sliding(way: Direction, pulling: Pulling, sheet: Worksheet, where: st
         return
     found = _beyond_a_hand(drawn)
     friction, tell = pulling.braking_coefficient, sheet.tell.force
+    beyond = _BEYOND if where else ""
     by_hand, backing = sheet.tell.given(HELD_BY_HAND.value), HELD_BY_HAND.backing
     if found.pulled:
         sheet.find(
@@ -67,7 +71,7 @@ def report_sliding(way: Direction, pulling: Pulling, sheet: Worksheet, where: st
             "cable_slides_back",
             f"{where}Once pulled, the cable slides down the slope when it is let go at the pulling end: at the lowest "
             f"friction, {friction:g}, it draws there with {text_of(tell(found.pulled))}. Make it fast there, at the "
-            "top, before the rope is released; nobody below it.",
+            f"top, before the rope is released; nobody below it.{beyond}",
             backing,
             tell(found.pulled),
             by_hand,
@@ -79,7 +83,7 @@ def report_sliding(way: Direction, pulling: Pulling, sheet: Worksheet, where: st
             "cable_slides_on",
             f"{where}Once pulled, the cable slides down the slope when it is let go at the feeding end: at the lowest "
             f"friction, {friction:g}, it draws there with {text_of(tell(found.fed))}. Make it fast there, at the "
-            "top, before the reel brake is released; nobody below it.",
+            f"top, before the reel brake is released; nobody below it.{beyond}",
             backing,
             tell(found.fed),
             by_hand,

@@ -157,10 +157,10 @@ def encase(found: Finding, case: Case) -> list[Change]:
 def _encased(stretch: int, case: Case) -> Edit:
     path = f"/stretches/{stretch}/setting"
     given = member(case.body, path)
-    if "spacers" not in given:
+    if "on_spacers" not in given:
         return Edit(f"{path}/kind", "encased")
     # in concrete there are always spacers, and nothing is said of them
-    return Edit(path, {name: one for name, one in given.items() if name != "spacers"} | {"kind": "encased"})
+    return Edit(path, {name: one for name, one in given.items() if name != "on_spacers"} | {"kind": "encased"})
 
 
 def lower_lifts(found: Finding, case: Case) -> list[Change]:
