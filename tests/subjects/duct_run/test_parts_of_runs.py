@@ -310,9 +310,9 @@ def test_earth_and_traffic_are_told_under_the_least_and_the_greatest_cover() -> 
     run["bank"] = {"conduit": listed("5", "pvc_db_60"), "tiers": [1]}
     run["circuits"] = []
     [stretch] = ask("duct-run", run)["result"]["stretches"]
-    # 13.1 - 10.2 = 2.9 ft and 14.2 - 11.0 = 3.2 ft of earth (derived)
+    # 13.1 - 10.2 = 2.9 ft and 14.2 - 11.0 = 3.2 ft of earth, the ground falling 7 in 1,000 (derived)
     covers = [one["tiers"][0]["cover"]["value"] for one in stretch["earth_loads"]]
-    assert covers == pytest.approx([12 * 2.9, 12 * 3.2])
+    assert covers == pytest.approx([12 * 2.9, 12 * 3.2], rel=1e-4)
     live = [one["tiers"][0]["live_pressure"]["value"] for one in stretch["earth_loads"]]
     assert live[0] > live[1]
 
@@ -330,7 +330,7 @@ def test_groundwater_between_the_least_and_the_greatest_cover_is_judged_where_it
     run["circuits"] = []
     [stretch] = ask("duct-run", run)["result"]["stretches"]
     covers = [one["tiers"][0]["cover"]["value"] for one in stretch["earth_loads"]]
-    assert covers == pytest.approx([12 * 2.9, 36, 12 * 3.2])
+    assert covers == pytest.approx([12 * 2.9, 36, 12 * 3.2], rel=1e-4)  # the ground falls 7 in 1,000
     above, within, below = (one["in_service"] for one in stretch["earth_loads"])
     displaced = 62.4 * math.pi / 4 * (5.563 / 12) ** 2
     assert within["uplift_per_length"]["value"] == pytest.approx(displaced, rel=1e-5)

@@ -160,3 +160,38 @@ def test_an_invert_is_the_bottom_of_the_bore_and_not_of_the_duct() -> None:
     stretch = ask("duct-run", run)["result"]["stretches"][0]
     assert stretch["cover"]["cover_over_raceway"]["value"] == pytest.approx(30 - 4.263)
     assert stretch["trench"]["depth"]["value"] == pytest.approx(30 + 0.237)
+
+
+def in_water(water: float, **lies: Any) -> dict[str, Any]:
+    """Give what holds a 6 in duct down in earth alone, in groundwater of a depth in feet, where it lies so."""
+    run: dict[str, Any] = {
+        "bank": {"conduit": listed("6"), "tiers": [1]},
+        "start": {"kind": "handhole", "name": "A"},
+        "end": {"kind": "handhole", "name": "B"},
+        "site": {"groundwater_depth": quantity(water, "ft")},
+        "earth_load": {"traffic": "none"},
+    }
+    profile = {"profile": lies.pop("profile")} if "profile" in lies else {}
+    cover = {"cover": lies.pop("cover")} if "cover" in lies else {}
+    stretch = {"setting": {"kind": "direct_buried"} | cover} | lies
+    [told] = ask("duct-run", run | profile | {"stretches": [stretch]})["result"]["stretches"]
+    [load] = told["earth_loads"]
+    weight = told["groundwater_flotation"]["earth_weight_per_length"]["value"]
+    return {name: load["in_service"][name]["value"] for name in ("uplift_per_length", "hold_down_per_length")} | {
+        "earth": weight
+    }
+
+
+@pytest.mark.parametrize("water", [0, 2, 3])
+def test_a_slope_holds_ducts_down_as_level_earth_does_that_is_as_deep_the_shortest_way(water: float) -> None:
+    # 30 in plumb up 3 in 4 are 24 square to the slope, and a foot of duct lies under 0.8 ft of plan; water that stands
+    # 3 ft down plumb stands 2.4 ft down square to the slope
+    level = in_water(0.8 * water, length=quantity(500, "ft"), cover=quantity(24, "in"))
+    by_profile = in_water(
+        water,
+        length=quantity(400, "ft"),
+        profile={"reference": "top_of_duct", "points": points((0, 100, 97.5), (400, 400, 397.5))},
+    )
+    by_grade = in_water(water, sections=[straight(500, math.degrees(math.atan(0.75)))], cover=quantity(24, "in"))
+    assert by_profile == pytest.approx(level)
+    assert by_grade == pytest.approx(level)

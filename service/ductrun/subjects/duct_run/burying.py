@@ -113,4 +113,4 @@ def _in_groundwater(
     water = DENSITIES[FlotationMedium.GROUNDWATER]
     sheet.cite(water.backing.source_id)
     own = {"medium": FlotationMedium.GROUNDWATER, "fluid_density": water.value, "lift_height": None}
-    return float_bank(laid_over(given, own), envelope, walls_of(bank.given, bank.sheet), earth.least, None, sheet)
+    return float_bank(laid_over(given, own), envelope, walls_of(bank.given, bank.sheet), earth.shortest, None, sheet)

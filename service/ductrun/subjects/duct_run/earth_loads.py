@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from typing import Any
 
 from ductrun.engineering.bank import encased
@@ -45,11 +46,11 @@ def earth_loads_of(
         )
         return []
     given, place = _practice(stretch, asked, here)
-    given = _in_its_trench(given, burial)
     earth = burial.earth
+    given = _square_to_the_ground(_in_its_trench(given, burial), earth)
     forbidden = burial.envelope.concrete is None and need_of(_asked(bank, here)).encased_only is True
     if forbidden:
-        return [unloaded(earth.least, place)]
+        return [unloaded(earth.shortest, place)]
     concrete = burial.envelope.concrete
     around = None if concrete is None else encased(bank.in_its_place, concrete, stepped=False)
     ducts = ducts_of_bank(bank.given, bank.sheet, given, place, encased=concrete is not None)
@@ -57,15 +58,22 @@ def earth_loads_of(
     return [bear(given, laid, cover, earth.deepest, place) for cover in _covers(earth, given)]
 
 
+def _square_to_the_ground(given: Any, earth: EarthCover) -> Any:
+    """Give the depth of groundwater, which is sounded plumb, as cover is measured: where the ducts are steepest."""
+    depth, steep = given.groundwater_depth, math.cos(earth.steepest)
+    return given if steep == 1.0 else laid_over(given, {"groundwater_depth": Length(depth.value * steep, depth.unit)})
+
+
 def _covers(earth: EarthCover, given: Any) -> list[float]:
-    """Give the covers that ask most [m]: traffic presses most under the least, earth under the greatest, and
-    groundwater lifts most for the earth that lies on what it just covers.
+    """Give the covers that ask most [m], square to the ground: traffic presses most under the least, earth under the
+    greatest, and groundwater lifts most for the earth that lies on what it just covers.
     """
-    if not over(earth.greatest, earth.least):
-        return [earth.least]
+    least, greatest = earth.shortest, earth.farthest
+    if not over(greatest, least):
+        return [least]
     water = 0.0 if given.groundwater_depth is None else given.groundwater_depth.si
-    between = [water] if over(water, earth.least) and over(earth.greatest, water) else []
-    return [earth.least, *between, earth.greatest]
+    between = [water] if over(water, least) and over(greatest, water) else []
+    return [least, *between, greatest]
 
 
 def _not_judged(bank: RunBank, burial: Burial | None) -> str | None:

@@ -142,7 +142,10 @@ def earth_of(
             )
         )
     tops = [(start + at, heights.ground.height(start + at) - cover) for at, cover in points]
-    aslant = Aslant(laid.duct_length, tuple(slopes), nearest(tops, heights.ground))
+    shortest, pieces = nearest(tops, heights.ground), _pieces(slopes, heights.ground, start)
+    farthest = max(shortest, *(deep * math.cos(grade) for deep, grade in pieces))
+    steepest = max(*(abs(slope.grade) for slope in slopes), *(abs(grade) for _, grade in pieces))
+    aslant = Aslant(laid.duct_length, tuple(slopes), shortest, farthest, steepest)
     return EarthCover(min(covers), max(covers), tuple(points), heights.sheet.within("points"), aslant=aslant)
 
 
@@ -160,6 +163,15 @@ def _slopes_of(heights: Heights, bank: RunBank, envelope: Envelope, start: float
     return found
 
 
+def _pieces(slopes: Sequence[Slope], ground: engineering.Line, start: float) -> list[tuple[float, float]]:
+    """Give the greatest earth of each piece, plumb [m], with the grade of the ground over it [rad]."""
+    return [
+        (max(cover, beyond), math.atan2(ground.height(start + far) - ground.height(start + near), far - near))
+        for slope in slopes
+        for (near, cover), (far, beyond) in pairwise(slope.covers)
+    ]
+
+
 def _aslant(cover: float, laid: LaidStretch) -> Aslant | None:
     """Say how ducts lie under an even cover [m], which is measured square to the ground; None where they lie level."""
     at, slopes = 0.0, []
@@ -173,4 +185,4 @@ def _aslant(cover: float, laid: LaidStretch) -> Aslant | None:
         at += plan
     if all(slope.grade < _SAME_GRADE for slope in slopes):
         return None
-    return Aslant(laid.duct_length, tuple(slopes), cover)
+    return Aslant(laid.duct_length, tuple(slopes), cover, cover, max(slope.grade for slope in slopes))

@@ -30,13 +30,15 @@ class Slope(NamedTuple):
 
 
 class Aslant(NamedTuple):
-    """Ducts that do not lie level: their own length [m], their slopes from start to end, and the least earth over
-    their envelope by the shortest way [m].
+    """Ducts that do not lie level: their own length [m], their slopes from start to end, the least and the greatest
+    earth over their envelope by the shortest way [m], and how steep they or the ground are at most [rad].
     """
 
     length: float
     slopes: tuple[Slope, ...]
     shortest: float
+    farthest: float
+    steepest: float
 
 
 class EarthCover(NamedTuple):
@@ -57,6 +59,16 @@ class EarthCover(NamedTuple):
     def shortest(self) -> float:
         """The least earth by the shortest way [m], as the rules measure cover."""
         return self.least if self.aslant is None else self.aslant.shortest
+
+    @property
+    def farthest(self) -> float:
+        """The greatest earth by the shortest way [m]: what lies on the ducts, foot by foot of their own length."""
+        return self.greatest if self.aslant is None else self.aslant.farthest
+
+    @property
+    def steepest(self) -> float:
+        """How steep the ducts or the ground over them are at most [rad]."""
+        return 0.0 if self.aslant is None else self.aslant.steepest
 
     @property
     def slopes(self) -> tuple[Slope, ...]:
