@@ -277,6 +277,25 @@ def test_a_crew_reads_where_a_cable_on_a_slope_is_made_fast(brake: float, top: s
     )
 
 
+def test_a_crew_is_told_where_nobody_knows_whether_its_cable_needs_supports() -> None:
+    shaft = {"setting": buried(), "sections": [straight(224, 90)]}
+    unknown = {"kind": "multiconductor", "diameter": quantity(2, "in"), "mass_per_length": quantity(5, "lb/ft")}
+    circuit = {"name": "F", "ducts": ["1-1"], "cables": [{"count": 1, "cable": unknown}]}
+    practice = {"brake_limit": quantity(5_000, "lbf"), "allowable_tension": quantity(3_000, "lbf")}
+    request = run(shaft, circuits=[circuit], pulling=practice)
+    said = "F in 1-1: cable supports between A and B are not known: ask before you pull."
+    assert said in page_of("crew", request).texts("li")
+    known = run(shaft, circuits=[circuit | {"cables": single(2, 5, "500 kcmil", 1)}], pulling=practice)
+    assert not any("are not known" in text for text in page_of("crew", known).texts("li"))
+
+
+def test_a_crew_sets_a_fitting_on_a_moving_structure_in_the_shade() -> None:
+    for sun, words in ((True, ", in the shade, with the structure as warm:"), (False, ":")):
+        site = {"temperatures": BRIDGE["site"]["temperatures"] | {"direct_sun": sun}}
+        told = " ".join(page_of("crew", BRIDGE | {"site": site}).texts("p"))
+        assert f"Set the piston by the conduit's own temperature{words}" in told
+
+
 def test_a_crew_is_told_that_groundwater_stands_in_its_trench() -> None:
     wet = changed(site=EXAMPLE["site"] | {"groundwater_depth": quantity(1, "ft")})
     assert any("Groundwater stands above the trench floor" in text for text in page_of("crew", wet).texts("li"))

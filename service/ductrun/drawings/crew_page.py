@@ -54,7 +54,7 @@ def crew_page(run: DuctRun, answer: Answer, telling: Telling, body: bytes) -> Do
             depth_table(run, telling),
             bore_table(run, telling),
             _banks(run, result.stretches, telling),
-            _walls(result.stretches),
+            _walls(run, result.stretches),
             pull_rows(run, result, telling),
             element("h2", "Before you start"),
             element("ul", *[element("li", text) for text in _cautions(run, result)]),
@@ -172,13 +172,20 @@ def _pour(told: RunStretch) -> str:
     return f"{_value(pour, 'order_volume')}, {loads} load{'' if loads == '1' else 's'}"
 
 
-def _walls(stretches: Sequence[RunStretch]) -> Markup:
+def _walls(run: DuctRun, stretches: Sequence[RunStretch]) -> Markup:
     parts = []
+    on_moving = {told.name for one, told in zip(run.stretches, stretches, strict=True) if _lies_on_moving(one)}
     for name, one in above_ground(stretches):
-        said = [*_straps(one), *_fittings(one), *_at_joints(one)]
+        said = [*_straps(one), *_fittings(one, shaded=name in on_moving), *_at_joints(one)]
         if said:
             parts += [element("h3", name), *said]
     return joined([element("h2", "Strap and set"), *parts]) if parts else NOTHING
+
+
+def _lies_on_moving(one: AssessedStretch) -> bool:
+    """Say whether the sun, which heats a conduit alone, moves it by more than its structure follows."""
+    seen = None if one.above is None or one.above.movement is None else one.above.movement
+    return seen is not None and seen.coefficient.apart is not None and seen.seen.sun > 0.0
 
 
 def _of_straight(number: int, count: int) -> str:
@@ -197,9 +204,10 @@ def _straps(one: RunStretch | StretchRiser) -> list[Markup]:
     ]
 
 
-def _fittings(one: RunStretch | StretchRiser) -> list[Markup]:
+def _fittings(one: RunStretch | StretchRiser, *, shaded: bool) -> list[Markup]:
     """Say where fittings stand and how far they are opened; straights whose fittings open alike share a table."""
     runs = [] if one.expansion is UNSET else one.expansion.runs
+    when = ", in the shade, with the structure as warm:" if shaded else ":"
     by_table: dict[str, list[str]] = {}
     for number, run in enumerate(runs, start=1):
         if run.fitting_count:
@@ -207,7 +215,7 @@ def _fittings(one: RunStretch | StretchRiser) -> list[Markup]:
             by_table.setdefault(opening_table(run, by_tape), []).append(at)
     said: list[Markup] = []
     for table_, places in by_table.items():
-        words = "Set the piston by the conduit's own temperature:" if table_ else ""
+        words = ("Set the piston by the conduit's own temperature" + when) if table_ else ""
         said += [element("p", " ".join([*places, words])), Markup(table_)]
     return said
 

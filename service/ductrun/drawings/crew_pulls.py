@@ -45,7 +45,12 @@ def pull_rows(run: DuctRun, result: DuctRunResult, telling: Telling) -> Markup:
         return NOTHING
     rows = [("; ".join(cables), *figures) for figures, cables in alike.items()]
     header = ("Cable in duct", "Feed from, pull to", "Expect", "STOP at", "Brake", "Lubricant", "Each duct")
-    said = [*_supports(result), *_brakes(run, result, telling), *_slides(run, result, telling)]
+    said = [
+        *_supports(result),
+        *_unknown_supports(run, result),
+        *_brakes(run, result, telling),
+        *_slides(run, result, telling),
+    ]
     return joined(
         [
             element("h2", "Pull"),
@@ -68,6 +73,17 @@ def _supports(result: DuctRunResult) -> list[Markup]:
                     f"{inside(hung.place)}: at its top, and below it at most {quantity_text(hung.support_spacing)} "
                     "apart, in boxes. No cable is left hanging without them."
                 )
+                alike.setdefault(words, []).append(f"{circuit.name} in {', '.join(one.ducts)}")
+    return [element("li", f"{'; '.join(cables)}: {words}") for words, cables in alike.items()]
+
+
+def _unknown_supports(run: DuctRun, result: DuctRunResult) -> list[Markup]:
+    """Say of which cable that hangs nobody knows whether it needs supports; circuits between the same places share."""
+    alike: dict[str, list[str]] = {}
+    for circuit, assessed in zip(result.circuits, run.circuits, strict=True):
+        for one, carried in zip(circuit.pulls, assessed.pulls, strict=True):
+            if not carried.pull.pulled.pulling.supports.judged:
+                words = f"cable supports between {one.start} and {one.end} are not known: ask before you pull."
                 alike.setdefault(words, []).append(f"{circuit.name} in {', '.join(one.ducts)}")
     return [element("li", f"{'; '.join(cables)}: {words}") for words, cables in alike.items()]
 

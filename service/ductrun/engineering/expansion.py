@@ -102,6 +102,30 @@ def centered_opening(travel: float, change: float, lowest: float, highest: float
     return change * (highest - installation) / (highest - lowest) + (travel - change) / 2
 
 
+def acting_temperature(at: float, lowest: float, warmest: float, sun: float, own: float, structure: float) -> float:
+    """Give the temperature [K] at which conduit on a structure that stands still would be pushed as far as it is here.
+
+    Conduit and structure are equally warm up to the warmest the structure gets; above that the sun heats the conduit
+    alone. Pushed least and most are the lowest and the highest temperature of the conduit, warmest + sun, so that
+    openings follow from it as they do from the temperature of a conduit alone. A structure that moves more than its
+    conduit pulls the fitting open in the heat: then it is pushed least at the warmest out of the sun, and most at the
+    lowest in the sun.
+    Parameters: temperature of the conduit [K], lowest one [K], warmest one without sun [K], what sun adds [K],
+    coefficient of the conduit [1/K], coefficient of the structure [1/K]; they move apart.
+    Source: derived.
+
+    Steel of 6.5 on 13 millionths, 0 to 100 degF without sun, acts at 90 as it would by itself at 10:
+
+    >>> round(acting_temperature(90.0, 0.0, 100.0, 0.0, 6.5, 13.0), 6)
+    10.0
+    """
+    apart, spread = own - structure, warmest - lowest
+    pushed = apart * (min(at, warmest) - lowest) + own * max(at - warmest, 0.0)
+    least = min(apart, 0.0) * spread
+    share = (pushed - least) / (abs(apart) * spread + own * sun)
+    return lowest + share * (spread + sun)
+
+
 class Piece(NamedTuple):
     """The share of a run that one fitting takes up, from the fixed point that holds its `barrel` [m] to the `far` [m].
 

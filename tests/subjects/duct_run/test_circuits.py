@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from typing import Any
 
+import pytest
+
 from tests.asking import EXAMPLES, ask, codes, faults, quantity
 from tests.properties.test_requests import check_given_back
 from tests.subjects.duct_run.remedied import altered
@@ -59,3 +61,31 @@ def test_what_is_assumed_of_circuits_pulled_alike_is_assumed_of_each_and_can_be_
     assumed = [one["pointers"] for one in answer["assumptions"] if one["pointers"][0].endswith(member)]
     assert assumed == [[f"#/circuits/0/{member}", f"#/circuits/1/{member}"], [f"#/circuits/2/{member}"]]
     check_given_back("duct-run", run, answer)
+
+
+def entering(answer: dict[str, Any]) -> dict[str, float]:
+    return {one["name"]: one["pulls"][0]["pull"]["incoming_tension"]["value"] for one in answer["result"]["circuits"]}
+
+
+def test_a_circuit_with_one_of_incoming_tension_and_feed_length_does_without_the_other_of_the_run() -> None:
+    # three cables of 0.5 lb/ft at a friction of 0.35: 100 ft before the duct are 0.35 x 1.5 x 100 = 52.5 lbf
+    tension, feed = {"incoming_tension": quantity(50, "lbf")}, {"feed_length": quantity(100, "ft")}
+    for of_run, own, expected in ((feed, tension, (52.5, 50)), (tension, feed, (50, 52.5))):
+        asked = with_circuits(circuit("A"), circuit("B", pulling=own))
+        asked["pulling"] = {"friction_coefficient": 0.35, **of_run}
+        assert entering(ask("duct-run", asked)) == pytest.approx(dict(zip("AB", expected, strict=True)))
+    both = with_circuits(circuit("A", pulling=tension | feed))
+    [fault] = faults("duct-run", both)
+    assert (fault["pointer"], fault["code"]) == ("#/circuits/0/pulling/feed_length", "one_of_two")
+
+
+def test_a_run_of_which_one_circuit_has_an_incoming_tension_is_completed_and_gives_the_same() -> None:
+    asked = with_circuits(circuit("A"), circuit("B", pulling={"incoming_tension": quantity(50, "lbf")}))
+    asked["pulling"] = {"friction_coefficient": 0.35}
+    answer = ask("duct-run", asked, "request=completed")
+    assert "feed_length" in answer["request"]["pulling"]
+    assert "feed_length" not in answer["request"]["circuits"][1]["pulling"]
+    again = ask("duct-run", answer["request"])
+    # of A the friction of 20 m, as practice has it: 0.35 x 1.5 lb/ft x 65.617 ft; of B what it was given
+    assert entering(again) == pytest.approx({"A": 34.449, "B": 50}, rel=1e-4)
+    assert entering(again) == entering(answer)

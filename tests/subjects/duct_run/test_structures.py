@@ -107,3 +107,46 @@ def test_without_a_range_a_joint_is_told_without_openings() -> None:
     run = BRIDGE | {"site": {}}
     [first, _] = ask("duct-run", run)["result"]["stretches"][1]["structure_joints"]
     assert first["piston_openings"] == []
+
+
+def opened(run: dict[str, Any]) -> dict[float, float]:
+    [moving] = ask("duct-run", run)["result"]["stretches"][0]["expansion"]["runs"]
+    return {line["temperature"]["value"]: line["opening"]["value"] for line in moving["piston_openings"]}
+
+
+def set_at(run: dict[str, Any], *degrees: float, **practice: Any) -> dict[str, Any]:
+    at = [quantity(one, "degF") for one in degrees]
+    return run | {"movement": run["movement"] | {"opening_temperatures": at} | practice}
+
+
+def test_a_structure_that_shrinks_more_than_the_conduit_closes_its_fitting_in_the_cold() -> None:
+    # steel of 6.5e-6 on 13e-6, 380 ft or 4,560 in, 0 to 100 degF: the structure outgrows the conduit by 2.964 in, from
+    # closed at 0 to the whole 3 in at 100; at 90 nine tenths of that
+    run = on_a_deck("rmc", 380, 13e-6, direct_sun=False, installation=quantity(90, "degF"))
+    travel = {"fitting_travel": quantity(3, "in")}
+    assert opened(set_at(run, 0, 100, **travel)) == pytest.approx({0: 0, 90: 2.7, 100: 3})
+    assert ask("duct-run", set_at(run, **travel))["result"]["stretches"][0]["expansion"]["piston_opening"] == {
+        "value": pytest.approx(2.7),
+        "unit": "in",
+    }
+    assert "structure_moves_more" in codes(ask("duct-run", run), "note")
+    # centered, of 3 in 0.036 is left, half of it at either end: 0.018 + 0.9 x 2.964
+    centered = opened(set_at(run, 0, 100, piston_convention="centered", **travel))
+    assert centered == pytest.approx({0: 0.018, 90: 2.6856, 100: 2.982})
+
+
+def test_where_structure_and_sun_work_against_each_other_both_extremes_stay_within_the_travel() -> None:
+    # steel of 6.5e-6 on 12e-6, 4,920 in, 0 to 100 and 30 degF of sun: the structure opens the fitting by 2.706 in, the
+    # sun closes it by 0.9594 in, together 3.6654 of 6 in. Cold in the shade the sun is still to come, so that
+    # 6 x 0.9594 / 3.6654 = 1.5705 in stay open for it; hot in the shade nothing opens it more; hot in the sun it closes
+    # by the 0.9594 again
+    run = on_a_deck("rmc", 410, 12e-6)
+    left = 6 * 0.9594 / 3.6654
+    assert opened(set_at(run, 0, 100, 130)) == pytest.approx({0: left, 100: 6, 130: 6 - left})
+
+
+def test_a_structure_that_moves_less_leaves_the_sun_its_share_of_the_travel() -> None:
+    # PVC of 3.38e-5 on 6e-6, 4,920 in: 13.6776 in by the air and 4.98888 by 30 degF of sun, together 18.66648: at
+    # 100 degF in the shade the sun's share of each fitting of 6 in is still to come
+    run = on_a_deck("pvc_schedule_40", 410, 6e-6)
+    assert opened(set_at(run, 0, 100, 130)) == pytest.approx({0: 6, 100: 6 * 4.98888 / 18.66648, 130: 0})

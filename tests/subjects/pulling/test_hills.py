@@ -366,7 +366,7 @@ def test_a_shaft_with_conductors_of_unknown_size_was_not_judged_for_support() ->
     lines = copy.deepcopy(EXAMPLES["pull-tension"]["cables"])
     del lines[0]["cable"]["conductor"]
     answer = pull([straight(100, 90)], cables=lines, allowable_tension=quantity(9_000, "lbf"))
-    assert "cable_support_not_judged" in codes(answer, "note")
+    assert "cable_support_not_judged" in codes(answer, "caution")
     assert answer["verdict"] == "not_judged"
     known = pull([straight(100, 90)], allowable_tension=quantity(9_000, "lbf"))
     assert known["verdict"] == "complies"

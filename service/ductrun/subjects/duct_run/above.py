@@ -21,7 +21,7 @@ from ductrun.subjects.duct_run.settings import SUPPORTS, AboveGroundSetting
 from ductrun.subjects.duct_run.site import Site
 from ductrun.subjects.duct_run.stops import Stop
 from ductrun.subjects.movement.choices import ConduitMaterial, SupportedConduitType
-from ductrun.subjects.movement.findings import Coefficient, coefficient_of, report_crossings
+from ductrun.subjects.movement.findings import Apart, Coefficient, coefficient_of, report_crossings
 from ductrun.subjects.movement.fittings import FITTING_TRAVEL
 from ductrun.subjects.movement.moving import CONVENTION, USABLE_TRAVEL, Movement, move, opening_at
 from ductrun.subjects.movement.runs import StraightRun
@@ -44,6 +44,9 @@ _MOVING_MOST = [ConduitType.HDPE_SCHEDULE_40, *[kind for kind in ConduitType if 
 _SUPPORTED = {kind.value for kind in SupportedConduitType}
 _END = Default(Length.parse(3, "ft"), PRACTICE)  # of a conduit without a rule on file
 _DEGREES = TemperatureDifferenceUnit.DELTA_DEG_F
+_SET_BY = (
+    " Openings are for a conduit in the shade, as warm as the structure; hotter than the structure gets, in the sun."
+)
 _STANDS_STILL = 1e-12  # 1/K: a structure that moves as its conduit does
 _Conduit = ListedConduit | MeasuredConduit
 
@@ -157,7 +160,7 @@ def _openings(
     if not asked or not over(span.highest, coldest):
         return []
     convention = sheet.settle("piston_convention", practice.piston_convention, CONVENTION)
-    return [(at, opening_at(at, travel, movement, span, convention)) for at in asked]
+    return [(at, opening_at(at.si, travel, movement, span, convention)) for at in asked]
 
 
 def _judge_gap(movement: Length, usable: float, at: Worksheet) -> None:
@@ -222,28 +225,44 @@ def _against_structure(
     if structure is None:
         return coefficient
     unit, own, sun = coefficient.printed.unit, coefficient.printed.value, seen.sun / seen.difference.si
-    apart = abs(own - unit.from_si(structure.si)) * (1 - sun) + own * sun
+    theirs = unit.from_si(structure.si)
+    at = place.within("structure_coefficient", about=place.pointer("structure_coefficient"))
     words = "; less that of the structure, as given"
+    if over(theirs, own):
+        _note_outgrown(at)
     if sun:
         words += ", but for the allowance for sun"
-        _note_sun(seen, place)
+        _note_sun(seen, at)
     return coefficient._replace(
-        printed=ExpansionCoefficient(max(apart, _STANDS_STILL), unit),
+        printed=ExpansionCoefficient(max(abs(own - theirs) * (1 - sun) + own * sun, _STANDS_STILL), unit),
         backing=coefficient.backing.noting(words),
-        place=place.within("structure_coefficient", about=place.pointer("structure_coefficient")),
+        place=at,
+        apart=Apart(coefficient.per_kelvin, structure.si),
     )
 
 
-def _note_sun(seen: Seen, place: Worksheet) -> None:
-    """Say that the sun is not taken to heat the structure."""
-    told = text_of(place.tell.given(TemperatureDifference(_DEGREES.from_si(seen.sun), _DEGREES)))
-    at = place.within("structure_coefficient", about=place.pointer("structure_coefficient"))
-    held = f"The difference is taken to hold {told} for sun, which" if seen.span is None else f"The {told} for sun"
+def _note_outgrown(at: Worksheet) -> None:
+    """Say why the openings run the other way than a crew is used to."""
+    at.find(
+        Severity.NOTE,
+        "structure_moves_more",
+        "The structure moves more with temperature than the conduit: fittings close in the cold and open in the heat.",
+        WORKED_OUT,
+        member="",
+    )
+
+
+def _note_sun(seen: Seen, at: Worksheet) -> None:
+    """Say that the sun is not taken to heat the structure, and in what state of both the openings hold."""
+    told = text_of(at.tell.given(TemperatureDifference(_DEGREES.from_si(seen.sun), _DEGREES)))
+    held, set_by = f"The {told} for sun", _SET_BY
+    if seen.span is None:
+        held, set_by = f"The difference is taken to hold {told} for sun, which", ""
     at.find(
         Severity.NOTE,
         "sun_on_the_conduit_alone",
         f"{held} is reckoned for the conduit alone: the structure behind it is taken to be no warmer than the rest of "
-        "the range. Where there is no sun, give a range with direct_sun false.",
+        f"the range. Where there is no sun, give a range with direct_sun false.{set_by}",
         WORKED_OUT,
         member="",
     )

@@ -12,7 +12,7 @@ from ductrun.subjects.duct_run.form import Circuit, DuctRunRequest, RunJoining, 
 from ductrun.subjects.duct_run.names import Names
 from ductrun.subjects.duct_run.practice import LayeredSheet, practice_for_all, practice_of
 from ductrun.subjects.ground.digging import Digging
-from ductrun.subjects.pulling.practice import PullPractice
+from ductrun.subjects.pulling.practice import INCOMING, PullPractice
 
 
 class Asked(NamedTuple):
@@ -44,4 +44,5 @@ class Asked(NamedTuple):
 
     def pulling(self, circuit: Circuit, here: Worksheet) -> tuple[PullPractice, LayeredSheet]:
         """Give how a circuit is pulled."""
-        return practice_of(PullPractice, "pulling", self.request.pulling, circuit.pulling, self.sheet, here)
+        shared, own = self.request.pulling, circuit.pulling
+        return practice_of(PullPractice, "pulling", shared, own, self.sheet, here, INCOMING)

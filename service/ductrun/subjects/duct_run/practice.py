@@ -171,16 +171,24 @@ def _empty(form: type[F]) -> F:
 
 
 def practice_of(
-    form: type[F], name: str, shared: F | None, own: F | None, run: Worksheet, part: Worksheet
+    form: type[F],
+    name: str,
+    shared: F | None,
+    own: F | None,
+    run: Worksheet,
+    part: Worksheet,
+    either: frozenset[str] = frozenset(),
 ) -> tuple[F, LayeredSheet]:
     """Give the practice of a part and its sheet: what the run gives, and over it what the part has of its own.
 
-    `run` and `part` are the sheets of the whole request and of the part, whose member `name` the practice is.
+    `run` and `part` are the sheets of the whole request and of the part, whose member `name` the practice is. Of the
+    members of `either` one alone is given: what the part has of its own displaces the others of the run.
     """
     common, mine = run.within(name), part.within(name)
     given = members_of(own)
     redirected = {member: mine.pointer(member) for member in given}
-    return laid_over(_empty(form) if shared is None else shared, given), LayeredSheet(
+    laid = dict.fromkeys(either, None) | given if given.keys() & either else given
+    return laid_over(_empty(form) if shared is None else shared, laid), LayeredSheet(
         common, mine, redirected, part.place
     )
 

@@ -37,16 +37,25 @@ class MovingRun(NamedTuple):
     openings: list[tuple[Temperature, float]]
 
 
+class Apart(NamedTuple):
+    """The coefficients of a conduit and of the structure it lies on, which moves too [1/K]."""
+
+    own: float
+    structure: float
+
+
 class Coefficient(NamedTuple):
     """How a conduit moves with temperature, as printed or given, and what backs that.
 
-    Its material, if that was given, and the sheet of the place where material or coefficient were.
+    Its material, if that was given, and the sheet of the place where material or coefficient were. Against a structure
+    that moves too it is that of both, and `apart` says of what.
     """
 
     printed: ExpansionCoefficient
     backing: Backing
     material: ConduitMaterial | None
     place: Worksheet
+    apart: Apart | None = None
 
     @property
     def per_kelvin(self) -> float:

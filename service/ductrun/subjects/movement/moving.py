@@ -17,6 +17,7 @@ from ductrun.subjects.movement.choices import PistonConvention, RunSetting
 from ductrun.subjects.movement.findings import (
     SOLD,
     TRIGGER,
+    Apart,
     Coefficient,
     MovingRun,
     find_movement,
@@ -211,7 +212,7 @@ def _moved(
     _refuse_too_many(change, travel * fitted.usable, run)
     count = engineering.fitting_count(change, travel, fitted.usable)
     layout = lay_out(length, count, fitted.fitting)
-    openings = _openings(given, seen, travel, change / count, sheet)
+    openings = _openings(given, coefficient.apart, seen, travel, change / count, sheet)
     return MovingRun(length, change, count, change / count / travel, layout, openings)
 
 
@@ -266,7 +267,7 @@ def _show(
 
 
 def _openings(
-    given: Moving, seen: Seen, travel: float, change: float, sheet: Worksheet
+    given: Moving, apart: Apart | None, seen: Seen, travel: float, change: float, sheet: Worksheet
 ) -> list[tuple[Temperature, float]]:
     """Give the openings of a fitting that takes `change` [m], for the installation and every temperature asked for,
     each once, from the lowest to the highest.
@@ -280,14 +281,25 @@ def _openings(
     each = {round(at.si, _SAME_TEMPERATURE): at for at in reversed(asked)}  # of alike ones as the installation is given
     asked = [at for _, at in sorted(each.items())]
     convention = sheet.settle("piston_convention", given.piston_convention, CONVENTION)
-    return [(at, opening_at(at, travel, change, seen.span, convention)) for at in asked]
+    acting = [_acting(at.si, apart, seen.span, seen.sun) for at in asked]
+    openings = [opening_at(at, travel, change, seen.span, convention) for at in acting]
+    return list(zip(asked, openings, strict=True))
 
 
-def opening_at(at: Temperature, travel: float, change: float, span: Span, convention: PistonConvention) -> float:
-    """Give how far a fitting of a travel [m] that takes up a change [m] over a span is opened [m] at a temperature."""
+def _acting(at: float, apart: Apart | None, span: Span, sun: float) -> float:
+    """Give the temperature [K] by which a fitting is opened at one of the conduit: of its own, or as it acts there."""
+    if apart is None:
+        return at
+    return engineering.acting_temperature(at, span.lowest, span.highest - sun, sun, *apart)
+
+
+def opening_at(at: float, travel: float, change: float, span: Span, convention: PistonConvention) -> float:
+    """Give how far a fitting of a travel [m] that takes up a change [m] over a span is opened [m] at a temperature
+    [K].
+    """
     if convention is PistonConvention.CENTERED:
-        return engineering.centered_opening(travel, change, *span, at.si)
-    return engineering.piston_opening(travel, *span, at.si) if under(at.si, span.highest) else 0.0
+        return engineering.centered_opening(travel, change, *span, at)
+    return engineering.piston_opening(travel, *span, at) if under(at, span.highest) else 0.0
 
 
 def _free(

@@ -27,6 +27,7 @@ from ductrun.units import Force, Length
 FRICTION = number("pulling.friction_coefficient")
 WEIGHT_CORRECTION_IN = choice("pulling.weight_correction_in", WeightCorrectionUse)
 FEED_LENGTH = quantity("pulling.feed_length", Length)
+INCOMING = frozenset({"incoming_tension", "feed_length"})  # one alone: a length stands for its friction
 ATTACHMENT = choice("pulling.attachment", Attachment)
 COUNTING = choice("pulling.conductor_counting", ConductorCounting)
 DEVICE_LIMIT = quantity("pulling.device_limit", Force)

@@ -52,7 +52,7 @@ NONE_NEEDED = VerticalSupports([], judged=True)
 def check_vertical_supports(route: PlacedRoute, cables: CableSet) -> VerticalSupports:
     """Caution at every run steeper than the vertical grade whose rise is beyond what a conductor may hang unsupported.
 
-    A rise beyond the least of the table is told as not judged where size or metal of a conductor is not known.
+    A rise beyond the least of the table is cautioned of as not judged where size or metal of a conductor is not known.
     """
     hung: list[Hung] = []
     judged = True
@@ -80,7 +80,7 @@ def check_vertical_supports(route: PlacedRoute, cables: CableSet) -> VerticalSup
         elif unknown and over(rise, _LEAST.si):
             judged = False
             unknown[0].sheet.find(
-                Severity.NOTE,
+                Severity.CAUTION,
                 "cable_support_not_judged",
                 f"{where}: the cable hangs over a rise of {text_of(told)}; whether it must be supported was not "
                 "judged. Give size and metal of its conductors.",
