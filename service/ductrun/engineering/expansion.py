@@ -110,8 +110,8 @@ def acting_temperature(at: float, lowest: float, warmest: float, sun: float, own
     openings follow from it as they do from the temperature of a conduit alone. A structure that moves more than its
     conduit pulls the fitting open in the heat: then it is pushed least at the warmest out of the sun, and most at the
     lowest in the sun.
-    Parameters: temperature of the conduit [K], lowest one [K], warmest one without sun [K], what sun adds [K],
-    coefficient of the conduit [1/K], coefficient of the structure [1/K]; they move apart.
+    Parameters: temperature at which the conduit is [K], lowest one [K], warmest one without sun [K], what the sun adds
+    [K], coefficient of its own [1/K], coefficient of the structure [1/K]; they move apart.
     Source: derived.
 
     Steel of 6.5 on 13 millionths, 0 to 100 degF without sun, acts at 90 as it would by itself at 10:
