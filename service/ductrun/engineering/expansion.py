@@ -106,12 +106,12 @@ def acting_temperature(at: float, lowest: float, warmest: float, sun: float, own
     """Give the temperature [K] at which conduit on a structure that stands still would be pushed as far as it is here.
 
     Conduit and structure are equally warm up to the warmest the structure gets; above that the sun heats the conduit
-    alone. Pushed least and most are the lowest and the highest temperature of the conduit, warmest + sun, so that
+    alone. Pushed least and most are the lowest and the highest temperature of the conduit in the sun, so that
     openings follow from it as they do from the temperature of a conduit alone. A structure that moves more than its
     conduit pulls the fitting open in the heat: then it is pushed least at the warmest out of the sun, and most at the
     lowest in the sun.
-    Parameters: temperature at which the conduit is [K], lowest one [K], warmest one without sun [K], what the sun adds
-    [K], coefficient of its own [1/K], coefficient of the structure [1/K]; they move apart.
+    Parameters: at which temperature the conduit is [K], lowest one [K], warmest one without sun [K], sun on it [K], own
+    coefficient [1/K], structure's coefficient [1/K], another than its own.
     Source: derived.
 
     Steel of 6.5 on 13 millionths, 0 to 100 degF without sun, acts at 90 as it would by itself at 10:
