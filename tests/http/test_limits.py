@@ -306,6 +306,25 @@ def test_a_stream_is_computed_no_further_for_a_caller_who_has_gone(server: tuple
     assert 0 < items < 50  # a chunk has more than that
 
 
+@pytest.mark.live
+def test_a_caller_who_leaves_a_stream_is_no_fault_in_the_log(tmp_path: Path) -> None:
+    line = json.dumps({"id": "a", "operation": "fill", "request": EXAMPLES["fill"]}).encode() + b"\n"
+    head = STREAM.partition(b"Transfer")[0] + b"Content-Length: 100000000\r\n\r\n"
+    log = tmp_path / "log"
+    with log.open("wb") as errors, started(errors=errors.fileno()) as (address, _):
+        port = int(address.rpartition(":")[2])
+        for reset in (0, 1, 0, 1):
+            connection = opened(port, head + line * 600)
+            assert connection.recv(1_000)
+            connection.setsockopt(socket.SOL_SOCKET, socket.SO_LINGER, struct.pack("ii", reset, 0))
+            connection.close()
+        deadline = time.monotonic() + 15
+        while items_of_streams(port) == 0 and time.monotonic() < deadline:
+            time.sleep(0.1)
+        assert items_of_streams(port) > 0
+    assert log.read_text(encoding="utf-8") == ""
+
+
 def test_whoever_asks_is_told_once_that_the_process_stops() -> None:
     stopping, heard = Stopping(), []
     first, second = (lambda: heard.append("first")), (lambda: heard.append("second"))

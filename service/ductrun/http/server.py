@@ -58,6 +58,7 @@ class CarefulProtocol(HttpToolsProtocol):
     _arrived = b""  # what is being read
     _received = 0  # bytes, ever
     _pauses = 0  # of writing, ever
+    _lost = False
 
     def connection_made(self, transport: asyncio.Transport) -> None:  # type: ignore[override]
         """Take a connection."""
@@ -117,7 +118,7 @@ class CarefulProtocol(HttpToolsProtocol):
             raise self._wrong  # stops the parser, and comes back to `send_400_response`
         self._in_head = False
         scope: Any = self.scope
-        scope[IS_LOST] = self._gathering.is_closing
+        scope[IS_LOST] = self._is_lost
         if len(self.tasks) < _settings().max_concurrent or self.url in _ALWAYS:
             super().on_headers_complete()
             return
@@ -138,8 +139,13 @@ class CarefulProtocol(HttpToolsProtocol):
 
     def connection_lost(self, exc: Exception | None) -> None:
         """Let go of a connection."""
+        self._lost = True
         self._watch.end()
         super().connection_lost(exc)
+
+    def _is_lost(self) -> bool:
+        """Tell whether uvicorn knows too that nobody is there: it takes an answer that ends before that for a fault."""
+        return self._lost
 
     def pause_writing(self) -> None:
         """Hold up whoever answers while the reader is slow."""
